@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/circuit/bridge.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace core {
+namespace {
+
+constexpr std::array<std::string_view, readingUnitCount> unitKeys = {"um_per_m", "mV_per_V", "mV", "scaled"};
+
+Result<void> requirePositive(std::string where, double value, std::string_view quantity) {
+  if (std::isfinite(value) && value > 0) return {};
+  return Error{std::move(where), std::string(quantity) + " must be a finite number above zero",
+               "Enter the value from the data sheet or a measurement"};
+}
+
+Result<void> requireLead(LeadRole role, const Lead& lead) {
+  const std::string where = "lead " + std::string(leadName(role));
+  if (const auto* wire = std::get_if<CopperWire>(&lead)) {
+    if (auto ok = requirePositive(where, wire->length.base(), "the length"); !ok) return ok;
+    if (auto ok = requirePositive(where, wire->section.base(), "the section"); !ok) return ok;
+  }
+  const double ohm = resistanceOf(lead).base();
+  if (std::isfinite(ohm) && ohm >= 0) return {};
+  return Error{where, "the resistance must be zero or a positive number",
+               "Enter zero where there is no lead"};
+}
+
+}  // namespace
+
+std::string readingUnitText(const Instrument& instrument) {
+  switch (instrument.unit) {
+    case ReadingUnit::MicrometrePerMetre:
+      return "µm/m";
+    case ReadingUnit::MillivoltPerVolt:
+      return "mV/V";
+    case ReadingUnit::Millivolt:
+      return "mV";
+    case ReadingUnit::Scaled:
+      return instrument.scaledUnit;
+  }
+  return {};
+}
+
+std::string_view readingUnitKey(ReadingUnit unit) { return unitKeys[static_cast<std::size_t>(unit)]; }
+
+std::optional<ReadingUnit> readingUnitFromKey(std::string_view key) {
+  const auto found = std::find(unitKeys.begin(), unitKeys.end(), key);
+  if (found == unitKeys.end()) return std::nullopt;
+  return static_cast<ReadingUnit>(found - unitKeys.begin());
+}
+
+Reading readingOf(const Instrument& instrument, Output change) {
+  const double v = change.base();
+  switch (instrument.unit) {
+    case ReadingUnit::MicrometrePerMetre:
+      return Reading(4e6 * v / (instrument.gaugeFactor * instrument.bridgeFactor));
+    case ReadingUnit::MillivoltPerVolt:
+      return Reading(1e3 * v);
+    case ReadingUnit::Millivolt:
+      return Reading(1e3 * v * instrument.excitation.base());
+    case ReadingUnit::Scaled:
+      return Reading(1e3 * v * instrument.unitsPerMillivoltPerVolt);
+  }
+  return {};
+}
+
+std::string simulatedUnitText(const Bridge& bridge) {
+  return isTransducer(bridge) ? bridge.rating.loadUnit : "µm/m";
+}
+
+bool isTransducer(const Bridge& bridge) { return bridge.type == BridgeType::Transducer; }
+
+std::vector<Wire> wiresOf(const Bridge& bridge) {
+  const BridgeTemplate& shape = templateOf(bridge.type);
+  std::vector<Wire> wires = shape.wires;
+  if (shape.senseLeads && bridge.sixWire) {
+    wires.push_back({LeadRole::SensePlus, Node::SensePlus, Node::Arm1Begin});
+    wires.push_back({LeadRole::SenseMinus, Node::SenseMinus, Node::Arm2End});
+  }
+  return wires;
+}
+
+bool hasNode(const Bridge& bridge, Node node) {
+  if (node != Node::SensePlus && node != Node::SenseMinus) return true;
+  return bridge.sixWire && templateOf(bridge.type).senseLeads;
+}
+
+Node pointOf(const Bridge& bridge, Node node) {
+  // Joins form short chains, so repeating until nothing changes takes two or three rounds.
+  for (bool changed = true; changed;) {
+    changed = false;
+    for (const Join& join : templateOf(bridge.type).joins) {
+      const Node low = std::min(join.a, join.b), high = std::max(join.a, join.b);
+      if (node == high) node = low, changed = true;
+    }
+  }
+  return node;
+}
+
+std::string pointName(const Bridge& bridge, Node node) {
+  const Node point = pointOf(bridge, node);
+  if (point < Node::Arm1Begin) return "terminal " + std::string(nodeName(point));
+  for (const Wire& wire : wiresOf(bridge))
+    if (pointOf(bridge, wire.to) == point && wire.role != LeadRole::Return)
+      return "gauge end of lead " + std::string(leadName(wire.role));
+  for (const Wire& wire : wiresOf(bridge))
+    if (pointOf(bridge, wire.from) == point)
+      return "instrument end of lead " + std::string(leadName(wire.role));
+  return std::string(nodeName(point));
+}
+
+Result<void> checkBridge(const Bridge& bridge, const Instrument& instrument) {
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    const std::string where = "arm " + std::to_string(arm + 1);
+    if (auto ok = requirePositive(where, bridge.arms[arm].base(), "the resistance"); !ok) return ok;
+  }
+  for (const Wire& wire : wiresOf(bridge)) {
+    const Lead& lead = bridge.leads[static_cast<std::size_t>(wire.role)];
+    if (auto ok = requireLead(wire.role, lead); !ok) return ok;
+  }
+  if (isTransducer(bridge)) {
+    if (auto ok = requirePositive("rating", bridge.rating.ratedOutput.base(), "the rated output"); !ok)
+      return ok;
+    if (auto ok = requirePositive("rating", bridge.rating.capacity, "the capacity"); !ok) return ok;
+  } else {
+    if (auto ok = requirePositive("gauge", bridge.gauge.nominal.base(), "the resistance"); !ok) return ok;
+    if (auto ok = requirePositive("gauge", bridge.gauge.factor, "the gauge factor"); !ok) return ok;
+    const double nu = bridge.gauge.poissonRatio;
+    if (!(nu >= 0 && nu <= 0.5))
+      return Error{"gauge", "Poisson's ratio must lie between 0 and 0.5", "Enter about 0.3 for metals"};
+  }
+  if (auto ok = requirePositive("instrument", instrument.gaugeFactor, "the gauge factor set"); !ok) return ok;
+  if (auto ok = requirePositive("instrument", instrument.bridgeFactor, "the bridge factor set"); !ok)
+    return ok;
+  if (auto ok = requirePositive("instrument", instrument.excitation.base(), "the excitation"); !ok) return ok;
+  const double scale = instrument.unitsPerMillivoltPerVolt;
+  if (!std::isfinite(scale) || scale == 0)
+    return Error{"instrument", "the scale must be a finite number other than zero", "Enter units per mV/V"};
+  if (instrument.inputResistance)
+    return requirePositive("instrument", instrument.inputResistance->base(), "the input resistance");
+  return {};
+}
+
+}  // namespace core

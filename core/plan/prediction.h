@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/plan/setup.h"
+
+namespace core {
+
+enum class Polarity : std::int8_t { Negative = -1, None = 0, Positive = 1 };
+
+/// "negative", "none", "positive".
+std::string_view polarityWord(Polarity polarity);
+
+/// What one step should show. Changes are against the same bridge with all shunts open.
+struct Prediction {
+  Output output;           ///< change of the bridge output
+  Stimulus simulated = 0;  ///< strain of gauge 1 (m/m), or load over capacity, that gives the same output
+  std::optional<Strain> armChange;     ///< dR/(R F) of the arm, when a single shunt lies right across one arm
+  Strain indicated;                    ///< linear indication 4 v/(F N) with F and N as set on the instrument
+  Reading reading;                     ///< expected reading of an instrument zeroed with all shunts open
+  Polarity polarity = Polarity::None;  ///< sign of `output`
+};
+
+/// A plan's predictions: the unshunted output, and one result a step.
+struct SetupPrediction {
+  Result<Output> zero = Output{};         ///< output with all shunts open, absolute
+  std::vector<Result<Prediction>> steps;  ///< a bad step does not hide the others
+};
+
+/// Predicts every step of `setup` by solving the whole network. When the bridge itself cannot be
+/// solved, `zero` and every step carry the reason.
+SetupPrediction predict(const Setup& setup);
+
+/// `simulated` in the unit of `simulatedUnitText`: µm/m, or the transducer's load unit.
+double simulatedInUnit(const Bridge& bridge, Stimulus simulated);
+
+/// The shunts of `setup` as branches: own wires added to the resistance.
+std::vector<ShuntBranch> shuntBranches(const Setup& setup);
+
+/// Potentials of all nodes in V per volt of excitation with the shunts of `step` closed; absent for
+/// nodes that nothing connects. `step` past the end: all shunts open.
+Result<std::vector<std::optional<double>>> potentials(const Setup& setup, std::size_t step);
+
+}  // namespace core
