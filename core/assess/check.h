@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/plan/setup.h"
+#include "core/units/quantity.h"
+
+namespace core {
+
+/// What the instrument showed at one step: typed, pasted, or the mean of a level in a recording.
+struct Measured {
+  Reading mean;                        ///< in the channel's unit, as shown (not zeroed by us)
+  std::optional<Reading> uncertainty;  ///< standard uncertainty of the mean, when known
+  std::optional<Duration> begin;       ///< where the level lies in the recording
+  std::optional<Duration> end;
+
+  friend bool operator==(const Measured&, const Measured&) = default;
+};
+
+/// A recording that readings were taken from; the recording itself stays where it is.
+struct RecordingReference {
+  std::string path;  ///< relative to the document, with '/' between folders
+  std::uint64_t size_bytes = 0;
+  std::string sha256;  ///< 64 lower-case hexadecimal digits
+  std::string column;  ///< the column that was read
+
+  friend bool operator==(const RecordingReference&, const RecordingReference&) = default;
+};
+
+/// One execution of a channel's sequence: pre-test, post-test, or any dated one.
+///
+/// An open check follows its channel. Closing it keeps the set-up that it was judged by, so that
+/// later edits of the channel never change a past verdict.
+struct Check {
+  std::string name = "pre-test";  ///< unique within a channel
+  std::string date;               ///< ISO 8601, may be empty
+  std::string person;             ///< who ran it
+  std::string remark;
+  std::optional<RecordingReference> recording;
+  std::vector<std::optional<Measured>> readings;  ///< one a step
+  std::shared_ptr<const Setup> closedWith;        ///< none while the check is open
+
+  friend bool operator==(const Check&, const Check&) = default;
+};
+
+}  // namespace core

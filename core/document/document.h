@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "core/assess/check.h"
+#include "core/plan/setup.h"
+
+namespace core {
+
+/// One bridge on one amplifier input, its plan, and the checks made of it.
+struct Channel {
+  std::string name = "CH-01";  ///< unique within a document
+  std::string note;
+  Setup setup;
+  std::vector<Check> checks;  ///< in the order they were made
+
+  friend bool operator==(const Channel&, const Channel&) = default;
+};
+
+/// What a saved file holds, and nothing that can be computed from it.
+///
+/// Channels are shared, never changed: an edit replaces the channels it touches, so results can be
+/// kept by a channel's identity and undo costs a few pointers.
+struct Document {
+  std::string title;
+  std::string site;     ///< where the test is done
+  std::string article;  ///< what is tested
+  std::string person;   ///< who prepared the plan
+  std::string note;
+  std::vector<std::shared_ptr<const Channel>> channels;
+
+  friend bool operator==(const Document&, const Document&) = default;
+};
+
+/// The set-up that `check` is judged by: its own once closed, else the channel's.
+inline const Setup& setupOf(const Channel& channel, const Check& check) {
+  return check.closedWith ? *check.closedWith : channel.setup;
+}
+
+}  // namespace core

@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/document/edits.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/plan/prediction.h"
+
+namespace core {
+namespace {
+
+/// `name`, with a number behind it while `taken` says somebody else has it.
+template <class Taken>
+std::string numberedUntilFree(const std::string& name, const Taken& taken) {
+  if (!taken(name)) return name;
+  for (int number = 2;; ++number) {
+    std::string candidate = name + " (" + std::to_string(number) + ")";
+    if (!taken(candidate)) return candidate;
+  }
+}
+
+std::string uniqueShuntName(const std::vector<Shunt>& shunts, const std::string& name, std::size_t except) {
+  return numberedUntilFree(name.empty() ? "shunt" : name, [&](const std::string& candidate) {
+    for (std::size_t k = 0; k < shunts.size(); ++k)
+      if (k != except && shunts[k].name == candidate) return true;
+    return false;
+  });
+}
+
+/// Applies `change` to the readings of each open check.
+template <class Change>
+void changeOpenReadings(Channel& channel, const Change& change) {
+  for (Check& check : channel.checks) {
+    if (check.closedWith) continue;
+    check.readings.resize(channel.setup.sequence.size());
+    change(check.readings);
+  }
+}
+
+template <class T>
+void moveWithin(std::vector<T>& values, std::size_t from, std::size_t to) {
+  T moved = std::move(values[from]);
+  values.erase(values.begin() + static_cast<std::ptrdiff_t>(from));
+  values.insert(values.begin() + static_cast<std::ptrdiff_t>(to), std::move(moved));
+}
+
+}  // namespace
+
+Document withChannel(Document document, std::size_t index, Channel channel) {
+  if (*document.channels[index] == channel) return document;
+  document.channels[index] = std::make_shared<const Channel>(std::move(channel));
+  return document;
+}
+
+Document withChannelInserted(Document document, std::size_t index, Channel channel) {
+  channel.name = uniqueChannelName(document, channel.name);
+  document.channels.insert(document.channels.begin() + static_cast<std::ptrdiff_t>(index),
+                           std::make_shared<const Channel>(std::move(channel)));
+  return document;
+}
+
+Document withChannelRemoved(Document document, std::size_t index) {
+  document.channels.erase(document.channels.begin() + static_cast<std::ptrdiff_t>(index));
+  return document;
+}
+
+std::string uniqueChannelName(const Document& document, const std::string& name, std::size_t except) {
+  return numberedUntilFree(name.empty() ? "channel" : name, [&](const std::string& candidate) {
+    for (std::size_t k = 0; k < document.channels.size(); ++k)
+      if (k != except && document.channels[k]->name == candidate) return true;
+    return false;
+  });
+}
+
+Channel withBridgeType(Channel channel, BridgeType type) {
+  Setup& setup = channel.setup;
+  setup.bridge.type = type;
+  const BridgeTemplate& shape = templateOf(type);
+  if (!shape.senseLeads) setup.bridge.sixWire = false;
+  std::array<bool, leadRoleCount> used{};
+  for (const Wire& wire : wiresOf(setup.bridge)) used[static_cast<std::size_t>(wire.role)] = true;
+  for (std::size_t role = 0; role < leadRoleCount; ++role)
+    if (!used[role]) setup.bridge.leads[role] = Resistance(0);
+  if (type != BridgeType::Transducer)
+    setup.instrument.bridgeFactor = shape.bridgeFactor(setup.bridge.gauge.poissonRatio);
+  return channel;
+}
+
+Channel withShuntAdded(Channel channel, Shunt shunt) {
+  shunt.name = uniqueShuntName(channel.setup.shunts, shunt.name, SIZE_MAX);
+  channel.setup.shunts.push_back(std::move(shunt));
+  return channel;
+}
+
+Channel withShunt(Channel channel, std::size_t index, Shunt shunt) {
+  shunt.name = uniqueShuntName(channel.setup.shunts, shunt.name, index);
+  channel.setup.shunts[index] = std::move(shunt);
+  return channel;
+}
+
+Channel withShuntRemoved(Channel channel, std::size_t index) {
+  channel.setup.shunts.erase(channel.setup.shunts.begin() + static_cast<std::ptrdiff_t>(index));
+  for (Step& step : channel.setup.sequence) {
+    std::erase(step.closed, index);
+    for (std::size_t& closed : step.closed)
+      if (closed > index) --closed;
+  }
+  return channel;
+}
+
+Channel withShuntAt(Channel channel, std::size_t index, Node a, Node b) {
+  channel.setup.shunts[index].a = a;
+  channel.setup.shunts[index].b = b;
+  return channel;
+}
+
+Channel withStep(Channel channel, std::size_t index, Step step) {
+  std::sort(step.closed.begin(), step.closed.end());
+  step.closed.erase(std::unique(step.closed.begin(), step.closed.end()), step.closed.end());
+  channel.setup.sequence[index] = std::move(step);
+  return channel;
+}
+
+Channel withStepInserted(Channel channel, std::size_t index, Step step) {
+  const auto at = static_cast<std::ptrdiff_t>(index);
+  changeOpenReadings(channel, [&](auto& readings) { readings.insert(readings.begin() + at, std::nullopt); });
+  channel.setup.sequence.insert(channel.setup.sequence.begin() + at, std::move(step));
+  return channel;
+}
+
+Channel withStepRemoved(Channel channel, std::size_t index) {
+  const auto at = static_cast<std::ptrdiff_t>(index);
+  changeOpenReadings(channel, [&](auto& readings) { readings.erase(readings.begin() + at); });
+  channel.setup.sequence.erase(channel.setup.sequence.begin() + at);
+  return channel;
+}
+
+Channel withStepMoved(Channel channel, std::size_t from, std::size_t to) {
+  changeOpenReadings(channel, [&](auto& readings) { moveWithin(readings, from, to); });
+  moveWithin(channel.setup.sequence, from, to);
+  return channel;
+}
+
+Channel withTwoSidedSequence(Channel channel, Duration hold) {
+  Setup& setup = channel.setup;
+  setup.sequence.clear();
+  for (std::size_t k = 0; k < setup.shunts.size(); ++k)
+    setup.sequence.push_back({setup.shunts[k].name, {k}, hold});
+  const SetupPrediction single = predict(setup);
+
+  std::vector<std::size_t> positive, negative;
+  for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
+    if (!single.steps[k]) continue;
+    if (single.steps[k]->polarity == Polarity::Positive) positive.push_back(k);
+    if (single.steps[k]->polarity == Polarity::Negative) negative.push_back(k);
+  }
+  const auto smaller = [&](std::size_t a, std::size_t b) {
+    return std::abs(single.steps[a]->output.base()) < std::abs(single.steps[b]->output.base());
+  };
+  std::vector<Step> sequence{{"zero", {}, hold}};
+  for (auto* side : {&positive, &negative}) {
+    std::stable_sort(side->begin(), side->end(), smaller);
+    for (const std::size_t k : *side) sequence.push_back({setup.shunts[k].name, {k}, hold});
+    if (!side->empty()) sequence.push_back({"zero", {}, hold});
+  }
+  setup.sequence = std::move(sequence);
+  for (Check& check : channel.checks)
+    if (!check.closedWith) check.readings.assign(setup.sequence.size(), std::nullopt);
+  return channel;
+}
+
+Channel withCheckAdded(Channel channel, Check check) {
+  check.name = numberedUntilFree(check.name.empty() ? "check" : check.name, [&](const std::string& name) {
+    return std::any_of(channel.checks.begin(), channel.checks.end(),
+                       [&](const Check& c) { return c.name == name; });
+  });
+  check.readings.resize(channel.setup.sequence.size());
+  channel.checks.push_back(std::move(check));
+  return channel;
+}
+
+Channel withCheckRemoved(Channel channel, std::size_t check) {
+  channel.checks.erase(channel.checks.begin() + static_cast<std::ptrdiff_t>(check));
+  return channel;
+}
+
+Channel withReading(Channel channel, std::size_t check, std::size_t step, std::optional<Measured> reading) {
+  auto& readings = channel.checks[check].readings;
+  readings.resize(std::max(readings.size(), step + 1));
+  readings[step] = std::move(reading);
+  return channel;
+}
+
+Channel withCheckClosed(Channel channel, std::size_t check) {
+  channel.checks[check].closedWith = std::make_shared<const Setup>(channel.setup);
+  channel.checks[check].readings.resize(channel.setup.sequence.size());
+  return channel;
+}
+
+Channel withCheckReopened(Channel channel, std::size_t check) {
+  channel.checks[check].closedWith.reset();
+  channel.checks[check].readings.resize(channel.setup.sequence.size());
+  return channel;
+}
+
+}  // namespace core

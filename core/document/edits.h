@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <span>
+#include <string>
+
+#include "core/document/document.h"
+
+// Edits are functions from value to value. Indices count from 0 and must exist. Readings of open
+// checks move with their steps; closed checks keep the set-up they were judged by and never change.
+
+namespace core {
+
+/// `document` with channel `index` replaced; the same document when nothing differs.
+Document withChannel(Document document, std::size_t index, Channel channel);
+/// `channel` put at `index`, its name made unique.
+Document withChannelInserted(Document document, std::size_t index, Channel channel);
+Document withChannelRemoved(Document document, std::size_t index);
+/// `name`, or "name (2)" and so on when another channel than `except` has it.
+std::string uniqueChannelName(const Document& document, const std::string& name,
+                              std::size_t except = SIZE_MAX);
+
+/// Another template: leads that it lacks become zero and the instrument's bridge factor follows.
+Channel withBridgeType(Channel channel, BridgeType type);
+
+/// `shunt` added at the end, its name made unique.
+Channel withShuntAdded(Channel channel, Shunt shunt);
+/// A shunt's new values; an empty or taken name is made unique.
+Channel withShunt(Channel channel, std::size_t index, Shunt shunt);
+/// The shunt gone, from the steps too.
+Channel withShuntRemoved(Channel channel, std::size_t index);
+/// The shunt's ends fixed to other nodes.
+Channel withShuntAt(Channel channel, std::size_t index, Node a, Node b);
+
+Channel withStep(Channel channel, std::size_t index, Step step);
+Channel withStepInserted(Channel channel, std::size_t index, Step step);
+Channel withStepRemoved(Channel channel, std::size_t index);
+Channel withStepMoved(Channel channel, std::size_t from, std::size_t to);
+
+/// The usual two-sided sequence from the channel's shunts, one closed at a time: zero, those of
+/// positive polarity rising, zero, those of negative polarity rising in magnitude, zero. Shunts
+/// that cannot be predicted are left out. Readings of open checks are dropped.
+Channel withTwoSidedSequence(Channel channel, Duration hold);
+
+/// An open check without readings at the end, its name made unique.
+Channel withCheckAdded(Channel channel, Check check);
+Channel withCheckRemoved(Channel channel, std::size_t check);
+Channel withReading(Channel channel, std::size_t check, std::size_t step, std::optional<Measured> reading);
+/// The check keeps the present set-up from now on.
+Channel withCheckClosed(Channel channel, std::size_t check);
+/// The check follows the channel again; readings are cut or filled up to the present steps.
+Channel withCheckReopened(Channel channel, std::size_t check);
+
+}  // namespace core
