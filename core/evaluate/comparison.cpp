@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/evaluate/comparison.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/units/notation.h"
+
+namespace core {
+namespace {
+
+bool sameShunts(const Setup& a, const Setup& b, std::size_t step) {
+  const auto& closedA = a.sequence[step].closed;
+  const auto& closedB = b.sequence[step].closed;
+  return std::equal(closedA.begin(), closedA.end(), closedB.begin(), closedB.end(), [&](auto i, auto j) {
+    const Shunt &s = a.shunts[i], &t = b.shunts[j];
+    return s.resistance == t.resistance && s.wires == t.wires && s.a == t.a && s.b == t.b;
+  });
+}
+
+std::vector<std::string> differences(const Setup& a, const Setup& b) {
+  std::vector<std::string> words;
+  if (a.bridge.type != b.bridge.type) words.push_back("bridge template");
+  if (a.bridge.arms != b.bridge.arms) words.push_back("arm resistances");
+  if (!(a.bridge.gauge == b.bridge.gauge)) words.push_back("gauge");
+  if (!(a.bridge.rating == b.bridge.rating)) words.push_back("transducer rating");
+  if (a.bridge.leads != b.bridge.leads || a.bridge.sixWire != b.bridge.sixWire) words.push_back("leads");
+  if (!(a.instrument == b.instrument)) words.push_back("instrument settings");
+  if (a.shunts != b.shunts) words.push_back("shunts");
+  if (a.sequence != b.sequence) words.push_back("sequence");
+  if (!(a.limits == b.limits)) words.push_back("limits");
+  return words;
+}
+
+StepComparison compareStep(const StepAssessment& before, const StepAssessment& after) {
+  StepComparison step{before.change, after.change, {}, before.limit, Verdict::NotJudged};
+  if (!step.before || !step.after) return step;
+  step.difference = *step.after - *step.before;
+  if (!step.limit) return step;
+  const double moved = std::abs(step.difference->base());
+  step.verdict = std::isfinite(moved) && moved <= step.limit->base() ? Verdict::Pass : Verdict::Fail;
+  return step;
+}
+
+void compareLines(const CheckAssessment& before, const CheckAssessment& after, Comparison& comparison) {
+  if (!before.line || !after.line || before.line->slope == 0) return;
+  const double ratio = after.line->slope / before.line->slope;
+  comparison.slopeRatio = ratio;
+  if (!before.line->slopeError || !after.line->slopeError || after.line->slope == 0) return;
+  // u(q)/q of a quotient of independent values (JCGM 100:2008, 5.1.6).
+  comparison.slopeRatioError = std::abs(ratio) * std::hypot(*before.line->slopeError / before.line->slope,
+                                                            *after.line->slopeError / after.line->slope);
+}
+
+void giveVerdict(const Setup& setup, Comparison& comparison) {
+  std::size_t moved = 0, judged = 0, worst = 0;
+  double greatest = -1;
+  for (std::size_t k = 0; k < comparison.steps.size(); ++k) {
+    const StepComparison& step = comparison.steps[k];
+    if (step.verdict == Verdict::NotJudged) continue;
+    ++judged;
+    if (step.verdict == Verdict::Fail) ++moved;
+    const double size = std::abs(step.difference->base());
+    if (!(size <= greatest)) greatest = size, worst = k;
+  }
+  const std::string all = std::to_string(comparison.steps.size());
+  if (judged < comparison.steps.size() && moved == 0) {
+    comparison.reason =
+        "Cannot tell: only " + std::to_string(judged) + " of " + all + " steps can be compared.";
+    return;
+  }
+  const std::string largest = formatNumber(greatest, 4) + " " + readingUnitText(setup.instrument);
+  comparison.verdict = moved == 0 ? Verdict::Pass : Verdict::Fail;
+  comparison.reason = moved == 0 ? "Unchanged within limits: the largest difference is " + largest
+                                 : "Changed: " + std::to_string(moved) + " of " + all +
+                                       " steps moved beyond their limits, at most by " + largest;
+  comparison.reason += " at step " + std::to_string(worst + 1) + ".";
+}
+
+}  // namespace
+
+Comparison compare(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t before,
+                   std::size_t after) {
+  Comparison comparison;
+  const Setup& setupBefore = setupOf(channel, channel.checks[before]);
+  const Setup& setupAfter = setupOf(channel, channel.checks[after]);
+  comparison.setupDifferences = differences(setupBefore, setupAfter);
+  if (setupBefore.sequence.size() != setupAfter.sequence.size()) {
+    comparison.reason = "Cannot be compared: the sequences have " +
+                        std::to_string(setupBefore.sequence.size()) + " and " +
+                        std::to_string(setupAfter.sequence.size()) + " steps.";
+    return comparison;
+  }
+  if (setupBefore.sequence.empty()) {
+    comparison.reason = "Cannot be compared: the channel has no steps.";
+    return comparison;
+  }
+  if (readingUnitText(setupBefore.instrument) != readingUnitText(setupAfter.instrument)) {
+    comparison.reason = "Cannot be compared: the readings are in different units.";
+    return comparison;
+  }
+  const CheckAssessment& first = evaluation.checks[before].assessment;
+  const CheckAssessment& second = evaluation.checks[after].assessment;
+  for (std::size_t k = 0; k < setupBefore.sequence.size(); ++k)
+    comparison.steps.push_back(sameShunts(setupBefore, setupAfter, k)
+                                   ? compareStep(first.steps[k], second.steps[k])
+                                   : StepComparison{});
+  compareLines(first, second, comparison);
+  if (first.zeroStep && second.zeroStep)
+    comparison.zeroShift = channel.checks[after].readings[*second.zeroStep]->mean -
+                           channel.checks[before].readings[*first.zeroStep]->mean;
+  giveVerdict(setupBefore, comparison);
+  return comparison;
+}
+
+}  // namespace core

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/session.h"
+
+#include <QUndoCommand>
+#include <algorithm>
+
+#include "core/document/edits.h"
+
+namespace ui {
+
+/// The one undo command of the program: the document before and after.
+class DocumentEdit : public QUndoCommand {
+ public:
+  DocumentEdit(Session& session, const QString& label, core::Document next)
+      : QUndoCommand(label), m_session(session), m_before(session.document()), m_after(std::move(next)) {}
+
+  void undo() override { m_session.setDocument(m_before); }
+  void redo() override { m_session.setDocument(m_after); }
+
+ private:
+  Session& m_session;
+  core::Document m_before;
+  core::Document m_after;
+};
+
+Session::Session(core::Document document, QObject* parent)
+    : QObject(parent), m_document(std::move(document)) {
+  keepSelectionValid();
+  connect(&m_history, &QUndoStack::cleanChanged, this, &Session::changed);
+}
+
+const core::Channel* Session::channel() const {
+  return m_selection.channel ? m_document.channels[*m_selection.channel].get() : nullptr;
+}
+
+const core::Check* Session::check() const {
+  return m_selection.check ? &channel()->checks[*m_selection.check] : nullptr;
+}
+
+const core::ChannelEvaluation& Session::evaluation(std::size_t index) const {
+  const auto& channel = m_document.channels[index];
+  auto& entry = m_evaluations[channel.get()];
+  if (!entry.second) {
+    entry.first = channel;
+    entry.second = std::make_unique<core::ChannelEvaluation>(core::evaluate(*channel));
+  }
+  return *entry.second;
+}
+
+const core::ChannelEvaluation* Session::evaluation() const {
+  return m_selection.channel ? &evaluation(*m_selection.channel) : nullptr;
+}
+
+bool Session::checkIsClosed() const { return check() && check()->closedWith; }
+
+void Session::edit(const QString& label, core::Document next) {
+  if (next == m_document) return;
+  m_history.push(new DocumentEdit(*this, label, std::move(next)));
+}
+
+void Session::editChannel(const QString& label, core::Channel next) {
+  if (m_selection.channel) edit(label, core::withChannel(m_document, *m_selection.channel, std::move(next)));
+}
+
+void Session::selectChannel(std::optional<std::size_t> channel) {
+  if (m_selection.channel == channel) return;
+  m_selection = Selection{.channel = channel, .step = {}, .check = {}, .compared = {}};
+  keepSelectionValid();
+  emit changed();
+}
+
+void Session::selectStep(std::optional<std::size_t> step) {
+  if (m_selection.step == step) return;
+  m_selection.step = step;
+  keepSelectionValid();
+  emit changed();
+}
+
+void Session::selectCheck(std::optional<std::size_t> check) {
+  if (m_selection.check == check) return;
+  m_selection.check = check;
+  if (m_selection.compared == check) m_selection.compared.reset();
+  keepSelectionValid();
+  emit changed();
+}
+
+void Session::compareWith(std::optional<std::size_t> check) {
+  if (m_selection.compared == check) return;
+  m_selection.compared = check;
+  keepSelectionValid();
+  emit changed();
+}
+
+void Session::reset(core::Document document) {
+  m_selection = {};
+  m_evaluations.clear();
+  m_document = std::move(document);
+  keepSelectionValid();
+  m_history.clear();
+  emit changed();
+}
+
+void Session::setDocument(core::Document document) {
+  m_document = std::move(document);
+  // Results of values that are gone are dropped, or undoing back and forth would pile them up.
+  std::erase_if(m_evaluations, [](const auto& entry) { return entry.second.first.use_count() == 1; });
+  keepSelectionValid();
+  emit changed();
+}
+
+void Session::keepSelectionValid() {
+  const std::size_t channels = m_document.channels.size();
+  if (channels == 0) {
+    m_selection = {};
+    return;
+  }
+  m_selection.channel = std::min(m_selection.channel.value_or(0), channels - 1);
+  const core::Channel& chosen = *m_document.channels[*m_selection.channel];
+  if (m_selection.step >= chosen.setup.sequence.size()) m_selection.step.reset();
+  if (m_selection.check >= chosen.checks.size()) m_selection.check.reset();
+  if (!m_selection.check && !chosen.checks.empty()) m_selection.check = chosen.checks.size() - 1;
+  if (m_selection.compared >= chosen.checks.size() || m_selection.compared == m_selection.check)
+    m_selection.compared.reset();
+}
+
+}  // namespace ui

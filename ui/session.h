@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+#include <memory>
+#include <optional>
+#include <unordered_map>
+
+#include "core/document/document.h"
+#include "core/evaluate/evaluation.h"
+
+namespace ui {
+
+/// What the user has chosen; all views show the same. Indices count from 0 and always exist.
+struct Selection {
+  std::optional<std::size_t> channel;   ///< none only in a document without channels
+  std::optional<std::size_t> step;      ///< of the chosen channel's sequence
+  std::optional<std::size_t> check;     ///< of the chosen channel; none while it has no checks
+  std::optional<std::size_t> compared;  ///< an earlier check shown beside `check`
+};
+
+/// The open document, what is computed from it, what is chosen, and the history of edits.
+///
+/// Every change of the document is one call of `edit`; every view draws from here on `changed()`.
+class Session : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit Session(core::Document document = {}, QObject* parent = nullptr);
+
+  const core::Document& document() const { return m_document; }
+  const Selection& selection() const { return m_selection; }
+  QUndoStack& history() { return m_history; }
+
+  /// The chosen channel, none in a document without channels.
+  const core::Channel* channel() const;
+  /// The chosen check of the chosen channel.
+  const core::Check* check() const;
+  /// Computed once for each channel value and kept while the document holds that value.
+  const core::ChannelEvaluation& evaluation(std::size_t channel) const;
+  /// Of the chosen channel, none in a document without channels.
+  const core::ChannelEvaluation* evaluation() const;
+  /// Whether the chosen check is closed and so judged by the set-up it keeps.
+  bool checkIsClosed() const;
+
+  /// One undoable step. An edit that changes nothing leaves no step.
+  void edit(const QString& label, core::Document next);
+  /// The same, for another value of the chosen channel.
+  void editChannel(const QString& label, core::Channel next);
+
+  void selectChannel(std::optional<std::size_t> channel);
+  void selectStep(std::optional<std::size_t> step);
+  void selectCheck(std::optional<std::size_t> check);
+  /// Shows another check beside the chosen one; none ends the comparison.
+  void compareWith(std::optional<std::size_t> check);
+
+  /// Replaces everything, as opening a file does: history emptied, first channel chosen.
+  void reset(core::Document document);
+
+ signals:
+  /// Document, selection or history changed.
+  void changed();
+
+ private:
+  friend class DocumentEdit;
+  void setDocument(core::Document document);
+  void keepSelectionValid();
+
+  core::Document m_document;
+  Selection m_selection;
+  QUndoStack m_history;
+  mutable std::unordered_map<const core::Channel*, std::pair<std::shared_ptr<const core::Channel>,
+                                                             std::unique_ptr<core::ChannelEvaluation>>>
+      m_evaluations;
+};
+
+}  // namespace ui
