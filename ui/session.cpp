@@ -26,6 +26,7 @@ class DocumentEdit : public QUndoCommand {
 Session::Session(core::Document document, QObject* parent)
     : QObject(parent), m_document(std::move(document)) {
   keepSelectionValid();
+  chooseLatestCheck();
   connect(&m_history, &QUndoStack::cleanChanged, this, &Session::changed);
 }
 
@@ -66,6 +67,7 @@ void Session::selectChannel(std::optional<std::size_t> channel) {
   if (m_selection.channel == channel) return;
   m_selection = Selection{.channel = channel, .step = {}, .check = {}, .compared = {}};
   keepSelectionValid();
+  chooseLatestCheck();
   emit changed();
 }
 
@@ -96,6 +98,7 @@ void Session::reset(core::Document document) {
   m_evaluations.clear();
   m_document = std::move(document);
   keepSelectionValid();
+  chooseLatestCheck();
   m_history.clear();
   emit changed();
 }
@@ -108,6 +111,10 @@ void Session::setDocument(core::Document document) {
   emit changed();
 }
 
+void Session::chooseLatestCheck() {
+  if (channel() && !channel()->checks.empty()) m_selection.check = channel()->checks.size() - 1;
+}
+
 void Session::keepSelectionValid() {
   const std::size_t channels = m_document.channels.size();
   if (channels == 0) {
@@ -118,7 +125,6 @@ void Session::keepSelectionValid() {
   const core::Channel& chosen = *m_document.channels[*m_selection.channel];
   if (m_selection.step >= chosen.setup.sequence.size()) m_selection.step.reset();
   if (m_selection.check >= chosen.checks.size()) m_selection.check.reset();
-  if (!m_selection.check && !chosen.checks.empty()) m_selection.check = chosen.checks.size() - 1;
   if (m_selection.compared >= chosen.checks.size() || m_selection.compared == m_selection.check)
     m_selection.compared.reset();
 }

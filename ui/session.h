@@ -17,7 +17,7 @@ namespace ui {
 struct Selection {
   std::optional<std::size_t> channel;   ///< none only in a document without channels
   std::optional<std::size_t> step;      ///< of the chosen channel's sequence
-  std::optional<std::size_t> check;     ///< of the chosen channel; none while it has no checks
+  std::optional<std::size_t> check;     ///< of the chosen channel; none shows the plan alone
   std::optional<std::size_t> compared;  ///< an earlier check shown beside `check`
 };
 
@@ -67,6 +67,7 @@ class Session : public QObject {
   friend class DocumentEdit;
   void setDocument(core::Document document);
   void keepSelectionValid();
+  void chooseLatestCheck();
 
   core::Document m_document;
   Selection m_selection;

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/check_bar.h"
+
+#include <QComboBox>
+#include <QDate>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSignalBlocker>
+#include <QToolButton>
+
+#include "core/document/edits.h"
+#include "ui/text_form_dialog.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+/// The usual names in the order in which checks are made.
+std::string usualName(const core::Channel& channel) {
+  constexpr std::array<const char*, 2> names = {"pre-test", "post-test"};
+  return channel.checks.size() < names.size() ? names[channel.checks.size()]
+                                              : "check " + std::to_string(channel.checks.size() + 1);
+}
+
+void fill(QComboBox* box, const QStringList& items, int current) {
+  const QSignalBlocker quiet(box);
+  box->clear();
+  box->addItems(items);
+  box->setCurrentIndex(current);
+}
+
+int rowOf(const std::optional<std::size_t>& index) { return index ? static_cast<int>(*index) + 1 : 0; }
+
+std::optional<std::size_t> indexOf(int row) {
+  return row > 0 ? std::optional(static_cast<std::size_t>(row - 1)) : std::nullopt;
+}
+
+}  // namespace
+
+CheckBar::CheckBar(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
+  auto* line = new QHBoxLayout(this);
+  line->setContentsMargins(0, 0, 0, 0);
+  m_check = new QComboBox;
+  m_check->setObjectName("checkBox");
+  m_check->setAccessibleName(tr("Check"));
+  m_compared = new QComboBox;
+  m_compared->setObjectName("comparedBox");
+  m_compared->setAccessibleName(tr("Compare with"));
+  for (auto* box : {m_check, m_compared}) {
+    box->setMinimumContentsLength(9);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  }
+  line->addWidget(new QLabel(tr("Check")));
+  line->addWidget(m_check);
+  connect(tool("addCheck", tr("New"), tr("Start a check and type or paste its readings")),
+          &QToolButton::clicked, this, &CheckBar::addCheck);
+  connect(tool("fromRecording", tr("From recording…"), tr("Find the held levels in a recording")),
+          &QToolButton::clicked, this, &CheckBar::recordingWanted);
+  connect(tool("checkDetails", tr("Details…"), tr("Name, date, person and remark of the check")),
+          &QToolButton::clicked, this, &CheckBar::editDetails);
+  m_close = tool("closeCheck", tr("Close check"), tr("Keep the set-up that this check is judged by"));
+  connect(m_close, &QToolButton::clicked, this, &CheckBar::closeOrReopen);
+  line->addStretch();
+  line->addWidget(new QLabel(tr("Compare with")));
+  line->addWidget(m_compared);
+  connect(m_check, &QComboBox::activated, this, [this](int row) { m_session.selectCheck(indexOf(row)); });
+  connect(m_compared, &QComboBox::activated, this, [this](int row) { m_session.compareWith(indexOf(row)); });
+  connect(&session, &Session::changed, this, &CheckBar::refresh);
+  refresh();
+}
+
+QToolButton* CheckBar::tool(const QString& name, const QString& text, const QString& tip) {
+  auto* button = new QToolButton;
+  button->setObjectName(name);
+  button->setText(text);
+  button->setToolTip(tip);
+  layout()->addWidget(button);
+  return button;
+}
+
+void CheckBar::refresh() {
+  QStringList names;
+  if (const core::Channel* channel = m_session.channel())
+    for (const core::Check& check : channel->checks)
+      names << toQString(check.name) + (check.closedWith ? tr(" (closed)") : QString());
+  const Selection& chosen = m_session.selection();
+  fill(m_check, names.isEmpty() ? QStringList{tr("none yet")} : names,
+       names.isEmpty() ? 0 : rowOf(chosen.check) - 1);
+  m_check->setEnabled(!names.isEmpty());
+  fill(m_compared, QStringList{tr("nothing")} + names, rowOf(chosen.compared));
+  m_compared->setEnabled(names.size() > 1);
+  m_close->setText(m_session.checkIsClosed() ? tr("Reopen check") : tr("Close check"));
+  for (const char* name : {"closeCheck", "checkDetails"})
+    findChild<QToolButton*>(name)->setEnabled(m_session.check() != nullptr);
+}
+
+void CheckBar::addCheck() {
+  if (!m_session.channel()) return emit refused(tr("There is no channel yet: add a channel first."));
+  core::Check check;
+  check.name = usualName(*m_session.channel());
+  check.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
+  m_session.editChannel(tr("Add check"), core::withCheckAdded(*m_session.channel(), std::move(check)));
+  m_session.selectCheck(m_session.channel()->checks.size() - 1);
+}
+
+void CheckBar::removeCheck() {
+  if (!m_session.check()) return emit refused(tr("There is no check to remove."));
+  m_session.editChannel(tr("Remove check"),
+                        core::withCheckRemoved(*m_session.channel(), *m_session.selection().check));
+}
+
+void CheckBar::closeOrReopen() {
+  if (!m_session.check()) return;
+  const std::size_t check = *m_session.selection().check;
+  const core::Channel& channel = *m_session.channel();
+  if (m_session.checkIsClosed())
+    m_session.editChannel(tr("Reopen check"), core::withCheckReopened(channel, check));
+  else
+    m_session.editChannel(tr("Close check"), core::withCheckClosed(channel, check));
+}
+
+void CheckBar::editDetails() {
+  if (!m_session.check()) return;
+  const core::Check& check = *m_session.check();
+  TextFormDialog dialog(tr("Details of the check"),
+                        {{tr("Name"), toQString(check.name), tr("pre-test")},
+                         {tr("Date"), toQString(check.date), tr("2026-05-31")},
+                         {tr("Made by"), toQString(check.person), {}},
+                         {tr("Remark"), toQString(check.remark), {}}},
+                        this);
+  if (dialog.exec() != QDialog::Accepted) return;
+  if (dialog.text(0).empty()) return emit refused(tr("A check needs a name: nothing was changed."));
+  core::Channel channel = *m_session.channel();
+  for (std::size_t k = 0; k < channel.checks.size(); ++k)
+    if (k != *m_session.selection().check && channel.checks[k].name == dialog.text(0))
+      return emit refused(tr("Another check of this channel has that name: nothing was changed."));
+  core::Check& edited = channel.checks[*m_session.selection().check];
+  edited.name = dialog.text(0);
+  edited.date = dialog.text(1);
+  edited.person = dialog.text(2);
+  edited.remark = dialog.text(3);
+  m_session.editChannel(tr("Change check details"), std::move(channel));
+}
+
+}  // namespace ui

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/document_file.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QSettings>
+#include <QStandardPaths>
+
+#include "core/document/json_reader.h"
+#include "core/document/json_writer.h"
+#include "ui/safe_file.h"
+
+namespace ui {
+namespace {
+
+constexpr qint64 greatestDocument_bytes = 64 << 20;
+constexpr int recentCount = 10;
+
+QSettings stateFile() {
+  QString folder = qEnvironmentVariable("XDG_STATE_HOME");
+  if (folder.isEmpty()) folder = QDir::homePath() + "/.local/state";
+  if (QStandardPaths::isTestModeEnabled()) folder = QDir::tempPath() + "/shuntwright-test-state";
+  return QSettings(folder + "/shuntwright/state.ini", QSettings::IniFormat);
+}
+
+}  // namespace
+
+core::Result<core::Document> openDocument(const QString& path) {
+  const auto bytes = loadBytes(path, greatestDocument_bytes);
+  if (!bytes) return bytes.error();
+  auto document =
+      core::readDocument(std::string_view(bytes->constData(), static_cast<std::size_t>(bytes->size())));
+  if (document) return document;
+  core::Error error = document.error();
+  const std::string file = QFileInfo(path).fileName().toStdString();
+  error.where = error.where.empty() ? file : file + ", " + error.where;
+  return error;
+}
+
+core::Result<void> saveDocument(const core::Document& document, const QString& path) {
+  const auto text = core::writeDocument(document);
+  if (!text) return text.error();
+  return saveBytes(path, QByteArray::fromStdString(*text));
+}
+
+QStringList recentDocuments() { return stateFile().value("recent").toStringList(); }
+
+void rememberDocument(const QString& path) {
+  QStringList recent = recentDocuments();
+  const QString full = QFileInfo(path).absoluteFilePath();
+  recent.removeAll(full);
+  recent.prepend(full);
+  stateFile().setValue("recent", QStringList(recent.mid(0, recentCount)));
+}
+
+}  // namespace ui

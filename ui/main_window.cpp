@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/main_window.h"
+
+#include <QAccessible>
+#include <QApplication>
+#include <QCloseEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QSplitter>
+#include <QStatusBar>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "core/document/edits.h"
+#include "ui/bridge_view.h"
+#include "ui/channel_list.h"
+#include "ui/document_file.h"
+#include "ui/outcome_view.h"
+#include "ui/sequence_pane.h"
+#include "ui/setup_form.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+/// A view with its name above; the name is also what the view menu calls it.
+QWidget* named(const QString& name, QWidget* view) {
+  auto* frame = new QWidget;
+  auto* layout = new QVBoxLayout(frame);
+  layout->setContentsMargins(4, 2, 4, 2);
+  layout->setSpacing(2);
+  auto* label = new QLabel(name);
+  QFont font = label->font();
+  font.setBold(true);
+  label->setFont(font);
+  layout->addWidget(label);
+  layout->addWidget(view, 1);
+  return frame;
+}
+
+}  // namespace
+
+MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent), m_session(session) {
+  setObjectName("mainWindow");
+  setAcceptDrops(true);
+  resize(1280, 800);
+  buildViews();
+  buildFileMenu();
+  buildEditMenu();
+  buildChannelMenu();
+  buildSequenceMenu();
+  buildCheckMenu();
+  buildViewMenu();
+  buildHelpMenu();
+  statusBar()->setSizeGripEnabled(false);
+  connect(&session, &Session::changed, this, &MainWindow::refresh);
+  refresh();
+}
+
+QWidget* MainWindow::leftColumn() {
+  auto* channels = new QWidget;
+  auto* layout = new QVBoxLayout(channels);
+  layout->setContentsMargins(4, 2, 4, 2);
+  layout->setSpacing(4);
+  m_channels = new ChannelList(m_session);
+  layout->addWidget(m_channels, 1);
+  auto* tools = new QHBoxLayout;
+  const auto tool = [&](const QString& name, const QString& text, const std::function<void()>& act) {
+    auto* button = new QToolButton;
+    button->setObjectName(name);
+    button->setText(text);
+    connect(button, &QToolButton::clicked, this, act);
+    tools->addWidget(button);
+  };
+  tool("addChannel", tr("Add"), [this] { addChannel(); });
+  tool("duplicateChannel", tr("Duplicate"), [this] { duplicateChannel(); });
+  tool("removeChannel", tr("Remove"), [this] { removeChannel(); });
+  tools->addStretch();
+  layout->addLayout(tools);
+
+  m_setup = new SetupForm(m_session);
+  m_left = new QSplitter(Qt::Vertical);
+  m_left->addWidget(named(tr("Channels"), channels));
+  m_left->addWidget(named(tr("Channel set-up"), m_setup));
+  m_left->setChildrenCollapsible(false);
+  m_left->setMinimumWidth(250);
+  return m_left;
+}
+
+void MainWindow::buildViews() {
+  m_bridge = new BridgeView(m_session);
+  m_outcome = new OutcomeView(m_session);
+  m_sequence = new SequencePane(m_session);
+  m_top = new QSplitter(Qt::Horizontal);
+  m_top->addWidget(named(tr("Bridge"), m_bridge));
+  m_top->addWidget(named(tr("Outcome"), m_outcome));
+  m_rows = new QSplitter(Qt::Vertical);
+  m_rows->addWidget(m_top);
+  m_rows->addWidget(m_sequence);
+  m_columns = new QSplitter(Qt::Horizontal);
+  m_columns->addWidget(leftColumn());
+  m_columns->addWidget(m_rows);
+  for (auto* splitter : {m_top, m_rows, m_columns}) splitter->setChildrenCollapsible(false);
+  setCentralWidget(m_columns);
+  resetLayout();
+  connect(m_setup, &SetupForm::refused, this, &MainWindow::say);
+  connect(m_sequence, &SequencePane::refused, this, &MainWindow::say);
+  connect(&m_sequence->checks(), &CheckBar::recordingWanted, this, &MainWindow::takeRecording);
+  connect(m_bridge, &BridgeView::partActivated, this, [this](const BridgePart& part) {
+    if (part.kind == BridgePart::Kind::Arm) m_setup->focusField(QString("arm%1").arg(part.index + 1));
+    if (part.kind == BridgePart::Kind::Lead) m_setup->focusField(QString("lead%1").arg(part.index));
+    if (part.kind == BridgePart::Kind::Shunt) m_sequence->showShunt(part.index);
+    if (part.kind == BridgePart::Kind::Instrument) m_setup->focusField("excitation");
+  });
+}
+
+void MainWindow::resetLayout() {
+  const int column = width() > 1600 ? 330 : 268;
+  const int right = width() - column;
+  m_columns->setSizes({column, right});
+  m_left->setSizes({height() * 36 / 100, height() * 64 / 100});
+  m_rows->setSizes({height() * 60 / 100, height() * 40 / 100});
+  m_top->setSizes({right / 2, right / 2});
+}
+
+void MainWindow::enlarge(QWidget* view) {
+  const auto show = [&](QWidget* part, bool shown) { part->setVisible(shown); };
+  const bool all = view == nullptr;
+  show(m_left, all);
+  show(m_top->widget(0), all || view == m_bridge);
+  show(m_top->widget(1), all || view == m_outcome);
+  show(m_top, all || view != m_sequence);
+  show(m_sequence, all || view == m_sequence);
+  if (view) view->setFocus();
+}
+
+void MainWindow::say(const QString& sentence) {
+  statusBar()->showMessage(sentence);
+  statusBar()->setToolTip(sentence.toHtmlEscaped());
+  QAccessibleEvent alert(statusBar(), QAccessible::Alert);
+  QAccessible::updateAccessibility(&alert);
+}
+
+void MainWindow::refresh() {
+  const QString file = m_path.isEmpty() ? (m_unsavedTitle.isEmpty() ? tr("untitled") : m_unsavedTitle)
+                                        : QFileInfo(m_path).fileName();
+  // "[*]" in a file's name would be taken for the mark itself.
+  setWindowTitle(QString(file).replace("[*]", "[ *]") + "[*] – Shuntwright");
+  setWindowModified(!m_session.history().isClean());
+  const QUndoStack& history = m_session.history();
+  m_undo->setEnabled(history.canUndo());
+  m_redo->setEnabled(history.canRedo());
+  m_undo->setText(history.canUndo() ? tr("&Undo: %1").arg(history.undoText()) : tr("&Undo"));
+  m_redo->setText(history.canRedo() ? tr("&Redo: %1").arg(history.redoText()) : tr("&Redo"));
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) { mayDiscard() ? event->accept() : event->ignore(); }
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  if (event->mimeData()->hasUrls() && event->mimeData()->urls().first().isLocalFile())
+    event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  const QString path = event->mimeData()->urls().first().toLocalFile();
+  if (mayDiscard()) openFile(path);
+}
+
+}  // namespace ui

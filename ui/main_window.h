@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QMainWindow>
+#include <functional>
+
+#include "ui/session.h"
+
+class QLabel;
+class QSplitter;
+
+namespace ui {
+
+class BridgeView;
+class ChannelList;
+class OutcomeView;
+class SequencePane;
+class SetupForm;
+
+/// The one window: channels and set-up at the left, the views Bridge, Outcome and Sequence in
+/// splitters. Each view fills the whole area at Alt+1, Alt+2, Alt+3; Alt+0 shows all again.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+
+ public:
+  explicit MainWindow(Session& session, QWidget* parent = nullptr);
+
+  /// Opens a document; on failure shows why and keeps what is open.
+  bool openFile(const QString& path);
+  /// Saves under the document's name, or asks for one. False when not saved.
+  bool save();
+  bool saveAs(const QString& path);
+  const QString& path() const { return m_path; }
+  /// The document has no file of its own, as for the built-in demo.
+  void showAsUnsaved(const QString& title);
+
+  /// Shows a sentence to the user: in the status bar, and to screen readers.
+  void say(const QString& sentence);
+
+  /// Everything back to the proportions of the present window size.
+  void resetLayout();
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+
+ private:
+  QWidget* leftColumn();
+  void buildViews();
+  void buildFileMenu();
+  void buildEditMenu();
+  void buildChannelMenu();
+  void buildSequenceMenu();
+  void buildCheckMenu();
+  void buildViewMenu();
+  void buildHelpMenu();
+  QAction* addAction(QMenu* menu, const QString& name, const QString& text, const QKeySequence& keys,
+                     const std::function<void()>& act);
+  void fillRecentMenu(QMenu* menu);
+
+  void newDocument();
+  void openDialog();
+  bool saveAsDialog();
+  void exportReport();
+  void exportNetlist();
+  bool mayDiscard();
+  void editDetails();
+  void takeRecording();
+  void addChannel();
+  void duplicateChannel();
+  void removeChannel();
+  void enlarge(QWidget* view);
+  void showCautions();
+  void showAbout();
+  void refresh();
+
+  Session& m_session;
+  QString m_path;
+  QString m_unsavedTitle;
+  ChannelList* m_channels = nullptr;
+  SetupForm* m_setup = nullptr;
+  BridgeView* m_bridge = nullptr;
+  OutcomeView* m_outcome = nullptr;
+  SequencePane* m_sequence = nullptr;
+  QSplitter* m_columns = nullptr;
+  QSplitter* m_left = nullptr;
+  QSplitter* m_rows = nullptr;
+  QSplitter* m_top = nullptr;
+  QAction* m_undo = nullptr;
+  QAction* m_redo = nullptr;
+};
+
+}  // namespace ui

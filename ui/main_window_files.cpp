@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the window does with files: documents, reports, netlists, recordings.
+#include <QApplication>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+
+#include "core/document/edits.h"
+#include "core/plan/spice.h"
+#include "core/report/csv.h"
+#include "ui/document_file.h"
+#include "ui/main_window.h"
+#include "ui/recording_dialog.h"
+#include "ui/report_pdf.h"
+#include "ui/safe_file.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+QString withSuffix(QString path, const QString& suffix) {
+  return QFileInfo(path).suffix().isEmpty() ? path + "." + suffix : path;
+}
+
+}  // namespace
+
+bool MainWindow::mayDiscard() {
+  if (m_session.history().isClean()) return true;
+  QMessageBox box(QMessageBox::Question, tr("Unsaved changes"),
+                  tr("The document has changes that are not saved. Save them?"),
+                  QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
+  box.setObjectName("discardBox");
+  box.setTextFormat(Qt::PlainText);
+  box.setDefaultButton(QMessageBox::Save);
+  const int answer = box.exec();
+  if (answer == QMessageBox::Save) return save();
+  return answer == QMessageBox::Discard;
+}
+
+void MainWindow::newDocument() {
+  if (!mayDiscard()) return;
+  m_path.clear();
+  m_unsavedTitle.clear();
+  m_session.reset({});
+  say(tr("Empty document. Add a channel to begin."));
+}
+
+void MainWindow::openDialog() {
+  if (!mayDiscard()) return;
+  const QString path = QFileDialog::getOpenFileName(this, tr("Open document"), QFileInfo(m_path).path(),
+                                                    tr("Shuntwright documents (*.%1)").arg(documentSuffix));
+  if (!path.isEmpty()) openFile(path);
+}
+
+bool MainWindow::openFile(const QString& path) {
+  auto document = openDocument(path);
+  if (!document) {
+    say(tr("Not opened: %1").arg(toText(document.error())));
+    return false;
+  }
+  m_path = QFileInfo(path).absoluteFilePath();
+  m_session.reset(*std::move(document));
+  rememberDocument(m_path);
+  say(tr("Opened %1.").arg(QFileInfo(m_path).fileName()));
+  return true;
+}
+
+void MainWindow::showAsUnsaved(const QString& title) {
+  m_path.clear();
+  m_unsavedTitle = title;
+  refresh();
+}
+
+bool MainWindow::save() { return m_path.isEmpty() ? saveAsDialog() : saveAs(m_path); }
+
+bool MainWindow::saveAsDialog() {
+  const QString path = QFileDialog::getSaveFileName(this, tr("Save document"), m_path,
+                                                    tr("Shuntwright documents (*.%1)").arg(documentSuffix));
+  return !path.isEmpty() && saveAs(withSuffix(path, documentSuffix));
+}
+
+bool MainWindow::saveAs(const QString& path) {
+  if (const auto saved = saveDocument(m_session.document(), path); !saved) {
+    say(tr("Not saved: %1").arg(toText(saved.error())));
+    return false;
+  }
+  m_path = QFileInfo(path).absoluteFilePath();
+  m_session.history().setClean();
+  rememberDocument(m_path);
+  refresh();
+  say(tr("Saved %1.").arg(QFileInfo(m_path).fileName()));
+  return true;
+}
+
+void MainWindow::exportReport() {
+  const QString chosen =
+      QFileDialog::getSaveFileName(this, tr("Report"), QFileInfo(m_path).path() + "/report.pdf",
+                                   tr("PDF report (*.pdf);;Table for spreadsheets (*.csv)"));
+  if (chosen.isEmpty()) return;
+  const QString path = withSuffix(chosen, "pdf");
+  const bool csv = path.endsWith(".csv", Qt::CaseInsensitive);
+  QApplication::setOverrideCursor(Qt::WaitCursor);
+  const auto bytes =
+      csv ? core::Result<QByteArray>(QByteArray::fromStdString(core::reportCsv(m_session.document())))
+          : reportPdf(m_session.document());
+  QApplication::restoreOverrideCursor();
+  const auto saved = bytes ? saveBytes(path, *bytes) : core::Result<void>(bytes.error());
+  say(saved ? tr("Wrote %1.").arg(path) : tr("No report: %1").arg(toText(saved.error())));
+}
+
+void MainWindow::exportNetlist() {
+  if (!m_session.channel() || !m_session.selection().step) return say(tr("Choose the step first."));
+  const std::size_t step = *m_session.selection().step;
+  const auto netlist = core::spiceNetlist(m_session.channel()->setup, step, m_session.channel()->name);
+  if (!netlist) return say(tr("No netlist: %1").arg(toText(netlist.error())));
+  const QString path = QFileDialog::getSaveFileName(
+      this, tr("SPICE netlist"), QFileInfo(m_path).path() + "/step.cir", tr("SPICE netlist (*.cir)"));
+  if (path.isEmpty()) return;
+  const auto saved = saveBytes(withSuffix(path, "cir"), QByteArray::fromStdString(*netlist));
+  say(saved ? tr("Wrote %1.").arg(path) : tr("No netlist: %1").arg(toText(saved.error())));
+}
+
+void MainWindow::takeRecording() {
+  if (!m_session.channel()) return say(tr("There is no channel yet: add a channel first."));
+  RecordingDialog dialog(m_session, m_path, this);
+  dialog.exec();
+}
+
+}  // namespace ui

@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The menus of the window: what can be done, under which key. What each does is in main_window_files.cpp,
+// main_window.cpp and the views.
+#include <QApplication>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMessageBox>
+
+#include "core/document/edits.h"
+#include "ui/bridge_view.h"
+#include "ui/check_bar.h"
+#include "ui/document_file.h"
+#include "ui/main_window.h"
+#include "ui/outcome_view.h"
+#include "ui/sequence_pane.h"
+#include "ui/text_form_dialog.h"
+#include "ui/theme.h"
+
+namespace ui {
+
+QAction* MainWindow::addAction(QMenu* menu, const QString& name, const QString& text,
+                               const QKeySequence& keys, const std::function<void()>& act) {
+  auto* action = menu->addAction(text);
+  action->setObjectName(name);
+  if (!keys.isEmpty()) action->setShortcut(keys);
+  connect(action, &QAction::triggered, this, act);
+  return action;
+}
+
+void MainWindow::buildFileMenu() {
+  auto* menu = menuBar()->addMenu(tr("&File"));
+  addAction(menu, "new", tr("&New"), QKeySequence::New, [this] { newDocument(); });
+  addAction(menu, "open", tr("&Open…"), QKeySequence::Open, [this] { openDialog(); });
+  auto* recent = menu->addMenu(tr("Open &recent"));
+  connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecentMenu(recent); });
+  menu->addSeparator();
+  addAction(menu, "save", tr("&Save"), QKeySequence::Save, [this] { save(); });
+  addAction(menu, "saveAs", tr("Save &as…"), QKeySequence::SaveAs, [this] { saveAsDialog(); });
+  menu->addSeparator();
+  addAction(menu, "details", tr("&Details of the document…"), {}, [this] { editDetails(); });
+  addAction(menu, "report", tr("Re&port as PDF or CSV…"), QKeySequence::Print, [this] { exportReport(); });
+  addAction(menu, "netlist", tr("SPICE &netlist of the step…"), {}, [this] { exportNetlist(); });
+  menu->addSeparator();
+  addAction(menu, "quit", tr("&Quit"), QKeySequence::Quit, [this] { close(); });
+}
+
+void MainWindow::fillRecentMenu(QMenu* menu) {
+  menu->clear();
+  for (const QString& path : recentDocuments()) {
+    // An ampersand in a path is a letter, not a mnemonic.
+    auto* action = menu->addAction(QString(path).replace('&', "&&"));
+    connect(action, &QAction::triggered, this, [this, path] {
+      if (mayDiscard()) openFile(path);
+    });
+  }
+  if (menu->isEmpty()) menu->addAction(tr("no document yet"))->setEnabled(false);
+}
+
+void MainWindow::buildEditMenu() {
+  auto* menu = menuBar()->addMenu(tr("&Edit"));
+  m_undo = addAction(menu, "undo", tr("&Undo"), QKeySequence::Undo, [this] { m_session.history().undo(); });
+  m_redo = addAction(menu, "redo", tr("&Redo"), QKeySequence::Redo, [this] { m_session.history().redo(); });
+  menu->addSeparator();
+  // Ctrl+C, Ctrl+V and Delete belong to the table or field that has the keyboard; here they have none.
+  addAction(menu, "copy", tr("&Copy cells"), {}, [this] { m_sequence->current().copy(); });
+  addAction(menu, "paste", tr("&Paste cells"), {}, [this] { m_sequence->current().paste(); });
+  addAction(menu, "clear", tr("C&lear cells"), {}, [this] { m_sequence->current().clearChosen(); });
+}
+
+void MainWindow::buildChannelMenu() {
+  auto* menu = menuBar()->addMenu(tr("&Channel"));
+  addAction(menu, "channelAdd", tr("&Add channel"), tr("Ctrl+Shift+N"), [this] { addChannel(); });
+  addAction(menu, "channelDuplicate", tr("&Duplicate channel"), tr("Ctrl+D"), [this] { duplicateChannel(); });
+  addAction(menu, "channelRemove", tr("&Remove channel"), {}, [this] { removeChannel(); });
+}
+
+void MainWindow::buildSequenceMenu() {
+  auto* menu = menuBar()->addMenu(tr("&Sequence"));
+  addAction(menu, "sequenceAddShunt", tr("Add s&hunt"), tr("Ctrl+Shift+H"), [this] {
+    m_sequence->setCurrentIndex(1);
+    m_sequence->addShunt();
+  });
+  addAction(menu, "sequenceRemoveShunt", tr("Remove shunt"), {}, [this] { m_sequence->removeShunt(); });
+  menu->addSeparator();
+  addAction(menu, "sequenceAddStep", tr("Add &step"), tr("Ctrl+Shift+S"), [this] { m_sequence->addStep(); });
+  addAction(menu, "sequenceRemoveStep", tr("&Remove step"), {}, [this] { m_sequence->removeStep(); });
+  addAction(menu, "sequenceUp", tr("Move step &up"), tr("Ctrl+Up"), [this] { m_sequence->moveStep(-1); });
+  addAction(menu, "sequenceDown", tr("Move step &down"), tr("Ctrl+Down"),
+            [this] { m_sequence->moveStep(1); });
+  menu->addSeparator();
+  addAction(menu, "sequenceTwoSided", tr("Lay out &two-sided sequence"), tr("Ctrl+T"),
+            [this] { m_sequence->layOutTwoSided(); });
+}
+
+void MainWindow::buildCheckMenu() {
+  auto* menu = menuBar()->addMenu(tr("Chec&k"));
+  CheckBar& checks = m_sequence->checks();
+  addAction(menu, "checkAdd", tr("&New check"), tr("Ctrl+K"), [&checks] { checks.addCheck(); });
+  addAction(menu, "checkRecording", tr("From &recording…"), tr("Ctrl+R"), [this] { takeRecording(); });
+  addAction(menu, "checkDetails", tr("&Details of the check…"), {}, [&checks] { checks.editDetails(); });
+  addAction(menu, "checkClose", tr("&Close or reopen check"), {}, [&checks] { checks.closeOrReopen(); });
+  addAction(menu, "checkRemove", tr("Re&move check"), {}, [&checks] { checks.removeCheck(); });
+  menu->addSeparator();
+  addAction(menu, "checkCompare", tr("Compare with the &other check"), tr("Ctrl+M"), [this] {
+    const Selection& chosen = m_session.selection();
+    if (!chosen.check || m_session.channel()->checks.size() < 2)
+      return say(tr("There is no second check of this channel to compare with."));
+    const std::size_t other = *chosen.check > 0 ? *chosen.check - 1 : 1;
+    m_session.compareWith(chosen.compared ? std::nullopt : std::optional(other));
+  });
+  connect(&checks, &CheckBar::refused, this, &MainWindow::say);
+}
+
+void MainWindow::buildViewMenu() {
+  auto* menu = menuBar()->addMenu(tr("&View"));
+  addAction(menu, "viewAll", tr("&All views"), tr("Alt+0"), [this] { enlarge(nullptr); });
+  addAction(menu, "viewBridge", tr("Only &Bridge"), tr("Alt+1"), [this] { enlarge(m_bridge); });
+  addAction(menu, "viewSequence", tr("Only &Sequence"), tr("Alt+2"), [this] { enlarge(m_sequence); });
+  addAction(menu, "viewOutcome", tr("Only &Outcome"), tr("Alt+3"), [this] { enlarge(m_outcome); });
+  menu->addSeparator();
+  addAction(menu, "viewLight", tr("&Light colours"), {}, [] { QApplication::setPalette(lightPalette()); });
+  addAction(menu, "viewDark", tr("&Dark colours"), {}, [] { QApplication::setPalette(darkPalette()); });
+  addAction(menu, "viewSystem", tr("Colours of the s&ystem"), {},
+            [] { QApplication::setPalette(QPalette()); });
+}
+
+void MainWindow::buildHelpMenu() {
+  auto* menu = menuBar()->addMenu(tr("&Help"));
+  addAction(menu, "cautions", tr("&Cautions"), QKeySequence::HelpContents, [this] { showCautions(); });
+  addAction(menu, "about", tr("&About Shuntwright"), {}, [this] { showAbout(); });
+}
+
+void MainWindow::addChannel() {
+  core::Channel channel;
+  channel.name = "CH-01";
+  const std::size_t at = m_session.document().channels.size();
+  m_session.edit(tr("Add channel"), core::withChannelInserted(m_session.document(), at, std::move(channel)));
+  m_session.selectChannel(at);
+}
+
+void MainWindow::duplicateChannel() {
+  if (!m_session.channel()) return say(tr("There is no channel to duplicate."));
+  core::Channel copy = *m_session.channel();
+  copy.checks.clear();
+  const std::size_t at = *m_session.selection().channel + 1;
+  m_session.edit(tr("Duplicate channel"),
+                 core::withChannelInserted(m_session.document(), at, std::move(copy)));
+  m_session.selectChannel(at);
+}
+
+void MainWindow::removeChannel() {
+  if (!m_session.channel()) return say(tr("There is no channel to remove."));
+  m_session.edit(tr("Remove channel"),
+                 core::withChannelRemoved(m_session.document(), *m_session.selection().channel));
+}
+
+void MainWindow::editDetails() {
+  const core::Document& document = m_session.document();
+  TextFormDialog dialog(tr("Details of the document"),
+                        {{tr("Title"), toQString(document.title), tr("Shunt check of the tailplane")},
+                         {tr("Site"), toQString(document.site), {}},
+                         {tr("Article under test"), toQString(document.article), {}},
+                         {tr("Prepared by"), toQString(document.person), {}},
+                         {tr("Note"), toQString(document.note), {}}},
+                        this);
+  if (dialog.exec() != QDialog::Accepted) return;
+  core::Document next = document;
+  next.title = dialog.text(0);
+  next.site = dialog.text(1);
+  next.article = dialog.text(2);
+  next.person = dialog.text(3);
+  next.note = dialog.text(4);
+  m_session.edit(tr("Change document details"), std::move(next));
+}
+
+void MainWindow::showCautions() {
+  QMessageBox box(
+      QMessageBox::Warning, tr("Cautions"),
+      tr("Switch the excitation off before wiring or ohmmeter work.\n\n"
+         "A switched shunt moves the reading of a live control or safety channel: take such channels out "
+         "of service first.\n\n"
+         "A passed shunt check says nothing about gauge bond, gauge factor, alignment or the strength of "
+         "the article. Where a standard, a contract or the local code asks for a calibrated load or a "
+         "traceable calibration, this check does not replace it.\n\n"
+         "Decisions stay with the responsible licensed or authorised person."),
+      QMessageBox::Ok, this);
+  box.setObjectName("cautionsBox");
+  box.setTextFormat(Qt::PlainText);
+  box.exec();
+}
+
+void MainWindow::showAbout() {
+  QMessageBox box(
+      QMessageBox::Information, tr("About Shuntwright"),
+      tr("Shuntwright %1\nPlans and checks shunt calibrations of strain-gauge bridges.\n\n"
+         "Free software under the GNU General Public License, version 3 or later. It comes without any "
+         "warranty.")
+          .arg(QApplication::applicationVersion()),
+      QMessageBox::Ok, this);
+  box.setTextFormat(Qt::PlainText);
+  box.exec();
+}
+
+}  // namespace ui

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pictures.h"
+
+#include <QApplication>
+#include <QBuffer>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QPalette>
+
+#include "ui/main_window.h"
+#include "ui/safe_file.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+/// What a picture shows.
+struct Shot {
+  const char* name;
+  QSize size;
+  bool dark;
+  std::size_t channel;
+  std::size_t step;
+  bool compared;
+  const char* action;  ///< object name of a window action to trigger first, or nullptr
+};
+
+constexpr std::size_t lastChannel = SIZE_MAX;
+
+const std::vector<Shot>& shots() {
+  static const std::vector<Shot> all = {
+      {"window-light", {1280, 800}, false, 0, 1, false, nullptr},
+      {"window-dark", {1280, 800}, true, 0, 1, false, nullptr},
+      {"window-light-large", {1920, 1080}, false, 1, 2, false, nullptr},
+      {"window-dark-large", {1920, 1080}, true, lastChannel, 2, false, nullptr},
+      {"comparison", {1280, 800}, false, 1, 2, true, nullptr},
+      {"comparison-dark", {1280, 800}, true, 1, 2, true, nullptr},
+      {"bridge", {1280, 800}, false, 0, 6, false, "viewBridge"},
+      {"sequence", {1280, 800}, false, 1, 2, false, "viewSequence"},
+      {"outcome", {1280, 800}, false, 1, 2, true, "viewOutcome"},
+  };
+  return all;
+}
+
+/// Lets layouts and charts settle; charts place their labels only when shown.
+void settle() {
+  QElapsedTimer timer;
+  timer.start();
+  while (timer.elapsed() < 120) QApplication::processEvents(QEventLoop::AllEvents, 20);
+}
+
+QByteArray pictureOf(const core::Document& document, const Shot& shot) {
+  QApplication::setPalette(shot.dark ? darkPalette() : lightPalette());
+  Session session(document);
+  MainWindow window(session);
+  window.showAsUnsaved(toQString(document.title));
+  window.resize(shot.size);
+  window.resetLayout();
+  window.show();
+  if (!document.channels.empty()) {
+    session.selectChannel(std::min(shot.channel, document.channels.size() - 1));
+    session.selectStep(shot.step);
+    if (shot.compared && session.selection().check > 0u) session.compareWith(*session.selection().check - 1);
+  }
+  if (shot.action) window.findChild<QAction*>(shot.action)->trigger();
+  settle();
+  QByteArray png;
+  QBuffer buffer(&png);
+  buffer.open(QIODevice::WriteOnly);
+  window.grab().save(&buffer, "PNG");
+  return png;
+}
+
+}  // namespace
+
+core::Result<QStringList> takePictures(const core::Document& document, const QString& folder) {
+  if (!QDir().mkpath(folder))
+    return core::Error{folder.toStdString(), "the folder cannot be made", "Choose another folder"};
+  const QPalette before = QApplication::palette();
+  QStringList paths;
+  for (const Shot& shot : shots()) {
+    const QString path = QDir(folder).filePath(QString(shot.name) + ".png");
+    if (const auto saved = saveBytes(path, pictureOf(document, shot)); !saved) return saved.error();
+    paths << path;
+  }
+  QApplication::setPalette(before);
+  return paths;
+}
+
+}  // namespace ui

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QDialog>
+#include <QFutureWatcher>
+#include <memory>
+#include <stop_token>
+#include <vector>
+
+#include "core/recording/levels.h"
+#include "core/recording/recording.h"
+#include "ui/session.h"
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QProgressBar;
+class QPushButton;
+class QTableWidget;
+
+namespace ui {
+
+/// What was found for one channel of the document in one recording.
+struct ChannelLevels {
+  std::size_t channel = 0;  ///< index in the document
+  std::size_t column = 0;   ///< index in the recording
+  core::Result<std::vector<core::Level>> levels = std::vector<core::Level>{};
+};
+
+/// A recording as read on a worker, with the levels of every channel that has a column of its name.
+struct RecordingContents {
+  core::Result<core::Recording> recording = core::Recording{};
+  core::Result<QString> sha256 = QString();
+  std::vector<ChannelLevels> channels;
+};
+
+/// Takes the readings of a check from a recording: choose the file, see which held levels were found
+/// for each channel, leave out what is no step, and accept. Reading and level finding run on a
+/// worker with progress and can be cancelled. Accepting is one undo step for all chosen channels.
+class RecordingDialog : public QDialog {
+  Q_OBJECT
+
+ public:
+  RecordingDialog(Session& session, const QString& documentPath, QWidget* parent = nullptr);
+  ~RecordingDialog() override;
+
+  /// Starts reading `path` on a worker; `readingDone` is emitted when the table shows what was found.
+  void readFile(const QString& path);
+
+ signals:
+  void readingDone();
+
+ private:
+  void chooseFile();
+  void startReading(std::optional<std::size_t> columnForChosen);
+  void showContents();
+  void showChannels();
+  void showLevels();
+  core::Result<core::Channel> withReadings(const ChannelLevels& found) const;
+  std::vector<core::Level> keptLevels(std::size_t row) const;
+  core::RecordingReference reference(std::size_t column) const;
+  void accept() override;
+  void reject() override;
+  void say(const QString& sentence);
+
+  Session& m_session;
+  QString m_documentPath;
+  QString m_path;
+  RecordingContents m_contents;
+  std::vector<std::vector<bool>> m_kept;  ///< row of the channel table -> level kept
+  std::stop_source m_stop;
+  QFutureWatcher<RecordingContents> m_watcher;
+  QLineEdit* m_name;
+  QLabel* m_file;
+  QComboBox* m_column;
+  QProgressBar* m_progress;
+  QTableWidget* m_channels;
+  QTableWidget* m_levels;
+  QLabel* m_message;
+  QPushButton* m_take;
+};
+
+}  // namespace ui

@@ -1,0 +1,280 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sequence_model.h"
+
+#include <cmath>
+
+#include "core/document/edits.h"
+#include "core/units/notation.h"
+#include "ui/quantity_edit.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+constexpr int fullDigits = 15;
+constexpr int shownDigits = 6;
+
+QString polarityText(core::Polarity polarity) {
+  const QString sign = polarity == core::Polarity::Positive   ? "+ "
+                       : polarity == core::Polarity::Negative ? "− "
+                                                              : "";
+  return sign + SequenceModel::tr(std::string(core::polarityWord(polarity)).c_str());
+}
+
+core::Result<double> typedNumber(const QString& text, core::UnitFamily family, const std::string& unit = {}) {
+  return core::parseQuantity(text.toStdString(), family, unit);
+}
+
+}  // namespace
+
+QString closedShuntsText(const core::Setup& setup, const core::Step& step) {
+  QStringList names;
+  for (const std::size_t shunt : step.closed) names << toQString(setup.shunts[shunt].name);
+  return names.isEmpty() ? SequenceModel::tr("none") : names.join(", ");
+}
+
+core::Result<std::vector<std::size_t>> closedShuntsFromText(const core::Setup& setup, const QString& text) {
+  std::vector<std::size_t> closed;
+  QStringList known;
+  for (const core::Shunt& shunt : setup.shunts) known << toQString(shunt.name);
+  for (const QString& part : text.split(',', Qt::SkipEmptyParts)) {
+    const QString name = part.trimmed();
+    if (name.isEmpty() || name == "none" || name == SequenceModel::tr("none") || name == "zero") continue;
+    const qsizetype found = known.indexOf(name);
+    if (found < 0)
+      return core::Error{
+          "", "no shunt is called \"" + name.toStdString() + "\"",
+          known.isEmpty() ? "Add a shunt first" : "Known shunts: " + known.join(", ").toStdString()};
+    closed.push_back(static_cast<std::size_t>(found));
+  }
+  return closed;
+}
+
+SequenceModel::SequenceModel(Session& session, QObject* parent) : SheetModel(session, parent) {
+  connect(&session, &Session::changed, this, &SequenceModel::refresh);
+  refresh();
+}
+
+void SequenceModel::refresh() {
+  const int rows = session().channel() ? static_cast<int>(shownSetup().sequence.size()) : 0;
+  if (rows != m_rows) {
+    beginResetModel();
+    m_rows = rows;
+    endResetModel();
+  } else if (m_rows > 0) {
+    emit dataChanged(index(0, 0), index(m_rows - 1, ColumnCount - 1));
+  }
+  emit headerDataChanged(Qt::Horizontal, 0, ColumnCount - 1);
+}
+
+const core::Setup& SequenceModel::shownSetup() const {
+  return session().check() ? core::setupOf(*session().channel(), *session().check())
+                           : session().channel()->setup;
+}
+
+const core::SetupPrediction& SequenceModel::shownPrediction() const {
+  const auto& check = session().selection().check;
+  return check ? session().evaluation()->checks[*check].prediction : session().evaluation()->prediction;
+}
+
+const core::CheckAssessment* SequenceModel::shownAssessment() const {
+  const auto& check = session().selection().check;
+  return check ? &session().evaluation()->checks[*check].assessment : nullptr;
+}
+
+int SequenceModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : m_rows; }
+int SequenceModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
+
+QVariant SequenceModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+  const bool some = session().channel();
+  const QString reading = some ? toQString(core::readingUnitText(shownSetup().instrument)) : QString("µm/m");
+  const QString simulated = some ? toQString(core::simulatedUnitText(shownSetup().bridge)) : QString("µm/m");
+  switch (section) {
+    case Number:
+      return tr("No.");
+    case Label:
+      return tr("Step");
+    case Closed:
+      return tr("Shunts closed");
+    case PolarityColumn:
+      return tr("Polarity");
+    case Hold:
+      return tr("Hold [s]");
+    case Simulated:
+      return tr("Simulated [%1]").arg(simulated);
+    case Output:
+      return tr("Output [mV/V]");
+    case Expected:
+      return tr("Expected [%1]").arg(reading);
+    case Measured:
+      return tr("Measured [%1]").arg(reading);
+    case Deviation:
+      return tr("Deviation [%1]").arg(reading);
+    case Limit:
+      return tr("Limit ± [%1]").arg(reading);
+    case VerdictColumn:
+      return tr("Verdict");
+    default:
+      return {};
+  }
+}
+
+Qt::ItemFlags SequenceModel::flags(const QModelIndex& index) const {
+  Qt::ItemFlags flags = QAbstractTableModel::flags(index);
+  if (session().checkIsClosed()) return flags;
+  const int column = index.column();
+  const bool plan = column == Label || column == Closed || column == Hold;
+  if (plan || (column == Measured && session().check())) flags |= Qt::ItemIsEditable;
+  return flags;
+}
+
+QVariant SequenceModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid() || index.row() >= m_rows || !session().channel()) return {};
+  switch (role) {
+    case Qt::DisplayRole:
+      return text(index.row(), index.column(), false);
+    case Qt::EditRole:
+      return text(index.row(), index.column(), true);
+    case Qt::ToolTipRole:
+      return hint(index).toHtmlEscaped();
+    case Qt::ForegroundRole:
+      return foreground(index);
+    case Qt::TextAlignmentRole: {
+      const bool number = index.column() == Number || (index.column() >= Hold && index.column() <= Limit);
+      return QVariant(number ? Qt::AlignRight | Qt::AlignVCenter : Qt::AlignLeft | Qt::AlignVCenter);
+    }
+    default:
+      return {};
+  }
+}
+
+QString SequenceModel::text(int row, int column, bool full) const {
+  const core::Step& step = shownSetup().sequence[static_cast<std::size_t>(row)];
+  const int digits = full ? fullDigits : shownDigits;
+  switch (column) {
+    case Number:
+      return QString::number(row + 1);
+    case Label:
+      return toQString(step.label);
+    case Closed:
+      return closedShuntsText(shownSetup(), step);
+    case Hold:
+      return numberText(step.hold.base(), digits);
+    case PolarityColumn:
+    case Simulated:
+    case Output:
+    case Expected:
+      return predictedText(row, column, digits);
+    default:
+      return assessedText(row, column, digits);
+  }
+}
+
+QString SequenceModel::predictedText(int row, int column, int digits) const {
+  const auto& prediction = shownPrediction().steps[static_cast<std::size_t>(row)];
+  if (!prediction) return column == PolarityColumn ? tr("error") : QString("–");
+  switch (column) {
+    case PolarityColumn:
+      return polarityText(prediction->polarity);
+    case Simulated:
+      return numberText(core::simulatedInUnit(shownSetup().bridge, prediction->simulated), digits);
+    case Output:
+      return numberText(1e3 * prediction->output.base(), digits);
+    default:
+      return numberText(prediction->reading.base(), digits);
+  }
+}
+
+QString SequenceModel::assessedText(int row, int column, int digits) const {
+  const core::CheckAssessment* assessment = shownAssessment();
+  if (!assessment) return {};
+  const core::StepAssessment& step = assessment->steps[static_cast<std::size_t>(row)];
+  const auto& readings = session().check()->readings;
+  const auto shown = [&](const std::optional<core::Reading>& reading) {
+    return reading ? numberText(reading->base(), digits) : QString();
+  };
+  switch (column) {
+    case Measured:
+      return static_cast<std::size_t>(row) < readings.size() && readings[row] ? shown(readings[row]->mean)
+                                                                              : QString();
+    case Deviation:
+      return shown(step.deviation);
+    case Limit:
+      return shown(step.limit);
+    default:
+      return tr(std::string(core::verdictWord(step.verdict)).c_str());
+  }
+}
+
+QVariant SequenceModel::foreground(const QModelIndex& index) const {
+  const auto row = static_cast<std::size_t>(index.row());
+  const Colours colours = coloursFor(QPalette());
+  const auto& prediction = shownPrediction().steps[row];
+  if (index.column() == PolarityColumn)
+    return prediction ? colourOf(colours, prediction->polarity) : colours.fail;
+  if (index.column() == VerdictColumn && shownAssessment())
+    return colourOf(colours, shownAssessment()->steps[row].verdict);
+  return {};
+}
+
+QString SequenceModel::hint(const QModelIndex& index) const {
+  const auto row = static_cast<std::size_t>(index.row());
+  const auto& prediction = shownPrediction().steps[row];
+  if (!prediction) return toText(prediction.error());
+  if (index.column() >= Measured && shownAssessment()) return toQString(shownAssessment()->steps[row].reason);
+  return {};
+}
+
+core::Result<core::Channel> SequenceModel::withCell(core::Channel channel, int row, int column,
+                                                    const QString& text) const {
+  if (session().checkIsClosed())
+    return core::Error{"", "this check is closed and shows the set-up it was judged by",
+                       "Reopen the check, or choose another"};
+  const auto at = static_cast<std::size_t>(row);
+  core::Step step = channel.setup.sequence[at];
+  if (column == Measured) {
+    if (text.trimmed().isEmpty())
+      return core::withReading(std::move(channel), *session().selection().check, at, {});
+    const bool scaled = channel.setup.instrument.unit == core::ReadingUnit::Scaled;
+    const auto value = typedNumber(
+        text, core::UnitFamily::Named,
+        scaled ? channel.setup.instrument.scaledUnit : core::readingUnitText(channel.setup.instrument));
+    if (!value) return value.error();
+    return core::withReading(
+        std::move(channel), *session().selection().check, at,
+        core::Measured{.mean = core::Reading(*value), .uncertainty = {}, .begin = {}, .end = {}});
+  }
+  if (column == Label) step.label = text.trimmed().toStdString();
+  if (column == Closed) {
+    auto closed = closedShuntsFromText(channel.setup, text);
+    if (!closed) return closed.error();
+    step.closed = *closed;
+  }
+  if (column == Hold) {
+    const auto value = typedNumber(text, core::UnitFamily::Duration);
+    if (!value) return value.error();
+    if (*value <= 0) return core::Error{"", "a hold must be longer than zero", "Enter at least one second"};
+    step.hold = core::Duration(*value);
+  }
+  return core::withStep(std::move(channel), at, std::move(step));
+}
+
+QString SequenceModel::editLabel(int column) const {
+  switch (column) {
+    case Label:
+      return tr("Rename step");
+    case Closed:
+      return tr("Change closed shunts");
+    case Hold:
+      return tr("Change hold");
+    default:
+      return tr("Enter reading");
+  }
+}
+
+QString SequenceModel::emptyText(int column) const {
+  return column == Label || column == Closed || column == Measured ? QString("") : QString();
+}
+
+}  // namespace ui

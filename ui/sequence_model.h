@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/sheet_model.h"
+
+namespace ui {
+
+/// The steps of the chosen channel, what each should read, and what the chosen check read.
+/// While a closed check is chosen the table shows the set-up it was judged by and takes no edits.
+class SequenceModel : public SheetModel {
+  Q_OBJECT
+
+ public:
+  enum Column {
+    Number,
+    Label,
+    Closed,
+    PolarityColumn,
+    Hold,
+    Simulated,
+    Output,
+    Expected,
+    Measured,
+    Deviation,
+    Limit,
+    VerdictColumn,
+    ColumnCount
+  };
+
+  explicit SequenceModel(Session& session, QObject* parent = nullptr);
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  int columnCount(const QModelIndex& parent = {}) const override;
+  QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
+  QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+  Qt::ItemFlags flags(const QModelIndex& index) const override;
+
+ protected:
+  core::Result<core::Channel> withCell(core::Channel channel, int row, int column,
+                                       const QString& text) const override;
+  QString editLabel(int column) const override;
+  QString emptyText(int column) const override;
+
+ private:
+  void refresh();
+  const core::Setup& shownSetup() const;
+  const core::SetupPrediction& shownPrediction() const;
+  const core::CheckAssessment* shownAssessment() const;
+  QString text(int row, int column, bool full) const;
+  QString predictedText(int row, int column, int digits) const;
+  QString assessedText(int row, int column, int digits) const;
+  QVariant foreground(const QModelIndex& index) const;
+  QString hint(const QModelIndex& index) const;
+
+  int m_rows = 0;
+};
+
+/// The names of the shunts that a step closes, "none" for a zero step.
+QString closedShuntsText(const core::Setup& setup, const core::Step& step);
+/// The shunts named in `text`, separated by commas; empty, "none" and "zero" close nothing.
+core::Result<std::vector<std::size_t>> closedShuntsFromText(const core::Setup& setup, const QString& text);
+
+}  // namespace ui

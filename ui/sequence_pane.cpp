@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sequence_pane.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "core/document/edits.h"
+#include "ui/check_bar.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+QWidget* page(QLayout* tools, QWidget* table) {
+  auto* widget = new QWidget;
+  auto* layout = new QVBoxLayout(widget);
+  layout->setContentsMargins(4, 4, 4, 4);
+  layout->setSpacing(4);
+  layout->addLayout(tools);
+  layout->addWidget(table);
+  return widget;
+}
+
+/// A column keeps room for its header and a usual value; the first text column takes the rest.
+void setWidths(SheetView* view, std::initializer_list<int> characters, int stretched) {
+  int column = 0;
+  for (const int width : characters) {
+    const int header = view->fontMetrics().horizontalAdvance(
+        view->model()->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
+    view->setColumnWidth(column++, std::max(view->fontMetrics().averageCharWidth() * width, header + 18));
+  }
+  view->horizontalHeader()->setSectionResizeMode(stretched, QHeaderView::Stretch);
+  view->horizontalHeader()->setMinimumSectionSize(36);
+}
+
+}  // namespace
+
+SequencePane::SequencePane(Session& session, QWidget* parent)
+    : QTabWidget(parent), m_session(session), m_sequence(session), m_shuntModel(session) {
+  setObjectName("sequencePane");
+  setDocumentMode(true);
+  addTab(stepsPage(), tr("Sequence"));
+  addTab(shuntsPage(), tr("Shunts"));
+  connect(&m_sequence, &SheetModel::refused, this, &SequencePane::refused);
+  connect(&m_shuntModel, &SheetModel::refused, this, &SequencePane::refused);
+  connect(&session, &Session::changed, this, &SequencePane::followSession);
+  followSession();
+}
+
+QToolButton* SequencePane::tool(const QString& name, const QString& text, const QString& tip,
+                                const std::function<void()>& act) {
+  auto* button = new QToolButton;
+  button->setObjectName(name);
+  button->setText(text);
+  button->setToolTip(tip);
+  connect(button, &QToolButton::clicked, this, act);
+  return button;
+}
+
+QWidget* SequencePane::stepsPage() {
+  m_steps = new SheetView;
+  m_steps->setObjectName("sequenceTable");
+  m_steps->setAccessibleName(tr("Sequence"));
+  m_steps->setModel(&m_sequence);
+  setWidths(m_steps, {4, 10, 18, 11, 7, 11, 10, 11, 11, 11, 9, 10}, SequenceModel::Closed);
+  connect(m_steps, &SheetView::refused, this, &SequencePane::refused);
+  connect(m_steps->selectionModel(), &QItemSelectionModel::currentChanged, this,
+          [this](const QModelIndex& current) {
+            if (current.isValid()) m_session.selectStep(static_cast<std::size_t>(current.row()));
+          });
+  m_checks = new CheckBar(m_session);
+  connect(m_checks, &CheckBar::refused, this, &SequencePane::refused);
+  auto* tools = new QHBoxLayout;
+  tools->addWidget(
+      tool("addStep", tr("Add step"), tr("Add a step below the chosen one"), [this] { addStep(); }));
+  tools->addWidget(tool("removeStep", tr("Remove"), tr("Remove the chosen step"), [this] { removeStep(); }));
+  tools->addWidget(tool("stepUp", tr("Up"), tr("Move the step up"), [this] { moveStep(-1); }));
+  tools->addWidget(tool("stepDown", tr("Down"), tr("Move the step down"), [this] { moveStep(1); }));
+  tools->addWidget(tool("twoSided", tr("Two-sided"),
+                        tr("Lay out zero, positive shunts rising, zero, negative shunts rising, zero"),
+                        [this] { layOutTwoSided(); }));
+  tools->addSpacing(12);
+  tools->addWidget(m_checks, 1);
+  return page(tools, m_steps);
+}
+
+QWidget* SequencePane::shuntsPage() {
+  m_shunts = new SheetView;
+  m_shunts->setObjectName("shuntTable");
+  m_shunts->setAccessibleName(tr("Shunts"));
+  m_shunts->setModel(&m_shuntModel);
+  auto* nodes = new NodeDelegate(m_session, this);
+  m_shunts->setItemDelegateForColumn(ShuntModel::From, nodes);
+  m_shunts->setItemDelegateForColumn(ShuntModel::To, nodes);
+  setWidths(m_shunts, {18, 12, 13, 13, 10, 30, 11, 12, 12}, ShuntModel::Place);
+  connect(m_shunts, &SheetView::refused, this, &SequencePane::refused);
+  auto* tools = new QHBoxLayout;
+  tools->addWidget(
+      tool("addShunt", tr("Add shunt"), tr("Add a resistor across arm 2"), [this] { addShunt(); }));
+  tools->addWidget(tool("removeShunt", tr("Remove"), tr("Remove the chosen shunt, from the steps too"),
+                        [this] { removeShunt(); }));
+  tools->addStretch();
+  return page(tools, m_shunts);
+}
+
+SheetView& SequencePane::current() { return currentIndex() == 0 ? *m_steps : *m_shunts; }
+
+void SequencePane::showShunt(std::size_t shunt) {
+  setCurrentIndex(1);
+  m_shunts->setCurrentIndex(m_shuntModel.index(static_cast<int>(shunt), ShuntModel::Resistance));
+  m_shunts->setFocus();
+}
+
+bool SequencePane::planIsOpen() {
+  if (!m_session.channel()) {
+    emit refused(tr("There is no channel yet: add a channel first."));
+    return false;
+  }
+  if (m_session.checkIsClosed()) {
+    emit refused(
+        tr("This check is closed and shows the set-up it was judged by: choose \"no check\" or an open one "
+           "to change the plan."));
+    return false;
+  }
+  return true;
+}
+
+void SequencePane::addStep() {
+  if (!planIsOpen()) return;
+  const core::Channel& channel = *m_session.channel();
+  const std::size_t steps = channel.setup.sequence.size();
+  const std::size_t at = m_session.selection().step ? *m_session.selection().step + 1 : steps;
+  const core::Duration hold =
+      steps > 0 ? channel.setup.sequence[at > 0 ? at - 1 : 0].hold : core::Duration(2);
+  m_session.editChannel(tr("Add step"),
+                        core::withStepInserted(channel, at, {.label = "zero", .closed = {}, .hold = hold}));
+  m_session.selectStep(at);
+}
+
+void SequencePane::removeStep() {
+  if (!planIsOpen()) return;
+  if (!m_session.selection().step) return emit refused(tr("Choose the step to remove."));
+  m_session.editChannel(tr("Remove step"),
+                        core::withStepRemoved(*m_session.channel(), *m_session.selection().step));
+}
+
+void SequencePane::moveStep(int by) {
+  if (!planIsOpen() || !m_session.selection().step) return;
+  const std::size_t from = *m_session.selection().step;
+  const std::size_t steps = m_session.channel()->setup.sequence.size();
+  if ((by < 0 && from == 0) || (by > 0 && from + 1 >= steps)) return;
+  const std::size_t to = by < 0 ? from - 1 : from + 1;
+  m_session.editChannel(tr("Move step"), core::withStepMoved(*m_session.channel(), from, to));
+  m_session.selectStep(to);
+}
+
+void SequencePane::addShunt() {
+  if (!planIsOpen()) return;
+  const core::Channel& channel = *m_session.channel();
+  // A usual first value: the resistor that simulates about 1000 µm/m on this gauge.
+  const core::Resistance arm = channel.setup.bridge.arms[1];
+  const core::Resistance about =
+      arm / (core::isTransducer(channel.setup.bridge) ? 2e-3 : channel.setup.bridge.gauge.factor * 1e-3);
+  m_session.editChannel(
+      tr("Add shunt"),
+      core::withShuntAdded(channel, {.name = "R" + std::to_string(channel.setup.shunts.size() + 1),
+                                     .resistance = about,
+                                     .a = core::Node::Arm2Begin,
+                                     .b = core::Node::Arm2End,
+                                     .wires = core::Resistance(0)}));
+  m_shunts->setCurrentIndex(m_shuntModel.index(m_shuntModel.rowCount() - 1, ShuntModel::Resistance));
+}
+
+void SequencePane::removeShunt() {
+  if (!planIsOpen()) return;
+  const QModelIndex chosen = m_shunts->currentIndex();
+  if (!chosen.isValid()) return emit refused(tr("Choose the shunt to remove."));
+  m_session.editChannel(tr("Remove shunt"),
+                        core::withShuntRemoved(*m_session.channel(), static_cast<std::size_t>(chosen.row())));
+}
+
+void SequencePane::layOutTwoSided() {
+  if (!planIsOpen()) return;
+  const core::Channel& channel = *m_session.channel();
+  if (channel.setup.shunts.empty()) return emit refused(tr("There is no shunt to close: add shunts first."));
+  const core::Duration hold =
+      channel.setup.sequence.empty() ? core::Duration(2) : channel.setup.sequence.front().hold;
+  m_session.editChannel(tr("Lay out two-sided sequence"), core::withTwoSidedSequence(channel, hold));
+}
+
+void SequencePane::followSession() {
+  const auto step = m_session.selection().step;
+  const QModelIndex current = m_steps->currentIndex();
+  if (!step) {
+    if (current.isValid()) m_steps->selectionModel()->clear();
+    return;
+  }
+  const int row = static_cast<int>(*step);
+  if (current.isValid() && current.row() == row) return;
+  m_steps->setCurrentIndex(
+      m_sequence.index(row, current.isValid() ? current.column() : SequenceModel::Label));
+}
+
+}  // namespace ui

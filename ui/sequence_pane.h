@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QTabWidget>
+#include <functional>
+
+#include "ui/sequence_model.h"
+#include "ui/sheet_view.h"
+#include "ui/shunt_model.h"
+
+class QToolButton;
+class QVBoxLayout;
+
+namespace ui {
+
+class CheckBar;
+
+/// The Sequence view: the steps of the chosen channel with the bar of its checks above, and on a
+/// second page the shunts that the steps close.
+class SequencePane : public QTabWidget {
+  Q_OBJECT
+
+ public:
+  explicit SequencePane(Session& session, QWidget* parent = nullptr);
+
+  SheetView& steps() { return *m_steps; }
+  SheetView& shunts() { return *m_shunts; }
+  /// The table that is in front.
+  SheetView& current();
+  CheckBar& checks() { return *m_checks; }
+  /// Shows the shunts with row `shunt` chosen.
+  void showShunt(std::size_t shunt);
+
+ public slots:
+  void addStep();
+  void removeStep();
+  void moveStep(int by);
+  void addShunt();
+  void removeShunt();
+  void layOutTwoSided();
+
+ signals:
+  void refused(const QString& reason);
+
+ private:
+  QWidget* stepsPage();
+  QWidget* shuntsPage();
+  QToolButton* tool(const QString& name, const QString& text, const QString& tip,
+                    const std::function<void()>& act);
+  void followSession();
+  bool planIsOpen();
+
+  Session& m_session;
+  SequenceModel m_sequence;
+  ShuntModel m_shuntModel;
+  SheetView* m_steps;
+  SheetView* m_shunts;
+  CheckBar* m_checks;
+};
+
+}  // namespace ui

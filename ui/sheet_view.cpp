@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sheet_view.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QKeyEvent>
+
+#include "ui/sheet_model.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+/// Rows of cells from tab-separated text; a line break at the very end adds no row.
+QList<QStringList> cellsOf(QString text) {
+  text.replace("\r\n", "\n").replace('\r', '\n');
+  if (text.endsWith('\n')) text.chop(1);
+  QList<QStringList> rows;
+  for (const QString& line : text.split('\n')) rows.append(line.split('\t'));
+  return rows;
+}
+
+}  // namespace
+
+SheetView::SheetView(QWidget* parent) : QTableView(parent) {
+  setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
+                  QAbstractItemView::AnyKeyPressed);
+  setSelectionMode(QAbstractItemView::ContiguousSelection);
+  setAlternatingRowColors(true);
+  setWordWrap(false);
+  verticalHeader()->setVisible(false);
+  verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 9);
+  horizontalHeader()->setHighlightSections(false);
+}
+
+SheetModel* SheetView::sheet() const { return qobject_cast<SheetModel*>(model()); }
+
+void SheetView::copy() const {
+  if (!selectionModel() || selectionModel()->selection().isEmpty()) return;
+  const QItemSelectionRange block = selectionModel()->selection().first();
+  QStringList rows;
+  for (int row = block.top(); row <= block.bottom(); ++row) {
+    QStringList cells;
+    for (int column = block.left(); column <= block.right(); ++column)
+      cells
+          << model()->index(row, column).data(Qt::EditRole).toString().replace('\t', ' ').replace('\n', ' ');
+    rows << cells.join('\t');
+  }
+  QApplication::clipboard()->setText(rows.join('\n'));
+}
+
+void SheetView::paste() {
+  const QString text = QApplication::clipboard()->text();
+  if (text.isEmpty()) {
+    emit refused(tr("Paste: the clipboard holds no text."));
+    return;
+  }
+  QModelIndex at = currentIndex();
+  if (selectionModel() && !selectionModel()->selection().isEmpty())
+    at = selectionModel()->selection().first().topLeft();
+  if (const auto pasted = sheet()->setBlock(at, cellsOf(text)); !pasted) emit refused(toText(pasted.error()));
+}
+
+void SheetView::clearChosen() {
+  if (const auto cleared = sheet()->clearCells(selectedIndexes()); !cleared)
+    emit refused(toText(cleared.error()));
+}
+
+void SheetView::keyPressEvent(QKeyEvent* event) {
+  const bool editing = state() == QAbstractItemView::EditingState;
+  if (editing) return QTableView::keyPressEvent(event);
+  if (event->matches(QKeySequence::Copy)) return copy();
+  if (event->matches(QKeySequence::Paste)) return paste();
+  if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) return clearChosen();
+  if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && currentIndex().isValid() &&
+      model()->flags(currentIndex()) & Qt::ItemIsEditable)
+    return edit(currentIndex());
+  QTableView::keyPressEvent(event);
+}
+
+}  // namespace ui

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QTableView>
+
+namespace ui {
+
+class SheetModel;
+
+/// A table that exchanges blocks of cells with spreadsheets: Ctrl+C copies the chosen block as
+/// tab-separated text, Ctrl+V pastes one, Delete empties cells, Return opens the editor.
+class SheetView : public QTableView {
+  Q_OBJECT
+
+ public:
+  explicit SheetView(QWidget* parent = nullptr);
+
+  void copy() const;
+  void paste();
+  void clearChosen();
+
+ signals:
+  void refused(const QString& reason);
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  SheetModel* sheet() const;
+};
+
+}  // namespace ui

@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shunt_model.h"
+
+#include <QComboBox>
+
+#include "core/document/edits.h"
+#include "core/units/notation.h"
+#include "ui/quantity_edit.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+core::SetupPrediction eachAlone(core::Setup setup) {
+  setup.sequence.clear();
+  for (std::size_t shunt = 0; shunt < setup.shunts.size(); ++shunt)
+    setup.sequence.push_back({.label = {}, .closed = {shunt}, .hold = core::Duration(1)});
+  return core::predict(setup);
+}
+
+core::Result<core::Node> nodeFromText(const core::Bridge& bridge, const QString& text) {
+  const auto node = core::nodeFromName(text.trimmed().toStdString());
+  if (node && core::hasNode(bridge, *node)) return *node;
+  std::string known;
+  for (const core::Node candidate : core::allNodes())
+    if (core::hasNode(bridge, candidate))
+      known += (known.empty() ? "" : ", ") + std::string(core::nodeName(candidate));
+  return core::Error{"", "\"" + text.toStdString() + "\" is no node of this bridge",
+                     "Choose one of: " + known};
+}
+
+}  // namespace
+
+ShuntModel::ShuntModel(Session& session, QObject* parent) : SheetModel(session, parent) {
+  connect(&session, &Session::changed, this, &ShuntModel::refresh);
+  refresh();
+}
+
+void ShuntModel::refresh() {
+  const auto& selected = session().selection().channel;
+  const auto channel = selected ? session().document().channels[*selected] : nullptr;
+  if (channel == m_channel && m_channel) return;
+  m_channel = channel;
+  m_alone = channel ? eachAlone(channel->setup) : core::SetupPrediction{};
+  const int rows = channel ? static_cast<int>(channel->setup.shunts.size()) : 0;
+  if (rows != m_rows) {
+    beginResetModel();
+    m_rows = rows;
+    endResetModel();
+  } else if (m_rows > 0) {
+    emit dataChanged(index(0, 0), index(m_rows - 1, ColumnCount - 1));
+  }
+  emit headerDataChanged(Qt::Horizontal, 0, ColumnCount - 1);
+}
+
+int ShuntModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : m_rows; }
+int ShuntModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
+
+QVariant ShuntModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+  switch (section) {
+    case Name:
+      return tr("Shunt");
+    case Resistance:
+      return tr("Resistance");
+    case From:
+      return tr("From node");
+    case To:
+      return tr("To node");
+    case Wires:
+      return tr("Own wires");
+    case Place:
+      return tr("Lies between");
+    case PolarityColumn:
+      return tr("Polarity");
+    case Simulated:
+      return tr("Simulates [%1]")
+          .arg(m_channel ? toQString(core::simulatedUnitText(m_channel->setup.bridge)) : "µm/m");
+    case Reading:
+      return tr("Reads [%1]")
+          .arg(m_channel ? toQString(core::readingUnitText(m_channel->setup.instrument)) : "µm/m");
+    default:
+      return {};
+  }
+}
+
+Qt::ItemFlags ShuntModel::flags(const QModelIndex& index) const {
+  Qt::ItemFlags flags = QAbstractTableModel::flags(index);
+  if (index.column() <= Wires) flags |= Qt::ItemIsEditable;
+  return flags;
+}
+
+QVariant ShuntModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid() || index.row() >= m_rows) return {};
+  const auto& alone = m_alone.steps[static_cast<std::size_t>(index.row())];
+  switch (role) {
+    case Qt::DisplayRole:
+    case Qt::EditRole:
+      return text(index.row(), index.column());
+    case Qt::ToolTipRole:
+      return alone ? QString() : toText(alone.error()).toHtmlEscaped();
+    case Qt::ForegroundRole: {
+      const Colours colours = coloursFor(QPalette());
+      if (index.column() == PolarityColumn) return alone ? colourOf(colours, alone->polarity) : colours.fail;
+      return {};
+    }
+    case Qt::TextAlignmentRole:
+      return QVariant(index.column() == Simulated || index.column() == Reading
+                          ? Qt::AlignRight | Qt::AlignVCenter
+                          : Qt::AlignLeft | Qt::AlignVCenter);
+    default:
+      return {};
+  }
+}
+
+QString ShuntModel::text(int row, int column) const {
+  const core::Setup& setup = m_channel->setup;
+  const core::Shunt& shunt = setup.shunts[static_cast<std::size_t>(row)];
+  const auto& alone = m_alone.steps[static_cast<std::size_t>(row)];
+  switch (column) {
+    case Name:
+      return toQString(shunt.name);
+    case Resistance:
+      return quantityText(shunt.resistance.base(), core::UnitFamily::Resistance);
+    case From:
+      return toQString(core::nodeName(shunt.a));
+    case To:
+      return toQString(core::nodeName(shunt.b));
+    case Wires:
+      return quantityText(shunt.wires.base(), core::UnitFamily::Resistance);
+    case Place:
+      return tr("%1 and %2")
+          .arg(toQString(core::pointName(setup.bridge, shunt.a)),
+               toQString(core::pointName(setup.bridge, shunt.b)));
+    case PolarityColumn:
+      return alone ? toQString(core::polarityWord(alone->polarity)) : tr("error");
+    case Simulated:
+      return alone ? numberText(core::simulatedInUnit(setup.bridge, alone->simulated), 6) : QString("–");
+    default:
+      return alone ? numberText(alone->reading.base(), 6) : QString("–");
+  }
+}
+
+core::Result<core::Channel> ShuntModel::withCell(core::Channel channel, int row, int column,
+                                                 const QString& text) const {
+  const auto at = static_cast<std::size_t>(row);
+  core::Shunt shunt = channel.setup.shunts[at];
+  if (column == Name) {
+    if (text.trimmed().isEmpty() || text.contains(','))
+      return core::Error{"", "a shunt needs a name without commas", "Enter a name such as R1 on arm 2"};
+    shunt.name = text.trimmed().toStdString();
+  }
+  if (column == Resistance || column == Wires) {
+    const auto value = core::parseQuantity(text.toStdString(), core::UnitFamily::Resistance);
+    if (!value) return value.error();
+    if (column == Resistance && *value <= 0)
+      return core::Error{"", "a shunt must have more than 0 Ω",
+                         "Enter its resistance, such as 59k9 or 174.65 kΩ"};
+    if (*value < 0) return core::Error{"", "wires cannot have a negative resistance", "Enter 0 Ω or more"};
+    (column == Resistance ? shunt.resistance : shunt.wires) = core::Resistance(*value);
+  }
+  if (column == From || column == To) {
+    const auto node = nodeFromText(channel.setup.bridge, text);
+    if (!node) return node.error();
+    (column == From ? shunt.a : shunt.b) = *node;
+    if (core::pointOf(channel.setup.bridge, shunt.a) == core::pointOf(channel.setup.bridge, shunt.b))
+      return core::Error{
+          "", "both ends would be on one node (" + core::pointName(channel.setup.bridge, *node) + ")",
+          "Choose another node"};
+  }
+  return core::withShunt(std::move(channel), at, std::move(shunt));
+}
+
+QString ShuntModel::editLabel(int column) const {
+  switch (column) {
+    case Name:
+      return tr("Rename shunt");
+    case Resistance:
+      return tr("Change shunt");
+    case Wires:
+      return tr("Change shunt wires");
+    default:
+      return tr("Move shunt");
+  }
+}
+
+QString ShuntModel::emptyText(int) const { return {}; }
+
+NodeDelegate::NodeDelegate(Session& session, QObject* parent)
+    : QStyledItemDelegate(parent), m_session(session) {}
+
+QWidget* NodeDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex&) const {
+  auto* box = new QComboBox(parent);
+  box->setObjectName("nodeEditor");
+  box->setAccessibleName(tr("Node"));
+  for (const core::Node node : core::allNodes())
+    if (core::hasNode(m_session.channel()->setup.bridge, node)) box->addItem(toQString(core::nodeName(node)));
+  return box;
+}
+
+void NodeDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
+  static_cast<QComboBox*>(editor)->setCurrentText(index.data(Qt::EditRole).toString());
+}
+
+void NodeDelegate::setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const {
+  model->setData(index, static_cast<QComboBox*>(editor)->currentText());
+}
+
+}  // namespace ui

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QStyledItemDelegate>
+
+#include "ui/sheet_model.h"
+
+namespace ui {
+
+/// The shunts of the chosen channel and what each does when it alone is closed.
+class ShuntModel : public SheetModel {
+  Q_OBJECT
+
+ public:
+  enum Column { Name, Resistance, From, To, Wires, Place, PolarityColumn, Simulated, Reading, ColumnCount };
+
+  explicit ShuntModel(Session& session, QObject* parent = nullptr);
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  int columnCount(const QModelIndex& parent = {}) const override;
+  QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
+  QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+  Qt::ItemFlags flags(const QModelIndex& index) const override;
+
+ protected:
+  core::Result<core::Channel> withCell(core::Channel channel, int row, int column,
+                                       const QString& text) const override;
+  QString editLabel(int column) const override;
+  QString emptyText(int column) const override;
+
+ private:
+  void refresh();
+  QString text(int row, int column) const;
+
+  int m_rows = 0;
+  std::shared_ptr<const core::Channel> m_channel;  ///< that the predictions below belong to
+  core::SetupPrediction m_alone;                   ///< one step a shunt, closed alone
+};
+
+/// Offers the nodes of the chosen bridge for the columns From and To.
+class NodeDelegate : public QStyledItemDelegate {
+  Q_OBJECT
+
+ public:
+  explicit NodeDelegate(Session& session, QObject* parent = nullptr);
+  QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
+                        const QModelIndex& index) const override;
+  void setEditorData(QWidget* editor, const QModelIndex& index) const override;
+  void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override;
+
+ private:
+  Session& m_session;
+};
+
+}  // namespace ui

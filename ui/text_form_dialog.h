@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QDialog>
+#include <vector>
+
+class QLineEdit;
+
+namespace ui {
+
+/// A few labelled lines of text to fill in, such as the details of a document or of a check.
+class TextFormDialog : public QDialog {
+  Q_OBJECT
+
+ public:
+  struct Line {
+    QString label;
+    QString text;
+    QString example;  ///< shown while the line is empty
+  };
+
+  TextFormDialog(const QString& title, const std::vector<Line>& lines, QWidget* parent = nullptr);
+
+  /// What line `index` holds, without spaces at the ends.
+  std::string text(std::size_t index) const;
+
+ private:
+  std::vector<QLineEdit*> m_edits;
+};
+
+}  // namespace ui
