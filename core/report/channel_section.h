@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/report/report.h"
+
+namespace core {
+
+/// The sections of channel `index` of `document`: set-up, plan, each check, the last two compared.
+std::vector<Section> channelSections(const Document& document, std::size_t index);
+
+}  // namespace core

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/csv.h"
+
+#include <cmath>
+
+#include "core/report/figures.h"
+#include "core/report/step_row.h"
+#include "core/units/notation.h"
+
+namespace core {
+namespace {
+
+constexpr std::string_view header =
+    "channel,check,check_date,step,label,closed_shunts,hold_s,polarity,simulated,simulated_unit,"
+    "output_mV_per_V,expected_reading,reading,reading_std_uncertainty,change,deviation,limit,reading_unit,"
+    "verdict,reason";
+
+/// What stands before the first character that a spreadsheet may take as the start of a formula.
+constexpr std::string_view skipped = " \n\xC2\xA0";
+
+bool looksLikeFormula(std::string_view text) {
+  const std::size_t first = text.find_first_not_of(skipped);
+  if (first == std::string_view::npos) return false;
+  constexpr std::string_view starts = "=+-@\t\r";
+  return starts.find(text[first]) != std::string_view::npos;
+}
+
+/// A number is never touched; an absent one is an empty cell, a broken one a word.
+std::string number(const std::optional<double>& value) {
+  if (!value) return {};
+  return std::isfinite(*value) ? formatNumber(*value, 17) : shownNumber(value, 0);
+}
+
+struct CheckCells {
+  std::string name, date;
+};
+
+void addRow(std::string& csv, const std::string& channel, const CheckCells& check, const Setup& setup,
+            const StepRow& row) {
+  const std::optional<double> output = row.output ? std::optional(row.output->base() * 1e3) : std::nullopt;
+  const std::string cells[] = {csvText(channel),
+                               csvText(check.name),
+                               csvText(check.date),
+                               std::to_string(row.step + 1),
+                               csvText(row.label),
+                               csvText(row.closed),
+                               number(row.hold.base()),
+                               row.expected ? std::string(polarityWord(row.polarity)) : std::string(),
+                               number(row.simulated),
+                               csvText(simulatedUnitText(setup.bridge)),
+                               number(output),
+                               number(row.expected),
+                               number(row.reading),
+                               number(row.uncertainty),
+                               number(row.change),
+                               number(row.deviation),
+                               number(row.limit),
+                               csvText(readingUnitText(setup.instrument)),
+                               std::string(verdictWord(row.verdict)),
+                               csvText(row.reason)};
+  std::string_view separator;
+  for (const std::string& cell : cells) {
+    csv += separator;
+    csv += cell;
+    separator = ",";
+  }
+  csv += "\r\n";
+}
+
+void addChannel(std::string& csv, const Channel& channel) {
+  const ChannelEvaluation evaluation = evaluate(channel);
+  for (std::size_t check = 0; check < channel.checks.size(); ++check) {
+    const Check& made = channel.checks[check];
+    for (const StepRow& row : stepRows(channel, evaluation, check))
+      addRow(csv, channel.name, {made.name, made.date}, setupOf(channel, made), row);
+  }
+  if (!channel.checks.empty()) return;
+  for (StepRow& row : plannedRows(channel.setup, evaluation.prediction)) {
+    if (row.reason.empty()) row.reason = "Not judged: the channel has no check.";
+    addRow(csv, channel.name, {}, channel.setup, row);
+  }
+}
+
+}  // namespace
+
+std::string csvText(std::string_view text) {
+  std::string cell(text);
+  std::erase(cell, '\0');  // ends the cell for some readers, and hides what comes behind it
+  if (looksLikeFormula(cell)) cell.insert(0, 1, '\'');
+  if (cell.find_first_of("\",\r\n") == std::string::npos && cell.find(';') == std::string::npos) return cell;
+  std::string quoted = "\"";
+  for (const char c : cell) {
+    if (c == '"') quoted += '"';
+    quoted += c;
+  }
+  return quoted + '"';
+}
+
+std::string reportCsv(const Document& document) {
+  std::string csv(header);
+  csv += "\r\n";
+  for (const auto& channel : document.channels) addChannel(csv, *channel);
+  return csv;
+}
+
+}  // namespace core

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/figures.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/units/notation.h"
+
+namespace core {
+namespace {
+
+/// "1.2 µm/m", or a word where there is no number.
+std::string shown(double value, const std::string& unit) {
+  if (!std::isfinite(value)) return shownNumber(value, 0);
+  return formatNumber(value, 5) + " " + unit;
+}
+
+std::string slopeUnit(const Setup& setup) {
+  return readingUnitText(setup.instrument) + " per " + simulatedUnitText(setup.bridge);
+}
+
+std::string slopeText(const Setup& setup, const Line& line) {
+  return withError(line.slope, line.slopeError) + " " + slopeUnit(setup);
+}
+
+std::string zeroReturnText(const Setup& setup, const CheckAssessment& assessment) {
+  if (!assessment.zeroReturn) return "not known: fewer than two zero readings";
+  const std::string unit = readingUnitText(setup.instrument);
+  return shown(assessment.zeroReturn->base(), unit) + ", limit " +
+         shown(assessment.zeroReturnLimit.base(), unit);
+}
+
+std::string judgedText(const CheckAssessment& assessment) {
+  const auto judged = std::count_if(assessment.steps.begin(), assessment.steps.end(),
+                                    [](const auto& step) { return step.verdict != Verdict::NotJudged; });
+  return std::to_string(judged) + " of " + std::to_string(assessment.steps.size());
+}
+
+void addLine(std::vector<Entry>& figures, const Setup& setup, const Result<Line>& line) {
+  if (!line) {
+    figures.push_back({"Line", "not fitted: " + line.error().text()});
+    return;
+  }
+  const std::string unit = readingUnitText(setup.instrument);
+  figures.push_back({"Slope", slopeText(setup, *line)});
+  figures.push_back({"Intercept", withError(line->intercept, line->interceptError) + " " + unit});
+  figures.push_back({"Residual deviation", line->residualDeviation ? shown(*line->residualDeviation, unit)
+                                                                   : "not known: too few points"});
+  figures.push_back(
+      {"R²", line->rSquared ? formatFixed(*line->rSquared, 7) : "not known: all readings alike"});
+}
+
+std::string slopesText(const Setup& setup, const Result<Line>& line) {
+  return line ? slopeText(setup, *line) : "not fitted";
+}
+
+}  // namespace
+
+int decimalsFor(std::span<const double> values) {
+  double greatest = 0;
+  for (const double value : values)
+    if (std::isfinite(value)) greatest = std::max(greatest, std::abs(value));
+  if (greatest == 0) return 1;
+  return static_cast<int>(std::clamp(5 - std::floor(std::log10(greatest)), 0.0, 9.0));
+}
+
+std::string shownNumber(const std::optional<double>& value, int decimals) {
+  if (!value) return {};
+  if (std::isnan(*value)) return "not a number";
+  if (std::isinf(*value)) return "infinite";
+  return std::abs(*value) < 1e12 ? formatFixed(*value, decimals) : formatNumber(*value, 6);
+}
+
+std::string withError(double value, const std::optional<double>& error) {
+  if (!error || !std::isfinite(*error) || !std::isfinite(value)) return formatNumber(value, 6);
+  if (*error < 1e-9 || *error >= 1e9) return formatNumber(value, 6) + " ± " + formatNumber(*error, 2);
+  const int decimals = static_cast<int>(std::max(0.0, 1 - std::floor(std::log10(*error))));
+  return formatFixed(value, decimals) + " ± " + formatFixed(*error, decimals);
+}
+
+std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check) {
+  const Setup& setup = setupOf(channel, channel.checks[check]);
+  const CheckAssessment& assessment = evaluation.checks[check].assessment;
+  std::vector<Entry> figures;
+  addLine(figures, setup, assessment.line);
+  figures.push_back({"Zero return", zeroReturnText(setup, assessment)});
+  figures.push_back({"Steps judged", judgedText(assessment)});
+  return figures;
+}
+
+std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& evaluation,
+                             const Comparison& comparison, std::size_t before, std::size_t after) {
+  const Setup& setup = setupOf(channel, channel.checks[before]);
+  const Setup& setupAfter = setupOf(channel, channel.checks[after]);
+  const CheckAssessment& first = evaluation.checks[before].assessment;
+  const CheckAssessment& second = evaluation.checks[after].assessment;
+  const std::string& nameBefore = channel.checks[before].name;
+  const std::string& nameAfter = channel.checks[after].name;
+  std::vector<Entry> figures;
+  figures.push_back({"Slope ratio", comparison.slopeRatio
+                                        ? withError(*comparison.slopeRatio, comparison.slopeRatioError)
+                                        : "not known"});
+  figures.push_back({"Zero shift", comparison.zeroShift ? shown(comparison.zeroShift->base(),
+                                                                readingUnitText(setup.instrument))
+                                                        : "not known"});
+  figures.push_back({"Slope, " + nameBefore, slopesText(setup, first.line)});
+  figures.push_back({"Slope, " + nameAfter, slopesText(setupAfter, second.line)});
+  figures.push_back({"Zero return, " + nameBefore, zeroReturnText(setup, first)});
+  figures.push_back({"Zero return, " + nameAfter, zeroReturnText(setupAfter, second)});
+  return figures;
+}
+
+std::string setupDifferenceSentence(const Comparison& comparison) {
+  if (comparison.setupDifferences.empty()) return "Both checks were judged by the same set-up.";
+  std::string sentence = "The set-ups differ in ";
+  for (std::size_t k = 0; k < comparison.setupDifferences.size(); ++k)
+    sentence += (k == 0 ? "" : ", ") + comparison.setupDifferences[k];
+  return sentence + ".";
+}
+
+std::string_view comparisonWord(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::Pass:
+      return "unchanged";
+    case Verdict::Fail:
+      return "changed";
+    case Verdict::NotJudged:
+      return "not compared";
+  }
+  return {};
+}
+
+}  // namespace core

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/html.h"
+
+namespace core {
+namespace {
+
+// QTextDocument knows a small part of CSS; what it does not know it leaves alone.
+constexpr std::string_view style = R"(
+body { font-family: "DejaVu Sans", sans-serif; font-size: 9pt; color: #14191f; }
+h1 { font-size: 18pt; margin-top: 0px; margin-bottom: 10px; }
+h2 { font-size: 13pt; margin-top: 22px; margin-bottom: 6px; }
+h3 { font-size: 10.5pt; margin-top: 16px; margin-bottom: 4px; }
+p { margin-top: 4px; margin-bottom: 4px; }
+p.caption { font-weight: bold; margin-top: 10px; margin-bottom: 2px; }
+p.caution { background-color: #fff3e0; margin-top: 4px; margin-bottom: 4px; }
+p.pass, td.pass { color: #00704f; font-weight: bold; }
+p.fail, td.fail { color: #b84600; font-weight: bold; }
+p.open, td.open { color: #4c5560; font-weight: bold; }
+table { border-collapse: collapse; }
+th { font-size: 8pt; background-color: #e9edf1; border: 1px solid #b9c1c9; padding: 3px 5px; }
+td { font-size: 8pt; border: 1px solid #d3d8dd; padding: 2px 5px; }
+td.name { color: #4c5560; }
+)";
+
+std::string_view classOf(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::Pass:
+      return "pass";
+    case Verdict::Fail:
+      return "fail";
+    case Verdict::NotJudged:
+      return "open";
+  }
+  return {};
+}
+
+class Writer {
+ public:
+  explicit Writer(const std::function<PictureSource(const Picture&)>& pictures) : m_pictures(pictures) {}
+
+  void operator()(const Paragraph& paragraph) {
+    m_html += paragraph.verdict ? "<p class=\"" + std::string(classOf(*paragraph.verdict)) + "\">" : "<p>";
+    m_html += htmlText(paragraph.text) + "</p>\n";
+  }
+
+  void operator()(const Caution& caution) {
+    m_html += "<p class=\"caution\"><b>Caution.</b> " + htmlText(caution.text) + "</p>\n";
+  }
+
+  void operator()(const EntryList& list) {
+    addCaption(list.caption);
+    m_html += "<table cellspacing=\"0\">\n";
+    for (const Entry& entry : list.entries)
+      m_html += "<tr><td class=\"name\">" + htmlText(entry.name) + "</td><td>" + htmlText(entry.value) +
+                "</td></tr>\n";
+    m_html += "</table>\n";
+  }
+
+  void operator()(const Table& table) {
+    addCaption(table.caption);
+    m_html += "<table cellspacing=\"0\" width=\"100%\"><thead><tr>";
+    for (const TableColumn& column : table.columns)
+      m_html += "<th align=\"" + std::string(column.numeric ? "right" : "left") + "\">" +
+                htmlText(column.name) + "</th>";
+    m_html += "</tr></thead><tbody>\n";
+    for (const TableRow& row : table.rows) addRow(table, row);
+    m_html += "</tbody></table>\n";
+  }
+
+  void operator()(const Picture& picture) {
+    const PictureSource source = m_pictures ? m_pictures(picture) : PictureSource{};
+    if (source.address.empty()) return;
+    m_html += "<p><img src=\"" + htmlText(source.address) + "\" width=\"" + std::to_string(source.width_px) +
+              "\" alt=\"" + htmlText(picture.caption) + "\"></p>\n";
+    m_html += "<p>" + htmlText(picture.caption) + ".</p>\n";
+  }
+
+  void add(const Section& section) {
+    const std::string tag = section.level <= 1 ? "h2" : "h3";
+    m_html += "<" + tag + ">" + htmlText(section.heading) + "</" + tag + ">\n";
+    for (const Block& block : section.blocks) std::visit(*this, block);
+  }
+
+  std::string take() { return std::move(m_html); }
+
+ private:
+  void addCaption(const std::string& caption) {
+    if (!caption.empty()) m_html += "<p class=\"caption\">" + htmlText(caption) + "</p>\n";
+  }
+
+  // Emphasis only on the last cell, which holds the word.
+  void addRow(const Table& table, const TableRow& row) {
+    m_html += "<tr>";
+    for (std::size_t k = 0; k < row.cells.size(); ++k) {
+      const bool marked = row.verdict && k + 1 == row.cells.size();
+      m_html += "<td align=\"" + std::string(table.columns[k].numeric ? "right" : "left") + "\"" +
+                (marked ? " class=\"" + std::string(classOf(*row.verdict)) + "\"" : "") + ">" +
+                htmlText(row.cells[k]) + "</td>";
+    }
+    m_html += "</tr>\n";
+  }
+
+  const std::function<PictureSource(const Picture&)>& m_pictures;
+  std::string m_html;
+};
+
+}  // namespace
+
+std::string htmlText(std::string_view text) {
+  std::string html;
+  html.reserve(text.size());
+  for (const char c : text) {
+    switch (c) {
+      case '&':
+        html += "&amp;";
+        break;
+      case '<':
+        html += "&lt;";
+        break;
+      case '>':
+        html += "&gt;";
+        break;
+      case '"':
+        html += "&quot;";
+        break;
+      case '\'':
+        html += "&#39;";
+        break;
+      case '\n':
+        html += "<br>";
+        break;
+      default:
+        html += c;
+    }
+  }
+  return html;
+}
+
+std::string reportHtml(const Report& report, const std::function<PictureSource(const Picture&)>& pictures) {
+  Writer writer(pictures);
+  for (const Section& section : report.sections) writer.add(section);
+  return "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>" + htmlText(report.title) +
+         "</title><style>" + std::string(style) + "</style></head><body>\n<h1>" + htmlText(report.title) +
+         "</h1>\n" + writer.take() + "</body></html>\n";
+}
+
+}  // namespace core

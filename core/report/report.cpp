@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/report.h"
+
+#include "core/report/channel_section.h"
+
+namespace core {
+namespace {
+
+std::string given(const std::string& text) { return text.empty() ? "not given" : text; }
+
+Table summaryTable(const Document& document) {
+  Table table{"Channels", {{"Channel"}, {"Bridge"}, {"Steps", true}, {"Checks", true}, {"Status"}}, {}};
+  for (const auto& channel : document.channels) {
+    const ChannelEvaluation evaluation = evaluate(*channel);
+    table.rows.push_back({{channel->name, std::string(templateOf(channel->setup.bridge.type).name),
+                           std::to_string(channel->setup.sequence.size()),
+                           std::to_string(channel->checks.size()), evaluation.status},
+                          evaluation.verdict});
+  }
+  return table;
+}
+
+Section summarySection(const Document& document) {
+  Section section{"Summary", 1, {}};
+  section.blocks.push_back(EntryList{"",
+                                     {{"Article", given(document.article)},
+                                      {"Site", given(document.site)},
+                                      {"Prepared by", given(document.person)}}});
+  if (!document.note.empty()) section.blocks.push_back(Paragraph{document.note, {}});
+  if (document.channels.empty())
+    section.blocks.push_back(Paragraph{"The document has no channels.", Verdict::NotJudged});
+  else
+    section.blocks.push_back(summaryTable(document));
+  section.blocks.push_back(Caution{std::string(chainScopeStatement())});
+  return section;
+}
+
+Section cautionSection() {
+  Section section{"Cautions", 1, {}};
+  for (std::string& caution : cautions()) section.blocks.push_back(Caution{std::move(caution)});
+  return section;
+}
+
+Section signatureSection(const Document& document) {
+  Table table{"", {{"Role"}, {"Name"}, {"Signature"}, {"Date"}}, {}};
+  table.rows.push_back({{"Prepared", document.person, "", ""}, {}});
+  table.rows.push_back({{"Reviewed", "", "", ""}, {}});
+  return {"Signatures", 1, {std::move(table)}};
+}
+
+}  // namespace
+
+std::string_view chainScopeStatement() {
+  return "Verdicts cover the electrical chain only: leads, arms, excitation, amplifier and scaling. They say "
+         "nothing about gauge factor, gauge bond or alignment.";
+}
+
+std::vector<std::string> cautions() {
+  return {
+      "Switch the excitation off before wiring a shunt or measuring with an ohmmeter.",
+      "A switched shunt moves the reading of a live channel. Take control and safety channels out of service "
+      "first.",
+      "A passed shunt check says nothing about gauge bond, gauge factor, alignment or the strength of the "
+      "article.",
+      "Use a calibrated load or a traceable calibration where a standard, a contract or local rules ask for "
+      "it.",
+      "Decisions stay with the responsible licensed or authorised person.",
+  };
+}
+
+Report reportOf(const Document& document) {
+  Report report{document.title.empty() ? "Shunt calibration report" : document.title, {}};
+  report.sections.push_back(summarySection(document));
+  for (std::size_t index = 0; index < document.channels.size(); ++index)
+    for (Section& section : channelSections(document, index)) report.sections.push_back(std::move(section));
+  report.sections.push_back(cautionSection());
+  report.sections.push_back(signatureSection(document));
+  return report;
+}
+
+}  // namespace core

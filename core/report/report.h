@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/evaluate/evaluation.h"
+
+// What a report says, without any layout. All texts are plain text with foreign names in them;
+// whoever lays them out escapes them. Numbers have a decimal point.
+
+namespace core {
+
+struct Paragraph {
+  std::string text;
+  std::optional<Verdict> verdict;  ///< for emphasis only; the text says it in words
+};
+
+/// Something the reader must not overlook.
+struct Caution {
+  std::string text;
+};
+
+struct Entry {
+  std::string name;
+  std::string value;
+};
+
+struct EntryList {
+  std::string caption;  ///< may be empty
+  std::vector<Entry> entries;
+};
+
+struct TableRow {
+  std::vector<std::string> cells;  ///< one a column
+  std::optional<Verdict> verdict;  ///< for emphasis only; a cell says it in words
+};
+
+struct TableColumn {
+  std::string name;      ///< with unit: "Expected, µm/m"
+  bool numeric = false;  ///< to be set right-aligned
+};
+
+struct Table {
+  std::string caption;
+  std::vector<TableColumn> columns;
+  std::vector<TableRow> rows;
+};
+
+/// A place for a picture that whoever lays out the report may draw.
+struct Picture {
+  enum class Kind : std::uint8_t { Bridge, Outcome };
+  Kind kind = Kind::Bridge;
+  std::size_t channel = 0;  ///< index in the document
+  std::size_t check = 0;    ///< index in the channel; of an outcome only
+  std::string caption;      ///< what it shows, in words that stand in for it
+};
+
+using Block = std::variant<Paragraph, Caution, EntryList, Table, Picture>;
+
+struct Section {
+  std::string heading;
+  int level = 1;  ///< 1 a chapter, 2 within it
+  std::vector<Block> blocks;
+};
+
+struct Report {
+  std::string title;
+  std::vector<Section> sections;
+};
+
+/// The whole document in words: summary, every channel with bridge, leads, instrument, shunts, plan and
+/// checks, the comparison of the last two checks, cautions, and a block for signatures.
+Report reportOf(const Document& document);
+
+/// What is in every report and in the window beside a verdict: what it does and does not cover.
+std::string_view chainScopeStatement();
+/// What the reader has to know before acting on a report or wiring a shunt.
+std::vector<std::string> cautions();
+
+}  // namespace core

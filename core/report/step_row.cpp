@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/step_row.h"
+
+namespace core {
+namespace {
+
+std::string closedNames(const Setup& setup, const Step& step) {
+  std::string names;
+  for (const std::size_t shunt : step.closed) {
+    if (!names.empty()) names += ", ";
+    names += shunt < setup.shunts.size() ? setup.shunts[shunt].name : "unknown shunt";
+  }
+  return names.empty() ? "none" : names;
+}
+
+std::optional<double> base(const std::optional<Reading>& reading) {
+  return reading ? std::optional(reading->base()) : std::nullopt;
+}
+
+void addJudgement(StepRow& row, const StepAssessment& judged) {
+  row.change = base(judged.change);
+  row.deviation = base(judged.deviation);
+  row.limit = base(judged.limit);
+  row.verdict = judged.verdict;
+  row.reason = judged.reason;
+}
+
+void addReading(StepRow& row, const Check& check) {
+  if (row.step >= check.readings.size() || !check.readings[row.step]) return;
+  const Measured& measured = *check.readings[row.step];
+  row.reading = measured.mean.base();
+  row.uncertainty = base(measured.uncertainty);
+}
+
+}  // namespace
+
+std::vector<StepRow> plannedRows(const Setup& setup, const SetupPrediction& prediction) {
+  std::vector<StepRow> rows(setup.sequence.size());
+  for (std::size_t step = 0; step < rows.size(); ++step) {
+    StepRow& row = rows[step];
+    const Step& planned = setup.sequence[step];
+    row.step = step;
+    row.label = planned.label;
+    row.closed = closedNames(setup, planned);
+    row.hold = planned.hold;
+    const Result<Prediction>& predicted = prediction.steps[step];
+    if (!predicted) {
+      row.reason = "Cannot be predicted: " + predicted.error().text();
+      continue;
+    }
+    row.polarity = predicted->polarity;
+    row.simulated = simulatedInUnit(setup.bridge, predicted->simulated);
+    row.output = predicted->output;
+    row.expected = predicted->reading.base();
+  }
+  return rows;
+}
+
+std::vector<StepRow> stepRows(const Channel& channel, const ChannelEvaluation& evaluation,
+                              std::size_t check) {
+  const CheckEvaluation& judged = evaluation.checks[check];
+  std::vector<StepRow> rows = plannedRows(setupOf(channel, channel.checks[check]), judged.prediction);
+  for (StepRow& row : rows) {
+    addReading(row, channel.checks[check]);
+    addJudgement(row, judged.assessment.steps[row.step]);
+    const Result<Line>& line = judged.assessment.line;
+    if (line && row.change && row.simulated)
+      row.residual = *row.change - (line->intercept + line->slope * *row.simulated);
+  }
+  return rows;
+}
+
+}  // namespace core

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/evaluate/comparison.h"
+#include "core/report/report.h"
+
+namespace core {
+
+/// The plan with its predictions; a step that cannot be predicted says why.
+Table planTable(const Setup& setup, const SetupPrediction& prediction);
+/// One row a step: simulated, expected, reading, change, deviation, limit, verdict.
+Table checkTable(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check);
+/// One row a step: before, after, difference, limit, verdict.
+Table comparisonTable(const Channel& channel, const Comparison& comparison, std::size_t before,
+                      std::size_t after);
+
+}  // namespace core
