@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How long a person waits for the window: process start to first paint (target under 0.5 s warm), and
+// one edit to all views repainted with 100 channels (target under 16 ms). Prints medians and worst.
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QProcess>
+#include <QTimer>
+#include <algorithm>
+#include <clocale>
+#include <cstdio>
+
+#include "core/document/edits.h"
+#include "ui/main_window.h"
+
+namespace {
+
+core::Channel sampleChannel() {
+  using namespace core;
+  Channel channel;
+  for (const double kilohm : {174.65, 87.15, 58.0}) {
+    channel = withShuntAdded(channel,
+                             {"up", Resistance(kilohm * 1e3), Node::Arm2Begin, Node::Arm2End, Resistance(0)});
+    channel = withShuntAdded(
+        channel, {"down", Resistance(kilohm * 1e3), Node::Arm1Begin, Node::Arm1End, Resistance(0)});
+  }
+  channel = withTwoSidedSequence(channel, Duration(2));
+  const SetupPrediction prediction = predict(channel.setup);
+  channel = withCheckAdded(channel, {});
+  for (std::size_t step = 0; step < prediction.steps.size(); ++step)
+    channel = withReading(channel, 0, step, Measured{prediction.steps[step]->reading, {}, {}, {}});
+  return channel;
+}
+
+core::Document documentOf(int channels) {
+  core::Document document;
+  for (int k = 0; k < channels; ++k)
+    document = core::withChannelInserted(document, static_cast<std::size_t>(k), sampleChannel());
+  return document;
+}
+
+void print(const char* what, std::vector<double> milliseconds) {
+  std::sort(milliseconds.begin(), milliseconds.end());
+  std::printf("%-48s median %7.2f ms   worst %7.2f ms   of %zu\n", what,
+              milliseconds[milliseconds.size() / 2], milliseconds.back(), milliseconds.size());
+}
+
+/// The child process: opens the window and ends at the first idle moment after it was painted.
+int openAndEnd(QApplication& app) {
+  ui::Session session(documentOf(8));
+  ui::MainWindow window(session);
+  window.show();
+  QTimer::singleShot(0, &app, [&window] {
+    window.grab();
+    QApplication::quit();
+  });
+  return app.exec();
+}
+
+void measureStart(const QString& program) {
+  std::vector<double> times;
+  for (int run = 0; run < 11; ++run) {
+    QElapsedTimer timer;
+    timer.start();
+    QProcess::execute(program, {"--open-and-end"});
+    if (run > 0)
+      times.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);  // the first run warms the caches
+  }
+  print("process start to painted window and end", times);
+}
+
+void measureEdit(QApplication& app) {
+  ui::Session session(documentOf(100));
+  ui::MainWindow window(session);
+  window.resize(1920, 1080);
+  window.resetLayout();
+  window.show();
+  for (int k = 0; k < 20; ++k) app.processEvents();
+  session.selectStep(2);
+  std::vector<double> times;
+  for (int run = 0; run < 200; ++run) {
+    core::Channel next = *session.channel();
+    next.setup.bridge.gauge.factor = run % 2 ? 2.0 : 2.1;
+    QElapsedTimer timer;
+    timer.start();
+    session.editChannel("Change gauge factor", std::move(next));
+    while (QCoreApplication::hasPendingEvents()) app.processEvents();
+    times.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
+  }
+  print("edit to all views repainted, 100 channels", times);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+  QApplication app(argc, argv);
+  std::setlocale(LC_NUMERIC, "C");
+  QApplication::setStyle("Fusion");
+  if (app.arguments().contains("--open-and-end")) return openAndEnd(app);
+  measureStart(app.applicationFilePath());
+  measureEdit(app);
+  return 0;
+}
