@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/line/line.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/line/double_double.h"
+#include "core/line/points.h"
+
+namespace core {
+namespace {
+
+using Column = std::vector<DoubleDouble>;
+
+/// The points scaled by powers of two, so that squares neither overflow nor vanish.
+struct ScaledPoints {
+  double xScale;
+  double yScale;
+  Column x;
+  Column y;
+};
+
+Column scaled(std::span<const double> values, double scale) {
+  Column column;
+  column.reserve(values.size());
+  for (const double v : values) column.emplace_back(v * scale);
+  return column;
+}
+
+ScaledPoints scaledPoints(std::span<const double> x, std::span<const double> y) {
+  const double xScale = scaleToOne(x);
+  const double yScale = scaleToOne(y);
+  return {xScale, yScale, scaled(x, xScale), scaled(y, yScale)};
+}
+
+DoubleDouble product(const Column& a, const Column& b) {
+  DoubleDouble sum;
+  for (std::size_t i = 0; i < a.size(); ++i) sum += a[i] * b[i];
+  return sum;
+}
+
+/// Takes the mean out of `column` and returns it.
+DoubleDouble centre(Column& column) {
+  DoubleDouble sum;
+  for (const DoubleDouble v : column) sum += v;
+  const DoubleDouble mean = sum / static_cast<double>(column.size());
+  for (DoubleDouble& v : column) v = v - mean;
+  return mean;
+}
+
+/// The line of the (centred) points, whose means are given; all in scaled units.
+Line fitted(const ScaledPoints& points, DoubleDouble xMean, DoubleDouble yMean, bool throughZero) {
+  const double xUnit = 1 / points.xScale;
+  const double yUnit = 1 / points.yScale;
+  const DoubleDouble sxx = product(points.x, points.x);
+  const DoubleDouble slope = product(points.x, points.y) / sxx;
+
+  Line line;
+  line.throughZero = throughZero;
+  line.centre = xMean.value() * xUnit;
+  line.slope = slope.value() * (yUnit * points.xScale);
+  line.intercept = (yMean - slope * xMean).value() * yUnit;
+  line.residuals.reserve(points.x.size());
+  DoubleDouble rss;
+  for (std::size_t i = 0; i < points.x.size(); ++i) {
+    const DoubleDouble residual = points.y[i] - slope * points.x[i];
+    rss += residual * residual;
+    line.residuals.push_back(residual.value() * yUnit);
+  }
+  line.residualSumOfSquares = rss.value() * yUnit * yUnit;
+  const DoubleDouble total = product(points.y, points.y);
+  if (total.value() > 0) line.rSquared = (DoubleDouble(1) - rss / total).value();
+
+  const auto n = static_cast<double>(points.x.size());
+  line.degreesOfFreedom = static_cast<int>(points.x.size()) - (throughZero ? 1 : 2);
+  if (line.degreesOfFreedom == 0) return line;
+  const DoubleDouble variance = rss / static_cast<double>(line.degreesOfFreedom);
+  const DoubleDouble slopeVariance = variance / sxx;
+  const DoubleDouble interceptVariance =
+      throughZero ? DoubleDouble() : variance / n + xMean * xMean * slopeVariance;
+  line.residualDeviation = std::sqrt(variance.value()) * yUnit;
+  line.slopeError = std::sqrt(slopeVariance.value()) * (yUnit * points.xScale);
+  line.interceptError = std::sqrt(interceptVariance.value()) * yUnit;
+  line.covariance = (-(xMean * slopeVariance)).value() * (yUnit * points.xScale) * yUnit;
+  return line;
+}
+
+Result<Line> finiteLine(Line line) {
+  const double known = line.intercept + line.slope + line.residualSumOfSquares + line.slopeError.value_or(0) +
+                       line.interceptError.value_or(0) + line.covariance.value_or(0);
+  if (std::isfinite(known)) return line;
+  return Error{"points", "the numbers are too large or too small to fit a line to", "Choose other units"};
+}
+
+}  // namespace
+
+Result<Line> fitLine(std::span<const double> x, std::span<const double> y) {
+  if (auto fault = faultOfPoints(x, y, 2)) return *fault;
+  if (std::all_of(x.begin(), x.end(), [&](double v) { return v == x.front(); })) {
+    return Error{"points", "all x are equal, so no line is fixed", "Add a point at another x"};
+  }
+  ScaledPoints points = scaledPoints(x, y);
+  const DoubleDouble xMean = centre(points.x);
+  const DoubleDouble yMean = centre(points.y);
+  return finiteLine(fitted(points, xMean, yMean, false));
+}
+
+Result<Line> fitLineThroughZero(std::span<const double> x, std::span<const double> y) {
+  if (auto fault = faultOfPoints(x, y, 1)) return *fault;
+  if (std::all_of(x.begin(), x.end(), [](double v) { return v == 0; })) {
+    return Error{"points", "all x are zero, so no line through zero is fixed", "Add a point at another x"};
+  }
+  return finiteLine(fitted(scaledPoints(x, y), 0, 0, true));
+}
+
+double valueAt(const Line& line, double x) { return std::fma(line.slope, x, line.intercept); }
+
+std::optional<double> predictionErrorAt(const Line& line, double x) {
+  if (!line.slopeError || !line.residualDeviation) return std::nullopt;
+  const double atCentre =
+      line.throughZero ? 0 : *line.residualDeviation / std::sqrt(static_cast<double>(line.residuals.size()));
+  return std::hypot(atCentre, (x - line.centre) * *line.slopeError);
+}
+
+}  // namespace core

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/line/points.h"
+
+#include <cmath>
+
+namespace core {
+
+std::optional<Error> faultOfPoints(std::span<const double> x, std::span<const double> y, std::size_t least) {
+  if (x.size() != y.size()) {
+    return Error{
+        "points",
+        std::to_string(x.size()) + " x values do not pair with " + std::to_string(y.size()) + " y values",
+        "Give every point an x and a y"};
+  }
+  for (std::size_t i = 0; i < x.size(); ++i) {
+    if (std::isfinite(x[i]) && std::isfinite(y[i])) continue;
+    return Error{"point " + std::to_string(i + 1),
+                 std::string(std::isfinite(x[i]) ? "y" : "x") + " is not a finite number",
+                 "Correct the value or leave the point out"};
+  }
+  if (x.size() < least) {
+    return Error{
+        "points",
+        "there are " + std::to_string(x.size()) + ", the fit needs at least " + std::to_string(least),
+        "Add points"};
+  }
+  return std::nullopt;
+}
+
+}  // namespace core

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Lines and polynomials against the certified values of the NIST Statistical Reference Datasets
+// (linear least squares). Data, values and sources stand in tests/reference/lines.
+#include <gtest/gtest.h>
+
+#include "core/line/line.h"
+#include "core/line/polynomial.h"
+#include "tests/support/csv.h"
+#include "tests/support/digits.h"
+
+namespace {
+
+const std::string folder = std::string(SHUNTWRIGHT_TESTS_DIR) + "/reference/lines/";
+
+struct Points {
+  std::vector<double> x;
+  std::vector<double> y;
+};
+
+Points points(const std::string& dataset) {
+  const auto rows = test::readCsv(folder + dataset + ".csv");
+  return {test::numbers(rows, "x"), test::numbers(rows, "y")};
+}
+
+/// The certified value of `quantity`; throws when the table has none.
+double certified(const std::string& dataset, const std::string& quantity) {
+  static const auto rows = test::readCsv(folder + "results.csv");
+  for (const auto& row : rows) {
+    if (row.at("dataset") == dataset && row.at("quantity") == quantity && row.at("status") == "certified") {
+      return test::number(row, "value");
+    }
+  }
+  throw std::runtime_error("no certified " + quantity + " of " + dataset);
+}
+
+/// Checks a polynomial against all its certified values, asking for `digits` of each.
+void expectCertified(const std::string& dataset, int degree, double digits) {
+  SCOPED_TRACE(dataset);
+  const auto [x, y] = points(dataset);
+  const auto fit = core::fitPolynomial(x, y, degree);
+  ASSERT_TRUE(fit) << fit.error().text();
+  ASSERT_TRUE(fit->errors && fit->residualDeviation && fit->rSquared);
+  for (int k = 0; k <= degree; ++k) {
+    const std::string name = "B" + std::to_string(k);
+    EXPECT_DIGITS(fit->coefficients[k], certified(dataset, name), digits) << name;
+    EXPECT_DIGITS((*fit->errors)[k], certified(dataset, "se_" + name), digits) << name;
+  }
+  EXPECT_DIGITS(*fit->residualDeviation, certified(dataset, "resid_sd"), digits);
+  EXPECT_DIGITS(fit->residualSumOfSquares, certified(dataset, "rss"), digits);
+  EXPECT_DIGITS(*fit->rSquared, certified(dataset, "R2"), digits);
+  EXPECT_EQ(fit->degreesOfFreedom, certified(dataset, "dof"));
+}
+
+TEST(NistLine, NorrisComesOutToThirteenDigits) {
+  // The data have up to four digits that binary cannot hold exactly; the intercept, -0.26 between
+  // readings near 1000, keeps 13 digits of them at best.
+  const auto [x, y] = points("nist_norris");
+  const auto line = core::fitLine(x, y);
+  ASSERT_TRUE(line) << line.error().text();
+  EXPECT_DIGITS(line->intercept, certified("nist_norris", "B0"), 13);
+  EXPECT_DIGITS(*line->interceptError, certified("nist_norris", "se_B0"), 13);
+  EXPECT_DIGITS(line->slope, certified("nist_norris", "B1"), 13);
+  EXPECT_DIGITS(*line->slopeError, certified("nist_norris", "se_B1"), 13);
+  EXPECT_DIGITS(*line->residualDeviation, certified("nist_norris", "resid_sd"), 13);
+  EXPECT_DIGITS(line->residualSumOfSquares, certified("nist_norris", "rss"), 13);
+  EXPECT_DIGITS(*line->rSquared, certified("nist_norris", "R2"), 13);
+  EXPECT_EQ(line->degreesOfFreedom, certified("nist_norris", "dof"));
+  // Exact rational arithmetic on the decimal data.
+  EXPECT_DIGITS(*line->covariance, -7.743275363156437e-05, 13);
+}
+
+void expectCertifiedThroughZero(const std::string& dataset) {
+  SCOPED_TRACE(dataset);
+  const auto [x, y] = points(dataset);
+  const auto line = core::fitLineThroughZero(x, y);
+  ASSERT_TRUE(line) << line.error().text();
+  EXPECT_DIGITS(line->slope, certified(dataset, "B1"), 14);
+  EXPECT_DIGITS(*line->slopeError, certified(dataset, "se_B1"), 14);
+  EXPECT_DIGITS(*line->residualDeviation, certified(dataset, "resid_sd"), 14);
+  EXPECT_DIGITS(line->residualSumOfSquares, certified(dataset, "rss"), 14);
+  EXPECT_DIGITS(*line->rSquared, certified(dataset, "R2"), 14);
+  EXPECT_EQ(line->degreesOfFreedom, certified(dataset, "dof"));
+}
+
+TEST(NistLine, NoInt1ThroughZeroComesOutToFourteenDigits) { expectCertifiedThroughZero("nist_noint1"); }
+
+TEST(NistLine, NoInt2ThroughZeroComesOutToFourteenDigits) { expectCertifiedThroughZero("nist_noint2"); }
+
+TEST(NistLine, ThePolynomialOfDegreeOneIsTheLine) { expectCertified("nist_norris", 1, 13); }
+
+TEST(NistPolynomial, PontiusLoadCellIsQuadraticToTwelveDigits) { expectCertified("nist_pontius", 2, 12); }
+
+TEST(NistPolynomial, Wampler1IsAnExactQuinticWithIntegerData) { expectCertified("nist_wampler1", 5, 14); }
+
+TEST(NistPolynomial, Wampler2IsAnExactQuinticWithDecimalData) { expectCertified("nist_wampler2", 5, 12); }
+
+TEST(NistPolynomial, Wampler4KeepsItsQuinticUnderLargeResiduals) { expectCertified("nist_wampler4", 5, 14); }
+
+TEST(NistPolynomial, FilipOfDegreeTenKeepsWhatDoubleDataAllow) { expectCertified("nist_filip", 10, 7); }
+
+}  // namespace
