@@ -11,6 +11,7 @@
 #include <variant>
 
 #include "core/circuit/lead.h"
+#include "core/units/text.h"
 
 namespace core {
 namespace {
@@ -84,15 +85,6 @@ std::string normalized(std::string_view text) {
   replaceAll(plain, "\u03BC", "u");
   replaceAll(plain, "\u2126", "Ω");
   return std::string(trimmed(plain));
-}
-
-/// The text for a message, cut at a character so that a pasted novel does not fill the screen.
-std::string quoted(std::string_view text) {
-  constexpr std::size_t longest = 40;
-  if (text.size() <= longest) return "“" + std::string(text) + "”";
-  std::size_t cut = longest;
-  while (cut > 0 && (static_cast<unsigned char>(text[cut]) & 0xC0) == 0x80) --cut;
-  return "“" + std::string(text.substr(0, cut)) + "…”";
 }
 
 /// A decimal number still as text, so that a unit's power of ten can be added before rounding.
@@ -311,6 +303,9 @@ constexpr std::string_view noNumber = "–";
 }  // namespace
 
 Result<double> parseQuantity(std::string_view text, UnitFamily family, std::string_view namedUnit) {
+  constexpr std::size_t longest = 1000;  // no number that anyone types, and it bounds the time taken
+  if (text.size() > longest)
+    return Error{"", inQuotes(text) + " is too long", std::string(familyOf(family).mend)};
   const std::string plain = normalized(text);
   const std::string unit = normalized(namedUnit);
   std::string mend(familyOf(family).mend);
@@ -320,7 +315,7 @@ Result<double> parseQuantity(std::string_view text, UnitFamily family, std::stri
   if (const auto* value = std::get_if<double>(&parsed)) return *value;
   const Complaint complaint = std::get<Complaint>(parsed);
   if (!complaint.mend.empty()) mend = complaint.mend;
-  return Error{"", quoted(text) + " " + std::string(complaint.what), mend};
+  return Error{"", inQuotes(text) + " " + std::string(complaint.what), mend};
 }
 
 std::string formatQuantity(double base, UnitFamily family, std::string_view namedUnit,

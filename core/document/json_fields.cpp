@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/document/json_fields.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/units/text.h"
+
+namespace core {
+namespace {
+
+const JsonValue nothing;
+const JsonValue::Object noMembers;
+const std::string noText;
+
+std::string_view kindOf(const JsonValue& value) {
+  constexpr std::array<std::string_view, 7> kinds = {
+      "nothing (null)", "a yes or no", "a number", "a number", "a text", "a list", "a group of keys"};
+  return kinds[value.data.index()];
+}
+
+void failKind(const JsonPlace& place, const JsonValue& value, std::string_view wanted) {
+  if (place.failed()) return;
+  place.fail("it is " + std::string(kindOf(value)) + " where " + std::string(wanted) + " belongs",
+             "Put " + std::string(wanted) + " there in a text editor");
+}
+
+}  // namespace
+
+std::string JsonPlace::path() const {
+  if (!m_parent) return {};
+  return m_key.empty() ? jsonPath(m_parent->path(), m_index) : jsonPath(m_parent->path(), m_key);
+}
+
+void JsonPlace::fail(std::string what, std::string mend) const {
+  if (failed()) return;
+  const std::string way = path();
+  const std::string line = "line " + std::to_string(m_value->line);
+  *m_error = Error{way.empty() ? line : line + ", " + way, std::move(what), std::move(mend)};
+}
+
+double JsonPlace::number() const {
+  if (const auto* real = std::get_if<double>(&m_value->data)) return *real;
+  if (const auto* whole = std::get_if<std::uint64_t>(&m_value->data)) return static_cast<double>(*whole);
+  failKind(*this, *m_value, "a number");
+  return 0;
+}
+
+std::uint64_t JsonPlace::count() const {
+  if (const auto* whole = std::get_if<std::uint64_t>(&m_value->data)) return *whole;
+  if (std::holds_alternative<double>(m_value->data))
+    fail("it is not a whole number from 0 to 2^64 - 1", "Write it without sign, point and exponent");
+  failKind(*this, *m_value, "a whole number");
+  return 0;
+}
+
+bool JsonPlace::boolean() const {
+  if (const auto* value = std::get_if<bool>(&m_value->data)) return *value;
+  failKind(*this, *m_value, "true or false");
+  return false;
+}
+
+const std::string& JsonPlace::text() const {
+  if (const auto* value = std::get_if<std::string>(&m_value->data)) return *value;
+  failKind(*this, *m_value, "a text");
+  return noText;
+}
+
+std::size_t JsonPlace::size() const {
+  if (const auto* array = std::get_if<JsonValue::Array>(&m_value->data)) return array->size();
+  failKind(*this, *m_value, "a list");
+  return 0;
+}
+
+JsonPlace JsonPlace::element(std::size_t index) const {
+  const auto* array = std::get_if<JsonValue::Array>(&m_value->data);
+  return {array && index < array->size() ? (*array)[index] : nothing, *this, {}, index};
+}
+
+JsonFields::JsonFields(const JsonPlace& place, std::initializer_list<std::string_view> known)
+    : m_place(place), m_members(std::get_if<JsonValue::Object>(&place.m_value->data)) {
+  if (!m_members) {
+    failKind(place, *place.m_value, "a group of keys");
+    m_members = &noMembers;
+  }
+  for (const auto& [key, value] : *m_members) {
+    if (std::find(known.begin(), known.end(), key) != known.end()) continue;
+    JsonPlace(value, place, key, 0)
+        .fail("the key " + inQuotes(key) + " is not known here", "Check its spelling, or remove it");
+  }
+}
+
+const JsonValue* JsonFields::find(std::string_view key) const {
+  const auto found = std::find_if(m_members->begin(), m_members->end(),
+                                  [&](const auto& member) { return member.first == key; });
+  return found == m_members->end() ? nullptr : &found->second;
+}
+
+JsonPlace JsonFields::at(std::string_view key) const {
+  const JsonValue* value = find(key);
+  if (!value)
+    m_place.fail("the key " + inQuotes(key) + " is missing", "Add it in a text editor, or open a backup");
+  return {value ? *value : nothing, m_place, key, 0};
+}
+
+}  // namespace core

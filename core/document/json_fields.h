@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <initializer_list>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/document/json_text.h"
+#include "core/units/result.h"
+
+namespace core {
+
+/// The first thing found wrong; what was read after it is of no use.
+using FirstError = std::optional<Error>;
+
+/// A value in the tree and the way to it, which is only written out for a message.
+///
+/// Asking for what is not there notes an error and returns an empty value, so that a reader of many
+/// fields looks once, at its end, whether all went well. A place must not outlive its parent.
+class JsonPlace {
+ public:
+  JsonPlace(const JsonValue& root, FirstError& error) : m_value(&root), m_error(&error) {}
+
+  bool isNull() const { return std::holds_alternative<std::monostate>(m_value->data); }
+  bool failed() const { return m_error->has_value(); }
+  void fail(std::string what, std::string mend) const;
+
+  double number() const;
+  std::uint64_t count() const;
+  bool boolean() const;
+  const std::string& text() const;
+  /// Elements of an array; none when it is not one.
+  std::size_t size() const;
+  JsonPlace element(std::size_t index) const;
+
+ private:
+  friend class JsonFields;
+  JsonPlace(const JsonValue& value, const JsonPlace& parent, std::string_view key, std::size_t index)
+      : m_value(&value), m_error(parent.m_error), m_parent(&parent), m_key(key), m_index(index) {}
+  std::string path() const;
+
+  const JsonValue* m_value;
+  FirstError* m_error;
+  const JsonPlace* m_parent = nullptr;
+  std::string_view m_key;  ///< empty for an element of an array
+  std::size_t m_index = 0;
+};
+
+/// The members of an object. Making it refuses anything but an object with no other keys than `known`.
+class JsonFields {
+ public:
+  JsonFields(const JsonPlace& place, std::initializer_list<std::string_view> known);
+
+  /// The member; a missing one is noted as an error and is null.
+  JsonPlace at(std::string_view key) const;
+  bool has(std::string_view key) const { return find(key) != nullptr; }
+
+  double number(std::string_view key) const { return at(key).number(); }
+  const std::string& text(std::string_view key) const { return at(key).text(); }
+
+ private:
+  const JsonValue* find(std::string_view key) const;
+
+  const JsonPlace& m_place;
+  const JsonValue::Object* m_members;
+};
+
+}  // namespace core

@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/document/json_writer.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <fstream>
+#include <functional>
+#include <iterator>
+#include <limits>
+#include <sstream>
+#include <string>
+
+#include "core/document/edits.h"
+#include "core/document/json_reader.h"
+#include "tests/support/random_document.h"
+
+using namespace core;
+using support::Numbers;
+using support::randomDocument;
+
+namespace {
+
+std::string versionOneText() {
+  std::ifstream file(std::string(SHUNTWRIGHT_TESTS_DIR) + "/data/version1.bridgecal", std::ios::binary);
+  return {std::istreambuf_iterator<char>(file), {}};
+}
+
+Document versionOne() { return *readDocument(versionOneText()); }
+
+/// Same content; the documents hold their channels by pointer, so == compares identity.
+bool same(const Document& a, const Document& b) {
+  if (a.channels.size() != b.channels.size()) return false;
+  for (std::size_t k = 0; k < a.channels.size(); ++k) {
+    const Channel &x = *a.channels[k], &y = *b.channels[k];
+    if (x.name != y.name || x.note != y.note || x.setup != y.setup || x.checks.size() != y.checks.size())
+      return false;
+    for (std::size_t c = 0; c < x.checks.size(); ++c) {
+      Check p = x.checks[c], q = y.checks[c];
+      if (!p.closedWith != !q.closedWith || (p.closedWith && *p.closedWith != *q.closedWith)) return false;
+      p.closedWith = q.closedWith;
+      if (p != q) return false;
+    }
+  }
+  return a.title == b.title && a.site == b.site && a.article == b.article && a.person == b.person &&
+         a.note == b.note;
+}
+
+std::vector<std::string> linesOf(const std::string& text) {
+  std::istringstream stream(text);
+  std::vector<std::string> lines;
+  for (std::string line; std::getline(stream, line);) lines.push_back(line);
+  return lines;
+}
+
+/// The document with its first channel changed.
+Document changed(const std::function<void(Channel&)>& change) {
+  Document document = versionOne();
+  Channel channel = *document.channels[0];
+  change(channel);
+  document.channels[0] = std::make_shared<const Channel>(std::move(channel));
+  return document;
+}
+
+TEST(WriteDocument, WritesTheFirstVersionAsItWas) {
+  const auto text = writeDocument(versionOne());
+  ASSERT_TRUE(text) << text.error().text();
+  EXPECT_EQ(*text, versionOneText());
+}
+
+TEST(WriteDocument, ComesBackTheSameFromAnyDocument) {
+  std::size_t channels = 0;
+  for (std::uint64_t seed = 0; seed < 2000; ++seed) {
+    const Document document = randomDocument(seed, seed % 2 == 0 ? Numbers::Plausible : Numbers::AnyFinite);
+    channels += document.channels.size();
+    const auto first = writeDocument(document);
+    ASSERT_TRUE(first) << seed << ": " << first.error().text();
+    const auto back = readDocument(*first);
+    ASSERT_TRUE(back) << seed << ": " << back.error().text();
+    ASSERT_TRUE(same(document, *back)) << seed;
+    ASSERT_EQ(*writeDocument(*back), *first) << seed;
+  }
+  EXPECT_GT(channels, 2000u);
+}
+
+TEST(WriteDocument, ChangesOneLineForOneStep) {
+  const std::vector<std::string> before = linesOf(*writeDocument(versionOne()));
+  const Document next = changed([](Channel& c) { c.setup.sequence[1].hold = 3.0_s; });
+  const std::vector<std::string> after = linesOf(*writeDocument(next));
+  ASSERT_EQ(before.size(), after.size());
+  std::vector<std::string> differing;
+  for (std::size_t k = 0; k < before.size(); ++k)
+    if (before[k] != after[k]) differing.push_back(after[k]);
+  EXPECT_EQ(differing,
+            (std::vector<std::string>{
+                "          {\"label\": \"compression\", \"closed\": [\"R1 on arm 1\"], \"hold_s\": 3},"}));
+}
+
+TEST(WriteDocument, WritesMinusZeroAsZero) {
+  const auto text = writeDocument(changed([](Channel& c) { c.setup.limits.least = Reading(-0.0); }));
+  ASSERT_TRUE(text);
+  EXPECT_EQ(text->find("-0,"), text->npos);
+}
+
+TEST(WriteDocument, KeepsLeadsThatThePresentTemplateDoesNotUse) {
+  const Document document = changed([](Channel& c) { c.setup.bridge.leads[4] = 0.75_ohm; });
+  const auto back = readDocument(*writeDocument(document));
+  ASSERT_TRUE(back) << back.error().text();
+  EXPECT_EQ(back->channels[0]->setup.bridge.leads[4], Lead(0.75_ohm));
+}
+
+struct Place {
+  const char* path;
+  std::function<void(Channel&, double)> set;
+};
+
+const Place numbers[] = {
+    {"setup.bridge.gauge.nominal_ohm",
+     [](Channel& c, double x) { c.setup.bridge.gauge.nominal = Resistance(x); }},
+    {"setup.bridge.gauge.factor", [](Channel& c, double x) { c.setup.bridge.gauge.factor = x; }},
+    {"setup.bridge.gauge.poisson_ratio", [](Channel& c, double x) { c.setup.bridge.gauge.poissonRatio = x; }},
+    {"setup.bridge.rating.rated_output_V_per_V",
+     [](Channel& c, double x) { c.setup.bridge.rating.ratedOutput = Output(x); }},
+    {"setup.bridge.rating.capacity", [](Channel& c, double x) { c.setup.bridge.rating.capacity = x; }},
+    {"setup.bridge.arms_ohm[2]", [](Channel& c, double x) { c.setup.bridge.arms[2] = Resistance(x); }},
+    {"setup.bridge.leads.P+.ohm", [](Channel& c, double x) { c.setup.bridge.leads[0] = Resistance(x); }},
+    {"setup.bridge.leads.P-.ohm", [](Channel& c, double x) { c.setup.bridge.leads[1] = Resistance(x); }},
+    {"setup.bridge.leads.P+.section_m2",
+     [](Channel& c, double x) {
+       c.setup.bridge.leads[0] = CopperWire{1.0_m, Area(x), {}};
+     }},
+    {"setup.instrument.gauge_factor", [](Channel& c, double x) { c.setup.instrument.gaugeFactor = x; }},
+    {"setup.instrument.bridge_factor", [](Channel& c, double x) { c.setup.instrument.bridgeFactor = x; }},
+    {"setup.instrument.units_per_mV_per_V",
+     [](Channel& c, double x) { c.setup.instrument.unitsPerMillivoltPerVolt = x; }},
+    {"setup.instrument.excitation_V",
+     [](Channel& c, double x) { c.setup.instrument.excitation = Voltage(x); }},
+    {"setup.instrument.input_resistance_ohm",
+     [](Channel& c, double x) { c.setup.instrument.inputResistance = Resistance(x); }},
+    {"setup.shunts[1].ohm", [](Channel& c, double x) { c.setup.shunts[1].resistance = Resistance(x); }},
+    {"setup.shunts[1].wires_ohm", [](Channel& c, double x) { c.setup.shunts[1].wires = Resistance(x); }},
+    {"setup.sequence[2].hold_s", [](Channel& c, double x) { c.setup.sequence[2].hold = Duration(x); }},
+    {"setup.limits.relative", [](Channel& c, double x) { c.setup.limits.relative = x; }},
+    {"setup.limits.least", [](Channel& c, double x) { c.setup.limits.least = Reading(x); }},
+    {"setup.limits.zero_return", [](Channel& c, double x) { c.setup.limits.zeroReturn = x; }},
+    {"checks[0].readings[1].mean", [](Channel& c, double x) { c.checks[0].readings[1]->mean = Reading(x); }},
+    {"checks[0].readings[0].uncertainty",
+     [](Channel& c, double x) { c.checks[0].readings[0]->uncertainty = Reading(x); }},
+    {"checks[0].readings[0].begin_s",
+     [](Channel& c, double x) { c.checks[0].readings[0]->begin = Duration(x); }},
+    {"checks[0].readings[0].end_s", [](Channel& c, double x) { c.checks[0].readings[0]->end = Duration(x); }},
+    {"checks[0].closed_with.limits.relative",
+     [](Channel& c, double x) {
+       Setup setup = *c.checks[0].closedWith;
+       setup.limits.relative = x;
+       c.checks[0].closedWith = std::make_shared<const Setup>(setup);
+     }},
+};
+
+TEST(WriteDocument, RefusesEachNumberThatIsNotFiniteAndNamesIt) {
+  using Double = std::numeric_limits<double>;
+  for (const Place& place : numbers) {
+    for (const double bad : {Double::quiet_NaN(), Double::infinity(), -Double::infinity()}) {
+      const auto text = writeDocument(changed([&](Channel& c) { place.set(c, bad); }));
+      ASSERT_FALSE(text) << place.path;
+      EXPECT_EQ(text.error().where, std::string("channels[0].") + place.path);
+    }
+    EXPECT_TRUE(writeDocument(changed([&](Channel& c) { place.set(c, 1.5); }))) << place.path;
+  }
+}
+
+TEST(WriteDocument, RefusesTextThatIsNotUtf8AndNamesIt) {
+  const std::string bad = "\xC3(";
+  Document document = versionOne();
+  document.site = bad;
+  EXPECT_EQ(writeDocument(document).error().where, "site");
+  const auto where = [&](const std::function<void(Channel&)>& change) {
+    const auto text = writeDocument(changed(change));
+    return text ? "taken" : text.error().where;
+  };
+  EXPECT_EQ(where([&](Channel& c) { c.name = bad; }), "channels[0].name");
+  EXPECT_EQ(where([&](Channel& c) { c.setup.bridge.rating.loadUnit = bad; }),
+            "channels[0].setup.bridge.rating.load_unit");
+  EXPECT_EQ(where([&](Channel& c) { c.setup.sequence[0].label = bad; }),
+            "channels[0].setup.sequence[0].label");
+  EXPECT_EQ(where([&](Channel& c) { c.checks[0].recording->path = bad; }),
+            "channels[0].checks[0].recording.path");
+}
+
+TEST(WriteDocument, RefusesWhatWouldNotOpenAgain) {
+  const auto refused = [](const std::function<void(Channel&)>& change) {
+    return !writeDocument(changed(change));
+  };
+  EXPECT_TRUE(refused([](Channel& c) { c.name = "LC-1"; }));
+  EXPECT_TRUE(refused([](Channel& c) { c.setup.shunts[1].name = c.setup.shunts[0].name; }));
+  EXPECT_TRUE(refused([](Channel& c) { c.checks[1].name = c.checks[0].name; }));
+  EXPECT_TRUE(refused([](Channel& c) { c.checks[1].readings.resize(4); }));
+  EXPECT_TRUE(refused([](Channel& c) { c.checks[0].recording->sha256 = "none"; }));
+  EXPECT_TRUE(refused([](Channel& c) { c.note = std::string(2'000'000, 'x'); }));
+  EXPECT_FALSE(refused([](Channel& c) { c.name = ""; }));
+}
+
+}  // namespace
