@@ -2,42 +2,22 @@
 // How long the calculation takes. Target for the nine-step prediction: under 20 us a channel.
 #include <benchmark/benchmark.h>
 
-#include "core/document/edits.h"
 #include "core/evaluate/evaluation.h"
 #include "core/line/line.h"
+#include "tests/support/sample_channel.h"
 
 namespace {
 
 using namespace core;
 
-/// A three-wire quarter bridge of 350 ohm on 2 ohm leads with the usual two-sided nine-step sequence.
-Channel nineSteps() {
-  Channel channel;
-  for (const LeadRole role : {LeadRole::ExcitationPlus, LeadRole::SignalMinus, LeadRole::Return})
-    channel.setup.bridge.leads[static_cast<std::size_t>(role)] = 2.0_ohm;
-  for (const double kilohm : {174.65, 87.15, 58.0}) {
-    const Resistance shunt(kilohm * 1e3);
-    channel = withShuntAdded(channel, {"up", shunt, Node::Arm2Begin, Node::Arm2End, Resistance(0)});
-    channel = withShuntAdded(channel, {"down", shunt, Node::Arm1Begin, Node::Arm1End, Resistance(0)});
-  }
-  return withTwoSidedSequence(channel, 2.0_s);
-}
-
 Channel checked() {
-  Channel channel = nineSteps();
-  const SetupPrediction prediction = predict(channel.setup);
-  for (int check = 0; check < 2; ++check) {
-    channel = withCheckAdded(channel, {});
-    for (std::size_t step = 0; step < prediction.steps.size(); ++step)
-      channel = withReading(channel, static_cast<std::size_t>(check), step,
-                            Measured{prediction.steps[step]->reading, {}, {}, {}});
-    channel = withCheckClosed(channel, static_cast<std::size_t>(check));
-  }
+  Channel channel = sample::nineStepChannel();
+  for (std::size_t check : {0, 1}) channel = withCheckClosed(sample::withCheckReading(channel, 1.001), check);
   return channel;
 }
 
 void PredictNineStepsThreeWire(benchmark::State& state) {
-  const Channel channel = nineSteps();
+  const Channel channel = sample::nineStepChannel();
   for (auto _ : state) benchmark::DoNotOptimize(predict(channel.setup));
 }
 BENCHMARK(PredictNineStepsThreeWire)->Unit(benchmark::kMicrosecond);

@@ -9,32 +9,16 @@
 #include <clocale>
 #include <cstdio>
 
-#include "core/document/edits.h"
+#include "tests/support/sample_channel.h"
 #include "ui/main_window.h"
 
 namespace {
 
-core::Channel sampleChannel() {
-  using namespace core;
-  Channel channel;
-  for (const double kilohm : {174.65, 87.15, 58.0}) {
-    channel = withShuntAdded(channel,
-                             {"up", Resistance(kilohm * 1e3), Node::Arm2Begin, Node::Arm2End, Resistance(0)});
-    channel = withShuntAdded(
-        channel, {"down", Resistance(kilohm * 1e3), Node::Arm1Begin, Node::Arm1End, Resistance(0)});
-  }
-  channel = withTwoSidedSequence(channel, Duration(2));
-  const SetupPrediction prediction = predict(channel.setup);
-  channel = withCheckAdded(channel, {});
-  for (std::size_t step = 0; step < prediction.steps.size(); ++step)
-    channel = withReading(channel, 0, step, Measured{prediction.steps[step]->reading, {}, {}, {}});
-  return channel;
-}
-
 core::Document documentOf(int channels) {
+  const core::Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.001);
   core::Document document;
   for (int k = 0; k < channels; ++k)
-    document = core::withChannelInserted(document, static_cast<std::size_t>(k), sampleChannel());
+    document = core::withChannelInserted(document, static_cast<std::size_t>(k), channel);
   return document;
 }
 

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/assess/assessment.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <limits>
+
+#include "tests/support/sample_channel.h"
+
+// Which readings pass follows from the rule stated in core/assess/assessment.h (simple acceptance; common
+// practice, no source): the expected verdicts below are that rule applied by hand.
+
+namespace core {
+namespace {
+
+using testing::Test;
+
+CheckAssessment assessed(const Channel& channel) {
+  return assess(channel.setup, predict(channel.setup), channel.checks.back());
+}
+
+Reading& readingAt(Channel& channel, std::size_t step) { return channel.checks.back().readings[step]->mean; }
+
+bool contains(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+TEST(Assess, ReadingsAsExpectedPassWithAnUnitSlope) {
+  const CheckAssessment check = assessed(sample::withCheckReading(sample::nineStepChannel(), 1.0));
+  EXPECT_EQ(check.verdict, Verdict::Pass) << check.reason;
+  for (const StepAssessment& step : check.steps) EXPECT_EQ(step.verdict, Verdict::Pass) << step.reason;
+  ASSERT_TRUE(check.line);
+}
+
+TEST(Assess, AnOffsetOfTheInstrumentIsTakenOutByTheFirstZeroStep) {
+  const CheckAssessment check = assessed(sample::withCheckReading(sample::nineStepChannel(), 1.0, 137.0));
+  EXPECT_EQ(check.verdict, Verdict::Pass) << check.reason;
+  EXPECT_EQ(check.zeroStep, 0u);
+}
+
+TEST(Assess, TheLimitIsTheLargerOfShareAndLeast) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.009);
+  EXPECT_EQ(assessed(channel).verdict, Verdict::Pass);  // 0.9 % within 1 %
+  channel = sample::withCheckReading(sample::nineStepChannel(), 1.011);
+  EXPECT_EQ(assessed(channel).verdict, Verdict::Fail);  // 1.1 % beyond 1 %
+  channel.setup.limits.least = Reading(50);             // 1.1 % of 3000 um/m is 33 um/m
+  EXPECT_EQ(assessed(channel).verdict, Verdict::Pass);
+}
+
+TEST(Assess, OneStepOutFailsTheCheckAndIsNamed) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  readingAt(channel, 6) += Reading(100);
+  const CheckAssessment check = assessed(channel);
+  EXPECT_EQ(check.verdict, Verdict::Fail);
+  EXPECT_EQ(check.steps[6].verdict, Verdict::Fail);
+  EXPECT_EQ(check.steps[5].verdict, Verdict::Pass);
+  EXPECT_TRUE(contains(check.reason, "1 of 9 steps")) << check.reason;
+  EXPECT_TRUE(contains(check.reason, "step 7")) << check.reason;
+}
+
+TEST(Assess, AZeroThatDoesNotReturnFails) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  readingAt(channel, 8) += Reading(40);  // limit: 0.5 % of some 3000 um/m is 15 um/m
+  const CheckAssessment check = assessed(channel);
+  EXPECT_EQ(check.steps[8].verdict, Verdict::Fail);
+  ASSERT_TRUE(check.zeroReturn);
+  EXPECT_NEAR(check.zeroReturn->base(), 40.0, 1e-9);  // rounding of readings near 40
+}
+
+TEST(Assess, AReversedPolarityIsSaidInWords) {
+  const CheckAssessment check = assessed(sample::withCheckReading(sample::nineStepChannel(), -1.0));
+  EXPECT_EQ(check.verdict, Verdict::Fail);
+  EXPECT_TRUE(contains(check.reason, "opposite polarity")) << check.reason;
+  EXPECT_TRUE(contains(check.steps[1].reason, "opposite polarity"));
+}
+
+TEST(Assess, AMissingReadingLeavesTheCheckUnjudgedUnlessAnotherFails) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  channel.checks[0].readings[4].reset();
+  EXPECT_EQ(assessed(channel).verdict, Verdict::NotJudged);
+  readingAt(channel, 3) += Reading(500);
+  EXPECT_EQ(assessed(channel).verdict, Verdict::Fail);
+}
+
+TEST(Assess, WhatIsNotANumberNeverPasses) {
+  for (const double bad : {std::nan(""), HUGE_VAL, -HUGE_VAL}) {
+    for (std::size_t step = 0; step < 9; ++step) {
+      Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+      readingAt(channel, step) = Reading(bad);
+      EXPECT_NE(assessed(channel).verdict, Verdict::Pass) << "step " << step;
+    }
+  }
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  channel.setup.limits.relative = std::nan("");
+  EXPECT_NE(assessed(channel).verdict, Verdict::Pass);
+  channel.setup.limits.relative = -1;
+  EXPECT_NE(assessed(channel).verdict, Verdict::Pass);
+}
+
+TEST(Assess, OneReadingOrAllEqualReadingsGiveNoLineOrAFlatOne) {
+  Channel channel = sample::nineStepChannel();
+  channel = withCheckAdded(channel, {});
+  channel = withReading(channel, 0, 1, Measured{Reading(1000), {}, {}, {}});
+  EXPECT_FALSE(assessed(channel).line);
+  EXPECT_EQ(assessed(channel).verdict, Verdict::NotJudged);
+  channel = sample::withCheckReading(sample::nineStepChannel(), 0.0, 12.0);
+  const CheckAssessment flat = assessed(channel);
+  ASSERT_TRUE(flat.line);
+  EXPECT_EQ(flat.line->slope, 0.0);
+  EXPECT_EQ(flat.verdict, Verdict::Fail);
+}
+
+TEST(Assess, AChannelWithoutStepsOrReadingsSaysSo) {
+  Channel empty;
+  empty = withCheckAdded(empty, {});
+  EXPECT_TRUE(contains(assessed(empty).reason, "no steps"));
+  Channel channel = withCheckAdded(sample::nineStepChannel(), {});
+  EXPECT_TRUE(contains(assessed(channel).reason, "no step has a reading"));
+}
+
+TEST(Assess, AStepThatCannotBePredictedIsNotJudgedAndTheOthersAre) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  channel.setup.shunts[0].resistance = Resistance(0);
+  const CheckAssessment check = assessed(channel);
+  EXPECT_EQ(check.steps[1].verdict, Verdict::NotJudged);
+  EXPECT_EQ(check.steps[2].verdict, Verdict::Pass);
+  EXPECT_EQ(check.verdict, Verdict::NotJudged);
+}
+
+}  // namespace
+}  // namespace core

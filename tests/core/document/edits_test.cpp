@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/document/edits.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/support/sample_channel.h"
+
+namespace core {
+namespace {
+
+std::vector<std::string> labels(const Channel& channel) {
+  std::vector<std::string> names;
+  for (const Step& step : channel.setup.sequence) names.push_back(step.label);
+  return names;
+}
+
+TEST(Edits, TwoSidedSequenceRisesInMagnitudeOnEachSideAndReturnsToZero) {
+  // Larger resistors simulate less, so each side runs from the largest to the smallest.
+  const Channel channel = sample::nineStepChannel();
+  EXPECT_EQ(labels(channel), (std::vector<std::string>{"zero", "up", "up (2)", "up (3)", "zero", "down",
+                                                       "down (2)", "down (3)", "zero"}));
+  const SetupPrediction prediction = predict(channel.setup);
+  for (const std::size_t step : {1, 2, 3}) EXPECT_EQ(prediction.steps[step]->polarity, Polarity::Positive);
+  for (const std::size_t step : {5, 6, 7}) EXPECT_EQ(prediction.steps[step]->polarity, Polarity::Negative);
+}
+
+TEST(Edits, TwoSidedSequenceLeavesOutWhatCannotBePredicted) {
+  Channel channel = sample::nineStepChannel();
+  channel.setup.shunts[0].b = channel.setup.shunts[0].a;  // across one node
+  EXPECT_EQ(withTwoSidedSequence(channel, 1.0_s).setup.sequence.size(), 8u);
+}
+
+TEST(Edits, ARemovedShuntLeavesEveryStepAndTheOthersKeepTheirs) {
+  const Channel before = sample::nineStepChannel();
+  const Channel after = withShuntRemoved(before, 1);
+  ASSERT_EQ(after.setup.shunts.size(), 5u);
+  for (std::size_t step = 0; step < before.setup.sequence.size(); ++step) {
+    const auto& was = before.setup.sequence[step].closed;
+    const auto& is = after.setup.sequence[step].closed;
+    if (was == std::vector<std::size_t>{1}) {
+      EXPECT_TRUE(is.empty());
+      continue;
+    }
+    ASSERT_EQ(is.size(), was.size());
+    for (std::size_t k = 0; k < is.size(); ++k)
+      EXPECT_EQ(after.setup.shunts[is[k]].name, before.setup.shunts[was[k]].name);
+  }
+}
+
+TEST(Edits, ReadingsOfAnOpenCheckMoveWithTheirSteps) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  const auto reading = channel.checks[0].readings[1];
+  channel = withStepMoved(channel, 1, 3);
+  EXPECT_EQ(channel.checks[0].readings[3], reading);
+  channel = withStepRemoved(channel, 0);
+  EXPECT_EQ(channel.checks[0].readings[2], reading);
+  channel = withStepInserted(channel, 0, {});
+  EXPECT_EQ(channel.checks[0].readings[3], reading);
+  EXPECT_FALSE(channel.checks[0].readings[0]);
+}
+
+TEST(Edits, AClosedCheckKeepsItsSetUpAndReadings) {
+  Channel channel = withCheckClosed(sample::withCheckReading(sample::nineStepChannel(), 1.0), 0);
+  const Check closed = channel.checks[0];
+  channel = withStepRemoved(channel, 0);
+  channel = withShuntRemoved(channel, 0);
+  channel = withTwoSidedSequence(channel, 1.0_s);
+  channel.setup.bridge.gauge.factor = 2.1;
+  EXPECT_EQ(channel.checks[0], closed);
+  EXPECT_EQ(setupOf(channel, channel.checks[0]).sequence.size(), 9u);
+}
+
+TEST(Edits, AReopenedCheckFollowsTheChannelAgain) {
+  Channel channel = withCheckClosed(sample::withCheckReading(sample::nineStepChannel(), 1.0), 0);
+  channel = withCheckReopened(withStepRemoved(channel, 8), 0);
+  EXPECT_EQ(channel.checks[0].readings.size(), 8u);
+  EXPECT_EQ(&setupOf(channel, channel.checks[0]), &channel.setup);
+}
+
+TEST(Edits, NamesAreMadeUnique) {
+  Document document = sample::documentOf({sample::nineStepChannel(), sample::nineStepChannel()});
+  EXPECT_EQ(document.channels[0]->name, "TP-01");
+  EXPECT_EQ(document.channels[1]->name, "TP-01 (2)");
+  const Channel twice = withCheckAdded(withCheckAdded({}, {}), {});
+  EXPECT_EQ(twice.checks[1].name, "pre-test (2)");
+}
+
+TEST(Edits, ChangingTheTemplateDropsLeadsItLacksAndSetsTheBridgeFactor) {
+  Channel channel = sample::nineStepChannel();
+  channel.setup.bridge.gauge.poissonRatio = 0.3;
+  channel = withBridgeType(channel, BridgeType::HalfPoisson);
+  EXPECT_EQ(resistanceOf(channel.setup.bridge.leads[static_cast<std::size_t>(LeadRole::Return)]).base(), 0.0);
+  EXPECT_EQ(resistanceOf(channel.setup.bridge.leads[static_cast<std::size_t>(LeadRole::SignalMinus)]).base(),
+            2.0);
+  // Published: N = 1 + nu for a half bridge with Poisson gauge (M. J. Bower, Modern Strain Gage Technology,
+  // eq. 27.6).
+  EXPECT_DOUBLE_EQ(channel.setup.instrument.bridgeFactor, 1.3);
+}
+
+TEST(Edits, AnEqualChannelLeavesTheDocumentAsItIs) {
+  const Document document = sample::documentOf({sample::nineStepChannel()});
+  EXPECT_EQ(withChannel(document, 0, *document.channels[0]), document);
+}
+
+}  // namespace
+}  // namespace core
