@@ -12,15 +12,25 @@ using namespace core;
 namespace {
 
 template <class A, class B>
-concept Addable = requires(A a, B b) { a + b; };
+concept Addable = requires(A a, B b) {
+  a + b;
+};
 template <class A, class B>
-concept Subtractable = requires(A a, B b) { a - b; };
+concept Subtractable = requires(A a, B b) {
+  a - b;
+};
 template <class A, class B>
-concept Comparable = requires(A a, B b) { a < b; };
+concept Comparable = requires(A a, B b) {
+  a < b;
+};
 template <class A, class B>
-concept Multipliable = requires(A a, B b) { a* b; };
+concept Multipliable = requires(A a, B b) {
+  a* b;
+};
 template <class A, class B>
-concept Divisible = requires(A a, B b) { a / b; };
+concept Divisible = requires(A a, B b) {
+  a / b;
+};
 
 // What must not compile: kinds that happen to share a dimension stay apart.
 static_assert(Addable<Strain, Strain>);
