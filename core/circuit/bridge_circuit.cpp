@@ -69,10 +69,15 @@ Result<BridgeCircuit> BridgeCircuit::make(const Bridge& bridge, const Instrument
                                           std::span<const ShuntBranch> shunts) {
   if (auto ok = checkBridge(bridge, instrument); !ok) return ok.error();
   BridgeNetwork network = bridgeNetwork(bridge, instrument, shunts);
-  // A bad shunt must fail its own steps only, so none takes part in the preparation with its value.
+  // A bad shunt must fail its own steps only: none takes part in the preparation with its value, and one
+  // on a sense terminal that is not there must not make that terminal a node, which would float.
   Network open = network.network;
-  for (std::size_t k = 0; k < shunts.size(); ++k)
-    open.branches[network.firstShunt + k].resistance = Resistance(1);
+  for (std::size_t k = 0; k < shunts.size(); ++k) {
+    Branch& branch = open.branches[network.firstShunt + k];
+    branch.resistance = Resistance(1);
+    if (!hasNode(bridge, shunts[k].a) || !hasNode(bridge, shunts[k].b))
+      branch.a = branch.b = network.excitation.plus;
+  }
   auto solver = Solver::prepare(open, network.excitation);
   if (!solver) return solver.error();
   return BridgeCircuit(bridge, std::move(network), *std::move(solver), shunts);
