@@ -92,8 +92,8 @@ JsonFields::JsonFields(const JsonPlace& place, std::initializer_list<std::string
 
 const JsonValue* JsonFields::find(std::string_view key) const {
   const auto found = std::find_if(m_members->begin(), m_members->end(),
-                                  [&](const auto& member) { return member.first == key; });
-  return found == m_members->end() ? nullptr : &found->second;
+                                  [&](const auto& member) { return member.key == key; });
+  return found == m_members->end() ? nullptr : &found->value;
 }
 
 JsonPlace JsonFields::at(std::string_view key) const {

@@ -223,16 +223,16 @@ std::shared_ptr<const Channel> readChannel(const JsonPlace& at, Names& names) {
 /// versions have other keys.
 void checkVersion(const JsonPlace& root, const JsonValue::Object& members) {
   const auto find = [&](std::string_view key) {
-    return std::find_if(members.begin(), members.end(), [&](const auto& m) { return m.first == key; });
+    return std::find_if(members.begin(), members.end(), [&](const auto& m) { return m.key == key; });
   };
   const auto format = find("format");
-  const auto* name = format == members.end() ? nullptr : std::get_if<std::string>(&format->second.data);
+  const auto* name = format == members.end() ? nullptr : std::get_if<std::string>(&format->value.data);
   if (!name || *name != "shuntwright") {
     root.fail("it is not a Shuntwright document", "Open a file that ends in .bridgecal");
     return;
   }
   const auto version = find("version");
-  const auto* number = version == members.end() ? nullptr : std::get_if<std::uint64_t>(&version->second.data);
+  const auto* number = version == members.end() ? nullptr : std::get_if<std::uint64_t>(&version->value.data);
   if (!number || *number == 0)
     root.fail("the file does not say which version it has", "Open a backup of this document");
   else if (*number > fileVersion)

@@ -5,6 +5,7 @@
 #include <iterator>
 #include <nlohmann/json.hpp>
 #include <optional>
+#include <utility>
 
 #include "core/units/text.h"
 
@@ -62,7 +63,6 @@ class CountingIterator {
     return before;
   }
   friend bool operator==(const CountingIterator& a, const CountingIterator& b) { return a.m_at == b.m_at; }
-  friend bool operator!=(const CountingIterator& a, const CountingIterator& b) { return a.m_at != b.m_at; }
 
  private:
   const char* m_at;
@@ -125,7 +125,7 @@ std::string TreeBuilder::path() const {
     if (const auto* array = std::get_if<JsonValue::Array>(&container->data)) {
       if (!array->empty()) text = jsonPath(text, array->size() - 1);
     } else if (const auto& object = std::get<JsonValue::Object>(container->data); !object.empty()) {
-      text = jsonPath(text, object.back().first);
+      text = jsonPath(text, object.back().key);
     }
   }
   return text;
@@ -142,7 +142,7 @@ bool TreeBuilder::fail(std::string what, std::string mend) {
 JsonValue* TreeBuilder::place() {
   if (m_open.empty()) return &m_root;
   if (auto* array = std::get_if<JsonValue::Array>(&m_open.back()->data)) return &array->emplace_back();
-  return &std::get<JsonValue::Object>(m_open.back()->data).back().second;
+  return &std::get<JsonValue::Object>(m_open.back()->data).back().value;
 }
 
 /// The new value, or none when there are too many.
@@ -192,11 +192,11 @@ bool TreeBuilder::string(string_t& value) {
 
 bool TreeBuilder::key(string_t& name) {
   auto& members = std::get<JsonValue::Object>(m_open.back()->data);
-  const auto same = [&](const auto& member) { return member.first == name; };
+  const auto same = [&](const auto& member) { return member.key == name; };
   if (std::any_of(members.begin(), members.end(), same))
     return fail("the key " + inQuotes(name) + " stands here twice", "Remove one of the two in a text editor");
   if (members.size() >= mostMembers) return fail("too many keys in one place", otherFile);
-  members.emplace_back(std::move(name), JsonValue{});
+  members.push_back({std::move(name), {}});
   return true;
 }
 

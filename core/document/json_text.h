@@ -5,7 +5,6 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <variant>
 #include <vector>
 
@@ -13,14 +12,21 @@
 
 namespace core {
 
+struct JsonMember;
+
 /// JSON as it was written: members in their order, each value with its line for messages.
 struct JsonValue {
   using Array = std::vector<JsonValue>;
-  using Object = std::vector<std::pair<std::string, JsonValue>>;
+  using Object = std::vector<JsonMember>;
 
   std::size_t line = 1;
   /// Whole numbers from 0 to 2^64-1 are kept as such, all others as a double; monostate is null.
   std::variant<std::monostate, bool, std::uint64_t, double, std::string, Array, Object> data;
+};
+
+struct JsonMember {
+  std::string key;
+  JsonValue value;
 };
 
 /// Reads JSON (RFC 8259) of unknown origin.

@@ -27,11 +27,11 @@ TEST(ParseJson, KeepsOrderKindsAndLines) {
   ASSERT_TRUE(root) << root.error().text();
   const auto& members = std::get<JsonValue::Object>(root->data);
   ASSERT_EQ(members.size(), 3u);
-  EXPECT_EQ(members[0].first, "b");
-  EXPECT_EQ(std::get<std::uint64_t>(members[0].second.data), 1u);
-  EXPECT_EQ(members[0].second.line, 1u);
-  EXPECT_EQ(members[1].second.line, 3u);
-  const auto& list = std::get<JsonValue::Array>(members[1].second.data);
+  EXPECT_EQ(members[0].key, "b");
+  EXPECT_EQ(std::get<std::uint64_t>(members[0].value.data), 1u);
+  EXPECT_EQ(members[0].value.line, 1u);
+  EXPECT_EQ(members[1].value.line, 3u);
+  const auto& list = std::get<JsonValue::Array>(members[1].value.data);
   ASSERT_EQ(list.size(), 4u);
   EXPECT_EQ(std::get<double>(list[0].data), -2);
   EXPECT_EQ(list[0].line, 3u);
@@ -40,7 +40,7 @@ TEST(ParseJson, KeepsOrderKindsAndLines) {
   EXPECT_EQ(std::get<bool>(list[2].data), true);
   EXPECT_EQ(list[2].line, 6u);
   EXPECT_EQ(list[3].data.index(), 0u);
-  EXPECT_EQ(members[2].second.line, 7u);
+  EXPECT_EQ(members[2].value.line, 7u);
 }
 
 TEST(ParseJson, CountsDepthWhileReading) {
@@ -76,7 +76,7 @@ TEST(ParseJson, ReadsNumbersAsTheNearestDouble) {
   const auto number = [](const std::string& text) {
     const auto root = parseJson("{\"a\": " + text + "}");
     if (!root) return -1.0;
-    const auto& data = std::get<JsonValue::Object>(root->data)[0].second.data;
+    const auto& data = std::get<JsonValue::Object>(root->data)[0].value.data;
     const auto* whole = std::get_if<std::uint64_t>(&data);
     return whole ? static_cast<double>(*whole) : std::get<double>(data);
   };

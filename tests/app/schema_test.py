@@ -1,0 +1,123 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The published JSON Schema and the program agree about document files.
+
+Called as: schema_test.py SHUNTWRIGHT SOURCE_DIR. The schema is checked by python3-jsonschema, which
+knows nothing of this project.
+"""
+import copy
+import json
+import pathlib
+import subprocess
+import sys
+import tempfile
+import unittest
+
+import jsonschema
+
+PROGRAM = pathlib.Path(sys.argv[1])
+SOURCE = pathlib.Path(sys.argv[2])
+SCHEMA = json.loads((SOURCE / "resources/bridgecal.schema.json").read_text("utf-8"))
+VALIDATOR = jsonschema.Draft202012Validator(SCHEMA)
+
+
+def load(path):
+    return json.loads(path.read_text("utf-8"))
+
+
+def places(value, way=()):
+    """Each place in the tree as the way to it, one for all elements of a list that look alike."""
+    yield way
+    if isinstance(value, dict):
+        for key, member in value.items():
+            yield from places(member, way + (key,))
+    if isinstance(value, list):
+        seen = set()
+        for index, element in enumerate(value):
+            kind = tuple(element) if isinstance(element, dict) else type(element)
+            if kind not in seen:
+                seen.add(kind)
+                yield from places(element, way + (index,))
+
+
+def at(tree, way):
+    for step in way:
+        tree = tree[step]
+    return tree
+
+
+def mutants(document):
+    """The document with one thing changed: a key gone, a key too many, a value of another kind."""
+    for way in places(document):
+        value = at(document, way)
+        if isinstance(value, dict):
+            extra = copy.deepcopy(document)
+            at(extra, way)["surplus"] = 1
+            yield f"{way} with a surplus key", extra
+        if not way:
+            continue
+        if isinstance(way[-1], str):
+            gone = copy.deepcopy(document)
+            del at(gone, way[:-1])[way[-1]]
+            yield f"{way} gone", gone
+        other = copy.deepcopy(document)
+        at(other, way[:-1])[way[-1]] = 1 if isinstance(value, str) else "text"
+        yield f"{way} of another kind", other
+
+
+class SchemaTest(unittest.TestCase):
+    def test_is_itself_a_schema(self):
+        jsonschema.Draft202012Validator.check_schema(SCHEMA)
+
+    def test_accepts_all_documents_we_ship(self):
+        for folder in ("examples", "tests/data"):
+            files = sorted((SOURCE / folder).glob("*.bridgecal"))
+            self.assertTrue(files, f"no document in {folder}")
+            for path in files:
+                with self.subTest(path=path.name):
+                    errors = [error.message for error in VALIDATOR.iter_errors(load(path))]
+                    self.assertEqual(errors, [])
+
+    def test_refuses_damaged_values(self):
+        document = load(SOURCE / "tests/data/version1.bridgecal")
+        setup = ("channels", 0, "setup")
+        recording = ("channels", 0, "checks", 0, "recording")
+        for way, value in (
+            (("format",), "other"),
+            (("version",), 2),
+            (setup + ("bridge", "type"), "quarter"),
+            (setup + ("bridge", "arms_ohm"), [350, 350, 350]),
+            (setup + ("bridge", "leads", "P+"), {"ohm": 1, "length_m": 1}),
+            (setup + ("instrument", "unit"), "furlong"),
+            (setup + ("shunts", 0, "from"), "arm 5 begin"),
+            (setup + ("sequence", 1, "closed"), ["R1 on arm 1", "R1 on arm 1"]),
+            (recording + ("sha256",), "E3B0"),
+            (recording + ("size_bytes",), -1),
+            (recording + ("size_bytes",), 2**64),
+        ):
+            with self.subTest(way=way, value=value):
+                damaged = copy.deepcopy(document)
+                at(damaged, way[:-1])[way[-1]] = value
+                self.assertFalse(VALIDATOR.is_valid(damaged))
+
+    def test_is_as_strict_as_the_program(self):
+        """Each key removed, added or turned into another kind: both refuse, or neither does."""
+        document = load(SOURCE / "tests/data/version1.bridgecal")
+        refused = 0
+        taken = 0
+        with tempfile.TemporaryDirectory() as folder:
+            path = pathlib.Path(folder) / "mutant.bridgecal"
+            for name, mutant in mutants(document):
+                path.write_text(json.dumps(mutant), "utf-8")
+                run = subprocess.run([PROGRAM, "predict", path], capture_output=True, text=True, timeout=60)
+                with self.subTest(mutant=name):
+                    valid = VALIDATOR.is_valid(mutant)
+                    self.assertIn(run.returncode, (0, 1, 2), run.stderr)
+                    self.assertEqual(run.returncode != 2, valid, run.stderr)
+                    refused += not valid
+                    taken += valid
+        self.assertGreater(refused, 150)
+        self.assertGreater(taken, 0)
+
+
+if __name__ == "__main__":
+    unittest.main(argv=sys.argv[:1], verbosity=2)
