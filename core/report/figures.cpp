@@ -12,15 +12,14 @@ namespace {
 /// "1.2 µm/m", or a word where there is no number.
 std::string shown(double value, const std::string& unit) {
   if (!std::isfinite(value)) return shownNumber(value, 0);
-  return formatNumber(value, 5) + " " + unit;
+  return formatNumber(value, 4) + " " + unit;
 }
 
-std::string slopeUnit(const Setup& setup) {
-  return readingUnitText(setup.instrument) + " per " + simulatedUnitText(setup.bridge);
-}
-
+/// Without unit where readings are in the unit of what is simulated: the slope is then a plain ratio.
 std::string slopeText(const Setup& setup, const Line& line) {
-  return withError(line.slope, line.slopeError) + " " + slopeUnit(setup);
+  const std::string reading = readingUnitText(setup.instrument), simulated = simulatedUnitText(setup.bridge);
+  const std::string text = withError(line.slope, line.slopeError);
+  return reading == simulated ? text : text + " " + reading + " per " + simulated;
 }
 
 std::string zeroReturnText(const Setup& setup, const CheckAssessment& assessment) {

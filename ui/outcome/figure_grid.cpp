@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/outcome/figure_grid.h"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <QLabel>
+#include <algorithm>
+
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+constexpr int columnWidth_px = 150;
+
+QLabel* plainLabel(QWidget* parent) {
+  auto* label = new QLabel(parent);
+  label->setTextFormat(Qt::PlainText);
+  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  label->setWordWrap(true);
+  label->setMinimumWidth(60);
+  return label;
+}
+
+}  // namespace
+
+FigureGrid::FigureGrid(QWidget* parent) : QWidget(parent), m_layout(new QGridLayout(this)) {
+  m_layout->setContentsMargins(0, 0, 0, 0);
+  m_layout->setHorizontalSpacing(12);
+  m_layout->setVerticalSpacing(0);
+  setAccessibleName(tr("Figures"));
+}
+
+void FigureGrid::setFigures(const std::vector<core::Entry>& figures) {
+  const bool sameCount = figures.size() == m_count;
+  m_count = figures.size();
+  while (m_labels.size() < m_count) m_labels.emplace_back(plainLabel(this), plainLabel(this));
+  QString words;
+  for (std::size_t k = 0; k < m_count; ++k) {
+    const QString name = toQString(figures[k].name), value = toQString(figures[k].value);
+    m_labels[k].first->setText(name);
+    m_labels[k].second->setText(value);
+    m_labels[k].second->setAccessibleName(name + ": " + value);
+    words += name + ": " + value + ". ";
+  }
+  setAccessibleDescription(words);
+  if (sameCount) return;
+  m_columns = 0;
+  place();
+  colour();
+}
+
+void FigureGrid::place() {
+  const int columns = std::clamp(width() / columnWidth_px, 1, 6);
+  if (columns == m_columns) return;
+  m_columns = columns;
+  for (int column = 0; column < 6; ++column) m_layout->setColumnStretch(column, column < columns ? 1 : 0);
+  for (std::size_t k = 0; k < m_labels.size(); ++k) {
+    const auto [name, value] = m_labels[k];
+    const int row = static_cast<int>(k) / columns, column = static_cast<int>(k) % columns;
+    name->setContentsMargins(0, row == 0 ? 0 : 4, 0, 0);
+    m_layout->addWidget(name, 2 * row, column, Qt::AlignTop);
+    m_layout->addWidget(value, 2 * row + 1, column, Qt::AlignTop);
+    name->setVisible(k < m_count);
+    value->setVisible(k < m_count);
+  }
+}
+
+void FigureGrid::colour() {
+  const Colours colours = coloursFor(palette());
+  QFont small = font();
+  small.setPointSizeF(std::max(7.5, 0.88 * small.pointSizeF()));
+  for (const auto& [name, value] : m_labels) {
+    QPalette quiet = name->palette();
+    quiet.setColor(QPalette::WindowText, colours.quiet);
+    name->setPalette(quiet);
+    name->setFont(small);
+  }
+}
+
+void FigureGrid::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  place();
+}
+
+void FigureGrid::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) colour();
+}
+
+}  // namespace ui

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <utility>
+#include <vector>
+
+#include "core/report/report.h"
+
+class QGridLayout;
+class QLabel;
+
+namespace ui {
+
+/// Figures in words: a quiet name over its value, in as many columns as the width takes.
+class FigureGrid : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit FigureGrid(QWidget* parent = nullptr);
+
+  void setFigures(const std::vector<core::Entry>& figures);
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void place();
+  void colour();
+
+  QGridLayout* m_layout;
+  std::vector<std::pair<QLabel*, QLabel*>> m_labels;  ///< name and value; grows, never shrinks
+  std::size_t m_count = 0;
+  int m_columns = 0;
+};
+
+}  // namespace ui

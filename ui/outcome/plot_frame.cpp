@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/outcome/plot_frame.h"
+
+#include <QFontMetrics>
+#include <QGraphicsLayout>
+#include <QGraphicsSimpleTextItem>
+#include <QHelpEvent>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QResizeEvent>
+#include <QToolTip>
+#include <QtCharts/QLegend>
+#include <QtCharts/QValueAxis>
+#include <algorithm>
+#include <cmath>
+
+#include "ui/outcome/plot_legend.h"
+
+namespace ui {
+namespace {
+
+constexpr double reach_px = 16;
+constexpr int lowPlot_px = 130;  ///< below this height the x title gives its room to the data
+
+QFont smaller(QFont font) {
+  font.setPointSizeF(std::max(7.5, 0.9 * font.pointSizeF()));
+  return font;
+}
+
+}  // namespace
+
+QString shownAsTyped(const QString& text) { return "<span>" + text.toHtmlEscaped() + "</span>"; }
+
+PlotFrame::PlotFrame(QWidget* parent)
+    : QChartView(parent),
+      m_x(new QValueAxis(this)),
+      m_y(new QValueAxis(this)),
+      m_titleItem(new QGraphicsSimpleTextItem(chart())),
+      m_yTitleItem(new QGraphicsSimpleTextItem(chart())),
+      m_legend(new PlotLegend(chart())) {
+  chart()->addAxis(m_x, Qt::AlignBottom);
+  chart()->addAxis(m_y, Qt::AlignLeft);
+  chart()->layout()->setContentsMargins(0, 0, 0, 0);
+  chart()->setMargins({0, 0, 0, 0});
+  chart()->setBackgroundRoundness(0);
+  chart()->legend()->hide();
+  m_y->setTitleVisible(false);
+  setRenderHint(QPainter::Antialiasing);
+  setFrameShape(QFrame::NoFrame);
+  setFocusPolicy(Qt::StrongFocus);
+  connect(chart(), &QChart::plotAreaChanged, this, [this] { arrange(); });
+  PlotFrame::applyColours(coloursFor(palette()));
+}
+
+void PlotFrame::setTitles(const QString& title, const QString& x, const QString& y) {
+  if (m_title == title && m_yTitle == y && m_x->titleText() == shownAsTyped(x)) return;
+  m_title = title, m_yTitle = y;
+  m_x->setTitleText(shownAsTyped(x));
+  m_y->setTitleText(shownAsTyped(y));
+  placeCaptions();
+}
+
+void PlotFrame::setTicks(const AxisTicks& x, const AxisTicks& y) {
+  const auto apply = [](QValueAxis* axis, const AxisTicks& ticks) {
+    axis->setRange(ticks.low, ticks.high);
+    axis->setTickCount(static_cast<int>(std::lround((ticks.high - ticks.low) / ticks.step)) + 1);
+    axis->setLabelFormat(ticks.labelFormat());
+  };
+  apply(m_x, x);
+  apply(m_y, y);
+  arrange();
+}
+
+int PlotFrame::uprightIntervals() const {
+  const int line = QFontMetrics(m_y->labelsFont()).height();
+  const int lines = height() / line - (m_title.isEmpty() ? 3 : 4) - (height() >= lowPlot_px ? 2 : 0);
+  return std::clamp(lines / 2, 2, 8);
+}
+
+int PlotFrame::neededLeft() const {
+  chart()->layout()->activate();
+  return static_cast<int>(std::ceil(chart()->plotArea().left())) - chart()->margins().left();
+}
+
+void PlotFrame::setLeft(int left) {
+  QMargins margins = chart()->margins();
+  margins.setLeft(std::max(0, left - neededLeft()));
+  if (margins != chart()->margins()) chart()->setMargins(margins);
+}
+
+void PlotFrame::placeCaptions() {
+  const QFontMetrics bold(m_titleItem->font()), small(m_yTitleItem->font());
+  const int titleRow = m_title.isEmpty() ? 0 : bold.height() + 2, row = small.height() + 2;
+  m_titleItem->setText(bold.elidedText(m_title, Qt::ElideRight, width() - 12));
+  m_titleItem->setPos(6, 2);
+  m_yTitleItem->setText(small.elidedText(m_yTitle, Qt::ElideRight, width() - 12));
+  m_yTitleItem->setPos(6, 2 + titleRow);
+  const double legend = m_legend->wantedWidth(), taken = small.horizontalAdvance(m_yTitle) + 20;
+  m_legend->setPos(width() - legend, 2 + titleRow);
+  m_legend->setVisible(taken + legend <= width());
+  QMargins margins = chart()->margins();
+  margins.setTop(titleRow + row);
+  margins.setRight(4);
+  if (margins != chart()->margins()) chart()->setMargins(margins);
+  m_x->setTitleVisible(height() >= lowPlot_px);
+}
+
+void PlotFrame::setLegend(QList<LegendEntry> entries) {
+  m_legend->setEntries(std::move(entries));
+  placeCaptions();
+}
+
+void PlotFrame::addPlotSeries(QAbstractSeries* series) {
+  chart()->addSeries(series);
+  series->attachAxis(m_x);
+  series->attachAxis(m_y);
+}
+
+void PlotFrame::applyColours(const Colours& colours) {
+  chart()->setBackgroundBrush(colours.background);
+  m_titleItem->setBrush(colours.text);
+  m_yTitleItem->setBrush(colours.text);
+  setBackgroundBrush(colours.background);
+  const QFont small = smaller(font());
+  QFont bold = font();
+  bold.setBold(true);
+  m_titleItem->setFont(bold);
+  m_yTitleItem->setFont(small);
+  m_legend->setLook(small, colours.text);
+  for (QValueAxis* axis : {m_x, m_y}) {
+    axis->setLabelsColor(colours.text);
+    axis->setTitleBrush(colours.text);
+    axis->setLinePenColor(colours.quiet);
+    axis->setGridLineColor(colours.grid);
+    axis->setLabelsFont(small);
+    axis->setTitleFont(small);
+  }
+}
+
+const PlotHit* PlotFrame::hitAt(QPointF position, std::optional<std::size_t> current) const {
+  const PlotHit* nearest = nullptr;
+  double least = reach_px;
+  bool pastCurrent = false;
+  for (const PlotHit& hit : m_hits) {
+    const QPointF away = chart()->mapToScene(chart()->mapToPosition(hit.at)) - mapToScene(position.toPoint());
+    const double distance = std::hypot(away.x(), away.y());
+    const bool same = nearest && std::abs(distance - least) < 1;
+    // Zero steps lie on one another: each click takes the next of them.
+    if (distance < least - 1 || (!nearest && distance <= least)) {
+      nearest = &hit, least = distance, pastCurrent = current && hit.step > *current;
+    } else if (same && current && !pastCurrent && hit.step > *current) {
+      nearest = &hit, least = distance, pastCurrent = true;
+    }
+  }
+  return nearest;
+}
+
+std::optional<std::size_t> PlotFrame::stepAt(QPointF position, std::optional<std::size_t> current) const {
+  const PlotHit* hit = hitAt(position, current);
+  return hit ? std::optional(hit->step) : std::nullopt;
+}
+
+void PlotFrame::resizeEvent(QResizeEvent* event) {
+  QChartView::resizeEvent(event);
+  placeCaptions();
+  arrange();
+  if (event->size().height() != event->oldSize().height()) emit heightChanged();
+}
+
+void PlotFrame::changeEvent(QEvent* event) {
+  QChartView::changeEvent(event);
+  if (event->type() != QEvent::PaletteChange && event->type() != QEvent::FontChange) return;
+  applyColours(coloursFor(palette()));
+  placeCaptions();
+}
+
+bool PlotFrame::viewportEvent(QEvent* event) {
+  if (event->type() != QEvent::ToolTip) return QChartView::viewportEvent(event);
+  const auto* help = static_cast<QHelpEvent*>(event);
+  const PlotHit* hit = hitAt(help->pos(), {});
+  QToolTip::showText(help->globalPos(), hit ? shownAsTyped(hit->text) : QString(), this);
+  return true;
+}
+
+void PlotFrame::mouseReleaseEvent(QMouseEvent* event) {
+  QChartView::mouseReleaseEvent(event);
+  if (event->button() != Qt::LeftButton) return;
+  if (const auto step = stepAt(event->position(), m_current)) emit stepClicked(*step);
+}
+
+void PlotFrame::keyPressEvent(QKeyEvent* event) {
+  const int key = event->key();
+  if (key == Qt::Key_Left || key == Qt::Key_Up) return emit stepWalked(-1);
+  if (key == Qt::Key_Right || key == Qt::Key_Down) return emit stepWalked(1);
+  QChartView::keyPressEvent(event);
+}
+
+}  // namespace ui

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QList>
+#include <QString>
+#include <QtCharts/QChartView>
+
+#include "ui/outcome/axis_ticks.h"
+#include "ui/theme.h"
+
+class QAbstractSeries;
+class QGraphicsSimpleTextItem;
+class QValueAxis;
+
+namespace ui {
+
+class PlotLegend;
+struct LegendEntry;
+
+/// Foreign text for places that read HTML (titles, series names, tooltips): shown exactly as typed.
+QString shownAsTyped(const QString& text);
+
+/// A place that answers to the pointer.
+struct PlotHit {
+  std::size_t step = 0;
+  QPointF at;  ///< in the axes' values
+  QString text;
+};
+
+/// Two axes with titles, the palette's colours, steps that can be clicked or walked with the arrow keys.
+/// Series are made once by the derived plots and filled again on each change. The title of the upright
+/// axis lies above the axis, where it is read without turning the head and never cut to a stub.
+class PlotFrame : public QChartView {
+  Q_OBJECT
+
+ public:
+  explicit PlotFrame(QWidget* parent = nullptr);
+
+  /// Plain text; `title` may be empty.
+  void setTitles(const QString& title, const QString& x, const QString& y);
+  QString title() const { return m_title; }
+  void setTicks(const AxisTicks& x, const AxisTicks& y);
+  /// How many intervals of an upright axis have room for their labels.
+  int uprightIntervals() const;
+  QValueAxis* xAxis() const { return m_x; }
+  QValueAxis* yAxis() const { return m_y; }
+
+  /// Pixels left of the plot area that the labels need; plots below each other share the greatest.
+  int neededLeft() const;
+  void setLeft(int left);
+
+  /// The hit under `position`, none when nothing is near; at equal places the one after `current`.
+  std::optional<std::size_t> stepAt(QPointF position, std::optional<std::size_t> current) const;
+  void setCurrentStep(std::optional<std::size_t> step) { m_current = step; }
+
+  QSize sizeHint() const override { return {420, 200}; }
+  QSize minimumSizeHint() const override { return {180, 84}; }
+
+ signals:
+  void stepClicked(std::size_t step);
+  void heightChanged();            ///< another number of intervals may have room
+  void stepWalked(int direction);  ///< -1 the step before, +1 the step after
+
+ protected:
+  void setHits(QList<PlotHit> hits) { m_hits = std::move(hits); }
+  /// Shown right of the upright axis's title where there is room for it.
+  void setLegend(QList<LegendEntry> entries);
+  /// Adds a series that lives as long as the chart.
+  void addPlotSeries(QAbstractSeries* series);
+  virtual void applyColours(const Colours& colours);
+  /// Called when the plot area has another place or size in pixels.
+  virtual void arrange() {}
+
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+  bool viewportEvent(QEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  void placeCaptions();
+  const PlotHit* hitAt(QPointF position, std::optional<std::size_t> current) const;
+
+  QValueAxis* m_x;
+  QValueAxis* m_y;
+  QGraphicsSimpleTextItem* m_titleItem;
+  QGraphicsSimpleTextItem* m_yTitleItem;
+  PlotLegend* m_legend;
+  QString m_title, m_yTitle;
+  std::optional<std::size_t> m_current;
+  QList<PlotHit> m_hits;
+};
+
+}  // namespace ui
