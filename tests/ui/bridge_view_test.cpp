@@ -1,0 +1,617 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bridge_view.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QFontMetricsF>
+#include <QLabel>
+#include <QSignalSpy>
+#include <QTest>
+#include <QWheelEvent>
+#include <set>
+
+#include "core/document/edits.h"
+#include "ui/bridge/bridge_painter.h"
+
+namespace {
+
+using core::Node;
+using ui::BridgePart;
+using ui::ShuntEnd;
+
+core::Channel channelOf(core::BridgeType type, bool sixWire = false) {
+  core::Channel channel;
+  channel.setup.bridge.sixWire = sixWire;
+  channel = core::withBridgeType(channel, type);
+  for (const core::Wire& wire : core::wiresOf(channel.setup.bridge))
+    channel.setup.bridge.leads[static_cast<std::size_t>(wire.role)] = core::Resistance(2);
+  return channel;
+}
+
+core::Channel withShunt(core::Channel channel, std::string name, Node a, Node b) {
+  return core::withShuntAdded(std::move(channel), {std::move(name), core::Resistance(174650), a, b, {}});
+}
+
+/// A full bridge with a shunt over arm 1 and one over arm 2, in steps 2 and 3 of four.
+core::Document fullBridge() {
+  core::Channel channel = channelOf(core::BridgeType::FullBending);
+  channel = withShunt(channel, "over arm 1", Node::Arm1Begin, Node::Arm1End);
+  channel = withShunt(channel, "over arm 2", Node::Arm2Begin, Node::Arm2End);
+  channel.setup.sequence = {{"zero", {}, core::Duration(2)},
+                            {"down", {0}, core::Duration(2)},
+                            {"up", {1}, core::Duration(2)},
+                            {"zero", {}, core::Duration(2)}};
+  return core::withChannelInserted({}, 0, channel);
+}
+
+struct Shown {
+  ui::Session session;
+  ui::BridgeView view;
+
+  explicit Shown(core::Document document) : session(std::move(document)), view(session) {
+    view.resize(700, 520);
+    view.show();
+    EXPECT_TRUE(QTest::qWaitForWindowExposed(&view));
+  }
+
+  const core::Shunt& shunt(std::size_t index) { return session.channel()->setup.shunts[index]; }
+  QPoint node(Node name) { return view.toWidget(view.picture()->layout[name].at).toPoint(); }
+  QPoint handle(std::size_t index, ShuntEnd end) {
+    return view.toWidget(ui::handleOf(*view.picture(), index, end)).toPoint();
+  }
+  QString outcome() { return view.findChild<QLabel*>("bridgeOutcome")->text(); }
+  QString title() { return view.findChild<QLabel*>("bridgeTitle")->text(); }
+
+  void press(QPoint at) { QTest::mousePress(&view, Qt::LeftButton, {}, at); }
+  void dragTo(QPoint from, QPoint to) {
+    QTest::mouseMove(&view, (from + to) / 2);
+    QTest::mouseMove(&view, to);
+  }
+  void drop(QPoint at) { QTest::mouseRelease(&view, Qt::LeftButton, {}, at); }
+  void drag(QPoint from, QPoint to) {
+    press(from);
+    dragTo(from, to);
+    drop(to);
+  }
+  void key(Qt::Key key) { QTest::keyClick(&view, key); }
+  void focusHandle(std::size_t index, ShuntEnd end) {
+    view.setFocus(Qt::TabFocusReason);
+    for (int stop = 0; stop < 40; ++stop) {
+      if (view.focus() && *view.focus() == ui::BridgeSpot{{BridgePart::Kind::Shunt, index}, end}) return;
+      key(Qt::Key_Tab);
+    }
+    ADD_FAILURE() << "Tab does not reach the shunt's end";
+  }
+};
+
+struct Case {
+  core::BridgeType type;
+  bool sixWire;
+};
+
+std::vector<Case> allCases() {
+  std::vector<Case> cases;
+  for (const core::BridgeTemplate& shape : core::allTemplates()) {
+    cases.push_back({shape.type, false});
+    if (shape.senseLeads) cases.push_back({shape.type, true});
+  }
+  return cases;
+}
+
+class EveryTemplate : public testing::TestWithParam<Case> {
+ protected:
+  core::Channel channel() const { return channelOf(GetParam().type, GetParam().sixWire); }
+  ui::BridgePicture picture(const core::Channel& channel, std::optional<std::size_t> step = {}) const {
+    return ui::pictureOf(channel, core::predict(channel.setup), step);
+  }
+};
+
+INSTANTIATE_TEST_SUITE_P(Bridge, EveryTemplate, testing::ValuesIn(allCases()), [](const auto& param) {
+  return std::string(core::templateOf(param.param.type).key) + (param.param.sixWire ? "_six_wire" : "");
+});
+
+/// What labels must keep clear of: arms with their lines, symbols, leads and the instrument's wires.
+std::vector<QPolygonF> symbolsOf(const ui::BridgePicture& picture) {
+  std::vector<QPolygonF> symbols;
+  const auto thick = [&](const QPolygonF& route, double width) {
+    for (qsizetype k = 1; k < route.size(); ++k) {
+      const QLineF line(route[k - 1], route[k]);
+      const QLineF across = line.normalVector().unitVector();
+      const QPointF side = (across.p2() - across.p1()) * width / 2;
+      symbols.push_back({line.p1() + side, line.p2() + side, line.p2() - side, line.p1() - side});
+    }
+  };
+  for (const ui::ArmPlace& arm : picture.layout.arms) {
+    symbols.push_back(ui::armBody(arm));
+    thick({arm.begin, arm.end}, 2);
+  }
+  for (const ui::LeadPlace& lead : picture.layout.leads) thick(lead.route, 2);
+  for (const QPolygonF& wire : picture.layout.wires) thick(wire, 1.5);
+  for (const QPointF& centre : {picture.layout.source, picture.layout.input})
+    symbols.push_back(QRectF(centre.x() - ui::symbolRadius, centre.y() - ui::symbolRadius,
+                             2 * ui::symbolRadius, 2 * ui::symbolRadius));
+  return symbols;
+}
+
+/// The rectangle that the text really covers within its box.
+QRectF inkOf(const ui::BridgeLabel& label) {
+  const QFontMetricsF metrics(ui::labelFont(label.role));
+  QRectF ink(0, 0, metrics.horizontalAdvance(label.text), label.box.height());
+  ink.moveCenter(label.box.center());
+  if (label.alignment & Qt::AlignLeft) ink.moveLeft(label.box.left());
+  if (label.alignment & Qt::AlignRight) ink.moveRight(label.box.right());
+  return ink;
+}
+
+TEST_P(EveryTemplate, HasFourArmsAndItsLeads) {
+  const core::Channel shown = channel();
+  const ui::BridgePicture picture = this->picture(shown);
+  for (const ui::ArmPlace& arm : picture.layout.arms)
+    EXPECT_GT(QLineF(arm.begin, arm.end).length(), ui::armBodyLength + 20);
+  const auto wires = core::wiresOf(shown.setup.bridge);
+  ASSERT_EQ(picture.layout.leads.size(), wires.size());
+  for (const core::Wire& wire : wires) {
+    const auto lead = std::find_if(picture.layout.leads.begin(), picture.layout.leads.end(),
+                                   [&](const auto& place) { return place.role == wire.role; });
+    ASSERT_NE(lead, picture.layout.leads.end());
+    EXPECT_EQ(lead->route.front(), picture.layout[wire.from].at);
+    EXPECT_EQ(lead->route.back(), picture.layout[wire.to].at);
+  }
+}
+
+TEST_P(EveryTemplate, DrawsGaugesAtTheArticleAndCompletionArmsInTheInstrument) {
+  const ui::BridgeLayout layout = ui::layoutOf(channel().setup.bridge);
+  EXPECT_FALSE(layout.instrument.intersects(layout.article));
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    const QRectF body = ui::armBody(layout.arms[arm]).boundingRect();
+    const bool outside = core::templateOf(GetParam().type).atArticle[arm];
+    EXPECT_TRUE((outside ? layout.article : layout.instrument).contains(body)) << "arm " << arm + 1;
+  }
+}
+
+TEST_P(EveryTemplate, ArmsAndWiresEndAtTheNodesTheyBelongTo) {
+  // Follows the drawing as a reader would: what is joined on paper is one point in the template.
+  const core::Bridge bridge = channel().setup.bridge;
+  const ui::BridgeLayout layout = ui::layoutOf(bridge);
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    for (const auto& [end, node] : {std::pair(layout.arms[arm].begin, core::armBegin(arm)),
+                                    std::pair(layout.arms[arm].end, core::armEnd(arm))}) {
+      const bool atNode = end == layout[node].at;
+      const bool byWire = std::any_of(layout.wires.begin(), layout.wires.end(), [&](const QPolygonF& wire) {
+        return wire.contains(end) && wire.contains(layout[node].at);
+      });
+      EXPECT_TRUE(atNode || byWire) << core::nodeName(node);
+    }
+  }
+}
+
+TEST_P(EveryTemplate, LabelsKeepClearOfEachOtherAndOfTheSymbols) {
+  core::Channel shown = channel();
+  shown.setup.instrument.inputResistance = core::Resistance(10e6);
+  const ui::BridgePicture picture = this->picture(shown);
+  const auto symbols = symbolsOf(picture);
+  for (std::size_t k = 0; k < picture.labels.size(); ++k) {
+    const ui::BridgeLabel& label = picture.labels[k];
+    const QRectF ink = inkOf(label);
+    EXPECT_TRUE(picture.lanes.scene.contains(ink)) << qPrintable(label.text);
+    for (std::size_t other = k + 1; other < picture.labels.size(); ++other)
+      EXPECT_FALSE(label.box.intersects(picture.labels[other].box))
+          << qPrintable(label.text) << " over " << qPrintable(picture.labels[other].text);
+    for (const QPolygonF& symbol : symbols)
+      EXPECT_FALSE(symbol.intersects(QPolygonF(ink))) << qPrintable(label.text) << " over a symbol at "
+                                                      << symbol.front().x() << ' ' << symbol.front().y();
+  }
+}
+
+TEST_P(EveryTemplate, OrdinaryTextsFitTheirBoxes) {
+  const ui::BridgePicture picture = this->picture(channel());
+  EXPECT_GT(picture.labels.size(), 12U);
+  for (const ui::BridgeLabel& label : picture.labels)
+    EXPECT_LE(QFontMetricsF(ui::labelFont(label.role)).horizontalAdvance(label.text), label.box.width())
+        << qPrintable(label.text);
+}
+
+TEST_P(EveryTemplate, ManyShuntsTouchNeitherEachOtherNorTheBridge) {
+  core::Channel shown = channel();
+  for (const std::size_t arm : {0, 1, 2, 3})
+    for (const char* name : {"R1", "R2", "R3"})
+      shown = withShunt(shown, name, core::armBegin(arm), core::armEnd(arm));
+  shown = withShunt(shown, "at the terminals", Node::SMinus, Node::PMinus);
+  shown = withShunt(shown, "over a lead", Node::PPlus, Node::Arm1Begin);
+  const ui::BridgePicture picture = this->picture(shown);
+  const auto& places = picture.lanes.places;
+  const QRectF bridge = picture.layout.instrument | picture.layout.article;
+  for (std::size_t k = 0; k < places.size(); ++k) {
+    EXPECT_FALSE(places[k].resistor.intersects(bridge)) << k;
+    EXPECT_TRUE(picture.lanes.scene.contains(places[k].resistor)) << k;
+    EXPECT_EQ(places[k].toA.front(), picture.layout[shown.setup.shunts[k].a].at);
+    EXPECT_EQ(places[k].toB.front(), picture.layout[shown.setup.shunts[k].b].at);
+    for (std::size_t other = k + 1; other < places.size(); ++other) {
+      EXPECT_FALSE(places[k].resistor.intersects(places[other].resistor)) << k << ' ' << other;
+      EXPECT_FALSE(places[k].resistor.intersects(places[other].labelBox)) << k << ' ' << other;
+      EXPECT_FALSE(places[k].labelBox.intersects(places[other].labelBox)) << k << ' ' << other;
+      for (const QPointF& a : {places[k].handleA, places[k].handleB})
+        for (const QPointF& b : {places[other].handleA, places[other].handleB})
+          EXPECT_GE(QLineF(a, b).length(), 12.0) << k << ' ' << other;  // a handle is 10 wide
+    }
+  }
+}
+
+TEST_P(EveryTemplate, EveryPairOfPointsCanBeDrawnAndPainted) {
+  core::Channel shown = channel();
+  const core::Bridge& bridge = shown.setup.bridge;
+  for (const Node a : core::allNodes())
+    for (const Node b : core::allNodes())
+      if (a < b && core::pointOf(bridge, a) != core::pointOf(bridge, b) && core::hasNode(bridge, a) &&
+          core::hasNode(bridge, b))
+        shown = withShunt(shown, "x", a, b);
+  const ui::BridgePicture picture = this->picture(shown);
+  for (const ui::ShuntPlace& place : picture.lanes.places)
+    for (const QPolygonF* wire : {&place.toA, &place.toB})
+      for (const QPointF& point : *wire)
+        EXPECT_TRUE(picture.lanes.scene.adjusted(-1, -1, 1, 1).contains(point));
+  QImage image(900, 700, QImage::Format_ARGB32);
+  QPainter painter(&image);
+  ui::paintBridge(painter, picture, ui::coloursFor(ui::lightPalette()));
+}
+
+TEST(BridgePicture, ShowsVoltagesOfTheChosenStep) {
+  // Derived: half bridge without leads, arms of 350 ohm at 5 V: S- lies at 2.5 V. With 174 650 ohm over
+  // arm 1, 350 | 174 650 = 349.3 ohm, and S- lies at 5 x 350/(349.3 + 350) = 2.5025 V.
+  core::Channel channel = core::withBridgeType({}, core::BridgeType::HalfBending);
+  channel = withShunt(channel, "R1", Node::Arm1Begin, Node::Arm1End);
+  channel.setup.sequence = {{"down", {0}, core::Duration(2)}};
+  const auto prediction = core::predict(channel.setup);
+  const auto voltages = [&](std::optional<std::size_t> step) {
+    QStringList texts;
+    for (const ui::BridgeLabel& label : ui::pictureOf(channel, prediction, step).labels)
+      if (label.role == ui::LabelRole::Voltage) texts << label.text;
+    return texts;
+  };
+  EXPECT_EQ(voltages({}).count("2.5000 V"), 3);
+  EXPECT_EQ(voltages(0).count("2.5025 V"), 2);  // terminal S- and the gauges' corner
+  EXPECT_EQ(voltages(0).count("2.5000 V"), 1);  // S+
+}
+
+TEST(BridgeView, SaysOutputWithSignAndWord) {
+  // Derived: v = -R/(4 Rs + 2 R) = -350/699300 = -0.5005 mV/V; leads of zero ohm.
+  core::Document document = fullBridge();
+  core::Channel channel = *document.channels[0];
+  channel.setup.bridge.leads = {};
+  document = core::withChannel(document, 0, channel);
+  Shown shown(document);
+  shown.session.selectStep(1);
+  EXPECT_TRUE(shown.outcome().contains(QStringLiteral("−0.5005 mV/V, negative")))
+      << qPrintable(shown.outcome());
+  shown.session.selectStep(2);
+  EXPECT_TRUE(shown.outcome().contains("+0.5005 mV/V, positive")) << qPrintable(shown.outcome());
+}
+
+TEST(BridgeView, ChosenStepClosesItsSwitchAndNoOther) {
+  Shown shown(fullBridge());
+  EXPECT_EQ(shown.view.picture()->state.closed, (std::vector<bool>{false, false}));
+  shown.session.selectStep(2);
+  EXPECT_EQ(shown.view.picture()->state.closed, (std::vector<bool>{false, true}));
+  const QImage closed = shown.view.grab().toImage();
+  const QColor selected = ui::coloursFor(shown.view.palette()).selected;
+  const auto count = [&](const QImage& image) {
+    int pixels = 0;
+    for (int y = 0; y < image.height(); ++y)
+      for (int x = 0; x < image.width(); ++x) pixels += image.pixelColor(x, y) == selected;
+    return pixels;
+  };
+  EXPECT_GT(count(closed), 100);
+  shown.session.selectStep(0);
+  EXPECT_EQ(count(shown.view.grab().toImage()), 0);
+}
+
+TEST(BridgeView, DraggedShuntEndIsOneUndoStep) {
+  Shown shown(fullBridge());
+  const core::Document before = shown.session.document();
+
+  // From over arm 1 (P+ corner to S- corner) to P+ corner to S+ corner, which is over arm 4.
+  shown.drag(shown.handle(0, ShuntEnd::B), shown.node(Node::Arm3End));
+
+  EXPECT_EQ(core::pointOf(shown.session.channel()->setup.bridge, shown.shunt(0).b), Node::Arm3End);
+  EXPECT_EQ(shown.shunt(0).a, Node::Arm1Begin);
+  EXPECT_EQ(shown.session.history().count(), 1);
+  EXPECT_EQ(shown.session.history().undoText(), "Move shunt");
+  shown.session.history().undo();
+  EXPECT_EQ(shown.session.document(), before);
+  EXPECT_EQ(shown.shunt(0).b, Node::Arm1End);
+}
+
+TEST(BridgeView, PolarityFollowsTheDragBeforeTheDrop) {
+  Shown shown(fullBridge());
+  shown.session.selectStep(1);
+  ASSERT_TRUE(shown.outcome().contains("negative"));
+  const QPoint handle = shown.handle(0, ShuntEnd::B), over = shown.node(Node::Arm3End);
+  shown.press(handle);
+  shown.dragTo(handle, over);
+  EXPECT_TRUE(shown.outcome().contains("positive")) << qPrintable(shown.outcome());
+  EXPECT_EQ(shown.session.history().count(), 0);
+  shown.drop(over);
+  EXPECT_EQ(shown.session.history().count(), 1);
+  EXPECT_TRUE(shown.outcome().contains("positive")) << qPrintable(shown.outcome());
+}
+
+TEST(BridgeView, ShuntInNoStepIsPredictedAsIfClosedAlone) {
+  core::Channel channel = *fullBridge().channels[0];
+  channel.setup.sequence.clear();
+  Shown shown(core::withChannelInserted({}, 0, channel));
+  const QPoint handle = shown.handle(0, ShuntEnd::B), over = shown.node(Node::Arm3End);
+  shown.press(handle);
+  shown.dragTo(handle, over);
+  EXPECT_TRUE(shown.outcome().contains("positive")) << qPrintable(shown.outcome());
+  shown.drop(over);
+  EXPECT_TRUE(shown.session.channel()->setup.sequence.empty());
+}
+
+TEST(BridgeView, EscapeDuringTheDragChangesNothing) {
+  Shown shown(fullBridge());
+  const QPoint handle = shown.handle(0, ShuntEnd::B), over = shown.node(Node::Arm3End);
+  shown.press(handle);
+  shown.dragTo(handle, over);
+  ASSERT_TRUE(shown.view.move());
+  shown.key(Qt::Key_Escape);
+  EXPECT_FALSE(shown.view.move());
+  shown.drop(over);
+  EXPECT_EQ(shown.session.history().count(), 0);
+  EXPECT_EQ(shown.shunt(0).b, Node::Arm1End);
+}
+
+TEST(BridgeView, DropOnTheOtherEndIsRefusedWithItsReason) {
+  Shown shown(fullBridge());
+  // Arm 4's end is arm 1's begin in a full bridge: the end that stays is there.
+  const QPoint handle = shown.handle(0, ShuntEnd::B), over = shown.node(Node::Arm4End);
+  shown.press(handle);
+  shown.dragTo(handle, over);
+  EXPECT_TRUE(shown.outcome().contains("one point")) << qPrintable(shown.outcome());
+  shown.drop(over);
+  EXPECT_TRUE(shown.outcome().contains("one point")) << qPrintable(shown.outcome());
+  EXPECT_EQ(shown.session.history().count(), 0);
+  EXPECT_EQ(shown.shunt(0).b, Node::Arm1End);
+}
+
+TEST(BridgeView, DropFarFromEveryNodeChangesNothing) {
+  Shown shown(fullBridge());
+  shown.drag(shown.handle(0, ShuntEnd::B), shown.view.toWidget({250, 320}).toPoint());
+  EXPECT_EQ(shown.session.history().count(), 0);
+}
+
+TEST(BridgeView, PlanCanBeEditedWhileAClosedCheckIsShown) {
+  core::Channel channel = *fullBridge().channels[0];
+  channel = core::withCheckClosed(core::withCheckAdded(channel, {}), 0);
+  Shown shown(core::withChannelInserted({}, 0, channel));
+  ASSERT_TRUE(shown.session.checkIsClosed());
+  shown.drag(shown.handle(0, ShuntEnd::B), shown.node(Node::Arm3End));
+  EXPECT_NE(shown.shunt(0).b, Node::Arm1End);
+  EXPECT_EQ(shown.session.check()->closedWith->shunts[0].b, Node::Arm1End);
+}
+
+TEST(BridgeView, KeyboardMovesAnEndAndEnterKeepsIt) {
+  Shown shown(fullBridge());
+  shown.focusHandle(0, ShuntEnd::B);
+  shown.key(Qt::Key_Right);
+  ASSERT_TRUE(shown.view.move());
+  const Node target = *shown.view.move()->target;
+  EXPECT_EQ(shown.session.history().count(), 0);
+  EXPECT_TRUE(shown.title().startsWith("Moving over arm 1")) << qPrintable(shown.title());
+  shown.key(Qt::Key_Return);
+  EXPECT_EQ(shown.shunt(0).b, target);
+  EXPECT_EQ(shown.session.history().undoText(), "Move shunt");
+  EXPECT_EQ(shown.session.history().count(), 1);
+}
+
+TEST(BridgeView, KeyboardWalksEveryLegalPointAndComesBack) {
+  Shown shown(fullBridge());
+  shown.focusHandle(0, ShuntEnd::B);
+  const auto targets = ui::legalTargets(shown.session.channel()->setup.bridge, shown.shunt(0), ShuntEnd::B);
+  // Four-wire full bridge: four terminals and four corners, less the one the other end is on.
+  EXPECT_EQ(targets.size(), 7U);
+  std::set<Node> visited;
+  for (std::size_t k = 0; k < targets.size(); ++k) {
+    shown.key(Qt::Key_Right);
+    visited.insert(*shown.view.move()->target);
+  }
+  EXPECT_EQ(visited.size(), targets.size());
+  EXPECT_EQ(*shown.view.move()->target, Node::Arm1End);
+  shown.key(Qt::Key_Left);
+  shown.key(Qt::Key_Escape);
+  EXPECT_FALSE(shown.view.move());
+  EXPECT_EQ(shown.session.history().count(), 0);
+}
+
+TEST(BridgeView, TabWalksArmsAndEndsAndLeavesAtTheLast) {
+  QWidget window;
+  QWidget after(&window);
+  after.setFocusPolicy(Qt::StrongFocus);
+  ui::Session session(fullBridge());
+  ui::BridgeView view(session, &window);
+  view.resize(600, 400);
+  QWidget::setTabOrder(&view, &after);
+  window.show();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+  view.setFocus(Qt::TabFocusReason);
+  std::vector<BridgePart> parts;
+  while (view.hasFocus() && parts.size() < 20) {
+    parts.push_back(view.focus()->part);
+    QTest::keyClick(&view, Qt::Key_Tab);
+  }
+  EXPECT_TRUE(after.hasFocus());
+  ASSERT_EQ(parts.size(), 8U);  // four arms, two shunts with two ends each
+  EXPECT_EQ(parts.front(), (BridgePart{BridgePart::Kind::Arm, 0}));
+  EXPECT_EQ(parts.back(), (BridgePart{BridgePart::Kind::Shunt, 1}));
+}
+
+TEST(BridgeView, DeleteRemovesTheShunt) {
+  Shown shown(fullBridge());
+  shown.focusHandle(0, ShuntEnd::A);
+  shown.key(Qt::Key_Delete);
+  ASSERT_EQ(shown.session.channel()->setup.shunts.size(), 1U);
+  EXPECT_EQ(shown.shunt(0).name, "over arm 2");
+  EXPECT_EQ(shown.session.history().undoText(), "Remove shunt");
+  shown.session.history().undo();
+  EXPECT_EQ(shown.session.channel()->setup.shunts.size(), 2U);
+}
+
+TEST(BridgeView, ClickOnAShuntChoosesTheFirstStepThatClosesIt) {
+  Shown shown(fullBridge());
+  const QPointF body = shown.view.picture()->lanes.places[1].resistor.center();
+  QTest::mouseClick(&shown.view, Qt::LeftButton, {}, shown.view.toWidget(body).toPoint());
+  EXPECT_EQ(shown.session.selection().step, 2U);
+}
+
+TEST(BridgeView, DoubleClickAndEnterAskForThePart) {
+  Shown shown(fullBridge());
+  std::vector<BridgePart> asked;
+  QObject::connect(&shown.view, &ui::BridgeView::partActivated,
+                   [&](const BridgePart& part) { asked.push_back(part); });
+  const auto& layout = shown.view.picture()->layout;
+  const QPointF arm = (layout.arms[2].begin + layout.arms[2].end) / 2;
+  QTest::mouseDClick(&shown.view, Qt::LeftButton, {}, shown.view.toWidget(arm).toPoint());
+  const QPointF lead = (layout.leads[0].route[0] + layout.leads[0].route[1]) / 2;
+  QTest::mouseDClick(&shown.view, Qt::LeftButton, {}, shown.view.toWidget(lead).toPoint());
+  QTest::mouseDClick(&shown.view, Qt::LeftButton, {}, shown.view.toWidget(layout.source).toPoint());
+  shown.focusHandle(1, ShuntEnd::A);
+  shown.key(Qt::Key_Return);
+  EXPECT_EQ(asked,
+            (std::vector<BridgePart>{{BridgePart::Kind::Arm, 2},
+                                     {BridgePart::Kind::Lead, static_cast<std::size_t>(layout.leads[0].role)},
+                                     {BridgePart::Kind::Instrument, 0},
+                                     {BridgePart::Kind::Shunt, 1}}));
+}
+
+TEST(BridgeView, ArrowsFromAnArmReachLeadsAndInstrument) {
+  Shown shown(fullBridge());
+  shown.key(Qt::Key_Tab);
+  std::set<BridgePart::Kind> kinds;
+  for (int k = 0; k < 9; ++k) {
+    ASSERT_TRUE(shown.view.focus());
+    kinds.insert(shown.view.focus()->part.kind);
+    shown.key(Qt::Key_Left);
+  }
+  EXPECT_EQ(kinds, (std::set{BridgePart::Kind::Arm, BridgePart::Kind::Lead, BridgePart::Kind::Instrument}));
+}
+
+TEST(BridgeView, StepThatCannotBePredictedSaysWhy) {
+  core::Channel channel = *fullBridge().channels[0];
+  channel.setup.shunts[0].b = Node::Arm4End;  // the same point as its other end
+  Shown shown(core::withChannelInserted({}, 0, channel));
+  shown.session.selectStep(1);
+  EXPECT_TRUE(shown.view.picture()->state.failed);
+  EXPECT_EQ(shown.outcome().toStdString(), shown.session.evaluation()->prediction.steps[1].error().text());
+  for (const ui::BridgeLabel& label : shown.view.picture()->labels)
+    EXPECT_NE(label.role, ui::LabelRole::Voltage) << qPrintable(label.text);
+  shown.session.selectStep(2);
+  EXPECT_FALSE(shown.view.picture()->state.failed);
+}
+
+TEST(BridgeView, BridgeThatCannotBeSolvedIsStillDrawn) {
+  core::Channel channel = *fullBridge().channels[0];
+  channel.setup.bridge.arms[2] = core::Resistance(-1);
+  Shown shown(core::withChannelInserted({}, 0, channel));
+  EXPECT_TRUE(shown.outcome().contains("arm 3")) << qPrintable(shown.outcome());
+  EXPECT_FALSE(shown.view.grab().isNull());
+}
+
+TEST(BridgeView, ShuntOnAMissingSenseTerminalIsMarkedAndCanBeMended) {
+  core::Channel channel = *fullBridge().channels[0];
+  channel.setup.shunts[0].b = Node::SenseMinus;  // four-wire: no such terminal
+  Shown shown(core::withChannelInserted({}, 0, channel));
+  EXPECT_TRUE(shown.view.picture()->lanes.places[0].faulty);
+  shown.drag(shown.handle(0, ShuntEnd::B), shown.node(Node::Arm1End));
+  EXPECT_FALSE(shown.view.picture()->lanes.places[0].faulty);
+}
+
+TEST(BridgeView, DocumentWithoutChannelsHasAnEmptyState) {
+  Shown shown({});
+  EXPECT_EQ(shown.view.picture(), nullptr);
+  EXPECT_EQ(shown.view.description(), "No channel in this document.");
+  for (const Qt::Key key : {Qt::Key_Tab, Qt::Key_Right, Qt::Key_Return, Qt::Key_Delete, Qt::Key_Plus})
+    shown.key(key);
+  QTest::mouseClick(&shown.view, Qt::LeftButton, {}, {50, 50});
+  QTest::mouseDClick(&shown.view, Qt::LeftButton, {}, {50, 50});
+  EXPECT_FALSE(shown.view.grab().isNull());
+  shown.session.edit("Add channel", fullBridge());
+  EXPECT_NE(shown.view.picture(), nullptr);
+  shown.session.history().undo();
+  EXPECT_EQ(shown.view.picture(), nullptr);
+}
+
+TEST(BridgeView, HostileNamesStayPlainText) {
+  core::Channel channel = *fullBridge().channels[0];
+  channel.name = "<b>TP</b>";
+  channel.setup.sequence[1].label = "<img src=x>";
+  channel.setup.shunts[0].name = "<script>\n\"&\" " + std::string(5000, 'W');
+  channel.setup.shunts[1].name = "%1 %2 \xff\xfe";
+  Shown shown(core::withChannelInserted({}, 0, channel));
+  shown.session.selectStep(1);
+  for (const QLabel* label : shown.view.findChildren<QLabel*>())
+    EXPECT_EQ(label->textFormat(), Qt::PlainText) << qPrintable(label->objectName());
+  EXPECT_TRUE(shown.title().contains("<img src=x>")) << qPrintable(shown.title());
+  EXPECT_TRUE(shown.view.description().contains("<b>TP</b>"));
+  for (const ui::BridgeLabel& label : shown.view.picture()->labels) {
+    if (label.role != ui::LabelRole::Shunt) continue;
+    EXPECT_FALSE(label.text.contains('\n'));
+    EXPECT_TRUE(label.text.endsWith(QStringLiteral("174.65 kΩ"))) << qPrintable(label.text);
+  }
+  EXPECT_FALSE(shown.view.grab().isNull());
+}
+
+TEST(BridgeView, DescriptionSaysTheCircuitInWords) {
+  Shown shown(fullBridge());
+  shown.session.selectStep(1);
+  const QString told = shown.view.description();
+  for (const char* words : {"Full bridge, bending", "four-wire", "excitation 5 V", "Arm 1: 350 Ω", "+ε",
+                            "P- 2 Ω", "Shunt over arm 1, 174.65 kΩ", "closed", "negative"})
+    EXPECT_TRUE(told.contains(QString::fromUtf8(words))) << words << " not in " << qPrintable(told);
+  EXPECT_EQ(shown.view.accessibleName(), "Bridge");
+  EXPECT_TRUE(shown.view.accessibleDescription().contains(told));
+}
+
+TEST(BridgeView, DrawsAnewOnlyForAnotherChannelValueOrStep) {
+  Shown shown(fullBridge());
+  const auto* drawn = shown.view.picture();
+  shown.session.history().setClean();
+  emit shown.session.changed();
+  EXPECT_EQ(shown.view.picture(), drawn);
+}
+
+TEST(BridgeView, WheelWithControlZoomsAroundThePointer) {
+  Shown shown(fullBridge());
+  const QPointF at(200, 150);
+  const QPointF node = shown.view.picture()->layout[Node::Arm2End].at;
+  const QPointF before = shown.view.toWidget(node);
+  QWheelEvent wheel(at, shown.view.mapToGlobal(at), {}, {0, 120}, Qt::NoButton, Qt::ControlModifier,
+                    Qt::NoScrollPhase, false);
+  QApplication::sendEvent(&shown.view, &wheel);
+  const QPointF after = shown.view.toWidget(node);
+  // Derived: a point at distance d from the anchor goes to 1.25 d, one wheel notch being 5/4.
+  EXPECT_NEAR(after.x() - at.x(), 1.25 * (before.x() - at.x()), 1e-6);
+  EXPECT_NEAR(after.y() - at.y(), 1.25 * (before.y() - at.y()), 1e-6);
+  shown.view.fit();
+  EXPECT_NEAR(shown.view.toWidget(node).x(), before.x(), 1e-6);
+}
+
+TEST(BridgeView, WholeDrawingIsInsideTheWidgetAtEverySize) {
+  Shown shown(fullBridge());
+  for (const QSize size : {QSize(500, 380), QSize(620, 420), QSize(1100, 800)}) {
+    shown.view.resize(size);
+    const QRectF scene = shown.view.picture()->lanes.scene;
+    const int textTop = shown.view.findChild<QLabel*>("bridgeTitle")->y();
+    const QRectF room(0, 0, size.width(), textTop);
+    EXPECT_TRUE(room.contains(shown.view.toWidget(scene.topLeft())));
+    EXPECT_TRUE(room.contains(shown.view.toWidget(scene.bottomRight())));
+  }
+}
+
+TEST(BridgeView, FollowsADarkPalette) {
+  Shown shown(fullBridge());
+  shown.view.setPalette(ui::darkPalette());
+  const QColor corner = shown.view.grab().toImage().pixelColor(2, 2);
+  EXPECT_LT(corner.lightness(), 80);
+}
+
+}  // namespace

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QPainter>
+
+#include "ui/bridge/bridge_picture.h"
+#include "ui/bridge/shunt_move.h"
+#include "ui/theme.h"
+
+namespace ui {
+
+/// Draws `picture` in the layout's units. Arms are the rectangles of IEC 60617; closed shunts and the
+/// way of their current are emphasised.
+void paintBridge(QPainter& painter, const BridgePicture& picture, const Colours& colours);
+
+/// The ring around what has the keyboard.
+void paintRing(QPainter& painter, const QRectF& box, const QColor& colour, const Colours& colours);
+
+/// Where an end may go, and where it is going: to its target, else to the pointer. A refused target
+/// is crossed out.
+void paintMove(QPainter& painter, const BridgePicture& picture, const ShuntMove& move,
+               std::optional<QPointF> pointer, const Colours& colours);
+
+}  // namespace ui

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bridge/bridge_picture.h"
+
+#include <QCoreApplication>
+#include <QFontMetricsF>
+#include <algorithm>
+
+#include "ui/quantity_edit.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Bridge", text); }
+
+constexpr Qt::Alignment leftward = Qt::AlignLeft | Qt::AlignVCenter;
+constexpr Qt::Alignment rightward = Qt::AlignRight | Qt::AlignVCenter;
+constexpr Qt::Alignment centred = Qt::AlignCenter;
+
+/// "S−" for "S-": the drawing has the typographic minus.
+QString terminalText(core::Node node) {
+  if (node == core::Node::Arm2Begin) return tr("return");
+  return toQString(core::nodeName(node)).replace('-', QChar(0x2212));
+}
+
+void addHeadings(std::vector<BridgeLabel>& labels, const BridgeLayout& layout,
+                 const core::Instrument& instrument) {
+  labels.push_back({LabelRole::Heading, layout.instrumentHeading, leftward, tr("Instrument")});
+  labels.push_back(
+      {LabelRole::Note, layout.excitationBox, leftward,
+       quantityText(instrument.excitation.base(), core::UnitFamily::Voltage) + ' ' + tr("excitation")});
+  labels.push_back({LabelRole::Heading, layout.articleHeading, leftward, tr("At the article")});
+  if (instrument.inputResistance)
+    labels.push_back({LabelRole::Note, layout.inputBox,
+                      layout.inputBox.center().x() == layout.input.x() ? centred : leftward,
+                      ohmText(*instrument.inputResistance, 4)});
+}
+
+void addNodeLabels(std::vector<BridgeLabel>& labels, const BridgePicture& picture, double excitation_V) {
+  for (const core::Node node : core::allNodes()) {
+    const NodePlace& place = picture.layout[node];
+    if (place.terminal && place.present)
+      labels.push_back({LabelRole::Terminal, place.nameBox, rightward, terminalText(node)});
+    if (place.voltageBox.isEmpty() || picture.state.potentials.empty()) continue;
+    const auto& potential = picture.state.potentials[static_cast<std::size_t>(node)];
+    const bool atLeft = place.voltageBox.center().x() < place.at.x();
+    if (potential)
+      labels.push_back({LabelRole::Voltage, place.voltageBox, atLeft ? rightward : leftward,
+                        voltText(*potential * excitation_V)});
+  }
+}
+
+void addArmLabels(std::vector<BridgeLabel>& labels, const BridgePicture& picture) {
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    const ArmPlace& place = picture.layout.arms[arm];
+    const Qt::Alignment alignment = place.labelRight ? leftward : rightward;
+    labels.push_back(
+        {LabelRole::Value, place.valueBox, alignment,
+         QString::number(arm + 1) + QStringLiteral(" · ") + ohmText(picture.bridge.arms[arm], 6)});
+    const QString strain = strainText(picture.bridge, arm);
+    const auto sign = strain.startsWith('+') ? core::Polarity::Positive : core::Polarity::Negative;
+    if (!strain.isEmpty())
+      labels.push_back({LabelRole::Strain, place.strainBox, alignment, strain, SIZE_MAX, sign});
+  }
+  for (const LeadPlace& lead : picture.layout.leads) {
+    const core::Resistance ohm =
+        core::resistanceOf(picture.bridge.leads[static_cast<std::size_t>(lead.role)]);
+    if (ohm.base() != 0) labels.push_back({LabelRole::Note, lead.valueBox, centred, ohmText(ohm, 4)});
+  }
+}
+
+/// The name is what gives way when there is not room for both.
+QString fittedShuntText(const core::Shunt& shunt, double width) {
+  const QFontMetricsF metrics(labelFont(LabelRole::Shunt));
+  const QString value = QStringLiteral(" · ") + ohmText(shunt.resistance, 6);
+  const QString name = toQString(shunt.name).simplified();
+  return metrics.elidedText(name, Qt::ElideMiddle, width - metrics.horizontalAdvance(value)) + value;
+}
+
+}  // namespace
+
+QFont labelFont(LabelRole role) {
+  QFont font;
+  switch (role) {
+    case LabelRole::Voltage:
+    case LabelRole::Note:
+    case LabelRole::Heading:
+      font.setPixelSize(13);
+      break;
+    case LabelRole::Shunt:
+    case LabelRole::Value:
+      font.setPixelSize(14);
+      break;
+    case LabelRole::Terminal:
+    case LabelRole::Strain:
+      font.setPixelSize(14);
+      font.setBold(true);
+      break;
+  }
+  return font;
+}
+
+BridgePicture pictureOf(const core::Channel& channel, const core::SetupPrediction& prediction,
+                        std::optional<std::size_t> step) {
+  const core::Setup& setup = channel.setup;
+  BridgePicture picture{
+      setup.bridge, setup.shunts, layoutOf(setup.bridge), stateAt(channel, prediction, step), {}, {}};
+  const QFontMetricsF metrics(labelFont(LabelRole::Shunt));
+  picture.lanes = shuntLanes(picture.layout, setup.shunts, picture.state.closed, [&](std::size_t k) {
+    return metrics.horizontalAdvance(shuntText(setup.shunts[k])) + 4;
+  });
+  addHeadings(picture.labels, picture.layout, setup.instrument);
+  addNodeLabels(picture.labels, picture, setup.instrument.excitation.base());
+  addArmLabels(picture.labels, picture);
+  for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
+    const QRectF box = picture.lanes.places[k].labelBox;
+    if (!box.isEmpty())
+      picture.labels.push_back(
+          {LabelRole::Shunt, box, centred, fittedShuntText(setup.shunts[k], box.width()), k});
+  }
+  return picture;
+}
+
+}  // namespace ui

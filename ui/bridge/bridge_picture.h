@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QFont>
+#include <QString>
+
+#include "ui/bridge/bridge_layout.h"
+#include "ui/bridge/bridge_state.h"
+#include "ui/bridge/shunt_lanes.h"
+
+namespace ui {
+
+enum class LabelRole { Heading, Note, Terminal, Value, Strain, Voltage, Shunt };
+
+/// A text of the drawing and the box it keeps to. Plain text, cut with an ellipsis where too long.
+struct BridgeLabel {
+  LabelRole role;
+  QRectF box;
+  Qt::Alignment alignment;
+  QString text;
+  std::size_t shunt = SIZE_MAX;                ///< whose label it is, LabelRole::Shunt only
+  core::Polarity sign = core::Polarity::None;  ///< LabelRole::Strain only
+};
+
+/// Everything there is to draw of one channel at one step.
+struct BridgePicture {
+  core::Bridge bridge;
+  std::vector<core::Shunt> shunts;
+  BridgeLayout layout;
+  BridgeState state;
+  ShuntLanes lanes;
+  std::vector<BridgeLabel> labels;
+};
+
+BridgePicture pictureOf(const core::Channel& channel, const core::SetupPrediction& prediction,
+                        std::optional<std::size_t> step);
+
+/// The font of a label, in units of the layout.
+QFont labelFont(LabelRole role);
+
+}  // namespace ui

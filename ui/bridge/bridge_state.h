@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "core/document/document.h"
+#include "core/plan/prediction.h"
+
+namespace ui {
+
+/// What the bridge shows at one step, in numbers and in the user's words.
+struct BridgeState {
+  std::vector<bool> closed;                       ///< a shunt each
+  std::vector<std::optional<double>> potentials;  ///< V per V, a node each; empty: cannot be solved
+  core::Polarity polarity = core::Polarity::None;
+  QString title;        ///< which step, which shunts are closed
+  QString outcome;      ///< output, polarity and simulated strain, or why there are none
+  bool failed = false;  ///< `outcome` is an error
+};
+
+/// `prediction` must be that of `channel`. No step: all shunts open.
+BridgeState stateAt(const core::Channel& channel, const core::SetupPrediction& prediction,
+                    std::optional<std::size_t> step);
+
+/// "output −0.5005 mV/V, negative · simulated strain −1000.0 µm/m"
+QString outcomeText(const core::Bridge& bridge, const core::Prediction& prediction);
+
+bool closesShunt(const core::Step& step, std::size_t shunt);
+/// The first step that closes shunt `index`.
+std::optional<std::size_t> firstStepClosing(const core::Setup& setup, std::size_t index);
+
+/// Circuit and state in sentences, for those who cannot see the drawing.
+QString describe(const core::Channel& channel, const BridgeState& state);
+
+QString ohmText(core::Resistance resistance, int significantDigits);
+QString voltText(double volt);
+/// "+ε", "−νε", for a transducer "+" or "−"; empty for an arm without an active gauge.
+QString strainText(const core::Bridge& bridge, std::size_t arm);
+/// "R1 · 174.65 kΩ"
+QString shuntText(const core::Shunt& shunt);
+/// core::pointName in the drawing's language.
+QString pointText(const core::Bridge& bridge, core::Node node);
+
+}  // namespace ui

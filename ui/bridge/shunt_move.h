@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "core/document/document.h"
+#include "core/plan/prediction.h"
+
+namespace ui {
+
+enum class ShuntEnd { A, B };
+
+core::Node nodeOf(const core::Shunt& shunt, ShuntEnd end);
+
+/// A shunt's end on its way to another node, and what would come of it there.
+struct ShuntMove {
+  std::size_t shunt = 0;
+  ShuntEnd end = ShuntEnd::A;
+  std::optional<core::Node> target;  ///< none while far from every node
+  bool legal = false;                ///< `target` may be kept
+  QString outcome;                   ///< what the move would do, or why it is refused, in words
+  core::Polarity polarity = core::Polarity::None;
+};
+
+/// The move of an end to `target`. The output is that of the step that closes the shunt: `selected` if
+/// it does, else the first, else a step of its own. A target without a name for this connection, or
+/// on the other end's point, is refused.
+ShuntMove moveTo(const core::Setup& setup, std::optional<std::size_t> selected, std::size_t shunt,
+                 ShuntEnd end, std::optional<core::Node> target);
+
+/// `channel` after a legal move.
+core::Channel withMove(core::Channel channel, const ShuntMove& move);
+
+/// Whether the end may lie on `target`.
+bool isLegalTarget(const core::Bridge& bridge, const core::Shunt& shunt, ShuntEnd end, core::Node target);
+
+/// The electrical points that an end may be moved to, one node each, in the order of core::Node; its
+/// present point by its present name.
+std::vector<core::Node> legalTargets(const core::Bridge& bridge, const core::Shunt& shunt, ShuntEnd end);
+
+}  // namespace ui
