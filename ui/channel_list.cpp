@@ -92,7 +92,8 @@ QVariant ChannelListModel::data(const QModelIndex& index, int role) const {
 }
 
 Qt::ItemFlags ChannelListModel::flags(const QModelIndex& index) const {
-  return QAbstractListModel::flags(index) | Qt::ItemIsEditable;
+  const Qt::ItemFlags flags = QAbstractListModel::flags(index);
+  return index.isValid() ? flags | Qt::ItemIsEditable : flags;
 }
 
 bool ChannelListModel::setData(const QModelIndex& index, const QVariant& value, int role) {

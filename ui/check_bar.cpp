@@ -84,8 +84,7 @@ void CheckBar::refresh() {
     for (const core::Check& check : channel->checks)
       names << toQString(check.name) + (check.closedWith ? tr(" (closed)") : QString());
   const Selection& chosen = m_session.selection();
-  fill(m_check, names.isEmpty() ? QStringList{tr("none yet")} : names,
-       names.isEmpty() ? 0 : rowOf(chosen.check) - 1);
+  fill(m_check, QStringList{tr("plan only")} + names, rowOf(chosen.check));
   m_check->setEnabled(!names.isEmpty());
   fill(m_compared, QStringList{tr("nothing")} + names, rowOf(chosen.compared));
   m_compared->setEnabled(names.size() > 1);

@@ -40,6 +40,8 @@ class QuantityEdit : public QLineEdit {
   /// Shows a value unless the user is in the middle of typing another.
   void setValue(std::optional<double> base);
 
+  /// Takes what was typed, as leaving the field does.
+  void commit();
   bool isRefused() const { return m_refused; }
 
  signals:
@@ -51,7 +53,6 @@ class QuantityEdit : public QLineEdit {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
-  void commit();
   void refuse(const QString& reason);
   void showValue();
   core::Result<double> parsed() const;

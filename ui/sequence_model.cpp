@@ -122,6 +122,7 @@ QVariant SequenceModel::headerData(int section, Qt::Orientation orientation, int
 
 Qt::ItemFlags SequenceModel::flags(const QModelIndex& index) const {
   Qt::ItemFlags flags = QAbstractTableModel::flags(index);
+  if (!index.isValid()) return flags;
   if (session().checkIsClosed()) return flags;
   const int column = index.column();
   const bool plan = column == Label || column == Closed || column == Hold;

@@ -121,7 +121,7 @@ bool SequencePane::planIsOpen() {
   }
   if (m_session.checkIsClosed()) {
     emit refused(
-        tr("This check is closed and shows the set-up it was judged by: choose \"no check\" or an open one "
+        tr("This check is closed and shows the set-up it was judged by: choose \"plan only\" or an open check "
            "to change the plan."));
     return false;
   }

@@ -86,6 +86,7 @@ QVariant ShuntModel::headerData(int section, Qt::Orientation orientation, int ro
 
 Qt::ItemFlags ShuntModel::flags(const QModelIndex& index) const {
   Qt::ItemFlags flags = QAbstractTableModel::flags(index);
+  if (!index.isValid()) return flags;
   if (index.column() <= Wires) flags |= Qt::ItemIsEditable;
   return flags;
 }

@@ -34,11 +34,7 @@ WireDialog::WireDialog(const core::Lead& lead, QWidget* parent) : QDialog(parent
   m_form->addRow(m_all);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
   m_form->addRow(buttons);
-  connect(buttons, &QDialogButtonBox::accepted, this, [this] {
-    for (const auto* field : findChildren<QuantityEdit*>())
-      if (field->isRefused()) return;
-    accept();
-  });
+  connect(buttons, &QDialogButtonBox::accepted, this, &WireDialog::accept);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   showResult();
 }
@@ -65,6 +61,14 @@ void WireDialog::showResult(const QString& problem) {
           ? tr("Solid copper: %1. Stranded or tinned wire is higher; measure it where it matters.")
                 .arg(quantityText(ohm, core::UnitFamily::Resistance))
           : problem);
+}
+
+void WireDialog::accept() {
+  for (auto* field : findChildren<QuantityEdit*>()) {
+    field->commit();
+    if (field->isRefused()) return;
+  }
+  QDialog::accept();
 }
 
 bool WireDialog::forAllLeads() const { return m_all->isChecked(); }

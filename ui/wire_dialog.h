@@ -25,6 +25,9 @@ class WireDialog : public QDialog {
   const core::CopperWire& wire() const { return m_wire; }
   bool forAllLeads() const;
 
+  /// Stays open while a field holds text that is no quantity.
+  void accept() override;
+
  private:
   QuantityEdit* addField(const QString& name, const QString& label, core::UnitFamily family, double value,
                          std::function<void(double)> set);

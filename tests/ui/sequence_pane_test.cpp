@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sequence_pane.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QSignalSpy>
+#include <QTest>
+#include <QToolButton>
+
+#include "tests/support/printing.h"
+#include "tests/support/sample_channel.h"
+#include "ui/check_bar.h"
+
+namespace ui {
+namespace {
+
+class Sequence : public testing::Test {
+ protected:
+  Sequence()
+      : session(sample::documentOf({sample::nineStepChannel()})),
+        pane(session),
+        refused(&pane, &SequencePane::refused) {
+    pane.resize(1100, 400);
+    pane.show();
+    pane.activateWindow();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(&pane));
+  }
+
+  QString cell(int row, int column) { return pane.steps().model()->index(row, column).data().toString(); }
+  bool set(int row, int column, const QString& text) {
+    return pane.steps().model()->setData(pane.steps().model()->index(row, column), text);
+  }
+  void click(const char* button) { QTest::mouseClick(pane.findChild<QToolButton*>(button), Qt::LeftButton); }
+  void pasteAt(int row, int column, const QString& text) {
+    QApplication::clipboard()->setText(text);
+    pane.steps().setCurrentIndex(pane.steps().model()->index(row, column));
+    QTest::keyClick(&pane.steps(), Qt::Key_V, Qt::ControlModifier);
+  }
+
+  Session session;
+  SequencePane pane;
+  QSignalSpy refused;
+};
+
+TEST_F(Sequence, ModelsKeepTheRulesOfItemModels) {
+  const QAbstractItemModelTester steps(pane.steps().model(),
+                                       QAbstractItemModelTester::FailureReportingMode::Fatal);
+  const QAbstractItemModelTester shunts(pane.shunts().model(),
+                                        QAbstractItemModelTester::FailureReportingMode::Fatal);
+  click("addStep");
+  click("twoSided");
+  session.history().undo();
+  session.edit("Remove", core::withChannelRemoved(session.document(), 0));
+  EXPECT_EQ(pane.steps().model()->rowCount(), 0);
+}
+
+TEST_F(Sequence, ShowsPolarityAsSignAndWord) {
+  EXPECT_EQ(cell(1, SequenceModel::PolarityColumn), "+ positive");
+  EXPECT_EQ(cell(5, SequenceModel::PolarityColumn), "− negative");
+  EXPECT_EQ(cell(0, SequenceModel::PolarityColumn), "none");
+}
+
+TEST_F(Sequence, TypingAHoldThroughTheEditorIsOneUndoStep) {
+  pane.steps().setCurrentIndex(pane.steps().model()->index(2, SequenceModel::Hold));
+  pane.steps().setFocus();
+  QTest::keyClick(&pane.steps(), Qt::Key_Return);
+  auto* editor = pane.steps().viewport()->findChild<QLineEdit*>();
+  ASSERT_TRUE(editor);
+  editor->selectAll();
+  QTest::keyClicks(editor, "2,5");
+  QTest::keyClick(editor, Qt::Key_Return);
+  EXPECT_TRUE(QTest::qWaitFor(
+      [&] { return session.channel()->setup.sequence[2].hold == core::Duration(2.5); }, 2000));
+  EXPECT_EQ(session.history().count(), 1);
+  EXPECT_EQ(session.history().undoText(), "Change hold");
+}
+
+TEST_F(Sequence, RefusesAHoldOfZeroAndAnUnknownShuntWithPlaceAndMend) {
+  EXPECT_FALSE(set(2, SequenceModel::Hold, "0"));
+  EXPECT_FALSE(set(3, SequenceModel::Closed, "R99"));
+  ASSERT_EQ(refused.count(), 2);
+  EXPECT_TRUE(refused.at(1).at(0).toString().contains("row 4, column Shunts closed"));
+  EXPECT_TRUE(refused.at(1).at(0).toString().contains("Known shunts"));
+  EXPECT_EQ(session.history().count(), 0);
+}
+
+TEST_F(Sequence, ClosesSeveralShuntsByName) {
+  EXPECT_TRUE(set(1, SequenceModel::Closed, "down, up"));
+  EXPECT_EQ(session.channel()->setup.sequence[1].closed.size(), 2u);
+  EXPECT_TRUE(set(1, SequenceModel::Closed, ""));
+  EXPECT_EQ(cell(1, SequenceModel::Closed), "none");
+}
+
+TEST_F(Sequence, ChoosingARowChoosesTheStepAndBack) {
+  pane.steps().setCurrentIndex(pane.steps().model()->index(6, 0));
+  EXPECT_EQ(session.selection().step, 6u);
+  session.selectStep(2);
+  EXPECT_EQ(pane.steps().currentIndex().row(), 2);
+}
+
+TEST_F(Sequence, ReadingsPastedFromASpreadsheetAreJudgedInOneUndoStep) {
+  click("addCheck");
+  const int before = session.history().count();
+  pasteAt(0, SequenceModel::Measured, "0\n1000\n2000\n3000\n0\n-1000\n-2000\n-3000\n0\n");
+  EXPECT_EQ(session.history().count(), before + 1);
+  EXPECT_EQ(session.check()->readings[3]->mean, core::Reading(3000));
+  EXPECT_NE(cell(3, SequenceModel::VerdictColumn), "not judged");
+  session.history().undo();
+  EXPECT_FALSE(session.check()->readings[3]);
+}
+
+TEST_F(Sequence, ABlockThatDoesNotFitOrIsNoNumberChangesNothing) {
+  click("addCheck");
+  const int before = session.history().count();
+  pasteAt(5, SequenceModel::Measured, "1\n2\n3\n4\n5");
+  pasteAt(0, SequenceModel::Measured, "1\n2\nabc");
+  pasteAt(0, SequenceModel::Expected, "1");
+  EXPECT_EQ(session.history().count(), before);
+  ASSERT_EQ(refused.count(), 3);
+  EXPECT_TRUE(refused.at(0).at(0).toString().contains("5 rows"));
+  EXPECT_TRUE(refused.at(1).at(0).toString().contains("row 3"));
+}
+
+TEST_F(Sequence, CopiesABlockAsTabSeparatedText) {
+  pane.steps().setCurrentIndex(pane.steps().model()->index(0, SequenceModel::Label));
+  pane.steps().selectionModel()->select(QItemSelection(pane.steps().model()->index(0, SequenceModel::Label),
+                                                       pane.steps().model()->index(1, SequenceModel::Closed)),
+                                        QItemSelectionModel::ClearAndSelect);
+  QTest::keyClick(&pane.steps(), Qt::Key_C, Qt::ControlModifier);
+  EXPECT_EQ(QApplication::clipboard()->text(), "zero\tnone\nup\tup");
+}
+
+TEST_F(Sequence, DeleteEmptiesReadings) {
+  click("addCheck");
+  pasteAt(0, SequenceModel::Measured, "1\n2");
+  pane.steps().setCurrentIndex(pane.steps().model()->index(1, SequenceModel::Measured));
+  QTest::keyClick(&pane.steps(), Qt::Key_Delete);
+  EXPECT_FALSE(session.check()->readings[1]);
+  EXPECT_TRUE(session.check()->readings[0]);
+}
+
+TEST_F(Sequence, StepsAreAddedMovedAndRemoved) {
+  session.selectStep(0);
+  click("addStep");
+  EXPECT_EQ(session.channel()->setup.sequence.size(), 10u);
+  EXPECT_EQ(session.selection().step, 1u);
+  session.selectStep(2);
+  click("stepUp");
+  EXPECT_EQ(session.channel()->setup.sequence[1].label, "up");
+  click("removeStep");
+  EXPECT_EQ(session.channel()->setup.sequence.size(), 9u);
+}
+
+TEST_F(Sequence, AClosedCheckShowsItsOwnStepsAndTakesNoEdits) {
+  click("addCheck");
+  pasteAt(0, SequenceModel::Measured, "0\n1000\n2000\n3000\n0\n-1000\n-2000\n-3000\n0");
+  click("closeCheck");
+  EXPECT_TRUE(session.checkIsClosed());
+  EXPECT_FALSE(set(0, SequenceModel::Measured, "5"));
+  click("removeStep");
+  EXPECT_EQ(session.channel()->setup.sequence.size(), 9u);
+  EXPECT_EQ(refused.count(), 2);
+  session.selectCheck({});
+  session.selectStep(8);
+  click("removeStep");
+  EXPECT_EQ(session.channel()->setup.sequence.size(), 8u);
+  session.selectCheck(0);
+  EXPECT_EQ(pane.steps().model()->rowCount(), 9);
+}
+
+TEST_F(Sequence, ShuntsAreEditedInTheirTable) {
+  auto* shunts = pane.shunts().model();
+  EXPECT_TRUE(shunts->setData(shunts->index(0, ShuntModel::Resistance), "59k9"));
+  EXPECT_EQ(session.channel()->setup.shunts[0].resistance, core::Resistance(59900));
+  EXPECT_EQ(session.history().undoText(), "Change shunt");
+  EXPECT_FALSE(shunts->setData(shunts->index(0, ShuntModel::Resistance), "0"));
+  EXPECT_FALSE(shunts->setData(shunts->index(0, ShuntModel::From), "sense+"));
+  EXPECT_FALSE(shunts->setData(shunts->index(0, ShuntModel::From), "arm 2 end")) << "both ends on one node";
+  EXPECT_TRUE(shunts->setData(shunts->index(0, ShuntModel::From), "S-"));
+  EXPECT_EQ(refused.count(), 3);
+}
+
+TEST_F(Sequence, NoChannelIsSaidInsteadOfCrashing) {
+  session.edit("Remove", core::withChannelRemoved(session.document(), 0));
+  for (const char* button : {"addStep", "removeStep", "stepUp", "twoSided", "addCheck"}) click(button);
+  pane.addShunt();
+  pane.removeShunt();
+  EXPECT_GE(refused.count(), 5);
+  EXPECT_EQ(session.history().count(), 1);
+}
+
+TEST_F(Sequence, AnEmptyCheckListOffersThePlanOnly) {
+  EXPECT_EQ(pane.findChild<QComboBox*>("checkBox")->currentText(), "plan only");
+  click("addCheck");
+  EXPECT_EQ(pane.findChild<QComboBox*>("checkBox")->currentText(), "pre-test");
+}
+
+}  // namespace
+}  // namespace ui
