@@ -6,6 +6,9 @@
 namespace core {
 namespace {
 
+/// Of an output: potentials carry some 1e-16 of the excitation each, and leads may halve the reference.
+constexpr double outputRounding = 2e-15;
+
 NodeIndex index(Node node) { return static_cast<NodeIndex>(node); }
 
 /// d arm resistance / d stimulus, ohm.
@@ -149,11 +152,13 @@ Result<Stimulus> BridgeCircuit::stimulusFor(Output output) {
   // Fifty rounds are a bound, not a plan: a strain of 10 % needs four. Each shortened step takes an arm
   // down to a tenth; after ten the wanted output lies beyond that of a shorted arm.
   int shortened = 0;
+  double rounding = 0;  // strain that the roundings of the potentials amount to
   for (int round = 0; round < 50 && shortened < 10; ++round) {
     const auto now = solveOutput();
     if (!now) return now.error();
     const double slope = outputSlope();
     if (!(std::abs(slope) > 0) || !std::isfinite(slope)) break;
+    if (round == 0) rounding = outputRounding / std::abs(slope);
     const double wanted = (output - *now).base() / slope;
     const double step = admissibleStep(wanted);
     setStimulus(m_stimulus + step);
@@ -162,7 +167,7 @@ Result<Stimulus> BridgeCircuit::stimulusFor(Output output) {
       continue;
     }
     // Quadratic convergence: after a step this small the rest is below the last digit of a double.
-    if (std::abs(step) <= 1e-7 * std::abs(m_stimulus) + 1e-15) return m_stimulus;
+    if (std::abs(step) <= 1e-7 * std::abs(m_stimulus) + rounding) return m_stimulus;
   }
   return Error{"simulated strain", "no strain of the gauges gives this output",
                "Check that the arms with gauges take part in the bridge"};

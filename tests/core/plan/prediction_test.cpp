@@ -196,6 +196,21 @@ TEST(Predict, ShuntOverTheSupplyShowsNothing) {
   EXPECT_NEAR(step.simulated, 0, 1e-15);
 }
 
+TEST(Predict, ShuntThatShowsNothingSimulatesNothingInAnyBridge) {
+  // With six wires a shunt over an excitation lead changes nothing but roundings. A transducer turns
+  // those into 1e-13 of its capacity, because its output is so small.
+  for (const BridgeTemplate& shape : allTemplates()) {
+    core::Setup setup = test::withLeads(test::equalArms(shape.type, arm), 7.3_ohm);
+    setup.bridge.arms = {Resistance(351.2), Resistance(349.5), Resistance(350), Resistance(350.4)};
+    setup.bridge.sixWire = true;
+    const bool sensed = hasNode(setup.bridge, Node::SensePlus);
+    const Node end = sensed ? Node::Arm1Begin : Node::PMinus;
+    const auto step = test::lastStep(test::withShunt(setup, 1.5_kohm, Node::PPlus, end));
+    EXPECT_EQ(step.polarity, Polarity::None) << shape.key;
+    EXPECT_NEAR(step.simulated, 0, isTransducer(setup.bridge) ? 1e-12 : 1e-14) << shape.key;
+  }
+}
+
 TEST(Predict, ArmChangeNeedsAShuntRightAcrossOneArm) {
   const core::Setup leads = test::withLeads(test::equalArms(QuarterThreeWire, arm), 2.0_ohm);
   EXPECT_TRUE(test::lastStep(test::withShuntOnArm(leads, 10.0_kohm, 1)).armChange);
