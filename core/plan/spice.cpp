@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/spice.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <numeric>
+
+#include "core/plan/prediction.h"
+
+namespace core {
+namespace {
+
+/// Shortest digits that give the double back, with an exponent and without a scale letter: SPICE
+/// reads 1M as a thousandth and 4k7 as 4000.
+std::string number(double value) {
+  std::array<char, 40> text;
+  const auto end =
+      std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::scientific);
+  return {text.data(), end.ptr};
+}
+
+/// Foreign text as a piece of a comment: printable ASCII without the backslash, which joins lines.
+std::string comment(std::string_view text) {
+  constexpr std::size_t longest = 80;
+  std::string line;
+  for (const char c : text) {
+    const bool continuesCharacter = (static_cast<unsigned char>(c) & 0xC0) == 0x80;
+    if (continuesCharacter) continue;
+    if (line.size() == longest) return line + "...";
+    const bool plain = c >= ' ' && c <= '~' && c != '\\';
+    line += plain ? c : '?';
+  }
+  return line;
+}
+
+/// "pplus", "senseminus", "arm1begin": letters and digits only.
+std::string plainName(Node node) {
+  std::string name;
+  for (const char c : nodeName(node)) {
+    if (c == '+')
+      name += "plus";
+    else if (c == '-')
+      name += "minus";
+    else if (c != ' ')
+      name += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  }
+  return name;
+}
+
+/// Which nodes are one point, and what the points are called.
+class Points {
+ public:
+  explicit Points(const Network& network) : m_point(network.nodes.size()), m_used(m_point.size(), false) {
+    std::iota(m_point.begin(), m_point.end(), NodeIndex{0});
+    for (const Branch& branch : network.branches) {
+      m_used[branch.a] = m_used[branch.b] = true;
+      if (branch.resistance.base() == 0) join(branch.a, branch.b);
+    }
+  }
+
+  std::string name(NodeIndex node) const {
+    const bool ground = m_point[node] == m_point[static_cast<NodeIndex>(Node::PMinus)];
+    return ground ? "0" : plainName(static_cast<Node>(m_point[node]));
+  }
+
+  /// A comment line for each point, with all its places.
+  std::string list() const {
+    std::string lines;
+    for (NodeIndex point = 0; point < m_point.size(); ++point) {
+      if (m_point[point] != point || !m_used[point]) continue;
+      std::string places;
+      for (NodeIndex node = point; node < m_point.size(); ++node)
+        if (m_point[node] == point)
+          places += (places.empty() ? "" : ", ") + std::string(nodeName(static_cast<Node>(node)));
+      lines += "* node " + name(point) + ": " + places + "\n";
+    }
+    return lines;
+  }
+
+ private:
+  /// The point keeps the first of its nodes' names.
+  void join(NodeIndex a, NodeIndex b) {
+    const NodeIndex kept = std::min(m_point[a], m_point[b]), gone = std::max(m_point[a], m_point[b]);
+    std::replace(m_point.begin(), m_point.end(), gone, kept);
+  }
+
+  std::vector<NodeIndex> m_point;  ///< node -> first node of its point
+  std::vector<bool> m_used;
+};
+
+std::string resistor(const std::string& name, const Points& points, const Branch& branch) {
+  return name + " " + points.name(branch.a) + " " + points.name(branch.b) + " " +
+         number(branch.resistance.base());
+}
+
+/// Arms, leads and the instrument's input, each with its comment.
+std::string fixedElements(const BridgeNetwork& bridge, const Points& points) {
+  std::string lines;
+  for (BranchIndex k = 0; k < bridge.firstShunt; ++k) {
+    const Branch& branch = bridge.network.branches[k];
+    if (branch.resistance.base() == 0) continue;  // stands in the list of nodes
+    lines += "* " + branch.name + "\n";
+    lines += resistor("R" + std::to_string(k + 1), points, branch) + "\n";
+  }
+  return lines;
+}
+
+std::string shuntElements(const BridgeNetwork& bridge, const Points& points, const Step& step) {
+  std::string lines;
+  for (BranchIndex k = bridge.firstShunt; k < bridge.network.branches.size(); ++k) {
+    const std::size_t shunt = k - bridge.firstShunt;
+    const Branch& branch = bridge.network.branches[k];
+    const bool closed = std::find(step.closed.begin(), step.closed.end(), shunt) != step.closed.end();
+    lines += std::string("* shunt, ") + (closed ? "closed: " : "open: ") + comment(branch.name) + "\n";
+    lines += (closed ? "" : "* ") + resistor("R" + std::to_string(k + 1), points, branch) + "\n";
+  }
+  return lines;
+}
+
+std::string voltage(const Points& points, Port port) {
+  const std::string minus = points.name(port.minus);
+  return "v(" + points.name(port.plus) + (minus == "0" ? "" : "," + minus) + ")";
+}
+
+std::string analyses(const Setup& setup, const BridgeNetwork& bridge, const Points& points) {
+  const std::string volt = number(setup.instrument.excitation.base());
+  std::string lines = "* excitation\nV1 " + points.name(bridge.excitation.plus) + " 0 " + volt + "\n";
+  lines += ".op\n.dc V1 " + volt + " " + volt + " " + volt + "\n";
+  lines += ".print dc " + voltage(points, bridge.output);
+  if (bridge.reference.plus != bridge.excitation.plus) lines += " " + voltage(points, bridge.reference);
+  return lines + "\n.end\n";
+}
+
+}  // namespace
+
+Result<std::string> spiceNetlist(const Setup& setup, std::size_t step, const std::string& title) {
+  if (step >= setup.sequence.size())
+    return Error{"step " + std::to_string(step + 1),
+                 "the sequence has " + std::to_string(setup.sequence.size()) + " steps",
+                 "Choose one of them, counted from 1"};
+  if (auto solved = potentials(setup, step); !solved) return solved.error();
+
+  const auto shunts = shuntBranches(setup);
+  const BridgeNetwork bridge = bridgeNetwork(setup.bridge, setup.instrument, shunts);
+  Network wiring = bridge.network;
+  wiring.branches.resize(bridge.firstShunt);  // an open shunt joins nothing, whatever its value
+  const Points points(wiring);
+  const Step& planned = setup.sequence[step];
+  // The first line is the title; our word in front keeps it from being anything else.
+  return "Bridge netlist: " + comment(title) + "\n* step " + std::to_string(step + 1) + ": " +
+         comment(planned.label) + "\n* output = (S+ - S-) / " +
+         (bridge.reference.plus == bridge.excitation.plus ? "(P+ - P-)" : "(sense+ - sense-)") + "\n" +
+         points.list() + fixedElements(bridge, points) + shuntElements(bridge, points, planned) +
+         analyses(setup, bridge, points);
+}
+
+}  // namespace core

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <string>
+
+#include "core/plan/setup.h"
+
+namespace core {
+
+/// The network of step `step` of `setup` (counted from 0) as a netlist that any SPICE runs, so that a
+/// prediction can be checked with a program that knows nothing of strain gauges.
+///
+/// Only resistors, one voltage source with the instrument's excitation and plain numbers in ohm and
+/// volt are used. Zero-ohm leads and joins are merged nodes, so there is no loop of sources; comments
+/// list every node's places and every element. P- is ground. Open shunts stand there as comments. The
+/// analyses are an operating point, which prints the node voltages, and a sweep of the source over
+/// its one value, which prints the output voltage, V(S+) - V(S-), and with sense leads the sensed
+/// excitation.
+///
+/// `title` and names from the document stand on comment lines only, cut to one short line of ASCII;
+/// anything else in them becomes a question mark. They cannot become elements or commands.
+/// Fails when there is no such step, and as the step's prediction does.
+Result<std::string> spiceNetlist(const Setup& setup, std::size_t step, const std::string& title);
+
+}  // namespace core
