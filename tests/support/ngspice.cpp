@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/ngspice.h"
+
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <array>
+#include <cstdio>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+namespace test {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A folder that goes when we do.
+class Folder {
+ public:
+  Folder() : m_path((fs::temp_directory_path() / "shuntwright-ngspice-XXXXXX").string()) {
+    if (!mkdtemp(m_path.data())) m_path.clear();
+  }
+  ~Folder() {
+    std::error_code ignored;
+    if (!m_path.empty()) fs::remove_all(m_path, ignored);
+  }
+  Folder(const Folder&) = delete;
+  Folder& operator=(const Folder&) = delete;
+
+  std::string write(const std::string& name, const std::string& content) const {
+    std::ofstream(m_path + "/" + name, std::ios::binary) << content;
+    return name;
+  }
+  const std::string& path() const { return m_path; }
+
+ private:
+  std::string m_path;
+};
+
+/// Standard and error output of `ngspice -n -b FILE`; -n keeps a user's start-up file out.
+core::Result<std::string> run(const Folder& folder, const std::string& file) {
+  if (std::system("command -v ngspice >/dev/null 2>&1") != 0)
+    return core::Error{"ngspice", "the program is not installed", "Install it: apt-get install ngspice"};
+  const std::string command = "cd '" + folder.path() + "' && ngspice -n -b " + file + " 2>&1";
+  FILE* pipe = popen(command.c_str(), "r");
+  if (!pipe) return core::Error{"ngspice", "could not be started", ""};
+  std::string output;
+  std::array<char, 65536> block;
+  while (const std::size_t count = std::fread(block.data(), 1, block.size(), pipe))
+    output.append(block.data(), count);
+  pclose(pipe);
+  return output;
+}
+
+constexpr const char* marker = "DECK ";
+
+std::string script(const Folder& folder, const std::vector<Deck>& decks) {
+  std::ostringstream text;
+  text << "*ng_script\n.control\nset numdgt=17\n";
+  for (std::size_t k = 0; k < decks.size(); ++k) {
+    const std::string name = folder.write("deck" + std::to_string(k) + ".cir", decks[k].netlist);
+    text << "source " << name << "\nop\necho " << marker << k << "\n";
+    for (const std::string& node : decks[k].nodes) text << "print v(" << node << ")\n";
+    text << "destroy all\nremcirc\n";
+  }
+  text << "quit\n.endc\n";
+  return text.str();
+}
+
+/// The number after "v(node) = ", if that is what the line says.
+bool readVoltage(const std::string& line, const std::string& node, double& value) {
+  const std::string start = "v(" + node + ") = ";
+  if (line.rfind(start, 0) != 0) return false;
+  std::istringstream stream(line.substr(start.size()));
+  stream.imbue(std::locale::classic());
+  return static_cast<bool>(stream >> value);
+}
+
+}  // namespace
+
+core::Result<Voltages> operatingPoints(const std::vector<Deck>& decks) {
+  const Folder folder;
+  const auto output = run(folder, folder.write("all.cir", script(folder, decks)));
+  if (!output) return output.error();
+
+  Voltages voltages(decks.size());
+  std::istringstream lines(*output);
+  std::size_t deck = decks.size();
+  std::string line;
+  while (std::getline(lines, line)) {
+    if (line.rfind(marker, 0) == 0) deck = std::stoul(line.substr(std::string(marker).size()));
+    if (deck >= decks.size() || voltages[deck].size() == decks[deck].nodes.size()) continue;
+    double value = 0;
+    if (readVoltage(line, decks[deck].nodes[voltages[deck].size()], value)) voltages[deck].push_back(value);
+  }
+  for (std::size_t k = 0; k < decks.size(); ++k)
+    if (voltages[k].size() != decks[k].nodes.size())
+      return core::Error{"ngspice, deck " + std::to_string(k),
+                         "not all voltages were given; netlist:\n" + decks[k].netlist + "output:\n" +
+                             output->substr(0, 20000),
+                         ""};
+  return voltages;
+}
+
+core::Result<std::string> batchOutput(const std::string& netlist) {
+  const Folder folder;
+  return run(folder, folder.write("deck.cir", netlist));
+}
+
+}  // namespace test
