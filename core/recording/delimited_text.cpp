@@ -2,7 +2,8 @@
 #include "core/recording/delimited_text.h"
 
 #include <algorithm>
-#include <cstdint>
+#include <cmath>
+#include <functional>
 #include <set>
 
 #include "core/recording/file_bytes.h"
@@ -144,31 +145,42 @@ Result<RowTimes> timesOf(const Rows& rows, const TextHeading& heading, std::opti
   return times;
 }
 
-/// Leaves out rows whose time lies before that of the row above.
-void takeRisingRows(Recording& recording, const Rows& rows, RowTimes times, const TextHeading& heading) {
+/// The rows whose time is a number and does not lie before that of the row above; the others are skipped.
+std::vector<std::size_t> risingRows(Recording& recording, const Rows& rows,
+                                    const std::vector<double>& time_s) {
   std::vector<std::size_t> kept;
-  for (std::size_t i = 0; i < times.time_s.size(); ++i) {
-    if (!kept.empty() && times.time_s[i] < times.time_s[kept.back()]) {
+  for (std::size_t i = 0; i < time_s.size(); ++i) {
+    if (!std::isfinite(time_s[i])) {
+      skip(recording, rows.lines[i], "its time is beyond the range of numbers");
+    } else if (!kept.empty() && time_s[i] < time_s[kept.back()]) {
       skip(recording, rows.lines[i], "its time lies before that of the row above");
     } else {
       kept.push_back(i);
     }
   }
-  const auto taken = [&](const std::vector<double>& values) {
-    std::vector<double> result;
-    result.reserve(kept.size());
-    for (const std::size_t i : kept) result.push_back(values[i]);
-    return result;
-  };
-  recording.linesRead += kept.size();
-  recording.time_s = taken(times.time_s);
-  recording.timeSource = std::move(times.source);
-  for (std::size_t k = 0; k < rows.columns.size(); ++k) {
-    if (times.column == k) continue;
-    recording.columns.push_back({heading.columns[k].name, heading.columns[k].unit, taken(rows.columns[k])});
-  }
   std::sort(recording.skipped.begin(), recording.skipped.end(),
             [](const SkippedLine& a, const SkippedLine& b) { return a.line < b.line; });
+  return kept;
+}
+
+/// Keeps those of `values` that stand at the rising places `kept`.
+void keepOnly(std::vector<double>& values, const std::vector<std::size_t>& kept) {
+  for (std::size_t i = 0; i < kept.size(); ++i) values[i] = values[kept[i]];
+  values.resize(kept.size());
+}
+
+void takeRows(Recording& recording, Rows rows, RowTimes times, const TextHeading& heading) {
+  const std::vector<std::size_t> kept = risingRows(recording, rows, times.time_s);
+  recording.linesRead += kept.size();
+  recording.time_s = std::move(times.time_s);
+  recording.timeSource = std::move(times.source);
+  keepOnly(recording.time_s, kept);
+  for (std::size_t k = 0; k < rows.columns.size(); ++k) {
+    if (times.column == k) continue;
+    keepOnly(rows.columns[k], kept);
+    recording.columns.push_back(
+        {heading.columns[k].name, heading.columns[k].unit, std::move(rows.columns[k])});
+  }
 }
 
 }  // namespace
@@ -199,9 +211,12 @@ Result<Recording> readDelimitedText(std::string_view bytes, const std::string& f
   }
   auto times = timesOf(rows, heading, named, firstMayBeTime, fileName);
   if (!times) return times.error();
-  takeRisingRows(recording, rows, *std::move(times), heading);
+  takeRows(recording, std::move(rows), *std::move(times), heading);
   if (recording.columns.empty()) {
     return Error{fileName, "there is a time column and nothing else", "Export at least one channel"};
+  }
+  if (recording.time_s.empty()) {
+    return Error{fileName, "no row has a time that is a number", "Check the unit of the time column"};
   }
   if (progress) progress(1);
   return recording;

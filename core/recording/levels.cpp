@@ -16,7 +16,8 @@ namespace {
 constexpr std::size_t fewSamples = 10;
 constexpr double greatestValue = 1e100;  ///< so that no square overflows
 
-std::optional<Error> faultOfSamples(std::span<const double> time_s, std::span<const double> values) {
+std::optional<Error> faultOfSamples(std::span<const double> time_s, std::span<const double> values,
+                                    double shortest_s) {
   if (time_s.size() != values.size()) {
     return Error{"recording",
                  std::to_string(time_s.size()) + " times do not pair with " + std::to_string(values.size()) +
@@ -34,6 +35,13 @@ std::optional<Error> faultOfSamples(std::span<const double> time_s, std::span<co
   }
   if (time_s.front() == time_s.back()) {
     return Error{"recording", "all times are equal", "Choose the column that holds the time"};
+  }
+  if (!(shortest_s > 0)) {
+    return Error{"shortest level", "it must be longer than 0 s", "Give a time such as 0.3 s"};
+  }
+  if (time_s.back() - time_s.front() < shortest_s) {
+    return Error{"recording", "it is shorter than the shortest level",
+                 "Record for longer or allow shorter levels"};
   }
   return std::nullopt;
 }
@@ -155,24 +163,27 @@ Level levelOf(std::span<const double> time_s, std::span<const double> values, co
   return level;
 }
 
+/// Where the steps are that pay their penalty, given the noise.
+std::vector<std::size_t> stepsOf(const std::vector<double>& values, const std::vector<double>& contrasts,
+                                 const StepNoise& noise) {
+  const double variance = noise.longRun() * noise.longRun();
+  const double penalty = 3 * variance * std::log(static_cast<double>(values.size()));
+  const Partition partition = optimalPartition(values, stepCandidates(contrasts, noise), penalty);
+  return refinedChanges(values, partition.changes, noise.window);
+}
+
 }  // namespace
 
 Result<std::vector<Level>> findLevels(std::span<const double> time_s, std::span<const double> values,
                                       const LevelOptions& options, std::stop_token stop,
                                       const Progress& progress) {
-  const auto report = [&](double share) {
+  const auto goesOn = [&](double share) {
     if (progress) progress(share);
     return !stop.stop_requested();
   };
-  if (auto fault = faultOfSamples(time_s, values)) return *fault;
   const double shortest_s = options.shortest.base();
-  if (!(shortest_s > 0))
-    return Error{"shortest level", "it must be longer than 0 s", "Give a time such as 0.3 s"};
-  if (time_s.back() - time_s.front() < shortest_s) {
-    return Error{"recording", "it is shorter than the shortest level",
-                 "Record for longer or allow shorter levels"};
-  }
-  if (!report(0.1)) return cancelled();
+  if (auto fault = faultOfSamples(time_s, values, shortest_s)) return *fault;
+  if (!goesOn(0.1)) return cancelled();
   const std::size_t shortest = samplesIn(shortest_s, time_s);
   const std::size_t window = std::max<std::size_t>(1, shortest / 2);
   const std::vector<double> smooth = withoutSpikes(values);
@@ -181,21 +192,17 @@ Result<std::vector<Level>> findLevels(std::span<const double> time_s, std::span<
   // Judged from the values as they are: taking spikes out makes neighbours alike.
   StepNoise noise = stepNoise(driftlessContrasts(values, window, leastStep), window, leastStep);
   std::vector<Stretch> held;
-  for (const double begun : {0.2, 0.5}) {
-    if (!report(begun)) return cancelled();
-    const std::vector<std::size_t> candidates = stepCandidates(contrasts, noise);
-    const double variance = noise.longRun() * noise.longRun();
-    const double penalty = 3 * variance * std::log(static_cast<double>(values.size()));
-    const Partition partition = optimalPartition(smooth, candidates, penalty);
-    if (!report(begun + 0.2)) return cancelled();
-    held = heldStretches(smooth, refinedChanges(smooth, partition.changes, window), shortest, noise);
+  for (const double share : {0.2, 0.5}) {
+    if (!goesOn(share)) return cancelled();
+    held = heldStretches(smooth, stepsOf(smooth, contrasts, noise), shortest, noise);
     noise = withSlowNoise(noise, smooth, held);
   }
   std::vector<Level> levels;
   for (std::size_t k = 0; k < held.size(); ++k) {
-    if (isOnItsWay(held, k, noise)) continue;
-    levels.push_back(levelOf(time_s, values, held[k], noise, options.resolution));
-    if (!report(0.7 + 0.3 * static_cast<double>(k + 1) / static_cast<double>(held.size())))
+    if (!isOnItsWay(held, k, noise)) {
+      levels.push_back(levelOf(time_s, values, held[k], noise, options.resolution));
+    }
+    if (!goesOn(0.7 + 0.3 * static_cast<double>(k + 1) / static_cast<double>(held.size())))
       return cancelled();
   }
   return levels;

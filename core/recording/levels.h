@@ -37,15 +37,16 @@ struct LevelOptions {
 
 /// Finds the levels of a step recording, in the order of time.
 ///
-/// Steps are sought by comparing averages over half of `shortest` on either side, with noise judged from
-/// the recording itself; which of them count is decided by the exact minimum of squares plus a penalty of
-/// 3 s^2 ln n per step, s^2 the long-run variance (segmentation.h). What is too short or still on its way is
-/// dropped, settling is trimmed, neighbours that do not differ are joined. Single spikes and slow drift
-/// make no levels. A recording without steps is one level.
-/// It takes the noise to be alike all along the recording, and samples to be about evenly spaced in time.
-/// Fails, naming the sample counted from 1, on a value or time that is not finite, a value beyond 1e100 and
-/// time that runs back; when times and values differ in number; with fewer than three samples; when all times
-/// are equal; when the recording is shorter than `shortest`; with cancelled() soon after `stop` is requested.
+/// Steps are sought, without and then with slow noise counted in, by comparing averages over half of
+/// `shortest` on either side, with noise judged from the recording itself; which of them count is decided by
+/// the exact minimum of squares plus a penalty of 3 s^2 ln n per step, s^2 the long-run variance
+/// (segmentation.h). What is too short or still on its way is dropped, settling is trimmed, neighbours that
+/// do not differ are joined. Single spikes and slow drift make no levels. A recording without steps is one
+/// level. It takes the noise to be alike all along the recording, and samples to be about evenly spaced in
+/// time. Fails, naming the sample counted from 1, on a value or time that is not finite, a value beyond 1e100
+/// and time that runs back; when times and values differ in number; with fewer than three samples; when all
+/// times are equal; when the recording is shorter than `shortest`; with cancelled() soon after `stop` is
+/// requested.
 Result<std::vector<Level>> findLevels(std::span<const double> time_s, std::span<const double> values,
                                       const LevelOptions& options = {}, std::stop_token stop = {},
                                       const Progress& progress = {});

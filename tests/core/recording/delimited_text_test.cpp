@@ -15,7 +15,6 @@ using core::Recording;
 using testing::ElementsAre;
 using testing::HasSubstr;
 
-/// Reads `text`; the account of its lines is checked each time.
 core::Result<Recording> read(std::string_view text) { return core::readDelimitedText(text, "rec.txt"); }
 
 Recording mustRead(std::string_view text) {
@@ -138,6 +137,13 @@ TEST(DelimitedText, SkipsRowsWhoseTimeRunsBackAndTakesEqualTimes) {
   ASSERT_EQ(rec.skipped.size(), 1u);
   EXPECT_EQ(rec.skipped[0].line, 4u);
   EXPECT_THAT(rec.skipped[0].reason, HasSubstr("time"));
+}
+
+TEST(DelimitedText, SkipsTimesThatOverflowInSeconds) {
+  const Recording rec = mustRead("t [h],a\n0,1\n1e307,2\n1,3\n");
+  EXPECT_THAT(rec.time_s, ElementsAre(0.0, 3600.0));
+  EXPECT_EQ(rec.linesSkipped, 1u);
+  EXPECT_THAT(refusal("t [h],a\n1e307,2\n"), HasSubstr("no row has a time"));
 }
 
 TEST(DelimitedText, AccountsForEveryLineButListsOnlyTheFirstHundred) {
