@@ -42,8 +42,11 @@ struct LevelOptions {
 /// the exact minimum of squares plus a penalty of 3 s^2 ln n per step, s^2 the long-run variance
 /// (segmentation.h). What is too short or still on its way is dropped, settling is trimmed, neighbours that
 /// do not differ are joined. Single spikes and slow drift make no levels. A recording without steps is one
-/// level. It takes the noise to be alike all along the recording, and samples to be about evenly spaced in
-/// time. Fails, naming the sample counted from 1, on a value or time that is not finite, a value beyond 1e100
+/// level.
+///
+/// It takes the noise to be alike all along the recording, and samples to be about evenly spaced in time.
+///
+/// Fails, naming the sample counted from 1, on a value or time that is not finite, a value beyond 1e100
 /// and time that runs back; when times and values differ in number; with fewer than three samples; when all
 /// times are equal; when the recording is shorter than `shortest`; with cancelled() soon after `stop` is
 /// requested.
