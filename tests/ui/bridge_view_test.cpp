@@ -144,6 +144,14 @@ QRectF inkOf(const ui::BridgeLabel& label) {
   return ink;
 }
 
+/// Whether a route of horizontal and vertical pieces runs over `box`.
+bool crosses(const QPolygonF& route, const QRectF& box) {
+  for (qsizetype k = 1; k < route.size(); ++k)
+    if (QRectF(route[k - 1], route[k]).normalized().adjusted(-0.5, -0.5, 0.5, 0.5).intersects(box))
+      return true;
+  return false;
+}
+
 TEST_P(EveryTemplate, HasFourArmsAndItsLeads) {
   const core::Channel shown = channel();
   const ui::BridgePicture picture = this->picture(shown);
@@ -219,6 +227,7 @@ TEST_P(EveryTemplate, ManyShuntsTouchNeitherEachOtherNorTheBridge) {
       shown = withShunt(shown, name, core::armBegin(arm), core::armEnd(arm));
   shown = withShunt(shown, "at the terminals", Node::SMinus, Node::PMinus);
   shown = withShunt(shown, "over a lead", Node::PPlus, Node::Arm1Begin);
+  shown = withShunt(shown, "over the output", Node::Arm3End, Node::Arm1End);
   const ui::BridgePicture picture = this->picture(shown);
   const auto& places = picture.lanes.places;
   const QRectF bridge = picture.layout.instrument | picture.layout.article;
@@ -227,6 +236,11 @@ TEST_P(EveryTemplate, ManyShuntsTouchNeitherEachOtherNorTheBridge) {
     EXPECT_TRUE(picture.lanes.scene.contains(places[k].resistor)) << k;
     EXPECT_EQ(places[k].toA.front(), picture.layout[shown.setup.shunts[k].a].at);
     EXPECT_EQ(places[k].toB.front(), picture.layout[shown.setup.shunts[k].b].at);
+    for (std::size_t other = 0; other < places.size(); ++other) {
+      if (other == k) continue;
+      EXPECT_FALSE(crosses(places[other].toA, places[k].resistor)) << other << " over " << k;
+      EXPECT_FALSE(crosses(places[other].toB, places[k].resistor)) << other << " over " << k;
+    }
     for (std::size_t other = k + 1; other < places.size(); ++other) {
       EXPECT_FALSE(places[k].resistor.intersects(places[other].resistor)) << k << ' ' << other;
       EXPECT_FALSE(places[k].resistor.intersects(places[other].labelBox)) << k << ' ' << other;
@@ -346,6 +360,24 @@ TEST(BridgeView, ShuntInNoStepIsPredictedAsIfClosedAlone) {
   EXPECT_TRUE(shown.outcome().contains("positive")) << qPrintable(shown.outcome());
   shown.drop(over);
   EXPECT_TRUE(shown.session.channel()->setup.sequence.empty());
+}
+
+TEST(BridgeView, MoveIsPredictedInTheChosenStepWhenItClosesTheShunt) {
+  // Over arms 1 and 2 at once the bridge stays in balance; arm 1's shunt moved to arm 4 leaves arm 2's
+  // and its own, both positive.
+  core::Channel channel = *fullBridge().channels[0];
+  channel.setup.sequence.push_back({"both", {0, 1}, core::Duration(2)});
+  Shown shown(core::withChannelInserted({}, 0, channel));
+  shown.session.selectStep(4);
+  ASSERT_TRUE(shown.outcome().contains("no change")) << qPrintable(shown.outcome());
+  const QPoint handle = shown.handle(0, ShuntEnd::B), over = shown.node(Node::Arm3End);
+  shown.press(handle);
+  shown.dragTo(handle, over);
+  const QString promised = shown.outcome();
+  shown.drop(over);
+  EXPECT_EQ(shown.outcome(), promised);
+  shown.session.selectStep(1);
+  EXPECT_NE(shown.outcome(), promised);
 }
 
 TEST(BridgeView, EscapeDuringTheDragChangesNothing) {

@@ -91,7 +91,7 @@ void completionFrame(Sketch& sketch, double headingX) {
   layout.excitationBox = QRectF(headingX, 8 + textHeight, 112, textHeight);
   layout.articleHeading = QRectF(620, 8, 180, textHeight);
   layout.source = QPointF(40, signalY);
-  sketch.upperTerminal(PPlus, {edgeX, plusY}, 494);
+  sketch.upperTerminal(PPlus, {edgeX, plusY}, 490);
   sketch.terminal(PMinus, {edgeX, minusY}, 524);
   sketch.wire({{edgeX, plusY}, {40, plusY}, {40, minusY}, {edgeX, minusY}});
 }

@@ -24,10 +24,12 @@ QString fixedText(double value, int decimals) {
   return withMinus(locale.toString(rounded == 0 ? 0.0 : rounded, 'f', decimals));
 }
 
-/// With its sign, for colour and word are not to be the only ones.
+/// With its sign, for colour and word are not to be the only ones; never rounded to nothing.
 QString signedText(double value, int decimals) {
   const QString text = fixedText(value, decimals);
-  return value > 0 && fixedText(-value, decimals) != text ? '+' + text : text;
+  const bool vanished = value != 0 && text == fixedText(0, decimals);
+  const QString shown = vanished ? withMinus(QLocale().toString(value, 'g', 2)) : text;
+  return value > 0 ? '+' + shown : shown;
 }
 
 QString outputText(core::Output output) { return signedText(output.base() * 1e3, 4) + tr(" mV/V"); }
@@ -104,8 +106,9 @@ QString pointText(const core::Bridge& bridge, core::Node node) {
 }
 
 QString outcomeText(const core::Bridge& bridge, const core::Prediction& prediction) {
-  QString text = tr("output ") + outputText(prediction.output) + ", ";
-  if (prediction.polarity == core::Polarity::None) return text + tr("no change");
+  // Without polarity what is left of the output is rounding.
+  if (prediction.polarity == core::Polarity::None) return tr("output 0 mV/V, no change");
+  const QString text = tr("output ") + outputText(prediction.output) + ", ";
   const bool positive = prediction.polarity == core::Polarity::Positive;
   return text + (positive ? tr("positive") : tr("negative")) + QStringLiteral(" · ") +
          (core::isTransducer(bridge) ? tr("simulated load ") : tr("simulated strain ")) +
@@ -133,7 +136,8 @@ BridgeState stateAt(const core::Channel& channel, const core::SetupPrediction& p
     state.outcome = outcomeText(setup.bridge, *prediction.steps[*step]);
     state.polarity = prediction.steps[*step]->polarity;
   } else {
-    state.outcome = tr("output with all shunts open ") + outputText(*prediction.zero);
+    state.outcome =
+        tr("output with all shunts open ") + fixedText(prediction.zero->base() * 1e3, 4) + tr(" mV/V");
   }
   if (auto solved = core::potentials(setup, step.value_or(setup.sequence.size()))) state.potentials = *solved;
   return state;

@@ -11,7 +11,7 @@ namespace {
 constexpr double switchLength = 24, gap = 8, bodyLength = 40, bodyWidth = 14;
 constexpr double symbolLength = switchLength + gap + bodyLength;
 constexpr double handleInset = 12;
-constexpr double shortest = symbolLength + 4 * handleInset;  ///< of a lane with room for both handles
+constexpr double shortest = symbolLength + 2 * (handleInset + 8);  ///< of a lane with room for both handles
 constexpr double labelHeight = 16;
 constexpr double roomyPitch = 42, crowdedPitch = 20;
 constexpr double clearance = 8;  ///< between neighbours on a lane
@@ -57,14 +57,23 @@ Rung rungFor(const BridgeLayout& layout, const core::Shunt& shunt, std::size_t i
   rung.columnA = columnOf(layout[shunt.a], rung.above);
   rung.columnB = columnOf(layout[shunt.b], rung.above);
   rung.ends = {std::min(rung.columnA, rung.columnB), std::max(rung.columnA, rung.columnB)};
-  if (rung.ends.width() >= shortest) return rung;
-  rung.hairpin = true;
-  const double far = std::max(rung.ends.low + shortest, rung.ends.high + 2 * handleInset);
-  if (far <= layoutWidth - 4)
-    rung.ends.high = far;
-  else
-    rung.ends.low = std::min(rung.ends.high - shortest, rung.ends.low - 2 * handleInset);
+  rung.hairpin = rung.ends.width() < shortest;
   return rung;
+}
+
+/// Makes a hairpin long enough, to the side where fewer columns of other shunts are in the way.
+void bendHairpin(Rung& rung, const std::vector<Rung>& rungs) {
+  const Span rightward{rung.ends.low, std::max(rung.ends.low + shortest, rung.ends.high + 2 * handleInset)};
+  const Span leftward{std::min(rung.ends.high - shortest, rung.ends.low - 2 * handleInset), rung.ends.high};
+  const auto inTheWay = [&](const Span& span) {
+    return std::count_if(rungs.begin(), rungs.end(), [&](const Rung& other) {
+      const auto inside = [&](double x) { return x > span.low && x < span.high; };
+      return &other != &rung && other.above == rung.above && (inside(other.columnA) || inside(other.columnB));
+    });
+  };
+  const bool fitsRight = rightward.high <= layoutWidth - 4, fitsLeft = leftward.low >= 4;
+  const bool toRight = fitsRight && (!fitsLeft || inTheWay(rightward) <= inTheWay(leftward));
+  rung.ends = toRight ? rightward : leftward;
 }
 
 Span labelSpan(const Span& ends, double wanted) {
@@ -113,7 +122,7 @@ std::vector<double> laneHeights(std::vector<Rung*>& shelf, std::size_t lanes,
 /// Where the middle of switch and resistor goes: near the lane's middle, clear of others' columns.
 double symbolMiddle(const Rung& rung, const std::vector<Rung*>& shelf) {
   const double middle = (rung.ends.low + rung.ends.high) / 2;
-  const double play = rung.ends.width() / 2 - symbolLength / 2 - 2 * handleInset;
+  const double play = (rung.ends.width() - shortest) / 2;
   const auto isClear = [&](double x) {
     return std::none_of(shelf.begin(), shelf.end(), [&](const Rung* other) {
       if (other->lane <= rung.lane) return false;
@@ -121,7 +130,7 @@ double symbolMiddle(const Rung& rung, const std::vector<Rung*>& shelf) {
              std::abs(other->columnB - x) < symbolLength / 2 + 6;
     });
   };
-  for (double shift = 0; shift <= play; shift += 8)
+  for (double shift = 0; shift <= play; shift += 4)
     for (const double x : {middle - shift, middle + shift})
       if (isClear(x)) return x;
   return middle;
@@ -182,9 +191,10 @@ ShuntPlace placeOf(const BridgeLayout& layout, const core::Shunt& shunt, const R
 ShuntLanes shuntLanes(const BridgeLayout& layout, std::span<const core::Shunt> shunts,
                       const std::vector<bool>& closed, const std::function<double(std::size_t)>& labelWidth) {
   std::vector<Rung> rungs;
-  for (std::size_t k = 0; k < shunts.size(); ++k) {
-    rungs.push_back(rungFor(layout, shunts[k], k));
-    rungs.back().label = labelSpan(rungs.back().ends, labelWidth(k));
+  for (std::size_t k = 0; k < shunts.size(); ++k) rungs.push_back(rungFor(layout, shunts[k], k));
+  for (Rung& rung : rungs) {
+    if (rung.hairpin) bendHairpin(rung, rungs);
+    rung.label = labelSpan(rung.ends, labelWidth(rung.shunt));
   }
   ShuntLanes result;
   result.places.resize(shunts.size());
