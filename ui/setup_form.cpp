@@ -3,7 +3,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QFormLayout>
+#include <QGridLayout>
 #include <QGroupBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -78,38 +78,54 @@ SetupForm::SetupForm(Session& session, QWidget* parent) : QScrollArea(parent), m
   refresh();
 }
 
-QFormLayout* SetupForm::addGroup(const QString& title, const QString& objectName) {
+QGridLayout* SetupForm::addGroup(const QString& title, const QString& objectName) {
   auto* group = new QGroupBox(title, m_body);
   group->setObjectName(objectName);
-  auto* form = new QFormLayout(group);
+  // Not a QFormLayout: in Qt 6.4 that one writes out of bounds when rows are hidden beside wrapped text.
+  auto* form = new QGridLayout(group);
   form->setContentsMargins(8, 4, 8, 6);
   form->setVerticalSpacing(4);
-  form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+  form->setColumnStretch(1, 1);
   m_layout->addWidget(group);
   return form;
 }
 
-QuantityEdit* SetupForm::addField(QFormLayout* form, const FieldText& text, UnitFamily family, Getter get,
+QuantityEdit* SetupForm::addField(QGridLayout* form, const FieldText& text, UnitFamily family, Getter get,
                                   Setter set, Shown shown) {
   auto* edit = new QuantityEdit(family, m_body);
   edit->setObjectName(text.name);
   edit->setAccessibleName(text.label);
-  form->addRow(text.label, edit);
+  addRow(form, text.label, edit);
   connect(edit, &QuantityEdit::refused, this, &SetupForm::refused);
   connect(edit, &QuantityEdit::valueEdited, this, [this, set, label = text.editLabel](double base) {
     change(label, [&](Channel& channel) { set(channel, base); });
   });
-  m_fields.push_back({edit, edit, std::move(get), std::move(shown), form});
+  m_fields.push_back({edit, edit, std::move(get), std::move(shown)});
   return edit;
 }
 
-void SetupForm::addText(QFormLayout* form, const QString& name, const QString& label,
+void SetupForm::addRow(QGridLayout* form, const QString& label, QWidget* widget) {
+  const int row = form->rowCount();
+  if (label.isEmpty()) return form->addWidget(widget, row, 0, 1, 2);
+  auto* text = new QLabel(label);
+  text->setTextFormat(Qt::PlainText);
+  form->addWidget(text, row, 0);
+  form->addWidget(widget, row, 1);
+  m_labels[widget] = text;
+}
+
+void SetupForm::showRow(QWidget* widget, bool shown) {
+  widget->setVisible(shown);
+  if (const auto label = m_labels.find(widget); label != m_labels.end()) label->second->setVisible(shown);
+}
+
+void SetupForm::addText(QGridLayout* form, const QString& name, const QString& label,
                         std::string Channel::*member) {
   auto* edit = new QLineEdit(m_body);
   edit->setObjectName(name);
   edit->setAccessibleName(label);
   edit->installEventFilter(new FieldUndoFilter(edit));
-  form->addRow(label, edit);
+  addRow(form, label, edit);
   connect(edit, &QLineEdit::editingFinished, this, [this, edit, member, label] {
     if (!edit->isModified()) return;
     edit->setModified(false);
@@ -128,17 +144,17 @@ void SetupForm::addText(QFormLayout* form, const QString& name, const QString& l
 }
 
 void SetupForm::addChannelGroup() {
-  QFormLayout* form = addGroup(tr("Channel"), "channelGroup");
+  QGridLayout* form = addGroup(tr("Channel"), "channelGroup");
   addText(form, "channelName", tr("Name"), &Channel::name);
   addText(form, "channelNote", tr("Note"), &Channel::note);
 }
 
 void SetupForm::addBridgeGroup() {
-  QFormLayout* form = addGroup(tr("Bridge"), "bridgeGroup");
+  QGridLayout* form = addGroup(tr("Bridge"), "bridgeGroup");
   m_template = new CalmComboBox("bridgeTemplate", tr("Bridge template"));
   for (const core::BridgeTemplate& shape : core::allTemplates())
     m_template->addItem(toQString(shape.name), static_cast<int>(shape.type));
-  form->addRow(m_template);
+  addRow(form, {}, m_template);
   connect(m_template, &QComboBox::activated, this, [this](int row) {
     const auto type = static_cast<core::BridgeType>(m_template->itemData(row).toInt());
     if (m_session.channel())
@@ -147,10 +163,10 @@ void SetupForm::addBridgeGroup() {
   m_about = new QLabel;
   m_about->setTextFormat(Qt::PlainText);
   m_about->setWordWrap(true);
-  form->addRow(m_about);
+  addRow(form, {}, m_about);
   m_sixWire = new QCheckBox(tr("Six-wire: sense leads"));
   m_sixWire->setObjectName("sixWire");
-  form->addRow(m_sixWire);
+  addRow(form, {}, m_sixWire);
   connect(m_sixWire, &QCheckBox::clicked, this, [this](bool on) {
     change(tr("Change connection"), [on](Channel& channel) { channel.setup.bridge.sixWire = on; });
   });
@@ -186,7 +202,7 @@ void SetupForm::addBridgeGroup() {
 }
 
 void SetupForm::addArmsGroup() {
-  QFormLayout* form = addGroup(tr("Arms as installed, without load"), "armsGroup");
+  QGridLayout* form = addGroup(tr("Arms as installed, without load"), "armsGroup");
   for (const std::size_t arm : {0, 1, 2, 3})
     addField(
         form, {QString("arm%1").arg(arm + 1), tr("Arm %1").arg(arm + 1), tr("Change arm")},
@@ -196,7 +212,7 @@ void SetupForm::addArmsGroup() {
 }
 
 void SetupForm::addLeadsGroup() {
-  QFormLayout* form = addGroup(tr("Leads, each one way"), "leadsGroup");
+  QGridLayout* form = addGroup(tr("Leads, each one way"), "leadsGroup");
   for (std::size_t k = 0; k < core::leadRoleCount; ++k) {
     const auto role = static_cast<core::LeadRole>(k);
     const QString name = toQString(core::leadName(role));
@@ -214,7 +230,7 @@ void SetupForm::addLeadsGroup() {
     wire->setToolTip(tr("Work the resistance out from length and size of a copper wire"));
     line->addWidget(edit);
     line->addWidget(wire);
-    form->addRow(name, row);
+    addRow(form, name, row);
     connect(edit, &QuantityEdit::refused, this, &SetupForm::refused);
     connect(edit, &QuantityEdit::valueEdited, this, [this, k](double v) {
       change(tr("Change lead"), [&](Channel& c) { c.setup.bridge.leads[k] = core::Resistance(v); });
@@ -222,12 +238,12 @@ void SetupForm::addLeadsGroup() {
     connect(wire, &QToolButton::clicked, this, [this, role] { editWire(role); });
     m_fields.push_back({edit, row,
                         [k](const Channel& c) { return core::resistanceOf(c.setup.bridge.leads[k]).base(); },
-                        [role](const Channel& c) { return usesLead(c, role); }, form});
+                        [role](const Channel& c) { return usesLead(c, role); }});
   }
 }
 
 void SetupForm::addInstrumentGroup() {
-  QFormLayout* form = addGroup(tr("Instrument"), "instrumentGroup");
+  QGridLayout* form = addGroup(tr("Instrument"), "instrumentGroup");
   addField(
       form, {"excitation", tr("Excitation"), tr("Change excitation")}, UnitFamily::Voltage,
       [](const Channel& c) { return c.setup.instrument.excitation.base(); },
@@ -249,7 +265,7 @@ void SetupForm::addInstrumentGroup() {
   m_unit = new CalmComboBox("readingUnit", tr("Reads in"));
   for (const QString& text : {tr("strain, µm/m"), tr("output, mV/V"), tr("voltage, mV"), tr("scaled unit")})
     m_unit->addItem(text);
-  form->addRow(tr("Reads in"), m_unit);
+  addRow(form, tr("Reads in"), m_unit);
   connect(m_unit, &QComboBox::activated, this, [this](int row) {
     change(tr("Change reading unit"),
            [row](Channel& c) { c.setup.instrument.unit = static_cast<core::ReadingUnit>(row); });
@@ -257,7 +273,7 @@ void SetupForm::addInstrumentGroup() {
   addUnitFields(form);
 }
 
-void SetupForm::addUnitFields(QFormLayout* form) {
+void SetupForm::addUnitFields(QGridLayout* form) {
   const auto strain = [](const Channel& c) { return showsUnit(c, core::ReadingUnit::MicrometrePerMetre); };
   const auto scaled = [](const Channel& c) { return showsUnit(c, core::ReadingUnit::Scaled); };
   addField(
@@ -278,7 +294,7 @@ void SetupForm::addUnitFields(QFormLayout* form) {
   unit->setObjectName("scaledUnit");
   unit->setAccessibleName(tr("Scaled unit"));
   unit->installEventFilter(new FieldUndoFilter(unit));
-  form->addRow(tr("Scaled unit"), unit);
+  addRow(form, tr("Scaled unit"), unit);
   connect(unit, &QLineEdit::editingFinished, this, [this, unit] {
     if (!unit->isModified()) return;
     const std::string text = unit->text().trimmed().toStdString();
@@ -288,14 +304,14 @@ void SetupForm::addUnitFields(QFormLayout* form) {
     });
     unit->setModified(false);
   });
-  m_refreshers.push_back([unit, form, scaled](const Channel& c) {
-    form->setRowVisible(unit, scaled(c) || core::isTransducer(c.setup.bridge));
+  m_refreshers.push_back([this, unit, scaled](const Channel& c) {
+    showRow(unit, scaled(c) || core::isTransducer(c.setup.bridge));
     if (!unit->isModified()) unit->setText(toQString(c.setup.instrument.scaledUnit));
   });
 }
 
 void SetupForm::addLimitsGroup() {
-  QFormLayout* form = addGroup(tr("Limits (electrical chain)"), "limitsGroup");
+  QGridLayout* form = addGroup(tr("Limits (electrical chain)"), "limitsGroup");
   addField(
       form, {"limitRelative", tr("Of expected reading"), tr("Change limit")}, UnitFamily::Percent,
       [](const Channel& c) { return c.setup.limits.relative; },
@@ -350,7 +366,7 @@ void SetupForm::refresh() {
   for (const auto& refresher : m_refreshers) refresher(*channel);
   for (const Field& field : m_fields) {
     const bool shown = !field.shown || field.shown(*channel);
-    if (field.form->isRowVisible(field.row) != shown) field.form->setRowVisible(field.row, shown);
+    showRow(field.row, shown);
     if (shown) field.edit->setValue(field.get(*channel));
   }
   refreshChoices(*channel);

@@ -3,6 +3,7 @@
 
 #include <QScrollArea>
 #include <functional>
+#include <unordered_map>
 #include <vector>
 
 #include "ui/quantity_edit.h"
@@ -10,7 +11,7 @@
 
 class QCheckBox;
 class QComboBox;
-class QFormLayout;
+class QGridLayout;
 class QGroupBox;
 class QLabel;
 class QLineEdit;
@@ -44,24 +45,26 @@ class SetupForm : public QScrollArea {
     QWidget* row;
     Getter get;
     Shown shown;
-    QFormLayout* form;
   };
   struct FieldText {
     QString name, label, editLabel;
   };
 
-  QFormLayout* addGroup(const QString& title, const QString& objectName);
-  QuantityEdit* addField(QFormLayout* form, const FieldText& text, core::UnitFamily family, Getter get,
+  QGridLayout* addGroup(const QString& title, const QString& objectName);
+  QuantityEdit* addField(QGridLayout* form, const FieldText& text, core::UnitFamily family, Getter get,
                          Setter set, Shown shown = {});
-  void addText(QFormLayout* form, const QString& name, const QString& label, std::string Channel::*member);
+  void addText(QGridLayout* form, const QString& name, const QString& label, std::string Channel::*member);
   void addChannelGroup();
   void addBridgeGroup();
   void addArmsGroup();
   void addLeadsGroup();
   void addInstrumentGroup();
-  void addUnitFields(QFormLayout* form);
+  void addUnitFields(QGridLayout* form);
   void addLimitsGroup();
   void editWire(core::LeadRole role);
+  /// Puts `widget` below the others, with a label in front of it, or over the whole width without one.
+  void addRow(QGridLayout* form, const QString& label, QWidget* widget);
+  void showRow(QWidget* widget, bool shown);
   void refresh();
   void refreshChoices(const Channel& channel);
   void change(const QString& label, const std::function<void(Channel&)>& edit);
@@ -70,6 +73,7 @@ class SetupForm : public QScrollArea {
   QWidget* m_body;
   QVBoxLayout* m_layout;
   std::vector<Field> m_fields;
+  std::unordered_map<QWidget*, QLabel*> m_labels;
   std::vector<std::function<void(const Channel&)>> m_refreshers;
   QComboBox* m_template = nullptr;
   QCheckBox* m_sixWire = nullptr;
