@@ -2,6 +2,7 @@
 #include "core/report/channel_section.h"
 
 #include "core/report/figures.h"
+#include "core/report/step_row.h"
 #include "core/report/tables.h"
 #include "core/units/notation.h"
 
@@ -41,7 +42,7 @@ void addElement(EntryList& list, const Bridge& bridge) {
 
 EntryList bridgeEntries(const Bridge& bridge) {
   const BridgeTemplate& shape = templateOf(bridge.type);
-  EntryList list{"Bridge and leads", {{"Bridge", std::string(shape.name)}}};
+  EntryList list{"Bridge and leads", {}};
   addElement(list, bridge);
   for (const std::size_t arm : {0, 1, 2, 3}) {
     const std::string role = shape.shares[arm].active() ? ", active" : ", completion";
@@ -65,20 +66,18 @@ EntryList instrumentEntries(const Instrument& instrument) {
     list.entries.push_back({"Scale", formatNumber(instrument.unitsPerMillivoltPerVolt, 10) + " " +
                                          instrument.scaledUnit + " per mV/V"});
   list.entries.push_back({"Excitation", formatQuantity(instrument.excitation.base(), UnitFamily::Voltage)});
-  list.entries.push_back({"Input resistance", instrument.inputResistance ? ohms(*instrument.inputResistance)
-                                                                         : "taken as infinite"});
+  list.entries.push_back(
+      {"Input resistance", instrument.inputResistance ? ohms(*instrument.inputResistance) : "infinite"});
   return list;
 }
 
 EntryList limitEntries(const Setup& setup) {
   const Limits& limits = setup.limits;
   return {"Limits",
-          {{"Deviation from expected",
-            formatQuantity(limits.relative, UnitFamily::Percent) + " of the expected reading"},
+          {{"Deviation, share of expected", formatQuantity(limits.relative, UnitFamily::Percent)},
            {"Never narrower than",
             formatQuantity(limits.least.base(), UnitFamily::Named, readingUnitText(setup.instrument))},
-           {"Return to zero",
-            formatQuantity(limits.zeroReturn, UnitFamily::Percent) + " of the greatest expected reading"}}};
+           {"Zero return, share of greatest", formatQuantity(limits.zeroReturn, UnitFamily::Percent)}}};
 }
 
 Table shuntTable(const Setup& setup) {
@@ -113,6 +112,8 @@ Section setupSection(const Document& document, std::size_t index, const ChannelE
   const Channel& channel = *document.channels[index];
   Section section{"Channel " + channel.name, 1, {}};
   section.blocks.push_back(Paragraph{"Status: " + evaluation.status + ".", evaluation.verdict});
+  const BridgeTemplate& shape = templateOf(channel.setup.bridge.type);
+  section.blocks.push_back(Paragraph{std::string(shape.name) + ". " + std::string(shape.about), {}});
   if (!channel.note.empty()) section.blocks.push_back(Paragraph{channel.note, {}});
   section.blocks.push_back(Picture{Picture::Kind::Bridge, index, 0,
                                    "Bridge of channel " + channel.name + " with its leads and shunts"});
@@ -152,25 +153,32 @@ bool hasReading(const Check& check) {
   return false;
 }
 
+/// Why each step that does not pass does not; said once where it is the same for all.
+void addReasons(Section& section, const std::vector<StepRow>& rows) {
+  for (const StepRow& row : rows) {
+    if (row.verdict == Verdict::Pass) continue;
+    const std::string step = "Step " + std::to_string(row.step + 1);
+    const std::string_view fails = row.verdict == Verdict::Fail ? " fails. " : ". ";
+    section.blocks.push_back(Paragraph{step + std::string(fails) + row.reason, row.verdict});
+  }
+}
+
 Section checkSection(const Document& document, std::size_t index, const ChannelEvaluation& evaluation,
                      std::size_t number) {
   const Channel& channel = *document.channels[index];
   const Check& check = channel.checks[number];
-  const CheckAssessment& assessment = evaluation.checks[number].assessment;
+  const CheckEvaluation& judged = evaluation.checks[number];
   Section section{channel.name + ", check " + check.name, 2, {}};
-  section.blocks.push_back(
-      Paragraph{"Verdict: " + std::string(verdictWord(assessment.verdict)) + ". " + assessment.reason,
-                assessment.verdict});
+  section.blocks.push_back(Paragraph{judged.assessment.reason, judged.assessment.verdict});
   section.blocks.push_back(checkEntries(channel, check));
-  if (assessment.steps.empty()) return section;
+  if (judged.assessment.steps.empty()) return section;
   section.blocks.push_back(checkTable(channel, evaluation, number));
-  for (std::size_t step = 0; step < assessment.steps.size(); ++step)
-    if (assessment.steps[step].verdict != Verdict::Pass)
-      section.blocks.push_back(Paragraph{"Step " + std::to_string(step + 1) + ", " +
-                                             std::string(verdictWord(assessment.steps[step].verdict)) + ": " +
-                                             assessment.steps[step].reason,
-                                         assessment.steps[step].verdict});
+  if (const auto& zero = judged.prediction.zero; !zero) {
+    section.blocks.push_back(Caution{"Cannot be predicted: " + zero.error().text()});
+    return section;
+  }
   if (!hasReading(check)) return section;
+  addReasons(section, stepRows(channel, evaluation, number));
   section.blocks.push_back(
       Picture{Picture::Kind::Outcome, index, number,
               "Measured change against simulated value, and deviation from expected with "

@@ -17,9 +17,11 @@ p.pass, td.pass { color: #00704f; font-weight: bold; }
 p.fail, td.fail { color: #b84600; font-weight: bold; }
 p.open, td.open { color: #4c5560; font-weight: bold; }
 table { border-collapse: collapse; }
-th { font-size: 8pt; background-color: #e9edf1; border: 1px solid #b9c1c9; padding: 3px 5px; }
+th { font-size: 8pt; background-color: #e9edf1; border: 1px solid #b9c1c9; padding: 3px 5px; white-space: nowrap; }
 td { font-size: 8pt; border: 1px solid #d3d8dd; padding: 2px 5px; }
-td.name { color: #4c5560; }
+td.hand { padding: 14px 5px; }
+td.name { color: #4c5560; white-space: nowrap; }
+td.side { border: none; padding: 0px 14px 0px 0px; vertical-align: top; }
 )";
 
 std::string_view classOf(Verdict verdict) {
@@ -32,6 +34,13 @@ std::string_view classOf(Verdict verdict) {
       return "open";
   }
   return {};
+}
+
+/// The unit on a line of its own, so that columns stay narrow.
+std::string headText(const std::string& name) {
+  const std::size_t comma = name.rfind(", ");
+  if (comma == std::string::npos) return htmlText(name);
+  return htmlText(name.substr(0, comma + 1)) + "<br>" + htmlText(name.substr(comma + 2));
 }
 
 class Writer {
@@ -61,7 +70,7 @@ class Writer {
     m_html += "<table cellspacing=\"0\" width=\"100%\"><thead><tr>";
     for (const TableColumn& column : table.columns)
       m_html += "<th align=\"" + std::string(column.numeric ? "right" : "left") + "\">" +
-                htmlText(column.name) + "</th>";
+                headText(column.name) + "</th>";
     m_html += "</tr></thead><tbody>\n";
     for (const TableRow& row : table.rows) addRow(table, row);
     m_html += "</tbody></table>\n";
@@ -78,25 +87,45 @@ class Writer {
   void add(const Section& section) {
     const std::string tag = section.level <= 1 ? "h2" : "h3";
     m_html += "<" + tag + ">" + htmlText(section.heading) + "</" + tag + ">\n";
-    for (const Block& block : section.blocks) std::visit(*this, block);
+    for (std::size_t k = 0; k < section.blocks.size();) k += addFrom(section.blocks, k);
   }
 
   std::string take() { return std::move(m_html); }
 
  private:
+  /// Adds block `k`; lists in a row stand side by side, to save paper. Returns how many were added.
+  std::size_t addFrom(const std::vector<Block>& blocks, std::size_t k) {
+    std::size_t end = k;
+    while (end < blocks.size() && std::holds_alternative<EntryList>(blocks[end])) ++end;
+    if (end - k < 2) {
+      std::visit(*this, blocks[k]);
+      return 1;
+    }
+    m_html += "<table class=\"side\" width=\"100%\" cellspacing=\"0\"><tr>\n";
+    for (std::size_t list = k; list < end; ++list) {
+      m_html += "<td class=\"side\" valign=\"top\">";
+      std::visit(*this, blocks[list]);
+      m_html += "</td>\n";
+    }
+    m_html += "</tr></table>\n";
+    return end - k;
+  }
+
   void addCaption(const std::string& caption) {
     if (!caption.empty()) m_html += "<p class=\"caption\">" + htmlText(caption) + "</p>\n";
   }
 
   // Emphasis only on the last cell, which holds the word.
+  static std::string_view cellClass(const Table& table, const TableRow& row, std::size_t cell) {
+    if (table.handwriting) return "hand";
+    return row.verdict && cell + 1 == row.cells.size() ? classOf(*row.verdict) : "plain";
+  }
+
   void addRow(const Table& table, const TableRow& row) {
     m_html += "<tr>";
-    for (std::size_t k = 0; k < row.cells.size(); ++k) {
-      const bool marked = row.verdict && k + 1 == row.cells.size();
-      m_html += "<td align=\"" + std::string(table.columns[k].numeric ? "right" : "left") + "\"" +
-                (marked ? " class=\"" + std::string(classOf(*row.verdict)) + "\"" : "") + ">" +
-                htmlText(row.cells[k]) + "</td>";
-    }
+    for (std::size_t k = 0; k < row.cells.size(); ++k)
+      m_html += "<td align=\"" + std::string(table.columns[k].numeric ? "right" : "left") + "\" class=\"" +
+                std::string(cellClass(table, row, k)) + "\">" + htmlText(row.cells[k]) + "</td>";
     m_html += "</tr>\n";
   }
 

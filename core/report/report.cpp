@@ -9,7 +9,8 @@ namespace {
 std::string given(const std::string& text) { return text.empty() ? "not given" : text; }
 
 Table summaryTable(const Document& document) {
-  Table table{"Channels", {{"Channel"}, {"Bridge"}, {"Steps", true}, {"Checks", true}, {"Status"}}, {}};
+  Table table{
+      "Channels", {{"Channel"}, {"Bridge"}, {"Steps", true}, {"Checks", true}, {"Status"}}, {}, false};
   for (const auto& channel : document.channels) {
     const ChannelEvaluation evaluation = evaluate(*channel);
     table.rows.push_back({{channel->name, std::string(templateOf(channel->setup.bridge.type).name),
@@ -42,7 +43,7 @@ Section cautionSection() {
 }
 
 Section signatureSection(const Document& document) {
-  Table table{"", {{"Role"}, {"Name"}, {"Signature"}, {"Date"}}, {}};
+  Table table{"", {{"Role"}, {"Name"}, {"Signature"}, {"Date"}}, {}, true};
   table.rows.push_back({{"Prepared", document.person, "", ""}, {}});
   table.rows.push_back({{"Reviewed", "", "", ""}, {}});
   return {"Signatures", 1, {std::move(table)}};

@@ -48,6 +48,7 @@ struct Table {
   std::string caption;
   std::vector<TableColumn> columns;
   std::vector<TableRow> rows;
+  bool handwriting = false;  ///< empty cells are to be filled in by hand
 };
 
 /// A place for a picture that whoever lays out the report may draw.

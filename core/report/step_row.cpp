@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/step_row.h"
 
+#include <cmath>
+
 namespace core {
 namespace {
 
@@ -23,6 +25,7 @@ void addJudgement(StepRow& row, const StepAssessment& judged) {
   row.limit = base(judged.limit);
   row.verdict = judged.verdict;
   row.reason = judged.reason;
+  if (row.change && !std::isfinite(*row.change)) row.reason = "The reading is no finite number.";
 }
 
 void addReading(StepRow& row, const Check& check) {

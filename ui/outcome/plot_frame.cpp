@@ -137,6 +137,12 @@ void PlotFrame::applyColours(const Colours& colours) {
   }
 }
 
+void PlotFrame::grabInto(QPainter& painter, QPoint corner) {
+  chart()->layout()->activate();
+  arrange();
+  QWidget::render(&painter, corner);
+}
+
 const PlotHit* PlotFrame::hitAt(QPointF position, std::optional<std::size_t> current) const {
   const PlotHit* nearest = nullptr;
   double least = reach_px;

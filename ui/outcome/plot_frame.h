@@ -49,6 +49,9 @@ class PlotFrame : public QChartView {
   int neededLeft() const;
   void setLeft(int left);
 
+  /// Draws the whole plot with its corner at `corner`, as it is on the screen but at any resolution.
+  void grabInto(QPainter& painter, QPoint corner);
+
   /// The hit under `position`, none when nothing is near; at equal places the one after `current`.
   std::optional<std::size_t> stepAt(QPointF position, std::optional<std::size_t> current) const;
   void setCurrentStep(std::optional<std::size_t> step) { m_current = step; }
