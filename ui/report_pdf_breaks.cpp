@@ -21,6 +21,7 @@ struct Piece {
   QRectF place(const QAbstractTextDocumentLayout& layout) const {
     return table ? layout.frameBoundingRect(table) : layout.blockBoundingRect(block);
   }
+  bool isPicture() const { return !table && block.begin().fragment().charFormat().isImageFormat(); }
   /// Stays with what follows: headings, bold paragraphs (captions, verdicts), pictures with their words.
   bool heads() const {
     if (table) return false;

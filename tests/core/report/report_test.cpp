@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/report.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "core/document/edits.h"
+#include "core/report/figures.h"
+#include "core/report/html.h"
+#include "core/report/tables.h"
+
+namespace core {
+namespace {
+
+using testing::HasSubstr;
+using testing::Not;
+
+/// All words of a report, a line each.
+class Words {
+ public:
+  explicit Words(const Report& report) {
+    add(report.title);
+    for (const Section& section : report.sections) {
+      add(section.heading);
+      for (const Block& block : section.blocks) std::visit([this](const auto& b) { words(b); }, block);
+    }
+  }
+  operator const std::string&() const { return m_text; }
+
+ private:
+  void add(const std::string& text) { m_text += text + "\n"; }
+  void words(const Paragraph& block) { add(block.text); }
+  void words(const Caution& block) { add(block.text); }
+  void words(const Picture& block) { add(block.caption); }
+  void words(const EntryList& block) {
+    for (const Entry& entry : block.entries) add(entry.name + ": " + entry.value);
+  }
+  void words(const Table& block) {
+    for (const TableRow& row : block.rows) {
+      EXPECT_EQ(row.cells.size(), block.columns.size()) << block.caption;
+      std::string line;
+      for (const std::string& cell : row.cells) line += cell + " | ";
+      add(line);
+    }
+  }
+
+  std::string m_text;
+};
+
+Channel checkedChannel() {
+  Channel channel;
+  channel.name = "TP-01";
+  channel.setup.shunts = {{"R1", Resistance(174650), Node::Arm1Begin, Node::Arm1End, Resistance(0)},
+                          {"R2", Resistance(349650), Node::Arm1Begin, Node::Arm1End, Resistance(0)}};
+  channel.setup.sequence = {{"zero", {}, Duration(2)},
+                            {"large", {0}, Duration(2)},
+                            {"small", {1}, Duration(2)},
+                            {"zero", {}, Duration(2)}};
+  channel = withCheckAdded(channel, Check{});
+  channel.checks[0].date = "2031-05-04";
+  // Derived for 350 ohm and gauge factor 2: linear indications -2e6/1998 and -2e6/3998 um/m.
+  const double readings[] = {1, 1 - 2e6 / 1998, 1 - 2e6 / 3998, 1.5};
+  for (std::size_t k = 0; k < 4; ++k)
+    channel.checks[0].readings[k] = Measured{Reading(readings[k]), {}, {}, {}};
+  return channel;
+}
+
+Document documentOf(Channel channel) { return withChannelInserted({}, 0, std::move(channel)); }
+
+TEST(Report, SaysWhatWasPlannedReadAndJudged) {
+  Document document = documentOf(checkedChannel());
+  document.title = "Tailplane";
+  const std::string words = Words(reportOf(document));
+  for (const char* part :
+       {"Tailplane", "Channel TP-01", "Quarter bridge, three-wire", "174.65 kΩ", "Pass: all 4 steps",
+        "Date: 2031-05-04", "Recording: none", "Deviation, share of expected: 1 %", "Zero return: 0.5 µm/m"})
+    EXPECT_THAT(words, HasSubstr(part));
+}
+
+TEST(Report, CarriesEveryCautionTheScopeAndRoomForSignatures) {
+  const std::string words = Words(reportOf({}));
+  for (const std::string& caution : cautions()) EXPECT_THAT(words, HasSubstr(caution));
+  EXPECT_EQ(cautions().size(), 5U);
+  EXPECT_THAT(words, HasSubstr(std::string(chainScopeStatement())));
+  for (const char* part : {"Prepared | ", "Reviewed | ", "has no channels"})
+    EXPECT_THAT(words, HasSubstr(part));
+}
+
+TEST(Report, NamesTheRecordingWithItsHash) {
+  Channel channel = checkedChannel();
+  channel.checks[0].recording = RecordingReference{"recordings/pre.csv", 1234, std::string(64, 'e'), "TP-01"};
+  const std::string words = Words(reportOf(documentOf(channel)));
+  for (const std::string& part :
+       {std::string("recordings/pre.csv, column TP-01"), std::string("1234 bytes"), std::string(64, 'e')})
+    EXPECT_THAT(words, HasSubstr(part));
+}
+
+TEST(Report, AReadingThatIsNoNumberIsAFailureInWords) {
+  Channel channel = checkedChannel();
+  channel.checks[0].readings[1] = Measured{Reading(std::nan("")), {}, {}, {}};
+  const std::string words = Words(reportOf(documentOf(channel)));
+  EXPECT_THAT(words, HasSubstr("Step 2 fails. The reading is no finite number."));
+  EXPECT_THAT(words, HasSubstr("not a number | not a number | not a number"));
+  EXPECT_THAT(words, HasSubstr("Line: not fitted: "));
+  EXPECT_THAT(words, Not(HasSubstr("nan")));
+  EXPECT_THAT(words, Not(HasSubstr("Pass: all")));
+}
+
+TEST(Report, AnUnsolvableBridgeIsSaidAndNothingPasses) {
+  Channel channel = checkedChannel();
+  channel.setup.bridge.arms[1] = Resistance(-1);
+  const std::string words = Words(reportOf(documentOf(channel)));
+  EXPECT_THAT(words, HasSubstr("Cannot be predicted: arm 2"));
+  EXPECT_THAT(words, HasSubstr("cannot be predicted | "));
+  EXPECT_THAT(words, Not(HasSubstr("| pass |")));
+}
+
+TEST(Report, ComparesTheLastTwoChecksAndSaysFirstWhatDiffersInTheSetUp) {
+  Channel channel = withCheckClosed(checkedChannel(), 0);
+  channel.setup.instrument.excitation = Voltage(2.5);
+  channel = withCheckAdded(channel, Check{});
+  channel.checks[1].name = "post-test";
+  channel.checks[1].readings = channel.checks[0].readings;
+  channel.checks[1].readings[1]->mean += Reading(25);
+  const Report report = reportOf(documentOf(channel));
+  const auto found = std::find_if(report.sections.begin(), report.sections.end(), [](const Section& section) {
+    return section.heading == "TP-01, pre-test and post-test compared";
+  });
+  ASSERT_NE(found, report.sections.end());
+  const auto* first = std::get_if<Caution>(&found->blocks[0]);
+  ASSERT_TRUE(first);
+  EXPECT_EQ(first->text, "The set-ups differ in instrument settings.");
+  EXPECT_THAT(std::string(Words(report)), HasSubstr("-1001.00 | -976.00 | 25.00 | "));
+  EXPECT_THAT(std::string(Words(report)), HasSubstr("Changed: 1 of 4 steps"));
+}
+
+TEST(Report, AValueIsShownToTwoDigitsOfItsError) {
+  EXPECT_EQ(withError(3, std::sqrt(3.0)), "3.0 ± 1.7");
+  EXPECT_EQ(withError(0.99870123, 0.00041), "0.99870 ± 0.00041");
+  EXPECT_EQ(withError(123456, 1234), "123456 ± 1234");
+  EXPECT_EQ(withError(0.5, std::nullopt), "0.5");
+}
+
+TEST(Report, PlacesFollowTheGreatestValue) {
+  EXPECT_EQ(decimalsFor(std::vector<double>{-1000, 3}), 2);
+  EXPECT_EQ(decimalsFor(std::vector<double>{0.5, std::nan("")}), 6);
+  EXPECT_EQ(decimalsFor(std::vector<double>{}), 1);
+  EXPECT_EQ(shownNumber(std::nullopt, 2), "");
+  EXPECT_EQ(shownNumber(-HUGE_VAL, 2), "infinite");
+}
+
+TEST(ReportHtml, ForeignTextIsTextAndNotMarkup) {
+  Channel channel = checkedChannel();
+  channel.name = "<img src=x>&\"'";
+  channel.note = "two\nlines";
+  const std::string html = reportHtml(reportOf(documentOf(channel)));
+  EXPECT_THAT(html, Not(HasSubstr("<img")));
+  EXPECT_THAT(html, HasSubstr("Channel &lt;img src=x&gt;&amp;&quot;&#39;"));
+  EXPECT_THAT(html, HasSubstr("two<br>lines"));
+}
+
+TEST(ReportHtml, PicturesComeWithTheirWords) {
+  const auto source = [](const Picture& picture) {
+    return PictureSource{picture.kind == Picture::Kind::Bridge ? "bridge.png" : "", 300};
+  };
+  const std::string html = reportHtml(reportOf(documentOf(checkedChannel())), source);
+  EXPECT_THAT(html, HasSubstr("<img src=\"bridge.png\" width=\"300\" alt=\"Bridge of channel TP-01"));
+}
+
+}  // namespace
+}  // namespace core
