@@ -26,6 +26,12 @@ constexpr QSize outcomeSize(640, 290), bridgeSize(500, 350);
 
 core::Error stopped() { return {"report", "was stopped before it was finished", ""}; }
 
+/// Joined letters would not be found by a search for "off" or "finite"; any letter spacing parts them.
+QFont withoutLigatures(QFont font) {
+  font.setLetterSpacing(QFont::PercentageSpacing, 100.01);
+  return font;
+}
+
 /// Draws the pictures that the report asks for, and knows how far it is.
 class Pictures {
  public:
@@ -118,7 +124,7 @@ core::Result<QByteArray> reportPdf(const core::Document& document,
   writer.setCreator("Shuntwright");
 
   QTextDocument text;
-  text.setDefaultFont(QFont("DejaVu Sans", 9));
+  text.setDefaultFont(withoutLigatures(QFont("DejaVu Sans", 9)));
   text.setDocumentMargin(0);
   text.documentLayout()->setPaintDevice(&writer);
   Pictures pictures(document, text);
