@@ -67,7 +67,7 @@ void keepTogether(QTextDocument& text) {
     while (last + 1 < pieces.size() && pieces[last].heads()) height += pieces[++last].place(layout).height();
     const double top = pieces[begin].place(layout).top(), bottom = pieces[last].place(layout).bottom();
     const bool cut = std::floor(top / page) != std::floor((bottom - 1) / page);
-    if (cut && height < 0.55 * page && begin > 0) startPageAt(pieces[begin]);
+    if (cut && height < 0.65 * page && begin > 0) startPageAt(pieces[begin]);
     begin = last + 1;
   }
 }
