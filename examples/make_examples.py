@@ -1,0 +1,425 @@
+#!/usr/bin/python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Makes the examples of this folder. All of it is invented.
+
+    make_examples.py [--out FOLDER] [--program SHUNTWRIGHT]
+
+Scenario: the (invented) Alder Fen Test Hall proof-loads the tailplane of a two-seat training glider,
+the (invented) Sandpiper. Seven channels are checked by shunts before and after the test.
+
+Written are the plans (plan, quarter_bridge, load_cell .bridgecal) and two recordings, pre_test.csv and
+post_test.csv. With --program also demo.bridgecal: the plan with both checks, made by running
+"check --save" of that program on the plan and the recordings, as a user would.
+
+The recordings are independent of the program: every sample comes from this file's own nodal analysis
+of the bridge, its leads and its shunts. What differs from the plan on purpose:
+  - each shunt is up to 0.03 % off its nominal value, each amplifier up to 0.02 % off in gain;
+  - noise, a slow drift, an offset of the zero and the settling of the amplifier (15 ms);
+  - TP-02, post-test: moisture leaks across the gauge and gets worse while the check runs;
+  - TP-11, post-test: drifts, yet stays within its limits;
+  - TP-12, both: its shunts are wired to the neighbouring arm, so every sign is wrong.
+
+Only the standard library is used, and of random numbers only random() with a seed, whose sequence
+Python promises to keep, so that every run gives the same bytes.
+"""
+import argparse
+import json
+import os
+import random
+import subprocess
+import sys
+from dataclasses import dataclass, field, replace
+
+SAMPLES_PER_SECOND = 100
+HOLD_S = 2
+SETTLING_PER_SAMPLE = 0.5134  # exp(-10 ms / 15 ms)
+AWG26_M2 = 1.288e-7
+COPPER_OHM_M = 1.7241e-8  # IEC 60028, annealed copper at 20 degrees (from memory)
+MARK = "INVENTED DATA: Alder Fen Test Hall and the Sandpiper glider do not exist."
+
+
+# --- the circuit ------------------------------------------------------------------------------------
+
+def solve(branches, plus, minus):
+    """Potentials of all nodes with `plus` at 1 V and `minus` at 0 V.
+
+    `branches` are (node, node, ohm); zero ohm makes two nodes one. Nodal analysis: at every other node
+    the currents sum to zero, which is a linear system, solved by Gaussian elimination with pivoting.
+    """
+    name_of = {}
+
+    def root(node):
+        while name_of.setdefault(node, node) != node:
+            node = name_of[node]
+        return node
+
+    for a, b, ohm in branches:
+        if ohm == 0:
+            name_of[root(a)] = root(b)
+    nodes = sorted({root(n) for a, b, _ in branches for n in (a, b)})
+    unknown = [n for n in nodes if n not in (root(plus), root(minus))]
+    row_of = {n: k for k, n in enumerate(unknown)}
+    size = len(unknown)
+    rows = [[0.0] * (size + 1) for _ in unknown]
+    for a, b, ohm in branches:
+        if ohm == 0:
+            continue
+        for here, there in ((root(a), root(b)), (root(b), root(a))):
+            if here not in row_of:
+                continue
+            row = rows[row_of[here]]
+            row[row_of[here]] += 1 / ohm
+            if there in row_of:
+                row[row_of[there]] -= 1 / ohm
+            elif there == root(plus):
+                row[size] += 1 / ohm
+    for k in range(size):
+        pivot = max(range(k, size), key=lambda r: abs(rows[r][k]))
+        rows[k], rows[pivot] = rows[pivot], rows[k]
+        for r in range(k + 1, size):
+            factor = rows[r][k] / rows[k][k]
+            for c in range(k, size + 1):
+                rows[r][c] -= factor * rows[k][c]
+    volt = [0.0] * size
+    for k in reversed(range(size)):
+        rest = sum(rows[k][c] * volt[c] for c in range(k + 1, size))
+        volt[k] = (rows[k][size] - rest) / rows[k][k]
+    at = {root(plus): 1.0, root(minus): 0.0}
+    at.update({n: volt[row_of[n]] for n in unknown})
+    return {n: at[root(n)] for n in list(name_of)}
+
+
+# Terminals P+ P- S+ S- at the instrument; "1b" and "1e" are the begin and end of arm 1, and so on.
+# Arms run P+ to S-, S- to P-, P- to S+, S+ to P+. Each kind of bridge: its leads, then its joins.
+INSIDE_34 = [("3b", "P-"), ("3e", "S+"), ("4b", "S+"), ("4e", "P+")]
+FULL = ({"P+": ("P+", "1b"), "P-": ("P-", "2e"), "S+": ("S+", "3e"), "S-": ("S-", "1e")},
+        [("4e", "1b"), ("1e", "2b"), ("2e", "3b"), ("3e", "4b")])
+BRIDGES = {
+    "quarter_two_wire": ({"P+": ("P+", "1b"), "S-": ("S-", "1e")},
+                         INSIDE_34 + [("2b", "S-"), ("2e", "P-")]),
+    "quarter_three_wire": ({"P+": ("P+", "1b"), "S-": ("S-", "1e"), "return": ("2b", "1e")},
+                           INSIDE_34 + [("2e", "P-")]),
+    "half_bending": ({"P+": ("P+", "1b"), "S-": ("S-", "1e"), "P-": ("P-", "2e")},
+                     INSIDE_34 + [("1e", "2b")]),
+    "full_torsion": FULL,
+    "transducer": FULL,
+}
+SENSE = {"sense+": ("sense+", "1b"), "sense-": ("sense-", "2e")}
+
+
+@dataclass
+class Lead:
+    """One copper wire, AWG 26, at 20 degrees; none at all when its length is zero."""
+    length_m: float
+
+    def ohm(self):
+        return COPPER_OHM_M * self.length_m / AWG26_M2
+
+
+@dataclass
+class Shunt:
+    name: str
+    ohm: float
+    a: str
+    b: str
+    wires_ohm: float = 0.2
+
+
+@dataclass
+class Channel:
+    name: str
+    note: str
+    type: str
+    arms: list
+    leads: dict
+    up: list                # shunts of positive polarity, rising
+    down: list              # shunts of negative polarity, rising in magnitude
+    factor: float = 2.07    # of the gauges and as set on the instrument
+    nominal: float = 350.0
+    bridge_factor: float = 1.0
+    unit: str = "um_per_m"  # um_per_m, mV_per_V or scaled
+    units_per_mV_per_V: float = 1.0
+    excitation_V: float = 5.0
+    six_wire: bool = False
+    capacity: float = 1.0
+    rated_mV_per_V: float = 2.0
+    least: float = 0.0
+    # Only in the recordings:
+    noise: float = 0.4
+    offset: float = 0.0
+    decimals: int = 2
+    swapped: bool = False   # shunts wired to the neighbouring arm
+    drift: dict = field(default_factory=dict)  # recording -> reading gained from begin to end
+    leak_S: dict = field(default_factory=dict)  # recording -> (begin, end) conductance across the gauge
+
+
+def output(channel, shunts=(), leak_S=0.0):
+    """Output in V/V with the given shunts closed and, perhaps, a leak across arm 1."""
+    wires, joins = BRIDGES[channel.type]
+    wires = dict(wires, **SENSE) if channel.six_wire else wires
+    branches = [(f"{k + 1}b", f"{k + 1}e", ohm) for k, ohm in enumerate(channel.arms)]
+    branches += [(a, b, channel.leads[role].ohm()) for role, (a, b) in wires.items()]
+    branches += [(a, b, 0) for a, b in joins]
+    branches += [(s.a, s.b, s.ohm + s.wires_ohm) for s in shunts]
+    if leak_S > 0:
+        branches.append(("1b", "1e", 1 / leak_S))
+    volt = solve(branches, "P+", "P-")
+    over = volt["sense+"] - volt["sense-"] if channel.six_wire else 1.0
+    return (volt["S+"] - volt["S-"]) / over
+
+
+def reading(channel, change):
+    """What the instrument shows for a change of output."""
+    if channel.unit == "um_per_m":
+        return 4e6 * change / (channel.factor * channel.bridge_factor)
+    return 1e3 * change * (channel.units_per_mV_per_V if channel.unit == "scaled" else 1)
+
+
+def unit_text(channel):
+    return {"um_per_m": "µm/m", "mV_per_V": "mV/V", "scaled": "kN"}[channel.unit]
+
+
+def steps(channel):
+    """(label, shunts closed): zero, three up, zero, three down, zero."""
+    sequence = [("zero", [])]
+    for sign, shunts in (("+", channel.up), ("-", channel.down)):
+        if shunts:
+            sequence += [(f"{sign}{k}", [s]) for k, s in enumerate(shunts, 1)] + [("zero", [])]
+    return sequence
+
+
+# --- the channels -----------------------------------------------------------------------------------
+
+def across(place, *kiloohms):
+    """Resistors switched to one place after the other; a place is (name, node, node)."""
+    name, a, b = place
+    return [Shunt(f"{kohm:g}k on {name}", kohm * 1000.0, a, b) for kohm in kiloohms]
+
+
+def leads(length_m, *roles):
+    return {role: Lead(length_m) for role in roles}
+
+
+# All at the instrument's terminals, so the leads lie inside of what is shunted.
+ARM1 = ("arm 1", "P+", "S-")
+ARM2 = ("arm 2", "S-", "P-")
+COMPLETION = ("arm 2", "2b", "P-")  # of a three-wire quarter bridge, where the return lead arrives
+
+CHANNELS = [
+    Channel("TP-01", "Front spar cap, root, upper skin", "quarter_three_wire",
+            [350.12, 350.0, 350.0, 350.0], leads(6, "P+", "S-", "return"),
+            across(COMPLETION, 332, 165, 110), across(ARM1, 332, 165, 110), offset=3.1),
+    Channel("TP-02", "Front spar cap, half span, upper skin", "quarter_three_wire",
+            [349.87, 350.0, 350.0, 350.0], leads(9, "P+", "S-", "return"),
+            across(COMPLETION, 332, 165, 110), across(ARM1, 332, 165, 110), offset=-2.4,
+            leak_S={"post": (1 / 700e3, 1 / 300e3)}),
+    Channel("TP-11", "Rear spar, bending, root", "half_bending",
+            [350.05, 349.96, 350.0, 350.0], leads(7, "P+", "P-", "S-"),
+            across(ARM2, 294, 147, 97.6), across(ARM1, 294, 147, 97.6), bridge_factor=2.0, offset=1.2,
+            drift={"post": 2.0}),
+    Channel("TP-12", "Rear spar, bending, half span", "half_bending",
+            [349.93, 350.08, 350.0, 350.0], leads(10, "P+", "P-", "S-"),
+            across(ARM2, 294, 147, 97.6), across(ARM1, 294, 147, 97.6), bridge_factor=2.0, offset=-4.0,
+            swapped=True),
+    Channel("TP-21", "Torsion tube of the elevator drive", "full_torsion",
+            [350.2, 349.9, 350.1, 349.85], leads(8, "P+", "P-", "S+", "S-"),
+            across(ARM2, 178, 88.7, 59), across(ARM1, 178, 88.7, 59), factor=2.05, bridge_factor=4.0,
+            unit="mV_per_V", noise=0.0003, offset=0.0042, decimals=5),
+    Channel("TP-31", "Fin post, old gauge kept on its two wires", "quarter_two_wire",
+            [120.08, 120.0, 120.0, 120.0], leads(24, "P+", "S-"),
+            across(ARM2, 118, 59, 39.2), across(ARM1, 118, 59, 39.2), factor=2.11, nominal=120.0,
+            excitation_V=2.5, noise=0.8, offset=6.5),
+    Channel("LC-1", "Load cell under the tailplane jack, 50 kN", "transducer",
+            [350.0, 350.0, 350.0, 350.0],
+            leads(12, "P+", "P-", "S+", "S-", "sense+", "sense-"),
+            across(ARM2, 348, 174, 86.6), across(ARM1, 348, 174, 86.6), bridge_factor=4.0, unit="scaled",
+            units_per_mV_per_V=25.0, six_wire=True, capacity=50.0, least=0.02, noise=0.004,
+            offset=0.031, decimals=4),
+]
+
+
+# --- the recordings ---------------------------------------------------------------------------------
+
+class Noise:
+    """Nearly normal noise without library functions that may differ in the last digit:
+    the sum of twelve uniform numbers less six has mean 0 and standard deviation 1."""
+
+    def __init__(self, seed):
+        self._random = random.Random(seed).random
+
+    def draw(self):
+        return sum(self._random() for _ in range(12)) - 6
+
+    def within(self, limit):
+        return (2 * self._random() - 1) * limit
+
+
+def as_built(channel, noise):
+    """The channel with the shunts it really has, and its amplifier's gain; the same in both recordings."""
+    def true(shunts, wired_like):
+        return [replace(s, ohm=s.ohm * (1 + noise.within(0.0003)), a=other.a, b=other.b)
+                for s, other in zip(shunts, wired_like)]
+
+    up, down = channel.up, channel.down
+    built = replace(channel, up=true(up, down if channel.swapped else up),
+                    down=true(down, up if channel.swapped else down))
+    return built, 1 + noise.within(0.0002)
+
+
+def samples(built, gain, recording, noise):
+    """What the channel's amplifier shows, sample by sample, while the sequence is run once."""
+    zero = output(built)
+    count = len(steps(built)) * HOLD_S * SAMPLES_PER_SECOND
+    leak = built.leak_S.get(recording, (0.0, 0.0))
+    offset = built.offset + noise.within(2 * built.noise)
+    drift = built.drift.get(recording, 0.3 * built.noise)
+    values, shown, now = [], None, None
+    for k in range(count):
+        share = k / count
+        _, closed = steps(built)[k // (HOLD_S * SAMPLES_PER_SECOND)]
+        leak_now = leak[0] + (leak[1] - leak[0]) * share
+        if k % (HOLD_S * SAMPLES_PER_SECOND) == 0 or leak_now > 0:
+            now = reading(built, output(built, closed, leak_now) - zero) * gain
+        shown = now if shown is None else now + (shown - now) * SETTLING_PER_SAMPLE
+        values.append(offset + shown + drift * share + built.noise * noise.draw())
+    return values
+
+
+def recording_text(recording, seed):
+    deviations = Noise(BUILT_SEED)
+    built = [as_built(c, deviations) for c in CHANNELS]
+    noise = Noise(seed)
+    columns = [samples(channel, gain, recording, noise) for channel, gain in built]
+    lines = [f"# {MARK}",
+             f"# Alder Fen Test Hall, Sandpiper tailplane, {recording}-test shunt check",
+             f"# Made by make_examples.py with seed {seed}; {SAMPLES_PER_SECOND} samples a second",
+             ",".join(["time [s]"] + [f"{c.name} [{unit_text(c)}]" for c in CHANNELS])]
+    for k in range(len(columns[0])):
+        cells = [f"{values[k]:.{c.decimals}f}" for c, values in zip(CHANNELS, columns)]
+        lines.append(",".join([f"{k / SAMPLES_PER_SECOND:.2f}"] + cells))
+    return "\n".join(lines) + "\n"
+
+
+# --- the documents ----------------------------------------------------------------------------------
+
+def node_name(node):
+    """The document's name of a node of this file."""
+    if node[0] in "1234":
+        return f"arm {node[0]} " + {"b": "begin", "e": "end"}[node[1]]
+    return node
+
+
+def lead_json(lead):
+    if lead.length_m == 0:
+        return {"ohm": 0}
+    return {"length_m": lead.length_m, "section_m2": AWG26_M2, "temperature_degC": 20}
+
+
+def setup_json(c):
+    return {
+        "bridge": {
+            "type": c.type,
+            "gauge": {"nominal_ohm": c.nominal, "factor": c.factor, "poisson_ratio": 0.3},
+            "rating": {"rated_output_V_per_V": c.rated_mV_per_V / 1e3, "capacity": c.capacity,
+                       "load_unit": "kN"},
+            "arms_ohm": c.arms,
+            "leads": {role: lead_json(lead) for role, lead in c.leads.items()},
+            "six_wire": c.six_wire,
+        },
+        "instrument": {
+            "unit": c.unit, "gauge_factor": c.factor, "bridge_factor": c.bridge_factor,
+            "units_per_mV_per_V": c.units_per_mV_per_V, "scaled_unit": "kN",
+            "excitation_V": c.excitation_V,
+        },
+        "shunts": [{"name": s.name, "ohm": s.ohm, "from": node_name(s.a), "to": node_name(s.b),
+                    "wires_ohm": s.wires_ohm} for s in c.up + c.down],
+        "sequence": [{"label": label, "closed": [s.name for s in closed], "hold_s": HOLD_S}
+                     for label, closed in steps(c)],
+        "limits": {"relative": 0.01, "least": c.least, "zero_return": 0.005},
+    }
+
+
+def document_json(title, note, channels):
+    return {
+        "format": "shuntwright", "version": 1, "title": title, "site": "Alder Fen Test Hall",
+        "article": "Sandpiper two-seat training glider, tailplane", "person": "",
+        "note": f"{MARK} {note}",
+        "channels": [{"name": c.name, "note": c.note, "setup": setup_json(c), "checks": []}
+                     for c in channels],
+    }
+
+
+def smallest():
+    """One gauge, no leads, one shunt across it. By hand: 350 / (350 + 174650) = 1/500, so the gauge's
+    resistance falls by 1/500, which with gauge factor 2 is a strain of -1000 µm/m."""
+    return Channel("Q-1", "The smallest plan: one gauge, one shunt", "quarter_three_wire", [350.0] * 4,
+                   leads(0, "P+", "S-", "return"), [],
+                   [Shunt("174.65k on arm 1", 174650.0, "1b", "1e", 0.0)], factor=2.0)
+
+
+ONE_LINE = {"gauge", "rating", "arms_ohm", "limits"}            # containers
+ONE_LINE_INSIDE = {"leads", "shunts", "sequence", "readings"}   # containers of such containers
+
+
+def laid_out(value, indent="", one_line=False, inside=False):
+    """JSON as the program itself lays it out: a shunt and a step a line."""
+    if isinstance(value, float) and value.is_integer():
+        value = int(value)
+    if not isinstance(value, (dict, list)):
+        return json.dumps(value, ensure_ascii=False)
+    named = isinstance(value, dict)
+    parts = []
+    for key, item in value.items() if named else (("", item) for item in value):
+        text = laid_out(item, indent + "  ", one_line or inside or key in ONE_LINE, key in ONE_LINE_INSIDE)
+        parts.append(f"{json.dumps(key)}: {text}" if named else text)
+    left, right = "{}" if named else "[]"
+    if one_line or not parts:
+        return left + ", ".join(parts) + right
+    inner = indent + "  "
+    return left + "\n" + inner + (",\n" + inner).join(parts) + "\n" + indent + right
+
+
+PLANS = {
+    "plan.bridgecal": ("Tailplane proof load: shunt check", "The plan before the first check.", CHANNELS),
+    "quarter_bridge.bridgecal": ("One gauge, one shunt", "Simulates -1000 µm/m.", [smallest()]),
+    "load_cell.bridgecal": ("Jack load cell: shunt check", "One transducer, six wires.",
+                            [c for c in CHANNELS if c.name == "LC-1"]),
+}
+BUILT_SEED = 20260504
+RECORDINGS = {"pre_test.csv": ("pre", 20260511), "post_test.csv": ("post", 20260513)}
+CHECK_DATES = {"pre": "2026-05-11", "post": "2026-05-13"}
+
+
+def write(folder, name, text):
+    with open(os.path.join(folder, name), "w", encoding="utf-8", newline="\n") as file:
+        file.write(text)
+
+
+def make_demo(folder, program):
+    """The plan with both checks, each added and closed by the program."""
+    path = os.path.join(folder, "demo.bridgecal")
+    source = os.path.join(folder, "plan.bridgecal")
+    for name, (recording, _) in RECORDINGS.items():
+        done = subprocess.run([program, "check", source, "--recording", os.path.join(folder, name),
+                               "--as", recording, "--date", CHECK_DATES[recording], "--save", path],
+                              stdout=subprocess.DEVNULL, check=False)
+        if done.returncode not in (0, 1):  # 1: a channel fails, as planted
+            sys.exit(f"make_examples.py: the check of {name} could not be done")
+        source = path
+
+
+def main():
+    parser = argparse.ArgumentParser(description="Makes the examples; all data are invented.")
+    parser.add_argument("--out", default=os.path.dirname(os.path.abspath(__file__)), metavar="FOLDER")
+    parser.add_argument("--program", metavar="SHUNTWRIGHT", help="the built program, to make demo.bridgecal")
+    chosen = parser.parse_args()
+    for name, (title, note, channels) in PLANS.items():
+        write(chosen.out, name, laid_out(document_json(title, note, channels)) + "\n")
+    for name, (recording, seed) in RECORDINGS.items():
+        write(chosen.out, name, recording_text(recording, seed))
+    if chosen.program:
+        make_demo(chosen.out, chosen.program)
+
+
+if __name__ == "__main__":
+    main()
