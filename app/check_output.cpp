@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/check_output.h"
+
+#include <algorithm>
+
+#include "core/report/figures.h"
+#include "core/report/tables.h"
+
+namespace app {
+namespace {
+
+const core::CheckEvaluation& latest(const CheckedChannel& checked) {
+  return checked.evaluation.checks.back();
+}
+
+std::optional<double> expectedOf(const core::Result<core::Prediction>& prediction) {
+  return prediction ? std::optional(prediction->reading.base()) : std::nullopt;
+}
+
+Json stepJson(const core::Setup& setup, const core::Check& check, const core::CheckEvaluation& evaluation,
+              std::size_t step) {
+  const core::StepAssessment& judged = evaluation.assessment.steps[step];
+  Json json{{"step", step + 1}, {"label", setup.sequence[step].label}};
+  if (const auto& measured = check.readings[step]) {
+    json["measured"] = jsonNumber(measured->mean.base());
+    json["std_uncertainty"] = jsonNumber(baseOf(measured->uncertainty));
+    json["begin_s"] = jsonNumber(baseOf(measured->begin));
+    json["end_s"] = jsonNumber(baseOf(measured->end));
+  }
+  json["change"] = jsonNumber(baseOf(judged.change));
+  json["expected"] = jsonNumber(expectedOf(evaluation.prediction.steps[step]));
+  json["deviation"] = jsonNumber(baseOf(judged.deviation));
+  json["limit"] = jsonNumber(baseOf(judged.limit));
+  json["verdict"] = core::verdictWord(judged.verdict);
+  json["reason"] = judged.reason;
+  return json;
+}
+
+Json channelJson(const CheckedChannel& checked) {
+  Json json{{"channel", checked.name}, {"column", checked.column}};
+  if (!checked.channel) {
+    json["error"] = checked.channel.error().text();
+    return json;
+  }
+  const core::Check& check = checked.channel->checks.back();
+  const core::Setup& setup = *check.closedWith;
+  const core::CheckAssessment& assessment = latest(checked).assessment;
+  json["check"] = check.name;
+  json["verdict"] = core::verdictWord(assessment.verdict);
+  json["reason"] = assessment.reason;
+  json["reading_unit"] = core::readingUnitText(setup.instrument);
+  json["zero_return"] = jsonNumber(baseOf(assessment.zeroReturn));
+  json["zero_return_limit"] = jsonNumber(assessment.zeroReturnLimit.base());
+  if (assessment.line) {
+    json["slope"] = jsonNumber(assessment.line->slope);
+    json["slope_std_error"] = jsonNumber(assessment.line->slopeError);
+    json["intercept"] = jsonNumber(assessment.line->intercept);
+  }
+  json["steps"] = Json::array();
+  for (std::size_t step = 0; step < setup.sequence.size(); ++step)
+    json["steps"].push_back(stepJson(setup, check, latest(checked), step));
+  return json;
+}
+
+std::string channelText(const CheckedChannel& checked) {
+  if (!checked.channel) return checked.name + ": not checked\n";
+  const core::Channel& channel = *checked.channel;
+  const std::size_t last = channel.checks.size() - 1;
+  return channel.name + ", " + channel.checks[last].name + ": " + latest(checked).assessment.reason + "\n" +
+         textOf(core::checkTable(channel, checked.evaluation, last)) +
+         textOf(core::figuresOf(channel, checked.evaluation, last));
+}
+
+}  // namespace
+
+Exit exitOf(const std::vector<CheckedChannel>& checked) {
+  Exit exit = AllPass;
+  for (const CheckedChannel& one : checked) {
+    if (!one.channel)
+      exit = BadInput;
+    else if (latest(one).assessment.verdict != core::Verdict::Pass)
+      exit = std::max(exit, CheckFailed);
+  }
+  return exit;
+}
+
+Json checkJson(const std::vector<CheckedChannel>& checked, const std::vector<std::string>& missing,
+               const std::string& savedAs) {
+  Json json{{"channels", Json::array()}, {"channels_without_column", missing}};
+  for (const CheckedChannel& one : checked) json["channels"].push_back(channelJson(one));
+  if (!savedAs.empty()) json["saved"] = savedAs;
+  return json;
+}
+
+std::string checkText(const std::vector<CheckedChannel>& checked) {
+  std::string text;
+  for (const CheckedChannel& one : checked) text += (text.empty() ? "" : "\n") + channelText(one);
+  return text;
+}
+
+}  // namespace app

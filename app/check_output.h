@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "app/output.h"
+#include "core/evaluate/evaluation.h"
+
+namespace app {
+
+/// One channel after a recording was laid beside its plan.
+struct CheckedChannel {
+  std::size_t index;  ///< in the document
+  std::string name;
+  std::string column;                   ///< of the recording
+  core::Result<core::Channel> channel;  ///< with the new check as its last, or why there is none
+  core::ChannelEvaluation evaluation;   ///< of `channel`
+};
+
+/// BadInput when a channel could not be checked, CheckFailed when one does not pass, else AllPass.
+Exit exitOf(const std::vector<CheckedChannel>& checked);
+
+/// `missing` are channels that the recording has no column for; `savedAs` is empty when nothing was.
+Json checkJson(const std::vector<CheckedChannel>& checked, const std::vector<std::string>& missing,
+               const std::string& savedAs);
+std::string checkText(const std::vector<CheckedChannel>& checked);
+
+}  // namespace app

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/command_line.h"
+
+#include <CLI/CLI.hpp>
+
+#include "app/output.h"
+
+namespace app {
+namespace {
+
+constexpr const char* footer =
+    "\nExit status: 0 done and all that was judged passes; 1 done and something does not pass;\n"
+    "2 a file, name or option cannot be used. Numbers are written with a point.\n"
+    "\n"
+    "A shunt check verifies the electrical chain, never gauge factor, bond or alignment. A switched\n"
+    "shunt moves the reading of a live control or safety channel.";
+
+/// The command that the user was in, for the hint where to read on.
+std::string commandName(const CLI::App& cli) {
+  for (const CLI::App* command : cli.get_subcommands()) return " " + command->get_name();
+  return "";
+}
+
+std::string oneLine(std::string text) {
+  while (!text.empty() && (text.back() == '\n' || text.back() == '.')) text.pop_back();
+  return text;
+}
+
+/// Options that belong together wrongly.
+std::optional<core::Error> contradiction(const Request& request) {
+  if (request.command && (request.demo || !request.file.empty()))
+    return core::Error{request.demo ? "--demo" : request.file,
+                       "a command takes its files behind its own name",
+                       "Write for example \"shuntwright predict FILE\""};
+  if (request.demo && !request.file.empty())
+    return core::Error{"--demo", "the built-in demo and a file cannot be opened together", "Leave one out"};
+  return std::nullopt;
+}
+
+}  // namespace
+
+Request requestFrom(int argc, const char* const* argv) {
+  Request request;
+  CLI::App cli("Plans and checks shunt calibrations of strain-gauge bridges.", "shuntwright");
+  cli.set_version_flag("--version", "shuntwright " SHUNTWRIGHT_VERSION);
+  cli.add_option("FILE", request.file, "A .bridgecal document to open in the window")->type_name("");
+  cli.add_flag("--demo", request.demo, "Open the built-in demo in the window");
+  cli.require_subcommand(0, 1);
+  cli.footer(footer);
+  addPredict(cli, request.command);
+  addLevels(cli, request.command);
+  addLine(cli, request.command);
+  addCheck(cli, request.command);
+  addCompare(cli, request.command);
+  addReport(cli, request.command);
+  addSpice(cli, request.command);
+  addDemo(cli, request.command);
+
+  try {
+    cli.parse(argc, argv);
+  } catch (const CLI::Success& success) {
+    // Help and version: the library prints them.
+    request.exit = cli.exit(success);
+  } catch (const CLI::ParseError& error) {
+    request.exit = fail({"", oneLine(error.what()), "See \"shuntwright" + commandName(cli) + " --help\""});
+  }
+  if (request.exit) return request;
+  if (const auto wrong = contradiction(request)) request.exit = fail(*wrong);
+  return request;
+}
+
+}  // namespace app

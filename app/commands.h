@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+
+namespace CLI {
+class App;
+}
+
+namespace app {
+
+/// What the command line chose: runs it and gives the exit status. Empty: no command, the window.
+using Run = std::function<int()>;
+
+// Each adds one command with its options to `cli`, which sets `chosen` when the command is given.
+void addPredict(CLI::App& cli, Run& chosen);
+void addLevels(CLI::App& cli, Run& chosen);
+void addLine(CLI::App& cli, Run& chosen);
+void addCheck(CLI::App& cli, Run& chosen);
+void addCompare(CLI::App& cli, Run& chosen);
+void addReport(CLI::App& cli, Run& chosen);
+void addSpice(CLI::App& cli, Run& chosen);
+void addDemo(CLI::App& cli, Run& chosen);
+
+}  // namespace app

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <CLI/CLI.hpp>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <memory>
+
+#include "app/commands.h"
+#include "app/demo.h"
+#include "app/offscreen.h"
+#include "app/output.h"
+#include "core/evaluate/evaluation.h"
+#include "core/report/csv.h"
+#include "ui/pictures.h"
+#include "ui/report_pdf.h"
+#include "ui/safe_file.h"
+
+namespace app {
+namespace {
+
+struct Options {
+  std::string out;
+};
+
+using Written = core::Result<QStringList>;
+
+core::Result<void> makeFolder(const QString& path) {
+  if (QDir().mkpath(path) && QFileInfo(path).isDir()) return {};
+  return core::Error{path.toStdString(), "the folder cannot be made", "Choose another with --out"};
+}
+
+/// The document and its recordings, for a user to open and to run the other commands on.
+Written writeExample(const QDir& folder) {
+  QStringList paths;
+  for (const QString& source : demoFiles()) {
+    QFile file(source);
+    if (!file.open(QIODevice::ReadOnly))
+      return core::Error{source.toStdString(), "the built-in file cannot be read", "Build the program again"};
+    paths << folder.filePath(QFileInfo(source).fileName());
+    if (const auto done = ui::saveBytes(paths.back(), file.readAll()); !done) return done.error();
+  }
+  return paths;
+}
+
+Written writeReports(const core::Document& document, const QDir& folder) {
+  const QStringList paths{folder.filePath("report.pdf"), folder.filePath("report.csv")};
+  const auto pdf = ui::reportPdf(document);
+  if (!pdf) return pdf.error();
+  if (const auto done = ui::saveBytes(paths[0], *pdf); !done) return done.error();
+  const auto csv = QByteArray::fromStdString(core::reportCsv(document));
+  if (const auto done = ui::saveBytes(paths[1], csv); !done) return done.error();
+  return paths;
+}
+
+Written writePictures(const core::Document& document, const QDir& folder) {
+  const QString pictures = folder.filePath("pictures");
+  if (const auto made = makeFolder(pictures); !made) return made.error();
+  return ui::takePictures(document, pictures);
+}
+
+std::string verdicts(const core::Document& document) {
+  std::string text;
+  for (const auto& channel : document.channels) {
+    const core::ChannelEvaluation evaluation = core::evaluate(*channel);
+    for (std::size_t k = 0; k < channel->checks.size(); ++k)
+      text += "  " + channel->name + ", " + channel->checks[k].name + ": " +
+              evaluation.checks[k].assessment.reason + "\n";
+  }
+  return text;
+}
+
+std::string pathList(const std::string& title, const QStringList& paths) {
+  std::string text = title + "\n";
+  for (const QString& path : paths) text += "  " + path.toStdString() + "\n";
+  return text;
+}
+
+int demo(const Options& options) {
+  const QDir folder(QString::fromStdString(options.out));
+  if (const auto made = makeFolder(folder.path()); !made) return fail(made.error());
+  return drawnOffscreen([&] {
+    const core::Document document = demoDocument();
+    std::string text =
+        "The demo is invented. Its verdicts, with the faults that were planted:\n" + verdicts(document);
+    const auto example = writeExample(folder);
+    if (!example) return fail(example.error());
+    const auto reports = writeReports(document, folder);
+    if (!reports) return fail(reports.error());
+    const auto pictures = writePictures(document, folder);
+    if (!pictures) return fail(pictures.error());
+    text += pathList("Document and recordings:", *example) + pathList("Report:", *reports) +
+            pathList("Pictures of the window:", *pictures);
+    return print(text, AllPass);
+  });
+}
+
+}  // namespace
+
+void addDemo(CLI::App& cli, Run& chosen) {
+  auto options = std::make_shared<Options>();
+  CLI::App* command = cli.add_subcommand("demo", "Works the built-in demo through without a window");
+  command->add_option("--out", options->out, "Folder for document, recordings, report and pictures")
+      ->required();
+  command->footer(
+      "The exit status is 0 when everything was written. The demo holds channels that fail on purpose.\n"
+      "To see it in the window: shuntwright --demo");
+  command->callback([options, &chosen] { chosen = [options] { return demo(*options); }; });
+}
+
+}  // namespace app

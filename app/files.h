@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/document/document.h"
+#include "core/units/result.h"
+
+// What several commands do with the files and names that the command line gives.
+
+namespace app {
+
+/// Reads a document. Errors name the file.
+core::Result<core::Document> openDocument(const std::string& path);
+
+/// Refuses what cannot be read as a recording or table before it is opened: a missing path, a folder,
+/// a pipe or device (which could wait forever). The error names the file.
+core::Result<void> requireRegularFile(const std::string& path);
+
+/// `error` with the file in front of what it already says about the place.
+core::Error inFile(const std::string& path, core::Error error);
+
+/// Index of the channel called `name`, or of all channels when `name` is empty. Fails for an unknown
+/// name, listing those there are, and for a document without channels.
+core::Result<std::vector<std::size_t>> channelsNamed(const core::Document& document, const std::string& name);
+
+/// Names of the shunts that `step` closes.
+std::vector<std::string> closedShunts(const core::Setup& setup, std::size_t step);
+
+std::string joined(const std::vector<std::string>& words, const std::string& between);
+/// `words` between commas, the first twelve when there are more.
+std::string listed(const std::vector<std::string>& words);
+
+}  // namespace app

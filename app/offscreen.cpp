@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/offscreen.h"
+
+#include <QApplication>
+#include <QTemporaryDir>
+#include <clocale>
+
+namespace app {
+namespace {
+
+QtMessageHandler usualHandler = nullptr;
+
+/// The offscreen platform says for every window that it knows no size hints, which nobody needs to read.
+void withoutSizeHints(QtMsgType type, const QMessageLogContext& context, const QString& message) {
+  if (message != "This plugin does not support propagateSizeHints()") usualHandler(type, context, message);
+}
+
+}  // namespace
+
+int drawnOffscreen(const std::function<int()>& work) {
+  // Qt complains on standard error when the session has no runtime folder, as under cron.
+  QTemporaryDir runtime;
+  if (qEnvironmentVariableIsEmpty("XDG_RUNTIME_DIR") && runtime.isValid())
+    qputenv("XDG_RUNTIME_DIR", runtime.path().toUtf8());
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  usualHandler = qInstallMessageHandler(withoutSizeHints);
+  int argc = 1;
+  char name[] = "shuntwright";
+  char* argv[] = {name, nullptr};
+  QApplication application(argc, argv);
+  std::setlocale(LC_NUMERIC, "C");  // QApplication takes the user's; reports are written with a point
+  return work();
+}
+
+}  // namespace app

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/output.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include "core/units/notation.h"
+
+namespace app {
+namespace {
+
+/// Columns that UTF-8 text takes up; the few wide characters of other scripts count as one.
+std::size_t width(const std::string& text) {
+  return static_cast<std::size_t>(std::count_if(
+      text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+std::string padded(const std::string& text, std::size_t columns, bool right) {
+  const std::string gap(columns - std::min(columns, width(text)), ' ');
+  return right ? gap + text : text + gap;
+}
+
+/// `text` without anything that steers a terminal.
+std::string harmless(std::string text, bool keepLines) {
+  for (char& c : text) {
+    const auto byte = static_cast<unsigned char>(c);
+    if ((byte < 0x20 && !(keepLines && c == '\n')) || byte == 0x7F) c = '?';
+  }
+  return text;
+}
+
+int written(const std::string& text, Exit exit) {
+  const bool whole = std::fwrite(text.data(), 1, text.size(), stdout) == text.size();
+  if (whole && std::fflush(stdout) == 0) return exit;
+  return fail({"standard output", "the result could not be written", "Look whether the disk is full"});
+}
+
+}  // namespace
+
+Json jsonNumber(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
+Json jsonNumber(std::optional<double> value) { return value ? jsonNumber(*value) : Json(nullptr); }
+
+std::string shown(std::optional<double> value) { return value ? core::formatNumber(*value, 6) : "–"; }
+
+std::string textOf(const core::Table& table) {
+  std::vector<std::size_t> widths;
+  for (std::size_t k = 0; k < table.columns.size(); ++k) {
+    widths.push_back(width(table.columns[k].name));
+    for (const core::TableRow& row : table.rows) widths[k] = std::max(widths[k], width(row.cells[k]));
+  }
+  std::string text;
+  const auto addLine = [&](const auto& cellOf) {
+    std::string line;
+    for (std::size_t k = 0; k < table.columns.size(); ++k)
+      line += (k == 0 ? "" : "  ") + padded(cellOf(k), widths[k], table.columns[k].numeric);
+    line.erase(line.find_last_not_of(' ') + 1);
+    text += line + "\n";
+  };
+  addLine([&](std::size_t k) { return table.columns[k].name; });
+  for (const core::TableRow& row : table.rows) addLine([&](std::size_t k) { return row.cells[k]; });
+  return text;
+}
+
+std::string textOf(const std::vector<core::Entry>& entries) {
+  std::size_t widest = 0;
+  for (const core::Entry& entry : entries) widest = std::max(widest, width(entry.name));
+  std::string text;
+  for (const core::Entry& entry : entries)
+    text += padded(entry.name, widest, false) + "  " + entry.value + "\n";
+  return text;
+}
+
+int print(const std::string& text, Exit exit) { return written(harmless(text, true), exit); }
+
+int print(const Json& json, Exit exit) {
+  return written(json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n", exit);
+}
+
+void note(const std::string& text) {
+  const std::string line = "shuntwright: " + harmless(text, false) + "\n";
+  std::fwrite(line.data(), 1, line.size(), stderr);
+}
+
+int fail(const core::Error& error) {
+  note(error.text());
+  return BadInput;
+}
+
+}  // namespace app

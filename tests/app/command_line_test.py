@@ -1,0 +1,611 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The commands of the program, called as from a shell, good input and bad.
+
+Called as command_line_test.py PROGRAM SOURCE_FOLDER.
+"""
+import csv
+import json
+import math
+import os
+import shutil
+import subprocess
+import sys
+import tempfile
+import unittest
+
+PROGRAM, SOURCE = os.path.abspath(sys.argv[1]), os.path.abspath(sys.argv[2])
+EXAMPLES = os.path.join(SOURCE, "examples")
+PLAN = os.path.join(EXAMPLES, "plan.bridgecal")
+DEMO = os.path.join(EXAMPLES, "demo.bridgecal")
+SMALL = os.path.join(EXAMPLES, "quarter_bridge.bridgecal")
+CELL = os.path.join(EXAMPLES, "load_cell.bridgecal")
+PRE = os.path.join(EXAMPLES, "pre_test.csv")
+POST = os.path.join(EXAMPLES, "post_test.csv")
+WITHOUT_DISPLAY = {k: v for k, v in os.environ.items()
+                   if k not in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM", "XDG_RUNTIME_DIR")}
+
+
+def run(*words, env=None, **more):
+    return subprocess.run([PROGRAM, *words], capture_output=True, timeout=120, encoding="utf-8",
+                          env=env or WITHOUT_DISPLAY, stdin=subprocess.DEVNULL, **more)
+
+
+class CommandTest(unittest.TestCase):
+    def setUp(self):
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.folder = folder.name
+
+    def path(self, name):
+        return os.path.join(self.folder, name)
+
+    def file(self, name, text):
+        with open(self.path(name), "w", encoding="utf-8") as file:
+            file.write(text)
+        return self.path(name)
+
+    def document(self, change, source=SMALL):
+        """A copy of an example with something changed in its JSON."""
+        with open(source, encoding="utf-8") as file:
+            content = json.load(file)
+        change(content)
+        return self.file("changed.bridgecal", json.dumps(content))
+
+    def succeeds(self, *words, exit=0):
+        done = run(*words)
+        self.assertEqual(done.returncode, exit, done.stderr)
+        return done
+
+    def json(self, *words, exit=0):
+        return json.loads(self.succeeds(*words, "--json", exit=exit).stdout)
+
+    def refused(self, *words, says, says_also=""):
+        """Exit 2, nothing promised on standard output, one sentence of plain words on standard error."""
+        done = run(*words)
+        self.assertEqual(done.returncode, 2, done.stderr)
+        lines = done.stderr.strip().split("\n")
+        self.assertEqual(len(lines), 1, done.stderr)
+        self.assertTrue(lines[0].startswith("shuntwright: ") and lines[0].endswith("."), done.stderr)
+        self.assertIn(says, lines[0])
+        self.assertIn(says_also, lines[0])
+        for word in ("terminate", "exception", "what():", "Segmentation", "Assertion"):
+            self.assertNotIn(word, done.stderr)
+        return done
+
+
+class Usage(CommandTest):
+    COMMANDS = ("predict", "levels", "line", "check", "compare", "report", "spice", "demo")
+
+    def test_help_lists_the_commands_and_each_has_its_own(self):
+        done = self.succeeds("--help")
+        for command in self.COMMANDS:
+            self.assertIn(command, done.stdout)
+            self.assertIn(command, self.succeeds(command, "--help").stdout)
+
+    def test_version(self):
+        self.assertRegex(self.succeeds("--version").stdout, r"^shuntwright \d+\.\d+\.\d+\n$")
+
+    def test_wrong_usage_is_refused(self):
+        self.refused("predict", says="FILE")
+        self.refused("predict", PLAN, "--colour", "red", says="--colour")
+        self.refused("spice", PLAN, "--channel", "TP-01", says="--step")
+        self.refused("spice", PLAN, "--channel", "TP-01", "--step", "two", says="--step")
+        self.refused("check", PLAN, says="--recording")
+        self.refused("report", PLAN, says="--out")
+        self.refused("--demo", PLAN, says="--demo")
+        self.refused("--demo", "predict", PLAN, says="--demo")
+
+    def test_a_window_needs_a_display_and_says_what_works_without(self):
+        self.refused("--demo", says="no display", says_also="--help")
+        self.refused(PLAN, says="no display")
+        self.refused(self.path("none.bridgecal"), says="no such file")
+
+    def test_output_that_cannot_be_written_is_an_error(self):
+        with open("/dev/full", "w") as full:
+            done = subprocess.run([PROGRAM, "predict", PLAN], stdout=full, stderr=subprocess.PIPE,
+                                  encoding="utf-8", timeout=60, env=WITHOUT_DISPLAY)
+        self.assertEqual(done.returncode, 2)
+        self.assertIn("could not be written", done.stderr)
+
+
+class Predict(CommandTest):
+    def test_keys_of_a_strain_channel(self):
+        channels = self.json("predict", PLAN, "--channel", "TP-01")["channels"]
+        self.assertEqual([c["channel"] for c in channels], ["TP-01"])
+        self.assertEqual(channels[0]["reading_unit"], "µm/m")
+        self.assertEqual(channels[0]["bridge"], "quarter_three_wire")
+        step = channels[0]["steps"][1]
+        self.assertEqual(step["step"], 2)
+        self.assertEqual(step["closed"], ["332k on arm 2"])
+        self.assertEqual(step["polarity"], "positive")
+        for key in ("output_mV_per_V", "simulated_strain_um_per_m", "linear_indication_um_per_m", "reading"):
+            self.assertGreater(step[key], 0, key)
+
+    def test_keys_of_a_transducer(self):
+        step = self.json("predict", CELL)["channels"][0]["steps"][1]
+        self.assertEqual(step["unit"], "kN")
+        self.assertGreater(step["simulated_load"], 0)
+        self.assertNotIn("simulated_strain_um_per_m", step)
+
+    def test_table_names_units(self):
+        done = self.succeeds("predict", SMALL)
+        self.assertIn("Simulated, µm/m", done.stdout)
+        self.assertIn("-1000", done.stdout)  # derived in examples/README.md
+
+    def test_a_bad_step_keeps_its_error_and_the_others(self):
+        def cross(content):  # both ends on one node
+            content["channels"][0]["setup"]["shunts"][0].update({"from": "P-", "to": "P-"})
+        channel = self.json("predict", self.document(cross))["channels"][0]
+        self.assertIn("error", channel["steps"][1])
+        self.assertNotIn("reading", channel["steps"][1])
+        self.assertEqual(channel["steps"][0]["reading"], 0)
+
+    def test_a_shunt_that_shorts_the_excitation_is_an_error_of_its_step(self):
+        def short(content):
+            content["channels"][0]["setup"]["shunts"][0].update({"from": "P+", "to": "P-", "ohm": 0})
+        channel = self.json("predict", self.document(short))["channels"][0]
+        self.assertIn("error", channel["steps"][1])
+
+    def test_a_channel_that_cannot_be_predicted_is_refused(self):
+        def negative(content):
+            content["channels"][0]["setup"]["bridge"]["arms_ohm"][1] = -350
+        self.refused("predict", self.document(negative), says="arm 2")
+
+        def no_steps(content):
+            content["channels"][0]["setup"]["sequence"] = []
+        self.refused("predict", self.document(no_steps), says="no steps")
+
+    def test_one_bad_channel_does_not_hide_the_others(self):
+        def negative(content):
+            content["channels"][2]["setup"]["bridge"]["arms_ohm"][1] = -350
+        done = run("predict", self.document(negative, PLAN), "--json")
+        self.assertEqual(done.returncode, 2)
+        channels = json.loads(done.stdout)["channels"]
+        self.assertEqual(len(channels), 7)
+        self.assertIn("arm 2", channels[2]["error"])
+        self.assertEqual(len(channels[3]["steps"]), 9)
+
+
+class Levels(CommandTest):
+    def test_finds_the_nine_levels_of_a_channel(self):
+        levels = self.json("levels", PRE, "--column", "TP-01")["levels"]
+        self.assertEqual(len(levels), 9)
+        for k, level in enumerate(levels):
+            self.assertEqual(set(level), {"begin_s", "end_s", "mean", "std_uncertainty", "samples", "outliers",
+                                          "drift_per_s"})
+            self.assertTrue(2 * k <= level["begin_s"] < level["end_s"] <= 2 * k + 2, level)
+
+    def test_level_means_are_those_of_the_samples(self):
+        # Independent: the mean by Python over the middle second of each two-second step. Both means
+        # have a standard error near 0.4 um/m / sqrt(100) = 0.04 um/m from the generator's noise.
+        with open(PRE, encoding="utf-8") as file:
+            rows = list(csv.reader(line for line in file if not line.startswith("#")))
+        column = [float(row[1]) for row in rows[1:]]
+        for k, level in enumerate(self.json("levels", PRE, "--column", "TP-01")["levels"]):
+            middle = column[200 * k + 50:200 * k + 150]
+            self.assertAlmostEqual(level["mean"], math.fsum(middle) / len(middle), delta=5 * 0.04)
+
+    def test_several_columns_need_a_name(self):
+        self.refused("levels", PRE, says="name of a column", says_also="TP-01")
+        self.refused("levels", PRE, "--column", "TP-99", says="TP-99", says_also="TP-01")
+
+
+class Line(CommandTest):
+    # NIST StRD, linear regression, data set Norris (certified values): slope 1.00211681802045,
+    # intercept -0.262323073774029, residual standard deviation 0.884796396144373, 36 points.
+    NORRIS = """y,x
+0.1,0.2
+338.8,337.4
+118.1,118.2
+888.0,884.6
+9.2,10.1
+228.1,226.5
+668.5,666.3
+998.5,996.3
+449.1,448.6
+778.9,777.0
+559.2,558.2
+0.3,0.4
+0.1,0.6
+778.1,775.5
+668.8,666.9
+339.3,338.0
+448.9,447.5
+10.8,11.6
+557.7,556.0
+228.3,228.1
+998.0,995.8
+888.8,887.6
+119.6,120.2
+0.3,0.3
+0.6,0.3
+557.6,556.8
+339.3,339.1
+888.0,887.2
+998.5,999.0
+778.9,779.0
+10.2,11.1
+117.6,118.3
+228.9,229.2
+668.4,669.1
+449.2,448.9
+0.2,0.5
+"""
+
+    def test_norris(self):
+        line = self.json("line", self.file("norris.csv", self.NORRIS))
+        self.assertEqual(line["points"], 36)
+        self.assertEqual(line["degrees_of_freedom"], 34)
+        # Twelve digits: the least any fit of ours may give on this set (certified values have 15).
+        self.assertAlmostEqual(line["slope"], 1.00211681802045, delta=1e-12)
+        self.assertAlmostEqual(line["intercept"], -0.262323073774029, delta=1e-12)
+        self.assertAlmostEqual(line["residual_std_deviation"], 0.884796396144373, delta=1e-12)
+
+    def test_table_and_linearity(self):
+        # Derived: 0, 1, 2.1, 3 from the line through the ends: farthest off by 0.1 of 3.
+        done = self.succeeds("line", self.file("points.csv", "x;y\n0;0\n1;1\n2;2,1\n3;3\n"))
+        self.assertIn("Slope", done.stdout)
+        line = self.json("line", self.path("points.csv"))
+        self.assertAlmostEqual(line["linearity"]["end_point"]["share_of_full_scale"], 0.1 / 3, delta=1e-12)
+        self.assertEqual(line["linearity"]["end_point"]["at_x"], 2)
+
+    def test_through_zero(self):
+        # Derived: slope = sum xy / sum xx = (1*2 + 2*3) / (1 + 4).
+        line = self.json("line", self.file("points.csv", "1 2\n2 3\n"), "--through-zero")
+        self.assertAlmostEqual(line["slope"], 8 / 5, delta=1e-15)
+
+    def test_points_that_make_no_line_are_refused(self):
+        self.refused("line", self.file("one.csv", "x,y\n1,2\n"), says="one.csv")
+        self.refused("line", self.file("equal.csv", "x,y\n1,2\n1,3\n1,4\n"), says="equal.csv")
+        self.refused("line", self.file("words.csv", "x,y\na,b\n"), says="no line holds only numbers")
+        self.refused("line", self.file("hole.csv", "x,y\n1,2\n2,3\n3,nan\n4,5\n"), says="line 4")
+        self.refused("line", self.file("wide.csv", "x,y\n1,2\n2,3\n3,4,5\n4,5\n"), says="line 4")
+        self.refused("line", self.file("names.csv", "a,b\n1,2\n2,3\n"), says="columns x and y")
+
+    def test_weights_are_refused_with_what_to_do(self):
+        self.refused("line", self.file("w.csv", "x,y,uy\n1,2,1\n2,3,1\n"), says="not supported",
+                     says_also="Remove the column")
+        self.refused("line", self.file("p.csv", "x,y\n1,2\n2,3\n"), "--covariance", "c.csv", says="not supported")
+
+
+class Check(CommandTest):
+    def test_pre_test_finds_the_swapped_shunts_and_nothing_else(self):
+        result = self.json("check", PLAN, "--recording", PRE, "--as", "pre", exit=1)
+        verdicts = {c["channel"]: c["verdict"] for c in result["channels"]}
+        self.assertEqual(verdicts, {"TP-01": "pass", "TP-02": "pass", "TP-11": "pass", "TP-12": "fail",
+                                    "TP-21": "pass", "TP-31": "pass", "LC-1": "pass"})
+        self.assertEqual({c["check"] for c in result["channels"]}, {"pre-test"})
+        twelve = result["channels"][3]
+        self.assertIn("opposite polarity", twelve["reason"])
+        step = twelve["steps"][1]
+        for key in ("measured", "std_uncertainty", "begin_s", "end_s", "change", "expected", "deviation", "limit",
+                    "verdict", "reason"):
+            self.assertIn(key, step)
+
+    def test_post_test_finds_the_leak(self):
+        result = self.json("check", PLAN, "--recording", POST, "--as", "post", exit=1)
+        verdicts = {c["channel"]: c["verdict"] for c in result["channels"]}
+        self.assertEqual(verdicts, {"TP-01": "pass", "TP-02": "fail", "TP-11": "pass", "TP-12": "fail",
+                                    "TP-21": "pass", "TP-31": "pass", "LC-1": "pass"})
+
+    def test_a_single_channel_that_passes_exits_0(self):
+        result = self.json("check", PLAN, "--recording", PRE, "--channel", "TP-01", "--as", "noon")
+        self.assertEqual([c["check"] for c in result["channels"]], ["noon"])
+        self.assertIn("Pass", self.succeeds("check", PLAN, "--recording", PRE, "--channel", "TP-01").stdout)
+
+    def single_column(self, heading):
+        with open(PRE, encoding="utf-8") as file:
+            rows = list(csv.reader(line for line in file if not line.startswith("#")))
+        lines = [f"time [s],{heading}"] + [",".join(row[:2]) for row in rows[1:]]
+        return self.file("single.csv", "\n".join(lines) + "\n")
+
+    def test_a_single_column_serves_the_channel_that_is_named(self):
+        self.succeeds("check", PLAN, "--recording", self.single_column("anything"), "--channel", "TP-01")
+        self.refused("check", PLAN, "--recording", self.path("single.csv"), says="name of a channel")
+
+    def test_another_unit_is_refused(self):
+        self.refused("check", PLAN, "--recording", self.single_column("TP-01 [mV/V]"), "--channel", "TP-01",
+                     says="mV/V", says_also="µm/m")
+
+    def test_without_save_nothing_is_written(self):
+        folder = self.path("copy")
+        os.mkdir(folder)
+        for source in (PLAN, PRE):
+            shutil.copy(source, folder)
+        before = {name: os.stat(os.path.join(folder, name)).st_mtime_ns for name in os.listdir(folder)}
+        run("check", os.path.join(folder, "plan.bridgecal"), "--recording", os.path.join(folder, "pre_test.csv"))
+        after = {name: os.stat(os.path.join(folder, name)).st_mtime_ns for name in os.listdir(folder)}
+        self.assertEqual(before, after)
+
+    def test_save_adds_a_closed_check_that_names_its_recording(self):
+        shutil.copy(PRE, self.path("recording.csv"))
+        out = self.path("checked.bridgecal")
+        done = self.succeeds("check", PLAN, "--recording", self.path("recording.csv"), "--as", "pre", "--date",
+                             "2026-05-11", "--person", "M. Example", "--save", out, exit=1)
+        self.assertIn(f"Saved: {out}", done.stdout)
+        with open(out, encoding="utf-8") as file:
+            channels = json.load(file)["channels"]
+        check = channels[0]["checks"][0]
+        self.assertEqual((check["name"], check["date"], check["person"]), ("pre-test", "2026-05-11", "M. Example"))
+        self.assertEqual(check["recording"]["path"], "recording.csv")
+        self.assertEqual(check["recording"]["column"], "TP-01")
+        self.assertEqual(check["recording"]["size_bytes"], os.path.getsize(PRE))
+        # Independent: sha256sum of GNU coreutils.
+        digest = subprocess.run(["sha256sum", PRE], capture_output=True, encoding="ascii", check=True).stdout
+        self.assertEqual(check["recording"]["sha256"], digest.split()[0])
+        self.assertEqual(check["closed_with"], channels[0]["setup"])
+        self.assertEqual(len(check["readings"]), 9)
+
+        # The saved document is one to go on with; a second check of the same name gets a name of its own.
+        again = self.json("check", out, "--recording", POST, "--as", "pre", "--save", out, exit=1)
+        self.assertEqual(again["channels"][0]["check"], "pre-test (2)")
+        self.assertEqual(again["saved"], out)
+
+    def test_too_few_levels_list_both_sides_and_save_nothing(self):
+        with open(PRE, encoding="utf-8") as file:
+            lines = file.readlines()
+        short = self.file("short.csv", "".join(lines[:4 + 1000]))
+        out = self.path("out.bridgecal")
+        done = run("check", PLAN, "--recording", short, "--save", out)
+        self.assertEqual(done.returncode, 2)
+        self.assertIn("5 levels where the sequence has 9 steps", done.stderr)
+        self.assertIn("steps expected: 1 zero, 2 +1", done.stderr)
+        self.assertIn("nothing was saved", done.stderr)
+        self.assertFalse(os.path.exists(out))
+
+    def test_recording_without_columns_of_the_document(self):
+        other = self.file("other.csv", "time [s],A,B\n0,1,2\n1,1,2\n2,1,2\n")
+        self.refused("check", PLAN, "--recording", other, says="no column has the name of a channel", says_also="A, B")
+        self.refused("check", PLAN, "--recording", other, "--channel", "TP-01", says="TP-01")
+
+    def test_refusals(self):
+        self.refused("check", PLAN, "--recording", PRE, "--date", "yesterday", says="--date")
+        self.refused("check", PLAN, "--recording", PRE, "--as", "", says="--as")
+        shutil.copy(PRE, self.path("pre.csv"))
+        self.refused("check", PLAN, "--recording", self.path("pre.csv"), "--save", self.path("pre.csv"),
+                     says="replace the recording")
+        with open(self.path("pre.csv"), "rb") as ours, open(PRE, "rb") as original:
+            self.assertEqual(ours.read(), original.read())
+
+
+class Compare(CommandTest):
+    def test_the_leak_moved_the_channel_and_others_are_unchanged(self):
+        result = self.json("compare", DEMO, exit=1)
+        verdicts = {c["channel"]: c["verdict"] for c in result["channels"]}
+        self.assertEqual(verdicts, {"TP-01": "pass", "TP-02": "fail", "TP-11": "pass", "TP-12": "pass",
+                                    "TP-21": "pass", "TP-31": "pass", "LC-1": "pass"})
+        one = result["channels"][0]
+        self.assertEqual((one["before"], one["after"]), ("pre-test", "post-test"))
+        self.assertEqual(one["setup_differences"], [])
+        self.assertAlmostEqual(one["slope_ratio"], 1, delta=0.001)  # gains within 0.02 % by the generator
+        self.assertEqual(len(one["steps"]), 9)
+
+    def test_one_channel_and_checks_by_name(self):
+        done = self.succeeds("compare", DEMO, "--channel", "TP-01", "--checks", "post-test,pre-test")
+        self.assertIn("Unchanged", done.stdout)
+
+    def test_checks_that_are_not_there(self):
+        self.refused("compare", PLAN, "--channel", "TP-01", says="two checks")
+        self.refused("compare", DEMO, "--channel", "TP-01", "--checks", "pre-test,lunch", says="lunch",
+                     says_also="post-test")
+        self.refused("compare", DEMO, "--channel", "TP-01", "--checks", "pre-test", says="--checks")
+        self.refused("compare", DEMO, "--channel", "TP-01", "--checks", "pre-test,pre-test", says="itself")
+
+
+class Report(CommandTest):
+    def test_csv_and_pdf(self):
+        out = self.path("report.csv")
+        self.succeeds("report", DEMO, "-o", out)
+        with open(out, encoding="utf-8", newline="") as file:
+            rows = list(csv.reader(file))
+        self.assertEqual(len(rows), 1 + 7 * 2 * 9)  # a header, then channels x checks x steps
+        out = self.path("report.pdf")
+        done = self.succeeds("report", DEMO, "-o", out)
+        self.assertEqual(done.stderr, "")
+        with open(out, "rb") as file:
+            self.assertEqual(file.read(5), b"%PDF-")
+        text = subprocess.run(["pdftotext", "-layout", out, "-"], capture_output=True, encoding="utf-8",
+                              check=True, timeout=60).stdout
+        for word in ("TP-02", "LC-1", "Alder Fen Test Hall"):
+            self.assertIn(word, text)
+
+    def test_other_endings_are_refused_with_the_list(self):
+        for name in ("report.docx", "report", "report.pdf.gz"):
+            self.refused("report", DEMO, "-o", self.path(name), says=".pdf or .csv")
+        self.assertEqual(os.listdir(self.folder), [])
+
+    def test_output_that_cannot_be_written(self):
+        for ending in ("csv", "pdf"):
+            self.refused("report", DEMO, "-o", self.path("none/report." + ending), says="report." + ending)
+            os.mkdir(self.path("folder." + ending))
+            self.refused("report", DEMO, "-o", self.path("folder." + ending), says="folder." + ending)
+        self.assertEqual(sorted(os.listdir(self.folder)), ["folder.csv", "folder.pdf"])
+
+    def test_a_full_disk_leaves_the_old_file(self):
+        out = self.file("report.csv", "old")
+        done = subprocess.run(["prlimit", "--fsize=1024", PROGRAM, "report", DEMO, "-o", out],
+                              capture_output=True, encoding="utf-8", timeout=60, env=WITHOUT_DISPLAY)
+        self.assertEqual(done.returncode, 2, done.stderr)
+        with open(out, encoding="utf-8") as file:
+            self.assertEqual(file.read(), "old")
+        self.assertEqual(os.listdir(self.folder), ["report.csv"])
+
+
+class Spice(CommandTest):
+    def simulated_V(self, channel, step):
+        """What ngspice prints for the netlist's sweep: output voltage and, with sense leads, the sensed one."""
+        netlist = self.succeeds("spice", PLAN, "--channel", channel, "--step", str(step)).stdout
+        done = subprocess.run(["ngspice", "-b", self.file("net.cir", netlist)], capture_output=True,
+                              encoding="utf-8", timeout=60, cwd=self.folder)
+        row = next(line for line in done.stdout.split("\n") if line.startswith("0\t"))
+        return [float(cell) for cell in row.split()[2:]]
+
+    def test_ngspice_finds_the_predicted_output(self):
+        # Independent: ngspice of Debian. It prints seven digits, so an output below 100 mV is right to
+        # 5e-9 V (long leads in one arm unbalance TP-31 by some 30 mV); the difference of two, over at
+        # least 2.5 V, to 4e-9 V/V.
+        for channel, supply in (("TP-31", 2.5), ("LC-1", None)):
+            predicted = self.json("predict", PLAN, "--channel", channel)["channels"][0]["steps"]
+            zero = self.simulated_V(channel, 1)
+            for step in (2, 8):
+                shunted = self.simulated_V(channel, step)
+                v = [volts[0] / (supply or volts[1]) for volts in (zero, shunted)]
+                self.assertAlmostEqual((v[1] - v[0]) * 1e3, predicted[step - 1]["output_mV_per_V"], delta=4e-6)
+
+    def test_json_holds_the_same_netlist(self):
+        text = self.succeeds("spice", PLAN, "--channel", "LC-1", "--step", "2").stdout
+        said = self.json("spice", PLAN, "--channel", "LC-1", "--step", "2")
+        self.assertEqual((said["channel"], said["step"], said["netlist"]), ("LC-1", 2, text))
+
+    def test_steps_that_are_not_there(self):
+        for step in ("0", "-1", "10"):
+            self.refused("spice", PLAN, "--channel", "TP-01", "--step", step, says="1 to 9")
+        self.refused("spice", PLAN, "--channel", "TP-99", "--step", "1", says="TP-99", says_also="TP-01")
+
+
+class Demo(CommandTest):
+    def test_writes_everything_without_a_display(self):
+        out = self.path("deep/demo")
+        done = self.succeeds("demo", "--out", out)
+        self.assertEqual(done.stderr, "")
+        for line in ("TP-12, pre-test: Fail", "TP-02, post-test: Fail", "TP-01, post-test: Pass"):
+            self.assertIn(line, done.stdout)
+        written = [line.strip() for line in done.stdout.split("\n") if line.strip().startswith(out)]
+        for path in written:
+            self.assertGreater(os.path.getsize(path), 0, path)
+        names = {os.path.basename(path) for path in written}
+        self.assertLessEqual({"report.pdf", "report.csv", "demo.bridgecal", "pre_test.csv", "post_test.csv"}, names)
+        pictures = [path for path in written if path.endswith(".png")]
+        self.assertGreaterEqual(len(pictures), 4)
+        for path in pictures:
+            with open(path, "rb") as file:
+                self.assertEqual(file.read(8), b"\x89PNG\r\n\x1a\n", path)
+        # What it leaves is the example itself, to go on with.
+        self.succeeds("compare", os.path.join(out, "demo.bridgecal"), "--channel", "TP-01")
+
+    def test_a_folder_that_cannot_be_made(self):
+        self.file("taken", "a file")
+        self.refused("demo", "--out", self.path("taken"), says="taken")
+
+
+class BadInput(CommandTest):
+    """Every command that reads a file, with each kind of bad file."""
+
+    def readers(self, path):
+        yield ("predict", path)
+        yield ("compare", path)
+        yield ("report", path, "-o", self.path("out.csv"))
+        yield ("spice", path, "--channel", "TP-01", "--step", "1")
+        yield ("check", path, "--recording", PRE, "--save", self.path("out.bridgecal"))
+        yield ("check", PLAN, "--recording", path, "--save", self.path("out.bridgecal"))
+        yield ("levels", path)
+        yield ("line", path)
+
+    def all_refuse(self, path, says):
+        before = sorted(os.listdir(self.folder))
+        for words in self.readers(path):
+            with self.subTest(words[0], path=path):
+                self.refused(*words, says=says)
+        self.assertEqual(sorted(os.listdir(self.folder)), before)  # nothing written, not even in part
+
+    def test_missing(self):
+        self.all_refuse(self.path("none"), "no such file")
+
+    def test_folder(self):
+        os.mkdir(self.path("folder"))
+        self.all_refuse(self.path("folder"), "folder")
+
+    def test_pipe_does_not_hang(self):
+        os.mkfifo(self.path("pipe"))
+        self.all_refuse(self.path("pipe"), "pipe")
+
+    def test_empty(self):
+        self.all_refuse(self.file("empty", ""), "empty")
+
+    def test_binary(self):
+        with open(self.path("binary"), "wb") as file:
+            file.write(bytes(range(256)) * 16)
+        self.all_refuse(self.path("binary"), "binary")
+
+    def test_recording_without_numbers(self):
+        self.all_refuse(self.file("words", "time,TP-01\nmorning,fine\n"), "words")
+
+    def test_cut_off_document(self):
+        with open(PLAN, encoding="utf-8") as file:
+            text = file.read()
+        for share in (0.1, 0.5, 0.99):
+            path = self.file("cut.bridgecal", text[:int(len(text) * share)])
+            self.refused("predict", path, says="line ")
+
+    def test_unreadable(self):
+        if os.geteuid() == 0:
+            return  # root reads everything; the path is the same as for the other system errors
+        path = self.file("secret", "x")
+        os.chmod(path, 0)
+        self.all_refuse(path, "secret")
+
+    def test_unknown_channel_lists_those_there_are(self):
+        for words in (("predict", PLAN), ("compare", DEMO), ("check", PLAN, "--recording", PRE)):
+            self.refused(*words, "--channel", "TP-99", says="TP-99", says_also="LC-1")
+
+    def test_document_without_channels(self):
+        path = self.document(lambda content: content["channels"].clear())
+        self.refused("predict", path, says="no channels")
+
+    def test_names_cannot_steer_the_terminal(self):
+        def hostile(content):
+            content["channels"][0]["name"] = "\x1b]0;owned\x07"
+        done = self.succeeds("predict", self.document(hostile))
+        self.assertNotIn("\x1b", done.stdout)
+
+
+class Recordings(CommandTest):
+    """Recordings that hold numbers but no sequence."""
+
+    def refuses(self, name, text):
+        path = self.file(name, text)
+        out = self.path("out.bridgecal")
+        self.refused("check", SMALL, "--recording", path, "--channel", "Q-1", says="Q-1")
+        self.assertFalse(os.path.exists(out))
+
+    def test_one_reading(self):
+        self.refuses("one.csv", "time [s],Q-1 [µm/m]\n0,1\n")
+
+    def test_all_readings_equal(self):
+        rows = "".join(f"{k / 100:.2f},5\n" for k in range(600))
+        self.refuses("equal.csv", "time [s],Q-1 [µm/m]\n" + rows)
+
+    def test_equal_readings_are_one_level(self):
+        rows = "".join(f"{k / 100:.2f},5\n" for k in range(600))
+        levels = self.json("levels", self.file("equal.csv", "time [s],A\n" + rows))["levels"]
+        self.assertEqual([level["mean"] for level in levels], [5])
+
+
+class Locale(CommandTest):
+    def test_a_locale_with_decimal_comma_changes_nothing(self):
+        made = subprocess.run(["localedef", "-i", "de_DE", "-f", "UTF-8", self.path("de_DE.UTF-8")],
+                              capture_output=True) if shutil.which("localedef") else None
+        self.assertTrue(made is not None and os.path.isdir(self.path("de_DE.UTF-8")),
+                        "localedef (package locales) must make the locale, or this test means nothing")
+        german = dict(WITHOUT_DISPLAY, LOCPATH=self.folder, LC_ALL="de_DE.UTF-8", LANG="de_DE.UTF-8")
+        for words in (("predict", PLAN, "--json"), ("predict", PLAN), ("levels", PRE, "--column", "LC-1", "--json"),
+                      ("check", PLAN, "--recording", PRE), ("compare", DEMO),
+                      ("spice", PLAN, "--channel", "TP-31", "--step", "2")):
+            with self.subTest(words[0]):
+                self.assertEqual(run(*words, env=german).stdout, run(*words).stdout)
+        for ending in ("csv", "pdf"):
+            here, there = self.path("here." + ending), self.path("there." + ending)
+            self.assertEqual(run("report", DEMO, "-o", here).returncode, 0)
+            self.assertEqual(run("report", DEMO, "-o", there, env=german).returncode, 0)
+            texts = []
+            for path in (here, there):
+                if ending == "pdf":
+                    texts.append(subprocess.run(["pdftotext", path, "-"], capture_output=True, check=True).stdout)
+                else:
+                    with open(path, "rb") as file:
+                        texts.append(file.read())
+            self.assertEqual(texts[0], texts[1], ending)
+
+
+if __name__ == "__main__":
+    unittest.main(argv=sys.argv[:1], verbosity=2)
