@@ -39,7 +39,7 @@ std::optional<std::size_t> indexOf(int row) {
 
 CheckBar::CheckBar(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
   auto* line = new QHBoxLayout(this);
-  line->setContentsMargins(0, 0, 0, 0);
+  line->setContentsMargins(0, 0, 4, 0);
   m_check = new QComboBox;
   m_check->setObjectName("checkBox");
   m_check->setAccessibleName(tr("Check"));

@@ -15,10 +15,12 @@
 #include <QStatusBar>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/document/edits.h"
 #include "ui/bridge_view.h"
 #include "ui/channel_list.h"
+#include "ui/check_bar.h"
 #include "ui/document_file.h"
 #include "ui/outcome_view.h"
 #include "ui/sequence_pane.h"
@@ -88,7 +90,6 @@ QWidget* MainWindow::leftColumn() {
   m_left->addWidget(named(tr("Channels"), channels));
   m_left->addWidget(named(tr("Channel set-up"), m_setup));
   m_left->setChildrenCollapsible(false);
-  m_left->setMinimumWidth(250);
   return m_left;
 }
 
@@ -120,7 +121,7 @@ void MainWindow::buildViews() {
 }
 
 void MainWindow::resetLayout() {
-  const int column = width() > 1600 ? 330 : 268;
+  const int column = std::max(m_left->minimumSizeHint().width(), width() > 1600 ? 340 : 280);
   const int right = width() - column;
   m_columns->setSizes({column, right});
   m_left->setSizes({height() * 36 / 100, height() * 64 / 100});

@@ -8,8 +8,8 @@
 
 namespace ui {
 
-QString quantityText(double base, core::UnitFamily family, const QString& unit) {
-  QString text = toQString(core::formatQuantity(base, family, unit.toStdString()));
+QString quantityText(double base, core::UnitFamily family, const QString& unit, int significantDigits) {
+  QString text = toQString(core::formatQuantity(base, family, unit.toStdString(), significantDigits));
   const QString mark = QLocale().decimalPoint();
   // Only the number's own mark: a unit such as "kp.m" keeps its point.
   const qsizetype point = text.indexOf('.'), space = text.indexOf(' ');
@@ -57,7 +57,7 @@ void QuantityEdit::setValue(std::optional<double> base) {
 }
 
 void QuantityEdit::showValue() {
-  const QString shown = m_value ? quantityText(*m_value, m_family, m_unit) : QString();
+  const QString shown = m_value ? quantityText(*m_value, m_family, m_unit, m_digits) : QString();
   if (text() != shown) setText(shown);
   setModified(false);
   m_refused = false;

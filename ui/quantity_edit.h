@@ -9,7 +9,8 @@
 namespace ui {
 
 /// `base` as a field shows it, with the user's decimal mark.
-QString quantityText(double base, core::UnitFamily family, const QString& unit = {});
+QString quantityText(double base, core::UnitFamily family, const QString& unit = {},
+                     int significantDigits = 12);
 /// A number without unit in at most that many significant digits, with the user's decimal mark.
 QString numberText(double value, int significantDigits);
 
@@ -34,6 +35,8 @@ class QuantityEdit : public QLineEdit {
   /// Values must be above (or at least, when `inclusive`) `least`, in the base unit.
   void setLeast(double least, bool inclusive);
   void setGreatest(double greatest) { m_greatest = greatest; }
+  /// Shows no more digits than that; what is typed is kept in full.
+  void setShownDigits(int significantDigits) { m_digits = significantDigits; }
   /// Allows an empty field, which says `meaning` ("none").
   void setOptional(const QString& meaning);
 
@@ -63,6 +66,7 @@ class QuantityEdit : public QLineEdit {
   std::optional<double> m_least;
   std::optional<double> m_greatest;
   bool m_inclusive = true;
+  int m_digits = 12;
   bool m_optional = false;
   bool m_refused = false;
 };

@@ -13,6 +13,7 @@ namespace {
 
 constexpr int fullDigits = 15;
 constexpr int shownDigits = 6;
+constexpr int shownDifferenceDigits = 4;  ///< of deviations and limits
 
 QString polarityText(core::Polarity polarity) {
   const QString sign = polarity == core::Polarity::Positive   ? "+ "
@@ -100,19 +101,19 @@ QVariant SequenceModel::headerData(int section, Qt::Orientation orientation, int
     case PolarityColumn:
       return tr("Polarity");
     case Hold:
-      return tr("Hold [s]");
+      return tr("Hold\n[s]");
     case Simulated:
-      return tr("Simulated [%1]").arg(simulated);
+      return tr("Simulated\n[%1]").arg(simulated);
     case Output:
-      return tr("Output [mV/V]");
+      return tr("Output\n[mV/V]");
     case Expected:
-      return tr("Expected [%1]").arg(reading);
+      return tr("Expected\n[%1]").arg(reading);
     case Measured:
-      return tr("Measured [%1]").arg(reading);
+      return tr("Measured\n[%1]").arg(reading);
     case Deviation:
-      return tr("Deviation [%1]").arg(reading);
+      return tr("Deviation\n[%1]").arg(reading);
     case Limit:
-      return tr("Limit ± [%1]").arg(reading);
+      return tr("Limit ±\n[%1]").arg(reading);
     case VerdictColumn:
       return tr("Verdict");
     default:
@@ -192,17 +193,19 @@ QString SequenceModel::assessedText(int row, int column, int digits) const {
   if (!assessment) return {};
   const core::StepAssessment& step = assessment->steps[static_cast<std::size_t>(row)];
   const auto& readings = session().check()->readings;
-  const auto shown = [&](const std::optional<core::Reading>& reading) {
-    return reading ? numberText(reading->base(), digits) : QString();
+  const auto shown = [](const std::optional<core::Reading>& reading, int wanted) {
+    return reading ? numberText(reading->base(), wanted) : QString();
   };
+  const int differenceDigits = digits == fullDigits ? fullDigits : shownDifferenceDigits;
   switch (column) {
     case Measured:
-      return static_cast<std::size_t>(row) < readings.size() && readings[row] ? shown(readings[row]->mean)
-                                                                              : QString();
+      return static_cast<std::size_t>(row) < readings.size() && readings[row]
+                 ? shown(readings[row]->mean, digits)
+                 : QString();
     case Deviation:
-      return shown(step.deviation);
+      return shown(step.deviation, differenceDigits);
     case Limit:
-      return shown(step.limit);
+      return shown(step.limit, differenceDigits);
     default:
       return tr(std::string(core::verdictWord(step.verdict)).c_str());
   }

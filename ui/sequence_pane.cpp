@@ -28,9 +28,11 @@ QWidget* page(QLayout* tools, QWidget* table) {
 void setWidths(SheetView* view, std::initializer_list<int> characters, int stretched) {
   int column = 0;
   for (const int width : characters) {
-    const int header = view->fontMetrics().horizontalAdvance(
-        view->model()->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
-    view->setColumnWidth(column++, std::max(view->fontMetrics().averageCharWidth() * width, header + 18));
+    int header = 0;
+    for (const QString& line :
+         view->model()->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().split('\n'))
+      header = std::max(header, view->fontMetrics().horizontalAdvance(line));
+    view->setColumnWidth(column++, std::max(view->fontMetrics().averageCharWidth() * width, header + 14));
   }
   view->horizontalHeader()->setSectionResizeMode(stretched, QHeaderView::Stretch);
   view->horizontalHeader()->setMinimumSectionSize(36);
@@ -44,6 +46,7 @@ SequencePane::SequencePane(Session& session, QWidget* parent)
   setDocumentMode(true);
   addTab(stepsPage(), tr("Sequence"));
   addTab(shuntsPage(), tr("Shunts"));
+  setCornerWidget(m_checks, Qt::TopRightCorner);
   connect(&m_sequence, &SheetModel::refused, this, &SequencePane::refused);
   connect(&m_shuntModel, &SheetModel::refused, this, &SequencePane::refused);
   connect(&session, &Session::changed, this, &SequencePane::followSession);
@@ -65,7 +68,7 @@ QWidget* SequencePane::stepsPage() {
   m_steps->setObjectName("sequenceTable");
   m_steps->setAccessibleName(tr("Sequence"));
   m_steps->setModel(&m_sequence);
-  setWidths(m_steps, {4, 10, 18, 11, 7, 11, 10, 11, 11, 11, 9, 10}, SequenceModel::Closed);
+  setWidths(m_steps, {5, 8, 18, 14, 6, 12, 13, 12, 12, 12, 10, 13}, SequenceModel::Closed);
   connect(m_steps, &SheetView::refused, this, &SequencePane::refused);
   connect(m_steps->selectionModel(), &QItemSelectionModel::currentChanged, this,
           [this](const QModelIndex& current) {
@@ -82,8 +85,7 @@ QWidget* SequencePane::stepsPage() {
   tools->addWidget(tool("twoSided", tr("Two-sided"),
                         tr("Lay out zero, positive shunts rising, zero, negative shunts rising, zero"),
                         [this] { layOutTwoSided(); }));
-  tools->addSpacing(12);
-  tools->addWidget(m_checks, 1);
+  tools->addStretch();
   return page(tools, m_steps);
 }
 
@@ -95,7 +97,7 @@ QWidget* SequencePane::shuntsPage() {
   auto* nodes = new NodeDelegate(m_session, this);
   m_shunts->setItemDelegateForColumn(ShuntModel::From, nodes);
   m_shunts->setItemDelegateForColumn(ShuntModel::To, nodes);
-  setWidths(m_shunts, {18, 12, 13, 13, 10, 30, 11, 12, 12}, ShuntModel::Place);
+  setWidths(m_shunts, {18, 12, 14, 14, 11, 30, 13, 11, 11}, ShuntModel::Place);
   connect(m_shunts, &SheetView::refused, this, &SequencePane::refused);
   auto* tools = new QHBoxLayout;
   tools->addWidget(
@@ -120,9 +122,9 @@ bool SequencePane::planIsOpen() {
     return false;
   }
   if (m_session.checkIsClosed()) {
-    emit refused(
-        tr("This check is closed and shows the set-up it was judged by: choose \"plan only\" or an open check "
-           "to change the plan."));
+    emit refused(tr(
+        "This check is closed and shows the set-up it was judged by: choose \"plan only\" or an open check "
+        "to change the plan."));
     return false;
   }
   return true;

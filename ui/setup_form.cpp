@@ -7,6 +7,7 @@
 #include <QGroupBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QScrollBar>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <QWheelEvent>
@@ -48,7 +49,7 @@ class CalmComboBox : public QComboBox {
     setAccessibleName(accessible);
     setFocusPolicy(Qt::StrongFocus);
     setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    setMinimumContentsLength(10);
+    setMinimumContentsLength(6);
   }
 
  protected:
@@ -74,6 +75,8 @@ SetupForm::SetupForm(Session& session, QWidget* parent) : QScrollArea(parent), m
   addLimitsGroup();
   m_layout->addStretch();
   setWidget(m_body);
+  // No row may be cut off: the form scrolls up and down only.
+  setMinimumWidth(m_body->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width() + 2);
   connect(&session, &Session::changed, this, &SetupForm::refresh);
   refresh();
 }
@@ -236,6 +239,10 @@ void SetupForm::addLeadsGroup() {
       change(tr("Change lead"), [&](Channel& c) { c.setup.bridge.leads[k] = core::Resistance(v); });
     });
     connect(wire, &QToolButton::clicked, this, [this, role] { editWire(role); });
+    m_refreshers.push_back([edit, k](const Channel& c) {
+      const bool fromWire = std::holds_alternative<core::CopperWire>(c.setup.bridge.leads[k]);
+      edit->setShownDigits(fromWire ? 5 : 12);
+    });
     m_fields.push_back({edit, row,
                         [k](const Channel& c) { return core::resistanceOf(c.setup.bridge.leads[k]).base(); },
                         [role](const Channel& c) { return usesLead(c, role); }});

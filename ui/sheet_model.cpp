@@ -7,7 +7,8 @@ namespace ui {
 namespace {
 
 core::Error inCell(core::Error error, const SheetModel& model, int row, int column) {
-  const QString header = model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+  const QString header =
+      model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace('\n', ' ');
   error.where = SheetModel::tr("row %1, column %2").arg(QString::number(row + 1), header).toStdString();
   return error;
 }

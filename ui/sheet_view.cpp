@@ -32,6 +32,8 @@ SheetView::SheetView(QWidget* parent) : QTableView(parent) {
   verticalHeader()->setVisible(false);
   verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 9);
   horizontalHeader()->setHighlightSections(false);
+  // A header may have its unit on a second line.
+  horizontalHeader()->setDefaultAlignment(Qt::AlignCenter | static_cast<Qt::Alignment>(Qt::TextWordWrap));
 }
 
 SheetModel* SheetView::sheet() const { return qobject_cast<SheetModel*>(model()); }

@@ -74,10 +74,10 @@ QVariant ShuntModel::headerData(int section, Qt::Orientation orientation, int ro
     case PolarityColumn:
       return tr("Polarity");
     case Simulated:
-      return tr("Simulates [%1]")
+      return tr("Simulates\n[%1]")
           .arg(m_channel ? toQString(core::simulatedUnitText(m_channel->setup.bridge)) : "µm/m");
     case Reading:
-      return tr("Reads [%1]")
+      return tr("Reads\n[%1]")
           .arg(m_channel ? toQString(core::readingUnitText(m_channel->setup.instrument)) : "µm/m");
     default:
       return {};

@@ -57,6 +57,7 @@ std::string stepReason(const Ground& ground, std::size_t step, Reading expected,
   const std::string change = shown(*judged.change, ground.setup);
   const std::string away = shown(Reading(std::abs(judged.deviation->base())), ground.setup);
   const std::string limit = shown(*judged.limit, ground.setup);
+  if (!std::isfinite(judged.deviation->base())) return "The reading is no finite number.";
   if (ground.zeroStep == step) return "Zero reference of this check.";
   if (judged.verdict == Verdict::Pass)
     return "Reads " + change + ", " + away + " from expected, within the limit of " + limit + ".";
@@ -107,9 +108,10 @@ Result<Line> lineOf(const Setup& setup, const SetupPrediction& prediction,
                     const CheckAssessment& assessment) {
   std::vector<double> simulated, measured;
   for (std::size_t step = 0; step < assessment.steps.size(); ++step) {
-    if (!prediction.steps[step] || !assessment.steps[step].change) continue;
+    const auto& change = assessment.steps[step].change;
+    if (!prediction.steps[step] || !change || !std::isfinite(change->base())) continue;
     simulated.push_back(simulatedInUnit(setup.bridge, prediction.steps[step]->simulated));
-    measured.push_back(assessment.steps[step].change->base());
+    measured.push_back(change->base());
   }
   return fitLine(simulated, measured);
 }
@@ -135,6 +137,8 @@ std::string failureReason(const Setup& setup, const SetupPrediction& prediction,
            "; every shunted step reads with the opposite polarity. Look for swapped signal wires or shunts "
            "on "
            "the neighbouring arm.";
+  if (!std::isfinite(greatest))
+    return text + ", worst step " + std::to_string(worst + 1) + ": no finite reading.";
   return text + ", worst step " + std::to_string(worst + 1) + ": " + shown(Reading(greatest), setup) +
          " from expected.";
 }

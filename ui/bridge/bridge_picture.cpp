@@ -65,7 +65,7 @@ void addArmLabels(std::vector<BridgeLabel>& labels, const BridgePicture& picture
   for (const LeadPlace& lead : picture.layout.leads) {
     const core::Resistance ohm =
         core::resistanceOf(picture.bridge.leads[static_cast<std::size_t>(lead.role)]);
-    if (ohm.base() != 0) labels.push_back({LabelRole::Note, lead.valueBox, centred, ohmText(ohm, 4)});
+    if (ohm.base() != 0) labels.push_back({LabelRole::Note, lead.valueBox, centred, ohmText(ohm, 3)});
   }
 }
 
