@@ -42,6 +42,7 @@ int openWindow(const app::Request& request, int& argc, char** argv) {
 }  // namespace
 
 int main(int argc, char** argv) {
+  Q_INIT_RESOURCE(resources);  // lies in a static library, from where nothing else pulls it in
   // A write beyond a file-size limit is an error to report, not a reason to be killed.
   std::signal(SIGXFSZ, SIG_IGN);
   const app::Request request = app::requestFrom(argc, argv);

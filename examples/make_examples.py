@@ -380,7 +380,7 @@ def laid_out(value, indent="", one_line=False, inside=False):
 
 
 PLANS = {
-    "plan.bridgecal": ("Tailplane proof load: shunt check", "The plan before the first check.", CHANNELS),
+    "plan.bridgecal": ("Tailplane proof load: shunt check", "Seven channels, to be checked before and after the proof load.", CHANNELS),
     "quarter_bridge.bridgecal": ("One gauge, one shunt", "Simulates -1000 µm/m.", [smallest()]),
     "load_cell.bridgecal": ("Jack load cell: shunt check", "One transducer, six wires.",
                             [c for c in CHANNELS if c.name == "LC-1"]),
