@@ -47,6 +47,9 @@ class RecordingDialog : public QDialog {
   /// Starts reading `path` on a worker; `readingDone` is emitted when the table shows what was found.
   void readFile(const QString& path);
 
+  void accept() override;
+  void reject() override;
+
  signals:
   void readingDone();
 
@@ -59,8 +62,6 @@ class RecordingDialog : public QDialog {
   core::Result<core::Channel> withReadings(const ChannelLevels& found) const;
   std::vector<core::Level> keptLevels(std::size_t row) const;
   core::RecordingReference reference(std::size_t column) const;
-  void accept() override;
-  void reject() override;
   void say(const QString& sentence);
 
   Session& m_session;

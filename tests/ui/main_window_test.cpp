@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/main_window.h"
+
+#include <gtest/gtest.h>
+
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QMessageBox>
+#include <QStatusBar>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+#include <QToolButton>
+
+#include "tests/support/printing.h"
+#include "tests/support/sample_channel.h"
+#include "ui/bridge_view.h"
+#include "ui/document_file.h"
+#include "ui/outcome_view.h"
+#include "ui/sequence_pane.h"
+
+namespace ui {
+namespace {
+
+class Window : public testing::Test {
+ protected:
+  explicit Window(core::Document document = {}) : session(std::move(document)), window(session) {
+    window.show();
+    window.activateWindow();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+  }
+
+  void trigger(const char* action) { window.findChild<QAction*>(action)->trigger(); }
+  void click(const char* button) {
+    QTest::mouseClick(window.findChild<QToolButton*>(button), Qt::LeftButton);
+  }
+  void type(const char* field, const QString& text) {
+    auto* edit = window.findChild<QLineEdit*>(field);
+    edit->setFocus();
+    edit->selectAll();
+    QTest::keyClicks(edit, text);
+    QTest::keyClick(edit, Qt::Key_Return);
+  }
+  QString said() { return window.statusBar()->currentMessage(); }
+  SequencePane& sequence() { return *window.findChild<SequencePane*>(); }
+  void answer(QMessageBox::StandardButton button) {
+    QTimer::singleShot(0, [button] {
+      auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+      ASSERT_TRUE(box);
+      QTest::mouseClick(box->button(button), Qt::LeftButton);
+    });
+  }
+
+  QTemporaryDir folder;
+  Session session;
+  MainWindow window;
+};
+
+class DemoWindow : public Window {
+ protected:
+  DemoWindow()
+      : Window(sample::documentOf(
+            {sample::withCheckReading(sample::withCheckReading(sample::nineStepChannel(), 1.0), 1.02),
+             sample::nineStepChannel()})) {}
+};
+
+TEST_F(Window, FromAnEmptyDocumentToAJudgedSavedAndReopenedCheck) {
+  click("addChannel");
+  type("channelName", "TP-05");
+  type("gaugeResistance", "350");
+  type("lead0", "2");
+  trigger("sequenceAddShunt");
+  auto* shunts = sequence().shunts().model();
+  EXPECT_TRUE(shunts->setData(shunts->index(0, ShuntModel::Resistance), "174.65k"));
+  trigger("sequenceAddShunt");
+  EXPECT_TRUE(shunts->setData(shunts->index(1, ShuntModel::From), "arm 1 begin"));
+  EXPECT_TRUE(shunts->setData(shunts->index(1, ShuntModel::To), "arm 1 end"));
+  trigger("sequenceTwoSided");
+  ASSERT_EQ(session.channel()->setup.sequence.size(), 5u);
+  trigger("checkAdd");
+
+  sequence().setCurrentIndex(0);
+  auto* steps = sequence().steps().model();
+  QStringList readings;
+  for (const auto& step : session.evaluation()->prediction.steps)
+    readings << QString::number(step->reading.base(), 'g', 12);
+  QApplication::clipboard()->setText(readings.join('\n'));
+  sequence().steps().setCurrentIndex(steps->index(0, SequenceModel::Measured));
+  trigger("paste");
+  EXPECT_EQ(session.evaluation()->verdict, core::Verdict::Pass);
+  EXPECT_EQ(session.evaluation()->status, "pre-test: pass");
+
+  const QString path = folder.filePath("mine.bridgecal");
+  EXPECT_TRUE(window.saveAs(path));
+  EXPECT_FALSE(window.isWindowModified());
+  const core::Channel saved = *session.channel();
+  EXPECT_TRUE(window.openFile(path));
+  EXPECT_EQ(*session.channel(), saved);
+  EXPECT_EQ(recentDocuments().first(), path);
+}
+
+TEST_F(DemoWindow, OneSelectionInAllViews) {
+  session.selectStep(6);
+  EXPECT_EQ(sequence().steps().currentIndex().row(), 6);
+  EXPECT_TRUE(window.findChild<BridgeView*>()->description().contains("closed"));
+  sequence().steps().setCurrentIndex(sequence().steps().model()->index(2, 0));
+  EXPECT_EQ(session.selection().step, 2u);
+  auto* list = window.findChild<QListView*>("channelList");
+  list->setCurrentIndex(list->model()->index(1, 0));
+  EXPECT_EQ(session.selection().channel, 1u);
+  EXPECT_EQ(window.findChild<QLineEdit*>("channelName")->text(), "TP-01 (2)");
+}
+
+TEST_F(DemoWindow, UndoAndRedoAreNamedAndBringEverythingBack) {
+  const core::Document before = session.document();
+  trigger("channelRemove");
+  EXPECT_EQ(window.findChild<QAction*>("undo")->text(), "&Undo: Remove channel");
+  EXPECT_TRUE(window.isWindowModified());
+  trigger("undo");
+  EXPECT_EQ(session.document(), before);
+  EXPECT_FALSE(window.isWindowModified());
+  trigger("redo");
+  EXPECT_EQ(session.document().channels.size(), 1u);
+}
+
+TEST_F(DemoWindow, EachViewFillsTheWholeAreaByOneKey) {
+  auto* bridge = window.findChild<BridgeView*>();
+  auto* outcome = window.findChild<OutcomeView*>();
+  QTest::keyClick(&window, Qt::Key_1, Qt::AltModifier);
+  EXPECT_TRUE(bridge->isVisible());
+  EXPECT_FALSE(outcome->isVisible());
+  EXPECT_FALSE(sequence().isVisible());
+  QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
+  EXPECT_TRUE(outcome->isVisible());
+  EXPECT_FALSE(bridge->isVisible());
+  QTest::keyClick(&window, Qt::Key_2, Qt::AltModifier);
+  EXPECT_TRUE(sequence().isVisible());
+  QTest::keyClick(&window, Qt::Key_0, Qt::AltModifier);
+  for (QWidget* view : std::initializer_list<QWidget*>{bridge, outcome, &sequence()})
+    EXPECT_TRUE(view->isVisible());
+}
+
+TEST_F(DemoWindow, ComparesTheChosenCheckWithTheOneBefore) {
+  trigger("checkCompare");
+  EXPECT_EQ(session.selection().compared, 0u);
+  EXPECT_TRUE(window.findChild<QLabel*>("outcomeVerdict")->text().startsWith("Changed"));
+  trigger("checkCompare");
+  EXPECT_FALSE(session.selection().compared);
+}
+
+TEST_F(DemoWindow, AFileThatIsNoDocumentIsExplainedAndTheOpenOneKept) {
+  const core::Document before = session.document();
+  for (const auto& [name, bytes] :
+       {std::pair("cut.bridgecal", "{\"format\": \"shuntwright\", \"version\": 1, \"chan"),
+        {"other.bridgecal", "a,b\n1,2\n"},
+        {"empty.bridgecal", ""}}) {
+    QFile file(folder.filePath(name));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(bytes);
+    file.close();
+    EXPECT_FALSE(window.openFile(file.fileName()));
+    EXPECT_TRUE(said().startsWith(QString("Not opened: %1").arg(name))) << said();
+  }
+  EXPECT_FALSE(window.openFile(folder.filePath("missing.bridgecal")));
+  EXPECT_FALSE(window.openFile(folder.path()));
+  EXPECT_EQ(session.document(), before);
+}
+
+TEST_F(DemoWindow, AFailedSaveKeepsTheDocumentMarkedAsChanged) {
+  trigger("channelDuplicate");
+  EXPECT_FALSE(window.saveAs(folder.filePath("no/such/folder/a.bridgecal")));
+  EXPECT_TRUE(said().startsWith("Not saved:")) << said();
+  EXPECT_TRUE(window.isWindowModified());
+}
+
+TEST_F(DemoWindow, ClosingWithChangesAsksAndCancelKeepsTheWindow) {
+  trigger("channelDuplicate");
+  answer(QMessageBox::Cancel);
+  EXPECT_FALSE(window.close());
+  EXPECT_TRUE(window.isVisible());
+  answer(QMessageBox::Discard);
+  EXPECT_TRUE(window.close());
+}
+
+TEST_F(DemoWindow, ARefusedEditIsSaidInTheStatusBar) {
+  type("gaugeFactor", "-2");
+  EXPECT_TRUE(said().startsWith("Gauge factor:")) << said();
+  EXPECT_EQ(session.history().count(), 0);
+}
+
+TEST_F(DemoWindow, AnImpossibleBridgeIsExplainedInEachViewAndTheOthersStay) {
+  core::Channel broken = *session.channel();
+  broken.setup.bridge.arms[0] = core::Resistance(0);
+  session.editChannel("Break", broken);
+  EXPECT_EQ(session.evaluation()->status, "cannot be predicted");
+  EXPECT_EQ(sequence().steps().model()->index(1, SequenceModel::PolarityColumn).data().toString(), "error");
+  EXPECT_NE(session.evaluation(1).status, "cannot be predicted");
+}
+
+TEST_F(Window, AnEmptyDocumentIsHelpfulAndHarmless) {
+  for (const char* action :
+       {"channelDuplicate", "channelRemove", "sequenceAddStep", "sequenceRemoveStep", "sequenceTwoSided",
+        "sequenceAddShunt", "sequenceRemoveShunt", "checkAdd", "checkRecording", "checkDetails", "checkClose",
+        "checkRemove", "checkCompare", "netlist", "copy", "paste", "clear"})
+    trigger(action);
+  EXPECT_FALSE(said().isEmpty());
+  EXPECT_EQ(session.history().count(), 0);
+}
+
+TEST_F(Window, CautionsAreShownAsPlainText) {
+  QTimer::singleShot(0, [] {
+    auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+    ASSERT_TRUE(box);
+    EXPECT_EQ(box->textFormat(), Qt::PlainText);
+    EXPECT_TRUE(box->text().contains("Switch the excitation off"));
+    box->accept();
+  });
+  trigger("cautions");
+}
+
+TEST_F(Window, NamesWithMarkupAreShownAsTyped) {
+  core::Channel hostile = sample::nineStepChannel();
+  hostile.name = "<img src=x> & <b>bold</b> [*] %1";
+  session.edit("Add", core::withChannelInserted(session.document(), 0, hostile));
+  window.showAsUnsaved("<b>[*]</b>");
+  auto* list = window.findChild<QListView*>("channelList");
+  EXPECT_EQ(list->model()->index(0, 0).data().toString(), "<img src=x> & <b>bold</b> [*] %1");
+  for (const auto* label : window.findChildren<QLabel*>())
+    EXPECT_TRUE(!label->text().contains('<') || label->textFormat() == Qt::PlainText) << label->text();
+}
+
+}  // namespace
+}  // namespace ui
