@@ -30,6 +30,8 @@ class MainWindow : public QMainWindow {
   /// Saves under the document's name, or asks for one. False when not saved.
   bool save();
   bool saveAs(const QString& path);
+  /// Writes the report as PDF, or as CSV when the path says so. False when not written.
+  bool writeReport(const QString& path);
   const QString& path() const { return m_path; }
   /// The document has no file of its own, as for the built-in demo.
   void showAsUnsaved(const QString& title);
@@ -63,6 +65,7 @@ class MainWindow : public QMainWindow {
   void openDialog();
   bool saveAsDialog();
   void exportReport();
+  core::Result<QByteArray> pdfWithProgress();
   void exportNetlist();
   bool mayDiscard();
   void editDetails();

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window does with files: documents, reports, netlists, recordings.
-#include <QApplication>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
+#include <QProgressDialog>
+#include <stop_token>
 
 #include "core/document/edits.h"
 #include "core/plan/spice.h"
@@ -96,16 +97,31 @@ void MainWindow::exportReport() {
   const QString chosen =
       QFileDialog::getSaveFileName(this, tr("Report"), QFileInfo(m_path).path() + "/report.pdf",
                                    tr("PDF report (*.pdf);;Table for spreadsheets (*.csv)"));
-  if (chosen.isEmpty()) return;
-  const QString path = withSuffix(chosen, "pdf");
+  if (!chosen.isEmpty()) writeReport(withSuffix(chosen, "pdf"));
+}
+
+bool MainWindow::writeReport(const QString& path) {
   const bool csv = path.endsWith(".csv", Qt::CaseInsensitive);
-  QApplication::setOverrideCursor(Qt::WaitCursor);
   const auto bytes =
       csv ? core::Result<QByteArray>(QByteArray::fromStdString(core::reportCsv(m_session.document())))
-          : reportPdf(m_session.document());
-  QApplication::restoreOverrideCursor();
+          : pdfWithProgress();
   const auto saved = bytes ? saveBytes(path, *bytes) : core::Result<void>(bytes.error());
   say(saved ? tr("Wrote %1.").arg(path) : tr("No report: %1").arg(toText(saved.error())));
+  return bool(saved);
+}
+
+/// The pages are drawn on this thread, since they show widgets; between them the window stays alive.
+core::Result<QByteArray> MainWindow::pdfWithProgress() {
+  QProgressDialog dialog(tr("Writing the report"), tr("Cancel"), 0, 100, this);
+  dialog.setWindowModality(Qt::WindowModal);
+  dialog.setMinimumDuration(300);
+  std::stop_source stop;
+  connect(&dialog, &QProgressDialog::canceled, this, [&stop] { stop.request_stop(); });
+  // The document may not change under the pages: a modal dialog takes the input.
+  const core::Document document = m_session.document();
+  return reportPdf(
+      document, [&dialog](double share) { dialog.setValue(static_cast<int>(100 * share)); },
+      stop.get_token());
 }
 
 void MainWindow::exportNetlist() {

@@ -178,6 +178,18 @@ TEST_F(DemoWindow, AFailedSaveKeepsTheDocumentMarkedAsChanged) {
   EXPECT_TRUE(window.isWindowModified());
 }
 
+TEST_F(DemoWindow, ReportsAreWrittenAsPdfOrCsvAndAFailureIsSaid) {
+  EXPECT_TRUE(window.writeReport(folder.filePath("report.pdf")));
+  EXPECT_TRUE(window.writeReport(folder.filePath("report.csv")));
+  for (const auto& [name, beginning] : {std::pair("report.pdf", "%PDF-"), {"report.csv", "channel"}}) {
+    QFile file(folder.filePath(name));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(file.readAll().startsWith(beginning)) << name;
+  }
+  EXPECT_FALSE(window.writeReport(folder.filePath("no/folder/report.pdf")));
+  EXPECT_TRUE(said().startsWith("No report:")) << said();
+}
+
 TEST_F(DemoWindow, ClosingWithChangesAsksAndCancelKeepsTheWindow) {
   trigger("channelDuplicate");
   answer(QMessageBox::Cancel);
