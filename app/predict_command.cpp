@@ -17,17 +17,12 @@ struct Options {
   bool json = false;
 };
 
-/// Why a channel has nothing to predict, if so.
+/// Why a channel as a whole cannot be predicted, if so.
 std::optional<core::Error> obstacle(const core::Channel& channel, const core::SetupPrediction& prediction) {
-  if (!prediction.zero) {
-    core::Error error = prediction.zero.error();
-    error.where = "channel " + channel.name + (error.where.empty() ? "" : ", " + error.where);
-    return error;
-  }
-  if (channel.setup.sequence.empty())
-    return core::Error{"channel " + channel.name, "the channel has no steps to predict",
-                       "Add steps to its sequence in the window"};
-  return std::nullopt;
+  if (prediction.zero) return std::nullopt;
+  core::Error error = prediction.zero.error();
+  error.where = "channel " + channel.name + (error.where.empty() ? "" : ", " + error.where);
+  return error;
 }
 
 Json stepJson(const core::Setup& setup, std::size_t step, const core::Result<core::Prediction>& prediction) {
@@ -86,6 +81,7 @@ int predict(const Options& options) {
   Json json{{"channels", Json::array()}};
   std::string text;
   Exit exit = AllPass;
+  std::size_t steps = 0;
   for (const std::size_t index : *chosen) {
     const core::Channel& channel = *document->channels[index];
     const core::SetupPrediction prediction = core::predict(channel.setup);
@@ -93,9 +89,12 @@ int predict(const Options& options) {
       note(error->text());
       exit = BadInput;
     }
+    steps += prediction.steps.size();
     json["channels"].push_back(channelJson(channel, prediction));
     text += (text.empty() ? "" : "\n") + channelText(channel, prediction);
   }
+  if (exit == AllPass && steps == 0)
+    return fail({options.file, "there are no steps to predict", "Add steps to a sequence in the window"});
   return options.json ? print(json, exit) : print(text, exit);
 }
 
@@ -109,7 +108,7 @@ void addPredict(CLI::App& cli, Run& chosen) {
   command->add_flag("--json", options->json, "JSON instead of tables");
   command->footer(
       "A step that cannot be predicted carries its error and does not hide the others. The exit status is 2\n"
-      "when a channel as a whole cannot be predicted or has no steps.");
+      "when a channel as a whole cannot be predicted, or when there is no step at all.");
   command->callback([options, &chosen] { chosen = [options] { return predict(*options); }; });
 }
 

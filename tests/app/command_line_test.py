@@ -155,6 +155,12 @@ class Predict(CommandTest):
             content["channels"][0]["setup"]["sequence"] = []
         self.refused("predict", self.document(no_steps), says="no steps")
 
+    def test_a_channel_without_steps_among_others_is_no_error(self):
+        def no_steps(content):
+            content["channels"][2]["setup"]["sequence"] = []
+        channels = self.json("predict", self.document(no_steps, PLAN))["channels"]
+        self.assertEqual([len(c["steps"]) for c in channels], [9, 9, 0, 9, 9, 9, 9])
+
     def test_one_bad_channel_does_not_hide_the_others(self):
         def negative(content):
             content["channels"][2]["setup"]["bridge"]["arms_ohm"][1] = -350
