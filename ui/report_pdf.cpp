@@ -7,13 +7,10 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QTextDocument>
-#include <QUrl>
 
 #include "core/report/html.h"
-#include "ui/bridge_view.h"
-#include "ui/outcome/outcome_picture.h"
 #include "ui/report_pdf_breaks.h"
-#include "ui/session.h"
+#include "ui/report_pdf_pictures.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -21,8 +18,7 @@ namespace {
 
 constexpr int dpi = 1200;  ///< of the page; 96 dpi would put letters on a coarse grid
 constexpr double mm = dpi / 25.4;
-constexpr double margin = 18 * mm, head = 12 * mm;  ///< head and foot lie between the text and the margin
-constexpr QSize outcomeSize(640, 290), bridgeSize(500, 350);
+constexpr double margin = 16 * mm, head = 10 * mm;  ///< head and foot lie between the text and the margin
 
 core::Error stopped() { return {"report", "was stopped before it was finished", ""}; }
 
@@ -31,52 +27,6 @@ QFont withoutLigatures(QFont font) {
   font.setLetterSpacing(QFont::PercentageSpacing, 100.01);
   return font;
 }
-
-/// Draws the pictures that the report asks for, and knows how far it is.
-class Pictures {
- public:
-  Pictures(const core::Document& document, QTextDocument& text) : m_document(document), m_text(text) {}
-
-  core::PictureSource operator()(const core::Picture& picture) {
-    const QImage image = picture.kind == core::Picture::Kind::Outcome ? outcome(picture) : bridge(picture);
-    if (image.isNull()) return {};
-    const QString name = QString("picture:%1").arg(m_count++);
-    m_text.addResource(QTextDocument::ImageResource, QUrl(name), image);
-    return {name.toStdString(), static_cast<int>(image.width() / image.devicePixelRatio())};
-  }
-
- private:
-  QImage outcome(const core::Picture& picture) {
-    const core::Channel& channel = *m_document.channels[picture.channel];
-    if (m_evaluated != picture.channel) {
-      m_evaluation = core::evaluate(channel);
-      m_evaluated = picture.channel;
-    }
-    return outcomePicture(channel, m_evaluation, picture.check, outcomeSize);
-  }
-
-  QImage bridge(const core::Picture& picture) const {
-    core::Document alone;
-    alone.channels.push_back(m_document.channels[picture.channel]);
-    Session session(std::move(alone));
-    BridgeView view(session);
-    view.setAttribute(Qt::WA_DontShowOnScreen);
-    view.setPalette(lightPalette());
-    view.resize(bridgeSize);
-    view.show();
-    QImage image(3 * bridgeSize, QImage::Format_RGB32);
-    image.setDevicePixelRatio(3);
-    image.fill(Qt::white);
-    view.render(&image);
-    return image;
-  }
-
-  const core::Document& m_document;
-  QTextDocument& m_text;
-  int m_count = 0;
-  std::optional<std::size_t> m_evaluated;
-  core::ChannelEvaluation m_evaluation;
-};
 
 void paintPage(QPainter& painter, QTextDocument& text, const QString& title, int page, int pages) {
   const QSizeF size = text.pageSize();
@@ -127,11 +77,11 @@ core::Result<QByteArray> reportPdf(const core::Document& document,
   text.setDefaultFont(withoutLigatures(QFont("DejaVu Sans", 9)));
   text.setDocumentMargin(0);
   text.documentLayout()->setPaintDevice(&writer);
-  Pictures pictures(document, text);
+  ReportPictures pictures(document, text);
   double done = 0;
   const std::string html = core::reportHtml(report, [&](const core::Picture& picture) {
     tell(0.7 * std::min(1.0, (done += 0.5) / double(document.channels.size() + 1)));
-    return stop.stop_requested() ? core::PictureSource{} : pictures(picture);
+    return stop.stop_requested() ? core::PictureSource{} : pictures.add(picture);
   });
   if (stop.stop_requested()) return stopped();
   text.setHtml(toQString(html));

@@ -51,21 +51,14 @@ core::Result<std::vector<std::size_t>> closedShuntsFromText(const core::Setup& s
   return closed;
 }
 
-SequenceModel::SequenceModel(Session& session, QObject* parent) : SheetModel(session, parent) {
+SequenceModel::SequenceModel(Session& session, QObject* parent) : SheetModel(session, ColumnCount, parent) {
   connect(&session, &Session::changed, this, &SequenceModel::refresh);
   refresh();
 }
 
 void SequenceModel::refresh() {
   const int rows = session().channel() ? static_cast<int>(shownSetup().sequence.size()) : 0;
-  if (rows != m_rows) {
-    beginResetModel();
-    m_rows = rows;
-    endResetModel();
-  } else if (m_rows > 0) {
-    emit dataChanged(index(0, 0), index(m_rows - 1, ColumnCount - 1));
-  }
-  emit headerDataChanged(Qt::Horizontal, 0, ColumnCount - 1);
+  showRows(rows);
 }
 
 const core::Setup& SequenceModel::shownSetup() const {
@@ -82,9 +75,6 @@ const core::CheckAssessment* SequenceModel::shownAssessment() const {
   const auto& check = session().selection().check;
   return check ? &session().evaluation()->checks[*check].assessment : nullptr;
 }
-
-int SequenceModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : m_rows; }
-int SequenceModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
 
 QVariant SequenceModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
@@ -132,7 +122,7 @@ Qt::ItemFlags SequenceModel::flags(const QModelIndex& index) const {
 }
 
 QVariant SequenceModel::data(const QModelIndex& index, int role) const {
-  if (!index.isValid() || index.row() >= m_rows || !session().channel()) return {};
+  if (!index.isValid() || index.row() >= rowCount() || !session().channel()) return {};
   switch (role) {
     case Qt::DisplayRole:
       return text(index.row(), index.column(), false);

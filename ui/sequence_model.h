@@ -29,8 +29,6 @@ class SequenceModel : public SheetModel {
 
   explicit SequenceModel(Session& session, QObject* parent = nullptr);
 
-  int rowCount(const QModelIndex& parent = {}) const override;
-  int columnCount(const QModelIndex& parent = {}) const override;
   QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
   QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
   Qt::ItemFlags flags(const QModelIndex& index) const override;
@@ -51,8 +49,6 @@ class SequenceModel : public SheetModel {
   QString assessedText(int row, int column, int digits) const;
   QVariant foreground(const QModelIndex& index) const;
   QString hint(const QModelIndex& index) const;
-
-  int m_rows = 0;
 };
 
 /// The names of the shunts that a step closes, "none" for a zero step.

@@ -15,7 +15,22 @@ core::Error inCell(core::Error error, const SheetModel& model, int row, int colu
 
 }  // namespace
 
-SheetModel::SheetModel(Session& session, QObject* parent) : QAbstractTableModel(parent), m_session(session) {}
+SheetModel::SheetModel(Session& session, int columns, QObject* parent)
+    : QAbstractTableModel(parent), m_session(session), m_columns(columns) {}
+
+int SheetModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : m_rows; }
+int SheetModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : m_columns; }
+
+void SheetModel::showRows(int rows) {
+  if (rows != m_rows) {
+    beginResetModel();
+    m_rows = rows;
+    endResetModel();
+  } else if (rows > 0) {
+    emit dataChanged(index(0, 0), index(rows - 1, m_columns - 1));
+  }
+  emit headerDataChanged(Qt::Horizontal, 0, m_columns - 1);
+}
 
 bool SheetModel::setData(const QModelIndex& index, const QVariant& value, int role) {
   if (role != Qt::EditRole || !index.isValid() || !session().channel()) return false;

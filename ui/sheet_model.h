@@ -15,7 +15,10 @@ class SheetModel : public QAbstractTableModel {
   Q_OBJECT
 
  public:
-  explicit SheetModel(Session& session, QObject* parent = nullptr);
+  SheetModel(Session& session, int columns, QObject* parent = nullptr);
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  int columnCount(const QModelIndex& parent = {}) const override;
 
   bool setData(const QModelIndex& index, const QVariant& value, int role = Qt::EditRole) override;
 
@@ -30,6 +33,10 @@ class SheetModel : public QAbstractTableModel {
  protected:
   Session& session() const { return m_session; }
 
+  /// Tells the views that all cells and headers may say something else; they are reset only when the
+  /// number of rows differs, so that selection and open editors survive.
+  void showRows(int rows);
+
   /// `channel` with the cell set to what `text` says.
   virtual core::Result<core::Channel> withCell(core::Channel channel, int row, int column,
                                                const QString& text) const = 0;
@@ -40,6 +47,8 @@ class SheetModel : public QAbstractTableModel {
 
  private:
   Session& m_session;
+  int m_columns;
+  int m_rows = 0;
 };
 
 }  // namespace ui

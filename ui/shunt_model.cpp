@@ -31,7 +31,7 @@ core::Result<core::Node> nodeFromText(const core::Bridge& bridge, const QString&
 
 }  // namespace
 
-ShuntModel::ShuntModel(Session& session, QObject* parent) : SheetModel(session, parent) {
+ShuntModel::ShuntModel(Session& session, QObject* parent) : SheetModel(session, ColumnCount, parent) {
   connect(&session, &Session::changed, this, &ShuntModel::refresh);
   refresh();
 }
@@ -43,18 +43,8 @@ void ShuntModel::refresh() {
   m_channel = channel;
   m_alone = channel ? eachAlone(channel->setup) : core::SetupPrediction{};
   const int rows = channel ? static_cast<int>(channel->setup.shunts.size()) : 0;
-  if (rows != m_rows) {
-    beginResetModel();
-    m_rows = rows;
-    endResetModel();
-  } else if (m_rows > 0) {
-    emit dataChanged(index(0, 0), index(m_rows - 1, ColumnCount - 1));
-  }
-  emit headerDataChanged(Qt::Horizontal, 0, ColumnCount - 1);
+  showRows(rows);
 }
-
-int ShuntModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : m_rows; }
-int ShuntModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
 
 QVariant ShuntModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
@@ -92,7 +82,7 @@ Qt::ItemFlags ShuntModel::flags(const QModelIndex& index) const {
 }
 
 QVariant ShuntModel::data(const QModelIndex& index, int role) const {
-  if (!index.isValid() || index.row() >= m_rows) return {};
+  if (!index.isValid() || index.row() >= rowCount()) return {};
   const auto& alone = m_alone.steps[static_cast<std::size_t>(index.row())];
   switch (role) {
     case Qt::DisplayRole:

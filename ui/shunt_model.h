@@ -16,8 +16,6 @@ class ShuntModel : public SheetModel {
 
   explicit ShuntModel(Session& session, QObject* parent = nullptr);
 
-  int rowCount(const QModelIndex& parent = {}) const override;
-  int columnCount(const QModelIndex& parent = {}) const override;
   QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
   QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
   Qt::ItemFlags flags(const QModelIndex& index) const override;
@@ -31,8 +29,6 @@ class ShuntModel : public SheetModel {
  private:
   void refresh();
   QString text(int row, int column) const;
-
-  int m_rows = 0;
   std::shared_ptr<const core::Channel> m_channel;  ///< that the predictions below belong to
   core::SetupPrediction m_alone;                   ///< one step a shunt, closed alone
 };
