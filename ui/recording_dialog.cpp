@@ -16,6 +16,7 @@
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QTableWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <QtConcurrentRun>
 #include <algorithm>
@@ -69,18 +70,6 @@ RecordingDialog::RecordingDialog(Session& session, const QString& documentPath, 
     : QDialog(parent), m_session(session), m_documentPath(documentPath) {
   setWindowTitle(tr("Readings from a recording"));
   resize(860, 560);
-  m_name = new QLineEdit(m_session.channel()->checks.empty() ? "pre-test" : "post-test");
-  m_name->setObjectName("recordingCheckName");
-  auto* choose = new QPushButton(tr("Choose file…"));
-  choose->setObjectName("chooseRecording");
-  m_file = new QLabel(tr("no recording chosen"));
-  m_file->setTextFormat(Qt::PlainText);
-  auto* fileRow = new QHBoxLayout;
-  fileRow->addWidget(choose);
-  fileRow->addWidget(m_file, 1);
-  m_column = new QComboBox;
-  m_column->setObjectName("recordingColumn");
-  m_column->setAccessibleName(tr("Column for the chosen channel"));
   m_progress = new QProgressBar;
   m_progress->setRange(0, 100);
   m_progress->setVisible(false);
@@ -94,40 +83,73 @@ RecordingDialog::RecordingDialog(Session& session, const QString& documentPath, 
   m_message->setTextFormat(Qt::PlainText);
   m_message->setWordWrap(true);
 
-  auto* form = new QFormLayout;
-  form->addRow(tr("Check"), m_name);
-  form->addRow(tr("Recording"), fileRow);
-  form->addRow(tr("Column for %1").arg(toQString(m_session.channel()->name)), m_column);
   auto* layout = new QVBoxLayout(this);
-  layout->addLayout(form);
+  layout->addLayout(fileForm());
   layout->addWidget(m_progress);
   layout->addWidget(m_channels, 2);
   layout->addWidget(new QLabel(tr("Levels of the chosen row; untick what is no step of the plan")));
   layout->addWidget(m_levels, 3);
   layout->addWidget(m_message);
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
-  m_take = buttons->addButton(tr("Take readings"), QDialogButtonBox::AcceptRole);
-  m_take->setObjectName("takeReadings");
-  m_take->setEnabled(false);
-  layout->addWidget(buttons);
+  layout->addWidget(buttons());
+  followTables();
+  followReading();
+}
 
+QFormLayout* RecordingDialog::fileForm() {
+  m_name = new QLineEdit(m_session.channel()->checks.empty() ? "pre-test" : "post-test");
+  m_name->setObjectName("recordingCheckName");
+  auto* choose = new QPushButton(tr("Choose file…"));
+  choose->setObjectName("chooseRecording");
   connect(choose, &QPushButton::clicked, this, &RecordingDialog::chooseFile);
-  connect(buttons, &QDialogButtonBox::accepted, this, &RecordingDialog::accept);
-  connect(buttons, &QDialogButtonBox::rejected, this, &RecordingDialog::reject);
+  m_file = new QLabel(tr("no recording chosen"));
+  m_file->setTextFormat(Qt::PlainText);
+  auto* fileRow = new QHBoxLayout;
+  fileRow->addWidget(choose);
+  fileRow->addWidget(m_file, 1);
+  m_column = new QComboBox;
+  m_column->setObjectName("recordingColumn");
+  m_column->setAccessibleName(tr("Column for the chosen channel"));
   connect(m_column, &QComboBox::activated, this,
           [this](int row) { startReading(static_cast<std::size_t>(row)); });
+  auto* columnLabel = new QLabel(tr("Column for %1").arg(toQString(m_session.channel()->name)));
+  columnLabel->setTextFormat(Qt::PlainText);
+
+  auto* form = new QFormLayout;
+  form->addRow(tr("Check"), m_name);
+  form->addRow(tr("Recording"), fileRow);
+  form->addRow(columnLabel, m_column);
+  return form;
+}
+
+QWidget* RecordingDialog::buttons() {
+  auto* box = new QDialogButtonBox(QDialogButtonBox::Cancel);
+  m_take = box->addButton(tr("Take readings"), QDialogButtonBox::AcceptRole);
+  m_take->setObjectName("takeReadings");
+  m_take->setEnabled(false);
+  connect(box, &QDialogButtonBox::accepted, this, &RecordingDialog::accept);
+  connect(box, &QDialogButtonBox::rejected, this, &RecordingDialog::reject);
+  return box;
+}
+
+void RecordingDialog::followTables() {
   connect(m_channels, &QTableWidget::itemSelectionChanged, this, &RecordingDialog::showLevels);
   connect(m_levels, &QTableWidget::itemChanged, this, [this](QTableWidgetItem* item) {
     const int row = m_channels->currentRow();
     if (row < 0 || item->column() != 0) return;
     m_kept[static_cast<std::size_t>(row)][static_cast<std::size_t>(item->row())] =
         item->checkState() == Qt::Checked;
-    showChannels();
-    showLevels();
+    // Later, because showing the levels anew deletes the item that is telling us.
+    QTimer::singleShot(0, this, [this] {
+      showChannels();
+      showLevels();
+    });
   });
-  connect(&m_watcher, &QFutureWatcher<RecordingContents>::progressValueChanged, m_progress,
-          &QProgressBar::setValue);
-  connect(&m_watcher, &QFutureWatcher<RecordingContents>::finished, this, [this] {
+}
+
+void RecordingDialog::followReading() {
+  using Watcher = QFutureWatcher<RecordingContents>;
+  connect(&m_watcher, &Watcher::progressValueChanged, m_progress, &QProgressBar::setValue);
+  connect(&m_watcher, &Watcher::finished, this, [this] {
     m_progress->setVisible(false);
     if (m_stop.stop_requested()) return;
     m_contents = m_watcher.result();

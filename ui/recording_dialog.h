@@ -12,6 +12,7 @@
 #include "ui/session.h"
 
 class QComboBox;
+class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QProgressBar;
@@ -54,6 +55,10 @@ class RecordingDialog : public QDialog {
   void readingDone();
 
  private:
+  QFormLayout* fileForm();
+  QWidget* buttons();
+  void followTables();
+  void followReading();
   void chooseFile();
   void startReading(std::optional<std::size_t> columnForChosen);
   void showContents();

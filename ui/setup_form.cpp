@@ -174,6 +174,11 @@ void SetupForm::addBridgeGroup() {
     change(tr("Change connection"), [on](Channel& channel) { channel.setup.bridge.sixWire = on; });
   });
 
+  addGaugeFields(form);
+  addRatingFields(form);
+}
+
+void SetupForm::addGaugeFields(QGridLayout* form) {
   addField(
       form, {"gaugeResistance", tr("Gauge, nominal"), tr("Change gauge resistance")}, UnitFamily::Resistance,
       [](const Channel& c) { return c.setup.bridge.gauge.nominal.base(); },
@@ -190,6 +195,9 @@ void SetupForm::addBridgeGroup() {
       [](Channel& c, double v) { c.setup.bridge.gauge.poissonRatio = v; }, usesPoisson);
   poisson->setLeast(0, true);
   poisson->setGreatest(0.5);
+}
+
+void SetupForm::addRatingFields(QGridLayout* form) {
   addField(
       form, {"ratedOutput", tr("Rated output"), tr("Change rated output")}, UnitFamily::Output,
       [](const Channel& c) { return c.setup.bridge.rating.ratedOutput.base(); },

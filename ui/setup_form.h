@@ -56,6 +56,8 @@ class SetupForm : public QScrollArea {
   void addText(QGridLayout* form, const QString& name, const QString& label, std::string Channel::*member);
   void addChannelGroup();
   void addBridgeGroup();
+  void addGaugeFields(QGridLayout* form);
+  void addRatingFields(QGridLayout* form);
   void addArmsGroup();
   void addLeadsGroup();
   void addInstrumentGroup();

@@ -93,7 +93,7 @@ TEST_F(Recorded, AnExtraLevelCanBeLeftOutByHand) {
   EXPECT_FALSE(take()->isEnabled());
   ASSERT_EQ(levels()->rowCount(), 9);
   levels()->item(8, 0)->setCheckState(Qt::Unchecked);
-  EXPECT_TRUE(take()->isEnabled()) << channels()->item(0, 3)->text();
+  EXPECT_TRUE(QTest::qWaitFor([&] { return take()->isEnabled(); }, 2000)) << channels()->item(0, 3)->text();
 }
 
 TEST_F(Recorded, AnotherColumnCanBeChosenForTheChannel) {
