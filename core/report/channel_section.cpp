@@ -11,11 +11,15 @@ namespace {
 
 std::string ohms(Resistance resistance) { return formatQuantity(resistance.base(), UnitFamily::Resistance); }
 
-std::string leadText(const Lead& lead) {
+std::string leadOhms(const Lead& lead) {
+  if (!std::holds_alternative<CopperWire>(lead)) return ohms(resistanceOf(lead));
+  return formatQuantity(resistanceOf(lead).base(), UnitFamily::Resistance, {}, 5);
+}
+
+std::string wireText(const Lead& lead) {
   const auto* wire = std::get_if<CopperWire>(&lead);
-  if (!wire) return ohms(resistanceOf(lead));
-  return formatQuantity(resistanceOf(lead).base(), UnitFamily::Resistance, {}, 5) + ": copper, " +
-         formatQuantity(wire->length.base(), UnitFamily::Length) + " of " +
+  if (!wire) return "resistance given";
+  return "copper, " + formatQuantity(wire->length.base(), UnitFamily::Length) + " of " +
          formatQuantity(wire->section.base(), UnitFamily::Area, {}, 5) + " at " +
          formatQuantity(wire->temperature.base(), UnitFamily::Temperature);
 }
@@ -40,20 +44,27 @@ void addElement(EntryList& list, const Bridge& bridge) {
     list.entries.push_back({"Poisson's ratio", formatNumber(bridge.gauge.poissonRatio, 6)});
 }
 
-EntryList bridgeEntries(const Bridge& bridge) {
+EntryList bridgeEntries(const Bridge& bridge, const Result<Output>& zero) {
   const BridgeTemplate& shape = templateOf(bridge.type);
-  EntryList list{"Bridge and leads", {}};
+  EntryList list{"Bridge", {}};
   addElement(list, bridge);
   for (const std::size_t arm : {0, 1, 2, 3}) {
     const std::string role = shape.shares[arm].active() ? ", active" : ", completion";
     list.entries.push_back({"Arm " + std::to_string(arm + 1) + role, ohms(bridge.arms[arm])});
   }
-  for (const Wire& wire : wiresOf(bridge))
-    list.entries.push_back({"Lead " + std::string(leadName(wire.role)),
-                            leadText(bridge.leads[static_cast<std::size_t>(wire.role)])});
   if (shape.senseLeads)
-    list.entries.push_back({"Sense leads", bridge.sixWire ? "yes, excitation measured at the bridge" : "no"});
+    list.entries.push_back({"Excitation sensed", bridge.sixWire ? "at the bridge" : "at the instrument"});
+  if (zero) list.entries.push_back({"Output, all shunts open", formatFixed(zero->base() * 1e3, 4) + " mV/V"});
   return list;
+}
+
+Table leadTable(const Bridge& bridge) {
+  Table table{"Leads", {{"Lead"}, {"Resistance", true}, {"From wire"}}, {}};
+  for (const Wire& wire : wiresOf(bridge)) {
+    const Lead& lead = bridge.leads[static_cast<std::size_t>(wire.role)];
+    table.rows.push_back({{std::string(leadName(wire.role)), leadOhms(lead), wireText(lead)}, {}});
+  }
+  return table;
 }
 
 EntryList instrumentEntries(const Instrument& instrument) {
@@ -112,14 +123,16 @@ Section setupSection(const Document& document, std::size_t index, const ChannelE
   const Channel& channel = *document.channels[index];
   Section section{"Channel " + channel.name, 1, {}};
   section.blocks.push_back(Paragraph{"Status: " + evaluation.status + ".", evaluation.verdict});
+  section.blocks.push_back(
+      Picture{Picture::Kind::Bridge, index, 0,
+              "Bridge of channel " + channel.name + " with its leads and shunts, all shunts open"});
   const BridgeTemplate& shape = templateOf(channel.setup.bridge.type);
   section.blocks.push_back(Paragraph{std::string(shape.name) + ". " + std::string(shape.about), {}});
   if (!channel.note.empty()) section.blocks.push_back(Paragraph{channel.note, {}});
-  section.blocks.push_back(Picture{Picture::Kind::Bridge, index, 0,
-                                   "Bridge of channel " + channel.name + " with its leads and shunts"});
-  section.blocks.push_back(bridgeEntries(channel.setup.bridge));
+  section.blocks.push_back(bridgeEntries(channel.setup.bridge, evaluation.prediction.zero));
   section.blocks.push_back(instrumentEntries(channel.setup.instrument));
   section.blocks.push_back(limitEntries(channel.setup));
+  section.blocks.push_back(leadTable(channel.setup.bridge));
   addPlan(section, channel.setup, evaluation.prediction);
   return section;
 }
@@ -138,9 +151,9 @@ EntryList checkEntries(const Channel& channel, const Check& check) {
   if (!check.remark.empty()) list.entries.push_back({"Remark", check.remark});
   list.entries.push_back({"Judged by", setupSentence(channel, check)});
   if (const auto& recording = check.recording) {
-    list.entries.push_back({"Recording", recording->path + ", column " + recording->column});
-    list.entries.push_back({"Recording size", std::to_string(recording->size_bytes) + " bytes"});
-    list.entries.push_back({"Recording SHA-256", recording->sha256});
+    list.entries.push_back({"Recording", recording->path + ", column " + recording->column + ", " +
+                                             std::to_string(recording->size_bytes) + " bytes"});
+    list.entries.push_back({"Recording SHA-256", recording->sha256, true});
   } else {
     list.entries.push_back({"Recording", "none: readings typed or pasted"});
   }
@@ -153,13 +166,13 @@ bool hasReading(const Check& check) {
   return false;
 }
 
-/// Why each step that does not pass does not; said once where it is the same for all.
+/// Why each step that does not pass does not. Not emphasised: the table and the verdict are.
 void addReasons(Section& section, const std::vector<StepRow>& rows) {
   for (const StepRow& row : rows) {
     if (row.verdict == Verdict::Pass) continue;
     const std::string step = "Step " + std::to_string(row.step + 1);
     const std::string_view fails = row.verdict == Verdict::Fail ? " fails. " : ". ";
-    section.blocks.push_back(Paragraph{step + std::string(fails) + row.reason, row.verdict});
+    section.blocks.push_back(Paragraph{step + std::string(fails) + row.reason, {}});
   }
 }
 
@@ -196,15 +209,15 @@ Section comparisonSection(const Channel& channel, const ChannelEvaluation& evalu
       2,
       {}};
   const std::string sentence = setupDifferenceSentence(comparison);
-  if (comparison.setupDifferences.empty())
-    section.blocks.push_back(Paragraph{sentence, {}});
-  else
-    section.blocks.push_back(Caution{sentence});
+  if (!comparison.setupDifferences.empty()) section.blocks.push_back(Caution{sentence});
   section.blocks.push_back(Paragraph{comparison.reason, comparison.verdict});
+  if (comparison.setupDifferences.empty()) section.blocks.push_back(Paragraph{sentence, {}});
   if (comparison.steps.empty()) return section;
   section.blocks.push_back(comparisonTable(channel, comparison, before, after));
-  section.blocks.push_back(
-      EntryList{"Figures compared", figuresOf(channel, evaluation, comparison, before, after)});
+  std::vector<Entry> figures = figuresOf(channel, evaluation, comparison, before, after);
+  const auto each = figures.begin() + 2;  // of the comparison; behind them those of either check
+  section.blocks.push_back(EntryList{"Figures compared", {figures.begin(), each}});
+  section.blocks.push_back(EntryList{"Figures of each check", {each, figures.end()}});
   return section;
 }
 

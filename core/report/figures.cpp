@@ -35,6 +35,19 @@ std::string judgedText(const CheckAssessment& assessment) {
   return std::to_string(judged) + " of " + std::to_string(assessment.steps.size());
 }
 
+/// "step 2", "steps 2, 5"; empty when every reading is a finite number.
+std::string stepsWithoutNumber(const CheckAssessment& assessment) {
+  std::string steps;
+  std::size_t count = 0;
+  for (std::size_t k = 0; k < assessment.steps.size(); ++k) {
+    const auto& change = assessment.steps[k].change;
+    if (!change || std::isfinite(change->base())) continue;
+    steps += (count++ == 0 ? "" : ", ") + std::to_string(k + 1);
+  }
+  if (count == 0) return {};
+  return (count == 1 ? "step " : "steps ") + steps;
+}
+
 void addLine(std::vector<Entry>& figures, const Setup& setup, const Result<Line>& line) {
   if (!line) {
     figures.push_back({"Line", "not fitted: " + line.error().text()});
@@ -82,6 +95,8 @@ std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& ev
   const CheckAssessment& assessment = evaluation.checks[check].assessment;
   std::vector<Entry> figures;
   addLine(figures, setup, assessment.line);
+  if (const std::string steps = stepsWithoutNumber(assessment); !steps.empty())
+    figures.push_back({"Left out of the line", steps + ": no finite reading"});
   figures.push_back({"Zero return", zeroReturnText(setup, assessment)});
   figures.push_back({"Steps judged", judgedText(assessment)});
   return figures;

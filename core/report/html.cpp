@@ -8,20 +8,21 @@ namespace {
 constexpr std::string_view style = R"(
 body { font-family: "DejaVu Sans", sans-serif; font-size: 9pt; color: #14191f; }
 h1 { font-size: 18pt; margin-top: 0px; margin-bottom: 10px; }
-h2 { font-size: 13pt; margin-top: 22px; margin-bottom: 6px; }
-h3 { font-size: 10.5pt; margin-top: 16px; margin-bottom: 4px; }
+h2 { font-size: 13pt; margin-top: 18px; margin-bottom: 6px; }
+h3 { font-size: 10.5pt; margin-top: 14px; margin-bottom: 4px; }
 p { margin-top: 4px; margin-bottom: 4px; }
-p.caption { font-weight: bold; margin-top: 10px; margin-bottom: 2px; }
+p.caption { font-weight: bold; margin-top: 8px; margin-bottom: 2px; }
 p.caution { background-color: #fff3e0; margin-top: 4px; margin-bottom: 4px; }
 p.pass, td.pass { color: #00704f; font-weight: bold; }
 p.fail, td.fail { color: #b84600; font-weight: bold; }
 p.open, td.open { color: #4c5560; font-weight: bold; }
 table { border-collapse: collapse; }
-th { font-size: 8pt; background-color: #e9edf1; border: 1px solid #b9c1c9; padding: 3px 5px; white-space: nowrap; }
-td { font-size: 8pt; border: 1px solid #d3d8dd; padding: 2px 5px; }
+th { font-size: 8pt; background-color: #e9edf1; border: 1px solid #b9c1c9; padding: 2px 5px; white-space: nowrap; }
+td { font-size: 8pt; border: 1px solid #d3d8dd; padding: 1px 5px; }
 td.hand { padding: 14px 5px; }
+td.fine { font-size: 7pt; }
 td.name { color: #4c5560; white-space: nowrap; }
-td.side { border: none; padding: 0px 14px 0px 0px; vertical-align: top; }
+td.side { border: none; padding: 3px 9px 0px 0px; vertical-align: top; }
 )";
 
 std::string_view classOf(Verdict verdict) {
@@ -60,7 +61,8 @@ class Writer {
     addCaption(list.caption);
     m_html += "<table cellspacing=\"0\">\n";
     for (const Entry& entry : list.entries)
-      m_html += "<tr><td class=\"name\">" + htmlText(entry.name) + "</td><td>" + htmlText(entry.value) +
+      m_html += "<tr><td class=\"name\">" + htmlText(entry.name) +
+                (entry.fine ? "</td><td class=\"fine\">" : "</td><td>") + htmlText(entry.value) +
                 "</td></tr>\n";
     m_html += "</table>\n";
   }
@@ -93,18 +95,25 @@ class Writer {
   std::string take() { return std::move(m_html); }
 
  private:
-  /// Adds block `k`; lists in a row stand side by side, to save paper. Returns how many were added.
+  /// What takes less than a page's width: lists, and charts, which read well when small.
+  static bool isNarrow(const Block& block) {
+    const auto* picture = std::get_if<Picture>(&block);
+    return std::holds_alternative<EntryList>(block) || (picture && picture->kind == Picture::Kind::Outcome);
+  }
+
+  /// Adds block `k`; narrow ones in a row stand side by side, to save paper. Returns how many were added.
   std::size_t addFrom(const std::vector<Block>& blocks, std::size_t k) {
     std::size_t end = k;
-    while (end < blocks.size() && std::holds_alternative<EntryList>(blocks[end])) ++end;
+    while (end < blocks.size() && isNarrow(blocks[end])) ++end;
     if (end - k < 2) {
       std::visit(*this, blocks[k]);
       return 1;
     }
     m_html += "<table class=\"side\" width=\"100%\" cellspacing=\"0\"><tr>\n";
-    for (std::size_t list = k; list < end; ++list) {
-      m_html += "<td class=\"side\" valign=\"top\">";
-      std::visit(*this, blocks[list]);
+    for (std::size_t side = k; side < end; ++side) {
+      const bool picture = std::holds_alternative<Picture>(blocks[side]);
+      m_html += "<td class=\"side\" valign=\"top\"" + std::string(picture ? " width=\"64%\">" : ">");
+      std::visit(*this, blocks[side]);
       m_html += "</td>\n";
     }
     m_html += "</tr></table>\n";

@@ -8,19 +8,28 @@ namespace {
 
 std::string given(const std::string& text) { return text.empty() ? "not given" : text; }
 
-Table summaryTable(const Document& document) {
-  Table table{
-      "Channels", {{"Channel"}, {"Bridge"}, {"Steps", true}, {"Checks", true}, {"Status"}}, {}, false};
-  for (const auto& channel : document.channels) {
-    const ChannelEvaluation evaluation = evaluate(*channel);
-    table.rows.push_back({{channel->name, std::string(templateOf(channel->setup.bridge.type).name),
-                           std::to_string(channel->setup.sequence.size()),
-                           std::to_string(channel->checks.size()), evaluation.status},
-                          evaluation.verdict});
-  }
-  return table;
-}
+/// All channels and all checks, each evaluated once.
+struct Overview {
+  Table channels{"Channels", {{"Channel"}, {"Bridge"}, {"Steps", true}, {"Checks", true}, {"Status"}}, {}};
+  Table checks{"Checks", {{"Channel"}, {"Check"}, {"Date"}, {"Run by"}, {"Verdict"}}, {}};
 
+  void add(const Channel& channel) {
+    const ChannelEvaluation evaluation = evaluate(channel);
+    channels.rows.push_back({{channel.name, std::string(templateOf(channel.setup.bridge.type).name),
+                              std::to_string(channel.setup.sequence.size()),
+                              std::to_string(channel.checks.size()), evaluation.status},
+                             evaluation.verdict});
+    for (std::size_t k = 0; k < channel.checks.size(); ++k) {
+      const Check& check = channel.checks[k];
+      const Verdict verdict = evaluation.checks[k].assessment.verdict;
+      checks.rows.push_back({{channel.name, check.name, given(check.date), given(check.person),
+                              std::string(verdictWord(verdict))},
+                             verdict});
+    }
+  }
+};
+
+/// The cautions come before the verdicts, so that nobody reads these without those.
 Section summarySection(const Document& document) {
   Section section{"Summary", 1, {}};
   section.blocks.push_back(EntryList{"",
@@ -28,17 +37,19 @@ Section summarySection(const Document& document) {
                                       {"Site", given(document.site)},
                                       {"Prepared by", given(document.person)}}});
   if (!document.note.empty()) section.blocks.push_back(Paragraph{document.note, {}});
-  if (document.channels.empty())
-    section.blocks.push_back(Paragraph{"The document has no channels.", Verdict::NotJudged});
-  else
-    section.blocks.push_back(summaryTable(document));
   section.blocks.push_back(Caution{std::string(chainScopeStatement())});
-  return section;
-}
-
-Section cautionSection() {
-  Section section{"Cautions", 1, {}};
   for (std::string& caution : cautions()) section.blocks.push_back(Caution{std::move(caution)});
+  if (document.channels.empty()) {
+    section.blocks.push_back(Paragraph{"The document has no channels.", Verdict::NotJudged});
+    return section;
+  }
+  Overview overview;
+  for (const auto& channel : document.channels) overview.add(*channel);
+  section.blocks.push_back(std::move(overview.channels));
+  if (overview.checks.rows.empty())
+    section.blocks.push_back(Paragraph{"No channel has been checked.", Verdict::NotJudged});
+  else
+    section.blocks.push_back(std::move(overview.checks));
   return section;
 }
 
@@ -46,7 +57,7 @@ Section signatureSection(const Document& document) {
   Table table{"", {{"Role"}, {"Name"}, {"Signature"}, {"Date"}}, {}, true};
   table.rows.push_back({{"Prepared", document.person, "", ""}, {}});
   table.rows.push_back({{"Reviewed", "", "", ""}, {}});
-  return {"Signatures", 1, {std::move(table)}};
+  return {"Signatures", 1, {Caution{std::string(chainScopeStatement())}, std::move(table)}};
 }
 
 }  // namespace
@@ -74,7 +85,6 @@ Report reportOf(const Document& document) {
   report.sections.push_back(summarySection(document));
   for (std::size_t index = 0; index < document.channels.size(); ++index)
     for (Section& section : channelSections(document, index)) report.sections.push_back(std::move(section));
-  report.sections.push_back(cautionSection());
   report.sections.push_back(signatureSection(document));
   return report;
 }

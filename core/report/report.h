@@ -27,6 +27,7 @@ struct Caution {
 struct Entry {
   std::string name;
   std::string value;
+  bool fine = false;  ///< may be set small: to be compared by a program, not read
 };
 
 struct EntryList {
@@ -73,8 +74,8 @@ struct Report {
   std::vector<Section> sections;
 };
 
-/// The whole document in words: summary, every channel with bridge, leads, instrument, shunts, plan and
-/// checks, the comparison of the last two checks, cautions, and a block for signatures.
+/// The whole document in words: cautions, channels and checks with who, when and verdict; every channel with
+/// bridge, leads, instrument, shunts, plan and checks, the last two checks compared; a block for signatures.
 Report reportOf(const Document& document);
 
 /// What is in every report and in the window beside a verdict: what it does and does not cover.

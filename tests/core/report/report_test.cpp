@@ -88,6 +88,42 @@ TEST(Report, CarriesEveryCautionTheScopeAndRoomForSignatures) {
     EXPECT_THAT(words, HasSubstr(part));
 }
 
+TEST(Report, CautionsStandBeforeTheFirstChannelAndTheScopeAgainAboveTheSignatures) {
+  const std::string words = Words(reportOf(documentOf(checkedChannel())));
+  const std::string scope(chainScopeStatement());
+  const std::size_t channel = words.find("Channel TP-01"), signatures = words.find("Signatures");
+  ASSERT_NE(channel, std::string::npos);
+  ASSERT_NE(signatures, std::string::npos);
+  for (const std::string& caution : cautions()) EXPECT_LT(words.find(caution), channel) << caution;
+  EXPECT_LT(words.find(scope), channel);
+  EXPECT_GT(words.rfind(scope), signatures);
+}
+
+TEST(Report, TheSummarySaysOfEachCheckWhoWhenAndVerdict) {
+  Channel channel = checkedChannel();
+  channel.checks[0].person = "R. Alder";
+  channel = withCheckAdded(channel, Check{});
+  const std::string words = Words(reportOf(documentOf(channel)));
+  EXPECT_THAT(words, HasSubstr("TP-01 | pre-test | 2031-05-04 | R. Alder | pass | "));
+  EXPECT_THAT(words,
+              HasSubstr("TP-01 | " + channel.checks[1].name + " | not given | not given | not judged | "));
+}
+
+TEST(Report, LeadsHaveATableWithTheirWire) {
+  Channel channel = checkedChannel();
+  channel.setup.bridge.leads[static_cast<std::size_t>(LeadRole::Return)] =
+      CopperWire{Length(6), Area(0.1288e-6), Temperature(20)};
+  const Report report = reportOf(documentOf(channel));
+  const Table* leads = nullptr;
+  for (const Block& block : report.sections.at(1).blocks)
+    if (const auto* table = std::get_if<Table>(&block); table && table->caption == "Leads") leads = table;
+  ASSERT_TRUE(leads);
+  const TableRow& last = leads->rows.back();
+  EXPECT_EQ(last.cells[0], "return");
+  EXPECT_EQ(last.cells[2], "copper, 6 m of 0.1288 mm² at 20 °C");
+  EXPECT_EQ(leads->rows.front().cells[2], "resistance given");
+}
+
 TEST(Report, NamesTheRecordingWithItsHash) {
   Channel channel = checkedChannel();
   channel.checks[0].recording = RecordingReference{"recordings/pre.csv", 1234, std::string(64, 'e'), "TP-01"};
@@ -103,7 +139,7 @@ TEST(Report, AReadingThatIsNoNumberIsAFailureInWords) {
   const std::string words = Words(reportOf(documentOf(channel)));
   EXPECT_THAT(words, HasSubstr("Step 2 fails. The reading is no finite number."));
   EXPECT_THAT(words, HasSubstr("not a number | not a number | not a number"));
-  EXPECT_THAT(words, HasSubstr("Line: not fitted: "));
+  EXPECT_THAT(words, HasSubstr("Left out of the line: step 2: no finite reading"));
   EXPECT_THAT(words, Not(HasSubstr("nan")));
   EXPECT_THAT(words, Not(HasSubstr("Pass: all")));
 }
@@ -159,6 +195,21 @@ TEST(ReportHtml, ForeignTextIsTextAndNotMarkup) {
   EXPECT_THAT(html, Not(HasSubstr("<img")));
   EXPECT_THAT(html, HasSubstr("Channel &lt;img src=x&gt;&amp;&quot;&#39;"));
   EXPECT_THAT(html, HasSubstr("two<br>lines"));
+}
+
+TEST(ReportHtml, OnlyVerdictsAreEmphasisedNotTheReasonOfEachStep) {
+  Channel channel = checkedChannel();
+  channel.checks[0].readings[1] = Measured{Reading(-900), {}, {}, {}};
+  const std::string html = reportHtml(reportOf(documentOf(channel)));
+  EXPECT_THAT(html, HasSubstr("<p class=\"fail\">Fail: "));
+  EXPECT_THAT(html, HasSubstr("<p>Step 2 fails. "));
+}
+
+TEST(ReportHtml, AHashIsSetSmall) {
+  Channel channel = checkedChannel();
+  const std::string hash(64, 'e');
+  channel.checks[0].recording = RecordingReference{"pre.csv", 1234, hash, "TP-01"};
+  EXPECT_THAT(reportHtml(reportOf(documentOf(channel))), HasSubstr("<td class=\"fine\">" + hash));
 }
 
 TEST(ReportHtml, PicturesComeWithTheirWords) {
