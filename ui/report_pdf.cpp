@@ -46,7 +46,7 @@ void paintPage(QPainter& painter, QTextDocument& text, const QString& title, int
   const QRectF view(0, (page - 1) * size.height(), size.width(), size.height());
   painter.setClipRect(view);
   QAbstractTextDocumentLayout::PaintContext context;
-  context.clip = view;
+  context.clip = view.adjusted(0, 0, 0, -2);  // or what begins the next page is drawn too, just cut off
   context.palette = lightPalette();
   context.palette.setColor(QPalette::Text, Qt::black);
   text.documentLayout()->draw(&painter, context);

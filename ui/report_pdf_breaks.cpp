@@ -67,19 +67,7 @@ void keepTogether(QTextDocument& text) {
     while (last + 1 < pieces.size() && pieces[last].heads()) height += pieces[++last].place(layout).height();
     const double top = pieces[begin].place(layout).top(), bottom = pieces[last].place(layout).bottom();
     const bool cut = std::floor(top / page) != std::floor((bottom - 1) / page);
-    if (cut && height < 0.65 * page && begin > 0) startPageAt(pieces[begin]);
-    if (getenv("RPDBG")) {
-      for (auto k = begin; k <= last; ++k) {
-        const QRectF r = pieces[k].place(layout);
-        fprintf(stderr, "%s top %.4f bottom %.4f %s\n", pieces[k].table ? "T" : "P", r.top() / page,
-                r.bottom() / page, qPrintable(pieces[k].table ? QString() : pieces[k].block.text().left(40)));
-        if (pieces[k].table) {
-          auto b = pieces[k].table->firstCursorPosition().block();
-          const QRectF q = layout.blockBoundingRect(b);
-          fprintf(stderr, "     inner %.4f %.4f %s\n", q.top() / page, q.bottom() / page, qPrintable(b.text().left(30)));
-        }
-      }
-    }
+    if (cut && height < 0.8 * page && begin > 0) startPageAt(pieces[begin]);
     begin = last + 1;
   }
 }

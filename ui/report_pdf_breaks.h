@@ -6,7 +6,7 @@ class QTextDocument;
 namespace ui {
 
 /// Starts a page where a heading or caption would be parted from what it heads, or a table or picture
-/// of less than two thirds of a page would be cut. The document has its page size and paint device set.
+/// of less than four fifths of a page would be cut. The document has its page size and paint device set.
 void keepTogether(QTextDocument& text);
 
 }  // namespace ui

@@ -15,11 +15,14 @@
 namespace ui {
 namespace {
 
-constexpr QSize outcome_px(410, 250);  ///< at 96 to the inch: leaves a third of the page's width for figures
 constexpr double pointsPerPixel = 72.0 / 96;
 
+constexpr QSize outcome_px(535, 285);    ///< as laid out: narrower, and the legend has no room
+constexpr double outcomeWidth_pt = 318;  ///< leaves a third of the page's width for figures
+constexpr double outcomeScale_pt = outcomeWidth_pt / outcome_px.width();
+
 constexpr QSizeF bridgeRoom_pt(480, 430);  ///< text width less a little; three fifths of the text's height
-constexpr double bridgeLetter_pt = 7.2;    ///< the smallest, where there is room
+constexpr double bridgeLetter_pt = 7.0;    ///< the smallest, where there is room
 
 BridgePicture bridgeOf(const core::Channel& channel, const core::ChannelEvaluation& evaluation) {
   return pictureOf(channel, evaluation.prediction, std::nullopt);
@@ -43,7 +46,7 @@ ReportPictures::ReportPictures(const core::Document& document, QTextDocument& te
 
 core::PictureSource ReportPictures::add(const core::Picture& picture) {
   const QSizeF size_pt = picture.kind == core::Picture::Kind::Bridge ? bridgeSize_pt(picture.channel)
-                                                                     : QSizeF(outcome_px) * pointsPerPixel;
+                                                                     : QSizeF(outcome_px) * outcomeScale_pt;
   m_places.push_back({picture, size_pt});
   return {std::to_string(m_places.size() - 1), static_cast<int>(size_pt.width() / pointsPerPixel)};
 }

@@ -3,11 +3,13 @@
 
 #include <QFile>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <cmath>
 
 #include "core/document/edits.h"
+#include "core/plan/prediction.h"
 #include "core/report/report.h"
 #include "ui/report_pdf.h"
 
@@ -30,6 +32,35 @@ core::Channel checked(const std::string& name, double reading) {
   return channel;
 }
 
+/// Six shunts, nine steps, two checks; `off` is what every reading but the first is off by.
+core::Channel twiceChecked(const std::string& name, double off) {
+  using core::Node;
+  core::Channel channel;
+  channel.name = name;
+  channel.note = "Front spar cap, root, upper skin";
+  channel.setup.sequence = {{"zero", {}, core::Duration(2)}};
+  for (const bool first : {true, false}) {
+    const Node a = first ? Node::Arm1Begin : Node::Arm2Begin, b = first ? Node::Arm1End : Node::Arm2End;
+    for (const double kilohm : {332, 165, 110}) {
+      const std::size_t shunt = channel.setup.shunts.size();
+      channel.setup.shunts.push_back({"shunt " + std::to_string(shunt + 1), core::Resistance(kilohm * 1e3), a,
+                                      b, core::Resistance(0.2)});
+      channel.setup.sequence.push_back({"step", {shunt}, core::Duration(2)});
+    }
+    channel.setup.sequence.push_back({"zero", {}, core::Duration(2)});
+  }
+  const auto predicted = core::predict(channel.setup).steps;
+  for (const std::size_t check : {0, 1}) {
+    channel = core::withCheckAdded(channel, core::Check{});
+    channel.checks[check].recording =
+        core::RecordingReference{"recordings/check.csv", 1234, std::string(64, 'e'), name};
+    for (std::size_t step = 0; step < predicted.size(); ++step)
+      channel.checks[check].readings[step] =
+          core::Measured{predicted[step]->reading + core::Reading(step == 0 ? 0 : off), {}, {}, {}};
+  }
+  return channel;
+}
+
 core::Document documentWith(std::vector<core::Channel> channels) {
   core::Document document;
   document.title = "Sandpiper tailplane";
@@ -48,14 +79,33 @@ QString outputOf(const QString& program, const QStringList& arguments) {
   return QString::fromUtf8(process.readAllStandardOutput());
 }
 
-/// The text of a PDF as another program reads it, white space made single.
-QString textOf(const QByteArray& pdf) {
+/// What pdftotext makes of a PDF.
+QString readBy(const QStringList& options, const QByteArray& pdf) {
   QTemporaryDir folder;
   const QString path = folder.filePath("report.pdf");
   QFile file(path);
   EXPECT_TRUE(file.open(QIODevice::WriteOnly) && file.write(pdf) == pdf.size());
   file.close();
-  return outputOf("pdftotext", {"-layout", path, "-"}).simplified();
+  return outputOf("pdftotext", options + QStringList{path, "-"});
+}
+
+/// The text of a PDF as another program reads it, white space made single.
+QString textOf(const QByteArray& pdf) { return readBy({"-layout"}, pdf).simplified(); }
+
+/// A word and where another program finds it on its page, in points from the page's top.
+struct PlacedWord {
+  QString text;
+  double top, bottom;
+};
+
+std::vector<PlacedWord> placedWords(const QByteArray& pdf) {
+  const QRegularExpression word("yMin=\"([0-9.]+)\" xMax=\"[0-9.]+\" yMax=\"([0-9.]+)\">([^<]*)</word>");
+  std::vector<PlacedWord> words;
+  for (auto found = word.globalMatch(readBy({"-bbox"}, pdf)); found.hasNext();) {
+    const auto match = found.next();
+    words.push_back({match.captured(3), match.captured(1).toDouble(), match.captured(2).toDouble()});
+  }
+  return words;
 }
 
 TEST(ReportPdf, AnotherProgramReadsNamesVerdictsCautionsAndPageNumbers) {
@@ -89,6 +139,77 @@ TEST(ReportPdf, EightChannelsStayUnderFourPagesEach) {
   const auto pages = pdf->count("/Type /Page\n");
   EXPECT_GE(pages, 8);
   EXPECT_LE(pages, 32);
+}
+
+core::Document sevenTwiceChecked() {
+  std::vector<core::Channel> channels;
+  for (int k = 1; k <= 7; ++k) channels.push_back(twiceChecked("TP-0" + std::to_string(k), k == 2 ? 40 : 0));
+  return documentWith(channels);
+}
+
+TEST(ReportPdf, NineStepsAndTwoChecksTakeAboutThreePagesAChannel) {
+  const auto pdf = reportPdf(sevenTwiceChecked());
+  ASSERT_TRUE(pdf);
+  const auto pages = pdf->count("/Type /Page\n");
+  EXPECT_GE(pages, 14);
+  EXPECT_LE(pages, 7 * 3 + 3);  // the summary, signatures, and one for the channel that fails
+}
+
+TEST(ReportPdf, NothingIsDrawnOnTwoPages) {
+  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  const auto pdf = reportPdf(sevenTwiceChecked());
+  ASSERT_TRUE(pdf);
+  // The text keeps 26 mm from top and bottom of 297 mm; beyond it are only the lines with title and number,
+  // 10 mm further out. A line that belongs to the next page, cut off, is still in the file.
+  const double top = 26 / 25.4 * 72, bottom = 271 / 25.4 * 72, line = 6 / 25.4 * 72;
+  const auto words = placedWords(*pdf);
+  ASSERT_GT(words.size(), 1000U);
+  for (const PlacedWord& word : words) {
+    EXPECT_FALSE(word.bottom > bottom + 1 && word.top < bottom + line) << word.text.toStdString();
+    EXPECT_FALSE(word.top < top - 1 && word.bottom > top - line + 1) << word.text.toStdString();
+  }
+}
+
+TEST(ReportPdf, NoHeadingOrCaptionEndsAPage) {
+  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  const core::Document document = sevenTwiceChecked();
+  QStringList headings;
+  for (const core::Section& section : core::reportOf(document).sections) {
+    headings << QString::fromStdString(section.heading);
+    for (const core::Block& block : section.blocks) {
+      if (const auto* table = std::get_if<core::Table>(&block))
+        headings << QString::fromStdString(table->caption);
+      if (const auto* list = std::get_if<core::EntryList>(&block))
+        headings << QString::fromStdString(list->caption);
+    }
+  }
+  const auto pdf = reportPdf(document);
+  ASSERT_TRUE(pdf);
+  const QStringList pages = readBy({"-layout"}, *pdf).split('\f', Qt::SkipEmptyParts);
+  ASSERT_GT(pages.size(), 14);
+  for (const QString& page : pages) {
+    const QStringList lines = page.split('\n').filter(QRegularExpression("\\S"));
+    ASSERT_GT(lines.size(), 2);
+    ASSERT_TRUE(lines.back().contains("Page ")) << lines.back().toStdString();
+    EXPECT_FALSE(headings.contains(lines[lines.size() - 2].trimmed())) << page.toStdString();
+  }
+}
+
+TEST(ReportPdf, TheBridgeIsDrawnWithLettersOfSevenPoints) {
+  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  core::Channel channel = twiceChecked("TP-01", 0);
+  channel.setup.instrument.excitation = core::Voltage(6.1234);  // a number that stands nowhere else
+  const auto pdf = reportPdf(documentWith({channel}));
+  ASSERT_TRUE(pdf);
+  int seen = 0;
+  for (const PlacedWord& word : placedWords(*pdf)) {
+    if (word.text != "6.1234") continue;
+    ++seen;
+    // From ascender to descender DejaVu Sans is 1.16 of its size, to two places.
+    EXPECT_GE(word.bottom - word.top, 1.16 * 7 - 0.05);
+    EXPECT_LE(word.bottom - word.top, 1.17 * 9);
+  }
+  EXPECT_GE(seen, 2);  // beside the source and at terminal P+
 }
 
 TEST(ReportPdf, HostileNamesAreShownAsTyped) {
