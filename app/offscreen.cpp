@@ -2,6 +2,7 @@
 #include "app/offscreen.h"
 
 #include <QApplication>
+#include <QLocale>
 #include <QTemporaryDir>
 #include <clocale>
 
@@ -28,7 +29,9 @@ int drawnOffscreen(const std::function<int()>& work) {
   char name[] = "shuntwright";
   char* argv[] = {name, nullptr};
   QApplication application(argc, argv);
-  std::setlocale(LC_NUMERIC, "C");  // QApplication takes the user's; reports are written with a point
+  // Files are written with a point, wherever they are made. QApplication takes the user's C locale.
+  std::setlocale(LC_NUMERIC, "C");
+  QLocale::setDefault(QLocale::c());
   return work();
 }
 
