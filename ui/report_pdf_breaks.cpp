@@ -21,11 +21,12 @@ struct Piece {
   QRectF place(const QAbstractTextDocumentLayout& layout) const {
     return table ? layout.frameBoundingRect(table) : layout.blockBoundingRect(block);
   }
-  bool isPicture() const { return !table && block.begin().fragment().charFormat().isImageFormat(); }
-  /// Stays with what follows: headings, bold paragraphs (captions, verdicts), pictures with their words.
-  bool heads() const {
+  bool isHeading() const { return !table && block.blockFormat().headingLevel() > 0; }
+  /// Stays with `next`: headings, bold paragraphs (captions, verdicts), pictures with their words.
+  bool heads(const Piece& next) const {
     if (table) return false;
-    if (block.blockFormat().headingLevel() > 0) return true;
+    if (isHeading()) return true;
+    if (next.isHeading()) return false;
     const QTextCharFormat format = block.begin().fragment().charFormat();
     return format.isImageFormat() || format.fontWeight() >= QFont::Bold;
   }
@@ -64,7 +65,8 @@ void keepTogether(QTextDocument& text) {
     qsizetype last = begin;
     // Without the gap that a page's end may already have put between them.
     double height = pieces[begin].place(layout).height();
-    while (last + 1 < pieces.size() && pieces[last].heads()) height += pieces[++last].place(layout).height();
+    while (last + 1 < pieces.size() && pieces[last].heads(pieces[last + 1]))
+      height += pieces[++last].place(layout).height();
     const double top = pieces[begin].place(layout).top(), bottom = pieces[last].place(layout).bottom();
     const bool cut = std::floor(top / page) != std::floor((bottom - 1) / page);
     if (cut && height < 0.8 * page && begin > 0) startPageAt(pieces[begin]);

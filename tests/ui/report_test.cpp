@@ -195,6 +195,24 @@ TEST(ReportPdf, NoHeadingOrCaptionEndsAPage) {
   }
 }
 
+TEST(ReportPdf, TheLastSentenceOfAChannelDoesNotMoveToTheNextOnesPage) {
+  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  std::vector<core::Channel> planned;
+  for (int k = 1; k <= 7; ++k) {
+    planned.push_back(twiceChecked("TP-0" + std::to_string(k), 0));
+    planned.back().checks.clear();
+  }
+  const auto pdf = reportPdf(documentWith(planned));
+  ASSERT_TRUE(pdf);
+  EXPECT_EQ(textOf(*pdf).count("The channel has not been checked."), 7);
+  for (const QString& page : readBy({"-layout"}, *pdf).split('\f', Qt::SkipEmptyParts)) {
+    const QStringList lines = page.split('\n').filter(QRegularExpression("\\S"));
+    ASSERT_GT(lines.size(), 2);
+    EXPECT_FALSE(lines[1].contains("has not been checked")) << page.toStdString();  // below the title
+    EXPECT_FALSE(lines[1].contains("No channel has been checked")) << page.toStdString();
+  }
+}
+
 TEST(ReportPdf, TheBridgeIsDrawnWithLettersOfSevenPoints) {
   if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
   core::Channel channel = twiceChecked("TP-01", 0);
