@@ -4,6 +4,7 @@
 #include <QAbstractTextDocumentLayout>
 #include <QBuffer>
 #include <QCoreApplication>
+#include <QLocale>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QTextDocument>
@@ -53,6 +54,17 @@ void paintPage(QPainter& painter, QTextDocument& text, const QString& title, int
   painter.restore();
 }
 
+/// Reports are written with a point whatever the user's language, also where they show views of the window.
+class PointAsDecimalMark {
+ public:
+  PointAsDecimalMark() { QLocale::setDefault(QLocale::c()); }
+  ~PointAsDecimalMark() { QLocale::setDefault(m_before); }
+  Q_DISABLE_COPY_MOVE(PointAsDecimalMark)
+
+ private:
+  QLocale m_before;
+};
+
 }  // namespace
 
 core::Result<QByteArray> reportPdf(const core::Document& document,
@@ -60,6 +72,7 @@ core::Result<QByteArray> reportPdf(const core::Document& document,
   const auto tell = [&](double share) {
     if (progress) progress(share);
   };
+  const PointAsDecimalMark point;
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);

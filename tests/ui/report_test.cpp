@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <QFile>
+#include <QLocale>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QStandardPaths>
@@ -109,7 +110,7 @@ std::vector<PlacedWord> placedWords(const QByteArray& pdf) {
 }
 
 TEST(ReportPdf, AnotherProgramReadsNamesVerdictsCautionsAndPageNumbers) {
-  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
   const auto pdf = reportPdf(documentWith({checked("TP-01", -1001.2), checked("TP-31", -900)}));
   ASSERT_TRUE(pdf) << pdf.error().text();
   const QString text = textOf(*pdf);
@@ -120,8 +121,21 @@ TEST(ReportPdf, AnotherProgramReadsNamesVerdictsCautionsAndPageNumbers) {
     EXPECT_TRUE(text.contains(QString::fromStdString(caution).left(40))) << caution;
 }
 
+TEST(ReportPdf, ReadsTheSameWhateverTheUsersDecimalMark) {
+  ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
+  const core::Document document = documentWith({checked("TP-01", -1001)});
+  const auto point = reportPdf(document);
+  const QLocale before;
+  QLocale::setDefault(QLocale(QLocale::German, QLocale::Germany));
+  const auto comma = reportPdf(document);
+  EXPECT_EQ(QLocale().decimalPoint(), ",");
+  QLocale::setDefault(before);
+  ASSERT_TRUE(point && comma);
+  EXPECT_EQ(textOf(*point), textOf(*comma));
+}
+
 TEST(ReportPdf, EveryPageHasItsNumber) {
-  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
   const auto pdf = reportPdf(documentWith({checked("TP-01", -1001), checked("TP-02", -1001)}));
   ASSERT_TRUE(pdf);
   const QString text = textOf(*pdf);
@@ -156,7 +170,7 @@ TEST(ReportPdf, NineStepsAndTwoChecksTakeAboutThreePagesAChannel) {
 }
 
 TEST(ReportPdf, NothingIsDrawnOnTwoPages) {
-  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
   const auto pdf = reportPdf(sevenTwiceChecked());
   ASSERT_TRUE(pdf);
   // The text keeps 26 mm from top and bottom of 297 mm; beyond it are only the lines with title and number,
@@ -171,7 +185,7 @@ TEST(ReportPdf, NothingIsDrawnOnTwoPages) {
 }
 
 TEST(ReportPdf, NoHeadingOrCaptionEndsAPage) {
-  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
   const core::Document document = sevenTwiceChecked();
   QStringList headings;
   for (const core::Section& section : core::reportOf(document).sections) {
@@ -196,7 +210,7 @@ TEST(ReportPdf, NoHeadingOrCaptionEndsAPage) {
 }
 
 TEST(ReportPdf, TheLastSentenceOfAChannelDoesNotMoveToTheNextOnesPage) {
-  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
   std::vector<core::Channel> planned;
   for (int k = 1; k <= 7; ++k) {
     planned.push_back(twiceChecked("TP-0" + std::to_string(k), 0));
@@ -214,7 +228,7 @@ TEST(ReportPdf, TheLastSentenceOfAChannelDoesNotMoveToTheNextOnesPage) {
 }
 
 TEST(ReportPdf, TheBridgeIsDrawnWithLettersOfSevenPoints) {
-  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
   core::Channel channel = twiceChecked("TP-01", 0);
   channel.setup.instrument.excitation = core::Voltage(6.1234);  // a number that stands nowhere else
   const auto pdf = reportPdf(documentWith({channel}));
@@ -231,14 +245,14 @@ TEST(ReportPdf, TheBridgeIsDrawnWithLettersOfSevenPoints) {
 }
 
 TEST(ReportPdf, HostileNamesAreShownAsTyped) {
-  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
   const auto pdf = reportPdf(documentWith({checked("<b>TP</b>&lt;%1", -1001)}));
   ASSERT_TRUE(pdf);
   EXPECT_TRUE(textOf(*pdf).contains("Channel <b>TP</b>&lt;%1"));
 }
 
 TEST(ReportPdf, AReadingThatIsNoNumberNeverPasses) {
-  if (!havePoppler()) GTEST_SKIP() << "pdftotext is not installed";
+  ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
   const auto pdf = reportPdf(documentWith({checked("TP-01", std::nan(""))}));
   ASSERT_TRUE(pdf);
   const QString text = textOf(*pdf);
