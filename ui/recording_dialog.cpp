@@ -318,11 +318,8 @@ core::Result<core::Channel> RecordingDialog::withReadings(const ChannelLevels& f
   const auto readings = core::readingsFromLevels(channel.setup, keptLevels(row));
   if (!readings) return readings.error();
   const core::Column& column = m_contents.recording->columns[found.column];
-  const std::string unit = core::readingUnitText(channel.setup.instrument);
-  if (!column.unit.empty() && column.unit != unit)
-    return core::Error{"column " + column.name,
-                       "the recording is in " + column.unit + ", the channel reads in " + unit,
-                       "Change the channel's reading unit, or record in " + unit};
+  if (const auto unit = core::requireReadingUnit(channel.setup.instrument, column.unit); !unit)
+    return unit.error();
   core::Check check;
   check.name = m_name->text().trimmed().toStdString();
   check.date = QDate::currentDate().toString(Qt::ISODate).toStdString();

@@ -114,6 +114,11 @@ TEST_F(Recorded, AnotherUnitIsRefused) {
   EXPECT_TRUE(channels()->item(0, 3)->text().contains("mV/V"));
 }
 
+TEST_F(Recorded, AnotherSpellingOfTheUnitIsTaken) {
+  read(write("spelling.csv", "TP-01 [um/m]", 9));
+  EXPECT_TRUE(take()->isEnabled()) << channels()->item(0, 3)->text();
+}
+
 TEST_F(Recorded, AFileWithoutNumbersOrAMissingOneIsExplained) {
   read(writeBytes("words.csv", "time,TP-01\nnone,none\n"));
   EXPECT_FALSE(take()->isEnabled());
