@@ -20,7 +20,7 @@ constexpr std::size_t mostMembers = 64;
 constexpr std::size_t mostNumbers = 1'000'000;
 constexpr std::size_t mostValues = 4'000'000;
 
-const std::string restore = "Open the recovery copy or a backup of this document";
+const std::string restore = "Open the original or a backup of this document";
 const std::string split = "Split the document into several";
 const std::string otherFile = "Open a Shuntwright document";
 const std::string repair = "Undo the last change made to it in a text editor, or open a backup";

@@ -203,6 +203,7 @@ TEST(ReadDocument, RefusesWhatIsNoDocument) {
     return document ? std::string("taken") : document.error().text();
   };
   EXPECT_NE(what("").find("the file: it is empty"), std::string::npos);
+  EXPECT_NE(what("").find("the original or a backup"), std::string::npos);  // nothing else is ever written
   EXPECT_NE(what(" \n\t ").find("the file: it is empty"), std::string::npos);
   for (const char* text : {"\x7F"
                            "ELF\x02\x01",
