@@ -29,17 +29,21 @@ BridgeView::BridgeView(Session& session, QWidget* parent)
     : QWidget(parent),
       m_session(session),
       m_title(line("bridgeTitle", this)),
+      m_notice(line("bridgeNotice", this)),
       m_outcome(line("bridgeOutcome", this)) {
   setObjectName("bridgeView");
   setAccessibleName(tr("Bridge"));
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
   m_title->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  m_notice->setWordWrap(true);
+  m_notice->hide();
   m_outcome->setWordWrap(true);
   m_outcome->setAlignment(Qt::AlignTop | Qt::AlignLeft);
   QFont strong = m_outcome->font();
   strong.setBold(true);
   m_outcome->setFont(strong);
+  m_notice->setFont(strong);
   // Room for a sentence, so that the drawing keeps its place while the text changes.
   m_outcome->setMinimumHeight(2 * QFontMetrics(strong).lineSpacing());
   auto* column = new QVBoxLayout(this);
@@ -47,6 +51,7 @@ BridgeView::BridgeView(Session& session, QWidget* parent)
   column->setSpacing(2);
   column->addStretch(1);
   column->addWidget(m_title);
+  column->addWidget(m_notice);
   column->addWidget(m_outcome);
   m_colours = coloursFor(palette());
   connect(&m_session, &Session::changed, this, &BridgeView::follow);
@@ -54,7 +59,16 @@ BridgeView::BridgeView(Session& session, QWidget* parent)
 }
 
 QString BridgeView::description() const {
-  return m_picture ? describe(*m_channel, m_picture->state) : tr("No channel in this document.");
+  if (!m_picture) return tr("No channel in this document.");
+  const QString notice = noticeNow(), told = describe(*m_channel, m_picture->state);
+  return notice.isEmpty() ? told : notice + ' ' + told;
+}
+
+/// The sequence shows a closed check as it was judged; this drawing always shows the plan.
+QString BridgeView::noticeNow() const {
+  const core::Check* check = m_session.check();
+  if (!m_channel || !check || !check->closedWith || *check->closedWith == setup()) return {};
+  return tr("Shows the plan as it is now; the chosen check was judged by another set-up.");
 }
 
 /// Takes over what the session shows now; draws anew only when that is something else.
@@ -63,7 +77,10 @@ void BridgeView::follow() {
   const auto channel = chosen ? m_session.document().channels[*chosen] : nullptr;
   const auto step = m_session.selection().step;
   const bool drawn = (m_picture != nullptr) == (channel != nullptr);
-  if (drawn && channel == m_channel && step == m_step) return;
+  if (drawn && channel == m_channel && step == m_step) {
+    if (m_notice->text() != noticeNow()) showTexts();
+    return;
+  }
   if (!channel || !m_channel || channel->name != m_channel->name) m_focus.reset();
   m_channel = channel;
   m_step = step;
@@ -96,6 +113,8 @@ void BridgeView::showTexts(const QString& title, const QString& outcome, const Q
   const QString oneLine = title.simplified();
   m_title->setText(m_title->fontMetrics().elidedText(oneLine, Qt::ElideRight, width() - 2 * margin));
   m_title->setAccessibleName(oneLine);
+  m_notice->setText(noticeNow());
+  m_notice->setVisible(!m_notice->text().isEmpty());
   m_outcome->setText(outcome);
   QPalette text = m_outcome->palette();
   text.setColor(QPalette::WindowText, colour);
@@ -145,9 +164,10 @@ void BridgeView::paintEvent(QPaintEvent*) {
   if (!m_picture) return paintEmpty(painter);
   painter.setClipRect(canvas().adjusted(-margin, -margin, margin, margin));
   painter.setTransform(transform());
-  paintBridge(painter, *m_picture, m_colours);
+  // Under the bridge, so that it covers no text.
   if (m_focus && hasFocus())
-    paintRing(painter, boxOf(*m_picture, *m_focus), palette().color(QPalette::Highlight), m_colours);
+    paintRing(painter, ringOf(*m_picture, *m_focus), palette().color(QPalette::Highlight));
+  paintBridge(painter, *m_picture, m_colours);
   if (m_move)
     paintMove(painter, *m_picture, *m_move, m_byMouse ? std::optional(m_pointer) : std::nullopt, m_colours);
 }

@@ -18,7 +18,7 @@ namespace ui {
 ///
 /// Drag a shunt's end to another node, or step to it with the arrow keys and press Enter: output and
 /// polarity follow at once, the document changes on release, as one undo step. Always edits the
-/// channel's plan, never the set-up a closed check keeps.
+/// channel's plan, never the set-up a closed check keeps; says so where the two differ.
 ///
 /// Keys: Tab walks arms and shunt ends. On an arm the arrows walk all parts; on a shunt's end they move
 /// it, Enter keeps it there, Escape takes it back, Delete removes the shunt, Space chooses the first
@@ -72,6 +72,7 @@ class BridgeView : public QWidget {
   const core::Setup& setup() const { return m_channel->setup; }
 
   void follow();
+  QString noticeNow() const;
   void showTexts();
   void showTexts(const QString& title, const QString& outcome, const QColor& colour);
   QTransform transform() const;
@@ -87,6 +88,7 @@ class BridgeView : public QWidget {
   void beginOrContinueMove(std::size_t shunt, ShuntEnd end, std::optional<core::Node> target);
   void stepMove(int direction);
   void endMove(bool keep);
+  void showVoltagesNow();
   void selectStepOf(std::size_t shunt);
   void removeShunt(std::size_t shunt);
 
@@ -94,6 +96,7 @@ class BridgeView : public QWidget {
 
   Session& m_session;
   QLabel* m_title;
+  QLabel* m_notice;  ///< hidden while there is nothing to notice
   QLabel* m_outcome;
   Colours m_colours;
   std::shared_ptr<const core::Channel> m_channel;

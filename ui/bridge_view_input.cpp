@@ -187,6 +187,7 @@ void BridgeView::beginOrContinueMove(std::size_t shunt, ShuntEnd end, std::optio
   // The network is solved only when another node comes near, not for every pixel.
   if (!m_move || m_move->target != target) {
     m_move = moveTo(setup(), m_step, shunt, end, target);
+    showVoltagesNow();
     showTexts();
   }
   update();
@@ -207,12 +208,20 @@ void BridgeView::stepMove(int direction) {
   beginOrContinueMove(shunt, end, targets[static_cast<std::size_t>(at)]);
 }
 
+/// Those that a move would bring while its end is at a node, as the texts do.
+void BridgeView::showVoltagesNow() {
+  const bool moving = m_move && m_move->legal;
+  showVoltages(*m_picture, moving ? m_move->potentials : m_picture->state.potentials,
+               setup().instrument.excitation.base());
+}
+
 void BridgeView::endMove(bool keep) {
   const ShuntMove done = *m_move;
   m_move.reset();
   m_pressed.reset();
   m_pressedAt.reset();
   if (keep && done.legal) m_session.editChannel(tr("Move shunt"), withMove(*m_channel, done));
+  showVoltagesNow();
   showTexts();
   // A refusal stays readable after the drop.
   if (keep && done.target && !done.legal) showTexts(tr("Nothing was moved"), done.outcome, m_colours.fail);

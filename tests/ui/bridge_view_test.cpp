@@ -212,6 +212,18 @@ TEST_P(EveryTemplate, LabelsKeepClearOfEachOtherAndOfTheSymbols) {
   }
 }
 
+TEST_P(EveryTemplate, RingOfAnArmKeepsClearOfLabels) {
+  const ui::BridgePicture picture = this->picture(channel());
+  for (const ui::BridgeSpot& spot : ui::spotsOf(picture)) {
+    if (spot.part.kind != BridgePart::Kind::Arm) continue;
+    const QPolygonF ring = ui::ringOf(picture, spot);
+    EXPECT_TRUE(
+        ring.containsPoint(ui::armBody(picture.layout.arms[spot.part.index]).front(), Qt::WindingFill));
+    for (const ui::BridgeLabel& label : picture.labels)
+      EXPECT_FALSE(ring.intersects(QPolygonF(inkOf(label)))) << qPrintable(label.text);
+  }
+}
+
 TEST_P(EveryTemplate, OrdinaryTextsFitTheirBoxes) {
   const ui::BridgePicture picture = this->picture(channel());
   EXPECT_GT(picture.labels.size(), 12U);
@@ -350,6 +362,41 @@ TEST(BridgeView, PolarityFollowsTheDragBeforeTheDrop) {
   EXPECT_TRUE(shown.outcome().contains("positive")) << qPrintable(shown.outcome());
 }
 
+QStringList voltagesOf(const ui::BridgePicture& picture) {
+  QStringList texts;
+  for (const ui::BridgeLabel& label : picture.labels)
+    if (label.role == ui::LabelRole::Voltage) texts << label.text;
+  return texts;
+}
+
+TEST(BridgeView, VoltagesFollowTheDragBeforeTheDrop) {
+  // Derived: arms of 350 ohm at 5 V without leads. 174 650 ohm over arm 1 lifts S- to
+  // 5 x 350/(349.3 + 350) = 2.5025 V and leaves S+ at 2.5 V; over arm 4 it lifts S+ instead.
+  core::Channel channel = *fullBridge().channels[0];
+  channel.setup.bridge.leads = {};
+  Shown shown(core::withChannelInserted({}, 0, channel));
+  shown.session.selectStep(1);
+  const auto voltageAt = [&](Node node) {
+    for (const ui::BridgeLabel& label : shown.view.picture()->labels)
+      if (label.role == ui::LabelRole::Voltage && label.box == shown.view.picture()->layout[node].voltageBox)
+        return label.text;
+    return QString();
+  };
+  const QStringList before = voltagesOf(*shown.view.picture());
+  EXPECT_EQ(voltageAt(Node::Arm1End), "2.5025 V");
+  EXPECT_EQ(voltageAt(Node::Arm3End), "2.5000 V");
+  const QPoint handle = shown.handle(0, ShuntEnd::B), over = shown.node(Node::Arm3End);
+  shown.press(handle);
+  shown.dragTo(handle, over);
+  EXPECT_EQ(voltageAt(Node::Arm1End), "2.5000 V");
+  EXPECT_EQ(voltageAt(Node::Arm3End), "2.5025 V");
+  shown.key(Qt::Key_Escape);
+  EXPECT_EQ(voltagesOf(*shown.view.picture()), before);
+  shown.drop(over);
+  shown.drag(handle, over);
+  EXPECT_EQ(voltageAt(Node::Arm3End), "2.5025 V");
+}
+
 TEST(BridgeView, ShuntInNoStepIsPredictedAsIfClosedAlone) {
   core::Channel channel = *fullBridge().channels[0];
   channel.setup.sequence.clear();
@@ -420,6 +467,32 @@ TEST(BridgeView, PlanCanBeEditedWhileAClosedCheckIsShown) {
   shown.drag(shown.handle(0, ShuntEnd::B), shown.node(Node::Arm3End));
   EXPECT_NE(shown.shunt(0).b, Node::Arm1End);
   EXPECT_EQ(shown.session.check()->closedWith->shunts[0].b, Node::Arm1End);
+}
+
+TEST(BridgeView, SaysWhenTheChosenCheckWasJudgedByAnotherSetup) {
+  core::Channel channel = *fullBridge().channels[0];
+  channel = core::withCheckClosed(core::withCheckAdded(channel, {}), 0);
+  Shown shown(core::withChannelInserted({}, 0, channel));
+  const auto* notice = shown.view.findChild<QLabel*>("bridgeNotice");
+  const QString words = "Shows the plan as it is now; the chosen check was judged by another set-up.";
+  ASSERT_TRUE(shown.session.checkIsClosed());
+  EXPECT_FALSE(notice->isVisible());
+  EXPECT_FALSE(shown.view.description().contains(words));
+
+  shown.drag(shown.handle(0, ShuntEnd::B), shown.node(Node::Arm3End));
+  EXPECT_TRUE(notice->isVisible());
+  EXPECT_EQ(notice->text(), words);
+  EXPECT_TRUE(shown.view.description().contains(words));
+  EXPECT_TRUE(shown.view.accessibleDescription().contains(words));
+
+  // The plan alone has nothing to differ from; that the channel and step stay the same does not matter.
+  shown.session.selectCheck({});
+  EXPECT_FALSE(notice->isVisible());
+  EXPECT_FALSE(shown.view.accessibleDescription().contains(words));
+  shown.session.selectCheck(0);
+  EXPECT_TRUE(notice->isVisible());
+  shown.session.history().undo();
+  EXPECT_FALSE(notice->isVisible());
 }
 
 TEST(BridgeView, KeyboardMovesAnEndAndEnterKeepsIt) {

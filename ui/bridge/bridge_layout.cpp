@@ -290,11 +290,12 @@ BridgeLayout layoutOf(const core::Bridge& bridge) {
   return std::move(sketch.layout);
 }
 
-QPolygonF armBody(const ArmPlace& arm) {
+QPolygonF armBody(const ArmPlace& arm, double margin) {
   const QLineF line(arm.begin, arm.end);
   const QPointF middle = line.center();
   const QTransform turn = QTransform::fromTranslate(middle.x(), middle.y()).rotate(-line.angle());
-  return turn.map(QPolygonF(QRectF(-armBodyLength / 2, -armBodyWidth / 2, armBodyLength, armBodyWidth)));
+  const QRectF body(-armBodyLength / 2, -armBodyWidth / 2, armBodyLength, armBodyWidth);
+  return turn.map(QPolygonF(body.adjusted(-margin, -margin, margin, margin)));
 }
 
 }  // namespace ui

@@ -63,7 +63,7 @@ inline constexpr double armBodyWidth = 22;
 /// The drawing of every template, four- and six-wire; depends on type and connection only.
 BridgeLayout layoutOf(const core::Bridge& bridge);
 
-/// The rectangle of an arm's resistor, turned into the arm's direction.
-QPolygonF armBody(const ArmPlace& arm);
+/// The rectangle of an arm's resistor, turned into the arm's direction, `margin` wider on each side.
+QPolygonF armBody(const ArmPlace& arm, double margin = 0);
 
 }  // namespace ui

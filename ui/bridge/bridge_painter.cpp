@@ -217,14 +217,11 @@ void paintBridge(QPainter& painter, const BridgePicture& picture, const Colours&
   Brush(painter, picture, colours).paint();
 }
 
-void paintRing(QPainter& painter, const QRectF& box, const QColor& colour, const Colours& colours) {
-  const QRectF ring = box.adjusted(-4, -4, 4, 4);
+void paintRing(QPainter& painter, const QPolygonF& ring, const QColor& colour) {
+  painter.setRenderHint(QPainter::Antialiasing);
   painter.setBrush(Qt::NoBrush);
-  // Two tones, so that the ring stands out from whatever lies under it.
-  painter.setPen(QPen(colours.background, 5));
-  painter.drawRoundedRect(ring, 5, 5);
-  painter.setPen(QPen(colour, 2.5));
-  painter.drawRoundedRect(ring, 5, 5);
+  painter.setPen(QPen(colour, 2.5, Qt::SolidLine, Qt::SquareCap, Qt::RoundJoin));
+  painter.drawPolygon(ring);
 }
 
 void paintMove(QPainter& painter, const BridgePicture& picture, const ShuntMove& move,

@@ -14,7 +14,7 @@ namespace ui {
 void paintBridge(QPainter& painter, const BridgePicture& picture, const Colours& colours);
 
 /// The ring around what has the keyboard.
-void paintRing(QPainter& painter, const QRectF& box, const QColor& colour, const Colours& colours);
+void paintRing(QPainter& painter, const QPolygonF& ring, const QColor& colour);
 
 /// Where an end may go, and where it is going: to its target, else to the pointer. A refused target
 /// is crossed out.

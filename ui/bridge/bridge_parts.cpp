@@ -14,6 +14,7 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("Bridge", text); }
 
 constexpr double handleReach = 10, wireReach = 5, nodeReach = 45;
+constexpr double ringDistance = 4;
 
 BridgeSpot spot(BridgePart::Kind kind, std::size_t index, std::optional<ShuntEnd> end = {}) {
   return {{kind, index}, end};
@@ -73,6 +74,27 @@ QString shuntSpotText(const BridgePicture& picture, const BridgeSpot& spot) {
          pointText(picture.bridge, shunt.b);
 }
 
+/// What the part takes up.
+QRectF boxOf(const BridgePicture& picture, const BridgeSpot& spot) {
+  const BridgeLayout& layout = picture.layout;
+  switch (spot.part.kind) {
+    case BridgePart::Kind::Arm:
+      return armBody(layout.arms[spot.part.index]).boundingRect();
+    case BridgePart::Kind::Lead:
+      for (const LeadPlace& lead : layout.leads)
+        if (static_cast<std::size_t>(lead.role) == spot.part.index) return lead.valueBox.adjusted(0, 0, 0, 6);
+      return {};
+    case BridgePart::Kind::Shunt: {
+      const ShuntPlace& place = picture.lanes.places[spot.part.index];
+      if (!spot.end) return symbolBox(place);
+      return QRectF(handleOf(picture, spot.part.index, *spot.end) - QPointF(7, 7), QSizeF(14, 14));
+    }
+    case BridgePart::Kind::Instrument:
+      return layout.instrument;
+  }
+  return {};
+}
+
 }  // namespace
 
 std::vector<BridgeSpot> spotsOf(const BridgePicture& picture) {
@@ -118,24 +140,10 @@ std::optional<core::Node> nodeNear(const BridgePicture& picture, QPointF point) 
   return nearest;
 }
 
-QRectF boxOf(const BridgePicture& picture, const BridgeSpot& spot) {
-  const BridgeLayout& layout = picture.layout;
-  switch (spot.part.kind) {
-    case BridgePart::Kind::Arm:
-      return armBody(layout.arms[spot.part.index]).boundingRect();
-    case BridgePart::Kind::Lead:
-      for (const LeadPlace& lead : layout.leads)
-        if (static_cast<std::size_t>(lead.role) == spot.part.index) return lead.valueBox.adjusted(0, 0, 0, 6);
-      return {};
-    case BridgePart::Kind::Shunt: {
-      const ShuntPlace& place = picture.lanes.places[spot.part.index];
-      if (!spot.end) return symbolBox(place);
-      return QRectF(handleOf(picture, spot.part.index, *spot.end) - QPointF(7, 7), QSizeF(14, 14));
-    }
-    case BridgePart::Kind::Instrument:
-      return layout.instrument;
-  }
-  return {};
+QPolygonF ringOf(const BridgePicture& picture, const BridgeSpot& spot) {
+  if (spot.part.kind == BridgePart::Kind::Arm)  // turned with the arm, or it would run through its label
+    return armBody(picture.layout.arms[spot.part.index], ringDistance);
+  return boxOf(picture, spot).adjusted(-ringDistance, -ringDistance, ringDistance, ringDistance);
 }
 
 QString textOf(const BridgePicture& picture, const BridgeSpot& spot) {

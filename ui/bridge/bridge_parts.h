@@ -36,8 +36,8 @@ std::vector<BridgeSpot> spotsOf(const BridgePicture& picture);
 std::optional<BridgeSpot> spotAt(const BridgePicture& picture, QPointF point);
 /// The nearest node within reach of a point of the drawing, legal or not.
 std::optional<core::Node> nodeNear(const BridgePicture& picture, QPointF point);
-/// What a ring around the part goes around.
-QRectF boxOf(const BridgePicture& picture, const BridgeSpot& spot);
+/// The ring around the part, for what has the keyboard.
+QPolygonF ringOf(const BridgePicture& picture, const BridgeSpot& spot);
 /// The part in words, for tips and assistive tools.
 QString textOf(const BridgePicture& picture, const BridgeSpot& spot);
 QPointF handleOf(const BridgePicture& picture, std::size_t shunt, ShuntEnd end);

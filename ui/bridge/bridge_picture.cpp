@@ -36,17 +36,11 @@ void addHeadings(std::vector<BridgeLabel>& labels, const BridgeLayout& layout,
                       ohmText(*instrument.inputResistance, 4)});
 }
 
-void addNodeLabels(std::vector<BridgeLabel>& labels, const BridgePicture& picture, double excitation_V) {
+void addTerminalNames(std::vector<BridgeLabel>& labels, const BridgeLayout& layout) {
   for (const core::Node node : core::allNodes()) {
-    const NodePlace& place = picture.layout[node];
+    const NodePlace& place = layout[node];
     if (place.terminal && place.present)
       labels.push_back({LabelRole::Terminal, place.nameBox, rightward, terminalText(node)});
-    if (place.voltageBox.isEmpty() || picture.state.potentials.empty()) continue;
-    const auto& potential = picture.state.potentials[static_cast<std::size_t>(node)];
-    const bool atLeft = place.voltageBox.center().x() < place.at.x();
-    if (potential)
-      labels.push_back({LabelRole::Voltage, place.voltageBox, atLeft ? rightward : leftward,
-                        voltText(*potential * excitation_V)});
   }
 }
 
@@ -110,7 +104,8 @@ BridgePicture pictureOf(const core::Channel& channel, const core::SetupPredictio
     return metrics.horizontalAdvance(shuntText(setup.shunts[k])) + 4;
   });
   addHeadings(picture.labels, picture.layout, setup.instrument);
-  addNodeLabels(picture.labels, picture, setup.instrument.excitation.base());
+  addTerminalNames(picture.labels, picture.layout);
+  showVoltages(picture, picture.state.potentials, setup.instrument.excitation.base());
   addArmLabels(picture.labels, picture);
   for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
     const QRectF box = picture.lanes.places[k].labelBox;
@@ -119,6 +114,20 @@ BridgePicture pictureOf(const core::Channel& channel, const core::SetupPredictio
           {LabelRole::Shunt, box, centred, fittedShuntText(setup.shunts[k], box.width()), k});
   }
   return picture;
+}
+
+void showVoltages(BridgePicture& picture, const std::vector<std::optional<double>>& potentials,
+                  double excitation_V) {
+  std::erase_if(picture.labels, [](const BridgeLabel& label) { return label.role == LabelRole::Voltage; });
+  if (potentials.empty()) return;
+  for (const core::Node node : core::allNodes()) {
+    const NodePlace& place = picture.layout[node];
+    const auto& potential = potentials[static_cast<std::size_t>(node)];
+    if (place.voltageBox.isEmpty() || !potential) continue;
+    const bool atLeft = place.voltageBox.center().x() < place.at.x();
+    picture.labels.push_back({LabelRole::Voltage, place.voltageBox, atLeft ? rightward : leftward,
+                              voltText(*potential * excitation_V)});
+  }
 }
 
 }  // namespace ui

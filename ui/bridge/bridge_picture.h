@@ -35,6 +35,10 @@ struct BridgePicture {
 BridgePicture pictureOf(const core::Channel& channel, const core::SetupPrediction& prediction,
                         std::optional<std::size_t> step);
 
+/// Shows other voltages at the nodes, none for potentials (V per V) that are not there.
+void showVoltages(BridgePicture& picture, const std::vector<std::optional<double>>& potentials,
+                  double excitation_V);
+
 /// The font of a label, in units of the layout.
 QFont labelFont(LabelRole role);
 

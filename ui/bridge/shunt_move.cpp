@@ -32,12 +32,12 @@ core::Setup setupAfter(core::Setup setup, const ShuntMove& move) {
   return setup;
 }
 
-core::Result<core::Prediction> predictAlone(core::Setup setup, std::optional<std::size_t> selected,
-                                            std::size_t shunt) {
+/// `setup` with the one step that shows what `shunt` does.
+core::Setup withOneStep(core::Setup setup, std::optional<std::size_t> selected, std::size_t shunt) {
   const bool closes = selected && closesShunt(setup.sequence[*selected], shunt);
   const auto step = closes ? selected : firstStepClosing(setup, shunt);
   setup.sequence = {step ? setup.sequence[*step] : core::Step{{}, {shunt}, core::Duration(1)}};
-  return core::predict(setup).steps.front();
+  return setup;
 }
 
 }  // namespace
@@ -46,7 +46,7 @@ core::Node nodeOf(const core::Shunt& shunt, ShuntEnd end) { return end == ShuntE
 
 ShuntMove moveTo(const core::Setup& setup, std::optional<std::size_t> selected, std::size_t shunt,
                  ShuntEnd end, std::optional<core::Node> target) {
-  ShuntMove move{shunt, end, target, false, {}, core::Polarity::None};
+  ShuntMove move{shunt, end, target, false, {}, core::Polarity::None, {}};
   if (!target) {
     move.outcome = tr("Drop the end on a node; elsewhere nothing changes.");
     return move;
@@ -57,9 +57,11 @@ ShuntMove moveTo(const core::Setup& setup, std::optional<std::size_t> selected, 
     return move;
   }
   move.legal = true;
-  const auto prediction = predictAlone(setupAfter(setup, move), selected, shunt);
+  const core::Setup after = withOneStep(setupAfter(setup, move), selected, shunt);
+  const auto prediction = core::predict(after).steps.front();
   move.outcome = prediction ? outcomeText(setup.bridge, *prediction) : toText(prediction.error());
   if (prediction) move.polarity = prediction->polarity;
+  if (auto solved = core::potentials(after, 0)) move.potentials = *std::move(solved);
   return move;
 }
 
