@@ -33,6 +33,7 @@ QLabel* plainLabel(const char* name, QWidget* parent) {
   label->setObjectName(name);
   label->setTextFormat(Qt::PlainText);
   label->setWordWrap(true);
+  label->setMinimumWidth(60);  // not that of the longest word, which may be a name of any length
   label->setTextInteractionFlags(Qt::TextSelectableByMouse);
   return label;
 }
@@ -80,6 +81,10 @@ void OutcomeView::buildHead(QBoxLayout* column) {
   QFont bold = m_verdict->font();
   bold.setBold(true);
   m_verdict->setFont(bold);
+  m_each = plainLabel("outcomeEach", this);
+  QFont small = m_each->font();
+  small.setPointSizeF(std::max(7.5, 0.9 * small.pointSizeF()));
+  m_each->setFont(small);
   m_scope = plainLabel("outcomeScope", this);
   m_scope->setText(tr("Covers the electrical chain only, not gauge factor, bond or alignment."));
   m_scope->setToolTip(QString::fromStdString(std::string(core::chainScopeStatement())));
@@ -98,7 +103,7 @@ void OutcomeView::buildHead(QBoxLayout* column) {
   tools->addWidget(m_kind);
   tools->addStretch(1);
   tools->addWidget(m_asTable);
-  for (QWidget* label : {m_notice, m_verdict, m_scope}) column->addWidget(label);
+  for (QWidget* label : {m_notice, m_verdict, m_each, m_scope}) column->addWidget(label);
   column->addLayout(tools);
 }
 
@@ -190,6 +195,8 @@ QString OutcomeView::whatIsMissing() const {
     return tr("Cannot be predicted. ") + toText(zero.error());
   if (setupShown().sequence.empty()) return tr("The channel has no steps yet. Add steps to its sequence.");
   const core::Check* check = m_session.check();
+  if (!check && !m_session.channel()->checks.empty())
+    return tr("Plan only: choose a check to see its outcome.");
   if (!check) return tr("No check yet. Add a check and enter its readings; the plan is drawn meanwhile.");
   if (!hasReading(*check)) return tr("The check has no readings yet; the plan is drawn meanwhile.");
   return {};
@@ -246,6 +253,8 @@ void OutcomeView::showWords(const std::optional<Pair>& compared, const QString& 
   m_notice->setVisible(compared && !compared->comparison.setupDifferences.empty());
   if (compared) m_notice->setText(toQString(core::setupDifferenceSentence(compared->comparison)));
   m_verdict->setText(words);
+  m_each->setVisible(compared.has_value());
+  m_each->setText(compared ? sentenceOf(compared->before) + "\n" + sentenceOf(compared->after) : QString());
   m_scope->setVisible(judged || compared);
   m_figures->setVisible(!figures.empty());
   m_figures->setFigures(figures);
@@ -253,7 +262,12 @@ void OutcomeView::showWords(const std::optional<Pair>& compared, const QString& 
   setTextColour(m_verdict, judged || compared ? colourOf(colours, m_shownVerdict) : colours.text);
   setTextColour(m_notice, colours.selected);
   setTextColour(m_scope, colours.quiet);
-  setAccessibleDescription(words + " " + m_figures->accessibleDescription());
+  setAccessibleDescription(words + " " + m_each->text() + " " + m_figures->accessibleDescription());
+}
+
+QString OutcomeView::sentenceOf(std::size_t check) const {
+  return toQString(m_session.channel()->checks[check].name) + ": " +
+         toQString(m_session.evaluation()->checks[check].assessment.reason);
 }
 
 void OutcomeView::showCharts(const std::optional<Pair>& compared) {
@@ -336,16 +350,23 @@ void OutcomeView::showTable(const std::optional<Pair>& compared) {
 
 /// Zero lies at the same place in plots below one another.
 void OutcomeView::alignPlots() {
-  const int left = m_right->isVisibleTo(this) ? 0 : std::max(m_left->neededLeft(), m_bars->neededLeft());
-  for (PlotFrame* plot : std::initializer_list<PlotFrame*>{m_left, m_right, m_bars}) plot->setLeft(left);
+  const bool below = m_left->isVisible() && m_bars->isVisible() && !m_right->isVisibleTo(this);
+  const int left = below ? std::max(m_left->neededLeft(), m_bars->neededLeft()) : 0;
+  m_left->setLeft(left);
+  m_bars->setLeft(left);
 }
 
 void OutcomeView::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   const bool wide = width() >= wide_px;
   m_body->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-  m_figures->setMaximumWidth(wide ? 220 : QWIDGETSIZE_MAX);
-  m_figures->setMinimumWidth(wide ? 220 : 0);
+  m_figures->setMaximumWidth(wide ? m_figures->sizeHint().width() : QWIDGETSIZE_MAX);
+}
+
+/// What is not shown cannot be aligned.
+void OutcomeView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  m_later.start();
 }
 
 void OutcomeView::changeEvent(QEvent* event) {

@@ -39,6 +39,7 @@ class OutcomeView : public QWidget {
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
+  void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
 
  private:
@@ -60,6 +61,8 @@ class OutcomeView : public QWidget {
   const core::SetupPrediction& predictionShown() const;
   QString whatIsMissing() const;
   void showWords(const std::optional<Pair>& pair, const QString& missing);
+  /// "pre-test: Fail: 1 of 4 ..."
+  QString sentenceOf(std::size_t check) const;
   void showCharts(const std::optional<Pair>& pair);
   void showBars(const std::optional<Pair>& pair, const CheckPlot& plot, const Extent& x);
   void showTable(const std::optional<Pair>& pair);
@@ -71,6 +74,7 @@ class OutcomeView : public QWidget {
   Session& m_session;
   QLabel* m_notice;   ///< what the reader must know before the verdict
   QLabel* m_verdict;  ///< the verdict in words, or what is missing
+  QLabel* m_each;     ///< what either of two compared checks says by itself
   QLabel* m_scope;
   QComboBox* m_kind;
   QToolButton* m_asTable;

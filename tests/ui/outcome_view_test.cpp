@@ -222,11 +222,50 @@ TEST(OutcomeView, TwoChecksStandSideBySideInTheSameAxesWithTheirDifferenceBelow)
   EXPECT_NEAR(bars[0]->at(1).y(), -30, 1e-9);
   EXPECT_EQ(shown.bars()->yAxis()->titleText(), "<span>Difference, µm/m</span>");
   EXPECT_TRUE(shown.verdict().startsWith("Changed: 1 of 4"));
+  const QStringList each = shown.find<QLabel>("outcomeEach")->text().split('\n');
+  ASSERT_EQ(each.size(), 2);
+  EXPECT_TRUE(each[0].startsWith("pre-test: Pass: ")) << each[0].toStdString();
+  EXPECT_TRUE(each[1].startsWith("post-test: Fail: ")) << each[1].toStdString();
+  EXPECT_EQ(shown.find<QLabel>("outcomeVerdict")->palette().color(QPalette::WindowText),
+            coloursFor(shown.view.palette()).fail);
 
   shown.session.compareWith(std::nullopt);
   shown.settle();
   EXPECT_FALSE(shown.after()->isVisible());
+  EXPECT_FALSE(shown.find<QLabel>("outcomeEach")->isVisible());
   EXPECT_EQ(shown.bars()->yAxis()->titleText(), "<span>Deviation, µm/m</span>");
+}
+
+TEST(OutcomeView, EditsAndComparisonsNeverRaiseTheWidthItAsksFor) {
+  Shown shown(checkedWith(checked(), "post-test", {5, 5 - 500.4, 5 - 1000.5, 6}), {620, 500});
+  shown.session.compareWith(std::nullopt);
+  std::vector<int> widths;
+  for (int edit = 0; edit < 50; ++edit) {
+    const core::Measured typed{core::Reading(-498 - 37.5 * edit), {}, {}, {}};
+    shown.session.editChannel("Change reading",
+                              core::withReading(*shown.session.channel(), 1, 1 + edit % 2, typed));
+    shown.settle();
+    if (edit % 5 != 4) continue;
+    shown.session.compareWith(0);
+    shown.settle();
+    EXPECT_GT(shown.after()->chart()->plotArea().width(), 100);  // of about 300 px that it has
+    shown.session.compareWith(std::nullopt);
+    shown.settle();
+    widths.push_back(shown.view.minimumSizeHint().width());
+  }
+  for (const int width : widths) EXPECT_EQ(width, widths.front());
+  EXPECT_LE(widths.front(), 350);  // what a window 900 px wide can give it
+  EXPECT_EQ(shown.view.width(), 620);
+}
+
+TEST(OutcomeView, AskForLittleWidthWhateverTheirLayoutAndNames) {
+  const std::string longName(300, 'W');
+  for (const QSize size : {QSize(500, 500), QSize(1700, 900)}) {
+    Shown shown(checkedWith(checked(), QString::fromStdString(longName), {5, -495, -1031, 6}), size);
+    shown.session.compareWith(0);
+    shown.settle();
+    EXPECT_LE(shown.view.minimumSizeHint().width(), 480) << size.width();
+  }
 }
 
 TEST(OutcomeView, DifferentSetUpsAreNamedBeforeTheVerdict) {
@@ -282,6 +321,8 @@ TEST(OutcomeView, SaysWhatIsMissing) {
   EXPECT_TRUE(verdict->text().startsWith("No check yet"));
   session.reset(documentOf(checkedWith(planned(), "pre-test", {})));
   EXPECT_TRUE(verdict->text().contains("no readings yet"));
+  session.selectCheck(std::nullopt);
+  EXPECT_EQ(verdict->text(), "Plan only: choose a check to see its outcome.");
   channel = planned();
   channel.setup.bridge.arms[1] = core::Resistance(-1);
   session.reset(documentOf(channel));

@@ -12,6 +12,7 @@ namespace ui {
 namespace {
 
 constexpr int columnWidth_px = 150;
+constexpr int wideColumn_px = 220;  ///< of a single column beside the charts
 
 QLabel* plainLabel(QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -49,6 +50,10 @@ void FigureGrid::setFigures(const std::vector<core::Entry>& figures) {
   place();
   colour();
 }
+
+QSize FigureGrid::sizeHint() const { return {wideColumn_px, QWidget::sizeHint().height()}; }
+
+QSize FigureGrid::minimumSizeHint() const { return {columnWidth_px, QWidget::minimumSizeHint().height()}; }
 
 void FigureGrid::place() {
   const int columns = std::clamp(width() / columnWidth_px, 1, 6);

@@ -21,6 +21,10 @@ class FigureGrid : public QWidget {
 
   void setFigures(const std::vector<core::Entry>& figures);
 
+  /// For a single column whatever the present number of them: the grid arranges itself by its width.
+  QSize sizeHint() const override;
+  QSize minimumSizeHint() const override;
+
  protected:
   void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;

@@ -44,6 +44,9 @@ PlotFrame::PlotFrame(QWidget* parent)
   chart()->setMargins({0, 0, 0, 0});
   chart()->setBackgroundRoundness(0);
   chart()->legend()->hide();
+  // QChartView takes over the least size of its chart at each resize and never gives it back.
+  chart()->setMinimumSize(0, 0);
+  setViewportUpdateMode(QGraphicsView::FullViewportUpdate);  // labels that move would leave their old image
   m_y->setTitleVisible(false);
   setRenderHint(QPainter::Antialiasing);
   setFrameShape(QFrame::NoFrame);
@@ -79,12 +82,12 @@ int PlotFrame::uprightIntervals() const {
 
 int PlotFrame::neededLeft() const {
   chart()->layout()->activate();
-  return static_cast<int>(std::ceil(chart()->plotArea().left())) - chart()->margins().left();
+  return std::max(0, static_cast<int>(std::ceil(chart()->plotArea().left())) - chart()->margins().left());
 }
 
 void PlotFrame::setLeft(int left) {
   QMargins margins = chart()->margins();
-  margins.setLeft(std::max(0, left - neededLeft()));
+  margins.setLeft(left > 0 ? std::clamp(left - neededLeft(), 0, width() / 3) : 0);
   if (margins != chart()->margins()) chart()->setMargins(margins);
 }
 

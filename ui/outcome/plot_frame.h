@@ -45,8 +45,10 @@ class PlotFrame : public QChartView {
   QValueAxis* xAxis() const { return m_x; }
   QValueAxis* yAxis() const { return m_y; }
 
-  /// Pixels left of the plot area that the labels need; plots below each other share the greatest.
+  /// Pixels left of the plot area that the labels need; plots below each other share the greatest. Only
+  /// known while the plot is visible: a hidden one does not lay itself out.
   int neededLeft() const;
+  /// Adds to the left what the labels do not need of `left`, at most a third of the width.
   void setLeft(int left);
 
   /// Draws the whole plot with its corner at `corner`, as it is on the screen but at any resolution.
@@ -57,7 +59,7 @@ class PlotFrame : public QChartView {
   void setCurrentStep(std::optional<std::size_t> step) { m_current = step; }
 
   QSize sizeHint() const override { return {420, 200}; }
-  QSize minimumSizeHint() const override { return {180, 84}; }
+  QSize minimumSizeHint() const override { return {140, 84}; }
 
  signals:
   void stepClicked(std::size_t step);
