@@ -48,18 +48,40 @@ std::string stepsWithoutNumber(const CheckAssessment& assessment) {
   return (count == 1 ? "step " : "steps ") + steps;
 }
 
-void addLine(std::vector<Entry>& figures, const Setup& setup, const Result<Line>& line) {
+double greatestChange(const CheckAssessment& assessment) {
+  double greatest = 0;
+  for (const auto& step : assessment.steps)
+    if (step.change && std::isfinite(step.change->base()))
+      greatest = std::max(greatest, std::abs(step.change->base()));
+  return greatest;
+}
+
+/// What is left of an intercept when the line runs through zero exactly: doubles are good to 1.1e-16 of the
+/// readings, the change from zero is a difference of two, and no instrument shows twelve digits.
+bool isRounding(const Line& line, double greatest) {
+  const double rounding = 1e-12 * greatest;
+  return std::abs(line.intercept) < rounding && line.interceptError.value_or(0) < rounding;
+}
+
+std::string rSquaredText(const Line& line) {
+  if (!line.throughZero && line.degreesOfFreedom == 0) return "not known: two points only";
+  return line.rSquared ? formatFixed(*line.rSquared, 7) : "not known: all readings alike";
+}
+
+void addLine(std::vector<Entry>& figures, const Setup& setup, const CheckAssessment& assessment) {
+  const Result<Line>& line = assessment.line;
   if (!line) {
     figures.push_back({"Line", "not fitted: " + line.error().text()});
     return;
   }
   const std::string unit = readingUnitText(setup.instrument);
+  const std::string intercept =
+      isRounding(*line, greatestChange(assessment)) ? "0" : withError(line->intercept, line->interceptError);
   figures.push_back({"Slope", slopeText(setup, *line)});
-  figures.push_back({"Intercept", withError(line->intercept, line->interceptError) + " " + unit});
+  figures.push_back({"Intercept", intercept + " " + unit});
   figures.push_back({"Residual deviation", line->residualDeviation ? shown(*line->residualDeviation, unit)
                                                                    : "not known: too few points"});
-  figures.push_back(
-      {"R²", line->rSquared ? formatFixed(*line->rSquared, 7) : "not known: all readings alike"});
+  figures.push_back({"R²", rSquaredText(*line)});
 }
 
 std::string slopesText(const Setup& setup, const Result<Line>& line) {
@@ -94,7 +116,7 @@ std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& ev
   const Setup& setup = setupOf(channel, channel.checks[check]);
   const CheckAssessment& assessment = evaluation.checks[check].assessment;
   std::vector<Entry> figures;
-  addLine(figures, setup, assessment.line);
+  addLine(figures, setup, assessment);
   if (const std::string steps = stepsWithoutNumber(assessment); !steps.empty())
     figures.push_back({"Left out of the line", steps + ": no finite reading"});
   figures.push_back({"Zero return", zeroReturnText(setup, assessment)});

@@ -172,6 +172,24 @@ TEST(Report, ComparesTheLastTwoChecksAndSaysFirstWhatDiffersInTheSetUp) {
   EXPECT_THAT(std::string(Words(report)), HasSubstr("Changed: 1 of 4 steps"));
 }
 
+TEST(Report, TwoExactPointsHaveNoInterceptAndSayWhyTheirFitIsPerfect) {
+  Channel channel = checkedChannel();
+  channel.checks[0].readings[2].reset();
+  channel.checks[0].readings[3].reset();
+  const auto valueOf = [&](const std::string& name) {
+    for (const Entry& figure : figuresOf(channel, evaluate(channel), 0))
+      if (figure.name == name) return figure.value;
+    return std::string("no such figure");
+  };
+  EXPECT_EQ(valueOf("Intercept"), "0 µm/m");  // the change of the zero step is 0 by definition
+  EXPECT_EQ(valueOf("R²"), "not known: two points only");
+  EXPECT_EQ(valueOf("Residual deviation"), "not known: too few points");
+  channel.checks[0].readings[3] = Measured{Reading(1.5), {}, {}, {}};
+  // Zeros 0 and 0.5 at x = 0, one point elsewhere: the line runs through their mean.
+  EXPECT_EQ(valueOf("Intercept").substr(0, 4), "0.25");
+  EXPECT_EQ(valueOf("R²").substr(0, 3), "0.9");
+}
+
 TEST(Report, AValueIsShownToTwoDigitsOfItsError) {
   EXPECT_EQ(withError(3, std::sqrt(3.0)), "3.0 ± 1.7");
   EXPECT_EQ(withError(0.99870123, 0.00041), "0.99870 ± 0.00041");
