@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QFileInfo>
 #include <algorithm>
+#include <map>
 #include <memory>
 
 #include "app/check_output.h"
@@ -28,12 +29,6 @@ struct Options {
   std::string save;
   bool json = false;
 };
-
-std::string checkName(const std::string& name) {
-  if (name == "pre") return "pre-test";
-  if (name == "post") return "post-test";
-  return name;
-}
 
 core::Result<void> requireUsable(const Options& options) {
   if (!options.date.empty() &&
@@ -68,10 +63,11 @@ core::Result<std::vector<CheckedChannel>> checkedChannels(const Options& options
   if (!recording) return recording.error();
   const auto pairs = channelColumns(document, *recording, options.channel);
   if (!pairs) return pairs.error();
+  noteFurtherColumns(document, *recording, *pairs);
   const auto reference = referenceTo(options);
   if (!reference) return reference.error();
   core::Check check;
-  check.name = checkName(options.name);
+  check.name = fullCheckName(options.name);
   check.date = options.date;
   check.person = options.person;
   check.recording = *reference;
@@ -86,6 +82,17 @@ core::Result<std::vector<CheckedChannel>> checkedChannels(const Options& options
     if (const auto& next = checked.back().channel) checked.back().evaluation = core::evaluate(*next);
   }
   return checked;
+}
+
+/// Says where the check could not have its name, since an earlier one has it.
+void noteOtherNames(const std::string& wanted, const std::vector<CheckedChannel>& checked) {
+  std::map<std::string, std::vector<std::string>> channelsByName;
+  for (const CheckedChannel& one : checked)
+    channelsByName[one.channel->checks.back().name].push_back(one.name);
+  for (const auto& [name, channels] : channelsByName)
+    if (name != wanted)
+      note("there is already a check \"" + wanted + "\" in " + listed(channels) + ", the new one is \"" +
+           name + "\".");
 }
 
 int save(const std::string& path, core::Document document, const std::vector<CheckedChannel>& checked) {
@@ -124,6 +131,7 @@ int check(const Options& options) {
   if (!options.save.empty() && exit != BadInput) {
     saved = save(options.save, *document, *checked) == AllPass;
     if (!saved) exit = BadInput;
+    if (saved) noteOtherNames(fullCheckName(options.name), *checked);
   }
   if (options.json) return print(checkJson(*checked, missing, saved ? options.save : ""), exit);
   return print(checkText(*checked) + (saved ? "\nSaved: " + options.save + "\n" : ""), exit);
@@ -138,8 +146,10 @@ void addCheck(CLI::App& cli, Run& chosen) {
   command->add_option("--recording", options->recording, "Recording of the check, a column a channel")
       ->required();
   command->add_option("--as", options->name, "Name of the check: pre, post or any other; pre without it");
-  command->add_option("--channel", options->channel,
-                      "Only this channel; a recording with a single column may name it as it likes");
+  command
+      ->add_option("--channel", options->channel,
+                   "Only this channel; a recording with a single column may name it as it likes")
+      ->check(faultOfName);
   command->add_option("--date", options->date, "Date of the check, as 2026-05-11");
   command->add_option("--person", options->person, "Who ran it");
   command->add_option("--save", options->save,

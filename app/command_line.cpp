@@ -2,7 +2,9 @@
 #include "app/command_line.h"
 
 #include <CLI/CLI.hpp>
+#include <QFileInfo>
 
+#include "app/files.h"
 #include "app/output.h"
 
 namespace app {
@@ -19,6 +21,16 @@ constexpr const char* footer =
 std::string commandName(const CLI::App& cli) {
   for (const CLI::App* command : cli.get_subcommands()) return " " + command->get_name();
   return "";
+}
+
+/// A word in the file's place that looks like a command and is no file.
+std::optional<core::Error> mistypedCommand(const CLI::App& cli, const std::string& word) {
+  if (word.empty() || word.find_first_of("./") != std::string::npos || QFileInfo::exists(word.c_str()))
+    return std::nullopt;
+  std::vector<std::string> names;
+  for (const CLI::App* command : cli.get_subcommands([](const CLI::App*) { return true; }))
+    names.push_back(command->get_name());
+  return core::Error{word, "this is neither a command nor a file", "Commands are " + listed(names)};
 }
 
 std::string oneLine(std::string text) {
@@ -62,10 +74,16 @@ Request requestFrom(int argc, const char* const* argv) {
     // Help and version: the library prints them.
     request.exit = cli.exit(success);
   } catch (const CLI::ParseError& error) {
-    request.exit = fail({"", oneLine(error.what()), "See \"shuntwright" + commandName(cli) + " --help\""});
+    if (const auto mistyped = mistypedCommand(cli, request.file))
+      request.exit = fail(*mistyped);
+    else
+      request.exit = fail({"", oneLine(error.what()), "See \"shuntwright" + commandName(cli) + " --help\""});
   }
   if (request.exit) return request;
-  if (const auto wrong = contradiction(request)) request.exit = fail(*wrong);
+  if (const auto wrong = contradiction(request))
+    request.exit = fail(*wrong);
+  else if (const auto mistyped = mistypedCommand(cli, request.file))
+    request.exit = fail(*mistyped);
   return request;
 }
 

@@ -20,6 +20,12 @@ struct Options {
   bool json = false;
 };
 
+/// The two checks that --checks names.
+struct PairNames {
+  std::string before;
+  std::string after;
+};
+
 struct Pair {
   std::size_t before;
   std::size_t after;
@@ -31,29 +37,37 @@ core::Result<std::size_t> checkNamed(const core::Channel& channel, const std::st
     if (channel.checks[k].name == name) return k;
     names.push_back(channel.checks[k].name);
   }
+  if (fullCheckName(name) != name) return checkNamed(channel, fullCheckName(name));
   return core::Error{"channel " + channel.name, "there is no check \"" + name + "\"",
                      names.empty() ? "The channel has no checks" : "There are " + listed(names)};
 }
 
-/// The two checks that `wanted` names as "A,B"; the first and the last when it is empty.
-core::Result<Pair> pairOf(const core::Channel& channel, const std::string& wanted) {
-  if (wanted.empty()) {
+/// What is given to --checks; none when it is empty.
+core::Result<std::optional<PairNames>> pairNames(const std::string& given) {
+  if (given.empty()) return std::optional<PairNames>();
+  const std::size_t comma = given.find(',');
+  if (comma == std::string::npos)
+    return core::Error{"--checks", "two names are needed, with a comma between",
+                       "Write for example --checks pre,post"};
+  PairNames names{given.substr(0, comma), given.substr(comma + 1)};
+  if (fullCheckName(names.before) == fullCheckName(names.after))
+    return core::Error{"--checks", "a check cannot be compared with itself", "Name two different checks"};
+  return std::optional(std::move(names));
+}
+
+/// The two checks of the channel that are wanted; the first and the last without names.
+core::Result<Pair> pairOf(const core::Channel& channel, const std::optional<PairNames>& wanted) {
+  if (!wanted) {
     if (channel.checks.size() >= 2) return Pair{0, channel.checks.size() - 1};
     return core::Error{
         "channel " + channel.name,
         "it takes two checks to compare, the channel has " + std::to_string(channel.checks.size()),
         "Add one with \"check --save\" or in the window"};
   }
-  const std::size_t comma = wanted.find(',');
-  if (comma == std::string::npos)
-    return core::Error{"--checks", "two names are needed, with a comma between",
-                       "Write for example --checks pre-test,post-test"};
-  const auto before = checkNamed(channel, wanted.substr(0, comma));
+  const auto before = checkNamed(channel, wanted->before);
   if (!before) return before.error();
-  const auto after = checkNamed(channel, wanted.substr(comma + 1));
+  const auto after = checkNamed(channel, wanted->after);
   if (!after) return after.error();
-  if (*before == *after)
-    return core::Error{"--checks", "a check cannot be compared with itself", "Name two different checks"};
   return Pair{*before, *after};
 }
 
@@ -92,6 +106,8 @@ std::string comparisonText(const core::Channel& channel, const core::ChannelEval
 }
 
 int compare(const Options& options) {
+  const auto names = pairNames(options.checks);
+  if (!names) return fail(names.error());
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
   const auto chosen = channelsNamed(*document, options.channel);
@@ -101,7 +117,7 @@ int compare(const Options& options) {
   Exit exit = AllPass;
   for (const std::size_t index : *chosen) {
     const core::Channel& channel = *document->channels[index];
-    const auto pair = pairOf(channel, options.checks);
+    const auto pair = pairOf(channel, *names);
     if (!pair) {
       note(pair.error().text());
       json["channels"].push_back({{"channel", channel.name}, {"error", pair.error().text()}});
@@ -123,14 +139,17 @@ void addCompare(CLI::App& cli, Run& chosen) {
   auto options = std::make_shared<Options>();
   CLI::App* command = cli.add_subcommand("compare", "Two checks of each channel side by side");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
-  command->add_option("--channel", options->channel, "Only the channel of this name");
-  command->add_option("--checks", options->checks,
-                      "Names of the earlier and the later check with a comma between; without it the first\n"
-                      "and the last check of each channel");
+  command->add_option("--channel", options->channel, "Only the channel of this name")->check(faultOfName);
+  command
+      ->add_option("--checks", options->checks,
+                   "Names of the earlier and the later check with a comma between, pre and post\n"
+                   "for pre-test and post-test; without it the first and the last check of each channel")
+      ->check(faultOfName);
   command->add_flag("--json", options->json, "JSON instead of tables");
   command->footer(
-      "The exit status is 0 when nothing moved beyond its limit, 1 when something did or a channel cannot\n"
-      "be judged, 2 when a channel lacks the checks.");
+      "The exit status is 0 when nothing moved beyond its limit and the checks pass, 1 when something "
+      "moved,\n"
+      "a check fails or a channel cannot be judged, 2 when a channel lacks the checks.");
   command->callback([options, &chosen] { chosen = [options] { return compare(*options); }; });
 }
 

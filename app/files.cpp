@@ -51,6 +51,16 @@ core::Result<std::vector<std::size_t>> channelsNamed(const core::Document& docum
   return chosen;
 }
 
+std::string faultOfName(const std::string& name) {
+  return name.empty() ? "the name is empty; leave the option out or name one" : "";
+}
+
+std::string fullCheckName(const std::string& name) {
+  if (name == "pre") return "pre-test";
+  if (name == "post") return "post-test";
+  return name;
+}
+
 std::vector<std::string> closedShunts(const core::Setup& setup, std::size_t step) {
   std::vector<std::string> names;
   for (const std::size_t shunt : setup.sequence[step].closed) names.push_back(setup.shunts[shunt].name);

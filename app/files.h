@@ -25,6 +25,12 @@ core::Error inFile(const std::string& path, core::Error error);
 /// name, listing those there are, and for a document without channels.
 core::Result<std::vector<std::size_t>> channelsNamed(const core::Document& document, const std::string& name);
 
+/// For CLI::Option::check: what is wrong with a name that was given, which is only that it is empty.
+std::string faultOfName(const std::string& name);
+
+/// "pre" and "post" are short for "pre-test" and "post-test"; other names of checks stand for themselves.
+std::string fullCheckName(const std::string& name);
+
 /// Names of the shunts that `step` closes.
 std::vector<std::string> closedShunts(const core::Setup& setup, std::size_t step);
 

@@ -73,7 +73,8 @@ void addLevels(CLI::App& cli, Run& chosen) {
   command->add_option("RECORDING", options->recording, "Delimited text: time in seconds, then value columns")
       ->type_name("")
       ->required();
-  command->add_option("--column", options->column, "Name of the column; not needed when there is only one");
+  command->add_option("--column", options->column, "Name of the column; not needed when there is only one")
+      ->check(faultOfName);
   command->add_flag("--json", options->json, "JSON instead of a table");
   command->callback([options, &chosen] { chosen = [options] { return levels(*options); }; });
 }

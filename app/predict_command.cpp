@@ -104,7 +104,7 @@ void addPredict(CLI::App& cli, Run& chosen) {
   auto options = std::make_shared<Options>();
   CLI::App* command = cli.add_subcommand("predict", "What every step of the plan should show");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
-  command->add_option("--channel", options->channel, "Only the channel of this name");
+  command->add_option("--channel", options->channel, "Only the channel of this name")->check(faultOfName);
   command->add_flag("--json", options->json, "JSON instead of tables");
   command->footer(
       "A step that cannot be predicted carries its error and does not hide the others. The exit status is 2\n"

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/recordings.h"
 
+#include <algorithm>
+
 #include "app/files.h"
 #include "app/output.h"
 #include "core/assess/match_levels.h"
@@ -72,6 +74,21 @@ core::Result<std::vector<ChannelColumn>> channelColumns(const core::Document& do
             columnNames(recording)};
   if (recording.columns.size() == 1) return std::vector<ChannelColumn>{{chosen->front(), 0}};
   return noColumn(recording, channel);
+}
+
+void noteFurtherColumns(const core::Document& document, const core::Recording& recording,
+                        const std::vector<ChannelColumn>& pairs) {
+  for (const ChannelColumn& pair : pairs) {
+    const std::string& name = recording.columns[pair.column].name;
+    for (int number = 2;; ++number) {
+      const std::string further = name + " (" + std::to_string(number) + ")";
+      if (!columnCalled(recording, further)) break;
+      const auto isFurther = [&](const auto& channel) { return channel->name == further; };
+      if (std::none_of(document.channels.begin(), document.channels.end(), isFurther))
+        note("the recording has a further column \"" + name + "\", numbered \"" + further +
+             "\": it was left out, the first was judged.");
+    }
+  }
 }
 
 core::Result<core::Channel> withCheckFrom(const core::Channel& channel, const core::Recording& recording,

@@ -34,6 +34,11 @@ core::Result<std::vector<ChannelColumn>> channelColumns(const core::Document& do
                                                         const core::Recording& recording,
                                                         const std::string& channel);
 
+/// Says on standard error which columns were left out of `pairs` because an earlier one has the same name:
+/// reading a recording numbers them.
+void noteFurtherColumns(const core::Document& document, const core::Recording& recording,
+                        const std::vector<ChannelColumn>& pairs);
+
 /// `channel` with a closed check made from the levels of `column`, the last of its checks.
 /// `check` brings name, date, person and the reference to the recording.
 core::Result<core::Channel> withCheckFrom(const core::Channel& channel, const core::Recording& recording,

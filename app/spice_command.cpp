@@ -42,7 +42,7 @@ void addSpice(CLI::App& cli, Run& chosen) {
   auto options = std::make_shared<Options>();
   CLI::App* command = cli.add_subcommand("spice", "One step as a netlist that circuit simulators run");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
-  command->add_option("--channel", options->channel, "Name of the channel")->required();
+  command->add_option("--channel", options->channel, "Name of the channel")->required()->check(faultOfName);
   command->add_option("--step", options->step, "Number of the step, counted from 1")->required();
   command->add_flag("--json", options->json, "JSON with the netlist as one text");
   command->callback([options, &chosen] { chosen = [options] { return spice(*options); }; });

@@ -100,6 +100,22 @@ class Usage(CommandTest):
         self.refused(PLAN, says="no display")
         self.refused(self.path("none.bridgecal"), says="no such file")
 
+    def test_a_mistyped_command_lists_the_commands(self):
+        self.refused("prediction", says="neither a command nor a file", says_also=", ".join(self.COMMANDS))
+        self.refused("prediction", PLAN, says="neither a command nor a file")
+        self.refused("prediction", "--channel", "TP-01", says="neither a command nor a file")
+        # A file needs no ending, and a name with one is meant as a file.
+        os.mkfifo(self.path("pipe"))
+        self.assertIn("pipe or a device", run("pipe", cwd=self.folder).stderr)
+        self.refused("prediction.bridgecal", says="no such file")
+
+    def test_an_empty_name_does_not_mean_all(self):
+        for words in (("predict", PLAN), ("compare", DEMO), ("check", PLAN, "--recording", PRE),
+                      ("spice", PLAN, "--step", "1")):
+            self.refused(*words, "--channel", "", says="--channel", says_also="empty")
+        self.refused("compare", DEMO, "--checks", "", says="--checks", says_also="empty")
+        self.refused("levels", PRE, "--column", "", says="--column", says_also="empty")
+
     def test_output_that_cannot_be_written_is_an_error(self):
         with open("/dev/full", "w") as full:
             done = subprocess.run([PROGRAM, "predict", PLAN], stdout=full, stderr=subprocess.PIPE,
@@ -309,6 +325,16 @@ class Check(CommandTest):
         self.succeeds("check", PLAN, "--recording", self.single_column("anything"), "--channel", "TP-01")
         self.refused("check", PLAN, "--recording", self.path("single.csv"), says="name of a channel")
 
+    def test_a_second_column_of_the_same_name_is_told(self):
+        with open(PRE, encoding="utf-8") as file:
+            rows = list(csv.reader(line for line in file if not line.startswith("#")))
+        lines = ["time [s],TP-01,TP-01,TP-02"] + [",".join((row[0], row[1], "0", row[2])) for row in rows[1:]]
+        double = self.file("double.csv", "\n".join(lines) + "\n")
+        done = self.succeeds("check", PLAN, "--recording", double)
+        self.assertIn('further column "TP-01"', done.stderr)
+        self.assertNotIn('further column "TP-02"', done.stderr)
+        self.assertEqual(self.succeeds("check", PLAN, "--recording", double, "--channel", "TP-02").stderr, "")
+
     def test_another_unit_is_refused(self):
         self.refused("check", PLAN, "--recording", self.single_column("TP-01 [mV/V]"), "--channel", "TP-01",
                      says="mV/V", says_also="µm/m")
@@ -343,8 +369,12 @@ class Check(CommandTest):
         self.assertEqual(len(check["readings"]), 9)
 
         # The saved document is one to go on with; a second check of the same name gets a name of its own.
-        again = self.json("check", out, "--recording", POST, "--as", "pre", "--save", out, exit=1)
+        self.assertNotIn("already", done.stderr)
+        done = self.succeeds("check", out, "--recording", POST, "--as", "pre", "--save", out, "--json", exit=1)
+        again = json.loads(done.stdout)
         self.assertEqual(again["channels"][0]["check"], "pre-test (2)")
+        self.assertIn('already a check "pre-test" in TP-01, ', done.stderr)
+        self.assertIn('the new one is "pre-test (2)"', done.stderr)
         self.assertEqual(again["saved"], out)
 
     def test_too_few_levels_list_both_sides_and_save_nothing(self):
@@ -378,7 +408,7 @@ class Compare(CommandTest):
     def test_the_leak_moved_the_channel_and_others_are_unchanged(self):
         result = self.json("compare", DEMO, exit=1)
         verdicts = {c["channel"]: c["verdict"] for c in result["channels"]}
-        self.assertEqual(verdicts, {"TP-01": "pass", "TP-02": "fail", "TP-11": "pass", "TP-12": "pass",
+        self.assertEqual(verdicts, {"TP-01": "pass", "TP-02": "fail", "TP-11": "pass", "TP-12": "fail",
                                     "TP-21": "pass", "TP-31": "pass", "LC-1": "pass"})
         one = result["channels"][0]
         self.assertEqual((one["before"], one["after"]), ("pre-test", "post-test"))
@@ -388,14 +418,31 @@ class Compare(CommandTest):
 
     def test_one_channel_and_checks_by_name(self):
         done = self.succeeds("compare", DEMO, "--channel", "TP-01", "--checks", "post-test,pre-test")
-        self.assertIn("Unchanged", done.stdout)
+        self.assertIn("Steps unchanged", done.stdout)
+
+    def test_checks_that_agree_do_not_pass_while_they_fail(self):
+        twelve = self.json("compare", DEMO, "--channel", "TP-12", exit=1)["channels"][0]
+        self.assertEqual({step["verdict"] for step in twelve["steps"]}, {"pass"})
+        self.assertIn("fail", twelve["reason"])
+        self.assertIn(twelve["reason"], self.succeeds("compare", DEMO, "--channel", "TP-12", exit=1).stdout)
+
+    def test_short_names_are_those_of_the_check_command(self):
+        short = self.json("compare", DEMO, "--channel", "TP-01", "--checks", "pre,post")
+        self.assertEqual(short, self.json("compare", DEMO, "--channel", "TP-01", "--checks", "pre-test,post-test"))
+
+        def renamed(content):
+            content["channels"][0]["checks"][1]["name"] = "post"
+        document = self.document(renamed, DEMO)
+        one = self.json("compare", document, "--channel", "TP-01", "--checks", "pre,post")["channels"][0]
+        self.assertEqual((one["before"], one["after"]), ("pre-test", "post"))
 
     def test_checks_that_are_not_there(self):
         self.refused("compare", PLAN, "--channel", "TP-01", says="two checks")
         self.refused("compare", DEMO, "--channel", "TP-01", "--checks", "pre-test,lunch", says="lunch",
                      says_also="post-test")
-        self.refused("compare", DEMO, "--channel", "TP-01", "--checks", "pre-test", says="--checks")
-        self.refused("compare", DEMO, "--channel", "TP-01", "--checks", "pre-test,pre-test", says="itself")
+        self.refused("compare", DEMO, "--checks", "pre-test", says="--checks")  # once, not for each channel
+        self.refused("compare", DEMO, "--checks", "pre-test,pre-test", says="itself")
+        self.refused("compare", DEMO, "--checks", "pre,pre-test", says="itself")
 
 
 class Report(CommandTest):
