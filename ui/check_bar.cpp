@@ -47,8 +47,8 @@ CheckBar::CheckBar(Session& session, QWidget* parent) : QWidget(parent), m_sessi
   m_compared->setObjectName("comparedBox");
   m_compared->setAccessibleName(tr("Compare with"));
   for (auto* box : {m_check, m_compared}) {
-    box->setMinimumContentsLength(9);
-    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    box->setMinimumContentsLength(14);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   }
   line->addWidget(new QLabel(tr("Check")));
   line->addWidget(m_check);
@@ -56,8 +56,6 @@ CheckBar::CheckBar(Session& session, QWidget* parent) : QWidget(parent), m_sessi
           &QToolButton::clicked, this, &CheckBar::addCheck);
   connect(tool("fromRecording", tr("From recording…"), tr("Find the held levels in a recording")),
           &QToolButton::clicked, this, &CheckBar::recordingWanted);
-  connect(tool("checkDetails", tr("Details…"), tr("Name, date, person and remark of the check")),
-          &QToolButton::clicked, this, &CheckBar::editDetails);
   m_close = tool("closeCheck", tr("Close check"), tr("Keep the set-up that this check is judged by"));
   connect(m_close, &QToolButton::clicked, this, &CheckBar::closeOrReopen);
   line->addStretch();
@@ -89,8 +87,7 @@ void CheckBar::refresh() {
   fill(m_compared, QStringList{tr("nothing")} + names, rowOf(chosen.compared));
   m_compared->setEnabled(names.size() > 1);
   m_close->setText(m_session.checkIsClosed() ? tr("Reopen check") : tr("Close check"));
-  for (const char* name : {"closeCheck", "checkDetails"})
-    findChild<QToolButton*>(name)->setEnabled(m_session.check() != nullptr);
+  m_close->setEnabled(m_session.check() != nullptr);
 }
 
 void CheckBar::addCheck() {

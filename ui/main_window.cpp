@@ -11,6 +11,7 @@
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QScreen>
 #include <QSplitter>
 #include <QStatusBar>
 #include <QToolButton>
@@ -50,7 +51,9 @@ QWidget* named(const QString& name, QWidget* view) {
 MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent), m_session(session) {
   setObjectName("mainWindow");
   setAcceptDrops(true);
-  resize(1280, 800);
+  // Never larger than the screen has room for, with its title bar.
+  const QRect room = screen()->availableGeometry().adjusted(0, 0, 0, -40);
+  resize(QSize(1280, 800).boundedTo(room.size().isEmpty() ? QSize(1280, 800) : room.size()));
   buildViews();
   buildFileMenu();
   buildEditMenu();
@@ -61,6 +64,9 @@ MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent),
   buildHelpMenu();
   statusBar()->setSizeGripEnabled(false);
   connect(&session, &Session::changed, this, &MainWindow::refresh);
+  connect(&session, &Session::historyChanged, this, &MainWindow::refresh);
+  // A sentence about what was refused is out of date once something was changed.
+  connect(&session.history(), &QUndoStack::indexChanged, this, [this] { warn({}); });
   refresh();
 }
 
@@ -93,6 +99,26 @@ QWidget* MainWindow::leftColumn() {
   return m_left;
 }
 
+QWidget* MainWindow::noticeBar() {
+  m_notice = new QFrame;
+  m_notice->setObjectName("notice");
+  auto* line = new QHBoxLayout(m_notice);
+  line->setContentsMargins(10, 4, 6, 4);
+  m_noticeText = new QLabel;
+  m_noticeText->setObjectName("noticeText");
+  m_noticeText->setTextFormat(Qt::PlainText);
+  m_noticeText->setWordWrap(true);
+  m_noticeText->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  auto* close = new QToolButton;
+  close->setObjectName("closeNotice");
+  close->setText(tr("Close"));
+  connect(close, &QToolButton::clicked, this, [this] { warn({}); });
+  line->addWidget(m_noticeText, 1);
+  line->addWidget(close);
+  m_notice->hide();
+  return m_notice;
+}
+
 void MainWindow::buildViews() {
   m_bridge = new BridgeView(m_session);
   m_outcome = new OutcomeView(m_session);
@@ -107,10 +133,16 @@ void MainWindow::buildViews() {
   m_columns->addWidget(leftColumn());
   m_columns->addWidget(m_rows);
   for (auto* splitter : {m_top, m_rows, m_columns}) splitter->setChildrenCollapsible(false);
-  setCentralWidget(m_columns);
+  auto* centre = new QWidget;
+  auto* layout = new QVBoxLayout(centre);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  layout->addWidget(noticeBar());
+  layout->addWidget(m_columns, 1);
+  setCentralWidget(centre);
   resetLayout();
-  connect(m_setup, &SetupForm::refused, this, &MainWindow::say);
-  connect(m_sequence, &SequencePane::refused, this, &MainWindow::say);
+  connect(m_setup, &SetupForm::refused, this, &MainWindow::warn);
+  connect(m_sequence, &SequencePane::refused, this, &MainWindow::warn);
   connect(&m_sequence->checks(), &CheckBar::recordingWanted, this, &MainWindow::takeRecording);
   connect(m_bridge, &BridgeView::partActivated, this, [this](const BridgePart& part) {
     if (part.kind == BridgePart::Kind::Arm) m_setup->focusField(QString("arm%1").arg(part.index + 1));
@@ -142,8 +174,19 @@ void MainWindow::enlarge(QWidget* view) {
 
 void MainWindow::say(const QString& sentence) {
   statusBar()->showMessage(sentence);
-  statusBar()->setToolTip(sentence.toHtmlEscaped());
   QAccessibleEvent alert(statusBar(), QAccessible::Alert);
+  QAccessible::updateAccessibility(&alert);
+}
+
+void MainWindow::warn(const QString& sentence) {
+  m_notice->setVisible(!sentence.isEmpty());
+  if (sentence.isEmpty()) return;
+  const Colours colours = coloursFor(palette());
+  m_notice->setStyleSheet(QString("#notice { border-left: 5px solid %1; background: %2; }")
+                              .arg(colours.fail.name(), colours.background.name()));
+  m_noticeText->setText(sentence);
+  statusBar()->clearMessage();
+  QAccessibleEvent alert(m_noticeText, QAccessible::Alert);
   QAccessible::updateAccessibility(&alert);
 }
 

@@ -36,8 +36,11 @@ class MainWindow : public QMainWindow {
   /// The document has no file of its own, as for the built-in demo.
   void showAsUnsaved(const QString& title);
 
-  /// Shows a sentence to the user: in the status bar, and to screen readers.
+  /// Tells that something was done: in the status bar, and to screen readers.
   void say(const QString& sentence);
+  /// Tells that something was refused or went wrong: in a bar over the views that stays until the next
+  /// change or until it is closed, and to screen readers. An empty sentence closes the bar.
+  void warn(const QString& sentence);
 
   /// Everything back to the proportions of the present window size.
   void resetLayout();
@@ -49,6 +52,7 @@ class MainWindow : public QMainWindow {
 
  private:
   QWidget* leftColumn();
+  QWidget* noticeBar();
   void buildViews();
   void buildFileMenu();
   void buildEditMenu();
@@ -67,6 +71,7 @@ class MainWindow : public QMainWindow {
   void exportReport();
   core::Result<QByteArray> pdfWithProgress();
   void exportNetlist();
+  void tellWritten(const QString& path, const core::Result<void>& written, const QString& otherwise);
   bool mayDiscard();
   void editDetails();
   void takeRecording();
@@ -90,6 +95,8 @@ class MainWindow : public QMainWindow {
   QSplitter* m_left = nullptr;
   QSplitter* m_rows = nullptr;
   QSplitter* m_top = nullptr;
+  QWidget* m_notice = nullptr;
+  QLabel* m_noticeText = nullptr;
   QAction* m_undo = nullptr;
   QAction* m_redo = nullptr;
 };

@@ -56,7 +56,7 @@ void MainWindow::openDialog() {
 bool MainWindow::openFile(const QString& path) {
   auto document = openDocument(path);
   if (!document) {
-    say(tr("Not opened: %1").arg(toText(document.error())));
+    warn(tr("Not opened: %1").arg(toText(document.error())));
     return false;
   }
   m_path = QFileInfo(path).absoluteFilePath();
@@ -82,7 +82,7 @@ bool MainWindow::saveAsDialog() {
 
 bool MainWindow::saveAs(const QString& path) {
   if (const auto saved = saveDocument(m_session.document(), path); !saved) {
-    say(tr("Not saved: %1").arg(toText(saved.error())));
+    warn(tr("Not saved: %1").arg(toText(saved.error())));
     return false;
   }
   m_path = QFileInfo(path).absoluteFilePath();
@@ -100,13 +100,19 @@ void MainWindow::exportReport() {
   if (!chosen.isEmpty()) writeReport(withSuffix(chosen, "pdf"));
 }
 
+void MainWindow::tellWritten(const QString& path, const core::Result<void>& written,
+                             const QString& otherwise) {
+  if (written) return say(tr("Wrote %1.").arg(path));
+  warn(otherwise.arg(toText(written.error())));
+}
+
 bool MainWindow::writeReport(const QString& path) {
   const bool csv = path.endsWith(".csv", Qt::CaseInsensitive);
   const auto bytes =
       csv ? core::Result<QByteArray>(QByteArray::fromStdString(core::reportCsv(m_session.document())))
           : pdfWithProgress();
   const auto saved = bytes ? saveBytes(path, *bytes) : core::Result<void>(bytes.error());
-  say(saved ? tr("Wrote %1.").arg(path) : tr("No report: %1").arg(toText(saved.error())));
+  tellWritten(path, saved, tr("No report: %1"));
   return bool(saved);
 }
 
@@ -125,21 +131,23 @@ core::Result<QByteArray> MainWindow::pdfWithProgress() {
 }
 
 void MainWindow::exportNetlist() {
-  if (!m_session.channel() || !m_session.selection().step) return say(tr("Choose the step first."));
+  if (!m_session.channel() || !m_session.selection().step) return warn(tr("Choose the step first."));
   const std::size_t step = *m_session.selection().step;
   const auto netlist = core::spiceNetlist(m_session.channel()->setup, step, m_session.channel()->name);
-  if (!netlist) return say(tr("No netlist: %1").arg(toText(netlist.error())));
+  if (!netlist) return warn(tr("No netlist: %1").arg(toText(netlist.error())));
   const QString path = QFileDialog::getSaveFileName(
       this, tr("SPICE netlist"), QFileInfo(m_path).path() + "/step.cir", tr("SPICE netlist (*.cir)"));
   if (path.isEmpty()) return;
-  const auto saved = saveBytes(withSuffix(path, "cir"), QByteArray::fromStdString(*netlist));
-  say(saved ? tr("Wrote %1.").arg(path) : tr("No netlist: %1").arg(toText(saved.error())));
+  tellWritten(path, saveBytes(withSuffix(path, "cir"), QByteArray::fromStdString(*netlist)),
+              tr("No netlist: %1"));
 }
 
 void MainWindow::takeRecording() {
-  if (!m_session.channel()) return say(tr("There is no channel yet: add a channel first."));
+  if (!m_session.channel()) return warn(tr("There is no channel yet: add a channel first."));
   RecordingDialog dialog(m_session, m_path, this);
-  dialog.exec();
+  if (dialog.exec() == QDialog::Accepted)
+    say(tr("Took readings for %1 of %2 channels.")
+            .arg(QString::number(dialog.taken()), QString::number(m_session.document().channels.size())));
 }
 
 }  // namespace ui

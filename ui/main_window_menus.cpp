@@ -104,11 +104,11 @@ void MainWindow::buildCheckMenu() {
   addAction(menu, "checkCompare", tr("Compare with the &other check"), tr("Ctrl+M"), [this] {
     const Selection& chosen = m_session.selection();
     if (!chosen.check || m_session.channel()->checks.size() < 2)
-      return say(tr("There is no second check of this channel to compare with."));
+      return warn(tr("There is no second check of this channel to compare with."));
     const std::size_t other = *chosen.check > 0 ? *chosen.check - 1 : 1;
     m_session.compareWith(chosen.compared ? std::nullopt : std::optional(other));
   });
-  connect(&checks, &CheckBar::refused, this, &MainWindow::say);
+  connect(&checks, &CheckBar::refused, this, &MainWindow::warn);
 }
 
 void MainWindow::buildViewMenu() {
@@ -139,7 +139,7 @@ void MainWindow::addChannel() {
 }
 
 void MainWindow::duplicateChannel() {
-  if (!m_session.channel()) return say(tr("There is no channel to duplicate."));
+  if (!m_session.channel()) return warn(tr("There is no channel to duplicate."));
   core::Channel copy = *m_session.channel();
   copy.checks.clear();
   const std::size_t at = *m_session.selection().channel + 1;
@@ -149,7 +149,7 @@ void MainWindow::duplicateChannel() {
 }
 
 void MainWindow::removeChannel() {
-  if (!m_session.channel()) return say(tr("There is no channel to remove."));
+  if (!m_session.channel()) return warn(tr("There is no channel to remove."));
   m_session.edit(tr("Remove channel"),
                  core::withChannelRemoved(m_session.document(), *m_session.selection().channel));
 }

@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <QLocale>
 
+#include "core/units/text.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -51,7 +52,8 @@ void QuantityEdit::setOptional(const QString& meaning) {
 }
 
 void QuantityEdit::setValue(std::optional<double> base) {
-  if (hasFocus() && isModified() && m_value == base) return;
+  // Neither half-typed nor refused text is lost because another field was changed.
+  if (m_value == base && (m_refused || (hasFocus() && isModified()))) return;
   m_value = base;
   showValue();
 }
@@ -71,10 +73,10 @@ core::Result<double> QuantityEdit::parsed() const {
   const bool tooSmall = m_least && (m_inclusive ? *value < *m_least : *value <= *m_least);
   const auto limit = [&](double base) { return quantityText(base, m_family, m_unit).toStdString(); };
   if (tooSmall)
-    return core::Error{"", "\"" + text().toStdString() + "\" is too small",
+    return core::Error{"", core::inQuotes(text().toStdString()) + " is too small",
                        std::string(m_inclusive ? "Enter at least " : "Enter more than ") + limit(*m_least)};
   if (m_greatest && *value > *m_greatest)
-    return core::Error{"", "\"" + text().toStdString() + "\" is too large",
+    return core::Error{"", core::inQuotes(text().toStdString()) + " is too large",
                        "Enter at most " + limit(*m_greatest)};
   return value;
 }

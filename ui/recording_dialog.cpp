@@ -3,6 +3,7 @@
 
 #include <QComboBox>
 #include <QDate>
+#include <QDateTime>
 #include <QDialogButtonBox>
 #include <QDir>
 #include <QFileDialog>
@@ -98,6 +99,8 @@ RecordingDialog::RecordingDialog(Session& session, const QString& documentPath, 
 QFormLayout* RecordingDialog::fileForm() {
   m_name = new QLineEdit(m_session.channel()->checks.empty() ? "pre-test" : "post-test");
   m_name->setObjectName("recordingCheckName");
+  m_date = new QLineEdit(QDate::currentDate().toString(Qt::ISODate));
+  m_date->setObjectName("recordingDate");
   auto* choose = new QPushButton(tr("Choose file…"));
   choose->setObjectName("chooseRecording");
   connect(choose, &QPushButton::clicked, this, &RecordingDialog::chooseFile);
@@ -116,6 +119,7 @@ QFormLayout* RecordingDialog::fileForm() {
 
   auto* form = new QFormLayout;
   form->addRow(tr("Check"), m_name);
+  form->addRow(tr("Date"), m_date);
   form->addRow(tr("Recording"), fileRow);
   form->addRow(columnLabel, m_column);
   return form;
@@ -133,6 +137,13 @@ QWidget* RecordingDialog::buttons() {
 
 void RecordingDialog::followTables() {
   connect(m_channels, &QTableWidget::itemSelectionChanged, this, &RecordingDialog::showLevels);
+  connect(m_channels, &QTableWidget::itemChanged, this, [this](QTableWidgetItem* item) {
+    const std::size_t channel = m_contents.channels[static_cast<std::size_t>(item->row())].channel;
+    if (item->checkState() == Qt::Checked)
+      m_leftOut.erase(channel);
+    else
+      m_leftOut.insert(channel);
+  });
   connect(m_levels, &QTableWidget::itemChanged, this, [this](QTableWidgetItem* item) {
     const int row = m_channels->currentRow();
     if (row < 0 || item->column() != 0) return;
@@ -172,6 +183,9 @@ void RecordingDialog::chooseFile() {
 
 void RecordingDialog::readFile(const QString& path) {
   m_path = path;
+  m_leftOut.clear();
+  if (const QFileInfo file(path); file.exists())
+    m_date->setText(file.lastModified().date().toString(Qt::ISODate));
   m_file->setText(QDir::toNativeSeparators(path));
   startReading({});
 }
@@ -262,9 +276,7 @@ void RecordingDialog::showChannels() {
     const core::Channel& channel = *m_session.document().channels[found.channel];
     const auto next = withReadings(found);
     auto* name = cell(toQString(channel.name), true);
-    const bool hadTick = m_channels->item(static_cast<int>(row), 0) != nullptr;
-    const bool ticked = !hadTick || m_channels->item(static_cast<int>(row), 0)->checkState() == Qt::Checked;
-    name->setCheckState(next && ticked ? Qt::Checked : Qt::Unchecked);
+    name->setCheckState(next && !m_leftOut.contains(found.channel) ? Qt::Checked : Qt::Unchecked);
     if (!next) name->setFlags(Qt::ItemIsSelectable | Qt::ItemIsEnabled);
     some = some || next;
     const int r = static_cast<int>(row);
@@ -322,7 +334,7 @@ core::Result<core::Channel> RecordingDialog::withReadings(const ChannelLevels& f
     return unit.error();
   core::Check check;
   check.name = m_name->text().trimmed().toStdString();
-  check.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
+  check.date = m_date->text().trimmed().toStdString();
   check.recording = reference(found.column);
   check.readings = *readings;
   return core::withCheckAdded(channel, std::move(check));
@@ -330,16 +342,16 @@ core::Result<core::Channel> RecordingDialog::withReadings(const ChannelLevels& f
 
 void RecordingDialog::accept() {
   core::Document next = m_session.document();
-  std::size_t taken = 0;
+  m_taken = 0;
   for (std::size_t row = 0; row < m_contents.channels.size(); ++row) {
     if (m_channels->item(static_cast<int>(row), 0)->checkState() != Qt::Checked) continue;
     const ChannelLevels& found = m_contents.channels[row];
     auto channel = withReadings(found);
     if (!channel) return say(toText(channel.error()));
     next = core::withChannel(std::move(next), found.channel, *std::move(channel));
-    ++taken;
+    ++m_taken;
   }
-  if (taken == 0) return say(tr("Tick at least one channel whose levels match its plan."));
+  if (m_taken == 0) return say(tr("Tick at least one channel whose levels match its plan."));
   m_session.edit(tr("Take readings from recording"), std::move(next));
   if (m_session.channel() && !m_session.channel()->checks.empty())
     m_session.selectCheck(m_session.channel()->checks.size() - 1);

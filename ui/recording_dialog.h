@@ -4,6 +4,7 @@
 #include <QDialog>
 #include <QFutureWatcher>
 #include <memory>
+#include <set>
 #include <stop_token>
 #include <vector>
 
@@ -48,6 +49,9 @@ class RecordingDialog : public QDialog {
   /// Starts reading `path` on a worker; `readingDone` is emitted when the table shows what was found.
   void readFile(const QString& path);
 
+  /// How many channels got readings; 0 until accepted.
+  std::size_t taken() const { return m_taken; }
+
   void accept() override;
   void reject() override;
 
@@ -74,9 +78,12 @@ class RecordingDialog : public QDialog {
   QString m_path;
   RecordingContents m_contents;
   std::vector<std::vector<bool>> m_kept;  ///< row of the channel table -> level kept
+  std::set<std::size_t> m_leftOut;        ///< channels that the user unticked, by their index in the document
+  std::size_t m_taken = 0;
   std::stop_source m_stop;
   QFutureWatcher<RecordingContents> m_watcher;
   QLineEdit* m_name;
+  QLineEdit* m_date;
   QLabel* m_file;
   QComboBox* m_column;
   QProgressBar* m_progress;

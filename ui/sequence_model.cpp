@@ -5,6 +5,7 @@
 
 #include "core/document/edits.h"
 #include "core/units/notation.h"
+#include "core/units/text.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -44,7 +45,7 @@ core::Result<std::vector<std::size_t>> closedShuntsFromText(const core::Setup& s
     const qsizetype found = known.indexOf(name);
     if (found < 0)
       return core::Error{
-          "", "no shunt is called \"" + name.toStdString() + "\"",
+          "", "no shunt is called " + core::inQuotes(name.toStdString()),
           known.isEmpty() ? "Add a shunt first" : "Known shunts: " + known.join(", ").toStdString()};
     closed.push_back(static_cast<std::size_t>(found));
   }
@@ -100,6 +101,8 @@ QVariant SequenceModel::headerData(int section, Qt::Orientation orientation, int
       return tr("Expected\n[%1]").arg(reading);
     case Measured:
       return tr("Measured\n[%1]").arg(reading);
+    case Change:
+      return tr("Change\n[%1]").arg(reading);
     case Deviation:
       return tr("Deviation\n[%1]").arg(reading);
     case Limit:
@@ -192,6 +195,8 @@ QString SequenceModel::assessedText(int row, int column, int digits) const {
       return static_cast<std::size_t>(row) < readings.size() && readings[row]
                  ? shown(readings[row]->mean, digits)
                  : QString();
+    case Change:
+      return shown(step.change, digits);
     case Deviation:
       return shown(step.deviation, differenceDigits);
     case Limit:
@@ -218,6 +223,16 @@ QString SequenceModel::hint(const QModelIndex& index) const {
   if (!prediction) return toText(prediction.error());
   if (index.column() >= Measured && shownAssessment()) return toQString(shownAssessment()->steps[row].reason);
   return {};
+}
+
+QString SequenceModel::whyFixed(int column) const {
+  if (session().checkIsClosed())
+    return tr(
+        "This check is closed and shows the set-up it was judged by: reopen it, or choose \"plan only\" or "
+        "an "
+        "open check.");
+  if (column == Measured) return tr("There is no check to enter readings for: start one with \"New\".");
+  return SheetModel::whyFixed(column);
 }
 
 core::Result<core::Channel> SequenceModel::withCell(core::Channel channel, int row, int column,

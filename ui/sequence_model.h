@@ -21,6 +21,7 @@ class SequenceModel : public SheetModel {
     Output,
     Expected,
     Measured,
+    Change,
     Deviation,
     Limit,
     VerdictColumn,
@@ -32,6 +33,8 @@ class SequenceModel : public SheetModel {
   QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
   QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
   Qt::ItemFlags flags(const QModelIndex& index) const override;
+
+  QString whyFixed(int column) const override;
 
  protected:
   core::Result<core::Channel> withCell(core::Channel channel, int row, int column,

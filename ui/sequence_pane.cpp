@@ -9,6 +9,7 @@
 
 #include "core/document/edits.h"
 #include "ui/check_bar.h"
+#include "ui/choice_delegates.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -32,7 +33,7 @@ void setWidths(SheetView* view, std::initializer_list<int> characters, int stret
     for (const QString& line :
          view->model()->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().split('\n'))
       header = std::max(header, view->fontMetrics().horizontalAdvance(line));
-    view->setColumnWidth(column++, std::max(view->fontMetrics().averageCharWidth() * width, header + 14));
+    view->setColumnWidth(column++, std::max(view->fontMetrics().horizontalAdvance('0') * width, header + 14));
   }
   view->horizontalHeader()->setSectionResizeMode(stretched, QHeaderView::Stretch);
   view->horizontalHeader()->setMinimumSectionSize(36);
@@ -68,12 +69,13 @@ QWidget* SequencePane::stepsPage() {
   m_steps->setObjectName("sequenceTable");
   m_steps->setAccessibleName(tr("Sequence"));
   m_steps->setModel(&m_sequence);
-  setWidths(m_steps, {5, 8, 18, 14, 6, 12, 13, 12, 12, 12, 10, 13}, SequenceModel::Closed);
+  setWidths(m_steps, {4, 6, 14, 11, 5, 10, 11, 10, 10, 10, 9, 8, 11}, SequenceModel::Closed);
   connect(m_steps, &SheetView::refused, this, &SequencePane::refused);
   connect(m_steps->selectionModel(), &QItemSelectionModel::currentChanged, this,
           [this](const QModelIndex& current) {
             if (current.isValid()) m_session.selectStep(static_cast<std::size_t>(current.row()));
           });
+  m_steps->setItemDelegateForColumn(SequenceModel::Closed, new ClosedShuntsDelegate(m_session, this));
   m_checks = new CheckBar(m_session);
   connect(m_checks, &CheckBar::refused, this, &SequencePane::refused);
   auto* tools = new QHBoxLayout;
@@ -97,7 +99,7 @@ QWidget* SequencePane::shuntsPage() {
   auto* nodes = new NodeDelegate(m_session, this);
   m_shunts->setItemDelegateForColumn(ShuntModel::From, nodes);
   m_shunts->setItemDelegateForColumn(ShuntModel::To, nodes);
-  setWidths(m_shunts, {18, 12, 14, 14, 11, 30, 13, 11, 11}, ShuntModel::Place);
+  setWidths(m_shunts, {14, 10, 12, 12, 9, 24, 11, 10, 10}, ShuntModel::Place);
   connect(m_shunts, &SheetView::refused, this, &SequencePane::refused);
   auto* tools = new QHBoxLayout;
   tools->addWidget(

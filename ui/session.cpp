@@ -27,7 +27,9 @@ Session::Session(core::Document document, QObject* parent)
     : QObject(parent), m_document(std::move(document)) {
   keepSelectionValid();
   chooseLatestCheck();
-  connect(&m_history, &QUndoStack::cleanChanged, this, &Session::changed);
+  // The stack counts a step as done only after its command has run, so what can be undone is told again.
+  connect(&m_history, &QUndoStack::indexChanged, this, &Session::historyChanged);
+  connect(&m_history, &QUndoStack::cleanChanged, this, &Session::historyChanged);
 }
 
 const core::Channel* Session::channel() const {
@@ -104,11 +106,31 @@ void Session::reset(core::Document document) {
 }
 
 void Session::setDocument(core::Document document) {
+  const bool followed = followChannel(document);
   m_document = std::move(document);
   // Results of values that are gone are dropped, or undoing back and forth would pile them up.
   std::erase_if(m_evaluations, [](const auto& entry) { return entry.second.first.use_count() == 1; });
   keepSelectionValid();
+  if (!followed) chooseLatestCheck();
   emit changed();
+}
+
+/// Keeps the chosen channel chosen when others come or go: the same value, else the same name. False
+/// when it is gone and its neighbour is chosen instead.
+bool Session::followChannel(const core::Document& next) {
+  if (!m_selection.channel) return true;
+  const auto chosen = m_document.channels[*m_selection.channel];
+  const auto follow = [&](const auto& isChosen) {
+    const auto found = std::find_if(next.channels.begin(), next.channels.end(), isChosen);
+    if (found == next.channels.end()) return false;
+    m_selection.channel = static_cast<std::size_t>(found - next.channels.begin());
+    return true;
+  };
+  if (follow([&](const auto& channel) { return channel == chosen; })) return true;
+  if (follow([&](const auto& channel) { return channel->name == chosen->name; })) return true;
+  if (next.channels.size() == m_document.channels.size()) return true;  // renamed
+  m_selection = Selection{.channel = m_selection.channel, .step = {}, .check = {}, .compared = {}};
+  return false;
 }
 
 void Session::chooseLatestCheck() {

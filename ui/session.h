@@ -60,12 +60,16 @@ class Session : public QObject {
   void reset(core::Document document);
 
  signals:
-  /// Document, selection or history changed.
+  /// Document or selection changed.
   void changed();
+  /// What can be undone or redone changed, or whether the document is as saved. Comes after `changed`,
+  /// since a step counts as done only when its command has run.
+  void historyChanged();
 
  private:
   friend class DocumentEdit;
   void setDocument(core::Document document);
+  bool followChannel(const core::Document& next);
   void keepSelectionValid();
   void chooseLatestCheck();
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/setup_form.h"
 
+#include <QAbstractItemView>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
@@ -39,6 +40,14 @@ bool usesLead(const core::Channel& channel, core::LeadRole role) {
 
 bool showsUnit(const core::Channel& channel, core::ReadingUnit unit) {
   return channel.setup.instrument.unit == unit;
+}
+
+/// Arms that are still at the old nominal value follow the new one; measured ones stay.
+void setNominal(core::Channel& channel, double ohm) {
+  core::Bridge& bridge = channel.setup.bridge;
+  for (core::Resistance& arm : bridge.arms)
+    if (arm == bridge.gauge.nominal) arm = core::Resistance(ohm);
+  bridge.gauge.nominal = core::Resistance(ohm);
 }
 
 /// Combo boxes change only when meant to: the wheel over an unfocused one scrolls the form instead.
@@ -157,6 +166,7 @@ void SetupForm::addBridgeGroup() {
   m_template = new CalmComboBox("bridgeTemplate", tr("Bridge template"));
   for (const core::BridgeTemplate& shape : core::allTemplates())
     m_template->addItem(toQString(shape.name), static_cast<int>(shape.type));
+  m_template->view()->setMinimumWidth(m_template->view()->sizeHintForColumn(0) + 24);
   addRow(form, {}, m_template);
   connect(m_template, &QComboBox::activated, this, [this](int row) {
     const auto type = static_cast<core::BridgeType>(m_template->itemData(row).toInt());
@@ -181,8 +191,7 @@ void SetupForm::addBridgeGroup() {
 void SetupForm::addGaugeFields(QGridLayout* form) {
   addField(
       form, {"gaugeResistance", tr("Gauge, nominal"), tr("Change gauge resistance")}, UnitFamily::Resistance,
-      [](const Channel& c) { return c.setup.bridge.gauge.nominal.base(); },
-      [](Channel& c, double v) { c.setup.bridge.gauge.nominal = core::Resistance(v); }, hasGauge)
+      [](const Channel& c) { return c.setup.bridge.gauge.nominal.base(); }, setNominal, hasGauge)
       ->setLeast(0, false);
   addField(
       form, {"gaugeFactor", tr("Gauge factor"), tr("Change gauge factor")}, UnitFamily::Plain,
@@ -375,7 +384,7 @@ void SetupForm::change(const QString& label, const std::function<void(Channel&)>
 void SetupForm::refresh() {
   const auto& selected = m_session.selection().channel;
   const auto channel = selected ? m_session.document().channels[*selected] : nullptr;
-  m_body->setEnabled(channel != nullptr);
+  m_body->setVisible(channel != nullptr);
   if (!channel || channel == m_shown) return;
   m_shown = channel;
   for (const auto& refresher : m_refreshers) refresher(*channel);

@@ -72,6 +72,8 @@ core::Result<void> SheetModel::setBlock(const QModelIndex& at, const QList<QStri
   return {};
 }
 
+QString SheetModel::whyFixed(int) const { return tr("This column is worked out and cannot be edited."); }
+
 core::Result<void> SheetModel::clearCells(const QModelIndexList& cells) {
   if (!session().channel()) return {};
   core::Channel channel = *session().channel();

@@ -24,6 +24,8 @@ class SheetModel : public QAbstractTableModel {
 
   /// Puts `cells` (rows of columns) with its upper left corner at `at`; all or nothing.
   core::Result<void> setBlock(const QModelIndex& at, const QList<QStringList>& cells);
+  /// Why a cell of this column takes no text now.
+  virtual QString whyFixed(int column) const;
   /// Empties the given cells where they can be empty; one undo step.
   core::Result<void> clearCells(const QModelIndexList& cells);
 

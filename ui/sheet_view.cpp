@@ -69,15 +69,27 @@ void SheetView::clearChosen() {
     emit refused(toText(cleared.error()));
 }
 
+void SheetView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
+  const QModelIndex edited = currentIndex();
+  QTableView::closeEditor(editor, hint);
+  // As in a spreadsheet: Return in an editor goes on to the cell below.
+  if (hint != QAbstractItemDelegate::SubmitModelCache) return;
+  const QModelIndex below = edited.sibling(edited.row() + 1, edited.column());
+  if (below.isValid()) setCurrentIndex(below);
+}
+
 void SheetView::keyPressEvent(QKeyEvent* event) {
   const bool editing = state() == QAbstractItemView::EditingState;
   if (editing) return QTableView::keyPressEvent(event);
   if (event->matches(QKeySequence::Copy)) return copy();
   if (event->matches(QKeySequence::Paste)) return paste();
   if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) return clearChosen();
-  if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && currentIndex().isValid() &&
-      model()->flags(currentIndex()) & Qt::ItemIsEditable)
-    return edit(currentIndex());
+  const bool fixed = currentIndex().isValid() && !(model()->flags(currentIndex()) & Qt::ItemIsEditable);
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  const bool typing = !event->text().isEmpty() && event->text().front().isPrint() &&
+                      !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
+  if (fixed && (enter || typing)) return emit refused(sheet()->whyFixed(currentIndex().column()));
+  if (enter && currentIndex().isValid()) return edit(currentIndex());
   QTableView::keyPressEvent(event);
 }
 

@@ -8,7 +8,8 @@ namespace ui {
 class SheetModel;
 
 /// A table that exchanges blocks of cells with spreadsheets: Ctrl+C copies the chosen block as
-/// tab-separated text, Ctrl+V pastes one, Delete empties cells, Return opens the editor.
+/// tab-separated text, Ctrl+V pastes one, Delete empties cells, Return opens the editor and, in it, goes
+/// on to the cell below.
 class SheetView : public QTableView {
   Q_OBJECT
 
@@ -23,6 +24,7 @@ class SheetView : public QTableView {
   void refused(const QString& reason);
 
  protected:
+  void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
   void keyPressEvent(QKeyEvent* event) override;
 
  private:

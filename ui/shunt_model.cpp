@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shunt_model.h"
 
-#include <QComboBox>
-
 #include "core/document/edits.h"
 #include "core/units/notation.h"
+#include "core/units/text.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -25,7 +24,7 @@ core::Result<core::Node> nodeFromText(const core::Bridge& bridge, const QString&
   for (const core::Node candidate : core::allNodes())
     if (core::hasNode(bridge, candidate))
       known += (known.empty() ? "" : ", ") + std::string(core::nodeName(candidate));
-  return core::Error{"", "\"" + text.toStdString() + "\" is no node of this bridge",
+  return core::Error{"", core::inQuotes(text.toStdString()) + " is no node of this bridge",
                      "Choose one of: " + known};
 }
 
@@ -176,25 +175,5 @@ QString ShuntModel::editLabel(int column) const {
 }
 
 QString ShuntModel::emptyText(int) const { return {}; }
-
-NodeDelegate::NodeDelegate(Session& session, QObject* parent)
-    : QStyledItemDelegate(parent), m_session(session) {}
-
-QWidget* NodeDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex&) const {
-  auto* box = new QComboBox(parent);
-  box->setObjectName("nodeEditor");
-  box->setAccessibleName(tr("Node"));
-  for (const core::Node node : core::allNodes())
-    if (core::hasNode(m_session.channel()->setup.bridge, node)) box->addItem(toQString(core::nodeName(node)));
-  return box;
-}
-
-void NodeDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
-  static_cast<QComboBox*>(editor)->setCurrentText(index.data(Qt::EditRole).toString());
-}
-
-void NodeDelegate::setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const {
-  model->setData(index, static_cast<QComboBox*>(editor)->currentText());
-}
 
 }  // namespace ui

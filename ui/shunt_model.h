@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QStyledItemDelegate>
-
 #include "ui/sheet_model.h"
 
 namespace ui {
@@ -31,21 +29,6 @@ class ShuntModel : public SheetModel {
   QString text(int row, int column) const;
   std::shared_ptr<const core::Channel> m_channel;  ///< that the predictions below belong to
   core::SetupPrediction m_alone;                   ///< one step a shunt, closed alone
-};
-
-/// Offers the nodes of the chosen bridge for the columns From and To.
-class NodeDelegate : public QStyledItemDelegate {
-  Q_OBJECT
-
- public:
-  explicit NodeDelegate(Session& session, QObject* parent = nullptr);
-  QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
-                        const QModelIndex& index) const override;
-  void setEditorData(QWidget* editor, const QModelIndex& index) const override;
-  void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override;
-
- private:
-  Session& m_session;
 };
 
 }  // namespace ui

@@ -44,6 +44,7 @@ QuantityEdit* WireDialog::addField(const QString& name, const QString& label, co
   auto* edit = new QuantityEdit(family, this);
   edit->setObjectName(name);
   edit->setAccessibleName(label);
+  edit->setShownDigits(5);
   edit->setValue(value);
   m_form->addRow(label, edit);
   connect(edit, &QuantityEdit::valueEdited, this, [this, set](double v) {
@@ -59,7 +60,7 @@ void WireDialog::showResult(const QString& problem) {
   m_result->setText(
       problem.isEmpty()
           ? tr("Solid copper: %1. Stranded or tinned wire is higher; measure it where it matters.")
-                .arg(quantityText(ohm, core::UnitFamily::Resistance))
+                .arg(quantityText(ohm, core::UnitFamily::Resistance, {}, 5))
           : problem);
 }
 

@@ -60,12 +60,14 @@ std::string stepReason(const Ground& ground, std::size_t step, Reading expected,
   if (!std::isfinite(judged.deviation->base())) return "The reading is no finite number.";
   if (ground.zeroStep == step) return "Zero reference of this check.";
   if (judged.verdict == Verdict::Pass)
-    return "Reads " + change + ", " + away + " from expected, within the limit of " + limit + ".";
+    return "Changed by " + change + " from zero, " + away + " from expected, within the limit of " + limit +
+           ".";
   if (oppositeSign(*judged.change, expected))
-    return "Reads " + change + " where " + shown(expected, ground.setup) +
+    return "Changed by " + change + " from zero where " + shown(expected, ground.setup) +
            " is expected: opposite polarity. Look for swapped signal wires or a shunt on the neighbouring "
            "arm.";
-  return "Reads " + change + ", " + away + " from expected, beyond the limit of " + limit + ".";
+  return "Changed by " + change + " from zero, " + away + " from expected, beyond the limit of " + limit +
+         ".";
 }
 
 StepAssessment assessStep(const Ground& ground, std::size_t step, const Result<Prediction>& prediction) {

@@ -3,16 +3,27 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/plan/prediction.h"
 
 namespace core {
 namespace {
 
-/// `name`, with a number behind it while `taken` says somebody else has it.
+/// "TP-01 (2)" without its number.
+std::string withoutNumber(const std::string& name) {
+  const std::size_t open = name.rfind(" (");
+  if (open == std::string::npos || name.back() != ')' || open + 3 >= name.size()) return name;
+  const bool digits = std::all_of(name.begin() + static_cast<std::ptrdiff_t>(open) + 2, name.end() - 1,
+                                  [](char c) { return c >= '0' && c <= '9'; });
+  return digits ? name.substr(0, open) : name;
+}
+
+/// `wanted`, with another number behind it while `taken` says somebody else has it.
 template <class Taken>
-std::string numberedUntilFree(const std::string& name, const Taken& taken) {
-  if (!taken(name)) return name;
+std::string numberedUntilFree(const std::string& wanted, const Taken& taken) {
+  if (!taken(wanted)) return wanted;
+  const std::string name = withoutNumber(wanted);
   for (int number = 2;; ++number) {
     std::string candidate = name + " (" + std::to_string(number) + ")";
     if (!taken(candidate)) return candidate;
@@ -143,7 +154,7 @@ Channel withStepMoved(Channel channel, std::size_t from, std::size_t to) {
 
 Channel withTwoSidedSequence(Channel channel, Duration hold) {
   Setup& setup = channel.setup;
-  setup.sequence.clear();
+  const std::vector<Step> planned = std::exchange(setup.sequence, {});
   for (std::size_t k = 0; k < setup.shunts.size(); ++k)
     setup.sequence.push_back({setup.shunts[k].name, {k}, hold});
   const SetupPrediction single = predict(setup);
@@ -163,9 +174,11 @@ Channel withTwoSidedSequence(Channel channel, Duration hold) {
     for (const std::size_t k : *side) sequence.push_back({setup.shunts[k].name, {k}, hold});
     if (!side->empty()) sequence.push_back({"zero", {}, hold});
   }
+  const bool same = std::equal(sequence.begin(), sequence.end(), planned.begin(), planned.end(),
+                               [](const Step& a, const Step& b) { return a.closed == b.closed; });
   setup.sequence = std::move(sequence);
   for (Check& check : channel.checks)
-    if (!check.closedWith) check.readings.assign(setup.sequence.size(), std::nullopt);
+    if (!check.closedWith && !same) check.readings.assign(setup.sequence.size(), std::nullopt);
   return channel;
 }
 

@@ -40,7 +40,8 @@ Channel withStepMoved(Channel channel, std::size_t from, std::size_t to);
 
 /// The usual two-sided sequence from the channel's shunts, one closed at a time: zero, those of
 /// positive polarity rising, zero, those of negative polarity rising in magnitude, zero. Shunts
-/// that cannot be predicted are left out. Readings of open checks are dropped.
+/// that cannot be predicted are left out. Readings of open checks are dropped unless the same shunts are
+/// closed in the same order as before.
 Channel withTwoSidedSequence(Channel channel, Duration hold);
 
 /// An open check without readings at the end, its name made unique.

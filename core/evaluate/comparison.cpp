@@ -52,29 +52,57 @@ void compareLines(const CheckAssessment& before, const CheckAssessment& after, C
                                                             *after.line->slopeError / after.line->slope);
 }
 
-void giveVerdict(const Setup& setup, Comparison& comparison) {
-  std::size_t moved = 0, judged = 0, worst = 0;
+struct Moved {
+  std::size_t judged = 0, moved = 0, worst = 0;
   double greatest = -1;
-  for (std::size_t k = 0; k < comparison.steps.size(); ++k) {
-    const StepComparison& step = comparison.steps[k];
-    if (step.verdict == Verdict::NotJudged) continue;
-    ++judged;
-    if (step.verdict == Verdict::Fail) ++moved;
-    const double size = std::abs(step.difference->base());
-    if (!(size <= greatest)) greatest = size, worst = k;
+};
+
+Moved movedSteps(const std::vector<StepComparison>& steps) {
+  Moved count;
+  for (std::size_t k = 0; k < steps.size(); ++k) {
+    if (steps[k].verdict == Verdict::NotJudged) continue;
+    ++count.judged;
+    if (steps[k].verdict == Verdict::Fail) ++count.moved;
+    const double size = std::abs(steps[k].difference->base());
+    if (!(size <= count.greatest)) count.greatest = size, count.worst = k;
   }
+  return count;
+}
+
+std::string shown(double reading, const Setup& setup) {
+  return formatNumber(reading, 4) + " " + readingUnitText(setup.instrument);
+}
+
+/// What a reviewer must not miss although the steps agree; empty when there is nothing.
+std::string despiteAgreement(const Setup& setup, const Comparison& comparison, Verdict before,
+                             Verdict after) {
+  std::string words;
+  if (comparison.zeroShift && !(std::abs(comparison.zeroShift->base()) <= comparison.zeroShiftLimit->base()))
+    words += " The zero moved by " + shown(comparison.zeroShift->base(), setup) + ", beyond " +
+             shown(comparison.zeroShiftLimit->base(), setup) + ": find out why.";
+  if (before == Verdict::Fail && after == Verdict::Fail)
+    return words + " Both checks fail: see each of them.";
+  if (before == Verdict::Fail) words += " The earlier check fails.";
+  if (after == Verdict::Fail) words += " The later check fails.";
+  return words;
+}
+
+void giveVerdict(const Setup& setup, Verdict before, Verdict after, Comparison& comparison) {
+  const Moved count = movedSteps(comparison.steps);
   const std::string all = std::to_string(comparison.steps.size());
-  if (judged < comparison.steps.size() && moved == 0) {
+  if (count.judged < comparison.steps.size() && count.moved == 0) {
     comparison.reason =
-        "Cannot tell: only " + std::to_string(judged) + " of " + all + " steps can be compared.";
+        "Cannot tell: only " + std::to_string(count.judged) + " of " + all + " steps can be compared.";
     return;
   }
-  const std::string largest = formatNumber(greatest, 4) + " " + readingUnitText(setup.instrument);
-  comparison.verdict = moved == 0 ? Verdict::Pass : Verdict::Fail;
-  comparison.reason = moved == 0 ? "Unchanged within limits: the largest difference is " + largest
-                                 : "Changed: " + std::to_string(moved) + " of " + all +
-                                       " steps moved beyond their limits, at most by " + largest;
-  comparison.reason += " at step " + std::to_string(worst + 1) + ".";
+  const std::string largest =
+      shown(count.greatest, setup) + " at step " + std::to_string(count.worst + 1) + ".";
+  comparison.reason = count.moved == 0 ? "Steps unchanged within limits, at most by " + largest
+                                       : "Changed: " + std::to_string(count.moved) + " of " + all +
+                                             " steps moved beyond their limits, at most by " + largest;
+  const std::string despite = despiteAgreement(setup, comparison, before, after);
+  comparison.reason += despite;
+  comparison.verdict = count.moved == 0 && despite.empty() ? Verdict::Pass : Verdict::Fail;
 }
 
 }  // namespace
@@ -106,10 +134,11 @@ Comparison compare(const Channel& channel, const ChannelEvaluation& evaluation, 
                                    ? compareStep(first.steps[k], second.steps[k])
                                    : StepComparison{});
   compareLines(first, second, comparison);
+  comparison.zeroShiftLimit = first.zeroReturnLimit;
   if (first.zeroStep && second.zeroStep)
     comparison.zeroShift = channel.checks[after].readings[*second.zeroStep]->mean -
                            channel.checks[before].readings[*first.zeroStep]->mean;
-  giveVerdict(setupBefore, comparison);
+  giveVerdict(setupBefore, first.verdict, second.verdict, comparison);
   return comparison;
 }
 

@@ -25,13 +25,15 @@ struct Comparison {
   std::optional<double> slopeRatio;       ///< after / before
   std::optional<double> slopeRatioError;  ///< standard error, the two fits taken as independent
   std::optional<Reading> zeroShift;       ///< first zero reading after less before, as shown
-  Verdict verdict = Verdict::NotJudged;   ///< pass: no step moved beyond its limit
+  std::optional<Reading> zeroShiftLimit;  ///< the zero-return limit of the earlier check
+  Verdict verdict = Verdict::NotJudged;   ///< pass: nothing moved beyond its limit and neither check fails
   std::string reason;
 };
 
 /// Compares checks `before` and `after` (indices) of `channel`. A step counts as unchanged within the
 /// limit that the earlier check was judged by. Steps are compared only where both set-ups close the
-/// same shunts; with sequences of different length nothing is judged.
+/// same shunts; with sequences of different length nothing is judged. The zero itself may move by the
+/// zero-return limit. Two checks that agree do not pass while one of them fails: the reason says so.
 Comparison compare(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t before,
                    std::size_t after);
 

@@ -72,6 +72,23 @@ TEST_F(Recorded, LevelsOfTheColumnNamedLikeTheChannelBecomeItsReadings) {
   EXPECT_EQ(session.history().count(), 1);
 }
 
+TEST_F(Recorded, AChannelThatDidNotMatchOneFileIsTickedAgainForTheNext) {
+  read(write("short.csv", "TP-01", 7));
+  EXPECT_EQ(channels()->item(0, 0)->checkState(), Qt::Unchecked);
+  read(write("whole.csv", "TP-01", 9));
+  EXPECT_EQ(channels()->item(0, 0)->checkState(), Qt::Checked);
+  QTest::mouseClick(take(), Qt::LeftButton);
+  EXPECT_EQ(dialog.taken(), 1u);
+}
+
+TEST_F(Recorded, AnUntickedChannelIsNotTaken) {
+  read(write("whole.csv", "TP-01", 9));
+  channels()->item(0, 0)->setCheckState(Qt::Unchecked);
+  QTest::mouseClick(take(), Qt::LeftButton);
+  EXPECT_EQ(session.history().count(), 0);
+  EXPECT_TRUE(message().contains("Tick at least one")) << message();
+}
+
 TEST_F(Recorded, TooFewLevelsAreSaidAndNotTaken) {
   read(write("short.csv", "TP-01", 7));
   EXPECT_FALSE(take()->isEnabled());

@@ -135,6 +135,35 @@ TEST_F(Sequence, CopiesABlockAsTabSeparatedText) {
   EXPECT_EQ(QApplication::clipboard()->text(), "zero\tnone\nup\tup");
 }
 
+TEST_F(Sequence, ReturnInAnEditorGoesToTheCellBelow) {
+  click("addCheck");
+  pane.steps().setCurrentIndex(pane.steps().model()->index(0, SequenceModel::Measured));
+  pane.steps().setFocus();
+  for (const char* reading : {"1", "2"}) {
+    const int row = pane.steps().currentIndex().row();
+    QTest::keyClicks(&pane.steps(), reading);
+    auto* editor = pane.steps().viewport()->findChild<QLineEdit*>();
+    ASSERT_TRUE(editor);
+    QTest::keyClick(editor, Qt::Key_Return);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return pane.steps().currentIndex().row() == row + 1; }, 2000));
+  }
+  EXPECT_EQ(session.check()->readings[1]->mean, core::Reading(2));
+}
+
+TEST_F(Sequence, TypingWhereNothingCanBeTypedSaysWhy) {
+  pane.steps().setCurrentIndex(pane.steps().model()->index(1, SequenceModel::Expected));
+  QTest::keyClick(&pane.steps(), Qt::Key_5);
+  ASSERT_EQ(refused.count(), 1);
+  EXPECT_TRUE(refused.at(0).at(0).toString().contains("worked out"));
+}
+
+TEST_F(Sequence, TheChangeIsShownBesideTheReadingItComesFrom) {
+  session.editChannel("Check", sample::withCheckReading(sample::nineStepChannel(), 1.0, 100.0));
+  session.selectCheck(0);
+  const double measured = cell(1, SequenceModel::Measured).toDouble();
+  EXPECT_NEAR(cell(1, SequenceModel::Change).toDouble(), measured - 100.0, 5e-3);  // six digits are shown
+}
+
 TEST_F(Sequence, DeleteEmptiesReadings) {
   click("addCheck");
   pasteAt(0, SequenceModel::Measured, "1\n2");

@@ -58,6 +58,24 @@ TEST(Session, TheSelectionAlwaysExists) {
   EXPECT_EQ(session.selection().channel, 0u);
 }
 
+TEST(Session, UndoKeepsTheChosenChannelChosen) {
+  Session session(twoChannels());
+  session.edit("Insert", core::withChannelInserted(session.document(), 0, core::Channel{}));
+  session.selectChannel(2);
+  session.history().undo();
+  EXPECT_EQ(session.channel()->name, "TP-01 (2)");
+  EXPECT_EQ(session.selection().check, 0u);
+}
+
+TEST(Session, WhatCanBeRedoneIsToldAfterASingleUndo) {
+  Session session(twoChannels());
+  session.edit("Remove", core::withChannelRemoved(session.document(), 1));
+  bool canRedo = false;
+  QObject::connect(&session, &Session::historyChanged, [&] { canRedo = session.history().canRedo(); });
+  session.history().undo();
+  EXPECT_TRUE(canRedo);
+}
+
 TEST(Session, ChoosingTellsTheViewsOnce) {
   Session session(twoChannels());
   QSignalSpy spy(&session, &Session::changed);

@@ -80,6 +80,19 @@ TEST_F(Form, EveryFieldIsEditedAsOneUndoStep) {
   EXPECT_EQ(refused.count(), 0);
 }
 
+TEST_F(Form, ArmsAtTheNominalValueFollowItAndMeasuredOnesStay) {
+  type("arm1", "350.4");
+  type("gaugeResistance", "120");
+  EXPECT_EQ(setup().bridge.arms[0], core::Resistance(350.4));
+  for (const std::size_t arm : {1, 2, 3}) EXPECT_EQ(setup().bridge.arms[arm], core::Resistance(120));
+}
+
+TEST_F(Form, RefusedTextStaysWhileAnotherFieldIsChanged) {
+  type("gaugeFactor", "two");
+  type("excitation", "10");
+  EXPECT_EQ(field("gaugeFactor")->text(), "two");
+}
+
 TEST_F(Form, NamesAndNotesAreText) {
   type("channelName", "TP-02");
   type("channelNote", "spar cap, left");

@@ -30,6 +30,16 @@ TEST(Edits, TwoSidedSequenceLeavesOutWhatCannotBePredicted) {
   EXPECT_EQ(withTwoSidedSequence(channel, 1.0_s).setup.sequence.size(), 8u);
 }
 
+TEST(Edits, TwoSidedSequenceKeepsReadingsWhenItClosesTheSameShuntsAgain) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  const auto readings = channel.checks[0].readings;
+  channel = withTwoSidedSequence(channel, 3.0_s);
+  EXPECT_EQ(channel.checks[0].readings, readings);
+  EXPECT_EQ(channel.setup.sequence[0].hold, 3.0_s);
+  channel = withTwoSidedSequence(withShuntRemoved(channel, 0), 3.0_s);
+  EXPECT_FALSE(channel.checks[0].readings[0]);
+}
+
 TEST(Edits, ARemovedShuntLeavesEveryStepAndTheOthersKeepTheirs) {
   const Channel before = sample::nineStepChannel();
   const Channel after = withShuntRemoved(before, 1);
@@ -83,6 +93,8 @@ TEST(Edits, NamesAreMadeUnique) {
   EXPECT_EQ(document.channels[1]->name, "TP-01 (2)");
   const Channel twice = withCheckAdded(withCheckAdded({}, {}), {});
   EXPECT_EQ(twice.checks[1].name, "pre-test (2)");
+  document = withChannelInserted(document, 2, *document.channels[1]);
+  EXPECT_EQ(document.channels[2]->name, "TP-01 (3)") << "no number behind a number";
 }
 
 TEST(Edits, ChangingTheTemplateDropsLeadsItLacksAndSetsTheBridgeFactor) {

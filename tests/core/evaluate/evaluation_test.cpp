@@ -47,12 +47,23 @@ TEST(Compare, AGainThatRoseByTwoPercentShowsInTheSlopeRatioAndIsAChange) {
   EXPECT_NEAR(*comparison.slopeRatio, 1.02, 1e-12);
 }
 
-TEST(Compare, AnInstrumentOffsetIsAZeroShiftAndNoChangeOfSteps) {
-  const Channel channel =
-      sample::withCheckReading(sample::withCheckReading(sample::nineStepChannel(), 1.0), 1.0, 25.0);
-  const Comparison comparison = compared(channel);
-  EXPECT_EQ(comparison.verdict, Verdict::Pass);
-  EXPECT_DOUBLE_EQ(comparison.zeroShift->base(), 25.0);
+TEST(Compare, AZeroThatMovedIsNamedAndDoesNotPassAlthoughNoStepDid) {
+  const auto shiftedBy = [](double offset) {
+    return sample::withCheckReading(sample::withCheckReading(sample::nineStepChannel(), 1.0), 1.0, offset);
+  };
+  const Comparison small = compared(shiftedBy(5.0));  // limit: 0.5 % of some 3000 um/m is 15 um/m
+  EXPECT_EQ(small.verdict, Verdict::Pass) << small.reason;
+  EXPECT_DOUBLE_EQ(small.zeroShift->base(), 5.0);
+  const Comparison large = compared(shiftedBy(25.0));
+  EXPECT_EQ(large.verdict, Verdict::Fail);
+  EXPECT_NE(large.reason.find("Steps unchanged"), std::string::npos) << large.reason;
+  EXPECT_NE(large.reason.find("zero moved by 25 "), std::string::npos) << large.reason;
+}
+
+TEST(Compare, TwoChecksThatFailAlikeDoNotPass) {
+  const Comparison comparison = compared(preAndPost(-1.0, -1.0));
+  EXPECT_EQ(comparison.verdict, Verdict::Fail);
+  EXPECT_NE(comparison.reason.find("Both checks fail"), std::string::npos) << comparison.reason;
 }
 
 TEST(Compare, DifferentSetUpsAreListedAndDifferentLengthsAreNotCompared) {
