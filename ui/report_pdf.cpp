@@ -29,18 +29,32 @@ QFont withoutLigatures(QFont font) {
   return font;
 }
 
-void paintPage(QPainter& painter, QTextDocument& text, const QString& title, int page, int pages) {
+/// "Shuntwright 1.2.3 · 2031-05-04"
+QString footText(const ReportStamp& stamp) {
+  const QString version = stamp.version.isEmpty() ? QCoreApplication::applicationVersion() : stamp.version;
+  return "Shuntwright" + (version.isEmpty() ? QString() : " " + version) + " · " +
+         stamp.date.toString(Qt::ISODate);
+}
+
+/// What stands around the text of every page.
+struct PageFrame {
+  QString title, foot;
+  int pages = 0;
+};
+
+void paintPage(QPainter& painter, QTextDocument& text, const PageFrame& frame, int page) {
   const QSizeF size = text.pageSize();
   const QRectF body(margin, margin + head, size.width(), size.height());
   painter.setFont(QFont("DejaVu Sans", 8));
   painter.setPen(QColor("#4c5560"));
   const QRectF top(margin, margin, size.width(), head - 4 * mm);
-  const QString shown = painter.fontMetrics().elidedText(title, Qt::ElideRight, int(size.width()));
+  const QString shown = painter.fontMetrics().elidedText(frame.title, Qt::ElideRight, int(size.width()));
   painter.drawText(top, Qt::AlignLeft | Qt::AlignTop | Qt::TextSingleLine, shown);
   painter.drawLine(top.bottomLeft(), top.bottomRight());
   const QRectF foot(margin, body.bottom() + 4 * mm, size.width(), head - 4 * mm);
+  painter.drawText(foot, Qt::AlignLeft | Qt::AlignBottom | Qt::TextSingleLine, frame.foot);
   painter.drawText(foot, Qt::AlignRight | Qt::AlignBottom,
-                   QCoreApplication::translate("ui::ReportPdf", "Page %1 of %2").arg(page).arg(pages));
+                   QCoreApplication::translate("ui::ReportPdf", "Page %1 of %2").arg(page).arg(frame.pages));
 
   painter.save();
   painter.translate(body.left(), body.top() - (page - 1) * size.height());
@@ -68,7 +82,8 @@ class PointAsDecimalMark {
 }  // namespace
 
 core::Result<QByteArray> reportPdf(const core::Document& document,
-                                   const std::function<void(double)>& progress, std::stop_token stop) {
+                                   const std::function<void(double)>& progress, std::stop_token stop,
+                                   const ReportStamp& stamp) {
   const auto tell = [&](double share) {
     if (progress) progress(share);
   };
@@ -105,10 +120,11 @@ core::Result<QByteArray> reportPdf(const core::Document& document,
   QPainter painter;
   if (!painter.begin(&writer)) return core::Error{"report", "the pages could not be painted", ""};
   const int pages = text.pageCount();
+  const PageFrame frame{title, footText(stamp), pages};
   for (int page = 1; page <= pages; ++page) {
     if (stop.stop_requested()) return stopped();
     if (page > 1 && !writer.newPage()) return core::Error{"report", "the pages could not be painted", ""};
-    paintPage(painter, text, title, page, pages);
+    paintPage(painter, text, frame, page);
     tell(0.7 + 0.3 * page / pages);
   }
   if (!painter.end()) return core::Error{"report", "the pages could not be painted", ""};

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <QByteArray>
+#include <QDate>
+#include <QString>
 #include <functional>
 #include <stop_token>
 
@@ -10,14 +12,21 @@
 
 namespace ui {
 
+/// What the foot of each page says about its making.
+struct ReportStamp {
+  QString version;  ///< of the program; empty takes that of the application, and none when it has none
+  QDate date = QDate::currentDate();
+};
+
 /// The report of `document` on A4 pages: core::reportOf laid out, with the bridge of each channel and the
-/// outcome of each check as pictures, always in light colours, "Page x of n" on each page.
+/// outcome of each check as pictures, always in light colours. The foot of each page says "Shuntwright 1.2.3
+/// · 2031-05-04" and "Page x of n".
 ///
 /// Needs a QApplication (without a screen will do) and must run on its thread, because it draws
 /// widgets. `progress` is told the share done, 0 to 1. Fails when `stop` is requested meanwhile, and when
 /// the pages cannot be painted. The caller puts the bytes into a file.
 core::Result<QByteArray> reportPdf(const core::Document& document,
                                    const std::function<void(double)>& progress = {},
-                                   std::stop_token stop = {});
+                                   std::stop_token stop = {}, const ReportStamp& stamp = {});
 
 }  // namespace ui

@@ -145,6 +145,19 @@ TEST(ReportPdf, EveryPageHasItsNumber) {
     EXPECT_EQ(text.count(QString("Page %1 of %2").arg(page).arg(pages)), 1) << page;
 }
 
+TEST(ReportPdf, EveryPageSaysProgramVersionAndDate) {
+  ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
+  const ReportStamp stamp{"7.8.9", QDate(2031, 5, 4)};
+  const auto pdf = reportPdf(documentWith({checked("TP-01", -1001), checked("TP-02", -1001)}), {}, {}, stamp);
+  ASSERT_TRUE(pdf);
+  const QStringList pages = readBy({"-layout"}, *pdf).split('\f', Qt::SkipEmptyParts);
+  ASSERT_GT(pages.size(), 1);
+  for (const QString& page : pages) {
+    const QString foot = page.trimmed().section('\n', -1).simplified();
+    EXPECT_TRUE(foot.startsWith("Shuntwright 7.8.9 · 2031-05-04 Page ")) << foot.toStdString();
+  }
+}
+
 TEST(ReportPdf, EightChannelsStayUnderFourPagesEach) {
   std::vector<core::Channel> channels;
   for (int k = 0; k < 8; ++k) channels.push_back(checked("TP-0" + std::to_string(k), -1001));
