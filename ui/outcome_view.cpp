@@ -252,9 +252,13 @@ void OutcomeView::showWords(const std::optional<Pair>& compared, const QString& 
   }
   m_notice->setVisible(compared && !compared->comparison.setupDifferences.empty());
   if (compared) m_notice->setText(toQString(core::setupDifferenceSentence(compared->comparison)));
-  m_verdict->setText(words);
+  m_verdict->setText(withWholeUnits(words));
+  m_verdict->setAccessibleName(words);
   m_each->setVisible(compared.has_value());
-  m_each->setText(compared ? sentenceOf(compared->before) + "\n" + sentenceOf(compared->after) : QString());
+  const QString each =
+      compared ? sentenceOf(compared->before) + "\n" + sentenceOf(compared->after) : QString();
+  m_each->setText(withWholeUnits(each));
+  m_each->setAccessibleName(each);
   m_scope->setVisible(judged || compared);
   m_figures->setVisible(!figures.empty());
   m_figures->setFigures(figures);
@@ -262,7 +266,7 @@ void OutcomeView::showWords(const std::optional<Pair>& compared, const QString& 
   setTextColour(m_verdict, judged || compared ? colourOf(colours, m_shownVerdict) : colours.text);
   setTextColour(m_notice, colours.selected);
   setTextColour(m_scope, colours.quiet);
-  setAccessibleDescription(words + " " + m_each->text() + " " + m_figures->accessibleDescription());
+  setAccessibleDescription(words + " " + each + " " + m_figures->accessibleDescription());
 }
 
 QString OutcomeView::sentenceOf(std::size_t check) const {

@@ -8,6 +8,7 @@
 #include <QLabel>
 #include <QTableView>
 #include <QTest>
+#include <QTextLayout>
 #include <QToolButton>
 #include <QtCharts/QAreaSeries>
 #include <QtCharts/QLineSeries>
@@ -17,6 +18,7 @@
 
 #include "core/document/edits.h"
 #include "ui/outcome/deviation_plot.h"
+#include "ui/outcome/figure_grid.h"
 #include "ui/outcome/measured_plot.h"
 
 namespace ui {
@@ -371,6 +373,28 @@ TEST(OutcomeView, AssistiveToolsReadVerdictAndFigures) {
   EXPECT_TRUE(shown.view.accessibleDescription().contains("Slope: "));
   EXPECT_FALSE(shown.measured()->accessibleName().isEmpty());
   EXPECT_FALSE(shown.bars()->accessibleName().isEmpty());
+}
+
+TEST(OutcomeView, ALineNeverBreaksWithinAUnit) {
+  const QString joiner(QChar(0x2060));
+  EXPECT_EQ(withWholeUnits("-0.2 µm/m, and/or 1 mV/V"),
+            QString("-0.2 µm%1/%1m, and/or 1 mV%1/%1V").arg(joiner));
+  Shown shown(checked());
+  for (const QLabel* label : shown.find<QWidget>("outcomeFigures")->findChildren<QLabel*>()) {
+    QTextLayout layout(label->text(), label->font());
+    QTextOption wrap(Qt::AlignLeft);
+    wrap.setWrapMode(QTextOption::WordWrap);
+    layout.setTextOption(wrap);
+    layout.beginLayout();
+    // So narrow that a line ends wherever it may.
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+      line.setLineWidth(1);
+      const int end = line.textStart() + line.textLength();
+      EXPECT_FALSE(label->text().left(end).endsWith("/" + joiner) || label->text().left(end).endsWith("/"));
+    }
+    layout.endLayout();
+  }
+  EXPECT_FALSE(shown.view.accessibleDescription().contains(joiner));
 }
 
 TEST(AxisTicks, CoverTheValuesAtRoundSteps) {

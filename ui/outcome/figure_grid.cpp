@@ -25,6 +25,13 @@ QLabel* plainLabel(QWidget* parent) {
 
 }  // namespace
 
+QString withWholeUnits(QString text) {
+  static const QString joined = QString("/").prepend(QChar(0x2060)).append(QChar(0x2060));  // word joiners
+  for (const char* unit : {"µm/m", "mV/V"})
+    text.replace(QString::fromUtf8(unit), QString::fromUtf8(unit).replace("/", joined));
+  return text;
+}
+
 FigureGrid::FigureGrid(QWidget* parent) : QWidget(parent), m_layout(new QGridLayout(this)) {
   m_layout->setContentsMargins(0, 0, 0, 0);
   m_layout->setHorizontalSpacing(12);
@@ -40,7 +47,7 @@ void FigureGrid::setFigures(const std::vector<core::Entry>& figures) {
   for (std::size_t k = 0; k < m_count; ++k) {
     const QString name = toQString(figures[k].name), value = toQString(figures[k].value);
     m_labels[k].first->setText(name);
-    m_labels[k].second->setText(value);
+    m_labels[k].second->setText(withWholeUnits(value));
     m_labels[k].second->setAccessibleName(name + ": " + value);
     words += name + ": " + value + ". ";
   }

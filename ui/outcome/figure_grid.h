@@ -12,6 +12,9 @@ class QLabel;
 
 namespace ui {
 
+/// `text` for a label, where a line must not break within "µm/m" or "mV/V".
+QString withWholeUnits(QString text);
+
 /// Figures in words: a quiet name over its value, in as many columns as the width takes.
 class FigureGrid : public QWidget {
   Q_OBJECT
