@@ -22,6 +22,10 @@ QString numberText(double value, int significantDigits) {
   return toQString(core::formatNumber(value, significantDigits)).replace('.', QLocale().decimalPoint());
 }
 
+QString fixedNumberText(double value, int decimals) {
+  return toQString(core::formatFixed(value, decimals)).replace('.', QLocale().decimalPoint());
+}
+
 bool FieldUndoFilter::eventFilter(QObject* watched, QEvent* event) {
   auto* field = qobject_cast<QLineEdit*>(watched);
   if (event->type() == QEvent::ShortcutOverride && field) {

@@ -13,6 +13,8 @@ QString quantityText(double base, core::UnitFamily family, const QString& unit =
                      int significantDigits = 12);
 /// A number without unit in at most that many significant digits, with the user's decimal mark.
 QString numberText(double value, int significantDigits);
+/// The same with a fixed number of places after the mark.
+QString fixedNumberText(double value, int decimals);
 
 /// Passes Ctrl+Z and Ctrl+Y on to the window once the field itself has nothing left to undo.
 class FieldUndoFilter : public QObject {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sequence_model.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/document/edits.h"
@@ -13,8 +14,11 @@ namespace ui {
 namespace {
 
 constexpr int fullDigits = 15;
-constexpr int shownDigits = 6;
-constexpr int shownDifferenceDigits = 4;  ///< of deviations and limits
+/// Decimals that show about six digits of the greatest number of a column, so that its points align.
+int decimalsFor(double greatest) {
+  if (!std::isfinite(greatest) || greatest <= 0) return 3;
+  return std::clamp(5 - static_cast<int>(std::floor(std::log10(greatest))), 0, 9);
+}
 
 QString polarityText(core::Polarity polarity) {
   const QString sign = polarity == core::Polarity::Positive   ? "+ "
@@ -58,8 +62,20 @@ SequenceModel::SequenceModel(Session& session, QObject* parent) : SheetModel(ses
 }
 
 void SequenceModel::refresh() {
-  const int rows = session().channel() ? static_cast<int>(shownSetup().sequence.size()) : 0;
-  showRows(rows);
+  const bool some = session().channel();
+  if (some) m_decimals = columnDecimals();
+  showRows(some ? static_cast<int>(shownSetup().sequence.size()) : 0);
+}
+
+SequenceModel::Decimals SequenceModel::columnDecimals() const {
+  double simulated = 0, output = 0, reading = 0;
+  for (const auto& step : shownPrediction().steps) {
+    if (!step) continue;
+    simulated = std::max(simulated, std::abs(core::simulatedInUnit(shownSetup().bridge, step->simulated)));
+    output = std::max(output, std::abs(1e3 * step->output.base()));
+    reading = std::max(reading, std::abs(step->reading.base()));
+  }
+  return {decimalsFor(simulated), decimalsFor(output), decimalsFor(reading)};
 }
 
 const core::Setup& SequenceModel::shownSetup() const {
@@ -146,7 +162,9 @@ QVariant SequenceModel::data(const QModelIndex& index, int role) const {
 
 QString SequenceModel::text(int row, int column, bool full) const {
   const core::Step& step = shownSetup().sequence[static_cast<std::size_t>(row)];
-  const int digits = full ? fullDigits : shownDigits;
+  const auto number = [full](double value, int decimals) {
+    return full ? numberText(value, fullDigits) : fixedNumberText(value, decimals);
+  };
   switch (column) {
     case Number:
       return QString::number(row + 1);
@@ -155,52 +173,50 @@ QString SequenceModel::text(int row, int column, bool full) const {
     case Closed:
       return closedShuntsText(shownSetup(), step);
     case Hold:
-      return numberText(step.hold.base(), digits);
+      return numberText(step.hold.base(), fullDigits);
     case PolarityColumn:
     case Simulated:
     case Output:
     case Expected:
-      return predictedText(row, column, digits);
+      return predictedText(row, column, number);
     default:
-      return assessedText(row, column, digits);
+      return assessedText(row, column, number);
   }
 }
 
-QString SequenceModel::predictedText(int row, int column, int digits) const {
+QString SequenceModel::predictedText(int row, int column, const NumberText& number) const {
   const auto& prediction = shownPrediction().steps[static_cast<std::size_t>(row)];
   if (!prediction) return column == PolarityColumn ? tr("error") : QString("–");
   switch (column) {
     case PolarityColumn:
       return polarityText(prediction->polarity);
     case Simulated:
-      return numberText(core::simulatedInUnit(shownSetup().bridge, prediction->simulated), digits);
+      return number(core::simulatedInUnit(shownSetup().bridge, prediction->simulated), m_decimals.simulated);
     case Output:
-      return numberText(1e3 * prediction->output.base(), digits);
+      return number(1e3 * prediction->output.base(), m_decimals.output);
     default:
-      return numberText(prediction->reading.base(), digits);
+      return number(prediction->reading.base(), m_decimals.reading);
   }
 }
 
-QString SequenceModel::assessedText(int row, int column, int digits) const {
+QString SequenceModel::assessedText(int row, int column, const NumberText& number) const {
   const core::CheckAssessment* assessment = shownAssessment();
   if (!assessment) return {};
   const core::StepAssessment& step = assessment->steps[static_cast<std::size_t>(row)];
   const auto& readings = session().check()->readings;
-  const auto shown = [](const std::optional<core::Reading>& reading, int wanted) {
-    return reading ? numberText(reading->base(), wanted) : QString();
+  const auto shown = [&](const std::optional<core::Reading>& reading) {
+    return reading ? number(reading->base(), m_decimals.reading) : QString();
   };
-  const int differenceDigits = digits == fullDigits ? fullDigits : shownDifferenceDigits;
   switch (column) {
     case Measured:
-      return static_cast<std::size_t>(row) < readings.size() && readings[row]
-                 ? shown(readings[row]->mean, digits)
-                 : QString();
+      return static_cast<std::size_t>(row) < readings.size() && readings[row] ? shown(readings[row]->mean)
+                                                                              : QString();
     case Change:
-      return shown(step.change, digits);
+      return shown(step.change);
     case Deviation:
-      return shown(step.deviation, differenceDigits);
+      return shown(step.deviation);
     case Limit:
-      return shown(step.limit, differenceDigits);
+      return shown(step.limit);
     default:
       return tr(std::string(core::verdictWord(step.verdict)).c_str());
   }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
+
 #include "ui/sheet_model.h"
 
 namespace ui {
@@ -43,15 +45,24 @@ class SequenceModel : public SheetModel {
   QString emptyText(int column) const override;
 
  private:
+  /// How many decimals the columns show, alike in each of them.
+  struct Decimals {
+    int simulated = 3, output = 6, reading = 3;
+  };
+
   void refresh();
+  Decimals columnDecimals() const;
   const core::Setup& shownSetup() const;
   const core::SetupPrediction& shownPrediction() const;
   const core::CheckAssessment* shownAssessment() const;
   QString text(int row, int column, bool full) const;
-  QString predictedText(int row, int column, int digits) const;
-  QString assessedText(int row, int column, int digits) const;
+  using NumberText = std::function<QString(double value, int decimals)>;
+  QString predictedText(int row, int column, const NumberText& number) const;
+  QString assessedText(int row, int column, const NumberText& number) const;
   QVariant foreground(const QModelIndex& index) const;
   QString hint(const QModelIndex& index) const;
+
+  Decimals m_decimals;
 };
 
 /// The names of the shunts that a step closes, "none" for a zero step.

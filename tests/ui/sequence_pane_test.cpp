@@ -65,6 +65,14 @@ TEST_F(Sequence, ShowsPolarityAsSignAndWord) {
   EXPECT_EQ(cell(0, SequenceModel::PolarityColumn), "none");
 }
 
+TEST_F(Sequence, NumbersOfAColumnHaveTheSameDecimals) {
+  for (const int row : {0, 1, 3, 7}) {
+    EXPECT_EQ(cell(row, SequenceModel::Expected).section('.', 1).size(), 2)
+        << cell(row, SequenceModel::Expected);
+    EXPECT_EQ(cell(row, SequenceModel::Output).section('.', 1).size(), 5) << cell(row, SequenceModel::Output);
+  }
+}
+
 TEST_F(Sequence, TypingAHoldThroughTheEditorIsOneUndoStep) {
   pane.steps().setCurrentIndex(pane.steps().model()->index(2, SequenceModel::Hold));
   pane.steps().setFocus();
@@ -161,7 +169,7 @@ TEST_F(Sequence, TheChangeIsShownBesideTheReadingItComesFrom) {
   session.editChannel("Check", sample::withCheckReading(sample::nineStepChannel(), 1.0, 100.0));
   session.selectCheck(0);
   const double measured = cell(1, SequenceModel::Measured).toDouble();
-  EXPECT_NEAR(cell(1, SequenceModel::Change).toDouble(), measured - 100.0, 5e-3);  // six digits are shown
+  EXPECT_NEAR(cell(1, SequenceModel::Change).toDouble(), measured - 100.0, 0.011);  // two decimals are shown
 }
 
 TEST_F(Sequence, DeleteEmptiesReadings) {
