@@ -58,9 +58,11 @@ CheckBar::CheckBar(Session& session, QWidget* parent) : QWidget(parent), m_sessi
           &QToolButton::clicked, this, &CheckBar::recordingWanted);
   m_close = tool("closeCheck", tr("Close check"), tr("Keep the set-up that this check is judged by"));
   connect(m_close, &QToolButton::clicked, this, &CheckBar::closeOrReopen);
-  line->addStretch();
-  line->addWidget(new QLabel(tr("Compare with")));
-  line->addWidget(m_compared);
+  m_comparison = new QWidget;
+  auto* comparisonLine = new QHBoxLayout(m_comparison);
+  comparisonLine->setContentsMargins(0, 0, 0, 0);
+  comparisonLine->addWidget(new QLabel(tr("Compare with")));
+  comparisonLine->addWidget(m_compared);
   connect(m_check, &QComboBox::activated, this, [this](int row) { m_session.selectCheck(indexOf(row)); });
   connect(m_compared, &QComboBox::activated, this, [this](int row) { m_session.compareWith(indexOf(row)); });
   connect(&session, &Session::changed, this, &CheckBar::refresh);

@@ -17,6 +17,9 @@ class CheckBar : public QWidget {
  public:
   explicit CheckBar(Session& session, QWidget* parent = nullptr);
 
+  /// The choice of the check to compare with; a widget of its own, so that the bar stays short.
+  QWidget* comparison() { return m_comparison; }
+
  public slots:
   void addCheck();
   void removeCheck();
@@ -33,6 +36,7 @@ class CheckBar : public QWidget {
 
   Session& m_session;
   QComboBox* m_check;
+  QWidget* m_comparison;
   QComboBox* m_compared;
   QToolButton* m_close;
 };

@@ -88,6 +88,7 @@ QWidget* SequencePane::stepsPage() {
                         tr("Lay out zero, positive shunts rising, zero, negative shunts rising, zero"),
                         [this] { layOutTwoSided(); }));
   tools->addStretch();
+  tools->addWidget(m_checks->comparison());
   return page(tools, m_steps);
 }
 
