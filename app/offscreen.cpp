@@ -29,6 +29,7 @@ int drawnOffscreen(const std::function<int()>& work) {
   char name[] = "shuntwright";
   char* argv[] = {name, nullptr};
   QApplication application(argc, argv);
+  QApplication::setApplicationVersion(SHUNTWRIGHT_VERSION);  // stands at the foot of reports
   // Files are written with a point, wherever they are made. QApplication takes the user's C locale.
   std::setlocale(LC_NUMERIC, "C");
   QLocale::setDefault(QLocale::c());

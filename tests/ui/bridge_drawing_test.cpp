@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How bridges are drawn: every template, its labels, its shunts; no window needed but for fonts.
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QFontMetricsF>
+#include <set>
+
+#include "tests/support/bridges.h"
+#include "ui/bridge/bridge_painter.h"
+#include "ui/bridge/bridge_parts.h"
+
+namespace {
+
+using core::Node;
+using sample::channelOf;
+using sample::withShunt;
+using ui::BridgePart;
+using ui::ShuntEnd;
+
+struct Case {
+  core::BridgeType type;
+  bool sixWire;
+};
+
+std::vector<Case> allCases() {
+  std::vector<Case> cases;
+  for (const core::BridgeTemplate& shape : core::allTemplates()) {
+    cases.push_back({shape.type, false});
+    if (shape.senseLeads) cases.push_back({shape.type, true});
+  }
+  return cases;
+}
+
+class EveryTemplate : public testing::TestWithParam<Case> {
+ protected:
+  core::Channel channel() const { return channelOf(GetParam().type, GetParam().sixWire); }
+  ui::BridgePicture picture(const core::Channel& channel, std::optional<std::size_t> step = {}) const {
+    return ui::pictureOf(channel, core::predict(channel.setup), step);
+  }
+};
+
+INSTANTIATE_TEST_SUITE_P(Bridge, EveryTemplate, testing::ValuesIn(allCases()), [](const auto& param) {
+  return std::string(core::templateOf(param.param.type).key) + (param.param.sixWire ? "_six_wire" : "");
+});
+
+/// What labels must keep clear of: arms with their lines, symbols, leads and the instrument's wires.
+std::vector<QPolygonF> symbolsOf(const ui::BridgePicture& picture) {
+  std::vector<QPolygonF> symbols;
+  const auto thick = [&](const QPolygonF& route, double width) {
+    for (qsizetype k = 1; k < route.size(); ++k) {
+      const QLineF line(route[k - 1], route[k]);
+      const QLineF across = line.normalVector().unitVector();
+      const QPointF side = (across.p2() - across.p1()) * width / 2;
+      symbols.push_back({line.p1() + side, line.p2() + side, line.p2() - side, line.p1() - side});
+    }
+  };
+  for (const ui::ArmPlace& arm : picture.layout.arms) {
+    symbols.push_back(ui::armBody(arm));
+    thick({arm.begin, arm.end}, 2);
+  }
+  for (const ui::LeadPlace& lead : picture.layout.leads) thick(lead.route, 2);
+  for (const QPolygonF& wire : picture.layout.wires) thick(wire, 1.5);
+  for (const QPointF& centre : {picture.layout.source, picture.layout.input})
+    symbols.push_back(QRectF(centre.x() - ui::symbolRadius, centre.y() - ui::symbolRadius,
+                             2 * ui::symbolRadius, 2 * ui::symbolRadius));
+  return symbols;
+}
+
+/// The rectangle that the text really covers within its box.
+QRectF inkOf(const ui::BridgeLabel& label) {
+  const QFontMetricsF metrics(ui::labelFont(label.role));
+  QRectF ink(0, 0, metrics.horizontalAdvance(label.text), label.box.height());
+  ink.moveCenter(label.box.center());
+  if (label.alignment & Qt::AlignLeft) ink.moveLeft(label.box.left());
+  if (label.alignment & Qt::AlignRight) ink.moveRight(label.box.right());
+  return ink;
+}
+
+/// Whether a route of horizontal and vertical pieces runs over `box`.
+bool crosses(const QPolygonF& route, const QRectF& box) {
+  for (qsizetype k = 1; k < route.size(); ++k)
+    if (QRectF(route[k - 1], route[k]).normalized().adjusted(-0.5, -0.5, 0.5, 0.5).intersects(box))
+      return true;
+  return false;
+}
+
+TEST_P(EveryTemplate, HasFourArmsAndItsLeads) {
+  const core::Channel shown = channel();
+  const ui::BridgePicture picture = this->picture(shown);
+  for (const ui::ArmPlace& arm : picture.layout.arms)
+    EXPECT_GT(QLineF(arm.begin, arm.end).length(), ui::armBodyLength + 20);
+  const auto wires = core::wiresOf(shown.setup.bridge);
+  ASSERT_EQ(picture.layout.leads.size(), wires.size());
+  for (const core::Wire& wire : wires) {
+    const auto lead = std::find_if(picture.layout.leads.begin(), picture.layout.leads.end(),
+                                   [&](const auto& place) { return place.role == wire.role; });
+    ASSERT_NE(lead, picture.layout.leads.end());
+    EXPECT_EQ(lead->route.front(), picture.layout[wire.from].at);
+    EXPECT_EQ(lead->route.back(), picture.layout[wire.to].at);
+  }
+}
+
+TEST_P(EveryTemplate, DrawsGaugesAtTheArticleAndCompletionArmsInTheInstrument) {
+  const ui::BridgeLayout layout = ui::layoutOf(channel().setup.bridge);
+  EXPECT_FALSE(layout.instrument.intersects(layout.article));
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    const QRectF body = ui::armBody(layout.arms[arm]).boundingRect();
+    const bool outside = core::templateOf(GetParam().type).atArticle[arm];
+    EXPECT_TRUE((outside ? layout.article : layout.instrument).contains(body)) << "arm " << arm + 1;
+  }
+}
+
+TEST_P(EveryTemplate, ArmsAndWiresEndAtTheNodesTheyBelongTo) {
+  // Follows the drawing as a reader would: what is joined on paper is one point in the template.
+  const core::Bridge bridge = channel().setup.bridge;
+  const ui::BridgeLayout layout = ui::layoutOf(bridge);
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    for (const auto& [end, node] : {std::pair(layout.arms[arm].begin, core::armBegin(arm)),
+                                    std::pair(layout.arms[arm].end, core::armEnd(arm))}) {
+      const bool atNode = end == layout[node].at;
+      const bool byWire = std::any_of(layout.wires.begin(), layout.wires.end(), [&](const QPolygonF& wire) {
+        return wire.contains(end) && wire.contains(layout[node].at);
+      });
+      EXPECT_TRUE(atNode || byWire) << core::nodeName(node);
+    }
+  }
+}
+
+TEST_P(EveryTemplate, LabelsKeepClearOfEachOtherAndOfTheSymbols) {
+  core::Channel shown = channel();
+  shown.setup.instrument.inputResistance = core::Resistance(10e6);
+  const ui::BridgePicture picture = this->picture(shown);
+  const auto symbols = symbolsOf(picture);
+  for (std::size_t k = 0; k < picture.labels.size(); ++k) {
+    const ui::BridgeLabel& label = picture.labels[k];
+    const QRectF ink = inkOf(label);
+    EXPECT_TRUE(picture.lanes.scene.contains(ink)) << qPrintable(label.text);
+    for (std::size_t other = k + 1; other < picture.labels.size(); ++other)
+      EXPECT_FALSE(label.box.intersects(picture.labels[other].box))
+          << qPrintable(label.text) << " over " << qPrintable(picture.labels[other].text);
+    for (const QPolygonF& symbol : symbols)
+      EXPECT_FALSE(symbol.intersects(QPolygonF(ink))) << qPrintable(label.text) << " over a symbol at "
+                                                      << symbol.front().x() << ' ' << symbol.front().y();
+  }
+}
+
+TEST_P(EveryTemplate, RingOfAnArmKeepsClearOfLabels) {
+  const ui::BridgePicture picture = this->picture(channel());
+  for (const ui::BridgeSpot& spot : ui::spotsOf(picture)) {
+    if (spot.part.kind != BridgePart::Kind::Arm) continue;
+    const QPolygonF ring = ui::ringOf(picture, spot);
+    EXPECT_TRUE(
+        ring.containsPoint(ui::armBody(picture.layout.arms[spot.part.index]).front(), Qt::WindingFill));
+    for (const ui::BridgeLabel& label : picture.labels)
+      EXPECT_FALSE(ring.intersects(QPolygonF(inkOf(label)))) << qPrintable(label.text);
+  }
+}
+
+TEST_P(EveryTemplate, OrdinaryTextsFitTheirBoxes) {
+  const ui::BridgePicture picture = this->picture(channel());
+  EXPECT_GT(picture.labels.size(), 12U);
+  for (const ui::BridgeLabel& label : picture.labels)
+    EXPECT_LE(QFontMetricsF(ui::labelFont(label.role)).horizontalAdvance(label.text), label.box.width())
+        << qPrintable(label.text);
+}
+
+TEST_P(EveryTemplate, ManyShuntsTouchNeitherEachOtherNorTheBridge) {
+  core::Channel shown = channel();
+  for (const std::size_t arm : {0, 1, 2, 3})
+    for (const char* name : {"R1", "R2", "R3"})
+      shown = withShunt(shown, name, core::armBegin(arm), core::armEnd(arm));
+  shown = withShunt(shown, "at the terminals", Node::SMinus, Node::PMinus);
+  shown = withShunt(shown, "over a lead", Node::PPlus, Node::Arm1Begin);
+  shown = withShunt(shown, "over the output", Node::Arm3End, Node::Arm1End);
+  const ui::BridgePicture picture = this->picture(shown);
+  const auto& places = picture.lanes.places;
+  const QRectF bridge = picture.layout.instrument | picture.layout.article;
+  for (std::size_t k = 0; k < places.size(); ++k) {
+    EXPECT_FALSE(places[k].resistor.intersects(bridge)) << k;
+    EXPECT_TRUE(picture.lanes.scene.contains(places[k].resistor)) << k;
+    EXPECT_EQ(places[k].toA.front(), picture.layout[shown.setup.shunts[k].a].at);
+    EXPECT_EQ(places[k].toB.front(), picture.layout[shown.setup.shunts[k].b].at);
+    for (std::size_t other = 0; other < places.size(); ++other) {
+      if (other == k) continue;
+      EXPECT_FALSE(crosses(places[other].toA, places[k].resistor)) << other << " over " << k;
+      EXPECT_FALSE(crosses(places[other].toB, places[k].resistor)) << other << " over " << k;
+    }
+    for (std::size_t other = k + 1; other < places.size(); ++other) {
+      EXPECT_FALSE(places[k].resistor.intersects(places[other].resistor)) << k << ' ' << other;
+      EXPECT_FALSE(places[k].resistor.intersects(places[other].labelBox)) << k << ' ' << other;
+      EXPECT_FALSE(places[k].labelBox.intersects(places[other].labelBox)) << k << ' ' << other;
+      for (const QPointF& a : {places[k].handleA, places[k].handleB})
+        for (const QPointF& b : {places[other].handleA, places[other].handleB})
+          EXPECT_GE(QLineF(a, b).length(), 12.0) << k << ' ' << other;  // a handle is 10 wide
+    }
+  }
+}
+
+TEST_P(EveryTemplate, EveryPairOfPointsCanBeDrawnAndPainted) {
+  core::Channel shown = channel();
+  const core::Bridge& bridge = shown.setup.bridge;
+  for (const Node a : core::allNodes())
+    for (const Node b : core::allNodes())
+      if (a < b && core::pointOf(bridge, a) != core::pointOf(bridge, b) && core::hasNode(bridge, a) &&
+          core::hasNode(bridge, b))
+        shown = withShunt(shown, "x", a, b);
+  const ui::BridgePicture picture = this->picture(shown);
+  for (const ui::ShuntPlace& place : picture.lanes.places)
+    for (const QPolygonF* wire : {&place.toA, &place.toB})
+      for (const QPointF& point : *wire)
+        EXPECT_TRUE(picture.lanes.scene.adjusted(-1, -1, 1, 1).contains(point));
+  QImage image(900, 700, QImage::Format_ARGB32);
+  QPainter painter(&image);
+  ui::paintBridge(painter, picture, ui::coloursFor(ui::lightPalette()));
+}
+
+}  // namespace
