@@ -59,6 +59,7 @@ QTableWidget* table(const QString& name, const QString& accessible, const QStrin
   widget->setAccessibleName(accessible);
   widget->setHorizontalHeaderLabels(headers);
   widget->verticalHeader()->setVisible(false);
+  widget->verticalHeader()->setDefaultSectionSize(widget->fontMetrics().height() + 9);
   widget->setSelectionBehavior(QAbstractItemView::SelectRows);
   widget->setSelectionMode(QAbstractItemView::SingleSelection);
   widget->horizontalHeader()->setStretchLastSection(true);
