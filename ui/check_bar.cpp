@@ -15,13 +15,6 @@
 namespace ui {
 namespace {
 
-/// The usual names in the order in which checks are made.
-std::string usualName(const core::Channel& channel) {
-  constexpr std::array<const char*, 2> names = {"pre-test", "post-test"};
-  return channel.checks.size() < names.size() ? names[channel.checks.size()]
-                                              : "check " + std::to_string(channel.checks.size() + 1);
-}
-
 void fill(QComboBox* box, const QStringList& items, int current) {
   const QSignalBlocker quiet(box);
   box->clear();
@@ -95,7 +88,7 @@ void CheckBar::refresh() {
 void CheckBar::addCheck() {
   if (!m_session.channel()) return emit refused(tr("There is no channel yet: add a channel first."));
   core::Check check;
-  check.name = usualName(*m_session.channel());
+  check.name = core::usualCheckName(*m_session.channel());
   check.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
   m_session.editChannel(tr("Add check"), core::withCheckAdded(*m_session.channel(), std::move(check)));
   m_session.selectCheck(m_session.channel()->checks.size() - 1);

@@ -178,12 +178,16 @@ void MainWindow::say(const QString& sentence) {
   QAccessible::updateAccessibility(&alert);
 }
 
-void MainWindow::warn(const QString& sentence) {
-  m_notice->setVisible(!sentence.isEmpty());
-  if (sentence.isEmpty()) return;
+void MainWindow::styleNotice() {
   const Colours colours = coloursFor(palette());
   m_notice->setStyleSheet(QString("#notice { border-left: 5px solid %1; background: %2; }")
                               .arg(colours.fail.name(), colours.background.name()));
+}
+
+void MainWindow::warn(const QString& sentence) {
+  m_notice->setVisible(!sentence.isEmpty());
+  if (sentence.isEmpty()) return;
+  styleNotice();
   m_noticeText->setText(sentence);
   statusBar()->clearMessage();
   QAccessibleEvent alert(m_noticeText, QAccessible::Alert);
@@ -201,6 +205,11 @@ void MainWindow::refresh() {
   m_redo->setEnabled(history.canRedo());
   m_undo->setText(history.canUndo() ? tr("&Undo: %1").arg(history.undoText()) : tr("&Undo"));
   m_redo->setText(history.canRedo() ? tr("&Redo: %1").arg(history.redoText()) : tr("&Redo"));
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange && m_notice) styleNotice();
+  QMainWindow::changeEvent(event);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) { mayDiscard() ? event->accept() : event->ignore(); }

@@ -46,6 +46,7 @@ class MainWindow : public QMainWindow {
   void resetLayout();
 
  protected:
+  void changeEvent(QEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
@@ -53,6 +54,7 @@ class MainWindow : public QMainWindow {
  private:
   QWidget* leftColumn();
   QWidget* noticeBar();
+  void styleNotice();
   void buildViews();
   void buildFileMenu();
   void buildEditMenu();

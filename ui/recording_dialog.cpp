@@ -98,7 +98,7 @@ RecordingDialog::RecordingDialog(Session& session, const QString& documentPath, 
 }
 
 QFormLayout* RecordingDialog::fileForm() {
-  m_name = new QLineEdit(m_session.channel()->checks.empty() ? "pre-test" : "post-test");
+  m_name = new QLineEdit(toQString(core::usualCheckName(*m_session.channel())));
   m_name->setObjectName("recordingCheckName");
   m_date = new QLineEdit(QDate::currentDate().toString(Qt::ISODate));
   m_date->setObjectName("recordingDate");

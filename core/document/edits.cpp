@@ -182,6 +182,17 @@ Channel withTwoSidedSequence(Channel channel, Duration hold) {
   return channel;
 }
 
+std::string usualCheckName(const Channel& channel) {
+  switch (channel.checks.size()) {
+    case 0:
+      return "pre-test";
+    case 1:
+      return "post-test";
+    default:
+      return "check " + std::to_string(channel.checks.size() + 1);
+  }
+}
+
 Channel withCheckAdded(Channel channel, Check check) {
   check.name = numberedUntilFree(check.name.empty() ? "check" : check.name, [&](const std::string& name) {
     return std::any_of(channel.checks.begin(), channel.checks.end(),

@@ -44,6 +44,8 @@ Channel withStepMoved(Channel channel, std::size_t from, std::size_t to);
 /// closed in the same order as before.
 Channel withTwoSidedSequence(Channel channel, Duration hold);
 
+/// What the channel's next check is usually called: "pre-test", "post-test", then "check 3" and so on.
+std::string usualCheckName(const Channel& channel);
 /// An open check without readings at the end, its name made unique.
 Channel withCheckAdded(Channel channel, Check check);
 Channel withCheckRemoved(Channel channel, std::size_t check);

@@ -215,4 +215,22 @@ TEST_P(EveryTemplate, EveryPairOfPointsCanBeDrawnAndPainted) {
   ui::paintBridge(painter, picture, ui::coloursFor(ui::lightPalette()));
 }
 
+TEST(BridgePicture, ShowsVoltagesOfTheChosenStep) {
+  // Derived: half bridge without leads, arms of 350 ohm at 5 V: S- lies at 2.5 V. With 174 650 ohm over
+  // arm 1, 350 | 174 650 = 349.3 ohm, and S- lies at 5 x 350/(349.3 + 350) = 2.5025 V.
+  core::Channel channel = core::withBridgeType({}, core::BridgeType::HalfBending);
+  channel = withShunt(channel, "R1", Node::Arm1Begin, Node::Arm1End);
+  channel.setup.sequence = {{"down", {0}, core::Duration(2)}};
+  const auto prediction = core::predict(channel.setup);
+  const auto voltages = [&](std::optional<std::size_t> step) {
+    QStringList texts;
+    for (const ui::BridgeLabel& label : ui::pictureOf(channel, prediction, step).labels)
+      if (label.role == ui::LabelRole::Voltage) texts << label.text;
+    return texts;
+  };
+  EXPECT_EQ(voltages({}).count("2.5000 V"), 3);
+  EXPECT_EQ(voltages(0).count("2.5025 V"), 2);  // terminal S- and the gauges' corner
+  EXPECT_EQ(voltages(0).count("2.5000 V"), 1);  // S+
+}
+
 }  // namespace

@@ -212,6 +212,16 @@ TEST_F(DemoWindow, ARefusedEditIsSaidOverTheViewsUntilTheNextChange) {
   EXPECT_TRUE(warned().isEmpty()) << "out of date once something was changed";
 }
 
+TEST_F(DemoWindow, ARefusalStaysReadableWhenTheColoursChange) {
+  type("gaugeFactor", "-2");
+  trigger("viewDark");
+  auto* notice = window.findChild<QWidget*>("notice");
+  const QString background = QApplication::palette().color(QPalette::Base).name();
+  EXPECT_TRUE(QTest::qWaitFor([&] { return notice->styleSheet().contains(background); }, 2000))
+      << notice->styleSheet();
+  trigger("viewLight");
+}
+
 TEST_F(DemoWindow, AnImpossibleBridgeIsExplainedInEachViewAndTheOthersStay) {
   core::Channel broken = *session.channel();
   broken.setup.bridge.arms[0] = core::Resistance(0);

@@ -97,6 +97,14 @@ TEST(Edits, NamesAreMadeUnique) {
   EXPECT_EQ(document.channels[2]->name, "TP-01 (3)") << "no number behind a number";
 }
 
+TEST(Edits, ChecksAreUsuallyCalledAfterTheTestThenCounted) {
+  Channel channel;
+  for (const char* name : {"pre-test", "post-test", "check 3"}) {
+    EXPECT_EQ(usualCheckName(channel), name);
+    channel = withCheckAdded(channel, {});
+  }
+}
+
 TEST(Edits, ChangingTheTemplateDropsLeadsItLacksAndSetsTheBridgeFactor) {
   Channel channel = sample::nineStepChannel();
   channel.setup.bridge.gauge.poissonRatio = 0.3;
