@@ -20,13 +20,6 @@ int decimalsFor(double greatest) {
   return std::clamp(5 - static_cast<int>(std::floor(std::log10(greatest))), 0, 9);
 }
 
-QString polarityText(core::Polarity polarity) {
-  const QString sign = polarity == core::Polarity::Positive   ? "+ "
-                       : polarity == core::Polarity::Negative ? "− "
-                                                              : "";
-  return sign + SequenceModel::tr(std::string(core::polarityWord(polarity)).c_str());
-}
-
 core::Result<double> typedNumber(const QString& text, core::UnitFamily family, const std::string& unit = {}) {
   return core::parseQuantity(text.toStdString(), family, unit);
 }

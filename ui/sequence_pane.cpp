@@ -119,11 +119,14 @@ void SequencePane::showShunt(std::size_t shunt) {
   m_shunts->setFocus();
 }
 
+bool SequencePane::hasChannel() {
+  if (!m_session.channel()) emit refused(tr("There is no channel yet: add a channel first."));
+  return m_session.channel();
+}
+
+/// The steps shown are those of the plan, not those that a closed check was judged by.
 bool SequencePane::planIsOpen() {
-  if (!m_session.channel()) {
-    emit refused(tr("There is no channel yet: add a channel first."));
-    return false;
-  }
+  if (!hasChannel()) return false;
   if (m_session.checkIsClosed()) {
     emit refused(tr(
         "This check is closed and shows the set-up it was judged by: choose \"plan only\" or an open check "
@@ -163,7 +166,7 @@ void SequencePane::moveStep(int by) {
 }
 
 void SequencePane::addShunt() {
-  if (!planIsOpen()) return;
+  if (!hasChannel()) return;
   const core::Channel& channel = *m_session.channel();
   // A usual first value: the resistor that simulates about 1000 µm/m on this gauge.
   const core::Resistance arm = channel.setup.bridge.arms[1];
@@ -180,7 +183,7 @@ void SequencePane::addShunt() {
 }
 
 void SequencePane::removeShunt() {
-  if (!planIsOpen()) return;
+  if (!hasChannel()) return;
   const QModelIndex chosen = m_shunts->currentIndex();
   if (!chosen.isValid()) return emit refused(tr("Choose the shunt to remove."));
   m_session.editChannel(tr("Remove shunt"),

@@ -48,6 +48,7 @@ class SequencePane : public QTabWidget {
   QToolButton* tool(const QString& name, const QString& text, const QString& tip,
                     const std::function<void()>& act);
   void followSession();
+  bool hasChannel();
   bool planIsOpen();
 
   Session& m_session;

@@ -123,7 +123,7 @@ QString ShuntModel::text(int row, int column) const {
           .arg(toQString(core::pointName(setup.bridge, shunt.a)),
                toQString(core::pointName(setup.bridge, shunt.b)));
     case PolarityColumn:
-      return alone ? toQString(core::polarityWord(alone->polarity)) : tr("error");
+      return alone ? polarityText(alone->polarity) : tr("error");
     case Simulated:
       return alone ? numberText(core::simulatedInUnit(setup.bridge, alone->simulated), 6) : QString("–");
     default:

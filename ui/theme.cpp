@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/theme.h"
 
+#include <QCoreApplication>
+
 namespace ui {
 namespace {
 
@@ -70,6 +72,18 @@ QColor colourOf(const Colours& colours, core::Polarity polarity) {
       return colours.quiet;
   }
   return colours.text;
+}
+
+QString polarityText(core::Polarity polarity) {
+  switch (polarity) {
+    case core::Polarity::Positive:
+      return QCoreApplication::translate("Polarity", "+ positive");
+    case core::Polarity::Negative:
+      return QCoreApplication::translate("Polarity", "− negative");
+    case core::Polarity::None:
+      return QCoreApplication::translate("Polarity", "none");
+  }
+  return {};
 }
 
 QPalette lightPalette() {

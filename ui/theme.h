@@ -26,6 +26,9 @@ Colours coloursFor(const QPalette& palette);
 QColor colourOf(const Colours& colours, core::Verdict verdict);
 QColor colourOf(const Colours& colours, core::Polarity polarity);
 
+/// "+ positive", "− negative", "none".
+QString polarityText(core::Polarity polarity);
+
 /// A light or dark palette for the whole program; used where the desktop offers none of its own.
 QPalette lightPalette();
 QPalette darkPalette();

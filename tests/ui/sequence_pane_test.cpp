@@ -202,6 +202,9 @@ TEST_F(Sequence, AClosedCheckShowsItsOwnStepsAndTakesNoEdits) {
   click("removeStep");
   EXPECT_EQ(session.channel()->setup.sequence.size(), 9u);
   EXPECT_EQ(refused.count(), 2);
+  pane.addShunt();  // the page of shunts shows the plan, whatever check is chosen
+  EXPECT_EQ(session.channel()->setup.shunts.size(), 7u);
+  EXPECT_EQ(refused.count(), 2);
   session.selectCheck({});
   session.selectStep(8);
   click("removeStep");
@@ -220,6 +223,11 @@ TEST_F(Sequence, ShuntsAreEditedInTheirTable) {
   EXPECT_FALSE(shunts->setData(shunts->index(0, ShuntModel::From), "arm 2 end")) << "both ends on one node";
   EXPECT_TRUE(shunts->setData(shunts->index(0, ShuntModel::From), "S-"));
   EXPECT_EQ(refused.count(), 3);
+}
+
+TEST_F(Sequence, ShuntsShowPolarityAsSignAndWordToo) {
+  EXPECT_EQ(pane.shunts().model()->index(0, ShuntModel::PolarityColumn).data().toString(), "+ positive");
+  EXPECT_EQ(pane.shunts().model()->index(1, ShuntModel::PolarityColumn).data().toString(), "− negative");
 }
 
 TEST_F(Sequence, NoChannelIsSaidInsteadOfCrashing) {
