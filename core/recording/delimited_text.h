@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-#include "core/recording/progress.h"
+#include "core/units/progress.h"
 #include "core/recording/recording.h"
 #include "core/units/result.h"
 

@@ -9,7 +9,7 @@
 #include <cerrno>
 #include <system_error>
 
-#include "core/recording/progress.h"
+#include "core/units/progress.h"
 #include "core/recording/text_table.h"
 
 namespace core {

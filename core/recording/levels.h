@@ -6,7 +6,7 @@
 #include <stop_token>
 #include <vector>
 
-#include "core/recording/progress.h"
+#include "core/units/progress.h"
 #include "core/units/quantity.h"
 #include "core/units/result.h"
 
