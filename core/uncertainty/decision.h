@@ -11,11 +11,11 @@ namespace core {
 
 /// How a measured deviation becomes a decision when it has an uncertainty. Names follow JCGM 106:2012.
 enum class DecisionRule : std::uint8_t {
-  Simple,       ///< within the limit passes, whatever the uncertainty (8.2, uncertainty not looked at)
-  SharedRisk,   ///< simple acceptance, provided the expanded uncertainty is small beside the limit (8.2)
-  Guarded,      ///< limit less a guard band passes, limit plus guard band fails, between cannot tell (8.3)
-  Conformity,   ///< by the probability that the true deviation is within the limit (clause 7)
-  EnNumber,     ///< deviation against its own expanded uncertainty; the limit plays no part (ISO 13528)
+  Simple,      ///< within the limit passes, whatever the uncertainty (8.2, uncertainty not looked at)
+  SharedRisk,  ///< simple acceptance, provided the expanded uncertainty is small beside the limit (8.2)
+  Guarded,     ///< limit less a guard band passes, limit plus guard band fails, between cannot tell (8.3)
+  Conformity,  ///< by the probability that the true deviation is within the limit (clause 7)
+  EnNumber,    ///< deviation against its own expanded uncertainty; the limit plays no part (ISO 13528)
 };
 inline constexpr std::size_t decisionRuleCount = 5;
 
@@ -44,7 +44,8 @@ struct Decided {
 /// Keys in files: "simple", "shared_risk", "guarded", "conformity", "en_number".
 std::string_view decisionRuleKey(DecisionRule rule);
 std::optional<DecisionRule> decisionRuleFromKey(std::string_view key);
-/// For people: "simple acceptance", "shared risk", "guarded acceptance", "conformity probability", "En number".
+/// For people: "simple acceptance", "shared risk", "guarded acceptance", "conformity probability", "En
+/// number".
 std::string_view decisionRuleName(DecisionRule rule);
 
 /// Fails when a number of `decision` is out of its range, naming it.

@@ -26,7 +26,6 @@ inline constexpr std::size_t trialLanes = 32;
 struct TrialInput {
   double value = 0;
   Uncertainty uncertainty;
-  double offset = 0;  ///< added to `value` in every trial; zero but for tests
 };
 
 /// What to draw, and when to stop.
@@ -87,7 +86,7 @@ double numericalTolerance(double standardUncertainty, int digits);
 
 /// Clause 8: is the interval of the linear budget right to the numerical tolerance at both ends?
 struct Validation {
-  double tolerance = 0;  ///< delta
+  double tolerance = 0;      ///< delta
   double low = 0, high = 0;  ///< |difference| of the ends
   bool passed = false;
 };

@@ -25,9 +25,9 @@ inline constexpr std::size_t statementCount = 3;
 /// What is known of how far an input may be from its value.
 struct Uncertainty {
   Statement statement = Statement::Tolerance;
-  double amount = 0;            ///< in the base unit of the input, or a share of its value's magnitude
-  bool relative = false;        ///< whether `amount` is a share
-  double coverageFactor = 2;    ///< k: of an expanded uncertainty, and of a tolerance with normal distribution
+  double amount = 0;          ///< in the base unit of the input, or a share of its value's magnitude
+  bool relative = false;      ///< whether `amount` is a share
+  double coverageFactor = 2;  ///< k: of an expanded uncertainty, and of a tolerance with normal distribution
   Distribution distribution = Distribution::Rectangular;  ///< of a tolerance; the others are normal
   std::optional<double> degreesOfFreedom;                 ///< none: infinite, it is known for certain
   std::string group;  ///< inputs of one group are correlated (same decade box, lot, cable); empty: of none
