@@ -15,19 +15,83 @@ Result<void> requirePositive(std::string where, double value, std::string_view q
                "Enter the value from the data sheet or a measurement"};
 }
 
-Result<void> requireLead(LeadRole role, const Lead& lead) {
+Result<void> requireLead(LeadRole role, const Bridge& bridge) {
+  const Lead& lead = bridge.leads[static_cast<std::size_t>(role)];
   const std::string where = "lead " + std::string(leadName(role));
   if (const auto* wire = std::get_if<CopperWire>(&lead)) {
     if (auto ok = requirePositive(where, wire->length.base(), "the length"); !ok) return ok;
     if (auto ok = requirePositive(where, wire->section.base(), "the section"); !ok) return ok;
   }
-  const double ohm = resistanceOf(lead).base();
+  const double ohm = leadResistance(bridge, role).base();
   if (std::isfinite(ohm) && ohm >= 0) return {};
   return Error{where, "the resistance must be zero or a positive number",
                "Enter zero where there is no lead"};
 }
 
+Result<void> requireShare(std::string where, double value, std::string_view quantity) {
+  if (value >= 0 && value <= 1) return {};
+  return Error{std::move(where), std::string(quantity) + " must lie between 0 and 1",
+               "Enter 0.5 for the middle"};
+}
+
+Result<void> requireLeak(const std::string& arm, const Leak& leak) {
+  for (const auto& [ohm, name] :
+       {std::pair{leak.across, "leak over "}, {leak.toStructure, "leak to structure of "}})
+    if (ohm)
+      if (auto ok = requirePositive(name + arm, ohm->base(), "the resistance"); !ok) return ok;
+  return requireShare("leak to structure of " + arm, leak.place, "the place along the arm");
+}
+
+Result<void> requireGauge(const Gauge& gauge) {
+  if (auto ok = requirePositive("gauge", gauge.nominal.base(), "the resistance"); !ok) return ok;
+  if (auto ok = requirePositive("gauge", gauge.factor, "the gauge factor"); !ok) return ok;
+  if (auto ok = requirePositive("gauge", gaugeFactorOf(gauge), "the gauge factor at the gauge's temperature");
+      !ok)
+    return ok;
+  const double nu = gauge.poissonRatio;
+  if (nu >= 0 && nu <= 0.5) return {};
+  return Error{"gauge", "Poisson's ratio must lie between 0 and 0.5", "Enter about 0.3 for metals"};
+}
+
+Result<void> requireRating(const Rating& rating) {
+  if (auto ok = requirePositive("rating", rating.ratedOutput.base(), "the rated output"); !ok) return ok;
+  return requirePositive("rating", rating.capacity, "the capacity");
+}
+
+Result<void> requireBalance(const Balance& balance) {
+  if (balance.kind == BalanceKind::None) return {};
+  if (auto ok = requirePositive("balance", balance.potentiometer.base(), "the potentiometer"); !ok) return ok;
+  if (balance.kind == BalanceKind::Parallel)
+    if (auto ok = requirePositive("balance", balance.limiting.base(), "the resistor to S+"); !ok) return ok;
+  return requireShare("balance", balance.wiper, "the wiper's place");
+}
+
+Result<void> requireInstrument(const Instrument& instrument) {
+  const std::string where = "instrument";
+  if (auto ok = requirePositive(where, instrument.gaugeFactor, "the gauge factor set"); !ok) return ok;
+  if (auto ok = requirePositive(where, instrument.bridgeFactor, "the bridge factor set"); !ok) return ok;
+  if (const auto& current = instrument.current) {
+    if (auto ok = requirePositive(where, current->supplied.base(), "the current"); !ok) return ok;
+    if (auto ok = requirePositive(where, current->nominal.base(), "the nominal bridge resistance"); !ok)
+      return ok;
+  } else if (auto ok = requirePositive(where, instrument.excitation.base(), "the excitation"); !ok) {
+    return ok;
+  }
+  const double scale = instrument.unitsPerMillivoltPerVolt;
+  if (!std::isfinite(scale) || scale == 0)
+    return Error{where, "the scale must be a finite number other than zero", "Enter units per mV/V"};
+  if (instrument.inputResistance)
+    if (auto ok = requirePositive(where, instrument.inputResistance->base(), "the input resistance"); !ok)
+      return ok;
+  return requireBalance(instrument.balance);
+}
+
 }  // namespace
+
+double gaugeFactorOf(const Gauge& gauge) {
+  const double warmer_K = (gauge.installed - gauge.factorAt).base();
+  return gauge.factor * (1 + gauge.factorCoefficient * warmer_K);
+}
 
 std::string readingUnitText(const Instrument& instrument) {
   switch (instrument.unit) {
@@ -59,11 +123,16 @@ Reading readingOf(const Instrument& instrument, Output change) {
     case ReadingUnit::MillivoltPerVolt:
       return Reading(1e3 * v);
     case ReadingUnit::Millivolt:
-      return Reading(1e3 * v * instrument.excitation.base());
+      return Reading(1e3 * v * nominalExcitation(instrument).base());
     case ReadingUnit::Scaled:
       return Reading(1e3 * v * instrument.unitsPerMillivoltPerVolt);
   }
   return {};
+}
+
+Voltage nominalExcitation(const Instrument& instrument) {
+  if (!instrument.current) return instrument.excitation;
+  return Voltage(instrument.current->supplied.base() * instrument.current->nominal.base());
 }
 
 std::string simulatedUnitText(const Bridge& bridge) {
@@ -71,6 +140,11 @@ std::string simulatedUnitText(const Bridge& bridge) {
 }
 
 bool isTransducer(const Bridge& bridge) { return bridge.type == BridgeType::Transducer; }
+
+Resistance leadResistance(const Bridge& bridge, LeadRole role) {
+  const Lead& lead = bridge.leads[static_cast<std::size_t>(role)];
+  return resistanceOf(lead) + Resistance(resistancePerKelvin(lead) * bridge.leadWarming.base());
+}
 
 std::vector<Wire> wiresOf(const Bridge& bridge) {
   const BridgeTemplate& shape = templateOf(bridge.type);
@@ -115,32 +189,13 @@ Result<void> checkBridge(const Bridge& bridge, const Instrument& instrument) {
   for (const std::size_t arm : {0, 1, 2, 3}) {
     const std::string where = "arm " + std::to_string(arm + 1);
     if (auto ok = requirePositive(where, bridge.arms[arm].base(), "the resistance"); !ok) return ok;
+    if (auto ok = requireLeak(where, bridge.leaks[arm]); !ok) return ok;
   }
-  for (const Wire& wire : wiresOf(bridge)) {
-    const Lead& lead = bridge.leads[static_cast<std::size_t>(wire.role)];
-    if (auto ok = requireLead(wire.role, lead); !ok) return ok;
-  }
-  if (isTransducer(bridge)) {
-    if (auto ok = requirePositive("rating", bridge.rating.ratedOutput.base(), "the rated output"); !ok)
-      return ok;
-    if (auto ok = requirePositive("rating", bridge.rating.capacity, "the capacity"); !ok) return ok;
-  } else {
-    if (auto ok = requirePositive("gauge", bridge.gauge.nominal.base(), "the resistance"); !ok) return ok;
-    if (auto ok = requirePositive("gauge", bridge.gauge.factor, "the gauge factor"); !ok) return ok;
-    const double nu = bridge.gauge.poissonRatio;
-    if (!(nu >= 0 && nu <= 0.5))
-      return Error{"gauge", "Poisson's ratio must lie between 0 and 0.5", "Enter about 0.3 for metals"};
-  }
-  if (auto ok = requirePositive("instrument", instrument.gaugeFactor, "the gauge factor set"); !ok) return ok;
-  if (auto ok = requirePositive("instrument", instrument.bridgeFactor, "the bridge factor set"); !ok)
+  for (const Wire& wire : wiresOf(bridge))
+    if (auto ok = requireLead(wire.role, bridge); !ok) return ok;
+  if (auto ok = isTransducer(bridge) ? requireRating(bridge.rating) : requireGauge(bridge.gauge); !ok)
     return ok;
-  if (auto ok = requirePositive("instrument", instrument.excitation.base(), "the excitation"); !ok) return ok;
-  const double scale = instrument.unitsPerMillivoltPerVolt;
-  if (!std::isfinite(scale) || scale == 0)
-    return Error{"instrument", "the scale must be a finite number other than zero", "Enter units per mV/V"};
-  if (instrument.inputResistance)
-    return requirePositive("instrument", instrument.inputResistance->base(), "the input resistance");
-  return {};
+  return requireInstrument(instrument);
 }
 
 }  // namespace core

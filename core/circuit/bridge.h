@@ -7,6 +7,8 @@
 #include <string>
 
 #include "core/circuit/bridge_template.h"
+#include "core/circuit/effects.h"
+#include "core/circuit/self_heating.h"
 #include "core/units/quantity.h"
 #include "core/units/result.h"
 
@@ -15,11 +17,18 @@ namespace core {
 /// The gauges of one bridge; all alike. A resistance change is factor x strain x nominal.
 struct Gauge {
   Resistance nominal{350};
-  double factor = 2.0;        ///< gauge factor F of the gauge itself, not the instrument's setting
-  double poissonRatio = 0.3;  ///< of the structure; used by Poisson templates only
+  double factor = 2.0;           ///< gauge factor F of the gauge itself, not the instrument's setting
+  double poissonRatio = 0.3;     ///< of the structure; used by Poisson templates only
+  double factorCoefficient = 0;  ///< relative change of F with temperature, 1/K; linear law
+  Temperature factorAt{23};      ///< the temperature that `factor` is stated for
+  Temperature installed{23};     ///< the temperature of the gauges during the check
+  Grid grid;                     ///< for the load by self-heating
 
   friend bool operator==(const Gauge&, const Gauge&) = default;
 };
+
+/// Gauge factor at the temperature of the check: F (1 + coefficient x (installed - factorAt)).
+double gaugeFactorOf(const Gauge& gauge);
 
 /// What a transducer's certificate says; used by the template `Transducer` only.
 struct Rating {
@@ -39,6 +48,8 @@ struct Bridge {
   std::array<Resistance, 4> arms{Resistance(350), Resistance(350), Resistance(350), Resistance(350)};
   Leads leads{};
   bool sixWire = false;  ///< sense leads measure the excitation at the bridge; where the template offers them
+  Warming leadWarming;   ///< of all leads above the temperature that their resistance is stated for
+  std::array<Leak, 4> leaks;  ///< of arms 1 to 4
 
   friend bool operator==(const Bridge&, const Bridge&) = default;
 };
@@ -61,6 +72,11 @@ struct Instrument {
   std::string scaledUnit = "kN";
   Voltage excitation{5.0};
   std::optional<Resistance> inputResistance;  ///< none: so high that it takes no current
+  std::optional<CurrentSource> current;       ///< none: constant voltage of `excitation`
+  bool ratiometric = true;  ///< divides by the excitation it measures, so that its error cancels
+  Linearisation linearisation = Linearisation::None;  ///< of readings in strain only
+  Balance balance;
+  Grounding grounding = Grounding::Floating;  ///< of the structure, for leaks to it
 
   friend bool operator==(const Instrument&, const Instrument&) = default;
 };
@@ -70,12 +86,17 @@ std::string readingUnitText(const Instrument& instrument);
 /// Key in files: "um_per_m", "mV_per_V", "mV", "scaled".
 std::string_view readingUnitKey(ReadingUnit unit);
 std::optional<ReadingUnit> readingUnitFromKey(std::string_view key);
-/// What the instrument shows for a change of output; linear, as instruments compute it.
+/// What the instrument shows for a change of output without linearisation.
 Reading readingOf(const Instrument& instrument, Output change);
+/// The excitation the instrument reckons with: as set, or current x nominal resistance.
+Voltage nominalExcitation(const Instrument& instrument);
 
 /// "µm/m", or the load unit of a transducer: the unit of what a shunt simulates.
 std::string simulatedUnitText(const Bridge& bridge);
 bool isTransducer(const Bridge& bridge);
+
+/// The resistance of a lead during the check, `leadWarming` included.
+Resistance leadResistance(const Bridge& bridge, LeadRole role);
 
 /// The wires in use, sense leads included when the bridge has them.
 std::vector<Wire> wiresOf(const Bridge& bridge);

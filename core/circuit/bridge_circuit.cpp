@@ -11,60 +11,26 @@ constexpr double outputRounding = 2e-15;
 
 NodeIndex index(Node node) { return static_cast<NodeIndex>(node); }
 
-/// d arm resistance / d stimulus, ohm.
+}  // namespace
+
 double armSlope(const Bridge& bridge, std::size_t arm) {
   const double share = templateOf(bridge.type).shares[arm].at(bridge.gauge.poissonRatio);
   if (isTransducer(bridge)) return share * bridge.rating.ratedOutput.base() * bridge.arms[arm].base();
-  return share * bridge.gauge.factor * bridge.gauge.nominal.base();
-}
-
-void addLeads(Network& network, const Bridge& bridge) {
-  for (const Wire& wire : wiresOf(bridge)) {
-    const Resistance ohm = resistanceOf(bridge.leads[static_cast<std::size_t>(wire.role)]);
-    network.branches.push_back(
-        {"lead " + std::string(leadName(wire.role)), index(wire.from), index(wire.to), ohm});
-  }
-  for (const Join& join : templateOf(bridge.type).joins)
-    network.branches.push_back({"join", index(join.a), index(join.b), Resistance(0)});
-}
-
-}  // namespace
-
-BridgeNetwork bridgeNetwork(const Bridge& bridge, const Instrument& instrument,
-                            std::span<const ShuntBranch> shunts) {
-  BridgeNetwork result;
-  Network& network = result.network;
-  network.nodes.reserve(nodeCount);
-  network.branches.reserve(24 + shunts.size());
-  for (const Node node : allNodes()) network.nodes.emplace_back(nodeName(node));
-  for (const std::size_t arm : {0, 1, 2, 3})
-    network.branches.push_back(
-        {"arm " + std::to_string(arm + 1), index(armBegin(arm)), index(armEnd(arm)), bridge.arms[arm]});
-  addLeads(network, bridge);
-  if (instrument.inputResistance)
-    network.branches.push_back(
-        {"instrument input", index(Node::SPlus), index(Node::SMinus), *instrument.inputResistance});
-  result.firstShunt = network.branches.size();
-  for (const ShuntBranch& shunt : shunts)
-    network.branches.push_back({shunt.name, index(shunt.a), index(shunt.b), shunt.resistance});
-
-  result.excitation = {index(Node::PPlus), index(Node::PMinus)};
-  result.output = {index(Node::SPlus), index(Node::SMinus)};
-  const bool sensed = hasNode(bridge, Node::SensePlus);
-  result.reference = sensed ? Port{index(Node::SensePlus), index(Node::SenseMinus)} : result.excitation;
-  return result;
+  return share * gaugeFactorOf(bridge.gauge) * bridge.gauge.nominal.base();
 }
 
 Resistance armUnder(const Bridge& bridge, std::size_t arm, Stimulus stimulus) {
   return bridge.arms[arm] + Resistance(armSlope(bridge, arm) * stimulus);
 }
 
-BridgeCircuit::BridgeCircuit(const Bridge& bridge, BridgeNetwork network, Solver solver,
-                             std::span<const ShuntBranch> shunts)
+BridgeCircuit::BridgeCircuit(const Bridge& bridge, std::optional<Resistance> nominal, BridgeNetwork network,
+                             Solver solver, std::span<const ShuntBranch> shunts)
     : m_bridge(bridge),
       m_network(std::move(network)),
       m_solver(std::move(solver)),
-      m_shunts(shunts.begin(), shunts.end()) {
+      m_shunts(shunts.begin(), shunts.end()),
+      m_nominal(nominal) {
+  for (const std::size_t arm : {0, 1, 2, 3}) m_armSlope[arm] = armSlope(m_bridge, arm);
   openAll();
 }
 
@@ -83,13 +49,18 @@ Result<BridgeCircuit> BridgeCircuit::make(const Bridge& bridge, const Instrument
   }
   auto solver = Solver::prepare(open, network.excitation);
   if (!solver) return solver.error();
-  return BridgeCircuit(bridge, std::move(network), *std::move(solver), shunts);
+  const auto nominal = instrument.current ? std::optional(instrument.current->nominal) : std::nullopt;
+  return BridgeCircuit(bridge, nominal, std::move(network), *std::move(solver), shunts);
 }
 
 void BridgeCircuit::setStimulus(Stimulus stimulus) {
   m_stimulus = stimulus;
-  for (const std::size_t arm : {0, 1, 2, 3})
-    if (armSlope(m_bridge, arm) != 0) m_solver.setResistance(arm, armUnder(m_bridge, arm, stimulus));
+  for (const ArmPiece& piece : m_network.pieces) {
+    const double slope = m_armSlope[piece.arm];
+    if (slope == 0) continue;
+    const Resistance arm = m_bridge.arms[piece.arm] + Resistance(slope * stimulus);
+    m_solver.setResistance(piece.branch, piece.share * arm);
+  }
 }
 
 Result<void> BridgeCircuit::close(std::size_t shunt) {
@@ -121,18 +92,31 @@ Result<Output> BridgeCircuit::solveOutput() {
   // Rounding of potentials of at most 1 V is some 1e-16; a reference that small is no reference.
   if (!(std::abs(reference) > 1e-12))
     return Error{"excitation", "no voltage between the reference terminals", "Check the sense leads"};
-  return Output(m_solver.between(m_network.output) / reference);
+  const double ratio = m_solver.between(m_network.output) / reference;
+  if (!m_nominal) return Output(ratio);
+  // At a current source the voltage over P+ and P- is I / G; the instrument divides by I R.
+  const double input_S = m_solver.inputConductance();
+  if (!(input_S > 0))
+    return Error{"excitation", "no current can flow from P+ to P-", "Close an arm, or use constant voltage"};
+  m_perRatio = 1 / (input_S * m_nominal->base());
+  m_perInput = -ratio * m_perRatio / input_S;
+  return Output(ratio * m_perRatio);
+}
+
+void BridgeCircuit::solveAdjoint() { m_solver.solveAdjoint(m_network.output, m_network.reference); }
+
+double BridgeCircuit::sensitivity(BranchIndex branch) const {
+  double perSiemens = m_perRatio * m_solver.sensitivity(branch);
+  if (m_nominal) perSiemens += m_perInput * m_solver.inputSensitivity(branch);
+  const double g = m_solver.conductance(branch);
+  return -perSiemens * g * g;  // G = 1/R
 }
 
 double BridgeCircuit::outputSlope() {
-  m_solver.solveAdjoint(m_network.output, m_network.reference);
+  solveAdjoint();
   double slope = 0;
-  for (const std::size_t arm : {0, 1, 2, 3}) {
-    const double ohmPerStimulus = armSlope(m_bridge, arm);
-    if (ohmPerStimulus == 0) continue;
-    const double ohm = armUnder(m_bridge, arm, m_stimulus).base();
-    slope += m_solver.sensitivity(arm) * -ohmPerStimulus / (ohm * ohm);  // G = 1/R
-  }
+  for (const ArmPiece& piece : m_network.pieces)
+    if (m_armSlope[piece.arm] != 0) slope += sensitivity(piece.branch) * piece.share * m_armSlope[piece.arm];
   return slope;
 }
 

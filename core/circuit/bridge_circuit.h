@@ -2,39 +2,20 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <span>
 #include <vector>
 
-#include "core/circuit/bridge.h"
-#include "core/circuit/network.h"
+#include "core/circuit/bridge_network.h"
 
 namespace core {
-
-/// A resistor and the two nodes it is switched to.
-struct ShuntBranch {
-  std::string name;
-  Node a = Node::PPlus;
-  Node b = Node::SMinus;
-  Resistance resistance;  ///< with its own wires
-};
-
-/// A bridge as a network of resistors: nodes are those of core::Node in its order; branches are the
-/// four arms, the leads in use, joins, the instrument's input, then the shunts in their order.
-struct BridgeNetwork {
-  Network network;
-  Port excitation;             ///< P+ and P- at the instrument
-  Port output;                 ///< S+ and S- at the instrument
-  Port reference;              ///< sense pair with six wires, else the excitation
-  BranchIndex firstShunt = 0;  ///< shunt k is branch firstShunt + k
-};
-
-BridgeNetwork bridgeNetwork(const Bridge& bridge, const Instrument& instrument,
-                            std::span<const ShuntBranch> shunts);
 
 /// What the gauges of a bridge feel, per unit: strain in m/m, or for a transducer load over capacity.
 using Stimulus = double;
 
-/// Resistance of `arm` (from 0) under `stimulus`: measured value + factor x strain x share x nominal.
+/// d resistance of `arm` (from 0) / d stimulus, in ohm; zero for an arm that feels nothing.
+double armSlope(const Bridge& bridge, std::size_t arm);
+/// Resistance of `arm` (from 0) under `stimulus`: measured value + gauge factor x strain x share x nominal.
 /// For a transducer: measured value x (1 +- rated output x load / capacity), so that without leads
 /// and with equal arms the output is exactly rated output x load / capacity.
 Resistance armUnder(const Bridge& bridge, std::size_t arm, Stimulus stimulus);
@@ -52,10 +33,16 @@ class BridgeCircuit {
   void open(std::size_t shunt);
   void openAll();
 
-  /// Output of the present state. Fails when a node floats or the reference voltage is zero.
+  /// Output of the present state: V(S+ - S-) over the reference voltage, or over current x nominal
+  /// resistance. Fails when a node floats or the reference voltage is zero.
   Result<Output> solveOutput();
-  /// d output / d stimulus in the state last solved.
+  /// d output / d stimulus in the state last solved; prepares `sensitivity`.
   double outputSlope();
+  /// Prepares `sensitivity` for the state last solved: one more solve with the factors at hand.
+  void solveAdjoint();
+  /// d output / d resistance of `branch`, in 1/ohm; valid after `solveAdjoint` and `outputSlope`. Zero for
+  /// an open branch and for one that joins two nodes.
+  double sensitivity(BranchIndex branch) const;
   /// Potential of a node in V per volt of excitation, in the state last solved.
   double potential(Node node) const { return m_solver.potential(static_cast<NodeIndex>(node)); }
   bool connected(Node node) const { return m_solver.connected(static_cast<NodeIndex>(node)); }
@@ -69,7 +56,7 @@ class BridgeCircuit {
   const BridgeNetwork& network() const { return m_network; }
 
  private:
-  BridgeCircuit(const Bridge& bridge, BridgeNetwork network, Solver solver,
+  BridgeCircuit(const Bridge& bridge, std::optional<Resistance> nominal, BridgeNetwork network, Solver solver,
                 std::span<const ShuntBranch> shunts);
 
   double admissibleStep(double step) const;
@@ -78,6 +65,10 @@ class BridgeCircuit {
   BridgeNetwork m_network;
   Solver m_solver;
   std::vector<ShuntBranch> m_shunts;
+  std::optional<Resistance> m_nominal;  ///< of the bridge, as set at a current source
+  std::array<double, 4> m_armSlope{};   ///< d arm resistance / d stimulus, ohm
+  double m_perRatio = 1;  ///< d output / d (signal over reference voltage), in the state last solved
+  double m_perInput = 0;  ///< d output / d input conductance, ohm; not zero at a current source only
   Stimulus m_stimulus = 0;
 };
 

@@ -5,6 +5,16 @@
 #include <numbers>
 
 namespace core {
+namespace {
+
+constexpr double coefficient_per_K = 0.00393;  // of copper, related to 20 C
+
+double resistanceAt20_ohm(const CopperWire& wire) {
+  constexpr double resistivity_ohm_m = 1.7241e-8;
+  return resistivity_ohm_m * wire.length.base() / wire.section.base();
+}
+
+}  // namespace
 
 std::string_view leadName(LeadRole role) {
   constexpr std::array<std::string_view, leadRoleCount> names = {"P+",     "P-",     "S+",    "S-",
@@ -18,15 +28,17 @@ Area awgSection(int awg) {
 }
 
 Resistance resistanceOf(const CopperWire& wire) {
-  constexpr double resistivity_ohm_m = 1.7241e-8;
-  constexpr double coefficient_per_K = 0.00393;
-  const double at20 = resistivity_ohm_m * wire.length.base() / wire.section.base();
-  return Resistance(at20 * (1 + coefficient_per_K * (wire.temperature.base() - 20)));
+  return Resistance(resistanceAt20_ohm(wire) * (1 + coefficient_per_K * (wire.temperature.base() - 20)));
 }
 
 Resistance resistanceOf(const Lead& lead) {
   if (const auto* wire = std::get_if<CopperWire>(&lead)) return resistanceOf(*wire);
   return std::get<Resistance>(lead);
+}
+
+double resistancePerKelvin(const Lead& lead) {
+  if (const auto* wire = std::get_if<CopperWire>(&lead)) return coefficient_per_K * resistanceAt20_ohm(*wire);
+  return coefficient_per_K * std::get<Resistance>(lead).base();
 }
 
 }  // namespace core

@@ -47,6 +47,9 @@ using Lead = std::variant<Resistance, CopperWire>;
 
 Resistance resistanceOf(const CopperWire& wire);
 Resistance resistanceOf(const Lead& lead);
+/// Resistance change per kelvin, ohm/K: of copper by the coefficient above; a resistance as given counts
+/// as given at 20 C.
+double resistancePerKelvin(const Lead& lead);
 
 /// One lead for each role; a template uses some of them.
 using Leads = std::array<Lead, leadRoleCount>;

@@ -160,6 +160,21 @@ double Solver::sensitivity(BranchIndex branch) const {
   return -(m_potential[edge.a] - m_potential[edge.b]) * (m_adjoint[edge.a] - m_adjoint[edge.b]);
 }
 
+double Solver::inputConductance() const {
+  double sum = 0;
+  for (const Edge& edge : m_edges) {
+    if (edge.a == edge.b || (edge.a != m_plus && edge.b != m_plus)) continue;
+    sum += edge.conductance * std::abs(m_potential[edge.a] - m_potential[edge.b]);
+  }
+  return sum;
+}
+
+double Solver::inputSensitivity(BranchIndex branch) const {
+  // The current I of 1 V is the power; by Tellegen's theorem dI = sum of (branch voltage)^2 dG.
+  const double across = m_potential[m_edges[branch].a] - m_potential[m_edges[branch].b];
+  return across * across;
+}
+
 Error Solver::floatingError() const {
   std::vector<bool> reached(m_row.size(), false);
   reached[m_plus] = reached[m_minus] = true;

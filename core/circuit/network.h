@@ -54,6 +54,9 @@ class Solver {
   /// Takes `branch` out of the network (an open switch) until it is given a resistance again.
   void open(BranchIndex branch);
 
+  /// In S; 0 for an open or a joining branch.
+  double conductance(BranchIndex branch) const { return m_edges[branch].conductance; }
+
   /// Whether zero-ohm branches make `a` and `b` one node.
   bool joined(NodeIndex a, NodeIndex b) const { return m_group[a] == m_group[b]; }
 
@@ -64,6 +67,9 @@ class Solver {
   double potential(NodeIndex node) const { return m_potential[m_group[node]]; }
   double between(Port port) const { return potential(port.plus) - potential(port.minus); }
 
+  /// Conductance between the excitation's two nodes, S; valid after `solve`.
+  double inputConductance() const;
+
   /// Whether current could reach `node`: false for a node that no branch touches.
   bool connected(NodeIndex node) const;
 
@@ -73,6 +79,8 @@ class Solver {
   void solveAdjoint(Port output, Port reference);
   /// d r / d conductance of `branch`, in 1/S; valid after `solveAdjoint`.
   double sensitivity(BranchIndex branch) const;
+  /// d input conductance / d conductance of `branch`: the square of the voltage over it, per V.
+  double inputSensitivity(BranchIndex branch) const;
 
  private:
   struct Edge {

@@ -3,20 +3,13 @@
 
 #include <cmath>
 
+#include "core/circuit/indication.h"
+
 namespace core {
 namespace {
 
 /// Changes of output below this are rounding: potentials of 1 V carry about 1e-16 each.
 constexpr double outputRounding = 1e-14;
-
-Result<void> closeShunts(BridgeCircuit& circuit, const Setup& setup, std::size_t step) {
-  circuit.openAll();
-  if (step >= setup.sequence.size()) return {};
-  for (const std::size_t shunt : setup.sequence[step].closed) {
-    if (auto closed = circuit.close(shunt); !closed) return closed;
-  }
-  return {};
-}
 
 /// The arm that `shunt` lies right across, none when it spans a lead or something else.
 std::optional<std::size_t> shuntedArm(const Bridge& bridge, const Shunt& shunt) {
@@ -34,8 +27,8 @@ std::optional<Strain> armChange(const Setup& setup, const Step& step) {
   const auto arm = shuntedArm(setup.bridge, shunt);
   if (!arm) return std::nullopt;
   const double r = setup.bridge.arms[*arm].base();
-  const double rs = (shunt.resistance + shunt.wires).base();
-  return Strain(-r / (r + rs) / setup.bridge.gauge.factor);
+  const double rs = resistanceOf(shunt).base();
+  return Strain(-r / (r + rs) / gaugeFactorOf(setup.bridge.gauge));
 }
 
 Polarity polarityOf(Output change) {
@@ -60,12 +53,23 @@ Result<Prediction> predictStep(BridgeCircuit& circuit, const Setup& setup, std::
   const Instrument& instrument = setup.instrument;
   prediction.indicated =
       Strain(4 * prediction.output.base() / (instrument.gaugeFactor * instrument.bridgeFactor));
-  prediction.reading = readingOf(instrument, prediction.output);
+  const auto indication = indicationOf(setup.bridge, instrument, *shunted, zero);
+  if (!indication) return indication.error();
+  prediction.reading = indication->value;
   prediction.polarity = polarityOf(prediction.output);
   return prediction;
 }
 
 }  // namespace
+
+Result<void> closeShunts(BridgeCircuit& circuit, const Setup& setup, std::size_t step) {
+  circuit.openAll();
+  if (step >= setup.sequence.size()) return {};
+  for (const std::size_t shunt : setup.sequence[step].closed) {
+    if (auto closed = circuit.close(shunt); !closed) return closed;
+  }
+  return {};
+}
 
 std::string_view polarityWord(Polarity polarity) {
   switch (polarity) {
@@ -97,11 +101,13 @@ double simulatedInUnit(const Bridge& bridge, Stimulus simulated) {
   return isTransducer(bridge) ? simulated * bridge.rating.capacity : simulated * 1e6;
 }
 
+Resistance resistanceOf(const Shunt& shunt) { return shunt.resistance + shunt.wires + shunt.contact; }
+
 std::vector<ShuntBranch> shuntBranches(const Setup& setup) {
   std::vector<ShuntBranch> branches;
   branches.reserve(setup.shunts.size());
   for (const Shunt& shunt : setup.shunts)
-    branches.push_back({shunt.name, shunt.a, shunt.b, shunt.resistance + shunt.wires});
+    branches.push_back({shunt.name, shunt.a, shunt.b, resistanceOf(shunt)});
   return branches;
 }
 

@@ -19,9 +19,9 @@ std::string_view polarityWord(Polarity polarity);
 struct Prediction {
   Output output;           ///< change of the bridge output
   Stimulus simulated = 0;  ///< strain of gauge 1 (m/m), or load over capacity, that gives the same output
-  std::optional<Strain> armChange;     ///< dR/(R F) of the arm, when a single shunt lies right across one arm
-  Strain indicated;                    ///< linear indication 4 v/(F N) with F and N as set on the instrument
-  Reading reading;                     ///< expected reading of an instrument zeroed with all shunts open
+  std::optional<Strain> armChange;  ///< dR/(R F) of the arm, when a single shunt lies right across one arm
+  Strain indicated;                 ///< linear indication 4 v/(F N) with F and N as set on the instrument
+  Reading reading;  ///< expected, of an instrument zeroed with all shunts open; linearised if it is
   Polarity polarity = Polarity::None;  ///< sign of `output`
 };
 
@@ -38,8 +38,12 @@ SetupPrediction predict(const Setup& setup);
 /// `simulated` in the unit of `simulatedUnitText`: µm/m, or the transducer's load unit.
 double simulatedInUnit(const Bridge& bridge, Stimulus simulated);
 
-/// The shunts of `setup` as branches: own wires added to the resistance.
+/// Of the resistor with its wires and the closed switch.
+Resistance resistanceOf(const Shunt& shunt);
+/// The shunts of `setup` as branches.
 std::vector<ShuntBranch> shuntBranches(const Setup& setup);
+/// Closes the shunts of `step` and no others; `step` past the end: all open. Fails as BridgeCircuit::close.
+Result<void> closeShunts(BridgeCircuit& circuit, const Setup& setup, std::size_t step);
 
 /// Potentials of all nodes in V per volt of excitation with the shunts of `step` closed; absent for
 /// nodes that nothing connects. `step` past the end: all shunts open.

@@ -2,10 +2,14 @@
 #pragma once
 
 #include <cstddef>
+#include <map>
 #include <string>
 #include <vector>
 
 #include "core/circuit/bridge_circuit.h"
+#include "core/circuit/input.h"
+#include "core/uncertainty/decision.h"
+#include "core/uncertainty/uncertainty.h"
 
 namespace core {
 
@@ -15,7 +19,8 @@ struct Shunt {
   Resistance resistance{0};  ///< of the resistor alone
   Node a = Node::Arm1Begin;
   Node b = Node::Arm1End;
-  Resistance wires{0};  ///< both wires to the place together, in series with the resistor
+  Resistance wires{0};    ///< both wires to the place together, in series with the resistor
+  Resistance contact{0};  ///< of the closed switch or relay, in series too
 
   friend bool operator==(const Shunt&, const Shunt&) = default;
 };
@@ -40,6 +45,16 @@ struct Limits {
   friend bool operator==(const Limits&, const Limits&) = default;
 };
 
+/// What is stated about the uncertainty of a channel's inputs. An input without a statement has the usual
+/// one of its class, marked as an assumption (core/budget/inputs.h).
+struct Uncertainties {
+  std::map<Input, Uncertainty> stated;
+  /// Correlation coefficient between any two inputs of a group; a group that is not here moves together (1).
+  std::map<std::string, double> groups;
+
+  friend bool operator==(const Uncertainties&, const Uncertainties&) = default;
+};
+
 /// All that decides what a channel should read and how it is judged.
 struct Setup {
   Bridge bridge;
@@ -47,6 +62,8 @@ struct Setup {
   std::vector<Shunt> shunts;
   std::vector<Step> sequence;
   Limits limits;
+  Decision decision;
+  Uncertainties uncertainties;
 
   friend bool operator==(const Setup&, const Setup&) = default;
 };

@@ -36,12 +36,14 @@ class Quantity {
 
 using Resistance = Quantity<struct ResistanceKind>;    ///< ohm
 using Voltage = Quantity<struct VoltageKind>;          ///< V
+using Current = Quantity<struct CurrentKind>;          ///< A
 using Output = Quantity<struct OutputKind>;            ///< bridge output: signal over excitation, V/V
 using Strain = Quantity<struct StrainKind>;            ///< m/m, of the active gauges; tension positive
 using Duration = Quantity<struct DurationKind>;        ///< s
 using Length = Quantity<struct LengthKind>;            ///< m
 using Area = Quantity<struct AreaKind>;                ///< m^2
 using Temperature = Quantity<struct TemperatureKind>;  ///< degree Celsius
+using Warming = Quantity<struct WarmingKind>;          ///< difference of temperatures, K
 /// What the instrument shows, in the channel's own unit (see core::Instrument).
 using Reading = Quantity<struct ReadingKind>;
 
@@ -49,12 +51,14 @@ inline namespace literals {
 constexpr Resistance operator""_ohm(long double v) { return Resistance(static_cast<double>(v)); }
 constexpr Resistance operator""_kohm(long double v) { return Resistance(static_cast<double>(v * 1e3L)); }
 constexpr Resistance operator""_Mohm(long double v) { return Resistance(static_cast<double>(v * 1e6L)); }
+constexpr Current operator""_mA(long double v) { return Current(static_cast<double>(v * 1e-3L)); }
 constexpr Voltage operator""_V(long double v) { return Voltage(static_cast<double>(v)); }
 constexpr Output operator""_mV_per_V(long double v) { return Output(static_cast<double>(v * 1e-3L)); }
 constexpr Strain operator""_ustrain(long double v) { return Strain(static_cast<double>(v * 1e-6L)); }
 constexpr Duration operator""_s(long double v) { return Duration(static_cast<double>(v)); }
 constexpr Length operator""_m(long double v) { return Length(static_cast<double>(v)); }
 constexpr Area operator""_mm2(long double v) { return Area(static_cast<double>(v * 1e-6L)); }
+constexpr Warming operator""_K(long double v) { return Warming(static_cast<double>(v)); }
 constexpr Temperature operator""_degC(long double v) { return Temperature(static_cast<double>(v)); }
 }  // namespace literals
 
