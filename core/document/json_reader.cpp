@@ -37,7 +37,11 @@ Node readNode(const JsonPlace& at) {
 
 Gauge readGauge(const JsonPlace& at) {
   const JsonFields in(at, {"nominal_ohm", "factor", "poisson_ratio"});
-  return {Resistance(in.number("nominal_ohm")), in.number("factor"), in.number("poisson_ratio")};
+  Gauge gauge;
+  gauge.nominal = Resistance(in.number("nominal_ohm"));
+  gauge.factor = in.number("factor");
+  gauge.poissonRatio = in.number("poisson_ratio");
+  return gauge;
 }
 
 Rating readRating(const JsonPlace& at) {
