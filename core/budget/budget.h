@@ -10,6 +10,7 @@
 
 #include "core/budget/inputs.h"
 #include "core/plan/prediction.h"
+#include "core/uncertainty/propagation.h"
 
 namespace core {
 

@@ -29,8 +29,9 @@ struct Uncertainty {
   bool relative = false;      ///< whether `amount` is a share
   double coverageFactor = 2;  ///< k: of an expanded uncertainty, and of a tolerance with normal distribution
   Distribution distribution = Distribution::Rectangular;  ///< of a tolerance; the others are normal
-  std::optional<double> degreesOfFreedom;                 ///< none: infinite, it is known for certain
-  std::string group;  ///< inputs of one group are correlated (same decade box, lot, cable); empty: of none
+  std::optional<double> degreesOfFreedom = {};            ///< none: infinite, it is known for certain
+  std::string group =
+      {};  ///< inputs of one group are correlated (same decade box, lot, cable); empty: of none
 
   friend bool operator==(const Uncertainty&, const Uncertainty&) = default;
 };
