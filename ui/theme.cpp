@@ -41,6 +41,7 @@ Colours coloursFor(const QPalette& palette) {
   c.negative = pick("#9c3b7a", "#e59bc4");
   c.pass = pick("#00704f", "#35c79a");
   c.fail = pick("#b84600", "#ff8f52");
+  c.cannotTell = pick("#8a6100", "#e6b450");
   c.notJudged = c.quiet;
   c.measured = pick("#0072b2", "#56b4e9");
   c.compared = pick("#8a6100", "#e6b450");
@@ -56,6 +57,8 @@ QColor colourOf(const Colours& colours, core::Verdict verdict) {
       return colours.pass;
     case core::Verdict::Fail:
       return colours.fail;
+    case core::Verdict::CannotTell:
+      return colours.cannotTell;
     case core::Verdict::NotJudged:
       return colours.notJudged;
   }

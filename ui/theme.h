@@ -14,11 +14,11 @@ namespace ui {
 /// A colour is never the only sign: polarity has a word and a sign, a verdict has a word.
 struct Colours {
   bool dark = false;
-  QColor background, text, quiet, grid;     ///< quiet: secondary text; grid: lines behind data
-  QColor positive, negative;                ///< polarity
-  QColor pass, fail, notJudged;             ///< verdict
-  QColor measured, compared, fitted, band;  ///< chart: chosen check, other check, line, tolerance
-  QColor selected;                          ///< ring around what belongs to the chosen step
+  QColor background, text, quiet, grid;      ///< quiet: secondary text; grid: lines behind data
+  QColor positive, negative;                 ///< polarity
+  QColor pass, fail, cannotTell, notJudged;  ///< verdict
+  QColor measured, compared, fitted, band;   ///< chart: chosen check, other check, line, tolerance
+  QColor selected;                           ///< ring around what belongs to the chosen step
 };
 
 bool isDark(const QPalette& palette);

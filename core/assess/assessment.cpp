@@ -52,49 +52,106 @@ struct Ground {
   Reading zeroLimit;
 };
 
-std::string stepReason(const Ground& ground, std::size_t step, Reading expected,
-                       const StepAssessment& judged) {
+/// "Changed by 998 µm/m from zero, 2 µm/m from expected, within the limit of 10 µm/m"
+std::string plainReason(const Ground& ground, Reading expected, const StepAssessment& judged) {
   const std::string change = shown(*judged.change, ground.setup);
-  const std::string away = shown(Reading(std::abs(judged.deviation->base())), ground.setup);
-  const std::string limit = shown(*judged.limit, ground.setup);
-  if (!std::isfinite(judged.deviation->base())) return "The reading is no finite number.";
-  if (ground.zeroStep == step) return "Zero reference of this check.";
-  if (judged.verdict == Verdict::Pass)
-    return "Changed by " + change + " from zero, " + away + " from expected, within the limit of " + limit +
-           ".";
+  const double away = std::abs(judged.deviation->base());
   if (oppositeSign(*judged.change, expected))
     return "Changed by " + change + " from zero where " + shown(expected, ground.setup) +
            " is expected: opposite polarity. Look for swapped signal wires or a shunt on the neighbouring "
-           "arm.";
-  return "Changed by " + change + " from zero, " + away + " from expected, beyond the limit of " + limit +
-         ".";
+           "arm";
+  return "Changed by " + change + " from zero, " + shown(Reading(away), ground.setup) + " from expected, " +
+         (away <= judged.limit->base() ? "within" : "beyond") + " the limit of " +
+         shown(*judged.limit, ground.setup);
 }
 
-StepAssessment assessStep(const Ground& ground, std::size_t step, const Result<Prediction>& prediction) {
+/// What the rule made of it, with its numbers: "; guard band 3 µm/m: between the limit less and plus it".
+std::string ruleReason(const Ground& ground, const StepAssessment& judged) {
+  const Decision& rule = ground.setup.decision;
+  const Decided& decided = *judged.decided;
+  const std::string expanded = shown(Reading(decided.expanded.value_or(0)), ground.setup);
+  const bool open = decided.outcome == Outcome::CannotTell;
+  switch (rule.rule) {
+    case DecisionRule::Simple:
+      return {};
+    case DecisionRule::SharedRisk:
+      return "; its U of " + expanded + (open ? " is more than " : " is at most ") +
+             formatNumber(100 * rule.greatestShare, 3) + " % of the limit" +
+             (open ? ", too much for the rule of shared risk to decide" : ", so the risk is shared");
+    case DecisionRule::Guarded:
+      return std::string("; ") +
+             (open ? "between the limit less and the limit plus the guard band of "
+                   : "decided with a guard band of ") +
+             shown(Reading(*decided.guardBand), ground.setup);
+    case DecisionRule::Conformity:
+      return "; within it with a probability of " + formatFixed(100 * *decided.probability, 1) + " %, " +
+             formatNumber(100 * rule.conformity, 4) + " % is asked";
+    case DecisionRule::EnNumber:
+      return decided.en ? "; E_n = " + formatFixed(*decided.en, 2) + " with U = " + expanded : std::string();
+  }
+  return {};
+}
+
+std::string stepReason(const Ground& ground, std::size_t step, Reading expected,
+                       const StepAssessment& judged) {
+  if (!std::isfinite(judged.deviation->base())) return "The reading is no finite number.";
+  if (ground.zeroStep == step) return "Zero reference of this check.";
+  return plainReason(ground, expected, judged) + ruleReason(ground, judged) + ".";
+}
+
+Reading limitOf(const Ground& ground, std::size_t step, Reading expected) {
+  const Limits& limits = ground.setup.limits;
+  if (isZeroStep(ground.setup, step)) return ground.zeroLimit;
+  return std::max(Reading(limits.relative * std::abs(expected.base())), limits.least);
+}
+
+/// Of the expected reading, of this reading and of the zero reading together.
+Reading deviationUncertainty(const Ground& ground, std::size_t step, const StepUncertainty& expected) {
+  if (ground.zeroStep == step) return Reading(0);
+  const auto own = [&](const std::optional<Measured>& measured) {
+    return measured && measured->uncertainty ? measured->uncertainty->base() : 0;
+  };
+  const double zero = ground.zeroStep ? own(readingAt(ground.check, *ground.zeroStep)) : 0;
+  return Reading(std::hypot(expected.standard, own(readingAt(ground.check, step)), zero));
+}
+
+Verdict verdictOf(Outcome outcome) {
+  if (outcome == Outcome::Within) return Verdict::Pass;
+  return outcome == Outcome::Beyond ? Verdict::Fail : Verdict::CannotTell;
+}
+
+std::string notJudged(const Error& error) { return "Not judged: " + error.text(); }
+
+StepAssessment assessStep(const Ground& ground, std::size_t step, const Result<Prediction>& prediction,
+                          const Result<StepUncertainty>& uncertainty) {
   StepAssessment judged;
   const auto& measured = readingAt(ground.check, step);
   if (!prediction) {
-    judged.reason = "Not judged: " + prediction.error().text();
+    judged.reason = notJudged(prediction.error());
     return judged;
   }
   if (!measured) {
     judged.reason = "Not judged: no reading.";
     return judged;
   }
-  const Limits& limits = ground.setup.limits;
-  const Reading expected = prediction->reading;
   judged.change = measured->mean - ground.zero;
-  judged.deviation = *judged.change - expected;
-  const Reading relative(limits.relative * std::abs(expected.base()));
-  judged.limit = isZeroStep(ground.setup, step) ? ground.zeroLimit : std::max(relative, limits.least);
-  if (!limitsUsable(limits)) {
+  judged.deviation = *judged.change - prediction->reading;
+  judged.limit = limitOf(ground, step, prediction->reading);
+  if (!limitsUsable(ground.setup.limits)) {
     judged.reason = "Not judged: a limit is negative or not a number.";
     return judged;
   }
-  const double deviation = judged.deviation->base();
-  const bool within = std::isfinite(deviation) && std::abs(deviation) <= judged.limit->base();
-  judged.verdict = within ? Verdict::Pass : Verdict::Fail;
-  judged.reason = stepReason(ground, step, expected, judged);
+  if (!uncertainty) {
+    judged.reason = notJudged(uncertainty.error());
+    return judged;
+  }
+  judged.standard = deviationUncertainty(ground, step, *uncertainty);
+  judged.decided = decide(ground.setup.decision, judged.deviation->base(), judged.limit->base(),
+                          judged.standard->base(), uncertainty->dof);
+  if (ground.setup.decision.rule == DecisionRule::EnNumber)
+    judged.limit = Reading(judged.decided->expanded.value_or(0));
+  judged.verdict = verdictOf(judged.decided->outcome);
+  judged.reason = stepReason(ground, step, prediction->reading, judged);
   return judged;
 }
 
@@ -151,7 +208,7 @@ void giveVerdict(const Setup& setup, const SetupPrediction& prediction, CheckAss
                                                   [&](const auto& step) { return step.verdict == verdict; }));
   };
   const std::size_t all = assessment.steps.size(), failed = count(Verdict::Fail),
-                    open = count(Verdict::NotJudged);
+                    open = count(Verdict::NotJudged), cannotTell = count(Verdict::CannotTell);
   if (all == 0) {
     assessment.reason = "Not judged: the channel has no steps.";
   } else if (failed > 0) {
@@ -161,10 +218,21 @@ void giveVerdict(const Setup& setup, const SetupPrediction& prediction, CheckAss
     assessment.reason = "Not judged: no step has a reading that can be judged.";
   } else if (open > 0) {
     assessment.reason = "Not judged: " + std::to_string(open) + " of " + std::to_string(all) +
-                        " steps are not judged; the others pass.";
+                        " steps are not judged; " +
+                        (cannotTell > 0 ? "of the others none fails." : "the others pass.");
+  } else if (cannotTell > 0) {
+    assessment.verdict = Verdict::CannotTell;
+    assessment.reason = "Cannot tell: the uncertainty of " + std::to_string(cannotTell) + " of " +
+                        std::to_string(all) + " steps is too large for " +
+                        std::string(decisionRuleName(setup.decision.rule)) + "; the others pass.";
+    if (cannotTell == all)
+      assessment.reason = "Cannot tell: the uncertainty of every step is too large for " +
+                          std::string(decisionRuleName(setup.decision.rule)) + ".";
   } else {
     assessment.verdict = Verdict::Pass;
     assessment.reason = "Pass: all " + std::to_string(all) + " steps within limits";
+    if (setup.decision.rule != DecisionRule::Simple)
+      assessment.reason += " by " + std::string(decisionRuleName(setup.decision.rule));
     if (assessment.zeroReturn)
       assessment.reason += "; zero returned to " + shown(*assessment.zeroReturn, setup);
     assessment.reason +=
@@ -180,13 +248,16 @@ std::string_view verdictWord(Verdict verdict) {
       return "pass";
     case Verdict::Fail:
       return "fail";
+    case Verdict::CannotTell:
+      return "cannot tell";
     case Verdict::NotJudged:
       return "not judged";
   }
   return {};
 }
 
-CheckAssessment assess(const Setup& setup, const SetupPrediction& prediction, const Check& check) {
+CheckAssessment assess(const Setup& setup, const SetupPrediction& prediction, const Budget& budget,
+                       const Check& check) {
   CheckAssessment assessment;
   assessment.zeroStep = zeroReference(setup, check);
   const Reading zero = assessment.zeroStep ? readingAt(check, *assessment.zeroStep)->mean : Reading(0);
@@ -194,7 +265,8 @@ CheckAssessment assess(const Setup& setup, const SetupPrediction& prediction, co
   const Ground ground{setup, check, zero, assessment.zeroStep, assessment.zeroReturnLimit};
   assessment.steps.reserve(setup.sequence.size());
   for (std::size_t step = 0; step < setup.sequence.size(); ++step)
-    assessment.steps.push_back(assessStep(ground, step, prediction.steps[step]));
+    assessment.steps.push_back(
+        assessStep(ground, step, prediction.steps[step], budget.of(Scope::Chain).steps[step]));
   assessment.zeroReturn = zeroReturn(setup, check, assessment.zeroStep);
   assessment.line = lineOf(setup, prediction, assessment);
   giveVerdict(setup, prediction, assessment);

@@ -7,14 +7,20 @@
 #include <vector>
 
 #include "core/assess/check.h"
+#include "core/budget/budget.h"
 #include "core/line/line.h"
 #include "core/plan/prediction.h"
 
 namespace core {
 
-enum class Verdict : std::uint8_t { Pass, Fail, NotJudged };
+enum class Verdict : std::uint8_t {
+  Pass,
+  Fail,
+  CannotTell,  ///< judged, but the uncertainty is too large for the rule to decide
+  NotJudged,   ///< something needed is missing or wrong
+};
 
-/// "pass", "fail", "not judged".
+/// "pass", "fail", "cannot tell", "not judged".
 std::string_view verdictWord(Verdict verdict);
 
 /// One step of a check against its prediction.
@@ -22,7 +28,9 @@ struct StepAssessment {
   Verdict verdict = Verdict::NotJudged;
   std::optional<Reading> change;     ///< measured reading less the zero reference
   std::optional<Reading> deviation;  ///< `change` less the expected reading
-  std::optional<Reading> limit;      ///< greatest deviation that passes
+  std::optional<Reading> limit;      ///< greatest deviation that simple acceptance passes; of E_n its U
+  std::optional<Reading> standard;   ///< standard uncertainty of `deviation`
+  std::optional<Decided> decided;    ///< by the decision rule, with its numbers
   std::string reason;                ///< one sentence with its numbers
 };
 
@@ -38,12 +46,16 @@ struct CheckAssessment {
   std::string reason;  ///< the verdict in words a reviewer can quote
 };
 
-/// Judges `check` by simple acceptance: a step passes when the deviation is finite and not beyond the
-/// larger of `limits.relative` times the expected reading and `limits.least`; a zero step after the
-/// first by `limits.zeroReturn` times the greatest expected reading, never narrower than `least`.
-/// The first zero step that has a reading is the zero reference. A check passes when every step has
-/// been judged and passes; it fails when one fails; otherwise it is not judged, with the reason.
+/// Judges `check` by the decision rule of `setup`. The permitted deviation of a step is the larger of
+/// `limits.relative` times the expected reading and `limits.least`; of a zero step after the first,
+/// `limits.zeroReturn` times the greatest expected reading, never narrower than `least`.
+/// The uncertainty of a deviation is that of the expected reading in the scope of the chain, with those of
+/// the reading and of the zero reading where they are known.
+/// The first zero step that has a reading is the zero reference. A step whose prediction or uncertainty
+/// could not be worked out is not judged and does not hide the others. A check fails when one step fails,
+/// is not judged while one is not, cannot tell when one cannot, and else passes.
 /// It says something about the electrical chain only, never about gauge factor, bond or alignment.
-CheckAssessment assess(const Setup& setup, const SetupPrediction& prediction, const Check& check);
+CheckAssessment assess(const Setup& setup, const SetupPrediction& prediction, const Budget& budget,
+                       const Check& check);
 
 }  // namespace core

@@ -5,50 +5,47 @@
 #include <cmath>
 #include <limits>
 #include <map>
+#include <numeric>
+#include <optional>
+#include <utility>
 
-// Loops over lanes are compiled for two kinds of processor, and the better one is chosen when the program
-// starts. Neither fuses or reorders anything, so both give the same bits.
-#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__)
-#define SHUNTWRIGHT_LANES __attribute__((target_clones("avx2", "default")))
-#else
-#define SHUNTWRIGHT_LANES
-#endif
+#include "core/uncertainty/vector_units.h"
 
 namespace core {
 namespace {
 
 constexpr double noResult = std::numeric_limits<double>::quiet_NaN();
 
-SHUNTWRIGHT_LANES
+SHUNTWRIGHT_WIDE
 void add(double* __restrict result, const double* __restrict a, const double* __restrict b, const double*) {
   for (std::size_t lane = 0; lane < solverLanes; ++lane) result[lane] = a[lane] + b[lane];
 }
 
-SHUNTWRIGHT_LANES
+SHUNTWRIGHT_WIDE
 void subtract(double* __restrict result, const double* __restrict a, const double* __restrict b,
               const double*) {
   for (std::size_t lane = 0; lane < solverLanes; ++lane) result[lane] = a[lane] - b[lane];
 }
 
-SHUNTWRIGHT_LANES
+SHUNTWRIGHT_WIDE
 void multiply(double* __restrict result, const double* __restrict a, const double* __restrict b,
               const double*) {
   for (std::size_t lane = 0; lane < solverLanes; ++lane) result[lane] = a[lane] * b[lane];
 }
 
-SHUNTWRIGHT_LANES
+SHUNTWRIGHT_WIDE
 void multiplyAdd(double* __restrict result, const double* __restrict a, const double* __restrict b,
                  const double* __restrict c) {
   for (std::size_t lane = 0; lane < solverLanes; ++lane) result[lane] = a[lane] * b[lane] + c[lane];
 }
 
-SHUNTWRIGHT_LANES
+SHUNTWRIGHT_WIDE
 void divide(double* __restrict result, const double* __restrict a, const double* __restrict b,
             const double*) {
   for (std::size_t lane = 0; lane < solverLanes; ++lane) result[lane] = a[lane] / b[lane];
 }
 
-SHUNTWRIGHT_LANES
+SHUNTWRIGHT_WIDE
 void divideByReference(double* __restrict result, const double* __restrict a, const double* __restrict b,
                        const double*) {
   for (std::size_t lane = 0; lane < solverLanes; ++lane)
@@ -56,7 +53,7 @@ void divideByReference(double* __restrict result, const double* __restrict a, co
 }
 
 /// Makes `doubt`, 0 before, NaN where a conductance is no finite number above zero.
-SHUNTWRIGHT_LANES
+SHUNTWRIGHT_WIDE
 void doubtUnlessPositive(double* __restrict doubt, const double* __restrict conductance) {
   constexpr double greatest = std::numeric_limits<double>::max();
   for (std::size_t lane = 0; lane < solverLanes; ++lane)
@@ -65,8 +62,7 @@ void doubtUnlessPositive(double* __restrict doubt, const double* __restrict cond
 
 }  // namespace
 
-/// Writes the instructions. Values are numbered as they come up: branches, the constants 0 and 1, then one for
-/// each instruction. Only `finish` gives them slots.
+/// Writes the instructions. Elimination writes more than is needed; `finish` takes what is.
 class BatchSolver::Compiler {
  public:
   /// `topology` is that of `network`, in which open branches are loops at one node.
@@ -92,6 +88,7 @@ class BatchSolver::Compiler {
   };
 
   Value potential(NodeIndex node) const { return m_potential[m_point[node]]; }
+  std::size_t firstResult() const { return m_branches + constants; }
   bool isExcitation(std::size_t point) const { return point == m_plus || point == m_minus; }
   Value emit(Kernel kernel, Value a, Value b) { return emit(kernel, a, b, b); }
   Value emit(Kernel kernel, Value a, Value b, Value c);
@@ -115,7 +112,7 @@ class BatchSolver::Compiler {
 BatchSolver::Compiler::Compiler(const Network& network, const Solver& topology, Port excitation)
     : m_branches(static_cast<Value>(network.branches.size())),
       m_zero(m_branches),
-      m_one(static_cast<Value>(m_branches + 1)),
+      m_one(m_branches + 1),
       m_mesh(network.nodes.size()),
       m_needed(network.nodes.size(), false),
       m_potential(network.nodes.size(), m_zero) {
@@ -137,9 +134,8 @@ BatchSolver::Compiler::Compiler(const Network& network, const Solver& topology, 
 }
 
 BatchSolver::Value BatchSolver::Compiler::emit(Kernel kernel, Value a, Value b, Value c) {
-  const auto result = static_cast<Value>(m_branches + 2 + m_code.size());
-  m_code.push_back({kernel, result, {a, b, c}});
-  return result;
+  m_code.push_back({kernel, {a, b, c}});
+  return static_cast<Value>(firstResult() + m_code.size() - 1);
 }
 
 void BatchSolver::Compiler::connect(std::size_t a, std::size_t b, Value conductance) {
@@ -231,40 +227,109 @@ BatchSolver::Value BatchSolver::Compiler::inputConductance() const {
 
 /// Value -> whether one of `results` is made from it.
 std::vector<bool> BatchSolver::Compiler::neededBy(std::initializer_list<Value> results) const {
-  std::vector<bool> needed(m_branches + 2 + m_code.size(), false);
+  std::vector<bool> needed(firstResult() + m_code.size(), false);
   for (const Value result : results) needed[result] = true;
-  for (auto line = m_code.rbegin(); line != m_code.rend(); ++line)
-    if (needed[line->result])
-      for (const Value operand : line->operands) needed[operand] = true;
+  for (std::size_t k = m_code.size(); k-- > 0;)
+    if (needed[firstResult() + k])
+      for (const Value operand : m_code[k].operands) needed[operand] = true;
   return needed;
 }
 
 void BatchSolver::Compiler::finish(BatchSolver& solver, Value ratio, Value input) const {
   const std::vector<bool> early = neededBy({ratio}), needed = neededBy({ratio, input});
-  std::vector<Instruction>& code = solver.m_code;
+  std::vector<Value> place(needed.size());  // value -> its number once unneeded instructions are gone
+  std::iota(place.begin(), place.end(), Value{0});
+  const auto take = [&](std::size_t k) {
+    Instruction line = m_code[k];
+    for (Value& operand : line.operands) operand = place[operand];
+    place[firstResult() + k] = static_cast<Value>(firstResult() + solver.m_code.size());
+    solver.m_code.push_back(line);
+  };
   for (const bool now : {true, false}) {
-    if (!now) solver.m_ratioEnd = code.size();
-    for (const Instruction& line : m_code)
-      if (needed[line.result] && early[line.result] == now) code.push_back(line);
+    for (std::size_t k = 0; k < m_code.size(); ++k)
+      if (needed[firstResult() + k] && early[firstResult() + k] == now) take(k);
+    if (now) solver.m_ratioEnd = solver.m_code.size();
   }
-  // A slot is free again after the last instruction that reads it; those of the results never are.
-  std::vector<std::size_t> lastUse(needed.size(), code.size());
-  for (std::size_t k = 0; k < code.size(); ++k)
-    for (const Value operand : code[k].operands) lastUse[operand] = k;
-  lastUse[m_zero] = lastUse[m_one] = lastUse[ratio] = lastUse[input] = code.size();
-  std::vector<Value> slot(needed.size()), freed;
-  for (Value value = 0; value < m_branches + 2; ++value) slot[value] = value;
-  auto next = static_cast<Value>(m_branches + 2);
-  for (std::size_t k = 0; k < code.size(); ++k) {
-    const std::array<Value, 3> operands = code[k].operands;
-    Value& result = slot[code[k].result];
-    if (freed.empty()) freed.push_back(next++);
-    result = freed.back();
-    freed.pop_back();
-    code[k].result = result;
-    for (std::size_t n = 0; n < operands.size(); ++n) {
-      code[k].operands[n] = slot[operands[n]];
-      const bool again = n + 1 < operands.size() && operands[n] == operands[n + 1];
-    }
+  solver.m_branches = m_branches;
+  solver.m_ratio = place[ratio];
+  solver.m_input = place[input];
+  solver.m_slots.resize(constants + solver.m_code.size());
+  solver.m_slots[m_one - m_branches].of.fill(1);
+}
+
+namespace {
+
+/// `network` with its open branches laid out of the way.
+Network withoutOpen(Network network, const std::vector<bool>& open, Port excitation) {
+  for (BranchIndex branch = 0; branch < open.size(); ++branch)
+    if (open[branch])
+      network.branches[branch] = {network.branches[branch].name, excitation.plus, excitation.plus,
+                                  Resistance(1)};
+  return network;
+}
+
+/// Fails when a node floats. Resistances are made equal: only what is connected with what counts here.
+Result<void> checkConnected(const Network& network, Solver topology, std::initializer_list<Port> measured) {
+  for (BranchIndex branch = 0; branch < network.branches.size(); ++branch)
+    if (network.branches[branch].resistance.base() > 0) topology.setResistance(branch, Resistance(1));
+  if (auto solved = topology.solve(); !solved) return solved.error();
+  // A node without a branch floats too, but the solver minds it only where somebody measures.
+  for (const Port port : measured)
+    for (const NodeIndex node : {port.plus, port.minus})
+      if (!topology.connected(node))
+        return Error{network.nodes[node],
+                     "no resistor connects this to the excitation, so its potential is undefined",
+                     "Connect it, or close the lead or arm that is open"};
+  return {};
+}
+
+}  // namespace
+
+Result<BatchSolver> BatchSolver::prepare(const Network& network, const std::vector<bool>& open,
+                                         Port excitation, Port output, Port reference) {
+  assert(open.size() == network.branches.size());
+  const Network closed = withoutOpen(network, open, excitation);
+  const auto topology = Solver::prepare(closed, excitation);
+  if (!topology) return topology.error();
+  if (auto ok = checkConnected(closed, *topology, {output, reference}); !ok) return ok.error();
+
+  Compiler compiler(closed, *topology, excitation);
+  compiler.need(output);
+  compiler.need(reference);
+  compiler.eliminate();
+  if (compiler.alike(reference))
+    return Error{"excitation", "no voltage between the reference terminals", "Check the sense leads"};
+  BatchSolver solver;
+  compiler.finish(solver, compiler.ratio(output, reference), compiler.inputConductance());
+  for (BranchIndex branch = 0; branch < open.size(); ++branch)
+    if (!open[branch] && network.branches[branch].resistance.base() > 0)
+      solver.m_read.push_back(static_cast<Value>(branch));
+  return solver;
+}
+
+const double* BatchSolver::lanesOf(Value value, const double* conductance) const {
+  return value < m_branches ? conductance + value * solverLanes : m_slots[value - m_branches].of.data();
+}
+
+void BatchSolver::run(std::size_t begin, std::size_t end, const double* conductance) {
+  for (std::size_t k = begin; k < end; ++k) {
+    const auto& [kernel, operands] = m_code[k];
+    kernel(m_slots[constants + k].of.data(), lanesOf(operands[0], conductance),
+           lanesOf(operands[1], conductance), lanesOf(operands[2], conductance));
   }
 }
+
+void BatchSolver::solve(const double* conductance, double* ratio, double* inputConductance) {
+  Lanes doubt{};
+  for (const Value branch : m_read) doubtUnlessPositive(doubt.of.data(), conductance + branch * solverLanes);
+  const auto handOver = [&](double* to, Value value) {
+    add(to, lanesOf(value, conductance), doubt.of.data(), nullptr);
+  };
+  run(0, m_ratioEnd, conductance);
+  handOver(ratio, m_ratio);
+  if (!inputConductance) return;
+  run(m_ratioEnd, m_code.size(), conductance);
+  handOver(inputConductance, m_input);
+}
+
+}  // namespace core

@@ -22,7 +22,7 @@ struct Gauge {
   double factorCoefficient = 0;  ///< relative change of F with temperature, 1/K; linear law
   Temperature factorAt{23};      ///< the temperature that `factor` is stated for
   Temperature installed{23};     ///< the temperature of the gauges during the check
-  Grid grid;                     ///< for the load by self-heating
+  Grid grid = {};                ///< for the load by self-heating
 
   friend bool operator==(const Gauge&, const Gauge&) = default;
 };
@@ -48,8 +48,8 @@ struct Bridge {
   std::array<Resistance, 4> arms{Resistance(350), Resistance(350), Resistance(350), Resistance(350)};
   Leads leads{};
   bool sixWire = false;  ///< sense leads measure the excitation at the bridge; where the template offers them
-  Warming leadWarming;   ///< of all leads above the temperature that their resistance is stated for
-  std::array<Leak, 4> leaks;  ///< of arms 1 to 4
+  Warming leadWarming = {};        ///< of all leads above the temperature that their resistance is stated for
+  std::array<Leak, 4> leaks = {};  ///< of arms 1 to 4
 
   friend bool operator==(const Bridge&, const Bridge&) = default;
 };
@@ -71,11 +71,11 @@ struct Instrument {
   double unitsPerMillivoltPerVolt = 1.0;
   std::string scaledUnit = "kN";
   Voltage excitation{5.0};
-  std::optional<Resistance> inputResistance;  ///< none: so high that it takes no current
-  std::optional<CurrentSource> current;       ///< none: constant voltage of `excitation`
+  std::optional<Resistance> inputResistance = {};  ///< none: so high that it takes no current
+  std::optional<CurrentSource> current = {};       ///< none: constant voltage of `excitation`
   bool ratiometric = true;  ///< divides by the excitation it measures, so that its error cancels
   Linearisation linearisation = Linearisation::None;  ///< of readings in strain only
-  Balance balance;
+  Balance balance = {};
   Grounding grounding = Grounding::Floating;  ///< of the structure, for leaks to it
 
   friend bool operator==(const Instrument&, const Instrument&) = default;

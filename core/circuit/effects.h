@@ -14,9 +14,9 @@ namespace core {
 /// Insulation that leaks at one arm. The structure is one node; it is connected to the excitation as
 /// `Grounding` says.
 struct Leak {
-  std::optional<Resistance> across;       ///< lumped over the whole gauge
-  std::optional<Resistance> toStructure;  ///< from one place of the grid to the structure
-  double place = 0.5;                     ///< of that place along the arm, 0 at its begin, 1 at its end
+  std::optional<Resistance> across = {};       ///< lumped over the whole gauge
+  std::optional<Resistance> toStructure = {};  ///< from one place of the grid to the structure
+  double place = 0.5;                          ///< of that place along the arm, 0 at its begin, 1 at its end
 
   friend bool operator==(const Leak&, const Leak&) = default;
 };

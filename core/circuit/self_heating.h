@@ -26,7 +26,7 @@ inline constexpr std::size_t heatDemandCount = 6;
 
 /// The grid of the gauges, as far as self-heating goes.
 struct Grid {
-  std::optional<Area> area;  ///< active grid, length x width; none: not known, nothing is said
+  std::optional<Area> area = {};  ///< active grid, length x width; none: not known, nothing is said
   HeatSink heatSink = HeatSink::Good;
   HeatDemand demand = HeatDemand::StaticModerate;
 

@@ -14,7 +14,8 @@ bool sameShunts(const Setup& a, const Setup& b, std::size_t step) {
   const auto& closedB = b.sequence[step].closed;
   return std::equal(closedA.begin(), closedA.end(), closedB.begin(), closedB.end(), [&](auto i, auto j) {
     const Shunt &s = a.shunts[i], &t = b.shunts[j];
-    return s.resistance == t.resistance && s.wires == t.wires && s.a == t.a && s.b == t.b;
+    return s.resistance == t.resistance && s.wires == t.wires && s.contact == t.contact && s.a == t.a &&
+           s.b == t.b;
   });
 }
 
@@ -24,11 +25,16 @@ std::vector<std::string> differences(const Setup& a, const Setup& b) {
   if (a.bridge.arms != b.bridge.arms) words.push_back("arm resistances");
   if (!(a.bridge.gauge == b.bridge.gauge)) words.push_back("gauge");
   if (!(a.bridge.rating == b.bridge.rating)) words.push_back("transducer rating");
-  if (a.bridge.leads != b.bridge.leads || a.bridge.sixWire != b.bridge.sixWire) words.push_back("leads");
+  if (a.bridge.leads != b.bridge.leads || a.bridge.sixWire != b.bridge.sixWire ||
+      a.bridge.leadWarming != b.bridge.leadWarming)
+    words.push_back("leads");
+  if (a.bridge.leaks != b.bridge.leaks) words.push_back("leaks");
   if (!(a.instrument == b.instrument)) words.push_back("instrument settings");
   if (a.shunts != b.shunts) words.push_back("shunts");
   if (a.sequence != b.sequence) words.push_back("sequence");
   if (!(a.limits == b.limits)) words.push_back("limits");
+  if (!(a.decision == b.decision)) words.push_back("decision rule");
+  if (!(a.uncertainties == b.uncertainties)) words.push_back("stated uncertainties");
   return words;
 }
 
@@ -82,6 +88,8 @@ std::string despiteAgreement(const Setup& setup, const Comparison& comparison, V
              shown(comparison.zeroShiftLimit->base(), setup) + ": find out why.";
   if (before == Verdict::Fail && after == Verdict::Fail)
     return words + " Both checks fail: see each of them.";
+  if (before == Verdict::CannotTell) words += " The earlier check cannot tell.";
+  if (after == Verdict::CannotTell) words += " The later check cannot tell.";
   if (before == Verdict::Fail) words += " The earlier check fails.";
   if (after == Verdict::Fail) words += " The later check fails.";
   return words;

@@ -34,12 +34,14 @@ void summarise(const Channel& channel, ChannelEvaluation& evaluation) {
 ChannelEvaluation evaluate(const Channel& channel) {
   ChannelEvaluation evaluation;
   evaluation.prediction = predict(channel.setup);
+  evaluation.budget = budgetOf(channel.setup, evaluation.prediction);
   evaluation.checks.reserve(channel.checks.size());
   for (const Check& check : channel.checks) {
     const Setup& setup = setupOf(channel, check);
     SetupPrediction prediction = check.closedWith ? predict(setup) : evaluation.prediction;
-    CheckAssessment assessment = assess(setup, prediction, check);
-    evaluation.checks.push_back({std::move(prediction), std::move(assessment)});
+    Budget budget = check.closedWith ? budgetOf(setup, prediction) : evaluation.budget;
+    CheckAssessment assessment = assess(setup, prediction, budget, check);
+    evaluation.checks.push_back({std::move(prediction), std::move(budget), std::move(assessment)});
   }
   summarise(channel, evaluation);
   return evaluation;

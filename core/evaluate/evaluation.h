@@ -12,12 +12,14 @@ namespace core {
 /// A check with the prediction it is judged by.
 struct CheckEvaluation {
   SetupPrediction prediction;
+  Budget budget;
   CheckAssessment assessment;
 };
 
 /// Everything that can be computed from one channel; kept by the channel's identity.
 struct ChannelEvaluation {
   SetupPrediction prediction;           ///< of the channel as it is now
+  Budget budget;                        ///< of the same
   std::vector<CheckEvaluation> checks;  ///< in the order of the channel's checks
 
   /// The channel in a few plain words: "no steps", "not checked", "post-test: fail".

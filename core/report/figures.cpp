@@ -160,6 +160,8 @@ std::string_view comparisonWord(Verdict verdict) {
       return "unchanged";
     case Verdict::Fail:
       return "changed";
+    case Verdict::CannotTell:
+      return "cannot tell";
     case Verdict::NotJudged:
       return "not compared";
   }

@@ -31,6 +31,7 @@ std::string_view classOf(Verdict verdict) {
       return "pass";
     case Verdict::Fail:
       return "fail";
+    case Verdict::CannotTell:
     case Verdict::NotJudged:
       return "open";
   }

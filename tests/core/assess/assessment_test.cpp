@@ -17,7 +17,8 @@ namespace {
 using testing::Test;
 
 CheckAssessment assessed(const Channel& channel) {
-  return assess(channel.setup, predict(channel.setup), channel.checks.back());
+  const SetupPrediction prediction = predict(channel.setup);
+  return assess(channel.setup, prediction, budgetOf(channel.setup, prediction), channel.checks.back());
 }
 
 Reading& readingAt(Channel& channel, std::size_t step) { return channel.checks.back().readings[step]->mean; }
