@@ -103,6 +103,11 @@ Result<Output> BridgeCircuit::solveOutput() {
   return Output(ratio * m_perRatio);
 }
 
+double BridgeCircuit::voltage(BranchIndex branch) const {
+  const Branch& at = m_network.network.branches[branch];
+  return m_solver.between({at.a, at.b});
+}
+
 void BridgeCircuit::solveAdjoint() { m_solver.solveAdjoint(m_network.output, m_network.reference); }
 
 double BridgeCircuit::sensitivity(BranchIndex branch) const {

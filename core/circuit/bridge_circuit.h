@@ -45,6 +45,10 @@ class BridgeCircuit {
   double sensitivity(BranchIndex branch) const;
   /// Potential of a node in V per volt of excitation, in the state last solved.
   double potential(Node node) const { return m_solver.potential(static_cast<NodeIndex>(node)); }
+  /// Voltage over a branch in V per volt of excitation, in the state last solved.
+  double voltage(BranchIndex branch) const;
+  /// Conductance between P+ and P- in S, in the state last solved.
+  double inputConductance() const { return m_solver.inputConductance(); }
   bool connected(Node node) const { return m_solver.connected(static_cast<NodeIndex>(node)); }
 
   /// The stimulus that, with all shunts open, gives `output`: the exact inverse of the whole network,
