@@ -189,25 +189,6 @@ double coefficientOf(const Setup& setup, const std::string& group) {
   return found == setup.uncertainties.groups.end() ? 1 : found->second;
 }
 
-/// One reason an input cannot be reckoned with, by input; most channels have none.
-std::vector<std::optional<Error>> refusals(const Setup& setup, std::span<const BudgetInput> inputs) {
-  std::vector<std::optional<Error>> result(inputs.size());
-  std::map<std::string_view, std::vector<std::size_t>> groups;
-  for (std::size_t k = 0; k < inputs.size(); ++k) {
-    result[k] = refusalOf(setup, inputs[k]);
-    const std::string& group = inputs[k].uncertainty.group;
-    if (!group.empty() && inputs[k].standard > 0) groups[group].push_back(k);
-  }
-  for (const auto& [name, members] : groups) {
-    const std::string group(name);
-    const auto refused = refusalOfGroup(group, members.size(), coefficientOf(setup, group));
-    if (!refused) continue;
-    for (const std::size_t k : members)
-      if (!result[k]) result[k] = refused;
-  }
-  return result;
-}
-
 /// Whether the lead's refusal concerns every step: its sensitivity cannot be known.
 bool hidesSensitivity(const BudgetInput& entry) { return entry.input.kind == Kind::Lead && entry.value == 0; }
 
@@ -306,7 +287,7 @@ void fillSensitivities(const Setup& setup, const SetupPrediction& prediction, Br
 }
 
 void combine(const Setup& setup, const SetupPrediction& prediction, Budget& budget) {
-  const auto refused = refusals(setup, budget.inputs);
+  const auto refused = inputRefusals(setup, budget.inputs);
   const Combination combination(setup, budget);
   const std::size_t steps = prediction.steps.size();
   for (const Scope scope : {Scope::Chain, Scope::Strain}) {
@@ -335,6 +316,24 @@ std::string scopeName(const Setup& setup, Scope scope) {
 
 std::string scopeUnitText(const Setup& setup, Scope scope) {
   return scope == Scope::Chain ? readingUnitText(setup.instrument) : simulatedUnitText(setup.bridge);
+}
+
+std::vector<std::optional<Error>> inputRefusals(const Setup& setup, std::span<const BudgetInput> inputs) {
+  std::vector<std::optional<Error>> result(inputs.size());
+  std::map<std::string_view, std::vector<std::size_t>> groups;
+  for (std::size_t k = 0; k < inputs.size(); ++k) {
+    result[k] = refusalOf(setup, inputs[k]);
+    const std::string& group = inputs[k].uncertainty.group;
+    if (!group.empty() && inputs[k].standard > 0) groups[group].push_back(k);
+  }
+  for (const auto& [name, members] : groups) {
+    const std::string group(name);
+    const auto refused = refusalOfGroup(group, members.size(), coefficientOf(setup, group));
+    if (!refused) continue;
+    for (const std::size_t k : members)
+      if (!result[k]) result[k] = refused;
+  }
+  return result;
 }
 
 std::vector<CorrelatedPair> correlatedPairs(const Setup& setup, std::span<const BudgetInput> inputs) {

@@ -77,6 +77,9 @@ struct BudgetLine {
 /// The lines of `step` in the order of the inputs. Empty when the step has no uncertainty.
 std::vector<BudgetLine> budgetLines(const Setup& setup, const Budget& budget, Scope scope, std::size_t step);
 
+/// Why an input's statement, or the correlation of its group, cannot be reckoned with; none for most.
+std::vector<std::optional<Error>> inputRefusals(const Setup& setup, std::span<const BudgetInput> inputs);
+
 /// The correlated pairs of `inputs`, from their groups; i < j are indices in `inputs`.
 std::vector<CorrelatedPair> correlatedPairs(const Setup& setup, std::span<const BudgetInput> inputs);
 

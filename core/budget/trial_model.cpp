@@ -1,0 +1,247 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/budget/trial_model.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/circuit/indication.h"
+
+namespace core {
+namespace {
+
+using Kind = InputKind;
+
+static_assert(trialLanes == solverLanes);
+
+/// Inputs that the chain does not feel: a shunt's reading is the same whatever the gauges' factor.
+bool onlyOfStrain(Kind kind) {
+  return kind == Kind::GaugeFactor || kind == Kind::FactorCoefficient || kind == Kind::GaugeTemperature ||
+         kind == Kind::PoissonRatio || kind == Kind::RatedOutput;
+}
+
+std::vector<bool> openBranches(const BridgeNetwork& network, const std::vector<std::size_t>& closed) {
+  std::vector<bool> open(network.network.branches.size(), false);
+  std::fill(open.begin() + static_cast<std::ptrdiff_t>(network.firstShunt), open.end(), true);
+  for (const std::size_t shunt : closed) open[network.firstShunt + shunt] = false;
+  return open;
+}
+
+Result<BatchSolver> solverFor(const BridgeNetwork& network, const std::vector<std::size_t>& closed) {
+  return BatchSolver::prepare(network.network, openBranches(network, closed), network.excitation,
+                              network.output, network.reference);
+}
+
+/// d output / d stimulus with all shunts open.
+Result<double> slopeAt(BridgeCircuit& circuit, Stimulus stimulus) {
+  circuit.openAll();
+  circuit.setStimulus(stimulus);
+  if (auto solved = circuit.solveOutput(); !solved) return solved.error();
+  return circuit.outputSlope();
+}
+
+}  // namespace
+
+Result<TrialModelOfChannel> TrialModelOfChannel::make(const Setup& setup, const SetupPrediction& prediction,
+                                                      const Budget& budget, Scope scope,
+                                                      std::vector<std::size_t> steps) {
+  const auto shunts = shuntBranches(setup);
+  const BridgeNetwork network = bridgeNetwork(setup.bridge, setup.instrument, shunts);
+  auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, shunts);
+  if (!circuit) return circuit.error();
+  auto open = solverFor(network, {});
+  if (!open) return open.error();
+
+  TrialModelOfChannel model(setup, *std::move(open));
+  model.m_scope = scope;
+  model.listDrawn(budget, scope, steps.size());
+  model.listBranches(budget, network);
+  for (std::size_t k = 0; k < steps.size(); ++k) {
+    const auto solver = solverFor(network, setup.sequence[steps[k]].closed);
+    if (!solver) return solver.error();
+    const Stimulus simulated = prediction.steps[steps[k]]->simulated;
+    const auto slope = slopeAt(*circuit, simulated);
+    if (!slope) return slope.error();
+    Row rounding = model.rowOf(budget, {Kind::Rounding, 1}, 0);
+    if (rounding.drawn != constant) rounding.drawn += k;  // one of its own for each step
+    model.m_steps.push_back({*solver, simulated, *slope, rounding});
+  }
+  return model;
+}
+
+void TrialModelOfChannel::listDrawn(const Budget& budget, Scope scope, std::size_t steps) {
+  m_drawnOf.assign(budget.inputs.size(), constant);
+  // The steps drawn do not depend on refused inputs, or they would have no budget.
+  const auto refused = inputRefusals(m_setup, budget.inputs);
+  for (std::size_t k = 0; k < budget.inputs.size(); ++k) {
+    const BudgetInput& entry = budget.inputs[k];
+    if (refused[k] || !(entry.standard > 0) || (scope == Scope::Chain && onlyOfStrain(entry.input.kind)))
+      continue;
+    m_drawnOf[k] = m_drawn.size();
+    m_drawn.insert(m_drawn.end(), entry.everyStepAnew ? steps : 1, {entry.value, entry.uncertainty});
+  }
+  for (const CorrelatedPair& pair : correlatedPairs(m_setup, budget.inputs))
+    if (m_drawnOf[pair.i] != constant && m_drawnOf[pair.j] != constant)
+      m_pairs.push_back({m_drawnOf[pair.i], m_drawnOf[pair.j], pair.coefficient});
+  m_gain = rowOf(budget, {Kind::Gain, 0}, 1);
+  m_excitationSet = inputValue(m_setup, {Kind::Excitation, 0});
+  const bool follows = !m_setup.instrument.ratiometric || m_setup.instrument.unit == ReadingUnit::Millivolt;
+  m_excitation =
+      follows ? rowOf(budget, {Kind::Excitation, 0}, m_excitationSet) : Row{constant, m_excitationSet};
+  m_drift = rowOf(budget, {Kind::ZeroDrift, 0}, 0);
+  m_zeroRounding = rowOf(budget, {Kind::Rounding, 0}, 0);
+  m_factor = rowOf(budget, {Kind::GaugeFactor, 0}, m_setup.bridge.gauge.factor);
+  m_coefficient = rowOf(budget, {Kind::FactorCoefficient, 0}, m_setup.bridge.gauge.factorCoefficient);
+  m_temperature = rowOf(budget, {Kind::GaugeTemperature, 0}, m_setup.bridge.gauge.installed.base());
+  m_poisson = rowOf(budget, {Kind::PoissonRatio, 0}, m_setup.bridge.gauge.poissonRatio);
+  m_rated = rowOf(budget, {Kind::RatedOutput, 0}, m_setup.bridge.rating.ratedOutput.base());
+}
+
+TrialModelOfChannel::Row TrialModelOfChannel::rowOf(const Budget& budget, Input input,
+                                                    double otherwise) const {
+  const auto found = std::find_if(budget.inputs.begin(), budget.inputs.end(),
+                                  [&](const BudgetInput& entry) { return entry.input == input; });
+  if (found == budget.inputs.end()) return {constant, otherwise};
+  return {m_drawnOf[static_cast<std::size_t>(found - budget.inputs.begin())], found->value};
+}
+
+void TrialModelOfChannel::listBranches(const Budget& budget, const BridgeNetwork& network) {
+  const auto& branches = network.network.branches;
+  m_firstShunt = network.firstShunt;
+  m_pieces = network.pieces;
+  m_conductance.resize(branches.size() * trialLanes);
+  m_strained = m_conductance;
+  for (BranchIndex k = 0; k < network.firstShunt; ++k)
+    if (branches[k].resistance.base() > 0) m_branches.push_back({k, branches[k].resistance.base(), {}});
+  for (const Dependence& d : network.dependences) {
+    const auto at = std::find_if(m_branches.begin(), m_branches.end(),
+                                 [&](const BranchOfTrial& b) { return b.branch == d.branch; });
+    if (at == m_branches.end()) continue;
+    const Row row = rowOf(budget, d.input, inputValue(m_setup, d.input));
+    if (row.drawn != constant) at->factors.push_back({row, d.ohmPerUnit / at->nominal_ohm});
+  }
+  for (std::size_t k = 0; k < m_setup.shunts.size(); ++k)
+    m_shunts.push_back({rowOf(budget, {Kind::Shunt, k}, m_setup.shunts[k].resistance.base()),
+                        rowOf(budget, {Kind::ShuntWires, k}, m_setup.shunts[k].wires.base()),
+                        rowOf(budget, {Kind::ShuntContact, k}, m_setup.shunts[k].contact.base())});
+  for (const std::size_t arm : {0, 1, 2, 3})
+    m_arms[arm] = rowOf(budget, {Kind::Arm, arm}, m_setup.bridge.arms[arm].base());
+}
+
+void TrialModelOfChannel::setConductances(const double* inputs) {
+  for (const BranchOfTrial& branch : m_branches) {
+    double* out = &m_conductance[branch.branch * trialLanes];
+    std::fill_n(out, trialLanes, branch.nominal_ohm);
+    for (const Factor& factor : branch.factors) {
+      const double* drawn = inputs + factor.row.drawn * trialLanes;
+      for (std::size_t lane = 0; lane < trialLanes; ++lane)
+        out[lane] *= 1 + factor.perUnit * (drawn[lane] - factor.row.value);
+    }
+    for (std::size_t lane = 0; lane < trialLanes; ++lane) out[lane] = 1 / out[lane];
+  }
+  for (std::size_t k = 0; k < m_shunts.size(); ++k) {
+    double* out = &m_conductance[(m_firstShunt + k) * trialLanes];
+    for (std::size_t lane = 0; lane < trialLanes; ++lane)
+      out[lane] = 1 / (at(m_shunts[k][0], inputs, lane) + at(m_shunts[k][1], inputs, lane) +
+                       at(m_shunts[k][2], inputs, lane));
+  }
+}
+
+void TrialModelOfChannel::output(BatchSolver& solver, const double* conductances, Lanes& output) {
+  const auto& current = m_setup.instrument.current;
+  solver.solve(conductances, output.data(), current ? m_input.data() : nullptr);
+  if (!current) return;
+  const double nominal_ohm = current->nominal.base();
+  for (std::size_t lane = 0; lane < trialLanes; ++lane) output[lane] /= m_input[lane] * nominal_ohm;
+}
+
+/// The reading, and the output that an instrument without errors would show it for.
+void TrialModelOfChannel::readingsOf(const StepOfTrial& step, const double* inputs, Lanes& reading,
+                                     Lanes& seen) const {
+  const bool plain = m_setup.instrument.linearisation == Linearisation::None;
+  const double scale = readingOf(m_setup.instrument, Output(1)).base();
+  for (std::size_t lane = 0; lane < trialLanes; ++lane) {
+    const Output zero(m_zero[lane]), now(m_output[lane]);
+    const Output drifted = now + Output(at(m_drift, inputs, lane));
+    double clean = scale * (now - zero).base(), shown = scale * (drifted - zero).base(), perOutput = scale;
+    if (!plain) {
+      const auto exact = indicationOf(m_setup.bridge, m_setup.instrument, now, zero);
+      const auto moved = indicationOf(m_setup.bridge, m_setup.instrument, drifted, zero);
+      clean = exact ? exact->value.base() : NAN;
+      shown = moved ? moved->value.base() : NAN;
+      perOutput = exact ? exact->perOutput : NAN;
+    }
+    shown *= at(m_gain, inputs, lane) * at(m_excitation, inputs, lane) / m_excitationSet;
+    shown += at(step.rounding, inputs, lane) - at(m_zeroRounding, inputs, lane);
+    reading[lane] = shown;
+    seen[lane] = now.base() + (shown - clean) / perOutput;
+  }
+}
+
+/// Conductances of the unshunted network with the arms under `stimulus`.
+void TrialModelOfChannel::strainArms(const double* inputs, const Lanes& stimulus) {
+  const Gauge& gauge = m_setup.bridge.gauge;
+  for (const ArmPiece& piece : m_pieces) {
+    const StrainShare& share = templateOf(m_setup.bridge.type).shares[piece.arm];
+    if (!share.active()) continue;
+    double* out = &m_strained[piece.branch * trialLanes];
+    for (std::size_t lane = 0; lane < trialLanes; ++lane) {
+      const double arm = at(m_arms[piece.arm], inputs, lane);
+      const double felt = share.at(at(m_poisson, inputs, lane)) * stimulus[lane];
+      const double warmer = at(m_temperature, inputs, lane) - gauge.factorAt.base();
+      const double change = isTransducer(m_setup.bridge)
+                                ? arm * at(m_rated, inputs, lane) * felt
+                                : gauge.nominal.base() * at(m_factor, inputs, lane) *
+                                      (1 + at(m_coefficient, inputs, lane) * warmer) * felt;
+      out[lane] = 1 / (piece.share * (arm + change));
+    }
+  }
+}
+
+void TrialModelOfChannel::stimulusFor(const StepOfTrial& step, const double* inputs, const Lanes& target,
+                                      Lanes& stimulus) {
+  Lanes slope, before, here;
+  stimulus.fill(step.simulated);
+  slope.fill(step.slope);
+  before.fill(0);
+  // The first guess is off by the inputs' uncertainties, per cents of the stimulus at most; the secant
+  // method then takes the error to its own product with the one before: 1e-2, 1e-4, 1e-6, 1e-10, 1e-16.
+  constexpr int rounds = 5;
+  for (int round = 0; round < rounds; ++round) {
+    strainArms(inputs, stimulus);
+    output(m_open, m_strained.data(), here);
+    for (std::size_t lane = 0; lane < trialLanes; ++lane) {
+      if (round > 0) {
+        const double moved = here[lane] - before[lane];
+        const double by = m_ratio[lane];
+        // Below the rounding of an output the quotient would be noise; the slope is good enough then.
+        if (std::abs(moved) > 1e-12) slope[lane] = moved / by;
+      }
+      m_ratio[lane] = (target[lane] - here[lane]) / slope[lane];
+      before[lane] = here[lane];
+      stimulus[lane] += m_ratio[lane];
+    }
+  }
+  for (std::size_t lane = 0; lane < trialLanes; ++lane)
+    if (!(std::abs(m_ratio[lane]) <= 1e-7 * std::abs(stimulus[lane]) + 1e-12)) stimulus[lane] = NAN;
+}
+
+void TrialModelOfChannel::evaluate(const double* inputs, double* values) {
+  setConductances(inputs);
+  output(m_open, m_conductance.data(), m_zero);
+  if (m_scope == Scope::Strain) m_strained = m_conductance;
+  const double unit = simulatedInUnit(m_setup.bridge, 1);
+  Lanes reading, seen, stimulus;
+  for (std::size_t k = 0; k < m_steps.size(); ++k) {
+    double* out = values + k * trialLanes;
+    output(m_steps[k].solver, m_conductance.data(), m_output);
+    readingsOf(m_steps[k], inputs, reading, seen);
+    if (m_scope == Scope::Chain) {
+      std::copy(reading.begin(), reading.end(), out);
+      continue;
+    }
+    stimulusFor(m_steps[k], inputs, seen, stimulus);
+    for (std::size_t lane = 0; lane < trialLanes; ++lane) out[lane] = unit * stimulus[lane];
+  }
+}
+
+}  // namespace core
