@@ -268,10 +268,8 @@ Network withoutOpen(Network network, const std::vector<bool>& open, Port excitat
   return network;
 }
 
-/// Fails when a node floats. Resistances are made equal: only what is connected with what counts here.
+/// Fails when a node floats, whatever the resistances.
 Result<void> checkConnected(const Network& network, Solver topology, std::initializer_list<Port> measured) {
-  for (BranchIndex branch = 0; branch < network.branches.size(); ++branch)
-    if (network.branches[branch].resistance.base() > 0) topology.setResistance(branch, Resistance(1));
   if (auto solved = topology.solve(); !solved) return solved.error();
   // A node without a branch floats too, but the solver minds it only where somebody measures.
   for (const Port port : measured)
