@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <utility>
 
 #include "core/plan/prediction.h"
@@ -53,6 +54,22 @@ void moveWithin(std::vector<T>& values, std::size_t from, std::size_t to) {
   T moved = std::move(values[from]);
   values.erase(values.begin() + static_cast<std::ptrdiff_t>(from));
   values.insert(values.begin() + static_cast<std::ptrdiff_t>(to), std::move(moved));
+}
+
+bool isOfShunt(const Input& input) {
+  return input.kind == InputKind::Shunt || input.kind == InputKind::ShuntWires ||
+         input.kind == InputKind::ShuntContact;
+}
+
+/// What is stated when shunt `index` is gone: nothing about it, the same about all others.
+std::map<Input, Uncertainty> withoutShunt(const std::map<Input, Uncertainty>& stated, std::size_t index) {
+  std::map<Input, Uncertainty> kept;
+  for (const auto& [input, uncertainty] : stated) {
+    const bool ofShunt = isOfShunt(input);
+    if (ofShunt && input.index == index) continue;
+    kept.emplace(Input{input.kind, input.index - (ofShunt && input.index > index)}, uncertainty);
+  }
+  return kept;
 }
 
 }  // namespace
@@ -116,12 +133,31 @@ Channel withShuntRemoved(Channel channel, std::size_t index) {
     for (std::size_t& closed : step.closed)
       if (closed > index) --closed;
   }
+  channel.setup.uncertainties.stated = withoutShunt(channel.setup.uncertainties.stated, index);
   return channel;
 }
 
 Channel withShuntAt(Channel channel, std::size_t index, Node a, Node b) {
   channel.setup.shunts[index].a = a;
   channel.setup.shunts[index].b = b;
+  return channel;
+}
+
+Channel withUncertainty(Channel channel, Input input, std::optional<Uncertainty> uncertainty) {
+  auto& stated = channel.setup.uncertainties.stated;
+  if (uncertainty)
+    stated.insert_or_assign(input, *std::move(uncertainty));
+  else
+    stated.erase(input);
+  return channel;
+}
+
+Channel withCorrelation(Channel channel, const std::string& group, std::optional<double> coefficient) {
+  auto& groups = channel.setup.uncertainties.groups;
+  if (coefficient)
+    groups.insert_or_assign(group, *coefficient);
+  else
+    groups.erase(group);
   return channel;
 }
 

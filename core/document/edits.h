@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <span>
 #include <string>
 
@@ -21,17 +22,24 @@ Document withChannelRemoved(Document document, std::size_t index);
 std::string uniqueChannelName(const Document& document, const std::string& name,
                               std::size_t except = SIZE_MAX);
 
-/// Another template: leads that it lacks become zero and the instrument's bridge factor follows.
+/// Another template: leads that it lacks become zero and the instrument's bridge factor follows. What is
+/// stated about uncertainties stays, though it may concern a lead that plays no part now.
 Channel withBridgeType(Channel channel, BridgeType type);
 
 /// `shunt` added at the end, its name made unique.
 Channel withShuntAdded(Channel channel, Shunt shunt);
 /// A shunt's new values; an empty or taken name is made unique.
 Channel withShunt(Channel channel, std::size_t index, Shunt shunt);
-/// The shunt gone, from the steps too.
+/// The shunt gone, from the steps too, with what is stated about its uncertainty.
 Channel withShuntRemoved(Channel channel, std::size_t index);
 /// The shunt's ends fixed to other nodes.
 Channel withShuntAt(Channel channel, std::size_t index, Node a, Node b);
+
+/// Another statement about an input that the channel has; none: back to the usual one of its class.
+Channel withUncertainty(Channel channel, Input input, std::optional<Uncertainty> uncertainty);
+/// How far the inputs of `group` are correlated; none: they move together (1). What is stated about them
+/// stays, and the coefficient stays when the group is empty.
+Channel withCorrelation(Channel channel, const std::string& group, std::optional<double> coefficient);
 
 Channel withStep(Channel channel, std::size_t index, Step step);
 Channel withStepInserted(Channel channel, std::size_t index, Step step);

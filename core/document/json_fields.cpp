@@ -4,8 +4,6 @@
 #include <algorithm>
 #include <array>
 
-#include "core/units/text.h"
-
 namespace core {
 namespace {
 
@@ -101,6 +99,12 @@ JsonPlace JsonFields::at(std::string_view key) const {
   if (!value)
     m_place.fail("the key " + inQuotes(key) + " is missing", "Add it in a text editor, or open a backup");
   return {value ? *value : nothing, m_place, key, 0};
+}
+
+void JsonNames::add(const JsonPlace& place, std::string_view kind) {
+  if (m_taken.insert(place.text()).second) return;
+  place.fail("another " + std::string(kind) + " has the name " + inQuotes(place.text()),
+             "Give each " + std::string(kind) + " a name of its own");
 }
 
 }  // namespace core

@@ -7,9 +7,12 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unordered_set>
+#include <vector>
 
 #include "core/document/json_text.h"
 #include "core/units/result.h"
+#include "core/units/text.h"
 
 namespace core {
 
@@ -67,5 +70,37 @@ class JsonFields {
   const JsonPlace& m_place;
   const JsonValue::Object* m_members;
 };
+
+/// The names used so far in one list; each may stand there once.
+class JsonNames {
+ public:
+  /// Notes an error at `place` when its text is taken. `kind` says of what: "shunt".
+  void add(const JsonPlace& place, std::string_view kind);
+
+ private:
+  std::unordered_set<std::string> m_taken;
+};
+
+/// Reads each element of a list until something is wrong.
+template <class T, class Read>
+std::vector<T> readList(const JsonPlace& at, const Read& read) {
+  std::vector<T> list;
+  list.reserve(at.size());
+  for (std::size_t k = 0; k < at.size() && !at.failed(); ++k) list.push_back(read(at.element(k)));
+  return list;
+}
+
+/// The value of an enumeration that a word stands for. `kind` says of what: "unit"; `keyOf` gives the
+/// words of all `count` values for the message.
+template <class Enum, class FromKey, class KeyOf>
+Enum readWord(const JsonPlace& at, std::string_view kind, const FromKey& fromKey, const KeyOf& keyOf,
+              std::size_t count) {
+  if (const auto found = fromKey(at.text())) return *found;
+  std::string words(keyOf(Enum{}));
+  for (std::size_t k = 1; k < count; ++k)
+    words.append(k + 1 == count ? " or " : ", ").append(keyOf(static_cast<Enum>(k)));
+  at.fail("there is no " + std::string(kind) + " " + inQuotes(at.text()), "Use " + words);
+  return Enum{};
+}
 
 }  // namespace core

@@ -29,10 +29,17 @@ class Generator {
   std::string name(std::size_t index) { return text() + std::to_string(index); }
 
   Lead lead();
+  Leak leak();
+  Gauge gauge();
   Bridge bridge();
+  Balance balance();
   Instrument instrument();
   std::vector<Shunt> shunts();
   Step step(std::size_t shunts);
+  Decision decision();
+  Input input(std::size_t shunts);
+  Uncertainty uncertainty();
+  Uncertainties uncertainties(std::size_t shunts);
   Setup setup();
   std::optional<Measured> reading();
   Check check(std::size_t index, const Setup& setup);
@@ -75,15 +82,46 @@ Lead Generator::lead() {
   return CopperWire{Length(within(0.5, 200)), Area(within(0.05e-6, 1e-6)), Temperature(within(-40, 60))};
 }
 
+Leak Generator::leak() {
+  Leak leak;
+  if (oneIn(2)) return leak;
+  if (oneIn(2)) leak.across = Resistance(within(1e6, 1e9));
+  if (oneIn(2)) leak.toStructure = Resistance(within(1e6, 1e9));
+  if (oneIn(2)) leak.place = within(0, 1);
+  return leak;
+}
+
+Gauge Generator::gauge() {
+  Gauge gauge;
+  gauge.nominal = Resistance(within(120, 1000));
+  gauge.factor = within(1.9, 2.2);
+  gauge.poissonRatio = within(0.2, 0.4);
+  gauge.factorCoefficient = within(-2e-4, 2e-4);
+  gauge.factorAt = Temperature(within(20, 24));
+  gauge.installed = Temperature(within(-40, 80));
+  if (oneIn(2)) gauge.grid.area = Area(within(1e-6, 1e-4));
+  gauge.grid.heatSink = static_cast<HeatSink>(below(heatSinkCount));
+  gauge.grid.demand = static_cast<HeatDemand>(below(heatDemandCount));
+  return gauge;
+}
+
 Bridge Generator::bridge() {
   Bridge bridge;
   bridge.type = static_cast<BridgeType>(below(bridgeTypeCount));
-  bridge.gauge = {Resistance(within(120, 1000)), within(1.9, 2.2), within(0.2, 0.4)};
+  bridge.gauge = gauge();
   bridge.rating = {Output(within(1e-3, 3e-3)), within(1, 500), text()};
   for (Resistance& arm : bridge.arms) arm = Resistance(within(119, 1001));
   bridge.sixWire = oneIn(2);
   for (Lead& one : bridge.leads) one = lead();
+  bridge.leadWarming = Warming(within(-20, 40));
+  if (oneIn(2))
+    for (Leak& one : bridge.leaks) one = leak();
   return bridge;
+}
+
+Balance Generator::balance() {
+  return {static_cast<BalanceKind>(below(balanceKindCount)), Resistance(within(5e3, 50e3)),
+          Resistance(within(50e3, 500e3)), within(0, 1)};
 }
 
 Instrument Generator::instrument() {
@@ -95,6 +133,11 @@ Instrument Generator::instrument() {
   instrument.scaledUnit = text();
   instrument.excitation = Voltage(within(1, 10));
   if (oneIn(3)) instrument.inputResistance = Resistance(within(1e6, 1e9));
+  if (oneIn(3)) instrument.current = {Current(within(1e-3, 20e-3)), Resistance(within(120, 1000))};
+  instrument.ratiometric = oneIn(2);
+  instrument.linearisation = static_cast<Linearisation>(below(linearisationCount));
+  instrument.balance = balance();
+  instrument.grounding = static_cast<Grounding>(below(groundingCount));
   return instrument;
 }
 
@@ -102,7 +145,8 @@ std::vector<Shunt> Generator::shunts() {
   std::vector<Shunt> list;
   for (std::size_t k = below(5); k > 0; --k)
     list.push_back({name(k), Resistance(within(10e3, 1e6)), static_cast<Node>(below(nodeCount)),
-                    static_cast<Node>(below(nodeCount)), Resistance(within(0, 2))});
+                    static_cast<Node>(below(nodeCount)), Resistance(within(0, 2)),
+                    Resistance(within(0, 0.5))});
   return list;
 }
 
@@ -113,10 +157,63 @@ Step Generator::step(std::size_t shuntCount) {
   return step;
 }
 
+Decision Generator::decision() {
+  return {static_cast<DecisionRule>(below(decisionRuleCount)), within(0.9, 0.999), within(0, 2),
+          within(0.6, 0.99), within(0.1, 1)};
+}
+
+/// Of any kind that the set-up can have, whether it plays a part or not.
+Input Generator::input(std::size_t shuntCount) {
+  const auto kind = static_cast<InputKind>(below(inputKindCount));
+  switch (kind) {
+    case InputKind::Arm:
+    case InputKind::LeakAcross:
+    case InputKind::LeakToStructure:
+      return {kind, below(4)};
+    case InputKind::Lead:
+      return {kind, below(leadRoleCount)};
+    case InputKind::Shunt:
+    case InputKind::ShuntWires:
+    case InputKind::ShuntContact:
+      if (shuntCount == 0) return {InputKind::Gain, 0};
+      return {kind, below(shuntCount)};
+    case InputKind::Rounding:
+      return {kind, below(2)};
+    default:
+      return {kind, 0};
+  }
+}
+
+Uncertainty Generator::uncertainty() {
+  Uncertainty uncertainty;
+  uncertainty.statement = static_cast<Statement>(below(statementCount));
+  uncertainty.relative = oneIn(2);
+  uncertainty.amount = uncertainty.relative ? within(0, 0.05) : within(0, 1);
+  uncertainty.coverageFactor = within(1, 3);
+  uncertainty.distribution = static_cast<Distribution>(below(distributionCount));
+  if (oneIn(3)) uncertainty.degreesOfFreedom = within(1, 100);
+  if (oneIn(2)) uncertainty.group = text();
+  return uncertainty;
+}
+
+Uncertainties Generator::uncertainties(std::size_t shuntCount) {
+  Uncertainties uncertainties;
+  for (std::size_t left = below(8); left > 0; --left)
+    uncertainties.stated.insert_or_assign(input(shuntCount), uncertainty());
+  for (std::size_t left = below(3); left > 0; --left)
+    uncertainties.groups.insert_or_assign(text(), within(-1, 1));
+  return uncertainties;
+}
+
 Setup Generator::setup() {
-  Setup setup{bridge(), instrument(), shunts(), {}, {}};
+  Setup setup;
+  setup.bridge = bridge();
+  setup.instrument = instrument();
+  setup.shunts = shunts();
   for (std::size_t left = below(7); left > 0; --left) setup.sequence.push_back(step(setup.shunts.size()));
   setup.limits = {within(0.001, 0.05), Reading(within(0, 5)), within(0.001, 0.01)};
+  setup.decision = decision();
+  setup.uncertainties = uncertainties(setup.shunts.size());
   return setup;
 }
 

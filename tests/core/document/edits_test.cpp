@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <map>
+
 #include "tests/support/sample_channel.h"
 
 namespace core {
@@ -55,6 +57,64 @@ TEST(Edits, ARemovedShuntLeavesEveryStepAndTheOthersKeepTheirs) {
     for (std::size_t k = 0; k < is.size(); ++k)
       EXPECT_EQ(after.setup.shunts[is[k]].name, before.setup.shunts[was[k]].name);
   }
+}
+
+Uncertainty within(double share, std::string group = "") {
+  return {Statement::Tolerance, share, true, 2, Distribution::Rectangular, {}, std::move(group)};
+}
+
+TEST(Edits, ARemovedShuntTakesItsStatementsAlongAndTheOthersKeepTheirs) {
+  Channel channel = sample::nineStepChannel();
+  for (const auto kind : {InputKind::Shunt, InputKind::ShuntWires, InputKind::ShuntContact})
+    for (std::size_t shunt = 0; shunt < 3; ++shunt)
+      channel = withUncertainty(channel, {kind, shunt}, within(0.1 * static_cast<double>(shunt)));
+  channel = withUncertainty(channel, {InputKind::Arm, 1}, within(0.5));
+  channel = withUncertainty(channel, {InputKind::Lead, 2}, within(0.6));
+  channel = withCheckClosed(withCheckAdded(channel, {}), 0);
+
+  const Channel after = withShuntRemoved(channel, 1);
+
+  std::map<Input, Uncertainty> expected{{{InputKind::Arm, 1}, within(0.5)},
+                                        {{InputKind::Lead, 2}, within(0.6)}};
+  for (const auto kind : {InputKind::Shunt, InputKind::ShuntWires, InputKind::ShuntContact}) {
+    expected[{kind, 0}] = within(0);
+    expected[{kind, 1}] = within(0.2);
+  }
+  EXPECT_EQ(after.setup.uncertainties.stated, expected);
+  EXPECT_EQ(after.checks[0].closedWith->uncertainties, channel.setup.uncertainties);
+}
+
+TEST(Edits, AStatedUncertaintyIsReplacedAndTakenBack) {
+  const Channel before = sample::nineStepChannel();
+  const Input gain{InputKind::Gain, 0}, arm{InputKind::Arm, 2};
+  Channel channel = withUncertainty(withUncertainty(before, gain, within(0.1)), arm, within(0.2));
+  channel = withUncertainty(channel, gain, within(0.3, "amplifier"));
+  EXPECT_EQ(channel.setup.uncertainties.stated,
+            (std::map<Input, Uncertainty>{{gain, within(0.3, "amplifier")}, {arm, within(0.2)}}));
+  channel = withUncertainty(withUncertainty(channel, gain, std::nullopt), arm, std::nullopt);
+  EXPECT_EQ(channel, before);
+  EXPECT_EQ(withUncertainty(channel, gain, std::nullopt), before) << "there was nothing to take back";
+}
+
+TEST(Edits, ACorrelationIsReplacedAndTakenBackWhileStatementsStay) {
+  const Channel before =
+      withUncertainty(sample::nineStepChannel(), {InputKind::Shunt, 0}, within(0.1, "box 7"));
+  Channel channel = withCorrelation(withCorrelation(before, "box 7", 0.5), "cable", 0.25);
+  channel = withCorrelation(channel, "box 7", 0.75);
+  EXPECT_EQ(channel.setup.uncertainties.groups,
+            (std::map<std::string, double>{{"box 7", 0.75}, {"cable", 0.25}}));
+  EXPECT_EQ(channel.setup.uncertainties.stated, before.setup.uncertainties.stated);
+  channel = withUncertainty(channel, {InputKind::Shunt, 0}, std::nullopt);
+  EXPECT_EQ(channel.setup.uncertainties.groups.at("box 7"), 0.75);
+  EXPECT_EQ(withCorrelation(withCorrelation(before, "box 7", 0.5), "box 7", std::nullopt), before);
+}
+
+TEST(Edits, AnotherTemplateLeavesStatementsAlone) {
+  const Input lead{InputKind::Lead, static_cast<std::size_t>(LeadRole::Return)};
+  Channel channel = withUncertainty(sample::nineStepChannel(), lead, within(0.1, "cable"));
+  channel = withCorrelation(channel, "cable", 0.5);
+  const Uncertainties stated = channel.setup.uncertainties;
+  EXPECT_EQ(withBridgeType(channel, BridgeType::FullBending).setup.uncertainties, stated);
 }
 
 TEST(Edits, ReadingsOfAnOpenCheckMoveWithTheirSteps) {

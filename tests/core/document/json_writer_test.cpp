@@ -21,12 +21,12 @@ using support::randomDocument;
 
 namespace {
 
-std::string versionOneText() {
-  std::ifstream file(std::string(SHUNTWRIGHT_TESTS_DIR) + "/data/version1.bridgecal", std::ios::binary);
+std::string fileText(const std::string& name) {
+  std::ifstream file(std::string(SHUNTWRIGHT_TESTS_DIR) + "/data/" + name, std::ios::binary);
   return {std::istreambuf_iterator<char>(file), {}};
 }
 
-Document versionOne() { return *readDocument(versionOneText()); }
+Document versionTwo() { return *readDocument(fileText("version2.bridgecal")); }
 
 /// Same content; the documents hold their channels by pointer, so == compares identity.
 bool same(const Document& a, const Document& b) {
@@ -55,17 +55,27 @@ std::vector<std::string> linesOf(const std::string& text) {
 
 /// The document with its first channel changed.
 Document changed(const std::function<void(Channel&)>& change) {
-  Document document = versionOne();
+  Document document = versionTwo();
   Channel channel = *document.channels[0];
   change(channel);
   document.channels[0] = std::make_shared<const Channel>(std::move(channel));
   return document;
 }
 
-TEST(WriteDocument, WritesTheFirstVersionAsItWas) {
-  const auto text = writeDocument(versionOne());
+TEST(WriteDocument, WritesTheSecondVersionAsItWas) {
+  const auto text = writeDocument(versionTwo());
   ASSERT_TRUE(text) << text.error().text();
-  EXPECT_EQ(*text, versionOneText());
+  EXPECT_EQ(*text, fileText("version2.bridgecal"));
+}
+
+TEST(WriteDocument, SavesTheFirstVersionAsTheSecondWithTheSameContent) {
+  const Document first = *readDocument(fileText("version1.bridgecal"));
+  const auto text = writeDocument(first);
+  ASSERT_TRUE(text) << text.error().text();
+  EXPECT_NE(text->find("\"version\": 2,"), text->npos);
+  const auto back = readDocument(*text);
+  ASSERT_TRUE(back) << back.error().text();
+  EXPECT_TRUE(same(first, *back));
 }
 
 TEST(WriteDocument, ComesBackTheSameFromAnyDocument) {
@@ -84,7 +94,7 @@ TEST(WriteDocument, ComesBackTheSameFromAnyDocument) {
 }
 
 TEST(WriteDocument, ChangesOneLineForOneStep) {
-  const std::vector<std::string> before = linesOf(*writeDocument(versionOne()));
+  const std::vector<std::string> before = linesOf(*writeDocument(versionTwo()));
   const Document next = changed([](Channel& c) { c.setup.sequence[1].hold = 3.0_s; });
   const std::vector<std::string> after = linesOf(*writeDocument(next));
   ASSERT_EQ(before.size(), after.size());
@@ -100,6 +110,35 @@ TEST(WriteDocument, WritesMinusZeroAsZero) {
   const auto text = writeDocument(changed([](Channel& c) { c.setup.limits.least = Reading(-0.0); }));
   ASSERT_TRUE(text);
   EXPECT_EQ(text->find("-0,"), text->npos);
+}
+
+TEST(WriteDocument, KeepsThePlaceOfALeakWithoutAResistance) {
+  const auto leaksOf = [](const Leak& leak) {
+    const Document document = changed([&](Channel& c) { c.setup.bridge.leaks = {Leak{}, leak, {}, {}}; });
+    return readDocument(*writeDocument(document))->channels[0]->setup.bridge.leaks;
+  };
+  EXPECT_EQ(leaksOf({{}, {}, 0.125})[1], (Leak{{}, {}, 0.125}));
+  EXPECT_EQ(leaksOf({}), (std::array<Leak, 4>{}));
+}
+
+TEST(WriteDocument, KeepsStatementsThatPlayNoPart) {
+  const Input sense{InputKind::Lead, static_cast<std::size_t>(LeadRole::SensePlus)};
+  const Document document = changed([&](Channel& c) { c.setup.uncertainties.stated[sense].amount = 0.5; });
+  const auto back = readDocument(*writeDocument(document));
+  ASSERT_TRUE(back) << back.error().text();
+  EXPECT_EQ(back->channels[0]->setup.uncertainties.stated.at(sense).amount, 0.5);
+}
+
+TEST(WriteDocument, ChangesOneLineForOneStatement) {
+  const std::vector<std::string> before = linesOf(*writeDocument(versionTwo()));
+  const Document next = changed([](Channel& c) {
+    c.setup.uncertainties.stated[{InputKind::GaugeFactor, 0}].amount = 0.005;
+  });
+  const std::vector<std::string> after = linesOf(*writeDocument(next));
+  ASSERT_EQ(before.size(), after.size());
+  std::size_t differing = 0;
+  for (std::size_t k = 0; k < before.size(); ++k) differing += before[k] != after[k];
+  EXPECT_EQ(differing, 1u);
 }
 
 TEST(WriteDocument, KeepsLeadsThatThePresentTemplateDoesNotUse) {
@@ -119,6 +158,20 @@ const Place numbers[] = {
      [](Channel& c, double x) { c.setup.bridge.gauge.nominal = Resistance(x); }},
     {"setup.bridge.gauge.factor", [](Channel& c, double x) { c.setup.bridge.gauge.factor = x; }},
     {"setup.bridge.gauge.poisson_ratio", [](Channel& c, double x) { c.setup.bridge.gauge.poissonRatio = x; }},
+    {"setup.bridge.gauge.factor_coefficient_per_K",
+     [](Channel& c, double x) { c.setup.bridge.gauge.factorCoefficient = x; }},
+    {"setup.bridge.gauge.factor_at_degC",
+     [](Channel& c, double x) { c.setup.bridge.gauge.factorAt = Temperature(x); }},
+    {"setup.bridge.gauge.installed_degC",
+     [](Channel& c, double x) { c.setup.bridge.gauge.installed = Temperature(x); }},
+    {"setup.bridge.gauge.grid.area_m2",
+     [](Channel& c, double x) { c.setup.bridge.gauge.grid.area = Area(x); }},
+    {"setup.bridge.lead_warming_K", [](Channel& c, double x) { c.setup.bridge.leadWarming = Warming(x); }},
+    {"setup.bridge.leaks[1].across_ohm",
+     [](Channel& c, double x) { c.setup.bridge.leaks[1].across = Resistance(x); }},
+    {"setup.bridge.leaks[2].to_structure_ohm",
+     [](Channel& c, double x) { c.setup.bridge.leaks[2].toStructure = Resistance(x); }},
+    {"setup.bridge.leaks[1].place", [](Channel& c, double x) { c.setup.bridge.leaks[1].place = x; }},
     {"setup.bridge.rating.rated_output_V_per_V",
      [](Channel& c, double x) { c.setup.bridge.rating.ratedOutput = Output(x); }},
     {"setup.bridge.rating.capacity", [](Channel& c, double x) { c.setup.bridge.rating.capacity = x; }},
@@ -137,12 +190,44 @@ const Place numbers[] = {
      [](Channel& c, double x) { c.setup.instrument.excitation = Voltage(x); }},
     {"setup.instrument.input_resistance_ohm",
      [](Channel& c, double x) { c.setup.instrument.inputResistance = Resistance(x); }},
+    {"setup.instrument.current_source.current_A",
+     [](Channel& c, double x) {
+       c.setup.instrument.current = {Current(x), 350.0_ohm};
+     }},
+    {"setup.instrument.current_source.nominal_ohm",
+     [](Channel& c, double x) {
+       c.setup.instrument.current = {10.0_mA, Resistance(x)};
+     }},
+    {"setup.instrument.balance.potentiometer_ohm",
+     [](Channel& c, double x) { c.setup.instrument.balance.potentiometer = Resistance(x); }},
+    {"setup.instrument.balance.limiting_ohm",
+     [](Channel& c, double x) { c.setup.instrument.balance.limiting = Resistance(x); }},
+    {"setup.instrument.balance.wiper", [](Channel& c, double x) { c.setup.instrument.balance.wiper = x; }},
     {"setup.shunts[1].ohm", [](Channel& c, double x) { c.setup.shunts[1].resistance = Resistance(x); }},
     {"setup.shunts[1].wires_ohm", [](Channel& c, double x) { c.setup.shunts[1].wires = Resistance(x); }},
+    {"setup.shunts[1].contact_ohm", [](Channel& c, double x) { c.setup.shunts[1].contact = Resistance(x); }},
     {"setup.sequence[2].hold_s", [](Channel& c, double x) { c.setup.sequence[2].hold = Duration(x); }},
     {"setup.limits.relative", [](Channel& c, double x) { c.setup.limits.relative = x; }},
     {"setup.limits.least", [](Channel& c, double x) { c.setup.limits.least = Reading(x); }},
     {"setup.limits.zero_return", [](Channel& c, double x) { c.setup.limits.zeroReturn = x; }},
+    {"setup.decision.coverage", [](Channel& c, double x) { c.setup.decision.coverage = x; }},
+    {"setup.decision.guard_factor", [](Channel& c, double x) { c.setup.decision.guardFactor = x; }},
+    {"setup.decision.conformity", [](Channel& c, double x) { c.setup.decision.conformity = x; }},
+    {"setup.decision.greatest_share", [](Channel& c, double x) { c.setup.decision.greatestShare = x; }},
+    {"setup.uncertainties[0].amount",
+     [](Channel& c, double x) {
+       c.setup.uncertainties.stated[{InputKind::Arm, 0}].amount = x;
+     }},
+    {"setup.uncertainties[0].coverage_factor",
+     [](Channel& c, double x) {
+       c.setup.uncertainties.stated[{InputKind::Arm, 0}].coverageFactor = x;
+     }},
+    {"setup.uncertainties[0].degrees_of_freedom",
+     [](Channel& c, double x) {
+       c.setup.uncertainties.stated[{InputKind::Arm, 0}].degreesOfFreedom = x;
+     }},
+    {"setup.correlation_groups[0].coefficient",
+     [](Channel& c, double x) { c.setup.uncertainties.groups["box 7"] = x; }},
     {"checks[0].readings[1].mean", [](Channel& c, double x) { c.checks[0].readings[1]->mean = Reading(x); }},
     {"checks[0].readings[0].uncertainty",
      [](Channel& c, double x) { c.checks[0].readings[0]->uncertainty = Reading(x); }},
@@ -171,7 +256,7 @@ TEST(WriteDocument, RefusesEachNumberThatIsNotFiniteAndNamesIt) {
 
 TEST(WriteDocument, RefusesTextThatIsNotUtf8AndNamesIt) {
   const std::string bad = "\xC3(";
-  Document document = versionOne();
+  Document document = versionTwo();
   document.site = bad;
   EXPECT_EQ(writeDocument(document).error().where, "site");
   const auto where = [&](const std::function<void(Channel&)>& change) {
@@ -183,6 +268,14 @@ TEST(WriteDocument, RefusesTextThatIsNotUtf8AndNamesIt) {
             "channels[0].setup.bridge.rating.load_unit");
   EXPECT_EQ(where([&](Channel& c) { c.setup.sequence[0].label = bad; }),
             "channels[0].setup.sequence[0].label");
+  EXPECT_EQ(where([&](Channel& c) {
+              c.setup.uncertainties.stated[{InputKind::Arm, 0}].group = bad;
+            }),
+            "channels[0].setup.uncertainties[0].group");
+  EXPECT_EQ(where([&](Channel& c) {
+              c.setup.uncertainties.groups = {{bad, 1}};
+            }),
+            "channels[0].setup.correlation_groups[0].name");
   EXPECT_EQ(where([&](Channel& c) { c.checks[0].recording->path = bad; }),
             "channels[0].checks[0].recording.path");
 }

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string_view>
+
+#include "core/document/json_emitter.h"
+#include "core/plan/setup.h"
+
+namespace core {
+
+/// The set-up as the member `key`. What is left out when it is not there: leads that the template does not
+/// use, input resistance, current source, leaks, the area of the grid.
+void writeSetup(JsonEmitter& out, std::string_view key, const Setup& setup);
+
+}  // namespace core
