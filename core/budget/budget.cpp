@@ -217,8 +217,7 @@ class Combination {
     const auto c = m_budget.sensitivities(scope, step);
     StepUncertainty result;
     result.value = value;
-    // Rounding may leave a hair below zero where correlated contributions cancel.
-    result.standard = std::sqrt(std::max(0.0, covarianceOf(c, c, m_u, m_pairs)));
+    result.standard = combinedUncertainty(c, m_u, m_pairs);
     if (m_finite) addDegreesOfFreedom(c, result);
     result.coverageFactor = coverageFactorFor(m_setup.decision.coverage, result.dof);
     result.expanded = result.coverageFactor * result.standard;

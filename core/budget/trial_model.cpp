@@ -86,7 +86,7 @@ void TrialModelOfChannel::listDrawn(const Budget& budget, Scope scope, std::size
   m_excitationSet = inputValue(m_setup, {Kind::Excitation, 0});
   const bool follows = !m_setup.instrument.ratiometric || m_setup.instrument.unit == ReadingUnit::Millivolt;
   m_excitation =
-      follows ? rowOf(budget, {Kind::Excitation, 0}, m_excitationSet) : Row{constant, m_excitationSet};
+      follows ? rowOf(budget, {Kind::Excitation, 0}, m_excitationSet) : rowAt(constant, m_excitationSet);
   m_drift = rowOf(budget, {Kind::ZeroDrift, 0}, 0);
   m_zeroRounding = rowOf(budget, {Kind::Rounding, 0}, 0);
   m_factor = rowOf(budget, {Kind::GaugeFactor, 0}, m_setup.bridge.gauge.factor);
@@ -100,8 +100,14 @@ TrialModelOfChannel::Row TrialModelOfChannel::rowOf(const Budget& budget, Input 
                                                     double otherwise) const {
   const auto found = std::find_if(budget.inputs.begin(), budget.inputs.end(),
                                   [&](const BudgetInput& entry) { return entry.input == input; });
-  if (found == budget.inputs.end()) return {constant, otherwise};
-  return {m_drawnOf[static_cast<std::size_t>(found - budget.inputs.begin())], found->value};
+  if (found == budget.inputs.end()) return rowAt(constant, otherwise);
+  return rowAt(m_drawnOf[static_cast<std::size_t>(found - budget.inputs.begin())], found->value);
+}
+
+TrialModelOfChannel::Row TrialModelOfChannel::rowAt(std::size_t drawn, double nominal) {
+  Row row{drawn, {}};
+  row.nominal.fill(nominal);
+  return row;
 }
 
 void TrialModelOfChannel::listBranches(const Budget& budget, const BridgeNetwork& network) {
@@ -132,17 +138,18 @@ void TrialModelOfChannel::setConductances(const double* inputs) {
     double* out = &m_conductance[branch.branch * trialLanes];
     std::fill_n(out, trialLanes, branch.nominal_ohm);
     for (const Factor& factor : branch.factors) {
-      const double* drawn = inputs + factor.row.drawn * trialLanes;
+      const double* drawn = factor.row.in(inputs);
       for (std::size_t lane = 0; lane < trialLanes; ++lane)
-        out[lane] *= 1 + factor.perUnit * (drawn[lane] - factor.row.value);
+        out[lane] *= 1 + factor.perUnit * (drawn[lane] - factor.row.nominal[lane]);
     }
     for (std::size_t lane = 0; lane < trialLanes; ++lane) out[lane] = 1 / out[lane];
   }
   for (std::size_t k = 0; k < m_shunts.size(); ++k) {
     double* out = &m_conductance[(m_firstShunt + k) * trialLanes];
+    const double *resistor = m_shunts[k][0].in(inputs), *wires = m_shunts[k][1].in(inputs),
+                 *contact = m_shunts[k][2].in(inputs);
     for (std::size_t lane = 0; lane < trialLanes; ++lane)
-      out[lane] = 1 / (at(m_shunts[k][0], inputs, lane) + at(m_shunts[k][1], inputs, lane) +
-                       at(m_shunts[k][2], inputs, lane));
+      out[lane] = 1 / (resistor[lane] + wires[lane] + contact[lane]);
   }
 }
 
@@ -154,26 +161,29 @@ void TrialModelOfChannel::output(BatchSolver& solver, const double* conductances
   for (std::size_t lane = 0; lane < trialLanes; ++lane) output[lane] /= m_input[lane] * nominal_ohm;
 }
 
-/// The reading, and the output that an instrument without errors would show it for.
-void TrialModelOfChannel::readingsOf(const StepOfTrial& step, const double* inputs, Lanes& reading,
-                                     Lanes& seen) const {
-  const bool plain = m_setup.instrument.linearisation == Linearisation::None;
+void TrialModelOfChannel::readingsOf(const StepOfTrial& step, const double* inputs, double* reading) const {
+  const double *drift = m_drift.in(inputs), *gain = m_gain.in(inputs), *excitation = m_excitation.in(inputs),
+               *rounding = step.rounding.in(inputs), *zeroRounding = m_zeroRounding.in(inputs);
   const double scale = readingOf(m_setup.instrument, Output(1)).base();
-  for (std::size_t lane = 0; lane < trialLanes; ++lane) {
-    const Output zero(m_zero[lane]), now(m_output[lane]);
-    const Output drifted = now + Output(at(m_drift, inputs, lane));
-    double clean = scale * (now - zero).base(), shown = scale * (drifted - zero).base(), perOutput = scale;
-    if (!plain) {
-      const auto exact = indicationOf(m_setup.bridge, m_setup.instrument, now, zero);
-      const auto moved = indicationOf(m_setup.bridge, m_setup.instrument, drifted, zero);
-      clean = exact ? exact->value.base() : NAN;
-      shown = moved ? moved->value.base() : NAN;
-      perOutput = exact ? exact->perOutput : NAN;
+  for (std::size_t lane = 0; lane < trialLanes; ++lane)
+    reading[lane] = scale * (m_output[lane] + drift[lane] - m_zero[lane]);
+  if (m_setup.instrument.linearisation != Linearisation::None)
+    for (std::size_t lane = 0; lane < trialLanes; ++lane) {
+      const auto shown = indicationOf(m_setup.bridge, m_setup.instrument,
+                                      Output(m_output[lane] + drift[lane]), Output(m_zero[lane]));
+      reading[lane] = shown ? shown->value.base() : NAN;
     }
-    shown *= at(m_gain, inputs, lane) * at(m_excitation, inputs, lane) / m_excitationSet;
-    shown += at(step.rounding, inputs, lane) - at(m_zeroRounding, inputs, lane);
-    reading[lane] = shown;
-    seen[lane] = now.base() + (shown - clean) / perOutput;
+  for (std::size_t lane = 0; lane < trialLanes; ++lane)
+    reading[lane] = reading[lane] * gain[lane] * (excitation[lane] / m_excitationSet) + rounding[lane] -
+                    zeroRounding[lane];
+}
+
+/// The output that an instrument without errors would show `reading` for.
+void TrialModelOfChannel::seenOutputs(const double* reading, Lanes& seen) const {
+  for (std::size_t lane = 0; lane < trialLanes; ++lane) {
+    const Output now(m_output[lane]);
+    const auto clean = indicationOf(m_setup.bridge, m_setup.instrument, now, Output(m_zero[lane]));
+    seen[lane] = clean ? now.base() + (reading[lane] - clean->value.base()) / clean->perOutput : NAN;
   }
 }
 
@@ -184,14 +194,16 @@ void TrialModelOfChannel::strainArms(const double* inputs, const Lanes& stimulus
     const StrainShare& share = templateOf(m_setup.bridge.type).shares[piece.arm];
     if (!share.active()) continue;
     double* out = &m_strained[piece.branch * trialLanes];
+    const double *arms = m_arms[piece.arm].in(inputs), *poisson = m_poisson.in(inputs),
+                 *temperature = m_temperature.in(inputs), *coefficient = m_coefficient.in(inputs),
+                 *factor = m_factor.in(inputs), *rated = m_rated.in(inputs);
     for (std::size_t lane = 0; lane < trialLanes; ++lane) {
-      const double arm = at(m_arms[piece.arm], inputs, lane);
-      const double felt = share.at(at(m_poisson, inputs, lane)) * stimulus[lane];
-      const double warmer = at(m_temperature, inputs, lane) - gauge.factorAt.base();
-      const double change = isTransducer(m_setup.bridge)
-                                ? arm * at(m_rated, inputs, lane) * felt
-                                : gauge.nominal.base() * at(m_factor, inputs, lane) *
-                                      (1 + at(m_coefficient, inputs, lane) * warmer) * felt;
+      const double arm = arms[lane];
+      const double felt = share.at(poisson[lane]) * stimulus[lane];
+      const double warmer = temperature[lane] - gauge.factorAt.base();
+      const double change = isTransducer(m_setup.bridge) ? arm * rated[lane] * felt
+                                                         : gauge.nominal.base() * factor[lane] *
+                                                               (1 + coefficient[lane] * warmer) * felt;
       out[lane] = 1 / (piece.share * (arm + change));
     }
   }
@@ -230,15 +242,13 @@ void TrialModelOfChannel::evaluate(const double* inputs, double* values) {
   output(m_open, m_conductance.data(), m_zero);
   if (m_scope == Scope::Strain) m_strained = m_conductance;
   const double unit = simulatedInUnit(m_setup.bridge, 1);
-  Lanes reading, seen, stimulus;
+  Lanes seen, stimulus;
   for (std::size_t k = 0; k < m_steps.size(); ++k) {
     double* out = values + k * trialLanes;
     output(m_steps[k].solver, m_conductance.data(), m_output);
-    readingsOf(m_steps[k], inputs, reading, seen);
-    if (m_scope == Scope::Chain) {
-      std::copy(reading.begin(), reading.end(), out);
-      continue;
-    }
+    readingsOf(m_steps[k], inputs, out);
+    if (m_scope == Scope::Chain) continue;
+    seenOutputs(out, seen);
     stimulusFor(m_steps[k], inputs, seen, stimulus);
     for (std::size_t lane = 0; lane < trialLanes; ++lane) out[lane] = unit * stimulus[lane];
   }

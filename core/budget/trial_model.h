@@ -36,8 +36,13 @@ class TrialModelOfChannel {
   /// An input in this batch: drawn, or the same in all lanes.
   struct Row {
     std::size_t drawn = constant;
-    double value = 0;
+    Lanes nominal{};
+
+    const double* in(const double* inputs) const {
+      return drawn == constant ? nominal.data() : inputs + drawn * trialLanes;
+    }
   };
+  static Row rowAt(std::size_t drawn, double nominal);
   /// A factor 1 + perUnit (input - value) of a branch's resistance.
   struct Factor {
     Row row;
@@ -60,13 +65,11 @@ class TrialModelOfChannel {
   Row rowOf(const Budget& budget, Input input, double otherwise) const;
   void listDrawn(const Budget& budget, Scope scope, std::size_t steps);
   void listBranches(const Budget& budget, const BridgeNetwork& network);
-  static double at(const Row& row, const double* inputs, std::size_t lane) {
-    return row.drawn == constant ? row.value : inputs[row.drawn * trialLanes + lane];
-  }
   void setConductances(const double* inputs);
   void output(BatchSolver& solver, const double* conductances, Lanes& output);
   void strainArms(const double* inputs, const Lanes& stimulus);
-  void readingsOf(const StepOfTrial& step, const double* inputs, Lanes& reading, Lanes& seen) const;
+  void readingsOf(const StepOfTrial& step, const double* inputs, double* reading) const;
+  void seenOutputs(const double* reading, Lanes& seen) const;
   void stimulusFor(const StepOfTrial& step, const double* inputs, const Lanes& target, Lanes& stimulus);
 
   Setup m_setup;

@@ -17,7 +17,8 @@ struct Indication {
 /// bridge x = 4 v / (1 - 2 v), as Micro-Measurements TN-507 corrects. None when no strain gives it.
 std::optional<double> idealResistanceChange(BridgeType type, double poissonRatio, Output output);
 
-/// The indication with the instrument's linearisation, which applies to readings in strain. Fails when the
+/// The indication with the instrument's linearisation, which applies to readings in strain. Poisson's ratio
+/// and the bridge are settings of the instrument there, and so exact. Fails when the
 /// correction has no answer (the output is beyond what the bridge can give).
 Result<Indication> indicationOf(const Bridge& bridge, const Instrument& instrument, Output now, Output zero);
 

@@ -42,7 +42,7 @@ std::optional<Statement> statementFromKey(std::string_view key) { return stateme
 
 Result<void> checkUncertainty(const Uncertainty& uncertainty, const std::string& where) {
   if (!std::isfinite(uncertainty.amount) || uncertainty.amount < 0) {
-    return Error{where, "its uncertainty must be a number that is not negative",
+    return Error{where, "its uncertainty must be a finite number that is not negative",
                  "Enter 0 when its value is exact"};
   }
   if (!isAboveZero(uncertainty.coverageFactor)) {

@@ -76,7 +76,7 @@ void expectRefused(const Uncertainty& uncertainty, const std::string& named) {
 
 TEST(CheckUncertainty, NamesWhatIsImpossible) {
   for (const double amount : {-1e-9, infinity, nan}) {
-    expectRefused({.amount = amount}, "must be a number that is not negative");
+    expectRefused({.amount = amount}, "must be a finite number that is not negative");
   }
   for (const double k : {0.0, -2.0, infinity, nan}) {
     expectRefused({.amount = 1, .coverageFactor = k}, "coverage factor k");
