@@ -98,9 +98,6 @@ void addGaugeInputs(const Setup& setup, std::vector<Input>& list) {
   if (usesPoisson(setup.bridge)) list.push_back({Kind::PoissonRatio, 0});
 }
 
-/// Both roundings of a reading are stated once.
-Input statedAs(Input input) { return input.kind == Kind::Rounding ? Input{Kind::Rounding, 0} : input; }
-
 }  // namespace
 
 std::vector<Input> inputListOf(const Setup& setup) {
@@ -126,7 +123,7 @@ std::vector<BudgetInput> inputsOf(const Setup& setup) {
     entry.input = input;
     entry.value = inputValue(setup, input);
     entry.everyStepAnew = input.kind == Kind::Rounding && input.index == 1;
-    const auto stated = setup.uncertainties.stated.find(statedAs(input));
+    const auto stated = setup.uncertainties.stated.find(input);
     entry.assumed = stated == setup.uncertainties.stated.end();
     entry.uncertainty = entry.assumed ? assumptionFor(setup, input).uncertainty : stated->second;
     const bool usable = bool(checkUncertainty(entry.uncertainty, {}));

@@ -57,8 +57,7 @@ Setup stated(Setup setup, Input input, const Uncertainty& uncertainty) {
 Setup certain(double shunt_ohm = 87150) {
   core::Setup setup = test::withShuntOnArm(test::equalArms(BridgeType::QuarterThreeWire, 350.0_ohm),
                                            Resistance(shunt_ohm), 1);
-  for (const Input input : inputListOf(setup))
-    if (input != Input{Kind::Rounding, 1}) setup.uncertainties.stated[input] = {};
+  for (const Input input : inputListOf(setup)) setup.uncertainties.stated[input] = {};
   return setup;
 }
 
@@ -287,7 +286,8 @@ TEST(Budget, TheCovarianceOfTheStepsTellsWhatTheyShare) {
 TEST(Budget, RoundingOfAStepIsItsOwnAndThatOfTheZeroIsShared) {
   core::Setup setup = certain();
   setup.sequence.push_back(setup.sequence[0]);
-  setup = stated(setup, {Kind::Rounding, 0}, {.amount = 0.5});  // half a digit either way
+  for (const std::size_t moment : {0, 1})
+    setup = stated(setup, {Kind::Rounding, moment}, {.amount = 0.5});  // half a digit either way
   const Computed all = computed(setup);
   const auto& chain = all.budget.of(Scope::Chain);
   // JCGM 100:2008, F.2.2.1: a digit q is rectangular with half width q/2; twice, for the zero and the step.

@@ -31,7 +31,6 @@ Drawn drawn(const Setup& setup, const ChannelTrialOptions& options) {
 /// holds.
 Setup narrow(Setup setup, double share) {
   for (const BudgetInput& entry : inputsOf(setup)) {
-    if (entry.input == Input{InputKind::Rounding, 1}) continue;
     setup.uncertainties.stated[entry.input] = {
         .statement = Statement::Standard,
         .amount = share * (entry.value == 0 ? 1e-6 : std::abs(entry.value))};
@@ -88,8 +87,7 @@ TEST(Trials, FollowTheCurvatureThatTheLinearBudgetMisses) {
   // from 1 to 3 its mean is -(R/(R+Rs)) ln(3)/2 where the linear value has 1/2.
   core::Setup setup =
       test::withShuntOnArm(test::equalArms(BridgeType::QuarterThreeWire, 350.0_ohm), 87150.0_ohm, 1);
-  for (const Input input : inputListOf(setup))
-    if (input != Input{InputKind::Rounding, 1}) setup.uncertainties.stated[input] = {};
+  for (const Input input : inputListOf(setup)) setup.uncertainties.stated[input] = {};
   setup.uncertainties.stated[{InputKind::GaugeFactor, 0}] = {.amount = 1};
   constexpr std::size_t count = 100000;
   const Drawn all = drawn(setup, {.scope = Scope::Strain, .trials = count});
