@@ -144,6 +144,9 @@ class Channel:
     capacity: float = 1.0
     rated_mV_per_V: float = 2.0
     least: float = 0.0
+    grid_mm2: float = 0.0   # active grid of a gauge, 0 when not known
+    rule: str = "simple"    # decision rule
+    stated: list = field(default_factory=list)  # (input, place, statement): what is known of uncertainties
     # Only in the recordings:
     noise: float = 0.4
     offset: float = 0.0
@@ -205,10 +208,23 @@ ARM1 = ("arm 1", "P+", "S-")
 ARM2 = ("arm 2", "S-", "P-")
 COMPLETION = ("arm 2", "2b", "P-")  # of a three-wire quarter bridge, where the return lead arrives
 
+def certificate(share):
+    """A resistance by its certificate: U as a share of the value, k = 2, from fifty readings."""
+    return {"statement": "expanded", "amount": share, "relative": True, "coverage_factor": 2,
+            "distribution": "normal", "degrees_of_freedom": 49, "group": ""}
+
+
+def within(amount, relative=True, group=""):
+    """A tolerance with nothing more known."""
+    return {"statement": "tolerance", "amount": amount, "relative": relative, "coverage_factor": 2,
+            "distribution": "rectangular", "group": group}
+
+
 CHANNELS = [
     Channel("TP-01", "Front spar cap, root, upper skin", "quarter_three_wire",
             [350.12, 350.0, 350.0, 350.0], leads(6, "P+", "S-", "return"),
-            across(COMPLETION, 332, 165, 110), across(ARM1, 332, 165, 110), offset=3.1),
+            across(COMPLETION, 332, 165, 110), across(ARM1, 332, 165, 110), grid_mm2=4.5,
+            stated=[("arm", "1", within(0.0005))], offset=3.1),
     Channel("TP-02", "Front spar cap, half span, upper skin", "quarter_three_wire",
             [349.87, 350.0, 350.0, 350.0], leads(9, "P+", "S-", "return"),
             across(COMPLETION, 332, 165, 110), across(ARM1, 332, 165, 110), offset=-2.4,
@@ -224,7 +240,9 @@ CHANNELS = [
     Channel("TP-21", "Torsion tube of the elevator drive", "full_torsion",
             [350.2, 349.9, 350.1, 349.85], leads(8, "P+", "P-", "S+", "S-"),
             across(ARM2, 178, 88.7, 59), across(ARM1, 178, 88.7, 59), factor=2.05, bridge_factor=4.0,
-            unit="mV_per_V", noise=0.0003, offset=0.0042, decimals=5),
+            unit="mV_per_V", rule="conformity",
+            stated=[("arm", str(k), within(0.0005, group="lot")) for k in (1, 2, 3, 4)],
+            noise=0.0003, offset=0.0042, decimals=5),
     Channel("TP-31", "Fin post, old gauge kept on its two wires", "quarter_two_wire",
             [120.08, 120.0, 120.0, 120.0], leads(24, "P+", "S-"),
             across(ARM2, 118, 59, 39.2), across(ARM1, 118, 59, 39.2), factor=2.11, nominal=120.0,
@@ -233,7 +251,9 @@ CHANNELS = [
             [350.0, 350.0, 350.0, 350.0],
             leads(12, "P+", "P-", "S+", "S-", "sense+", "sense-"),
             across(ARM2, 348, 174, 86.6), across(ARM1, 348, 174, 86.6), bridge_factor=4.0, unit="scaled",
-            units_per_mV_per_V=25.0, six_wire=True, capacity=50.0, least=0.02, noise=0.004,
+            units_per_mV_per_V=25.0, six_wire=True, capacity=50.0, least=0.02, rule="guarded",
+            stated=[("arm", str(k), certificate(0.0005)) for k in (1, 2, 3, 4)] +
+                   [("gain", "", within(0.0003, relative=False))], noise=0.004,
             offset=0.031, decimals=4),
 ]
 
@@ -319,29 +339,39 @@ def setup_json(c):
     return {
         "bridge": {
             "type": c.type,
-            "gauge": {"nominal_ohm": c.nominal, "factor": c.factor, "poisson_ratio": 0.3},
+            "gauge": {"nominal_ohm": c.nominal, "factor": c.factor, "poisson_ratio": 0.3,
+                      "factor_coefficient_per_K": 0, "factor_at_degC": 23, "installed_degC": 23,
+                      "grid": ({"area_m2": c.grid_mm2 / 1e6} if c.grid_mm2 else {})
+                      | {"heat_sink": "good", "demand": "static_moderate"}},
             "rating": {"rated_output_V_per_V": c.rated_mV_per_V / 1e3, "capacity": c.capacity,
                        "load_unit": "kN"},
             "arms_ohm": c.arms,
             "leads": {role: lead_json(lead) for role, lead in c.leads.items()},
             "six_wire": c.six_wire,
+            "lead_warming_K": 0,
         },
         "instrument": {
             "unit": c.unit, "gauge_factor": c.factor, "bridge_factor": c.bridge_factor,
             "units_per_mV_per_V": c.units_per_mV_per_V, "scaled_unit": "kN",
-            "excitation_V": c.excitation_V,
+            "excitation_V": c.excitation_V, "ratiometric": True, "linearisation": "none",
+            "balance": {"kind": "none", "potentiometer_ohm": 10e3, "limiting_ohm": 100e3, "wiper": 0.5},
+            "grounding": "floating",
         },
         "shunts": [{"name": s.name, "ohm": s.ohm, "from": node_name(s.a), "to": node_name(s.b),
-                    "wires_ohm": s.wires_ohm} for s in c.up + c.down],
+                    "wires_ohm": s.wires_ohm, "contact_ohm": 0} for s in c.up + c.down],
         "sequence": [{"label": label, "closed": [s.name for s in closed], "hold_s": HOLD_S}
                      for label, closed in steps(c)],
         "limits": {"relative": 0.01, "least": c.least, "zero_return": 0.005},
+        "decision": {"rule": c.rule, "coverage": 0.9545, "guard_factor": 1, "conformity": 0.95,
+                     "greatest_share": 1 / 3},
+        "uncertainties": [{"of": of} | ({"at": at} if at else {}) | what for of, at, what in c.stated],
+        "correlation_groups": [],
     }
 
 
 def document_json(title, note, channels):
     return {
-        "format": "shuntwright", "version": 1, "title": title, "site": "Alder Fen Test Hall",
+        "format": "shuntwright", "version": 2, "title": title, "site": "Alder Fen Test Hall",
         "article": "Sandpiper two-seat training glider, tailplane", "person": "",
         "note": f"{MARK} {note}",
         "channels": [{"name": c.name, "note": c.note, "setup": setup_json(c), "checks": []}
@@ -357,14 +387,21 @@ def smallest():
                    [Shunt("174.65k on arm 1", 174650.0, "1b", "1e", 0.0)], factor=2.0)
 
 
-ONE_LINE = {"gauge", "rating", "arms_ohm", "limits"}            # containers
-ONE_LINE_INSIDE = {"leads", "shunts", "sequence", "readings"}   # containers of such containers
+ONE_LINE = {"gauge", "rating", "arms_ohm", "balance", "limits", "decision"}  # containers
+ONE_LINE_INSIDE = {"leads", "shunts", "sequence", "readings", "uncertainties", "correlation_groups"}  # of such
+
+
+def number_text(value):
+    """The shortest decimals that read back the same, as the program writes them: 1e+05, not 100000."""
+    plain = json.dumps(int(value) if value.is_integer() else value)
+    short = next(text for text in (f"{value:.{digits}e}" for digits in range(18)) if float(text) == value)
+    return short if len(short) < len(plain) else plain
 
 
 def laid_out(value, indent="", one_line=False, inside=False):
     """JSON as the program itself lays it out: a shunt and a step a line."""
-    if isinstance(value, float) and value.is_integer():
-        value = int(value)
+    if isinstance(value, (int, float)) and not isinstance(value, bool):
+        return number_text(float(value))
     if not isinstance(value, (dict, list)):
         return json.dumps(value, ensure_ascii=False)
     named = isinstance(value, dict)
