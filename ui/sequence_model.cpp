@@ -7,6 +7,7 @@
 #include "core/document/edits.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
+#include "ui/budget/budget_words.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -71,14 +72,8 @@ SequenceModel::Decimals SequenceModel::columnDecimals() const {
   return {decimalsFor(simulated), decimalsFor(output), decimalsFor(reading)};
 }
 
-const core::Setup& SequenceModel::shownSetup() const {
-  return session().check() ? core::setupOf(*session().channel(), *session().check())
-                           : session().channel()->setup;
-}
-
-const core::SetupPrediction& SequenceModel::shownPrediction() const {
-  const auto& check = session().selection().check;
-  return check ? session().evaluation()->checks[*check].prediction : session().evaluation()->prediction;
+const core::Result<core::StepUncertainty>& SequenceModel::shownUncertainty(int row) const {
+  return session().shownBudget().of(session().selection().scope).steps[static_cast<std::size_t>(row)];
 }
 
 const core::CheckAssessment* SequenceModel::shownAssessment() const {
@@ -108,6 +103,8 @@ QVariant SequenceModel::headerData(int section, Qt::Orientation orientation, int
       return tr("Output\n[mV/V]");
     case Expected:
       return tr("Expected\n[%1]").arg(reading);
+    case Expanded:
+      return some ? expandedHeader(shownSetup(), session().selection().scope) : tr("U");
     case Measured:
       return tr("Measured\n[%1]").arg(reading);
     case Change:
@@ -172,6 +169,11 @@ QString SequenceModel::text(int row, int column, bool full) const {
     case Output:
     case Expected:
       return predictedText(row, column, number);
+    case Expanded: {
+      const auto& uncertainty = shownUncertainty(row);
+      if (!uncertainty) return QString("–");
+      return full ? numberText(uncertainty->expanded, fullDigits) : twoDigitsText(uncertainty->expanded);
+    }
     default:
       return assessedText(row, column, number);
   }
@@ -230,6 +232,11 @@ QString SequenceModel::hint(const QModelIndex& index) const {
   const auto row = static_cast<std::size_t>(index.row());
   const auto& prediction = shownPrediction().steps[row];
   if (!prediction) return toText(prediction.error());
+  if (index.column() == Expanded) {
+    const auto& uncertainty = shownUncertainty(index.row());
+    return uncertainty ? expandedSentence(shownSetup(), session().selection().scope, *uncertainty)
+                       : toText(uncertainty.error());
+  }
   if (index.column() >= Measured && shownAssessment()) return toQString(shownAssessment()->steps[row].reason);
   return {};
 }

@@ -22,6 +22,7 @@ class SequenceModel : public SheetModel {
     Simulated,
     Output,
     Expected,
+    Expanded,  ///< uncertainty in the chosen scope
     Measured,
     Change,
     Deviation,
@@ -52,8 +53,9 @@ class SequenceModel : public SheetModel {
 
   void refresh();
   Decimals columnDecimals() const;
-  const core::Setup& shownSetup() const;
-  const core::SetupPrediction& shownPrediction() const;
+  const core::Setup& shownSetup() const { return session().shownSetup(); }
+  const core::SetupPrediction& shownPrediction() const { return session().shownPrediction(); }
+  const core::Result<core::StepUncertainty>& shownUncertainty(int row) const;
   const core::CheckAssessment* shownAssessment() const;
   QString text(int row, int column, bool full) const;
   using NumberText = std::function<QString(double value, int decimals)>;

@@ -33,7 +33,7 @@ void setWidths(SheetView* view, std::initializer_list<int> characters, int stret
     for (const QString& line :
          view->model()->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().split('\n'))
       header = std::max(header, view->fontMetrics().horizontalAdvance(line));
-    view->setColumnWidth(column++, std::max(view->fontMetrics().horizontalAdvance('0') * width, header + 14));
+    view->setColumnWidth(column++, std::max(view->fontMetrics().horizontalAdvance('0') * width, header + 10));
   }
   view->horizontalHeader()->setSectionResizeMode(stretched, QHeaderView::Stretch);
   view->horizontalHeader()->setMinimumSectionSize(36);
@@ -69,7 +69,7 @@ QWidget* SequencePane::stepsPage() {
   m_steps->setObjectName("sequenceTable");
   m_steps->setAccessibleName(tr("Sequence"));
   m_steps->setModel(&m_sequence);
-  setWidths(m_steps, {4, 6, 14, 11, 5, 10, 11, 10, 10, 10, 9, 8, 11}, SequenceModel::Closed);
+  setWidths(m_steps, {4, 6, 14, 10, 5, 9, 10, 9, 7, 9, 9, 9, 7, 10}, SequenceModel::Closed);
   connect(m_steps, &SheetView::refused, this, &SequencePane::refused);
   connect(m_steps->selectionModel(), &QItemSelectionModel::currentChanged, this,
           [this](const QModelIndex& current) {

@@ -56,6 +56,18 @@ const core::ChannelEvaluation* Session::evaluation() const {
 
 bool Session::checkIsClosed() const { return check() && check()->closedWith; }
 
+const core::Setup& Session::shownSetup() const {
+  return check() ? core::setupOf(*channel(), *check()) : channel()->setup;
+}
+
+const core::SetupPrediction& Session::shownPrediction() const {
+  return check() ? evaluation()->checks[*m_selection.check].prediction : evaluation()->prediction;
+}
+
+const core::Budget& Session::shownBudget() const {
+  return check() ? evaluation()->checks[*m_selection.check].budget : evaluation()->budget;
+}
+
 void Session::edit(const QString& label, core::Document next) {
   if (next == m_document) return;
   m_history.push(new DocumentEdit(*this, label, std::move(next)));
@@ -67,7 +79,8 @@ void Session::editChannel(const QString& label, core::Channel next) {
 
 void Session::selectChannel(std::optional<std::size_t> channel) {
   if (m_selection.channel == channel) return;
-  m_selection = Selection{.channel = channel, .step = {}, .check = {}, .compared = {}};
+  m_selection =
+      Selection{.channel = channel, .step = {}, .check = {}, .compared = {}, .scope = m_selection.scope};
   keepSelectionValid();
   chooseLatestCheck();
   emit changed();
@@ -92,6 +105,12 @@ void Session::compareWith(std::optional<std::size_t> check) {
   if (m_selection.compared == check) return;
   m_selection.compared = check;
   keepSelectionValid();
+  emit changed();
+}
+
+void Session::selectScope(core::Scope scope) {
+  if (m_selection.scope == scope) return;
+  m_selection.scope = scope;
   emit changed();
 }
 
@@ -129,7 +148,8 @@ bool Session::followChannel(const core::Document& next) {
   if (follow([&](const auto& channel) { return channel == chosen; })) return true;
   if (follow([&](const auto& channel) { return channel->name == chosen->name; })) return true;
   if (next.channels.size() == m_document.channels.size()) return true;  // renamed
-  m_selection = Selection{.channel = m_selection.channel, .step = {}, .check = {}, .compared = {}};
+  m_selection = Selection{
+      .channel = m_selection.channel, .step = {}, .check = {}, .compared = {}, .scope = m_selection.scope};
   return false;
 }
 
@@ -140,7 +160,8 @@ void Session::chooseLatestCheck() {
 void Session::keepSelectionValid() {
   const std::size_t channels = m_document.channels.size();
   if (channels == 0) {
-    m_selection = {};
+    m_selection =
+        Selection{.channel = {}, .step = {}, .check = {}, .compared = {}, .scope = m_selection.scope};
     return;
   }
   m_selection.channel = std::min(m_selection.channel.value_or(0), channels - 1);

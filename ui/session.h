@@ -15,10 +15,11 @@ namespace ui {
 
 /// What the user has chosen; all views show the same. Indices count from 0 and always exist.
 struct Selection {
-  std::optional<std::size_t> channel;   ///< none only in a document without channels
-  std::optional<std::size_t> step;      ///< of the chosen channel's sequence
-  std::optional<std::size_t> check;     ///< of the chosen channel; none shows the plan alone
-  std::optional<std::size_t> compared;  ///< an earlier check shown beside `check`
+  std::optional<std::size_t> channel;      ///< none only in a document without channels
+  std::optional<std::size_t> step;         ///< of the chosen channel's sequence
+  std::optional<std::size_t> check;        ///< of the chosen channel; none shows the plan alone
+  std::optional<std::size_t> compared;     ///< an earlier check shown beside `check`
+  core::Scope scope = core::Scope::Chain;  ///< what shown uncertainties are of; stays with other channels
 };
 
 /// The open document, what is computed from it, what is chosen, and the history of edits.
@@ -45,6 +46,12 @@ class Session : public QObject {
   /// Whether the chosen check is closed and so judged by the set-up it keeps.
   bool checkIsClosed() const;
 
+  // What the views show: of the chosen check, or of the channel as it is now when none is chosen. There
+  // must be a channel.
+  const core::Setup& shownSetup() const;
+  const core::SetupPrediction& shownPrediction() const;
+  const core::Budget& shownBudget() const;
+
   /// One undoable step. An edit that changes nothing leaves no step.
   void edit(const QString& label, core::Document next);
   /// The same, for another value of the chosen channel.
@@ -55,6 +62,7 @@ class Session : public QObject {
   void selectCheck(std::optional<std::size_t> check);
   /// Shows another check beside the chosen one; none ends the comparison.
   void compareWith(std::optional<std::size_t> check);
+  void selectScope(core::Scope scope);
 
   /// Replaces everything, as opening a file does: history emptied, first channel chosen.
   void reset(core::Document document);

@@ -239,6 +239,66 @@ TEST_F(Sequence, NoChannelIsSaidInsteadOfCrashing) {
   EXPECT_EQ(session.history().count(), 1);
 }
 
+/// The plan with every uncertainty stated as zero but that of `input`, U with k = 2 as a share.
+core::Channel uncertainOnlyIn(core::Channel channel, core::Input input, double share) {
+  for (const core::Input each : core::inputListOf(channel.setup))
+    channel = core::withUncertainty(std::move(channel), each, core::Uncertainty{.amount = 0});
+  return core::withUncertainty(
+      std::move(channel), input,
+      core::Uncertainty{.statement = core::Statement::Expanded, .amount = share, .relative = true});
+}
+
+TEST_F(Sequence, ExpandedUncertaintyFollowsTheChosenScopeAndSaysWhatItIsOf) {
+  // Derived: the instrument is set to a factor that the reading is divided by, whatever the gauges have, so
+  // the reading does not depend on theirs; the strain falls as it rises, so 1 % of it is 1 % of the strain.
+  session.editChannel("State", uncertainOnlyIn(*session.channel(), {core::InputKind::GaugeFactor, 0}, 0.01));
+  const auto header = [&] {
+    return pane.steps().model()->headerData(SequenceModel::Expanded, Qt::Horizontal).toString();
+  };
+  EXPECT_EQ(header(), "U, chain\n[µm/m]");
+  EXPECT_EQ(cell(1, SequenceModel::Expanded), "0");
+  session.selectScope(core::Scope::Strain);
+  EXPECT_EQ(header(), "U, strain\n[µm/m]");
+  const double simulated = cell(1, SequenceModel::Simulated).toDouble();
+  // Two digits are shown, so half a unit of the second may be missing: 5 % of the least such number.
+  EXPECT_NEAR(cell(1, SequenceModel::Expanded).toDouble(), 0.01 * simulated, 0.0005 * simulated);
+  const QString hint =
+      pane.steps().model()->index(1, SequenceModel::Expanded).data(Qt::ToolTipRole).toString();
+  EXPECT_TRUE(hint.contains("Simulated strain") && hint.contains("k = 2.00") && hint.contains("95.45 %") &&
+              hint.contains("degrees of freedom: infinite"))
+      << hint;
+}
+
+TEST_F(Sequence, ExpandedUncertaintyOfATransducerIsOfItsLoad) {
+  core::Channel channel = core::withBridgeType(*session.channel(), core::BridgeType::Transducer);
+  channel.setup.bridge.rating.loadUnit = "N";
+  session.editChannel("Transducer", channel);
+  session.selectScope(core::Scope::Strain);
+  EXPECT_EQ(pane.steps().model()->headerData(SequenceModel::Expanded, Qt::Horizontal).toString(),
+            "U, load\n[N]");
+}
+
+TEST_F(Sequence, AnUncertaintyThatCannotBeKnownIsADashWithItsReason) {
+  core::Channel channel = *session.channel();
+  channel =
+      core::withUncertainty(std::move(channel), {core::InputKind::Gain, 0}, core::Uncertainty{.amount = -1});
+  session.editChannel("State", channel);
+  EXPECT_EQ(cell(1, SequenceModel::Expanded), "–");
+  EXPECT_NE(cell(1, SequenceModel::Expected), "–") << "the reading is known all the same";
+  const QString hint =
+      pane.steps().model()->index(1, SequenceModel::Expanded).data(Qt::ToolTipRole).toString();
+  EXPECT_TRUE(hint.contains("gain of the instrument")) << hint;
+}
+
+TEST_F(Sequence, AStepThatTheRuleCannotDecideSaysSo) {
+  core::Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  channel.setup.decision.rule = core::DecisionRule::SharedRisk;
+  channel.setup.decision.greatestShare = 1e-9;  // any uncertainty is too large
+  session.editChannel("Check", channel);
+  session.selectCheck(0);
+  EXPECT_EQ(cell(1, SequenceModel::VerdictColumn), "cannot tell");
+}
+
 TEST_F(Sequence, AnEmptyCheckListOffersThePlanOnly) {
   EXPECT_EQ(pane.findChild<QComboBox*>("checkBox")->currentText(), "plan only");
   click("addCheck");

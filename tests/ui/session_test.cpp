@@ -84,6 +84,37 @@ TEST(Session, ChoosingTellsTheViewsOnce) {
   EXPECT_EQ(spy.count(), 1);
 }
 
+TEST(Session, TheScopeStaysChosenWithOtherChannelsAndThroughUndo) {
+  Session session(twoChannels());
+  EXPECT_EQ(session.selection().scope, core::Scope::Chain);
+  QSignalSpy spy(&session, &Session::changed);
+  session.selectScope(core::Scope::Strain);
+  session.selectScope(core::Scope::Strain);
+  EXPECT_EQ(spy.count(), 1);
+  session.selectChannel(1);
+  session.edit("Remove", core::withChannelRemoved(session.document(), 1));
+  session.edit("Remove", core::withChannelRemoved(session.document(), 0));
+  session.history().undo();
+  EXPECT_EQ(session.selection().scope, core::Scope::Strain);
+  session.reset({});
+  EXPECT_EQ(session.selection().scope, core::Scope::Chain);
+}
+
+TEST(Session, AClosedCheckShowsTheSetUpItKeepsAndItsBudget) {
+  Session session(twoChannels());
+  session.selectChannel(1);
+  session.editChannel("Close", core::withCheckClosed(*session.channel(), 0));
+  core::Channel next = *session.channel();
+  next.setup.bridge.gauge.factor = 2.2;
+  session.editChannel("Change gauge factor", next);
+  EXPECT_EQ(session.shownSetup().bridge.gauge.factor, 2.0);
+  EXPECT_EQ(&session.shownBudget(), &session.evaluation()->checks[0].budget);
+  session.selectCheck({});
+  EXPECT_EQ(session.shownSetup().bridge.gauge.factor, 2.2);
+  EXPECT_EQ(&session.shownBudget(), &session.evaluation()->budget);
+  EXPECT_EQ(&session.shownPrediction(), &session.evaluation()->prediction);
+}
+
 TEST(Session, AThousandRandomEditsUndoToTheFirstDocumentAndRedoToTheLast) {
   Session session(twoChannels());
   const core::Document first = session.document();
