@@ -115,8 +115,15 @@ void MainWindow::buildViewMenu() {
   auto* menu = menuBar()->addMenu(tr("&View"));
   addAction(menu, "viewAll", tr("&All views"), tr("Alt+0"), [this] { enlarge(nullptr); });
   addAction(menu, "viewBridge", tr("Only &Bridge"), tr("Alt+1"), [this] { enlarge(m_bridge); });
-  addAction(menu, "viewSequence", tr("Only &Sequence"), tr("Alt+2"), [this] { enlarge(m_sequence); });
+  addAction(menu, "viewSequence", tr("Only &Sequence"), tr("Alt+2"), [this] {
+    m_sequence->showSteps();
+    enlarge(m_sequence);
+  });
   addAction(menu, "viewOutcome", tr("Only &Outcome"), tr("Alt+3"), [this] { enlarge(m_outcome); });
+  addAction(menu, "viewBudget", tr("Only B&udget"), tr("Alt+4"), [this] {
+    m_sequence->showBudget();
+    enlarge(m_sequence);
+  });
   menu->addSeparator();
   addAction(menu, "viewLight", tr("&Light colours"), {}, [] { QApplication::setPalette(lightPalette()); });
   addAction(menu, "viewDark", tr("&Dark colours"), {}, [] { QApplication::setPalette(darkPalette()); });

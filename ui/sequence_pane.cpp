@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "core/document/edits.h"
+#include "ui/budget_view.h"
 #include "ui/check_bar.h"
 #include "ui/choice_delegates.h"
 #include "ui/theme.h"
@@ -47,6 +48,9 @@ SequencePane::SequencePane(Session& session, QWidget* parent)
   setDocumentMode(true);
   addTab(stepsPage(), tr("Sequence"));
   addTab(shuntsPage(), tr("Shunts"));
+  m_budget = new BudgetView(session);
+  addTab(m_budget, tr("Budget"));
+  connect(m_budget, &BudgetView::refused, this, &SequencePane::refused);
   setCornerWidget(m_checks, Qt::TopRightCorner);
   connect(&m_sequence, &SheetModel::refused, this, &SequencePane::refused);
   connect(&m_shuntModel, &SheetModel::refused, this, &SequencePane::refused);
@@ -111,7 +115,12 @@ QWidget* SequencePane::shuntsPage() {
   return page(tools, m_shunts);
 }
 
-SheetView& SequencePane::current() { return currentIndex() == 0 ? *m_steps : *m_shunts; }
+SheetView& SequencePane::current() {
+  if (currentWidget() == m_budget) return m_budget->table();
+  return currentIndex() == 0 ? *m_steps : *m_shunts;
+}
+
+void SequencePane::showBudget() { setCurrentWidget(m_budget); }
 
 void SequencePane::showShunt(std::size_t shunt) {
   setCurrentIndex(1);

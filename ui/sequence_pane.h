@@ -13,10 +13,11 @@ class QVBoxLayout;
 
 namespace ui {
 
+class BudgetView;
 class CheckBar;
 
-/// The Sequence view: the steps of the chosen channel with the bar of its checks above, and on a
-/// second page the shunts that the steps close.
+/// The Sequence view: the steps of the chosen channel with the bar of its checks above, and on further
+/// pages the shunts that the steps close and what the uncertainty of a step is made of.
 class SequencePane : public QTabWidget {
   Q_OBJECT
 
@@ -28,8 +29,11 @@ class SequencePane : public QTabWidget {
   /// The table that is in front.
   SheetView& current();
   CheckBar& checks() { return *m_checks; }
+  BudgetView& budget() { return *m_budget; }
   /// Shows the shunts with row `shunt` chosen.
   void showShunt(std::size_t shunt);
+  void showSteps() { setCurrentIndex(0); }
+  void showBudget();
 
  public slots:
   void addStep();
@@ -57,6 +61,7 @@ class SequencePane : public QTabWidget {
   SheetView* m_steps;
   SheetView* m_shunts;
   CheckBar* m_checks;
+  BudgetView* m_budget;
 };
 
 }  // namespace ui

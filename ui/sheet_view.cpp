@@ -58,6 +58,7 @@ void SheetView::paste() {
     emit refused(tr("Paste: the clipboard holds no text."));
     return;
   }
+  if (!sheet()) return emit refused(whyFixed());
   QModelIndex at = currentIndex();
   if (selectionModel() && !selectionModel()->selection().isEmpty())
     at = selectionModel()->selection().first().topLeft();
@@ -65,9 +66,12 @@ void SheetView::paste() {
 }
 
 void SheetView::clearChosen() {
+  if (!sheet()) return emit refused(whyFixed());
   if (const auto cleared = sheet()->clearCells(selectedIndexes()); !cleared)
     emit refused(toText(cleared.error()));
 }
+
+QString SheetView::whyFixed() { return tr("This table is worked out: it can be copied, but takes no text."); }
 
 void SheetView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
   const QModelIndex edited = currentIndex();
@@ -88,7 +92,8 @@ void SheetView::keyPressEvent(QKeyEvent* event) {
   const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
   const bool typing = !event->text().isEmpty() && event->text().front().isPrint() &&
                       !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
-  if (fixed && (enter || typing)) return emit refused(sheet()->whyFixed(currentIndex().column()));
+  if (fixed && sheet() && (enter || typing)) return emit refused(sheet()->whyFixed(currentIndex().column()));
+  if (!sheet()) return QTableView::keyPressEvent(event);
   if (enter && currentIndex().isValid()) return edit(currentIndex());
   QTableView::keyPressEvent(event);
 }

@@ -9,7 +9,7 @@ class SheetModel;
 
 /// A table that exchanges blocks of cells with spreadsheets: Ctrl+C copies the chosen block as
 /// tab-separated text, Ctrl+V pastes one, Delete empties cells, Return opens the editor and, in it, goes
-/// on to the cell below.
+/// on to the cell below. Over a model that is no SheetModel it only copies, and Return activates the cell.
 class SheetView : public QTableView {
   Q_OBJECT
 
@@ -29,6 +29,7 @@ class SheetView : public QTableView {
 
  private:
   SheetModel* sheet() const;
+  static QString whyFixed();
 };
 
 }  // namespace ui

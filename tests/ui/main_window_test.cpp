@@ -19,6 +19,7 @@
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
 #include "ui/bridge_view.h"
+#include "ui/budget_view.h"
 #include "ui/document_file.h"
 #include "ui/outcome_view.h"
 #include "ui/sequence_pane.h"
@@ -143,8 +144,11 @@ TEST_F(DemoWindow, EachViewFillsTheWholeAreaByOneKey) {
   QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
   EXPECT_TRUE(outcome->isVisible());
   EXPECT_FALSE(bridge->isVisible());
+  QTest::keyClick(&window, Qt::Key_4, Qt::AltModifier);
+  EXPECT_TRUE(sequence().budget().isVisible());
+  EXPECT_FALSE(outcome->isVisible());
   QTest::keyClick(&window, Qt::Key_2, Qt::AltModifier);
-  EXPECT_TRUE(sequence().isVisible());
+  EXPECT_TRUE(sequence().steps().isVisible());
   QTest::keyClick(&window, Qt::Key_0, Qt::AltModifier);
   for (QWidget* view : std::initializer_list<QWidget*>{bridge, outcome, &sequence()})
     EXPECT_TRUE(view->isVisible());
