@@ -34,10 +34,10 @@ std::string comment(std::string_view text) {
   return line;
 }
 
-/// "pplus", "senseminus", "arm1begin": letters and digits only.
-std::string plainName(Node node) {
+/// "pplus", "senseminus", "arm1begin", "balancewiper": letters and digits only. All names of nodes are ours.
+std::string plainName(std::string_view node) {
   std::string name;
-  for (const char c : nodeName(node)) {
+  for (const char c : node) {
     if (c == '+')
       name += "plus";
     else if (c == '-')
@@ -51,7 +51,8 @@ std::string plainName(Node node) {
 /// Which nodes are one point, and what the points are called.
 class Points {
  public:
-  explicit Points(const Network& network) : m_point(network.nodes.size()), m_used(m_point.size(), false) {
+  explicit Points(const Network& network)
+      : m_names(network.nodes), m_point(m_names.size()), m_used(m_names.size(), false) {
     std::iota(m_point.begin(), m_point.end(), NodeIndex{0});
     for (const Branch& branch : network.branches) {
       m_used[branch.a] = m_used[branch.b] = true;
@@ -61,7 +62,7 @@ class Points {
 
   std::string name(NodeIndex node) const {
     const bool ground = m_point[node] == m_point[static_cast<NodeIndex>(Node::PMinus)];
-    return ground ? "0" : plainName(static_cast<Node>(m_point[node]));
+    return ground ? "0" : plainName(m_names[m_point[node]]);
   }
 
   /// A comment line for each point, with all its places.
@@ -71,8 +72,7 @@ class Points {
       if (m_point[point] != point || !m_used[point]) continue;
       std::string places;
       for (NodeIndex node = point; node < m_point.size(); ++node)
-        if (m_point[node] == point)
-          places += (places.empty() ? "" : ", ") + std::string(nodeName(static_cast<Node>(node)));
+        if (m_point[node] == point) places += (places.empty() ? "" : ", ") + m_names[node];
       lines += "* node " + name(point) + ": " + places + "\n";
     }
     return lines;
@@ -85,6 +85,7 @@ class Points {
     std::replace(m_point.begin(), m_point.end(), gone, kept);
   }
 
+  std::vector<std::string> m_names;
   std::vector<NodeIndex> m_point;  ///< node -> first node of its point
   std::vector<bool> m_used;
 };
@@ -94,7 +95,7 @@ std::string resistor(const std::string& name, const Points& points, const Branch
          number(branch.resistance.base());
 }
 
-/// Arms, leads and the instrument's input, each with its comment.
+/// Everything but the shunts, each with its comment.
 std::string fixedElements(const BridgeNetwork& bridge, const Points& points) {
   std::string lines;
   for (BranchIndex k = 0; k < bridge.firstShunt; ++k) {
@@ -123,10 +124,21 @@ std::string voltage(const Points& points, Port port) {
   return "v(" + points.name(port.plus) + (minus == "0" ? "" : "," + minus) + ")";
 }
 
-std::string analyses(const Setup& setup, const BridgeNetwork& bridge, const Points& points) {
-  const std::string volt = number(setup.instrument.excitation.base());
-  std::string lines = "* excitation\nV1 " + points.name(bridge.excitation.plus) + " 0 " + volt + "\n";
-  lines += ".op\n.dc V1 " + volt + " " + volt + " " + volt + "\n";
+/// What the output voltage is divided by, in a comment.
+std::string divisor(const Instrument& instrument, const BridgeNetwork& bridge) {
+  if (instrument.current)
+    return "(I x nominal resistance), " + number(nominalExcitation(instrument).base()) + " V";
+  return bridge.reference.plus == bridge.excitation.plus ? "(P+ - P-)" : "(sense+ - sense-)";
+}
+
+std::string analyses(const Instrument& instrument, const BridgeNetwork& bridge, const Points& points) {
+  const std::string plus = points.name(bridge.excitation.plus);
+  const auto& current = instrument.current;
+  const std::string amount = number(current ? current->supplied.base() : instrument.excitation.base());
+  // A current source drives from its first node, through itself, to its second: here out of P+.
+  const std::string name = current ? "I1" : "V1";
+  std::string lines = "* excitation\n" + name + (current ? " 0 " + plus : " " + plus + " 0") + " ";
+  lines += amount + "\n.op\n.dc " + name + " " + amount + " " + amount + " " + amount + "\n";
   lines += ".print dc " + voltage(points, bridge.output);
   if (bridge.reference.plus != bridge.excitation.plus) lines += " " + voltage(points, bridge.reference);
   return lines + "\n.end\n";
@@ -149,10 +161,9 @@ Result<std::string> spiceNetlist(const Setup& setup, std::size_t step, const std
   const Step& planned = setup.sequence[step];
   // The first line is the title; our word in front keeps it from being anything else.
   return "Bridge netlist: " + comment(title) + "\n* step " + std::to_string(step + 1) + ": " +
-         comment(planned.label) + "\n* output = (S+ - S-) / " +
-         (bridge.reference.plus == bridge.excitation.plus ? "(P+ - P-)" : "(sense+ - sense-)") + "\n" +
+         comment(planned.label) + "\n* output = (S+ - S-) / " + divisor(setup.instrument, bridge) + "\n" +
          points.list() + fixedElements(bridge, points) + shuntElements(bridge, points, planned) +
-         analyses(setup, bridge, points);
+         analyses(setup.instrument, bridge, points);
 }
 
 }  // namespace core

@@ -11,10 +11,12 @@ namespace core {
 /// The network of step `step` of `setup` (counted from 0) as a netlist that any SPICE runs, so that a
 /// prediction can be checked with a program that knows nothing of strain gauges.
 ///
-/// Only resistors, one voltage source with the instrument's excitation and plain numbers in ohm and
-/// volt are used. Zero-ohm leads and joins are merged nodes, so there is no loop of sources; comments
-/// list every node's places and every element. P- is ground. Open shunts stand there as comments. The
-/// analyses are an operating point, which prints the node voltages, and a sweep of the source over
+/// Only resistors, one source with the instrument's excitation (V1, or I1 for constant current) and plain
+/// numbers in ohm, volt and ampere are used. Zero-ohm leads and joins are merged nodes, so there is no
+/// loop of sources; comments list every node's places and every element: leads as warm as they are, pieces
+/// of arms that leak to the structure, leaks, the structure's grounding and the balance network. P- is
+/// ground. Open shunts stand there as comments. A comment says what the output voltage is to be divided by.
+/// The analyses are an operating point, which prints the node voltages, and a sweep of the source over
 /// its one value, which prints the output voltage, V(S+) - V(S-), and with sense leads the sensed
 /// excitation.
 ///

@@ -6,12 +6,14 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <numeric>
 #include <random>
 #include <sstream>
 #include <string>
 #include <vector>
 
 #include "core/plan/spice.h"
+#include "tests/support/effects.h"
 #include "tests/support/ngspice.h"
 #include "tests/support/setups.h"
 
@@ -46,19 +48,58 @@ Network randomNetwork(Random& random) {
   };
   for (std::size_t node = 1; node < count; ++node)
     // Node 1 is the supply's other side: it must not be joined to node 0 by zero ohm.
-    add(node, below(random, node), node > 1 && below(random, 10) == 0 ? 0 : logUniform(random, 0.1, 1e7));
+    add(node, below(random, node), node > 1 && below(random, 10) == 0 ? 0 : logUniform(random, 0.1, 1e6));
   for (std::size_t chord = 0; chord < count; ++chord) {
     const std::size_t a = below(random, count), b = below(random, count);
-    if (a != b) add(a, b, logUniform(random, 0.1, 1e7));
+    if (a != b) add(a, b, logUniform(random, 0.1, 1e6));
   }
   return network;
 }
 
-/// The same in SPICE, zero ohm as sources of 0 V (the tree has no loops), 1 V from node 0 to node 1.
-test::Deck deckOf(const Network& network) {
+/// For each branch whether it is an open switch.
+using Open = std::vector<bool>;
+
+/// Whether every node still has a way to the supply, nodes 0 and 1.
+bool allReached(const Network& network, const Open& open) {
+  std::vector<std::size_t> part(network.nodes.size());
+  std::iota(part.begin(), part.end(), std::size_t{0});
+  const auto join = [&](std::size_t a, std::size_t b) {
+    const std::size_t kept = part[a], gone = part[b];
+    std::replace(part.begin(), part.end(), gone, kept);
+  };
+  join(0, 1);
+  for (std::size_t k = 0; k < network.branches.size(); ++k)
+    if (!open[k]) join(network.branches[k].a, network.branches[k].b);
+  return std::all_of(part.begin(), part.end(), [&](std::size_t p) { return p == part[0]; });
+}
+
+/// A random third of the resistors are switches; states with each of them open or closed at random, in which
+/// no node floats (where that takes more than a hundred draws, all closed).
+std::vector<Open> randomStates(const Network& network, std::size_t count, Random& random) {
+  const std::size_t branches = network.branches.size();
+  std::vector<std::size_t> switches;
+  for (std::size_t k = 0; k < branches; ++k)
+    if (network.branches[k].resistance.base() > 0 && below(random, 3) == 0) switches.push_back(k);
+  std::vector<Open> states;
+  while (states.size() < count) {
+    Open open(branches, false);
+    for (int draw = 0; draw < 100; ++draw) {
+      for (const std::size_t k : switches) open[k] = below(random, 2) == 0;
+      if (allReached(network, open)) break;
+    }
+    if (!allReached(network, open)) open.assign(branches, false);
+    states.push_back(open);
+  }
+  return states;
+}
+
+/// The same in SPICE, zero ohm as sources of 0 V (the tree has no loops), 1 V from node 0 to node 1; an open
+/// switch is not there.
+test::Deck deckOf(const Network& network, const Open& open) {
   const auto name = [](NodeIndex node) { return node == 1 ? std::string("0") : "n" + std::to_string(node); };
   test::Deck deck{"random network\nV1 n0 0 1\n", {}};
   for (std::size_t k = 0; k < network.branches.size(); ++k) {
+    if (open[k]) continue;
     const Branch& branch = network.branches[k];
     const bool joins = branch.resistance.base() == 0;
     deck.netlist += (joins ? "VJ" : "R") + std::to_string(k) + " " + name(branch.a) + " " + name(branch.b) +
@@ -68,6 +109,19 @@ test::Deck deckOf(const Network& network) {
   for (NodeIndex node = 0; node < network.nodes.size(); ++node)
     if (node != 1) deck.nodes.push_back(name(node));
   return deck;
+}
+
+/// Puts the switches of `solver`, made of `network`, into a state and solves.
+void solveState(Solver& solver, const Network& network, const Open& open) {
+  for (std::size_t k = 0; k < network.branches.size(); ++k) {
+    if (network.branches[k].resistance.base() == 0) continue;
+    if (open[k])
+      solver.open(k);
+    else
+      solver.setResistance(k, network.branches[k].resistance);
+  }
+  const auto solved = solver.solve();
+  EXPECT_TRUE(solved) << (solved ? "" : solved.error().text());
 }
 
 /// A bridge as it may be installed; leads are zero or from `leastLead` up.
@@ -136,17 +190,21 @@ struct StepDeck {
     return at == nodes.end() ? 0 : voltages[static_cast<std::size_t>(at - nodes.begin())];
   }
 
-  double output(const std::vector<double>& voltages, const Bridge& bridge) const {
-    const bool sensed = hasNode(bridge, Node::SensePlus);
+  /// As the instrument works it out: against what it senses, or against current x nominal resistance.
+  double output(const std::vector<double>& voltages, const core::Setup& setup) const {
+    const double signal = volt(voltages, Node::SPlus) - volt(voltages, Node::SMinus);
+    if (const auto& current = setup.instrument.current)
+      return signal / (current->supplied.base() * current->nominal.base());
+    const bool sensed = hasNode(setup.bridge, Node::SensePlus);
     const Node plus = sensed ? Node::SensePlus : Node::PPlus;
     const Node minus = sensed ? Node::SenseMinus : Node::PMinus;
-    return (volt(voltages, Node::SPlus) - volt(voltages, Node::SMinus)) /
-           (volt(voltages, plus) - volt(voltages, minus));
+    return signal / (volt(voltages, plus) - volt(voltages, minus));
   }
 };
 
 /// Runs every step of every setup. All voltages must agree to 1e-9 relative, the output and its change,
-/// differences of voltages, to 1e-9 relative and `rounding`.
+/// differences of voltages, to 1e-9 relative and `rounding`. At a current source our voltages are per volt
+/// over the bridge; how many volts those are is in the output.
 void expectAgreement(const std::vector<core::Setup>& setups, double rounding) {
   std::vector<StepDeck> steps;
   std::vector<test::Deck> decks;
@@ -161,18 +219,19 @@ void expectAgreement(const std::vector<core::Setup>& setups, double rounding) {
   std::size_t at = 0;
   for (const core::Setup& setup : setups) {
     const auto predicted = predict(setup);
-    const double theirZero = steps[at].output((*voltages)[at], setup.bridge);
+    const double theirZero = steps[at].output((*voltages)[at], setup);
     for (std::size_t step = 0; step < setup.sequence.size(); ++step, ++at) {
       SCOPED_TRACE(decks[at].netlist);
       const auto ours = *potentials(setup, step);
+      const double supply = setup.instrument.current ? steps[at].volt((*voltages)[at], Node::PPlus)
+                                                     : setup.instrument.excitation.base();
       for (std::size_t i = 0; i < decks[at].nodes.size(); ++i) {
-        const double volt =
-            *ours[static_cast<std::size_t>(steps[at].nodes[i])] * setup.instrument.excitation.base();
+        const double volt = *ours[static_cast<std::size_t>(steps[at].nodes[i])] * supply;
         EXPECT_NEAR((*voltages)[at][i], volt, 1e-9 * volt) << decks[at].nodes[i];
       }
       ASSERT_TRUE(predicted.steps[step]) << predicted.steps[step].error().text();
       const double change = predicted.steps[step]->output.base();
-      const double theirs = steps[at].output((*voltages)[at], setup.bridge);
+      const double theirs = steps[at].output((*voltages)[at], setup);
       EXPECT_NEAR(theirs, predicted.zero->base() + change, 1e-9 * std::abs(theirs) + rounding);
       EXPECT_NEAR(theirs - theirZero, change, 1e-9 * std::abs(change) + rounding);
     }
@@ -181,31 +240,41 @@ void expectAgreement(const std::vector<core::Setup>& setups, double rounding) {
 
 }  // namespace
 
-TEST(Ngspice, AgreesOnRandomNetworks) {
+TEST(Ngspice, AgreesOnRandomNetworksWithRandomClosedShunts) {
+  constexpr std::size_t networkCount = 1000, stateCount = 3;
   Random random(20240817);
   std::vector<Network> networks;
+  std::vector<std::vector<Open>> states;
   std::vector<test::Deck> decks;
-  for (int k = 0; k < 400; ++k) {
+  for (std::size_t k = 0; k < networkCount; ++k) {
     networks.push_back(randomNetwork(random));
-    decks.push_back(deckOf(networks.back()));
+    states.push_back(randomStates(networks.back(), stateCount, random));
+    for (const Open& open : states.back()) decks.push_back(deckOf(networks.back(), open));
   }
 
   const auto voltages = test::operatingPoints(decks);
 
   ASSERT_TRUE(voltages) << voltages.error().text();
-  // An assembled nodal matrix loses its small conductances beside large ones: up to 1e8 times 1e-16 here.
-  // 1e-9 relative, of every node down to the smallest voltage, is what we ask of both together.
+  // 1e-9 relative, of every node down to the smallest voltage. An assembled nodal matrix loses its small
+  // conductances beside large ones, up to 1e7 times 1e-16 here; wider spreads are checked against quadruple
+  // precision in the tests of Network.
+  std::size_t at = 0, openSwitches = 0;
   for (std::size_t k = 0; k < networks.size(); ++k) {
-    auto solver = Solver::prepare(networks[k], {0, 1});
+    auto solver = Solver::prepare(networks[k], {0, 1});  // once, for all states
     ASSERT_TRUE(solver) << solver.error().text();
-    ASSERT_TRUE(solver->solve());
-    for (std::size_t i = 0; i < decks[k].nodes.size(); ++i) {
-      const NodeIndex node = i == 0 ? 0 : i + 1;  // node 1 is ground
-      const double ours = solver->potential(node);
-      EXPECT_NEAR((*voltages)[k][i], ours, 1e-9 * std::abs(ours)) << "node " << node << "\n"
-                                                                  << decks[k].netlist;
+    for (const Open& open : states[k]) {
+      openSwitches += static_cast<std::size_t>(std::count(open.begin(), open.end(), true));
+      solveState(*solver, networks[k], open);
+      for (std::size_t i = 0; i < decks[at].nodes.size(); ++i) {
+        const NodeIndex node = i == 0 ? 0 : i + 1;  // node 1 is ground
+        const double ours = solver->potential(node);
+        EXPECT_NEAR((*voltages)[at][i], ours, 1e-9 * std::abs(ours)) << "node " << node << "\n"
+                                                                     << decks[at].netlist;
+      }
+      ++at;
     }
   }
+  EXPECT_GT(openSwitches, networkCount * stateCount) << "more than one a state";
 }
 
 // An assembled nodal matrix holds a lead's conductance beside an arm's, so its outputs are good to about
@@ -228,6 +297,34 @@ TEST(Ngspice, AgreesOnTheChangeOfUsualBridges) {
     for (int k = 0; k < 4; ++k)
       setups.push_back(withUsualShunts(randomBridge(shape.type, 1, random), random));
   expectAgreement(setups, 0);
+}
+
+TEST(Ngspice, AgreesOnExportedBridgesWithAllEffects) {
+  // Leads and potentiometers from 0.4 ohm: cold leads, leaks to a floating and a grounded structure, both
+  // kinds of balance, constant current, six wires, input resistance, shunts with wires and switches, several
+  // closed.
+  std::vector<core::Setup> setups;
+  for (const BridgeTemplate& shape : allTemplates())
+    for (unsigned variant = 0; variant < 16; ++variant)
+      setups.push_back(test::withEffects(shape.type, variant));
+  expectAgreement(setups, 2e-16 * 350 / 0.4);
+}
+
+TEST(Ngspice, AgreesOnTheEndsOfEffects) {
+  // A wiper at its stop and a leak at the end of a grid are zero ohm, which no element of a netlist may be.
+  std::vector<core::Setup> setups;
+  for (const BridgeTemplate& shape : allTemplates())
+    for (const double end : {0.0, 1.0})
+      for (const Grounding grounding : {Grounding::Floating, Grounding::PMinus, Grounding::PPlus})
+        for (const BalanceKind kind : {BalanceKind::Parallel, BalanceKind::Series}) {
+          core::Setup setup = test::withEffects(shape.type, 6);
+          setup.instrument.grounding = grounding;
+          setup.instrument.balance.kind = kind;
+          setup.instrument.balance.wiper = end;
+          for (Leak& leak : setup.bridge.leaks) leak = {3.0_Mohm, 2.0_Mohm, end};
+          setups.push_back(setup);
+        }
+  expectAgreement(setups, 2e-16 * 350 / 0.4);
 }
 
 TEST(Ngspice, RunsAnExportedNetlistAsItStands) {

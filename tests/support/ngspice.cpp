@@ -39,11 +39,12 @@ class Folder {
   std::string m_path;
 };
 
-/// Standard and error output of `ngspice -n -b FILE`; -n keeps a user's start-up file out.
+/// Standard output of `ngspice -n -b FILE`, then its error output, apart so that neither cuts a line of the
+/// other in two; -n keeps a user's start-up file out.
 core::Result<std::string> run(const Folder& folder, const std::string& file) {
   if (std::system("command -v ngspice >/dev/null 2>&1") != 0)
     return core::Error{"ngspice", "the program is not installed", "Install it: apt-get install ngspice"};
-  const std::string command = "cd '" + folder.path() + "' && ngspice -n -b " + file + " 2>&1";
+  const std::string command = "cd '" + folder.path() + "' && ngspice -n -b " + file + " 2>errors; cat errors";
   FILE* pipe = popen(command.c_str(), "r");
   if (!pipe) return core::Error{"ngspice", "could not be started", ""};
   std::string output;

@@ -7,7 +7,7 @@
 
 #include <sstream>
 
-#include "tests/support/setups.h"
+#include "tests/support/effects.h"
 
 using namespace core;
 using testing::HasSubstr;
@@ -80,6 +80,59 @@ TEST(SpiceNetlist, PrintsTheSensedVoltageOfSixWires) {
   const std::string netlist = netlistOf(test::withShuntOnArm(setup, 59.0_kohm, 1), 0);
   EXPECT_THAT(netlist, HasSubstr(".print dc v(splus,sminus) v(senseplus,senseminus)\n"));
   EXPECT_THAT(netlist, HasSubstr("* output = (S+ - S-) / (sense+ - sense-)\n"));
+}
+
+TEST(SpiceNetlist, DrivesAConstantCurrentIntoPPlus) {
+  core::Setup setup = quarterWithTwoShunts();
+  setup.instrument.current = CurrentSource{10.0_mA, 350.0_ohm};
+  const std::string netlist = netlistOf(setup, 0);
+  // A positive current of a SPICE source runs from its first node through the source to its second.
+  EXPECT_THAT(netlist, HasSubstr("\nI1 0 pplus 1e-02\n"));
+  EXPECT_THAT(netlist, HasSubstr("\n.dc I1 1e-02 1e-02 1e-02\n.print dc v(splus,sminus)\n"));
+  EXPECT_THAT(netlist, HasSubstr("* output = (S+ - S-) / (I x nominal resistance), 3.5e+00 V\n"));
+  EXPECT_THAT(netlist, Not(HasSubstr("V1")));
+}
+
+TEST(SpiceNetlist, DoesNotPrintTheSensedVoltageAtACurrentSource) {
+  core::Setup setup = test::withLeads(test::equalArms(BridgeType::FullBending, 350.0_ohm), 2.5_ohm);
+  setup.bridge.sixWire = true;
+  setup.instrument.current = CurrentSource{};
+  const std::string netlist = netlistOf(test::withShuntOnArm(setup, 59.0_kohm, 1), 0);
+  EXPECT_THAT(netlist, HasSubstr("\n.print dc v(splus,sminus)\n")) << "it divides by I x nominal";
+}
+
+TEST(SpiceNetlist, NamesThePlacesThatLeaksAndBalanceAdd) {
+  core::Setup setup = quarterWithTwoShunts();
+  setup.bridge.leaks[0] = {20.0_Mohm, 10.0_Mohm, 0.25};
+  setup.instrument.balance = {BalanceKind::Parallel, 10.0_kohm, 100.0_kohm, 0.25};
+  const std::string netlist = netlistOf(setup, 0);
+  EXPECT_THAT(netlist, HasSubstr("* arm 1\nR1 arm1begin gridofarm1 8.75e+01\n"));
+  EXPECT_THAT(netlist, HasSubstr(" gridofarm1 arm1end 2.625e+02\n"));
+  EXPECT_THAT(netlist, HasSubstr("* leak over arm 1\n"));
+  EXPECT_THAT(netlist, HasSubstr(" arm1begin arm1end 2e+07\n"));
+  EXPECT_THAT(netlist, HasSubstr("* node structure: structure\n"));
+  EXPECT_THAT(netlist, HasSubstr(" gridofarm1 structure 1e+07\n"));
+  EXPECT_THAT(netlist, HasSubstr(" pplus balancewiper 7.5e+03\n"));
+  EXPECT_THAT(netlist, HasSubstr(" balancewiper 0 2.5e+03\n"));
+  EXPECT_THAT(netlist, HasSubstr(" balancewiper splus 1e+05\n"));
+
+  setup.instrument.grounding = Grounding::PMinus;
+  EXPECT_THAT(netlistOf(setup, 0), HasSubstr(" gridofarm1 0 1e+07\n")) << "the structure is P-";
+
+  setup.instrument.balance = {BalanceKind::Series, 4.0_ohm, 100.0_kohm, 0.25};
+  const std::string series = netlistOf(setup, 0);
+  EXPECT_THAT(series, HasSubstr("* arm 3\nR3 0 balanceendofarm3 3.5e+02\n"));
+  EXPECT_THAT(series, HasSubstr(" balanceendofarm3 splus 1e+00\n"));
+  EXPECT_THAT(series, HasSubstr(" splus balanceendofarm4 3e+00\n"));
+}
+
+TEST(SpiceNetlist, HasNodesOfLettersAndDigitsWithAllEffects) {
+  for (const BridgeTemplate& shape : allTemplates())
+    for (unsigned variant = 0; variant < 16; ++variant)
+      for (const std::string& line : linesOf(netlistOf(test::withEffects(shape.type, variant), 1))) {
+        if (line[0] != 'R' && line[0] != 'V' && line[0] != 'I') continue;
+        EXPECT_THAT(line, testing::MatchesRegex("[RVI][0-9]+ [a-z0-9]+ [a-z0-9]+ [0-9.]+e[+-][0-9]+"));
+      }
 }
 
 TEST(SpiceNetlist, KeepsForeignTextInItsComments) {
