@@ -148,7 +148,8 @@ void MainWindow::buildViews() {
     if (part.kind == BridgePart::Kind::Arm) m_setup->focusField(QString("arm%1").arg(part.index + 1));
     if (part.kind == BridgePart::Kind::Lead) m_setup->focusField(QString("lead%1").arg(part.index));
     if (part.kind == BridgePart::Kind::Shunt) m_sequence->showShunt(part.index);
-    if (part.kind == BridgePart::Kind::Instrument) m_setup->focusField("excitation");
+    if (part.kind == BridgePart::Kind::Instrument)
+      m_setup->focusField(m_session.channel()->setup.instrument.current ? "excitationCurrent" : "excitation");
   });
 }
 

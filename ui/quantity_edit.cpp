@@ -50,6 +50,11 @@ void QuantityEdit::setLeast(double least, bool inclusive) {
   m_inclusive = inclusive;
 }
 
+void QuantityEdit::setGreatest(double greatest, bool inclusive) {
+  m_greatest = greatest;
+  m_greatestInclusive = inclusive;
+}
+
 void QuantityEdit::setOptional(const QString& meaning) {
   m_optional = true;
   setPlaceholderText(meaning);
@@ -64,7 +69,10 @@ void QuantityEdit::setValue(std::optional<double> base) {
 
 void QuantityEdit::showValue() {
   const QString shown = m_value ? quantityText(*m_value, m_family, m_unit, m_digits) : QString();
-  if (text() != shown) setText(shown);
+  if (text() != shown) {
+    setText(shown);
+    if (!hasFocus()) setCursorPosition(0);  // a long number shows its first digits
+  }
   setModified(false);
   m_refused = false;
   setToolTip({});
@@ -79,9 +87,11 @@ core::Result<double> QuantityEdit::parsed() const {
   if (tooSmall)
     return core::Error{"", core::inQuotes(text().toStdString()) + " is too small",
                        std::string(m_inclusive ? "Enter at least " : "Enter more than ") + limit(*m_least)};
-  if (m_greatest && *value > *m_greatest)
-    return core::Error{"", core::inQuotes(text().toStdString()) + " is too large",
-                       "Enter at most " + limit(*m_greatest)};
+  const bool tooLarge = m_greatest && (m_greatestInclusive ? *value > *m_greatest : *value >= *m_greatest);
+  if (tooLarge)
+    return core::Error{
+        "", core::inQuotes(text().toStdString()) + " is too large",
+        std::string(m_greatestInclusive ? "Enter at most " : "Enter less than ") + limit(*m_greatest)};
   return value;
 }
 

@@ -36,7 +36,7 @@ class QuantityEdit : public QLineEdit {
   void setUnit(const QString& unit) { m_unit = unit; }
   /// Values must be above (or at least, when `inclusive`) `least`, in the base unit.
   void setLeast(double least, bool inclusive);
-  void setGreatest(double greatest) { m_greatest = greatest; }
+  void setGreatest(double greatest, bool inclusive = true);
   /// Shows no more digits than that; what is typed is kept in full.
   void setShownDigits(int significantDigits) { m_digits = significantDigits; }
   /// Allows an empty field, which says `meaning` ("none").
@@ -68,6 +68,7 @@ class QuantityEdit : public QLineEdit {
   std::optional<double> m_least;
   std::optional<double> m_greatest;
   bool m_inclusive = true;
+  bool m_greatestInclusive = true;
   int m_digits = 12;
   bool m_optional = false;
   bool m_refused = false;

@@ -3,12 +3,16 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
 #include <QSignalSpy>
 #include <QTest>
 #include <QTimer>
 #include <QToolButton>
+#include <algorithm>
 
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
@@ -42,6 +46,34 @@ class Form : public testing::Test {
     emit combo->activated(row);
   }
   const core::Setup& setup() { return session.channel()->setup; }
+  QString note(const char* name) { return form.findChild<QLabel*>(name)->text(); }
+  void click(const char* box) {
+    auto* button = form.findChild<QCheckBox*>(box);
+    QTest::mouseClick(button, Qt::LeftButton, Qt::NoModifier, QPoint(8, button->height() / 2));
+  }
+
+  struct Case {
+    const char* field;
+    const char* text;
+    std::function<double()> value;
+    double expected;
+  };
+  /// What is typed arrives in the document as one undo step, and undo brings value and text back.
+  void expectEdits(const std::vector<Case>& cases) {
+    for (const Case& c : cases) {
+      const int before = session.history().index();
+      const QString shown = field(c.field)->text();
+      EXPECT_TRUE(field(c.field)->isVisible()) << c.field;
+      type(c.field, c.text);
+      EXPECT_DOUBLE_EQ(c.value(), c.expected) << c.field;
+      EXPECT_EQ(session.history().index(), before + 1) << c.field;
+      session.history().undo();
+      EXPECT_EQ(field(c.field)->text(), shown) << c.field;
+      session.history().redo();
+      EXPECT_DOUBLE_EQ(c.value(), c.expected) << c.field;
+    }
+    EXPECT_EQ(refused.count(), 0);
+  }
 
   Session session;
   SetupForm form;
@@ -49,20 +81,18 @@ class Form : public testing::Test {
 };
 
 TEST_F(Form, EveryFieldIsEditedAsOneUndoStep) {
-  struct Case {
-    const char* field;
-    const char* text;
-    std::function<double()> value;
-    double expected;
-  };
-  const std::vector<Case> cases = {
+  expectEdits({
       {"gaugeResistance", "120", [&] { return setup().bridge.gauge.nominal.base(); }, 120},
       {"gaugeFactor", "2.1", [&] { return setup().bridge.gauge.factor; }, 2.1},
+      {"factorAt", "24", [&] { return setup().bridge.gauge.factorAt.base(); }, 24},
+      {"factorCoefficient", "-0.5", [&] { return setup().bridge.gauge.factorCoefficient; }, -5e-5},
+      {"gaugeTemperature", "60 C", [&] { return setup().bridge.gauge.installed.base(); }, 60},
       {"arm1", "350.4", [&] { return setup().bridge.arms[0].base(); }, 350.4},
       {"arm2", "349.8", [&] { return setup().bridge.arms[1].base(); }, 349.8},
       {"arm3", "1k", [&] { return setup().bridge.arms[2].base(); }, 1000},
       {"arm4", "1k", [&] { return setup().bridge.arms[3].base(); }, 1000},
       {"lead0", "1.5", [&] { return core::resistanceOf(setup().bridge.leads[0]).base(); }, 1.5},
+      {"leadWarming", "15 K", [&] { return setup().bridge.leadWarming.base(); }, 15},
       {"excitation", "2.5 V", [&] { return setup().instrument.excitation.base(); }, 2.5},
       {"inputResistance", "10M", [&] { return setup().instrument.inputResistance->base(); }, 1e7},
       {"gaugeFactorSet", "2.05", [&] { return setup().instrument.gaugeFactor; }, 2.05},
@@ -70,14 +100,173 @@ TEST_F(Form, EveryFieldIsEditedAsOneUndoStep) {
       {"limitRelative", "0,5", [&] { return setup().limits.relative; }, 0.005},
       {"limitLeast", "2", [&] { return setup().limits.least.base(); }, 2},
       {"limitZeroReturn", "0.2 %", [&] { return setup().limits.zeroReturn; }, 0.002},
-  };
-  for (const Case& c : cases) {
-    const int before = session.history().count();
-    type(c.field, c.text);
-    EXPECT_DOUBLE_EQ(c.value(), c.expected) << c.field;
-    EXPECT_EQ(session.history().count(), before + 1) << c.field;
+      {"coverage", "99", [&] { return setup().decision.coverage; }, 0.99},
+  });
+}
+
+TEST_F(Form, LeaksAreEnteredInAGroupThatTheKeyboardOpens) {
+  EXPECT_FALSE(field("leakAcross1")->isVisible());
+  auto* heading = form.findChild<QToolButton*>("leaksGroupHeading");
+  EXPECT_EQ(heading->text(), "Leaks: none");
+  heading->setFocus();
+  QTest::keyClick(heading, Qt::Key_Space);
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    const std::string over = "leakAcross" + std::to_string(arm + 1);
+    const std::string structure = "leakStructure" + std::to_string(arm + 1);
+    const std::string place = "leakPlace" + std::to_string(arm + 1);
+    EXPECT_FALSE(field(place.c_str())->isVisible()) << "the place of a leak that is not there";
+    const auto& leak = [&, arm]() -> const core::Leak& { return setup().bridge.leaks[arm]; };
+    expectEdits(
+        {{over.c_str(), "20M", [&] { return leak().across.value_or(core::Resistance(-1)).base(); }, 2e7},
+         {structure.c_str(), "5M", [&] { return leak().toStructure.value_or(core::Resistance(-1)).base(); },
+          5e6}});
+    expectEdits({{place.c_str(), "0.25", [&] { return leak().place; }, 0.25}});
   }
-  EXPECT_EQ(refused.count(), 0);
+  choose("grounding", static_cast<int>(core::Grounding::PMinus));
+  EXPECT_EQ(setup().instrument.grounding, core::Grounding::PMinus);
+  field("leakAcross2")->clear();
+  field("leakAcross2")->setModified(true);
+  QTest::keyClick(field("leakAcross2"), Qt::Key_Return);
+  EXPECT_FALSE(setup().bridge.leaks[1].across);
+  QTest::mouseClick(heading, Qt::LeftButton);
+  EXPECT_EQ(heading->text(), "Leaks: 7 entered");
+}
+
+TEST_F(Form, AGroupOpensWhenTheChannelHoldsSomethingInItOrItsFieldIsAskedFor) {
+  core::Channel leaking = *session.channel();
+  leaking.setup.bridge.leaks[0].across = core::Resistance(1e7);
+  session.editChannel("Leak", leaking);
+  EXPECT_TRUE(field("leakAcross1")->isVisible());
+  EXPECT_FALSE(field("gridArea")->isVisible());
+  form.focusField("gridArea");
+  EXPECT_TRUE(field("gridArea")->hasFocus());
+}
+
+TEST_F(Form, ExcitationIsByVoltageOrCurrentAndEachKeepsItsValues) {
+  type("excitation", "2.5");
+  choose("excitationSource", 1);
+  EXPECT_FALSE(field("excitation")->isVisible());
+  EXPECT_EQ(session.history().undoText(), "Change excitation");
+  expectEdits({{"excitationCurrent", "8", [&] { return setup().instrument.current->supplied.base(); }, 0.008},
+               {"nominalBridge", "355", [&] { return setup().instrument.current->nominal.base(); }, 355}});
+  EXPECT_TRUE(note("nominalExcitation").contains("2.84 V"));  // 8 mA x 355 ohm
+  choose("excitationSource", 0);
+  EXPECT_FALSE(setup().instrument.current);
+  EXPECT_EQ(setup().instrument.excitation, core::Voltage(2.5));
+  EXPECT_FALSE(field("excitationCurrent")->isVisible());
+  choose("excitationSource", 1);
+  EXPECT_EQ(setup().instrument.current->supplied, core::Current(0.008));
+  EXPECT_EQ(setup().instrument.current->nominal, core::Resistance(355));
+  session.history().undo();
+  EXPECT_TRUE(field("excitation")->isVisible());
+}
+
+TEST_F(Form, ACurrentSourceStartsWithTheGaugesNominalResistance) {
+  type("gaugeResistance", "120");
+  choose("excitationSource", 1);
+  EXPECT_EQ(setup().instrument.current->nominal, core::Resistance(120));
+}
+
+TEST_F(Form, RatiometricIsASwitchWithAnExplanation) {
+  EXPECT_TRUE(setup().instrument.ratiometric);
+  click("ratiometric");
+  EXPECT_FALSE(setup().instrument.ratiometric);
+  EXPECT_TRUE(form.findChild<QCheckBox*>("ratiometric")->toolTip().contains("excitation"));
+  session.history().undo();
+  EXPECT_TRUE(form.findChild<QCheckBox*>("ratiometric")->isChecked());
+}
+
+TEST_F(Form, LinearisationIsOfferedForStrainOfGaugesOnly) {
+  auto* linearisation = form.findChild<QComboBox*>("linearisation");
+  choose("linearisation", static_cast<int>(core::Linearisation::AfterZero));
+  EXPECT_EQ(setup().instrument.linearisation, core::Linearisation::AfterZero);
+  EXPECT_EQ(linearisation->currentText(), "Zero subtracted, then linearised");
+  choose("readingUnit", static_cast<int>(core::ReadingUnit::MillivoltPerVolt));
+  EXPECT_FALSE(linearisation->isVisible());
+  EXPECT_EQ(setup().instrument.linearisation, core::Linearisation::AfterZero)
+      << "hidden fields keep their values";
+  choose("readingUnit", static_cast<int>(core::ReadingUnit::MicrometrePerMetre));
+  EXPECT_TRUE(linearisation->isVisible());
+  choose("bridgeTemplate", static_cast<int>(core::BridgeType::Transducer));
+  EXPECT_FALSE(linearisation->isVisible());
+}
+
+TEST_F(Form, ABalanceNetworkShowsTheFieldsOfItsKind) {
+  EXPECT_FALSE(field("balancePotentiometer")->isVisible());
+  choose("balance", static_cast<int>(core::BalanceKind::Parallel));
+  EXPECT_EQ(setup().instrument.balance.kind, core::BalanceKind::Parallel);
+  const auto& balance = [&]() -> const core::Balance& { return setup().instrument.balance; };
+  expectEdits({{"balancePotentiometer", "20k", [&] { return balance().potentiometer.base(); }, 20000},
+               {"balanceLimiting", "82k", [&] { return balance().limiting.base(); }, 82000},
+               {"balanceWiper", "0.4", [&] { return balance().wiper; }, 0.4}});
+  EXPECT_TRUE(note("balanceNote").contains("P-"));
+  choose("balance", static_cast<int>(core::BalanceKind::Series));
+  EXPECT_FALSE(field("balanceLimiting")->isVisible());
+  EXPECT_EQ(balance().limiting, core::Resistance(82000)) << "hidden fields keep their values";
+  EXPECT_TRUE(note("balanceNote").contains("arm 3"));
+  session.history().undo();
+  EXPECT_TRUE(field("balanceLimiting")->isVisible());
+}
+
+TEST_F(Form, TheGaugeFactorAtTheGaugesTemperatureIsSaidWhenItDiffers) {
+  EXPECT_FALSE(form.findChild<QLabel*>("factorNow")->isVisible());
+  type("factorCoefficient", "1 %/100 K");
+  type("gaugeTemperature", "73");
+  // Derived: 2 (1 + 1e-4/K x (73 - 23) K) = 2.01.
+  EXPECT_EQ(note("factorNow"), "At 73 °C the gauge factor is 2.01.");
+  EXPECT_TRUE(form.findChild<QLabel*>("factorNow")->isVisible());
+}
+
+TEST_F(Form, SelfHeatingSaysPowerAndPowerDensity) {
+  for (const char* lead : {"lead0", "lead3", "lead6"}) type(lead, "0");
+  form.focusField("gridArea");
+  // Derived: half of 5 V over 350 ohm, 2.5^2 / 350 = 17.86 mW; on 4 mm^2 that is 4.464 kW/m^2.
+  EXPECT_TRUE(note("heatNote").contains("17.9 mW"));
+  expectEdits({{"gridArea", "4",
+                [&] { return setup().bridge.gauge.grid.area.value_or(core::Area(-1)).base(); }, 4e-6}});
+  EXPECT_TRUE(note("heatNote").contains("4.46 kW/m²")) << note("heatNote");
+  EXPECT_TRUE(note("heatNote").contains("within"));
+  EXPECT_TRUE(note("heatNote").contains("data sheet"));
+  choose("heatSink", static_cast<int>(core::HeatSink::Poor));
+  EXPECT_EQ(setup().bridge.gauge.grid.heatSink, core::HeatSink::Poor);
+  EXPECT_TRUE(note("heatNote").contains("above"));
+  choose("heatDemand", static_cast<int>(core::HeatDemand::DynamicLow));
+  EXPECT_EQ(setup().bridge.gauge.grid.demand, core::HeatDemand::DynamicLow);
+  session.history().undo();
+  EXPECT_EQ(form.findChild<QComboBox*>("heatDemand")->currentText(), "static, moderate accuracy");
+  choose("bridgeTemplate", static_cast<int>(core::BridgeType::Transducer));
+  EXPECT_FALSE(field("gridArea")->isVisible());
+}
+
+TEST_F(Form, ADecisionRuleShowsItsOwnNumbersAndSaysWhatPasses) {
+  struct Rule {
+    core::DecisionRule rule;
+    const char* name;
+    const char* field;  ///< the number that only this rule uses
+  };
+  const std::vector<Rule> rules = {{core::DecisionRule::Simple, "Simple acceptance", nullptr},
+                                   {core::DecisionRule::SharedRisk, "Shared risk", "greatestShare"},
+                                   {core::DecisionRule::Guarded, "Guarded acceptance", "guardFactor"},
+                                   {core::DecisionRule::Conformity, "Conformity probability", "conformity"},
+                                   {core::DecisionRule::EnNumber, "En number", nullptr}};
+  QStringList sentences;
+  for (const Rule& rule : rules) {
+    choose("decisionRule", static_cast<int>(rule.rule));
+    EXPECT_EQ(setup().decision.rule, rule.rule);
+    EXPECT_EQ(form.findChild<QComboBox*>("decisionRule")->currentText(), rule.name);
+    sentences << note("decisionNote");
+    for (const char* number : {"greatestShare", "guardFactor", "conformity"})
+      EXPECT_EQ(field(number)->isVisible(), rule.field && QString(number) == rule.field)
+          << rule.name << number;
+  }
+  sentences.removeDuplicates();
+  EXPECT_EQ(sentences.size(), 5);
+  choose("decisionRule", static_cast<int>(core::DecisionRule::SharedRisk));
+  expectEdits({{"greatestShare", "25", [&] { return setup().decision.greatestShare; }, 0.25}});
+  choose("decisionRule", static_cast<int>(core::DecisionRule::Guarded));
+  expectEdits({{"guardFactor", "0.83", [&] { return setup().decision.guardFactor; }, 0.83}});
+  choose("decisionRule", static_cast<int>(core::DecisionRule::Conformity));
+  expectEdits({{"conformity", "97.5 %", [&] { return setup().decision.conformity; }, 0.975}});
 }
 
 TEST_F(Form, ArmsAtTheNominalValueFollowItAndMeasuredOnesStay) {
@@ -106,6 +295,32 @@ TEST_F(Form, ImpossibleValuesAreRefusedWithTheFieldsName) {
   EXPECT_EQ(refused.count(), 5);
   EXPECT_TRUE(refused.at(0).at(0).toString().startsWith("Gauge factor:"));
   EXPECT_EQ(session.history().count(), 0);
+}
+
+TEST_F(Form, NumbersOutOfTheirRangeAreRefused) {
+  form.focusField("leakAcross1");
+  form.focusField("gridArea");
+  type("leakStructure1", "5M");
+  choose("excitationSource", 1);
+  choose("balance", static_cast<int>(core::BalanceKind::Parallel));
+  const int before = session.history().index();
+  const std::vector<std::pair<const char*, const char*>> wrong = {
+      {"leakAcross1", "0"},        {"leakStructure1", "-1M"},  {"leakPlace1", "1.2"},
+      {"gridArea", "0"},           {"excitationCurrent", "0"}, {"nominalBridge", "0"},
+      {"balanceWiper", "-1"},      {"balanceLimiting", "0"},   {"coverage", "100"},
+      {"gaugeTemperature", "-274"}};
+  for (const auto& [name, text] : wrong) {
+    const int count = refused.count();
+    type(name, text);
+    ASSERT_EQ(refused.count(), count + 1) << name;
+    EXPECT_TRUE(refused.last().at(0).toString().startsWith(field(name)->accessibleName() + ":")) << name;
+  }
+  EXPECT_EQ(session.history().index(), before);
+  choose("decisionRule", static_cast<int>(core::DecisionRule::Conformity));
+  const int count = refused.count();
+  type("conformity", "50");
+  type("conformity", "100");
+  EXPECT_EQ(refused.count(), count + 2);
 }
 
 TEST_F(Form, AnEmptyInputResistanceTakesNoCurrent) {
@@ -176,11 +391,49 @@ TEST_F(Form, UndoInAFieldWithNothingTypedReachesTheDocument) {
   EXPECT_EQ(field("gaugeFactor")->text(), "2");
 }
 
+TEST_F(Form, TabWalksEveryFieldFromTopToBottom) {
+  form.focusField("leakAcross1");
+  form.focusField("gridArea");
+  type("leakStructure1", "5M");
+  field("channelName")->setFocus();
+  std::vector<QString> walked;
+  int last = -1;
+  for (QWidget* at = QApplication::focusWidget(); form.widget()->isAncestorOf(at);
+       at = QApplication::focusWidget()) {
+    const int top = at->mapTo(form.widget(), QPoint(0, at->height() / 2)).y();
+    // Half a line: a field and the button beside it differ by a few pixels in height.
+    if (top < last - at->height() / 2) break;  // round again at the first field
+    walked.push_back(at->objectName());
+    last = top;
+    QTest::keyClick(at, Qt::Key_Tab);
+    if (QApplication::focusWidget() == at) break;
+  }
+  for (const QWidget* field : form.findChildren<QWidget*>()) {
+    const bool takesKeys = qobject_cast<const QLineEdit*>(field) || qobject_cast<const QComboBox*>(field) ||
+                           qobject_cast<const QCheckBox*>(field) || qobject_cast<const QToolButton*>(field);
+    if (takesKeys && field->isVisible()) {
+      EXPECT_NE(std::find(walked.begin(), walked.end(), field->objectName()), walked.end())
+          << field->objectName();
+    }
+  }
+}
+
+TEST_F(Form, ALongNumberShowsItsFirstDigits) {
+  type("arm1", "350.123456789");
+  field("arm2")->setFocus();
+  session.history().undo();
+  session.history().redo();
+  EXPECT_EQ(field("arm1")->text(), "350.123456789 Ω");
+  EXPECT_EQ(field("arm1")->cursorPosition(), 0);
+}
+
 TEST_F(Form, EveryFieldHasANameForAssistiveTools) {
   for (const auto* edit : form.findChildren<QLineEdit*>())
     if (!edit->objectName().startsWith("qt_")) {
       EXPECT_FALSE(edit->accessibleName().isEmpty()) << edit->objectName().toStdString();
     }
+  for (const auto* box : form.findChildren<QComboBox*>())
+    EXPECT_FALSE(box->accessibleName().isEmpty()) << box->objectName().toStdString();
 }
 
 }  // namespace
