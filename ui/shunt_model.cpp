@@ -17,6 +17,20 @@ core::SetupPrediction eachAlone(core::Setup setup) {
   return core::predict(setup);
 }
 
+core::Result<core::Resistance> resistanceFromText(const QString& text, int column) {
+  const auto value = core::parseQuantity(text.toStdString(), core::UnitFamily::Resistance);
+  if (!value) return value.error();
+  if (column == ShuntModel::Resistance && *value <= 0)
+    return core::Error{"", "a shunt must have more than 0 Ω",
+                       "Enter its resistance, such as 59k9 or 174.65 kΩ"};
+  if (*value < 0)
+    return core::Error{"",
+                       std::string(column == ShuntModel::Wires ? "wires" : "a closed switch") +
+                           " cannot have a negative resistance",
+                       "Enter 0 Ω or more"};
+  return core::Resistance(*value);
+}
+
 core::Result<core::Node> nodeFromText(const core::Bridge& bridge, const QString& text) {
   const auto node = core::nodeFromName(text.trimmed().toStdString());
   if (node && core::hasNode(bridge, *node)) return *node;
@@ -58,6 +72,8 @@ QVariant ShuntModel::headerData(int section, Qt::Orientation orientation, int ro
       return tr("To node");
     case Wires:
       return tr("Own wires");
+    case Contact:
+      return tr("Switch");
     case Place:
       return tr("Lies between");
     case PolarityColumn:
@@ -76,7 +92,7 @@ QVariant ShuntModel::headerData(int section, Qt::Orientation orientation, int ro
 Qt::ItemFlags ShuntModel::flags(const QModelIndex& index) const {
   Qt::ItemFlags flags = QAbstractTableModel::flags(index);
   if (!index.isValid()) return flags;
-  if (index.column() <= Wires) flags |= Qt::ItemIsEditable;
+  if (index.column() <= Contact) flags |= Qt::ItemIsEditable;
   return flags;
 }
 
@@ -88,7 +104,9 @@ QVariant ShuntModel::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(index.row(), index.column());
     case Qt::ToolTipRole:
-      return alone ? QString() : toText(alone.error()).toHtmlEscaped();
+      if (!alone) return toText(alone.error()).toHtmlEscaped();
+      return index.column() == Contact ? tr("Resistance of the closed switch or relay, in series")
+                                       : QString();
     case Qt::ForegroundRole: {
       const Colours colours = coloursFor(QPalette());
       if (index.column() == PolarityColumn) return alone ? colourOf(colours, alone->polarity) : colours.fail;
@@ -118,6 +136,8 @@ QString ShuntModel::text(int row, int column) const {
       return toQString(core::nodeName(shunt.b));
     case Wires:
       return quantityText(shunt.wires.base(), core::UnitFamily::Resistance);
+    case Contact:
+      return quantityText(shunt.contact.base(), core::UnitFamily::Resistance);
     case Place:
       return tr("%1 and %2")
           .arg(toQString(core::pointName(setup.bridge, shunt.a)),
@@ -140,14 +160,10 @@ core::Result<core::Channel> ShuntModel::withCell(core::Channel channel, int row,
       return core::Error{"", "a shunt needs a name without commas", "Enter a name such as R1 on arm 2"};
     shunt.name = text.trimmed().toStdString();
   }
-  if (column == Resistance || column == Wires) {
-    const auto value = core::parseQuantity(text.toStdString(), core::UnitFamily::Resistance);
+  if (column == Resistance || column == Wires || column == Contact) {
+    const auto value = resistanceFromText(text, column);
     if (!value) return value.error();
-    if (column == Resistance && *value <= 0)
-      return core::Error{"", "a shunt must have more than 0 Ω",
-                         "Enter its resistance, such as 59k9 or 174.65 kΩ"};
-    if (*value < 0) return core::Error{"", "wires cannot have a negative resistance", "Enter 0 Ω or more"};
-    (column == Resistance ? shunt.resistance : shunt.wires) = core::Resistance(*value);
+    (column == Resistance ? shunt.resistance : column == Wires ? shunt.wires : shunt.contact) = *value;
   }
   if (column == From || column == To) {
     const auto node = nodeFromText(channel.setup.bridge, text);
@@ -169,6 +185,8 @@ QString ShuntModel::editLabel(int column) const {
       return tr("Change shunt");
     case Wires:
       return tr("Change shunt wires");
+    case Contact:
+      return tr("Change switch of shunt");
     default:
       return tr("Move shunt");
   }

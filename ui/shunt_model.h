@@ -10,7 +10,19 @@ class ShuntModel : public SheetModel {
   Q_OBJECT
 
  public:
-  enum Column { Name, Resistance, From, To, Wires, Place, PolarityColumn, Simulated, Reading, ColumnCount };
+  enum Column {
+    Name,
+    Resistance,
+    From,
+    To,
+    Wires,
+    Contact,
+    Place,
+    PolarityColumn,
+    Simulated,
+    Reading,
+    ColumnCount
+  };
 
   explicit ShuntModel(Session& session, QObject* parent = nullptr);
 

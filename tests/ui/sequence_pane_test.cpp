@@ -225,6 +225,19 @@ TEST_F(Sequence, ShuntsAreEditedInTheirTable) {
   EXPECT_EQ(refused.count(), 3);
 }
 
+TEST_F(Sequence, AShuntsSwitchHasAResistanceInSeries) {
+  auto* shunts = pane.shunts().model();
+  EXPECT_EQ(shunts->headerData(ShuntModel::Contact, Qt::Horizontal).toString(), "Switch");
+  EXPECT_TRUE(shunts->setData(shunts->index(1, ShuntModel::Contact), "120 mohm"));
+  EXPECT_EQ(session.channel()->setup.shunts[1].contact, core::Resistance(0.12));
+  EXPECT_EQ(session.history().undoText(), "Change switch of shunt");
+  EXPECT_FALSE(shunts->setData(shunts->index(1, ShuntModel::Contact), "-1"));
+  ASSERT_EQ(refused.count(), 1);
+  EXPECT_TRUE(refused.at(0).at(0).toString().contains("column Switch"));
+  session.history().undo();
+  EXPECT_EQ(session.channel()->setup.shunts[1].contact, core::Resistance(0));
+}
+
 TEST_F(Sequence, ShuntsShowPolarityAsSignAndWordToo) {
   EXPECT_EQ(pane.shunts().model()->index(0, ShuntModel::PolarityColumn).data().toString(), "+ positive");
   EXPECT_EQ(pane.shunts().model()->index(1, ShuntModel::PolarityColumn).data().toString(), "− negative");
