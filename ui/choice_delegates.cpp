@@ -2,10 +2,18 @@
 #include "ui/choice_delegates.h"
 
 #include <QComboBox>
+#include <QLineEdit>
+#include <set>
 
+#include "core/budget/inputs.h"
 #include "ui/theme.h"
 
 namespace ui {
+
+void TypedDelegate::setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const {
+  const auto* field = qobject_cast<QLineEdit*>(editor);
+  if (!field || field->isModified()) QStyledItemDelegate::setModelData(editor, model, index);
+}
 
 ChoiceDelegate::ChoiceDelegate(Session& session, bool free, QObject* parent)
     : QStyledItemDelegate(parent), m_session(session), m_free(free) {}
@@ -26,7 +34,8 @@ void ChoiceDelegate::setEditorData(QWidget* editor, const QModelIndex& index) co
 
 void ChoiceDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
                                   const QModelIndex& index) const {
-  model->setData(index, static_cast<QComboBox*>(editor)->currentText());
+  const QString text = static_cast<QComboBox*>(editor)->currentText();
+  if (text != index.data(Qt::EditRole).toString()) model->setData(index, text);
 }
 
 QStringList NodeDelegate::choices(const core::Setup& setup) const {
@@ -39,6 +48,16 @@ QStringList NodeDelegate::choices(const core::Setup& setup) const {
 QStringList ClosedShuntsDelegate::choices(const core::Setup& setup) const {
   QStringList names{tr("none")};
   for (const core::Shunt& shunt : setup.shunts) names << toQString(shunt.name);
+  return names;
+}
+
+QStringList GroupDelegate::choices(const core::Setup& setup) const {
+  std::set<std::string> groups;
+  for (const core::BudgetInput& input : core::inputsOf(setup)) groups.insert(input.uncertainty.group);
+  for (const auto& [group, coefficient] : setup.uncertainties.groups) groups.insert(group);
+  groups.erase(std::string());
+  QStringList names{tr("none")};
+  for (const std::string& group : groups) names << toQString(group);
   return names;
 }
 

@@ -7,7 +7,17 @@
 
 namespace ui {
 
-/// An editor that offers choices in a list; the text typed or chosen goes to the model.
+/// The plain editor of a cell. Closed with nothing typed it says nothing to the model.
+class TypedDelegate : public QStyledItemDelegate {
+  Q_OBJECT
+
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+  void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override;
+};
+
+/// An editor that offers choices in a list; the text typed or chosen goes to the model when it is another
+/// one than before.
 class ChoiceDelegate : public QStyledItemDelegate {
   Q_OBJECT
 
@@ -45,6 +55,33 @@ class ClosedShuntsDelegate : public ChoiceDelegate {
 
  public:
   explicit ClosedShuntsDelegate(Session& session, QObject* parent = nullptr)
+      : ChoiceDelegate(session, true, parent) {}
+
+ protected:
+  QStringList choices(const core::Setup& setup) const override;
+};
+
+/// A fixed list of words.
+class WordDelegate : public ChoiceDelegate {
+  Q_OBJECT
+
+ public:
+  WordDelegate(Session& session, QStringList words, QObject* parent = nullptr)
+      : ChoiceDelegate(session, false, parent), m_words(std::move(words)) {}
+
+ protected:
+  QStringList choices(const core::Setup&) const override { return m_words; }
+
+ private:
+  QStringList m_words;
+};
+
+/// The groups of correlated inputs that there are; another may be typed.
+class GroupDelegate : public ChoiceDelegate {
+  Q_OBJECT
+
+ public:
+  explicit GroupDelegate(Session& session, QObject* parent = nullptr)
       : ChoiceDelegate(session, true, parent) {}
 
  protected:

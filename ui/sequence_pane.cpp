@@ -3,9 +3,11 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <array>
 
 #include "core/document/edits.h"
 #include "ui/budget_view.h"
@@ -40,20 +42,46 @@ void setWidths(SheetView* view, std::initializer_list<int> characters, int stret
   view->horizontalHeader()->setMinimumSectionSize(36);
 }
 
+/// With room to spare `column` grows up to its contents, before the `stretched` one takes the rest.
+void shareRoom(SheetView* view, int column, int stretched, int least) {
+  const int both = view->columnWidth(column) + view->columnWidth(stretched);
+  view->resizeColumnToContents(column);
+  view->setColumnWidth(column, std::clamp(view->columnWidth(column), least, std::max(least, both / 2)));
+}
+
+/// Does so each time the view has become wider or narrower, so that widths set by the user stay otherwise.
+void keepRoomShared(SheetView* view, int column, int stretched) {
+  const int least = view->columnWidth(column);
+  QObject::connect(view->horizontalHeader(), &QHeaderView::sectionResized, view,
+                   [=, seen = 0](int resized, int, int) mutable {
+                     if (resized != stretched || view->viewport()->width() == seen) return;
+                     seen = view->viewport()->width();
+                     // Later: the header is in the middle of laying out its columns.
+                     QTimer::singleShot(0, view, [=] { shareRoom(view, column, stretched, least); });
+                   });
+}
+
 }  // namespace
 
 SequencePane::SequencePane(Session& session, QWidget* parent)
-    : QTabWidget(parent), m_session(session), m_sequence(session), m_shuntModel(session) {
+    : QTabWidget(parent),
+      m_session(session),
+      m_sequence(session),
+      m_shuntModel(session),
+      m_uncertaintyModel(session) {
   setObjectName("sequencePane");
   setDocumentMode(true);
   addTab(stepsPage(), tr("Sequence"));
   addTab(shuntsPage(), tr("Shunts"));
+  addTab(uncertaintiesPage(), tr("Uncertainties"));
   m_budget = new BudgetView(session);
   addTab(m_budget, tr("Budget"));
   connect(m_budget, &BudgetView::refused, this, &SequencePane::refused);
+  connect(m_budget, &BudgetView::inputActivated, this, &SequencePane::showUncertainty);
   setCornerWidget(m_checks, Qt::TopRightCorner);
-  connect(&m_sequence, &SheetModel::refused, this, &SequencePane::refused);
-  connect(&m_shuntModel, &SheetModel::refused, this, &SequencePane::refused);
+  for (const SheetModel* model :
+       std::initializer_list<SheetModel*>{&m_sequence, &m_shuntModel, &m_uncertaintyModel})
+    connect(model, &SheetModel::refused, this, &SequencePane::refused);
   connect(&session, &Session::changed, this, &SequencePane::followSession);
   followSession();
 }
@@ -104,7 +132,7 @@ QWidget* SequencePane::shuntsPage() {
   auto* nodes = new NodeDelegate(m_session, this);
   m_shunts->setItemDelegateForColumn(ShuntModel::From, nodes);
   m_shunts->setItemDelegateForColumn(ShuntModel::To, nodes);
-  setWidths(m_shunts, {14, 10, 12, 12, 9, 24, 11, 10, 10}, ShuntModel::Place);
+  setWidths(m_shunts, {14, 10, 12, 12, 9, 8, 24, 11, 10, 10}, ShuntModel::Place);
   connect(m_shunts, &SheetView::refused, this, &SequencePane::refused);
   auto* tools = new QHBoxLayout;
   tools->addWidget(
@@ -115,9 +143,31 @@ QWidget* SequencePane::shuntsPage() {
   return page(tools, m_shunts);
 }
 
+QWidget* SequencePane::uncertaintiesPage() {
+  m_uncertainties = new SheetView;
+  m_uncertainties->setObjectName("uncertaintyTable");
+  m_uncertainties->setAccessibleName(tr("Uncertainties"));
+  m_uncertainties->setModel(&m_uncertaintyModel);
+  m_uncertainties->setItemDelegate(new TypedDelegate(this));
+  const auto words = [this](QStringList list) { return new WordDelegate(m_session, std::move(list), this); };
+  m_uncertainties->setItemDelegateForColumn(UncertaintyModel::StatedAs, words(statementWords()));
+  m_uncertainties->setItemDelegateForColumn(UncertaintyModel::Distribution, words(distributionWords()));
+  m_uncertainties->setItemDelegateForColumn(UncertaintyModel::Group, new GroupDelegate(m_session, this));
+  setWidths(m_uncertainties, {22, 12, 12, 10, 11, 5, 9, 9, 9, 30}, UncertaintyModel::Source);
+  keepRoomShared(m_uncertainties, UncertaintyModel::InputColumn, UncertaintyModel::Source);
+  connect(m_uncertainties, &SheetView::refused, this, &SequencePane::refused);
+  auto* tools = new QHBoxLayout;
+  tools->addWidget(tool("assumeAgain", tr("Assume again"),
+                        tr("Drop what is stated in the chosen rows and take the usual values of their class"),
+                        [this] { assumeAgain(); }));
+  tools->addStretch();
+  return page(tools, m_uncertainties);
+}
+
 SheetView& SequencePane::current() {
   if (currentWidget() == m_budget) return m_budget->table();
-  return currentIndex() == 0 ? *m_steps : *m_shunts;
+  const std::array<SheetView*, 3> tables = {m_steps, m_shunts, m_uncertainties};
+  return *tables[static_cast<std::size_t>(currentIndex())];
 }
 
 void SequencePane::showBudget() { setCurrentWidget(m_budget); }
@@ -126,6 +176,14 @@ void SequencePane::showShunt(std::size_t shunt) {
   setCurrentIndex(1);
   m_shunts->setCurrentIndex(m_shuntModel.index(static_cast<int>(shunt), ShuntModel::Resistance));
   m_shunts->setFocus();
+}
+
+void SequencePane::showUncertainty(core::Input input) {
+  const auto row = m_uncertaintyModel.rowOf(input);
+  if (!row) return;
+  setCurrentIndex(indexOf(m_uncertainties->parentWidget()));
+  m_uncertainties->setCurrentIndex(m_uncertaintyModel.index(*row, UncertaintyModel::Amount));
+  m_uncertainties->setFocus();
 }
 
 bool SequencePane::hasChannel() {
@@ -206,6 +264,16 @@ void SequencePane::layOutTwoSided() {
   const core::Duration hold =
       channel.setup.sequence.empty() ? core::Duration(2) : channel.setup.sequence.front().hold;
   m_session.editChannel(tr("Lay out two-sided sequence"), core::withTwoSidedSequence(channel, hold));
+}
+
+void SequencePane::assumeAgain() {
+  if (!planIsOpen()) return;
+  std::vector<int> rows;
+  for (const QModelIndex& cell : m_uncertainties->selectionModel()->selectedIndexes())
+    if (m_uncertaintyModel.isStated(cell.row())) rows.push_back(cell.row());
+  if (rows.empty()) return emit refused(tr("Choose rows whose uncertainty is stated."));
+  m_session.editChannel(tr("Assume uncertainty again"),
+                        m_uncertaintyModel.withAssumed(*m_session.channel(), rows));
 }
 
 void SequencePane::followSession() {

@@ -7,6 +7,7 @@
 #include "ui/sequence_model.h"
 #include "ui/sheet_view.h"
 #include "ui/shunt_model.h"
+#include "ui/uncertainty_model.h"
 
 class QToolButton;
 class QVBoxLayout;
@@ -17,7 +18,8 @@ class BudgetView;
 class CheckBar;
 
 /// The Sequence view: the steps of the chosen channel with the bar of its checks above, and on further
-/// pages the shunts that the steps close and what the uncertainty of a step is made of.
+/// pages the shunts that the steps close, how well each input of the prediction is known, and what the
+/// uncertainty of a step is made of.
 class SequencePane : public QTabWidget {
   Q_OBJECT
 
@@ -26,12 +28,15 @@ class SequencePane : public QTabWidget {
 
   SheetView& steps() { return *m_steps; }
   SheetView& shunts() { return *m_shunts; }
+  SheetView& uncertainties() { return *m_uncertainties; }
   /// The table that is in front.
   SheetView& current();
   CheckBar& checks() { return *m_checks; }
   BudgetView& budget() { return *m_budget; }
   /// Shows the shunts with row `shunt` chosen.
   void showShunt(std::size_t shunt);
+  /// Shows the uncertainties with the row of `input` chosen.
+  void showUncertainty(core::Input input);
   void showSteps() { setCurrentIndex(0); }
   void showBudget();
 
@@ -42,6 +47,8 @@ class SequencePane : public QTabWidget {
   void addShunt();
   void removeShunt();
   void layOutTwoSided();
+  /// Drops what is stated about the inputs of the chosen rows.
+  void assumeAgain();
 
  signals:
   void refused(const QString& reason);
@@ -49,6 +56,7 @@ class SequencePane : public QTabWidget {
  private:
   QWidget* stepsPage();
   QWidget* shuntsPage();
+  QWidget* uncertaintiesPage();
   QToolButton* tool(const QString& name, const QString& text, const QString& tip,
                     const std::function<void()>& act);
   void followSession();
@@ -58,8 +66,10 @@ class SequencePane : public QTabWidget {
   Session& m_session;
   SequenceModel m_sequence;
   ShuntModel m_shuntModel;
+  UncertaintyModel m_uncertaintyModel;
   SheetView* m_steps;
   SheetView* m_shunts;
+  SheetView* m_uncertainties;
   CheckBar* m_checks;
   BudgetView* m_budget;
 };

@@ -27,7 +27,7 @@ class SheetModel : public QAbstractTableModel {
   /// Why a cell of this column takes no text now.
   virtual QString whyFixed(int column) const;
   /// Empties the given cells where they can be empty; one undo step.
-  core::Result<void> clearCells(const QModelIndexList& cells);
+  virtual core::Result<void> clearCells(const QModelIndexList& cells);
 
  signals:
   void refused(const QString& reason);
