@@ -144,6 +144,7 @@ void BudgetView::buildTable() {
   m_table->setSortingEnabled(true);
   m_table->sortByColumn(BudgetModel::Share, Qt::DescendingOrder);
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  m_table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   m_table->horizontalHeader()->setMaximumSectionSize(greatestColumn_px);
   m_table->horizontalHeader()->setStretchLastSection(true);
   connect(m_table, &QTableView::activated, this, &BudgetView::activate);
@@ -224,7 +225,7 @@ void BudgetView::showStep() {
   const core::Budget& budget = m_session.shownBudget();
   const core::StepUncertainty& uncertainty = *budget.of(scope).steps[step];
   say(m_headline, budgetHeadline(setup, scope, step, uncertainty));
-  say(m_details, tr("Combined standard uncertainty u = %1 %2; effective degrees of freedom: %3.")
+  say(m_details, tr("Combined standard uncertainty u = %1 %2; %3.")
                      .arg(twoDigitsText(uncertainty.standard), toQString(core::scopeUnitText(setup, scope)),
                           degreesOfFreedomText(uncertainty)));
   m_model.show(setup, budget, scope, step);

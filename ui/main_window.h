@@ -18,7 +18,8 @@ class SequencePane;
 class SetupForm;
 
 /// The one window: channels and set-up at the left, the views Bridge, Outcome and Sequence in
-/// splitters. Each view fills the whole area at Alt+1, Alt+2, Alt+3; Alt+0 shows all again.
+/// splitters. Each view fills the whole area at Alt+1, Alt+2, Alt+3, the budget of the sequence at Alt+4;
+/// Alt+0 shows all again.
 class MainWindow : public QMainWindow {
   Q_OBJECT
 

@@ -38,6 +38,7 @@ const std::vector<Shot>& shots() {
       {"bridge", {1280, 800}, false, 0, 6, false, "viewBridge"},
       {"sequence", {1280, 800}, false, 1, 2, false, "viewSequence"},
       {"outcome", {1280, 800}, false, 1, 2, true, "viewOutcome"},
+      {"budget", {1280, 800}, false, 0, 3, false, "viewBudget"},
   };
   return all;
 }

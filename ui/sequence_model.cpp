@@ -82,7 +82,11 @@ const core::CheckAssessment* SequenceModel::shownAssessment() const {
 }
 
 QVariant SequenceModel::headerData(int section, Qt::Orientation orientation, int role) const {
-  if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+  if (orientation != Qt::Horizontal) return {};
+  if (role == Qt::ToolTipRole && section == Expanded && session().channel())
+    return tr("Expanded uncertainty. %1 The scope is chosen on the page Budget.")
+        .arg(scopeSentence(shownSetup(), session().selection().scope));
+  if (role != Qt::DisplayRole) return {};
   const bool some = session().channel();
   const QString reading = some ? toQString(core::readingUnitText(shownSetup().instrument)) : QString("µm/m");
   const QString simulated = some ? toQString(core::simulatedUnitText(shownSetup().bridge)) : QString("µm/m");

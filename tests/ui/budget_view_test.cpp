@@ -274,7 +274,7 @@ TEST_F(Budget, CorrelatedInputsSwitchTheDegreesOfFreedomOffAndSaySo) {
   EXPECT_TRUE(said("budgetDetails").contains("effective degrees of freedom: 9"))
       << said("budgetDetails").toStdString();
   state({InputKind::Arm, 1}, arm);
-  EXPECT_TRUE(said("budgetDetails").contains("not used: correlated inputs contribute"))
+  EXPECT_TRUE(said("budgetDetails").contains("degrees of freedom not used: correlated inputs contribute"))
       << said("budgetDetails").toStdString();
 }
 

@@ -2,6 +2,7 @@
 #include "ui/budget/budget_model.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "ui/budget/budget_words.h"
 #include "ui/quantity_edit.h"
@@ -13,11 +14,14 @@ namespace {
 constexpr int valueDigits = 6;
 constexpr int contributionDigits = 3;
 constexpr int fullDigits = 15;
+constexpr double negligible = 1e-10;  ///< of the combined uncertainty, itself some 1e-4 of the value
 
 QString spreadName(const core::Uncertainty& uncertainty) {
   switch (core::distributionOf(uncertainty)) {
     case core::Distribution::Normal:
-      return uncertainty.degreesOfFreedom ? BudgetModel::tr("Student's t") : BudgetModel::tr("normal");
+      return uncertainty.degreesOfFreedom
+                 ? BudgetModel::tr("Student's t, ν = %1").arg(numberText(*uncertainty.degreesOfFreedom, 4))
+                 : BudgetModel::tr("normal");
     case core::Distribution::Rectangular:
       return BudgetModel::tr("rectangular");
     case core::Distribution::Triangular:
@@ -28,9 +32,11 @@ QString spreadName(const core::Uncertainty& uncertainty) {
   return {};
 }
 
-/// As a report writes it, without the distribution, which has a column of its own.
+/// As a report writes it, without the distribution and its degrees of freedom, which have a column.
 QString statedText(const core::Setup& setup, const core::BudgetInput& input) {
-  QString text = toQString(core::uncertaintyText(setup, input.input, input.uncertainty));
+  core::Uncertainty plain = input.uncertainty;
+  plain.degreesOfFreedom.reset();
+  QString text = toQString(core::uncertaintyText(setup, input.input, plain));
   if (input.uncertainty.statement != core::Statement::Tolerance) return text;
   const QString spread = ", " + toQString(core::distributionKey(input.uncertainty.distribution));
   const qsizetype at = text.indexOf(spread);
@@ -46,20 +52,23 @@ QString sourceHint(const core::Setup& setup, const core::BudgetInput& input) {
 }  // namespace
 
 BudgetModel::Row BudgetModel::rowOf(const core::Setup& setup, core::Scope scope,
-                                    const core::BudgetInput& input, const core::BudgetLine& line) {
+                                    const core::BudgetInput& input, const core::BudgetLine& line,
+                                    double combined) {
   const core::InputUnit unit = core::inputUnit(setup, input.input);
   Row row;
   row.input = input.input;
   row.value = input.value;
   row.standard = input.standard;
-  row.sensitivity = line.sensitivity;
-  row.contribution = line.contribution;
-  row.share = line.share;
+  // An input that plays no part is left with what rounding makes of a difference of equal numbers.
+  const bool none = input.standard > 0 && std::abs(line.contribution) < negligible * combined;
+  row.sensitivity = none ? 0 : line.sensitivity;
+  row.contribution = none ? 0 : line.contribution;
+  row.share = none ? 0 : line.share;
   row.name = toQString(core::inputName(setup, input.input));
   row.valueText = quantityText(input.value, unit.family, toQString(unit.named), valueDigits);
   row.uncertainText = statedText(setup, input);
   row.spreadText = spreadName(input.uncertainty);
-  row.sensitivityText = sensitivityText(setup, scope, input.input, line.sensitivity);
+  row.sensitivityText = sensitivityText(setup, scope, input.input, row.sensitivity);
   row.hint = row.name + ": " + toQString(core::uncertaintyText(setup, input.input, input.uncertainty)) +
              ". " + sourceHint(setup, input);
   row.assumed = input.assumed;
@@ -69,8 +78,9 @@ BudgetModel::Row BudgetModel::rowOf(const core::Setup& setup, core::Scope scope,
 void BudgetModel::show(const core::Setup& setup, const core::Budget& budget, core::Scope scope,
                        std::size_t step) {
   std::vector<Row> rows;
+  const auto& result = budget.of(scope).steps[step];
   for (const core::BudgetLine& line : core::budgetLines(setup, budget, scope, step))
-    rows.push_back(rowOf(setup, scope, budget.inputs[line.input], line));
+    rows.push_back(rowOf(setup, scope, budget.inputs[line.input], line, result->standard));
   showRows(std::move(rows), toQString(core::scopeUnitText(setup, scope)));
 }
 

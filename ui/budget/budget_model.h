@@ -44,7 +44,7 @@ class BudgetModel : public QAbstractTableModel {
 
   void showRows(std::vector<Row> rows, const QString& unit);
   static Row rowOf(const core::Setup& setup, core::Scope scope, const core::BudgetInput& input,
-                   const core::BudgetLine& line);
+                   const core::BudgetLine& line, double combined);
   QString text(const Row& row, int column) const;
   QVariant sortKey(const Row& row, int column) const;
 

@@ -86,17 +86,18 @@ QString expandedHeader(const core::Setup& setup, core::Scope scope) {
 }
 
 QString degreesOfFreedomText(const core::StepUncertainty& uncertainty) {
-  if (!uncertainty.dofUsable) return Words::tr("not used: correlated inputs contribute");
-  if (!uncertainty.dof) return Words::tr("infinite");
+  if (!uncertainty.dofUsable)
+    return Words::tr("effective degrees of freedom not used: correlated inputs contribute");
+  if (!uncertainty.dof) return Words::tr("effective degrees of freedom: infinite");
   const double whole = std::floor(*uncertainty.dof);
   const QString shown = numberText(*uncertainty.dof, 3);
-  return *uncertainty.dof == whole ? shown
-                                   : Words::tr("%1, cut down to %2 for k").arg(shown, numberText(whole, 6));
+  if (*uncertainty.dof == whole) return Words::tr("effective degrees of freedom: %1").arg(shown);
+  return Words::tr("effective degrees of freedom: %1, cut down to %2 for k").arg(shown, numberText(whole, 6));
 }
 
 QString expandedSentence(const core::Setup& setup, core::Scope scope,
                          const core::StepUncertainty& uncertainty) {
-  return Words::tr("%1: U = %2 %3 with k = %4 for %5; effective degrees of freedom: %6.")
+  return Words::tr("%1: U = %2 %3 with k = %4 for %5; %6.")
       .arg(scopeQuantity(setup, scope), twoDigitsText(uncertainty.expanded),
            toQString(core::scopeUnitText(setup, scope)), fixedNumberText(uncertainty.coverageFactor, 2),
            coverageText(setup.decision.coverage), degreesOfFreedomText(uncertainty));

@@ -19,7 +19,7 @@ QString expandedHeader(const core::Setup& setup, core::Scope scope);
 /// What U of a step is of, with k, coverage and degrees of freedom; one sentence.
 QString expandedSentence(const core::Setup& setup, core::Scope scope,
                          const core::StepUncertainty& uncertainty);
-/// "infinite", "37.2, cut down to 37 for k", "not used: correlated inputs contribute".
+/// "effective degrees of freedom: 37.2, cut down to 37 for k", "... not used: correlated inputs contribute".
 QString degreesOfFreedomText(const core::StepUncertainty& uncertainty);
 
 /// "4, +3": number and name of a step, counted from 0.

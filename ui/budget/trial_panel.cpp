@@ -77,6 +77,18 @@ QLayout* TrialPanel::controls() {
   QSizePolicy keepsRoom = m_progress->sizePolicy();
   keepsRoom.setRetainSizeWhenHidden(true);
   m_progress->setSizePolicy(keepsRoom);
+  connect(m_run, &QPushButton::clicked, &m_runner, &TrialRunner::run);
+  connect(m_cancel, &QPushButton::clicked, &m_runner, &TrialRunner::cancel);
+  auto* line = new QHBoxLayout;
+  line->addWidget(m_run);
+  line->addWidget(m_cancel);
+  line->addWidget(m_progress, 1);
+  line->addStretch();
+  addOptions(line);
+  return line;
+}
+
+void TrialPanel::addOptions(QBoxLayout* line) {
   m_live = new QCheckBox(tr("Keep running after edits"));
   m_live->setObjectName("liveTrials");
   m_live->setToolTip(tr("Replaces the trials by themselves shortly after each change"));
@@ -89,19 +101,11 @@ QLayout* TrialPanel::controls() {
   m_seedField->installEventFilter(new FieldUndoFilter(m_seedField));
   auto* seedName = new QLabel(tr("Seed"));
   seedName->setBuddy(m_seedField);
-  connect(m_run, &QPushButton::clicked, &m_runner, &TrialRunner::run);
-  connect(m_cancel, &QPushButton::clicked, &m_runner, &TrialRunner::cancel);
   connect(m_live, &QCheckBox::toggled, &m_runner, &TrialRunner::setLive);
   connect(m_seedField, &QLineEdit::textEdited, this, &TrialPanel::takeSeed);
-  auto* line = new QHBoxLayout;
-  line->addWidget(m_run);
-  line->addWidget(m_cancel);
-  line->addWidget(m_progress, 1);
-  line->addStretch();
   line->addWidget(m_live);
   line->addWidget(seedName);
   line->addWidget(m_seedField);
-  return line;
 }
 
 /// An empty field is one being typed in: the seed stays what it was.

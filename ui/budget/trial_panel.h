@@ -5,6 +5,7 @@
 
 #include "ui/budget/trial_words.h"
 
+class QBoxLayout;
 class QCheckBox;
 class QGridLayout;
 class QLabel;
@@ -38,6 +39,7 @@ class TrialPanel : public QWidget {
 
  private:
   QLayout* controls();
+  void addOptions(QBoxLayout* line);
   void takeSeed();
   void showControls();
   void say(const QString& sentence, const std::vector<core::Entry>& figures);
