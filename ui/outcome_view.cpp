@@ -343,7 +343,7 @@ void OutcomeView::showTable(const std::optional<Pair>& compared) {
   else if (chosen.check)
     m_model->setTable(core::checkTable(channel, evaluation, *chosen.check));
   else
-    m_model->setTable(core::planTable(channel.setup, evaluation.prediction));
+    m_model->setTable(core::planTable(channel.setup, evaluation.prediction, evaluation.budget));
   const QSignalBlocker quiet(m_table->selectionModel());
   if (chosen.step && static_cast<int>(*chosen.step) < m_model->rowCount())
     m_table->selectRow(static_cast<int>(*chosen.step));

@@ -1,106 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/channel_section.h"
 
+#include "core/plan/heating.h"
 #include "core/report/figures.h"
+#include "core/report/setup_entries.h"
 #include "core/report/step_row.h"
 #include "core/report/tables.h"
-#include "core/units/notation.h"
+#include "core/report/uncertainty_section.h"
 
 namespace core {
 namespace {
 
-std::string ohms(Resistance resistance) { return formatQuantity(resistance.base(), UnitFamily::Resistance); }
-
-std::string leadOhms(const Lead& lead) {
-  if (!std::holds_alternative<CopperWire>(lead)) return ohms(resistanceOf(lead));
-  return formatQuantity(resistanceOf(lead).base(), UnitFamily::Resistance, {}, 5);
-}
-
-std::string wireText(const Lead& lead) {
-  const auto* wire = std::get_if<CopperWire>(&lead);
-  if (!wire) return "resistance given";
-  return "copper, " + formatQuantity(wire->length.base(), UnitFamily::Length) + " of " +
-         formatQuantity(wire->section.base(), UnitFamily::Area, {}, 5) + " at " +
-         formatQuantity(wire->temperature.base(), UnitFamily::Temperature);
-}
-
-bool usesPoisson(BridgeType type) {
-  for (const StrainShare& share : templateOf(type).shares)
-    if (share.poisson != 0) return true;
-  return false;
-}
-
-void addElement(EntryList& list, const Bridge& bridge) {
-  if (isTransducer(bridge)) {
-    list.entries.push_back(
-        {"Rated output", formatQuantity(bridge.rating.ratedOutput.base(), UnitFamily::Output)});
-    list.entries.push_back(
-        {"Capacity", formatQuantity(bridge.rating.capacity, UnitFamily::Named, bridge.rating.loadUnit)});
-    return;
-  }
-  list.entries.push_back({"Gauge resistance, nominal", ohms(bridge.gauge.nominal)});
-  list.entries.push_back({"Gauge factor of the gauge", formatNumber(bridge.gauge.factor, 6)});
-  if (usesPoisson(bridge.type))
-    list.entries.push_back({"Poisson's ratio", formatNumber(bridge.gauge.poissonRatio, 6)});
-}
-
-EntryList bridgeEntries(const Bridge& bridge, const Result<Output>& zero) {
-  const BridgeTemplate& shape = templateOf(bridge.type);
-  EntryList list{"Bridge", {}};
-  addElement(list, bridge);
-  for (const std::size_t arm : {0, 1, 2, 3}) {
-    const std::string role = shape.shares[arm].active() ? ", active" : ", completion";
-    list.entries.push_back({"Arm " + std::to_string(arm + 1) + role, ohms(bridge.arms[arm])});
-  }
-  if (shape.senseLeads)
-    list.entries.push_back({"Excitation sensed", bridge.sixWire ? "at the bridge" : "at the instrument"});
-  if (zero) list.entries.push_back({"Output, all shunts open", formatFixed(zero->base() * 1e3, 4) + " mV/V"});
-  return list;
-}
-
-Table leadTable(const Bridge& bridge) {
-  Table table{"Leads", {{"Lead"}, {"Resistance", true}, {"From wire"}}, {}};
-  for (const Wire& wire : wiresOf(bridge)) {
-    const Lead& lead = bridge.leads[static_cast<std::size_t>(wire.role)];
-    table.rows.push_back({{std::string(leadName(wire.role)), leadOhms(lead), wireText(lead)}, {}});
-  }
-  return table;
-}
-
-EntryList instrumentEntries(const Instrument& instrument) {
-  EntryList list{"Instrument settings", {{"Readings in", readingUnitText(instrument)}}};
-  if (instrument.unit == ReadingUnit::MicrometrePerMetre) {
-    list.entries.push_back({"Gauge factor, as set", formatNumber(instrument.gaugeFactor, 6)});
-    list.entries.push_back({"Bridge factor, as set", formatNumber(instrument.bridgeFactor, 6)});
-  }
-  if (instrument.unit == ReadingUnit::Scaled)
-    list.entries.push_back({"Scale", formatNumber(instrument.unitsPerMillivoltPerVolt, 10) + " " +
-                                         instrument.scaledUnit + " per mV/V"});
-  list.entries.push_back({"Excitation", formatQuantity(instrument.excitation.base(), UnitFamily::Voltage)});
-  list.entries.push_back(
-      {"Input resistance", instrument.inputResistance ? ohms(*instrument.inputResistance) : "infinite"});
-  return list;
-}
-
-EntryList limitEntries(const Setup& setup) {
-  const Limits& limits = setup.limits;
-  return {"Limits",
-          {{"Deviation, share of expected", formatQuantity(limits.relative, UnitFamily::Percent)},
-           {"Never narrower than",
-            formatQuantity(limits.least.base(), UnitFamily::Named, readingUnitText(setup.instrument))},
-           {"Zero return, share of greatest", formatQuantity(limits.zeroReturn, UnitFamily::Percent)}}};
-}
-
-Table shuntTable(const Setup& setup) {
-  Table table{"Shunts", {{"Shunt"}, {"Resistance", true}, {"From"}, {"To"}, {"Own wires", true}}, {}};
-  for (const Shunt& shunt : setup.shunts)
-    table.rows.push_back({{shunt.name, ohms(shunt.resistance), pointName(setup.bridge, shunt.a),
-                           pointName(setup.bridge, shunt.b), ohms(shunt.wires)},
-                          {}});
-  return table;
-}
-
-void addPlan(Section& section, const Setup& setup, const SetupPrediction& prediction) {
+void addPlan(Section& section, const Setup& setup, const ChannelEvaluation& evaluation) {
+  const SetupPrediction& prediction = evaluation.prediction;
   if (setup.shunts.empty())
     section.blocks.push_back(Paragraph{"The channel has no shunts.", {}});
   else
@@ -111,12 +23,22 @@ void addPlan(Section& section, const Setup& setup, const SetupPrediction& predic
     section.blocks.push_back(Paragraph{"The channel has no steps.", {}});
     return;
   }
-  section.blocks.push_back(planTable(setup, prediction));
+  section.blocks.push_back(planTable(setup, prediction, evaluation.budget));
   if (!prediction.zero) return;
   for (std::size_t step = 0; step < prediction.steps.size(); ++step)
     if (!prediction.steps[step])
       section.blocks.push_back(Caution{"Step " + std::to_string(step + 1) +
                                        " cannot be predicted: " + prediction.steps[step].error().text()});
+}
+
+/// Self-heating, when the grid of the gauges is known.
+void addHeat(Section& section, const Setup& setup) {
+  const auto advice = heatAdvice(setup);
+  if (!advice) return;
+  if (advice->verdict == HeatVerdict::Above)
+    section.blocks.push_back(Caution{"Self-heating: " + advice->text});
+  else
+    section.blocks.push_back(Paragraph{"Self-heating: " + advice->text, {}});
 }
 
 Section setupSection(const Document& document, std::size_t index, const ChannelEvaluation& evaluation) {
@@ -132,8 +54,12 @@ Section setupSection(const Document& document, std::size_t index, const ChannelE
   section.blocks.push_back(bridgeEntries(channel.setup.bridge, evaluation.prediction.zero));
   section.blocks.push_back(instrumentEntries(channel.setup.instrument));
   section.blocks.push_back(limitEntries(channel.setup));
+  section.blocks.push_back(Paragraph{"Decision rule: " + decisionText(channel.setup.decision) + ".", {}});
+  if (EntryList effects = effectEntries(channel.setup); !effects.entries.empty())
+    section.blocks.push_back(std::move(effects));
+  addHeat(section, channel.setup);
   section.blocks.push_back(leadTable(channel.setup.bridge));
-  addPlan(section, channel.setup, evaluation.prediction);
+  addPlan(section, channel.setup, evaluation);
   return section;
 }
 
@@ -150,6 +76,7 @@ EntryList checkEntries(const Channel& channel, const Check& check) {
   list.entries.push_back({"Run by", check.person.empty() ? "not given" : check.person});
   if (!check.remark.empty()) list.entries.push_back({"Remark", check.remark});
   list.entries.push_back({"Judged by", setupSentence(channel, check)});
+  list.entries.push_back({"Decision rule", decisionText(setupOf(channel, check).decision)});
   if (const auto& recording = check.recording) {
     list.entries.push_back({"Recording", recording->path + ", column " + recording->column + ", " +
                                              std::to_string(recording->size_bytes) + " bytes"});
@@ -166,13 +93,17 @@ bool hasReading(const Check& check) {
   return false;
 }
 
+std::string_view verbOf(Verdict verdict) {
+  if (verdict == Verdict::Fail) return " fails. ";
+  return verdict == Verdict::CannotTell ? " cannot be decided. " : ". ";
+}
+
 /// Why each step that does not pass does not. Not emphasised: the table and the verdict are.
 void addReasons(Section& section, const std::vector<StepRow>& rows) {
   for (const StepRow& row : rows) {
     if (row.verdict == Verdict::Pass) continue;
     const std::string step = "Step " + std::to_string(row.step + 1);
-    const std::string_view fails = row.verdict == Verdict::Fail ? " fails. " : ". ";
-    section.blocks.push_back(Paragraph{step + std::string(fails) + row.reason, {}});
+    section.blocks.push_back(Paragraph{step + std::string(verbOf(row.verdict)) + row.reason, {}});
   }
 }
 
@@ -229,6 +160,7 @@ std::vector<Section> channelSections(const Document& document, std::size_t index
   std::vector<Section> sections{setupSection(document, index, evaluation)};
   if (channel.checks.empty())
     sections.front().blocks.push_back(Paragraph{"The channel has not been checked.", Verdict::NotJudged});
+  if (auto uncertainty = uncertaintySection(channel, evaluation)) sections.push_back(*std::move(uncertainty));
   for (std::size_t check = 0; check < channel.checks.size(); ++check)
     sections.push_back(checkSection(document, index, evaluation, check));
   if (channel.checks.size() >= 2) sections.push_back(comparisonSection(channel, evaluation));

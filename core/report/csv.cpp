@@ -11,9 +11,11 @@ namespace core {
 namespace {
 
 constexpr std::string_view header =
-    "channel,check,check_date,step,label,closed_shunts,hold_s,polarity,simulated,simulated_unit,"
-    "output_mV_per_V,expected_reading,reading,reading_std_uncertainty,change,deviation,limit,reading_unit,"
-    "verdict,reason";
+    "channel,check,check_date,step,label,closed_shunts,hold_s,polarity,"
+    "simulated,expanded_uncertainty_strain,coverage_factor_strain,simulated_unit,output_mV_per_V,"
+    "expected_reading,expanded_uncertainty_chain,coverage_factor_chain,coverage_probability,"
+    "reading,reading_std_uncertainty,change,deviation,deviation_expanded_uncertainty,limit,reading_unit,"
+    "decision_rule,guard_band,conformity_probability,en_number,verdict,reason";
 
 /// What stands before the first character that a spreadsheet may take as the start of a formula.
 constexpr std::string_view skipped = " \n\xC2\xA0";
@@ -38,6 +40,7 @@ struct CheckCells {
 void addRow(std::string& csv, const std::string& channel, const CheckCells& check, const Setup& setup,
             const StepRow& row) {
   const std::optional<double> output = row.output ? std::optional(row.output->base() * 1e3) : std::nullopt;
+  const Decided decided = row.decided.value_or(Decided{});
   const std::string cells[] = {csvText(channel),
                                csvText(check.name),
                                csvText(check.date),
@@ -47,15 +50,25 @@ void addRow(std::string& csv, const std::string& channel, const CheckCells& chec
                                number(row.hold.base()),
                                row.expected ? std::string(polarityWord(row.polarity)) : std::string(),
                                number(row.simulated),
+                               number(row.expandedStrain),
+                               number(row.coverageStrain),
                                csvText(simulatedUnitText(setup.bridge)),
                                number(output),
                                number(row.expected),
+                               number(row.expandedChain),
+                               number(row.coverageChain),
+                               number(setup.decision.coverage),
                                number(row.reading),
                                number(row.uncertainty),
                                number(row.change),
                                number(row.deviation),
+                               number(decided.expanded),
                                number(row.limit),
                                csvText(readingUnitText(setup.instrument)),
+                               std::string(decisionRuleKey(setup.decision.rule)),
+                               number(decided.guardBand),
+                               number(decided.probability),
+                               number(decided.en),
                                std::string(verdictWord(row.verdict)),
                                csvText(row.reason)};
   std::string_view separator;
@@ -75,7 +88,8 @@ void addChannel(std::string& csv, const Channel& channel) {
       addRow(csv, channel.name, {made.name, made.date}, setupOf(channel, made), row);
   }
   if (!channel.checks.empty()) return;
-  for (StepRow& row : plannedRows(channel.setup, evaluation.prediction)) {
+  for (StepRow& row : plannedRows(channel.setup, evaluation.prediction, evaluation.budget)) {
+    if (row.reason.empty() && !row.notBudgeted.empty()) row.reason = "No uncertainty: " + row.notBudgeted;
     if (row.reason.empty()) row.reason = "Not judged: the channel has no check.";
     addRow(csv, channel.name, {}, channel.setup, row);
   }

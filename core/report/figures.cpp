@@ -15,6 +15,8 @@ std::string shown(double value, const std::string& unit) {
   return formatNumber(value, 4) + " " + unit;
 }
 
+std::string percent(double share) { return formatNumber(100 * share, 4) + " %"; }
+
 /// Without unit where readings are in the unit of what is simulated: the slope is then a plain ratio.
 std::string slopeText(const Setup& setup, const Line& line) {
   const std::string reading = readingUnitText(setup.instrument), simulated = simulatedUnitText(setup.bridge);
@@ -105,11 +107,45 @@ std::string shownNumber(const std::optional<double>& value, int decimals) {
   return std::abs(*value) < 1e12 ? formatFixed(*value, decimals) : formatNumber(*value, 6);
 }
 
+int decimalsOfUncertainty(double uncertainty) {
+  const double size = std::abs(uncertainty);
+  if (!std::isfinite(size) || size == 0) return 0;
+  const int decimals = static_cast<int>(std::clamp(1 - std::floor(std::log10(size)), 0.0, 50.0));
+  const bool roundsUp = decimals > 0 && std::round(size * std::pow(10.0, decimals)) >= 100;
+  return roundsUp ? decimals - 1 : decimals;
+}
+
+std::string shownUncertainty(const std::optional<double>& uncertainty) {
+  if (!uncertainty || !std::isfinite(*uncertainty)) return shownNumber(uncertainty, 0);
+  const double size = std::abs(*uncertainty);
+  if (size > 0 && (size < 1e-7 || size >= 1e12)) return formatNumber(*uncertainty, 2);
+  return formatFixed(*uncertainty, decimalsOfUncertainty(*uncertainty));
+}
+
 std::string withError(double value, const std::optional<double>& error) {
   if (!error || !std::isfinite(*error) || !std::isfinite(value)) return formatNumber(value, 6);
   if (*error < 1e-9 || *error >= 1e9) return formatNumber(value, 6) + " ± " + formatNumber(*error, 2);
-  const int decimals = static_cast<int>(std::max(0.0, 1 - std::floor(std::log10(*error))));
+  const int decimals = decimalsOfUncertainty(*error);
   return formatFixed(value, decimals) + " ± " + formatFixed(*error, decimals);
+}
+
+std::string decisionText(const Decision& decision) {
+  const std::string name(decisionRuleName(decision.rule));
+  const std::string coverage = ", coverage " + percent(decision.coverage);
+  switch (decision.rule) {
+    case DecisionRule::Simple:
+      return name + ", U plays no part";
+    case DecisionRule::SharedRisk:
+      return name + ", U at most " + percent(decision.greatestShare) + " of the limit" + coverage;
+    case DecisionRule::Guarded:
+      return name + ", guard band " + formatNumber(decision.guardFactor, 4) + " × U" + coverage;
+    case DecisionRule::Conformity:
+      return name + ", " + percent(decision.conformity) + " passes, " + percent(1 - decision.conformity) +
+             " fails";
+    case DecisionRule::EnNumber:
+      return name + ", a size up to 1 passes" + coverage;
+  }
+  return name;
 }
 
 std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check) {

@@ -17,8 +17,19 @@ int decimalsFor(std::span<const double> values);
 /// `value` with `decimals` places; "" when absent, "not a number" or "infinite" when it is that.
 std::string shownNumber(const std::optional<double>& value, int decimals);
 
+/// Places after the point that give an uncertainty two significant digits, and no more than it needs: 1 of
+/// 1.7, 5 of 0.00041, 2 of 0.0996 (which is 0.10), none of 123.
+int decimalsOfUncertainty(double uncertainty);
+
+/// An uncertainty to two significant digits: "1.7", "0.10", "123", "0"; "" when absent, a word when it is no
+/// finite number.
+std::string shownUncertainty(const std::optional<double>& uncertainty);
+
 /// "0.99870 ± 0.00041": the value to two digits of its standard error; without one, to six digits.
 std::string withError(double value, const std::optional<double>& error);
+
+/// The decision rule with the numbers it uses: "guarded acceptance, guard band 1 × U, coverage 95.45 %".
+std::string decisionText(const Decision& decision);
 
 /// Figures of one check in words: line, zero return, steps judged.
 std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/html.h"
 
+#include <algorithm>
+#include <utility>
+
 namespace core {
 namespace {
 
@@ -12,14 +15,17 @@ h2 { font-size: 13pt; margin-top: 18px; margin-bottom: 6px; }
 h3 { font-size: 10.5pt; margin-top: 14px; margin-bottom: 4px; }
 p { margin-top: 4px; margin-bottom: 4px; }
 p.caption { font-weight: bold; margin-top: 8px; margin-bottom: 2px; }
+p.note { font-size: 8pt; color: #4c5560; margin-top: 2px; margin-bottom: 6px; }
 p.caution { background-color: #fff3e0; margin-top: 4px; margin-bottom: 4px; }
 p.pass, td.pass { color: #00704f; font-weight: bold; }
 p.fail, td.fail { color: #b84600; font-weight: bold; }
+p.untold, td.untold { color: #8a6100; font-weight: bold; }
 p.open, td.open { color: #4c5560; font-weight: bold; }
 table { border-collapse: collapse; }
 th { font-size: 8pt; background-color: #e9edf1; border: 1px solid #b9c1c9; padding: 2px 5px; white-space: nowrap; }
 td { font-size: 8pt; border: 1px solid #d3d8dd; padding: 1px 5px; }
 td.hand { padding: 14px 5px; }
+td.number { white-space: nowrap; }
 td.fine { font-size: 7pt; }
 td.name { color: #4c5560; white-space: nowrap; }
 td.side { border: none; padding: 3px 9px 0px 0px; vertical-align: top; }
@@ -32,17 +38,21 @@ std::string_view classOf(Verdict verdict) {
     case Verdict::Fail:
       return "fail";
     case Verdict::CannotTell:
+      return "untold";
     case Verdict::NotJudged:
       return "open";
   }
   return {};
 }
 
-/// The unit on a line of its own, so that columns stay narrow.
+/// "U of", "expected", "(chain),", "µm/m": each on a line of its own, so that columns stay narrow.
 std::string headText(const std::string& name) {
-  const std::size_t comma = name.rfind(", ");
-  if (comma == std::string::npos) return htmlText(name);
-  return htmlText(name.substr(0, comma + 1)) + "<br>" + htmlText(name.substr(comma + 2));
+  constexpr std::pair<std::string_view, std::string_view> breaks[] = {
+      {" (", "<br>("}, {", ", ",<br>"}, {"U of ", "U of<br>"}, {"Guard ", "Guard<br>"}};
+  std::string html = htmlText(name);
+  for (const auto& [from, to] : breaks)
+    if (const std::size_t at = html.rfind(from); at != std::string::npos) html.replace(at, from.size(), to);
+  return html;
 }
 
 class Writer {
@@ -77,6 +87,7 @@ class Writer {
     m_html += "</tr></thead><tbody>\n";
     for (const TableRow& row : table.rows) addRow(table, row);
     m_html += "</tbody></table>\n";
+    if (!table.note.empty()) m_html += "<p class=\"note\">" + htmlText(table.note) + "</p>\n";
   }
 
   void operator()(const Picture& picture) {
@@ -125,17 +136,30 @@ class Writer {
     if (!caption.empty()) m_html += "<p class=\"caption\">" + htmlText(caption) + "</p>\n";
   }
 
-  // Emphasis only on the last cell, which holds the word.
+  // Emphasis only on the last cell that says something, which holds the word.
   static std::string_view cellClass(const Table& table, const TableRow& row, std::size_t cell) {
     if (table.handwriting) return "hand";
-    return row.verdict && cell + 1 == row.cells.size() ? classOf(*row.verdict) : "plain";
+    const auto saysNothing = [](const std::string& text) { return text.empty(); };
+    const bool last =
+        !row.cells[cell].empty() &&
+        std::all_of(row.cells.begin() + static_cast<std::ptrdiff_t>(cell) + 1, row.cells.end(), saysNothing);
+    if (row.verdict && last) return classOf(*row.verdict);
+    return table.columns[cell].numeric && startsNumber(row.cells[cell]) ? "number" : "plain";
+  }
+
+  /// QTextDocument forgets the gap below a table that ends with a cell of nothing.
+  static std::string cellText(const std::string& text) { return text.empty() ? "&nbsp;" : htmlText(text); }
+
+  /// What must not be broken over two lines; words in a column of numbers may.
+  static bool startsNumber(const std::string& text) {
+    return !text.empty() && (text[0] == '-' || (text[0] >= '0' && text[0] <= '9'));
   }
 
   void addRow(const Table& table, const TableRow& row) {
     m_html += "<tr>";
     for (std::size_t k = 0; k < row.cells.size(); ++k)
       m_html += "<td align=\"" + std::string(table.columns[k].numeric ? "right" : "left") + "\" class=\"" +
-                std::string(cellClass(table, row, k)) + "\">" + htmlText(row.cells[k]) + "</td>";
+                std::string(cellClass(table, row, k)) + "\">" + cellText(row.cells[k]) + "</td>";
     m_html += "</tr>\n";
   }
 

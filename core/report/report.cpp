@@ -2,6 +2,8 @@
 #include "core/report/report.h"
 
 #include "core/report/channel_section.h"
+#include "core/report/figures.h"
+#include "core/report/uncertainty_tables.h"
 
 namespace core {
 namespace {
@@ -11,10 +13,12 @@ std::string given(const std::string& text) { return text.empty() ? "not given" :
 /// All channels and all checks, each evaluated once.
 struct Overview {
   Table channels{"Channels", {{"Channel"}, {"Bridge"}, {"Steps", true}, {"Checks", true}, {"Status"}}, {}};
-  Table checks{"Checks", {{"Channel"}, {"Check"}, {"Date"}, {"Run by"}, {"Verdict"}}, {}};
+  Table checks{"Checks", {{"Channel"}, {"Check"}, {"Date"}, {"Run by"}, {"Decision rule"}, {"Verdict"}}, {}};
+  bool assumed = false;  ///< whether some channel or check rests on assumed uncertainties
 
   void add(const Channel& channel) {
     const ChannelEvaluation evaluation = evaluate(channel);
+    assumed = assumed || restsOnAssumptions(evaluation.budget);
     channels.rows.push_back({{channel.name, std::string(templateOf(channel.setup.bridge.type).name),
                               std::to_string(channel.setup.sequence.size()),
                               std::to_string(channel.checks.size()), evaluation.status},
@@ -22,9 +26,11 @@ struct Overview {
     for (std::size_t k = 0; k < channel.checks.size(); ++k) {
       const Check& check = channel.checks[k];
       const Verdict verdict = evaluation.checks[k].assessment.verdict;
-      checks.rows.push_back({{channel.name, check.name, given(check.date), given(check.person),
-                              std::string(verdictWord(verdict))},
-                             verdict});
+      checks.rows.push_back(
+          {{channel.name, check.name, given(check.date), given(check.person),
+            decisionText(setupOf(channel, check).decision), std::string(verdictWord(verdict))},
+           verdict});
+      assumed = assumed || restsOnAssumptions(evaluation.checks[k].budget);
     }
   }
 };
@@ -39,12 +45,13 @@ Section summarySection(const Document& document) {
   if (!document.note.empty()) section.blocks.push_back(Paragraph{document.note, {}});
   section.blocks.push_back(Caution{std::string(chainScopeStatement())});
   for (std::string& caution : cautions()) section.blocks.push_back(Caution{std::move(caution)});
+  Overview overview;
+  for (const auto& channel : document.channels) overview.add(*channel);
+  if (overview.assumed) section.blocks.push_back(Caution{std::string(assumedUncertaintyStatement())});
   if (document.channels.empty()) {
     section.blocks.push_back(Paragraph{"The document has no channels.", Verdict::NotJudged});
     return section;
   }
-  Overview overview;
-  for (const auto& channel : document.channels) overview.add(*channel);
   section.blocks.push_back(std::move(overview.channels));
   if (overview.checks.rows.empty())
     section.blocks.push_back(Paragraph{"No channel has been checked.", Verdict::NotJudged});
@@ -65,6 +72,12 @@ Section signatureSection(const Document& document) {
 std::string_view chainScopeStatement() {
   return "Verdicts cover the electrical chain only: leads, arms, excitation, amplifier and scaling. They say "
          "nothing about gauge factor, gauge bond or alignment.";
+}
+
+std::string_view assumedUncertaintyStatement() {
+  return "Uncertainties marked as assumed are usual tolerances of such parts, not those of your own. State "
+         "the "
+         "figures of your certificates and data sheets before you rely on an uncertainty.";
 }
 
 std::vector<std::string> cautions() {

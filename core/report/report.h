@@ -50,6 +50,7 @@ struct Table {
   std::vector<TableColumn> columns;
   std::vector<TableRow> rows;
   bool handwriting = false;  ///< empty cells are to be filled in by hand
+  std::string note = {};     ///< to stand below it: what its numbers mean; may be empty
 };
 
 /// A place for a picture that whoever lays out the report may draw.
@@ -74,12 +75,15 @@ struct Report {
   std::vector<Section> sections;
 };
 
-/// The whole document in words: cautions, channels and checks with who, when and verdict; every channel with
-/// bridge, leads, instrument, shunts, plan and checks, the last two checks compared; a block for signatures.
+/// The whole document in words: cautions, channels and checks with who, when, decision rule and verdict;
+/// every channel with bridge, leads, instrument, effects that are switched on, shunts, plan, uncertainty and
+/// checks, the last two checks compared; a block for signatures.
 Report reportOf(const Document& document);
 
 /// What is in every report and in the window beside a verdict: what it does and does not cover.
 std::string_view chainScopeStatement();
+/// That assumed uncertainties are usual tolerances; in every report that holds one.
+std::string_view assumedUncertaintyStatement();
 /// What the reader has to know before acting on a report or wiring a shunt.
 std::vector<std::string> cautions();
 

@@ -19,10 +19,26 @@ std::optional<double> base(const std::optional<Reading>& reading) {
   return reading ? std::optional(reading->base()) : std::nullopt;
 }
 
+void addUncertainty(StepRow& row, const Budget& budget) {
+  if (const auto& chain = budget.of(Scope::Chain).steps[row.step]) {
+    row.expandedChain = chain->expanded;
+    row.coverageChain = chain->coverageFactor;
+  } else {
+    row.notBudgeted = chain.error().text();
+  }
+  if (const auto& strain = budget.of(Scope::Strain).steps[row.step]) {
+    row.expandedStrain = strain->expanded;
+    row.coverageStrain = strain->coverageFactor;
+  } else if (row.notBudgeted.empty()) {
+    row.notBudgeted = strain.error().text();
+  }
+}
+
 void addJudgement(StepRow& row, const StepAssessment& judged) {
   row.change = base(judged.change);
   row.deviation = base(judged.deviation);
   row.limit = base(judged.limit);
+  row.decided = judged.decided;
   row.verdict = judged.verdict;
   row.reason = judged.reason;
   if (row.change && !std::isfinite(*row.change)) row.reason = "The reading is no finite number.";
@@ -37,7 +53,8 @@ void addReading(StepRow& row, const Check& check) {
 
 }  // namespace
 
-std::vector<StepRow> plannedRows(const Setup& setup, const SetupPrediction& prediction) {
+std::vector<StepRow> plannedRows(const Setup& setup, const SetupPrediction& prediction,
+                                 const Budget& budget) {
   std::vector<StepRow> rows(setup.sequence.size());
   for (std::size_t step = 0; step < rows.size(); ++step) {
     StepRow& row = rows[step];
@@ -55,6 +72,7 @@ std::vector<StepRow> plannedRows(const Setup& setup, const SetupPrediction& pred
     row.simulated = simulatedInUnit(setup.bridge, predicted->simulated);
     row.output = predicted->output;
     row.expected = predicted->reading.base();
+    addUncertainty(row, budget);
   }
   return rows;
 }
@@ -62,7 +80,8 @@ std::vector<StepRow> plannedRows(const Setup& setup, const SetupPrediction& pred
 std::vector<StepRow> stepRows(const Channel& channel, const ChannelEvaluation& evaluation,
                               std::size_t check) {
   const CheckEvaluation& judged = evaluation.checks[check];
-  std::vector<StepRow> rows = plannedRows(setupOf(channel, channel.checks[check]), judged.prediction);
+  std::vector<StepRow> rows =
+      plannedRows(setupOf(channel, channel.checks[check]), judged.prediction, judged.budget);
   for (StepRow& row : rows) {
     addReading(row, channel.checks[check]);
     addJudgement(row, judged.assessment.steps[row.step]);

@@ -3,6 +3,7 @@
 
 #include "core/report/figures.h"
 #include "core/report/step_row.h"
+#include "core/report/uncertainty_tables.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -18,10 +19,53 @@ int decimalsOf(const std::vector<StepRow>& rows, std::optional<double> StepRow::
 
 TableColumn numeric(const std::string& name, const std::string& unit) { return {name + ", " + unit, true}; }
 
+/// Of a step that is predicted: without an uncertainty the cell must not look forgotten.
+std::string known(const std::optional<double>& uncertainty) {
+  return uncertainty ? shownUncertainty(uncertainty) : "not known";
+}
+
+/// The columns of a check that depend on its decision rule: the limit, and what the rule looks at.
+class RuleColumns {
+ public:
+  explicit RuleColumns(const Setup& setup)
+      : m_rule(setup.decision.rule),
+        m_guardBand(m_rule == DecisionRule::Guarded && setup.decision.guardFactor != 1),
+        m_unit(readingUnitText(setup.instrument)) {}
+
+  void addHeads(Table& table) const {
+    // The limit plays no part in an E_n number.
+    if (m_rule != DecisionRule::EnNumber) table.columns.push_back(numeric("Limit", m_unit));
+    if (m_rule != DecisionRule::Simple) table.columns.push_back(numeric("U of deviation", m_unit));
+    if (m_guardBand) table.columns.push_back(numeric("Guard band", m_unit));
+    if (m_rule == DecisionRule::Conformity) table.columns.push_back({"Conformity, %", true});
+    if (m_rule == DecisionRule::EnNumber) table.columns.push_back({"E_n", true});
+  }
+
+  void addCells(const StepRow& row, int decimals, TableRow& line) const {
+    const Decided decided = row.decided.value_or(Decided{});
+    if (m_rule != DecisionRule::EnNumber) line.cells.push_back(shownNumber(row.limit, decimals));
+    if (m_rule != DecisionRule::Simple) line.cells.push_back(shownUncertainty(decided.expanded));
+    if (m_guardBand) line.cells.push_back(shownUncertainty(decided.guardBand));
+    if (m_rule == DecisionRule::Conformity) line.cells.push_back(percentText(decided.probability));
+    if (m_rule == DecisionRule::EnNumber) line.cells.push_back(shownNumber(decided.en, 2));
+  }
+
+ private:
+  static std::string percentText(const std::optional<double>& probability) {
+    return probability ? formatFixed(100 * *probability, 1) : std::string();
+  }
+
+  DecisionRule m_rule;
+  bool m_guardBand;  ///< as a column of its own: with a factor of 1 it is U
+  std::string m_unit;
+};
+
 }  // namespace
 
-Table planTable(const Setup& setup, const SetupPrediction& prediction) {
+Table planTable(const Setup& setup, const SetupPrediction& prediction, const Budget& budget) {
   const std::string simulatedUnit = simulatedUnitText(setup.bridge);
+  const std::string readingUnit = readingUnitText(setup.instrument);
+  const std::string strain = scopeName(setup, Scope::Strain), chain = scopeName(setup, Scope::Chain);
   Table table{"Plan: steps and what they should show",
               {{"Step", true},
                {"Label"},
@@ -29,22 +73,29 @@ Table planTable(const Setup& setup, const SetupPrediction& prediction) {
                {"Hold, s", true},
                {"Polarity"},
                numeric("Simulated", simulatedUnit),
+               numeric("U of simulated (" + strain + ")", simulatedUnit),
                {"Output, mV/V", true},
-               numeric("Expected", readingUnitText(setup.instrument))},
-              {}};
-  const std::vector<StepRow> rows = plannedRows(setup, prediction);
+               numeric("Expected", readingUnit),
+               numeric("U of expected (" + chain + ")", readingUnit)},
+              {},
+              false,
+              coverageSentence(setup, budget)};
+  const std::vector<StepRow> rows = plannedRows(setup, prediction, budget);
   const int simulatedDecimals = decimalsOf(rows, &StepRow::simulated);
   const int expectedDecimals = decimalsOf(rows, &StepRow::expected);
   for (const StepRow& row : rows) {
     TableRow line{{std::to_string(row.step + 1), row.label, row.closed, formatNumber(row.hold.base(), 6)},
                   {}};
     if (row.expected) {
-      const auto more = {
-          std::string(polarityWord(row.polarity)), shownNumber(row.simulated, simulatedDecimals),
-          shownNumber(row.output->base() * 1e3, 6), shownNumber(row.expected, expectedDecimals)};
+      const auto more = {std::string(polarityWord(row.polarity)),
+                         shownNumber(row.simulated, simulatedDecimals),
+                         known(row.expandedStrain),
+                         shownNumber(row.output->base() * 1e3, 6),
+                         shownNumber(row.expected, expectedDecimals),
+                         known(row.expandedChain)};
       line.cells.insert(line.cells.end(), more);
     } else {
-      line.cells.insert(line.cells.end(), {"not known", "", "", "cannot be predicted"});
+      line.cells.insert(line.cells.end(), {"not known", "", "", "", "cannot be predicted", ""});
       line.verdict = Verdict::NotJudged;
     }
     table.rows.push_back(std::move(line));
@@ -55,6 +106,7 @@ Table planTable(const Setup& setup, const SetupPrediction& prediction) {
 Table checkTable(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check) {
   const Setup& setup = setupOf(channel, channel.checks[check]);
   const std::string unit = readingUnitText(setup.instrument);
+  const RuleColumns rule(setup);
   Table table{"Steps of " + channel.checks[check].name,
               {{"Step", true},
                {"Label"},
@@ -62,20 +114,23 @@ Table checkTable(const Channel& channel, const ChannelEvaluation& evaluation, st
                numeric("Expected", unit),
                numeric("Reading", unit),
                numeric("Change", unit),
-               numeric("Deviation", unit),
-               numeric("Limit", unit),
-               {"Verdict"}},
+               numeric("Deviation", unit)},
               {}};
+  rule.addHeads(table);
+  table.columns.push_back({"Verdict"});
   const std::vector<StepRow> rows = stepRows(channel, evaluation, check);
   const int simulated = decimalsOf(rows, &StepRow::simulated);
   const int expected = decimalsOf(rows, &StepRow::expected);
-  for (const StepRow& row : rows)
-    table.rows.push_back({{std::to_string(row.step + 1), row.label, shownNumber(row.simulated, simulated),
-                           row.expected ? shownNumber(row.expected, expected) : "cannot be predicted",
-                           row.reading ? shownNumber(row.reading, expected) : "no reading",
-                           shownNumber(row.change, expected), shownNumber(row.deviation, expected),
-                           shownNumber(row.limit, expected), std::string(verdictWord(row.verdict))},
-                          row.verdict});
+  for (const StepRow& row : rows) {
+    TableRow line{{std::to_string(row.step + 1), row.label, shownNumber(row.simulated, simulated),
+                   row.expected ? shownNumber(row.expected, expected) : "cannot be predicted",
+                   row.reading ? shownNumber(row.reading, expected) : "no reading",
+                   shownNumber(row.change, expected), shownNumber(row.deviation, expected)},
+                  row.verdict};
+    rule.addCells(row, expected, line);
+    line.cells.emplace_back(verdictWord(row.verdict));
+    table.rows.push_back(std::move(line));
+  }
   return table;
 }
 

@@ -6,9 +6,11 @@
 
 namespace core {
 
-/// The plan with its predictions; a step that cannot be predicted says why.
-Table planTable(const Setup& setup, const SetupPrediction& prediction);
-/// One row a step: simulated, expected, reading, change, deviation, limit, verdict.
+/// The plan with its predictions and their expanded uncertainties, each in its scope; the note says k. A step
+/// that cannot be predicted says so. `budget` is that of the same set-up and prediction.
+Table planTable(const Setup& setup, const SetupPrediction& prediction, const Budget& budget);
+/// One row a step: simulated, expected, reading, change, deviation, limit, what the decision rule looks at,
+/// verdict.
 Table checkTable(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check);
 /// One row a step: before, after, difference, limit, verdict.
 Table comparisonTable(const Channel& channel, const Comparison& comparison, std::size_t before,

@@ -45,7 +45,7 @@ QString amount(const QString& name, double value, const std::string& unit) {
 CheckPlot plannedPlot(const core::Channel& channel, const core::ChannelEvaluation& evaluation) {
   CheckPlot plot;
   addTitles(plot, channel.setup);
-  addExpected(plot, core::plannedRows(channel.setup, evaluation.prediction));
+  addExpected(plot, core::plannedRows(channel.setup, evaluation.prediction, evaluation.budget));
   return plot;
 }
 

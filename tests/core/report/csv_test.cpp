@@ -8,6 +8,7 @@
 #include <limits>
 #include <map>
 
+#include "core/budget/inputs.h"
 #include "core/document/edits.h"
 
 namespace core {
@@ -127,6 +128,94 @@ TEST(ReportCsv, AChannelWithoutACheckGivesItsPlan) {
   ASSERT_EQ(rows.size(), 3U);
   EXPECT_EQ(row(rows, 1)["check"], "");
   EXPECT_EQ(row(rows, 1)["verdict"], "not judged");
+}
+
+TEST(ReportCsv, ColumnsStandInTheOrderOfTheManual) {
+  const Rows rows = parsed(reportCsv({}));
+  const std::vector<std::string> columns = {"channel",
+                                            "check",
+                                            "check_date",
+                                            "step",
+                                            "label",
+                                            "closed_shunts",
+                                            "hold_s",
+                                            "polarity",
+                                            "simulated",
+                                            "expanded_uncertainty_strain",
+                                            "coverage_factor_strain",
+                                            "simulated_unit",
+                                            "output_mV_per_V",
+                                            "expected_reading",
+                                            "expanded_uncertainty_chain",
+                                            "coverage_factor_chain",
+                                            "coverage_probability",
+                                            "reading",
+                                            "reading_std_uncertainty",
+                                            "change",
+                                            "deviation",
+                                            "deviation_expanded_uncertainty",
+                                            "limit",
+                                            "reading_unit",
+                                            "decision_rule",
+                                            "guard_band",
+                                            "conformity_probability",
+                                            "en_number",
+                                            "verdict",
+                                            "reason"};
+  ASSERT_EQ(rows.size(), 1U);
+  EXPECT_EQ(rows[0], columns);
+}
+
+/// The shunt known to 0.1 % (k = 1), the gauge factor to 1 %, all else for certain.
+Channel withUncertainties(Channel channel) {
+  Uncertainties& known = channel.setup.uncertainties;
+  for (const Input input : inputListOf(channel.setup)) known.stated[input] = {Statement::Standard, 0};
+  known.stated[{InputKind::Shunt, 0}] = {Statement::Standard, 1e-3, true};
+  known.stated[{InputKind::GaugeFactor, 0}] = {Statement::Standard, 0.01, true};
+  return channel;
+}
+
+TEST(ReportCsv, UncertaintiesHaveTheirScopeCoverageFactorAndProbability) {
+  auto closed = row(parsed(reportCsv(documentOf(withUncertainties(channelWith(0, -1001))))), 1);
+  const auto value = [&](const char* name) { return std::strtod(closed[name].c_str(), nullptr); };
+  // Derived: the indication is -2e6/(2 (2 R/350 + 1)), 2 R/350 + 1 = 999; its derivative by R is
+  // 2e6/(350 x 999^2) per ohm, by 174.65 ohm u. The strain is -350/(350 + R)/2: 174.65/175000 of 1000 um/m
+  // from the shunt, 1 % from the gauge factor. k = 2 at 95.45 % to six digits (normal distribution).
+  const double chain = 174.65 * 2e6 / (350 * 999.0 * 999.0);
+  EXPECT_NEAR(value("expanded_uncertainty_chain"), 2 * chain, 1e-5 * chain);
+  EXPECT_NEAR(value("expanded_uncertainty_strain"), 2 * std::hypot(0.998, 10), 1e-4);
+  EXPECT_NEAR(value("coverage_factor_chain"), 2, 1e-5);
+  EXPECT_NEAR(value("coverage_factor_strain"), 2, 1e-5);
+  EXPECT_EQ(closed["coverage_probability"], "0.9545");
+  EXPECT_NEAR(value("deviation_expanded_uncertainty"), 2 * chain, 1e-5 * chain);
+}
+
+TEST(ReportCsv, OnlyTheNumbersThatTheRuleUsesAreGiven) {
+  Channel channel = withUncertainties(channelWith(0, -2e6 / 1998 - 1));
+  const auto cells = [&](DecisionRule rule) {
+    channel.setup.decision.rule = rule;
+    return row(parsed(reportCsv(documentOf(channel))), 1);
+  };
+  auto simple = cells(DecisionRule::Simple);
+  EXPECT_EQ(simple["decision_rule"], "simple");
+  for (const char* name : {"guard_band", "conformity_probability", "en_number"}) EXPECT_EQ(simple[name], "");
+  auto guarded = cells(DecisionRule::Guarded);
+  EXPECT_EQ(guarded["decision_rule"], "guarded");
+  EXPECT_EQ(guarded["guard_band"], guarded["deviation_expanded_uncertainty"]);  // factor 1
+  // A deviation of -1 um/m by U = 2.0 um/m (derived above), and nine standard deviations from the limit.
+  EXPECT_NEAR(std::strtod(cells(DecisionRule::EnNumber)["en_number"].c_str(), nullptr), -0.5, 1e-4);
+  EXPECT_NEAR(std::strtod(cells(DecisionRule::Conformity)["conformity_probability"].c_str(), nullptr), 1,
+              1e-12);
+}
+
+TEST(ReportCsv, AStepWithoutUncertaintySaysWhy) {
+  Channel channel = withUncertainties(channelWith({}, {}));
+  channel.checks.clear();
+  channel.setup.uncertainties.stated[{InputKind::GaugeFactor, 0}].amount = -1;
+  auto closed = row(parsed(reportCsv(documentOf(channel))), 1);
+  EXPECT_EQ(closed["expanded_uncertainty_strain"], "");
+  EXPECT_NE(closed["expanded_uncertainty_chain"], "");
+  EXPECT_EQ(closed["reason"].find("No uncertainty: gauge factor"), 0U) << closed["reason"];
 }
 
 TEST(ReportCsv, AClosedCheckKeepsWhatItWasJudgedBy) {

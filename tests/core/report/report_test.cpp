@@ -10,44 +10,13 @@
 #include "core/report/figures.h"
 #include "core/report/html.h"
 #include "core/report/tables.h"
+#include "tests/core/report/words.h"
 
 namespace core {
 namespace {
 
 using testing::HasSubstr;
 using testing::Not;
-
-/// All words of a report, a line each.
-class Words {
- public:
-  explicit Words(const Report& report) {
-    add(report.title);
-    for (const Section& section : report.sections) {
-      add(section.heading);
-      for (const Block& block : section.blocks) std::visit([this](const auto& b) { words(b); }, block);
-    }
-  }
-  operator const std::string&() const { return m_text; }
-
- private:
-  void add(const std::string& text) { m_text += text + "\n"; }
-  void words(const Paragraph& block) { add(block.text); }
-  void words(const Caution& block) { add(block.text); }
-  void words(const Picture& block) { add(block.caption); }
-  void words(const EntryList& block) {
-    for (const Entry& entry : block.entries) add(entry.name + ": " + entry.value);
-  }
-  void words(const Table& block) {
-    for (const TableRow& row : block.rows) {
-      EXPECT_EQ(row.cells.size(), block.columns.size()) << block.caption;
-      std::string line;
-      for (const std::string& cell : row.cells) line += cell + " | ";
-      add(line);
-    }
-  }
-
-  std::string m_text;
-};
 
 Channel checkedChannel() {
   Channel channel;
@@ -104,9 +73,12 @@ TEST(Report, TheSummarySaysOfEachCheckWhoWhenAndVerdict) {
   channel.checks[0].person = "R. Alder";
   channel = withCheckAdded(channel, Check{});
   const std::string words = Words(reportOf(documentOf(channel)));
-  EXPECT_THAT(words, HasSubstr("TP-01 | pre-test | 2031-05-04 | R. Alder | pass | "));
+  EXPECT_THAT(
+      words,
+      HasSubstr("TP-01 | pre-test | 2031-05-04 | R. Alder | simple acceptance, U plays no part | pass | "));
   EXPECT_THAT(words,
-              HasSubstr("TP-01 | " + channel.checks[1].name + " | not given | not given | not judged | "));
+              HasSubstr("TP-01 | " + channel.checks[1].name +
+                        " | not given | not given | simple acceptance, U plays no part | not judged | "));
 }
 
 TEST(Report, LeadsHaveATableWithTheirWire) {

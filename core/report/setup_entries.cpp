@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/setup_entries.h"
+
+#include <algorithm>
+
+#include "core/units/notation.h"
+
+namespace core {
+namespace {
+
+std::string ohms(Resistance resistance) { return formatQuantity(resistance.base(), UnitFamily::Resistance); }
+
+std::string leadOhms(const Lead& lead) {
+  if (!std::holds_alternative<CopperWire>(lead)) return ohms(resistanceOf(lead));
+  return formatQuantity(resistanceOf(lead).base(), UnitFamily::Resistance, {}, 5);
+}
+
+std::string celsius(Temperature temperature) {
+  return formatQuantity(temperature.base(), UnitFamily::Temperature);
+}
+
+std::string percent(double share, int digits = 12) {
+  return formatQuantity(share, UnitFamily::Percent, {}, digits);
+}
+
+std::string wireText(const Lead& lead) {
+  const auto* wire = std::get_if<CopperWire>(&lead);
+  if (!wire) return "resistance given";
+  return "copper, " + formatQuantity(wire->length.base(), UnitFamily::Length) + " of " +
+         formatQuantity(wire->section.base(), UnitFamily::Area, {}, 5) + " at " + celsius(wire->temperature);
+}
+
+bool usesPoisson(BridgeType type) {
+  for (const StrainShare& share : templateOf(type).shares)
+    if (share.poisson != 0) return true;
+  return false;
+}
+
+void addGaugeFactor(EntryList& list, const Gauge& gauge) {
+  list.entries.push_back({"Gauge factor of the gauge", formatNumber(gauge.factor, 6)});
+  if (gauge.factorCoefficient == 0) return;
+  list.entries.back().value += " at " + celsius(gauge.factorAt);
+  list.entries.push_back({"Its temperature coefficient", percent(gauge.factorCoefficient, 6) + " per K"});
+  list.entries.push_back(
+      {"Gauge factor at " + celsius(gauge.installed), formatNumber(gaugeFactorOf(gauge), 6)});
+}
+
+void addElement(EntryList& list, const Bridge& bridge) {
+  if (isTransducer(bridge)) {
+    list.entries.push_back(
+        {"Rated output", formatQuantity(bridge.rating.ratedOutput.base(), UnitFamily::Output)});
+    list.entries.push_back(
+        {"Capacity", formatQuantity(bridge.rating.capacity, UnitFamily::Named, bridge.rating.loadUnit)});
+    return;
+  }
+  list.entries.push_back({"Gauge resistance, nominal", ohms(bridge.gauge.nominal)});
+  addGaugeFactor(list, bridge.gauge);
+  if (usesPoisson(bridge.type))
+    list.entries.push_back({"Poisson's ratio", formatNumber(bridge.gauge.poissonRatio, 6)});
+  if (const auto& area = bridge.gauge.grid.area)
+    list.entries.push_back({"Grid of a gauge", formatQuantity(area->base(), UnitFamily::Area, {}, 6)});
+}
+
+void addLeaks(EntryList& list, const Setup& setup) {
+  bool toStructure = false;
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    const Leak& leak = setup.bridge.leaks[arm];
+    const std::string name = "arm " + std::to_string(arm + 1);
+    if (leak.across) list.entries.push_back({"Leak over " + name, ohms(*leak.across)});
+    if (leak.toStructure)
+      list.entries.push_back({"Leak to structure of " + name,
+                              ohms(*leak.toStructure) + " at " + percent(leak.place, 6) + " of the grid"});
+    toStructure = toStructure || leak.toStructure;
+  }
+  const Grounding grounding = setup.instrument.grounding;
+  if (grounding != Grounding::Floating)
+    list.entries.push_back({"Structure", "connected to " + std::string(groundingKey(grounding))});
+  else if (toStructure)
+    list.entries.push_back({"Structure", "floating"});
+}
+
+void addUnit(EntryList& list, const Instrument& instrument) {
+  if (instrument.unit == ReadingUnit::MicrometrePerMetre) {
+    list.entries.push_back({"Gauge factor, as set", formatNumber(instrument.gaugeFactor, 6)});
+    list.entries.push_back({"Bridge factor, as set", formatNumber(instrument.bridgeFactor, 6)});
+  }
+  if (instrument.unit == ReadingUnit::Scaled)
+    list.entries.push_back({"Scale", formatNumber(instrument.unitsPerMillivoltPerVolt, 10) + " " +
+                                         instrument.scaledUnit + " per mV/V"});
+}
+
+std::string excitationText(const Instrument& instrument) {
+  if (!instrument.current) return formatQuantity(instrument.excitation.base(), UnitFamily::Voltage);
+  return formatQuantity(1e3 * instrument.current->supplied.base(), UnitFamily::Named, "mA") + ", constant";
+}
+
+/// What the instrument does to excitation and reading beyond dividing one by the other.
+void addWorking(EntryList& list, const Instrument& instrument) {
+  if (instrument.current)
+    list.entries.push_back(
+        {"Constant current", "the instrument reckons with " +
+                                 formatQuantity(nominalExcitation(instrument).base(), UnitFamily::Voltage) +
+                                 " from a bridge of " + ohms(instrument.current->nominal)});
+  if (!instrument.ratiometric)
+    list.entries.push_back({"Not ratiometric", "an error of the excitation is an error of the reading"});
+  if (instrument.unit != ReadingUnit::MicrometrePerMetre) return;
+  if (instrument.linearisation == Linearisation::BeforeZero)
+    list.entries.push_back({"Linearisation", "of each output, before the zero is subtracted"});
+  if (instrument.linearisation == Linearisation::AfterZero)
+    list.entries.push_back({"Linearisation", "of the change from zero"});
+}
+
+void addBalance(EntryList& list, const Balance& balance) {
+  const std::string wiper = percent(balance.wiper, 6);
+  if (balance.kind == BalanceKind::Parallel)
+    list.entries.push_back({"Balance", ohms(balance.potentiometer) + " over the excitation, wiper at " +
+                                           wiper + " from P- through " + ohms(balance.limiting) + " to S+"});
+  if (balance.kind == BalanceKind::Series)
+    list.entries.push_back({"Balance", ohms(balance.potentiometer) + " between arms 3 and 4, wiper to S+, " +
+                                           wiper + " in arm 3"});
+}
+
+}  // namespace
+
+EntryList bridgeEntries(const Bridge& bridge, const Result<Output>& zero) {
+  const BridgeTemplate& shape = templateOf(bridge.type);
+  EntryList list{"Bridge", {}};
+  addElement(list, bridge);
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    const std::string role = shape.shares[arm].active() ? ", active" : ", completion";
+    list.entries.push_back({"Arm " + std::to_string(arm + 1) + role, ohms(bridge.arms[arm])});
+  }
+  if (shape.senseLeads)
+    list.entries.push_back({"Excitation sensed", bridge.sixWire ? "at the bridge" : "at the instrument"});
+  if (zero) list.entries.push_back({"Output, all shunts open", formatFixed(zero->base() * 1e3, 4) + " mV/V"});
+  return list;
+}
+
+EntryList instrumentEntries(const Instrument& instrument) {
+  EntryList list{"Instrument settings", {{"Readings in", readingUnitText(instrument)}}};
+  addUnit(list, instrument);
+  list.entries.push_back({"Excitation", excitationText(instrument)});
+  list.entries.push_back(
+      {"Input resistance", instrument.inputResistance ? ohms(*instrument.inputResistance) : "infinite"});
+  return list;
+}
+
+EntryList effectEntries(const Setup& setup) {
+  EntryList list{"Effects in the circuit", {}};
+  if (setup.bridge.leadWarming != Warming(0))
+    list.entries.push_back({"Leads warmer than stated",
+                            "by " + formatQuantity(setup.bridge.leadWarming.base(), UnitFamily::Named, "K")});
+  addLeaks(list, setup);
+  addBalance(list, setup.instrument.balance);
+  addWorking(list, setup.instrument);
+  return list;
+}
+
+EntryList limitEntries(const Setup& setup) {
+  const Limits& limits = setup.limits;
+  return {"Limits",
+          {{"Deviation, share of expected", percent(limits.relative)},
+           {"Never narrower than",
+            formatQuantity(limits.least.base(), UnitFamily::Named, readingUnitText(setup.instrument))},
+           {"Zero return, share of greatest", percent(limits.zeroReturn)}}};
+}
+
+Table leadTable(const Bridge& bridge) {
+  Table table{"Leads", {{"Lead"}, {"Resistance", true}, {"From wire"}}, {}};
+  for (const Wire& wire : wiresOf(bridge)) {
+    const Lead& lead = bridge.leads[static_cast<std::size_t>(wire.role)];
+    table.rows.push_back({{std::string(leadName(wire.role)), leadOhms(lead), wireText(lead)}, {}});
+  }
+  return table;
+}
+
+Table shuntTable(const Setup& setup) {
+  const bool contacts = std::any_of(setup.shunts.begin(), setup.shunts.end(),
+                                    [](const Shunt& shunt) { return shunt.contact != Resistance(0); });
+  Table table{"Shunts", {{"Shunt"}, {"Resistance", true}, {"From"}, {"To"}, {"Own wires", true}}, {}};
+  if (contacts) table.columns.push_back({"Switch", true});
+  for (const Shunt& shunt : setup.shunts) {
+    TableRow row{{shunt.name, ohms(shunt.resistance), pointName(setup.bridge, shunt.a),
+                  pointName(setup.bridge, shunt.b), ohms(shunt.wires)},
+                 {}};
+    if (contacts) row.cells.push_back(ohms(shunt.contact));
+    table.rows.push_back(std::move(row));
+  }
+  return table;
+}
+
+}  // namespace core

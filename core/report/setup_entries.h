@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/plan/prediction.h"
+#include "core/report/report.h"
+
+namespace core {
+
+// A set-up as it is printed.
+
+/// Gauge or rating, arms, output with all shunts open.
+EntryList bridgeEntries(const Bridge& bridge, const Result<Output>& zero);
+EntryList instrumentEntries(const Instrument& instrument);
+EntryList limitEntries(const Setup& setup);
+/// Warming, leaks, balance, current source and the like; nothing about those that are switched off.
+EntryList effectEntries(const Setup& setup);
+Table leadTable(const Bridge& bridge);
+Table shuntTable(const Setup& setup);
+
+}  // namespace core
