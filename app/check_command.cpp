@@ -157,8 +157,9 @@ void addCheck(CLI::App& cli, Run& chosen) {
   command->add_flag("--json", options->json, "JSON instead of tables");
   command->footer(
       "Columns belong to the channels of their name. The levels found are matched with the steps in order;\n"
-      "there must be as many. The exit status is 0 when all channels pass, 1 when one fails or cannot be\n"
-      "judged in full, 2 when one cannot be read from the recording; then nothing is saved.");
+      "there must be as many. Each channel is judged by the decision rule of its plan. The exit status is 0\n"
+      "when all channels pass, 1 when one fails, cannot tell (its uncertainty is too large for the rule) or\n"
+      "cannot be judged in full, 2 when one cannot be read from the recording; then nothing is saved.");
   command->callback([options, &chosen] { chosen = [options] { return check(*options); }; });
 }
 

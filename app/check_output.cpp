@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/decision_output.h"
 #include "core/report/figures.h"
 #include "core/report/tables.h"
 
@@ -30,6 +31,8 @@ Json stepJson(const core::Setup& setup, const core::Check& check, const core::Ch
   json["change"] = jsonNumber(baseOf(judged.change));
   json["expected"] = jsonNumber(expectedOf(evaluation.prediction.steps[step]));
   json["deviation"] = jsonNumber(baseOf(judged.deviation));
+  json["deviation_std_uncertainty"] = jsonNumber(baseOf(judged.standard));
+  addDecided(json, setup.decision, judged.decided);
   json["limit"] = jsonNumber(baseOf(judged.limit));
   json["verdict"] = core::verdictWord(judged.verdict);
   json["reason"] = judged.reason;
@@ -48,6 +51,7 @@ Json channelJson(const CheckedChannel& checked) {
   json["check"] = check.name;
   json["verdict"] = core::verdictWord(assessment.verdict);
   json["reason"] = assessment.reason;
+  json["decision"] = decisionJson(setup.decision);
   json["reading_unit"] = core::readingUnitText(setup.instrument);
   json["zero_return"] = jsonNumber(baseOf(assessment.zeroReturn));
   json["zero_return_limit"] = jsonNumber(assessment.zeroReturnLimit.base());
@@ -67,7 +71,8 @@ std::string channelText(const CheckedChannel& checked) {
   const core::Channel& channel = *checked.channel;
   const std::size_t last = channel.checks.size() - 1;
   return channel.name + ", " + channel.checks[last].name + ": " + latest(checked).assessment.reason + "\n" +
-         textOf(core::checkTable(channel, checked.evaluation, last)) +
+         "Decision rule: " + core::decisionText(core::setupOf(channel, channel.checks[last]).decision) +
+         "\n" + textOf(core::checkTable(channel, checked.evaluation, last)) +
          textOf(core::figuresOf(channel, checked.evaluation, last));
 }
 

@@ -11,8 +11,9 @@ namespace app {
 namespace {
 
 constexpr const char* footer =
-    "\nExit status: 0 done and all that was judged passes; 1 done and something does not pass;\n"
-    "2 a file, name or option cannot be used. Numbers are written with a point.\n"
+    "\nExit status: 0 done and all that was judged passes; 1 done and something does not pass, because\n"
+    "it fails, its uncertainty leaves it open or it could not be judged; 2 a file, name or option\n"
+    "cannot be used. Numbers are written with a point.\n"
     "\n"
     "A shunt check verifies the electrical chain, never gauge factor, bond or alignment. A switched\n"
     "shunt moves the reading of a live control or safety channel.";

@@ -4,6 +4,7 @@
 #include <memory>
 
 #include "app/commands.h"
+#include "app/decision_output.h"
 #include "app/files.h"
 #include "app/output.h"
 #include "core/evaluate/comparison.h"
@@ -71,13 +72,21 @@ core::Result<Pair> pairOf(const core::Channel& channel, const std::optional<Pair
   return Pair{*before, *after};
 }
 
-Json comparisonJson(const core::Channel& channel, Pair pair, const core::Comparison& comparison) {
+Json checkJson(const core::Channel& channel, const core::ChannelEvaluation& evaluation, std::size_t check) {
+  return {{"verdict", core::verdictWord(evaluation.checks[check].assessment.verdict)},
+          {"decision", decisionJson(core::setupOf(channel, channel.checks[check]).decision)}};
+}
+
+Json comparisonJson(const core::Channel& channel, const core::ChannelEvaluation& evaluation, Pair pair,
+                    const core::Comparison& comparison) {
   const core::Setup& setup = core::setupOf(channel, channel.checks[pair.before]);
   Json json{{"channel", channel.name},
             {"before", channel.checks[pair.before].name},
             {"after", channel.checks[pair.after].name},
             {"verdict", core::verdictWord(comparison.verdict)},
             {"reason", comparison.reason},
+            {"before_check", checkJson(channel, evaluation, pair.before)},
+            {"after_check", checkJson(channel, evaluation, pair.after)},
             {"reading_unit", core::readingUnitText(setup.instrument)},
             {"setup_differences", comparison.setupDifferences},
             {"slope_ratio", jsonNumber(comparison.slopeRatio)},
@@ -100,6 +109,10 @@ std::string comparisonText(const core::Channel& channel, const core::ChannelEval
                            const core::Comparison& comparison) {
   std::string text = channel.name + ": " + comparison.reason + "\n";
   if (!comparison.setupDifferences.empty()) text += core::setupDifferenceSentence(comparison) + "\n";
+  for (const std::size_t check : {pair.before, pair.after})
+    text += channel.checks[check].name + ": " +
+            std::string(core::verdictWord(evaluation.checks[check].assessment.verdict)) + " by " +
+            core::decisionText(core::setupOf(channel, channel.checks[check]).decision) + "\n";
   if (comparison.steps.empty()) return text;
   return text + textOf(core::comparisonTable(channel, comparison, pair.before, pair.after)) +
          textOf(core::figuresOf(channel, evaluation, comparison, pair.before, pair.after));
@@ -127,7 +140,7 @@ int compare(const Options& options) {
     const core::ChannelEvaluation evaluation = core::evaluate(channel);
     const core::Comparison comparison = core::compare(channel, evaluation, pair->before, pair->after);
     if (comparison.verdict != core::Verdict::Pass) exit = std::max(exit, CheckFailed);
-    json["channels"].push_back(comparisonJson(channel, *pair, comparison));
+    json["channels"].push_back(comparisonJson(channel, evaluation, *pair, comparison));
     text += (text.empty() ? "" : "\n") + comparisonText(channel, evaluation, *pair, comparison);
   }
   return options.json ? print(json, exit) : print(text, exit);
@@ -147,9 +160,9 @@ void addCompare(CLI::App& cli, Run& chosen) {
       ->check(faultOfName);
   command->add_flag("--json", options->json, "JSON instead of tables");
   command->footer(
-      "The exit status is 0 when nothing moved beyond its limit and the checks pass, 1 when something "
-      "moved,\n"
-      "a check fails or a channel cannot be judged, 2 when a channel lacks the checks.");
+      "The exit status is 0 when nothing moved beyond its limit and the checks pass, 1 when something\n"
+      "moved, a check fails or cannot tell, or a channel cannot be judged, 2 when a channel lacks the\n"
+      "checks.");
   command->callback([options, &chosen] { chosen = [options] { return compare(*options); }; });
 }
 

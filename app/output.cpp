@@ -21,13 +21,15 @@ std::string padded(const std::string& text, std::size_t columns, bool right) {
   return right ? gap + text : text + gap;
 }
 
-/// `text` without anything that steers a terminal.
-std::string harmless(std::string text, bool keepLines) {
-  for (char& c : text) {
-    const auto byte = static_cast<unsigned char>(c);
-    if ((byte < 0x20 && !(keepLines && c == '\n')) || byte == 0x7F) c = '?';
-  }
-  return text;
+/// A column's title in two lines: from " (" on it stands in the lower one, and so does a title without.
+struct Title {
+  std::string upper, lower;
+};
+
+Title titleOf(const std::string& name) {
+  const std::size_t bracket = name.rfind(" (");
+  if (bracket == std::string::npos) return {"", name};
+  return {name.substr(0, bracket), name.substr(bracket + 1)};
 }
 
 int written(const std::string& text, Exit exit) {
@@ -38,6 +40,14 @@ int written(const std::string& text, Exit exit) {
 
 }  // namespace
 
+std::string harmless(std::string text, bool keepLines) {
+  for (char& c : text) {
+    const auto byte = static_cast<unsigned char>(c);
+    if ((byte < 0x20 && !(keepLines && c == '\n')) || byte == 0x7F) c = '?';
+  }
+  return text;
+}
+
 Json jsonNumber(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
 Json jsonNumber(std::optional<double> value) { return value ? jsonNumber(*value) : Json(nullptr); }
 
@@ -45,8 +55,10 @@ std::string shown(std::optional<double> value) { return value ? core::formatNumb
 
 std::string textOf(const core::Table& table) {
   std::vector<std::size_t> widths;
+  std::vector<Title> titles;
   for (std::size_t k = 0; k < table.columns.size(); ++k) {
-    widths.push_back(width(table.columns[k].name));
+    titles.push_back(titleOf(table.columns[k].name));
+    widths.push_back(std::max(width(titles[k].upper), width(titles[k].lower)));
     for (const core::TableRow& row : table.rows) widths[k] = std::max(widths[k], width(row.cells[k]));
   }
   std::string text;
@@ -57,9 +69,11 @@ std::string textOf(const core::Table& table) {
     line.erase(line.find_last_not_of(' ') + 1);
     text += line + "\n";
   };
-  addLine([&](std::size_t k) { return table.columns[k].name; });
+  if (std::any_of(titles.begin(), titles.end(), [](const Title& title) { return !title.upper.empty(); }))
+    addLine([&](std::size_t k) { return titles[k].upper; });
+  addLine([&](std::size_t k) { return titles[k].lower; });
   for (const core::TableRow& row : table.rows) addLine([&](std::size_t k) { return row.cells[k]; });
-  return text;
+  return table.note.empty() ? text : text + table.note + "\n";
 }
 
 std::string textOf(const std::vector<core::Entry>& entries) {

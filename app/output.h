@@ -36,7 +36,11 @@ std::optional<double> baseOf(const std::optional<core::Quantity<Kind>>& quantity
 /// A number among words: six significant digits, an en dash for none.
 std::string shown(std::optional<double> value);
 
-/// The table in plain text: a title row, columns padded to the same width, numbers at the right.
+/// `text` without anything that steers a terminal; line ends are kept where `keepLines` says so.
+std::string harmless(std::string text, bool keepLines);
+
+/// The table in plain text: a title row, what stands in brackets below it, columns padded to the same width,
+/// numbers at the right; its note in the end, its caption not at all.
 std::string textOf(const core::Table& table);
 /// One line an entry, values below each other.
 std::string textOf(const std::vector<core::Entry>& entries);

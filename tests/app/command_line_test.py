@@ -30,6 +30,46 @@ def run(*words, env=None, **more):
                           env=env or WITHOUT_DISPLAY, stdin=subprocess.DEVNULL, **more)
 
 
+def current(setup):
+    """`setup` with what the newest version of the format asks for, whichever version the example has."""
+    defaults = {"factor_coefficient_per_K": 0, "factor_at_degC": 23, "installed_degC": 23,
+                "grid": {"heat_sink": "good", "demand": "static_moderate"}}
+    setup["bridge"]["gauge"] = defaults | setup["bridge"]["gauge"]
+    setup["bridge"].setdefault("lead_warming_K", 0)
+    setup["instrument"] = {
+        "ratiometric": True, "linearisation": "none", "grounding": "floating",
+        "balance": {"kind": "none", "potentiometer_ohm": 10000, "limiting_ohm": 100000, "wiper": 0.5}
+    } | setup["instrument"]
+    for shunt in setup["shunts"]:
+        shunt.setdefault("contact_ohm", 0)
+    setup.setdefault("decision", {"rule": "simple", "coverage": 0.9545, "guard_factor": 1, "conformity": 0.95,
+                                  "greatest_share": 1 / 3})
+    setup.setdefault("uncertainties", [])
+    setup.setdefault("correlation_groups", [])
+    return setup
+
+
+def setups(content):
+    """All set-ups of a document, those that are kept with closed checks too."""
+    for channel in content["channels"]:
+        yield channel["setup"]
+        for check in channel["checks"]:
+            if "closed_with" in check:
+                yield check["closed_with"]
+
+
+def smallest_shunt():
+    with open(SMALL, encoding="utf-8") as file:
+        return json.load(file)["channels"][0]["setup"]["shunts"][0]
+
+
+def states(of, amount, at=None, relative=False, group=""):
+    """A standard uncertainty as documents state it."""
+    place = {} if at is None else {"at": at}
+    return {"of": of, **place, "statement": "standard", "amount": amount, "relative": relative,
+            "coverage_factor": 2, "distribution": "rectangular", "group": group}
+
+
 class CommandTest(unittest.TestCase):
     def setUp(self):
         folder = tempfile.TemporaryDirectory()
@@ -50,6 +90,28 @@ class CommandTest(unittest.TestCase):
             content = json.load(file)
         change(content)
         return self.file("changed.bridgecal", json.dumps(content))
+
+    def stated(self, change, source=SMALL):
+        """The same with every set-up brought to version 2 and changed there."""
+        def lift(content):
+            content["version"] = 2
+            for setup in setups(content):
+                change(current(setup))
+        return self.document(lift, source)
+
+    def certain(self, *uncertain):
+        """The smallest example, of which nothing is uncertain but what is stated here."""
+        def change(setup):
+            names = [shunt["name"] for shunt in setup["shunts"]]
+            places = {"arm": "1234", "lead": ("P+", "P-", "S+", "S-", "return"), "shunt": names,
+                      "shunt_wires": names, "shunt_contact": names, "rounding": ("zero", "step")}
+            kinds = ("arm", "lead", "lead_temperature", "shunt", "shunt_wires", "shunt_contact", "gain",
+                     "excitation", "zero_drift", "rounding", "gauge_factor", "factor_coefficient",
+                     "gauge_temperature")
+            known = {(kind, at): states(kind, 0, at) for kind in kinds for at in places.get(kind, (None,))}
+            known |= {(one["of"], one.get("at")): one for one in uncertain}
+            setup["uncertainties"] = list(known.values())
+        return self.stated(change)
 
     def succeeds(self, *words, exit=0):
         done = run(*words)
@@ -186,6 +248,200 @@ class Predict(CommandTest):
         self.assertEqual(len(channels), 7)
         self.assertIn("arm 2", channels[2]["error"])
         self.assertEqual(len(channels[3]["steps"]), 9)
+
+
+class Uncertainty(CommandTest):
+    # The smallest example is a quarter bridge of 350 ohm, gauge factor 2, no leads, R over arm 1 of 350 ohm, so
+    # that 2 R/350 + 1 = 999. Derived: the output is -1 / (2 (2 R/350 + 1)), the linear indication 2e6 of it in
+    # um/m, its derivative by R 2e6 / (350 x 999^2) um/m per ohm.
+    SHUNT_OHM = 174650
+    PER_OHM = 2e6 / (350 * 999**2)
+    # At 95.45 % k of a normal distribution is 2 to six digits (tables of the normal distribution).
+    K = 2
+
+    def test_keys_of_a_strain_channel_and_of_a_transducer(self):
+        channel = self.json("predict", PLAN, "--channel", "TP-01")["channels"][0]
+        self.assertEqual(set(channel["decision"]), {"rule", "coverage"})
+        step = channel["steps"][1]
+        self.assertGreater(step["expanded_uncertainty_strain"], step["expanded_uncertainty"])
+        for ending in ("", "_strain"):
+            self.assertGreater(step["expanded_uncertainty" + ending], 0)
+            self.assertAlmostEqual(step["coverage_factor" + ending], self.K, delta=1e-5)
+            self.assertIsNone(step["effective_degrees_of_freedom" + ending])
+        cell = self.json("predict", CELL)["channels"][0]["steps"][1]
+        self.assertGreater(cell["expanded_uncertainty_load"], 0)
+        self.assertNotIn("expanded_uncertainty_strain", cell)
+
+    def test_a_single_shunt_by_its_derivative(self):
+        self.assertEqual(smallest_shunt()["ohm"], self.SHUNT_OHM)
+        document = self.certain(states("shunt", 1e-3, smallest_shunt()["name"], relative=True),
+                                states("gauge_factor", 0.01, relative=True))
+        step = self.json("predict", document)["channels"][0]["steps"][1]
+        u = 1e-3 * self.SHUNT_OHM * self.PER_OHM
+        # 1e-5: k is 2 to six digits.
+        self.assertAlmostEqual(step["expanded_uncertainty"] / (self.K * u), 1, delta=1e-5)
+        # The strain is -350 / (350 + R) / 2: 174.65/175000 of 1000 um/m from R, 1 % from the gauge factor.
+        strain = math.hypot(1000 * 174.65 / 175000, 10)
+        self.assertAlmostEqual(step["expanded_uncertainty_strain"] / (self.K * strain), 1, delta=1e-5)
+
+    def test_degrees_of_freedom_are_those_of_the_only_input(self):
+        one = dict(states("shunt", 1e-3, smallest_shunt()["name"], relative=True), degrees_of_freedom=10)
+        step = self.json("predict", self.certain(one))["channels"][0]["steps"][1]
+        self.assertAlmostEqual(step["effective_degrees_of_freedom"], 10, delta=1e-9)
+        # JCGM 100:2008, table G.2: t at 95.45 % and 10 degrees of freedom, to three digits.
+        self.assertAlmostEqual(step["coverage_factor"], 2.28, delta=0.005)
+
+    def test_the_budget_is_whole(self):
+        document = self.certain(states("shunt", 1e-3, smallest_shunt()["name"], relative=True),
+                                states("zero_drift", 1e-6))
+        channel = self.json("predict", document, "--budget")["channels"][0]
+        inputs = channel["budget"]["inputs"]
+        chain, strain = channel["budget"]["scopes"]
+        self.assertEqual((chain["scope"], chain["unit"], strain["scope"]), ("chain", "µm/m", "strain"))
+        step = chain["steps"][1]
+        by_name = {one["name"]: k for k, one in enumerate(inputs)}
+        shunt, drift = by_name["shunt " + smallest_shunt()["name"]], by_name["zero drift of the instrument"]
+        self.assertEqual(inputs[shunt]["value"], self.SHUNT_OHM)
+        self.assertEqual((inputs[shunt]["unit"], inputs[shunt]["statement"]), ("Ω", "u = 0.1 %"))
+        self.assertAlmostEqual(inputs[shunt]["standard_uncertainty"], 174.65, delta=1e-9)
+        self.assertFalse(any(one["assumed"] for one in inputs))
+        # Derived above; 1e-9: a derivative by the solved network against one by hand, both in doubles.
+        self.assertAlmostEqual(step["sensitivities"][shunt] / self.PER_OHM, 1, delta=1e-9)
+        self.assertAlmostEqual(step["sensitivities"][drift], 2e6, delta=1e-3)
+        self.assertAlmostEqual(step["contributions"][drift], 2, delta=1e-9)
+        variance = (174.65 * self.PER_OHM)**2 + 2**2
+        self.assertAlmostEqual(step["shares"][shunt], (174.65 * self.PER_OHM)**2 / variance, delta=1e-9)
+        self.assertAlmostEqual(sum(step["shares"]), 1, delta=1e-12)
+        self.assertAlmostEqual(step["standard_uncertainty"], math.sqrt(variance), delta=1e-9)
+        self.assertAlmostEqual(chain["covariance"][1][1], variance, delta=1e-8)
+        self.assertEqual(chain["covariance"][0][0], 0)  # a zero reference has no uncertainty against itself
+
+    def test_assumptions_carry_their_reason(self):
+        document = self.stated(lambda setup: setup.update(uncertainties=[]), PLAN)
+        inputs = self.json("predict", document, "--channel", "TP-01", "--budget")["channels"][0]["budget"]["inputs"]
+        for one in inputs:
+            self.assertTrue(one["assumed"], one)
+            self.assertTrue(one["reason"], one)
+        self.assertNotIn("budget", self.json("predict", PLAN, "--channel", "TP-01")["channels"][0])
+
+    def test_tables_say_scope_and_k(self):
+        plain = self.succeeds("predict", PLAN, "--channel", "TP-01").stdout
+        for words in ("U of simulated", "(strain), µm/m", "U of expected", "(chain), µm/m", "95.45 %, k = 2."):
+            self.assertIn(words, plain)
+        self.assertNotIn("Inputs and what is known", plain)
+        budget = self.succeeds("predict", PLAN, "--channel", "TP-01", "--budget").stdout
+        for words in ("Inputs and what is known of them", "Uncertainty of the steps",
+                      "Step 2 (+1): what its uncertainty is made of", "Covariance of the steps (chain)", "assumed: "):
+            self.assertIn(words, budget)
+
+    def test_a_bad_uncertainty_is_named_and_the_rest_is_shown(self):
+        def impossible(setup):  # three inputs that all run against each other
+            names = [shunt["name"] for shunt in setup["shunts"]][:3]
+            setup["uncertainties"] = [states("shunt", 1e-4, name, True, "box") for name in names]
+            setup["correlation_groups"] = [{"name": "box", "coefficient": -0.9}]
+        document = self.stated(impossible, PLAN)
+        channel = self.json("predict", document, "--channel", "TP-01", "--budget")["channels"][0]
+        bad, good = channel["steps"][1], channel["steps"][5]
+        self.assertIsNone(bad["expanded_uncertainty"])
+        self.assertIn("group box", bad["uncertainty_error"])
+        self.assertIn("group box", bad["uncertainty_error_strain"])
+        self.assertGreater(bad["reading"], 0)
+        self.assertGreater(good["expanded_uncertainty"], 0)
+        self.assertEqual(sum("error" in one for one in channel["budget"]["inputs"]), 3)
+        text = self.succeeds("predict", document, "--channel", "TP-01").stdout
+        self.assertIn("Steps 2, 3 and 4 have no uncertainty: group box", text)
+
+
+class Trials(CommandTest):
+    def trials(self, document, *words):
+        return self.json("predict", document, "--trials", *words)["channels"][0]["trials"]
+
+    def shunt_alone(self):
+        return self.certain(states("shunt", 1e-3, smallest_shunt()["name"], relative=True))
+
+    def test_a_single_normal_input_comes_out_as_derived(self):
+        trials = self.trials(self.shunt_alone(), "20000")
+        self.assertEqual((trials["scope"], trials["unit"], trials["seed"], trials["trials"]),
+                         ("chain", "µm/m", 1, 20000))
+        step = trials["steps"][0]
+        self.assertEqual(step["step"], 2)
+        # Derived in Uncertainty: u = 174.65 x 2e6/(350 x 999^2) um/m about -2e6/1998. The mean of n trials
+        # scatters by u/sqrt(n), u by a share of 1/sqrt(2 n); five of these. The ends of an interval at
+        # 2.275 % scatter by u sqrt(p (1 - p)/n)/0.054 (density of the normal distribution at 2) = 0.0195 u.
+        u, n = 174.65 * 2e6 / (350 * 999**2), 20000
+        self.assertAlmostEqual(step["mean"], -2e6 / 1998, delta=5 * u / math.sqrt(n))
+        self.assertAlmostEqual(step["standard_uncertainty"] / u, 1, delta=5 / math.sqrt(2 * n))
+        low, high = step["symmetric_interval"]
+        self.assertAlmostEqual(low, -2e6 / 1998 - 2 * u, delta=5 * 0.0195 * u)
+        self.assertAlmostEqual(high, -2e6 / 1998 + 2 * u, delta=5 * 0.0195 * u)
+        shortest = step["shortest_interval"]
+        self.assertLessEqual(shortest[1] - shortest[0], high - low)
+        linear = step["linear_interval"]
+        self.assertAlmostEqual((linear[1] - linear[0]) / (4 * u), 1, delta=1e-5)  # k = 2 to six digits
+        for digits, validation in zip((1, 2), step["validation"]):
+            self.assertEqual(validation["digits"], digits)
+            self.assertAlmostEqual(validation["low_difference"], abs(low - linear[0]), delta=1e-9)
+            self.assertEqual(validation["passed"], max(validation["low_difference"], validation["high_difference"])
+                             <= validation["tolerance"])
+        # u is 1.0 um/m: half a unit of its first digit and of its second (JCGM 101:2008, 7.9.2). It is just
+        # below 1, so that its digits are 0.9999..., rounded 1 and 1.0.
+        self.assertEqual([v["tolerance"] for v in step["validation"]], [0.5, 0.05])
+
+    def test_strain_and_load(self):
+        strain = self.trials(PLAN, "20000", "--scope", "strain", "--channel", "TP-01")
+        self.assertEqual((strain["scope"], strain["unit"]), ("strain", "µm/m"))
+        self.assertEqual([step["step"] for step in strain["steps"]], [2, 3, 4, 6, 7, 8])
+        # The gauge factor, normal, makes most of it: u of trials and budget agree to a few per cent.
+        for step in strain["steps"]:
+            self.assertAlmostEqual(step["standard_uncertainty"] / step["linear_standard_uncertainty"], 1, delta=0.05)
+        load = self.trials(CELL, "20000", "--scope", "load")
+        self.assertEqual((load["scope"], load["unit"]), ("load", "kN"))
+
+    def test_a_result_depends_on_the_seed_alone(self):
+        first = self.trials(self.shunt_alone(), "5000", "--seed", "7", "--threads", "1")
+        self.assertEqual(first, self.trials(self.shunt_alone(), "5000", "--seed", "7", "--threads", "3"))
+        other = self.trials(self.shunt_alone(), "5000", "--seed", "8")
+        self.assertNotEqual(first["steps"][0]["mean"], other["steps"][0]["mean"])
+
+    def test_auto_goes_on_until_settled(self):
+        trials = self.trials(SMALL, "auto")
+        self.assertTrue(trials["settled"])
+        # JCGM 101:2008, 7.9.4: blocks of at least 10 000, of which it takes two or more.
+        self.assertGreaterEqual(trials["trials"], 20000)
+
+    def test_table(self):
+        done = self.succeeds("predict", SMALL, "--trials", "20000")
+        self.assertIn("20000 trials in scope chain, seed 1.", done.stdout)
+        self.assertIn("Shortest interval, µm/m", done.stdout)
+        self.assertEqual(done.stderr, "")  # no progress where there is no terminal
+
+    def test_progress_on_a_terminal_is_cleared_in_the_end(self):
+        ours, theirs = os.openpty()
+        self.addCleanup(os.close, ours)
+        subprocess.run([PROGRAM, "predict", SMALL, "--trials", "100000"], stdout=subprocess.DEVNULL, stderr=theirs,
+                       timeout=60, env=WITHOUT_DISPLAY, check=True)
+        os.close(theirs)
+        said = os.read(ours, 65536).decode()
+        self.assertRegex(said, r"trials, \d+ %")
+        self.assertTrue(said.endswith("\r\x1b[K"), said[-40:])
+
+    def test_refusals(self):
+        for number in ("0", "-5", "1e4", "many", "10000001", "99999999999999999999"):
+            self.refused("predict", SMALL, "--trials", number, says="--trials", says_also="auto")
+        self.refused("predict", SMALL, "--trials", "", says="--trials")
+        self.refused("predict", SMALL, "--trials", "3", says="too few", says_also="Q-1")
+        self.refused("predict", SMALL, "--trials", "auto", "--scope", "bond", says="--scope")
+        self.refused("predict", SMALL, "--trials", "auto", "--seed=-1", says="--seed")
+        self.refused("predict", SMALL, "--trials", "auto", "--threads", "0", says="--threads")
+        for option in (("--scope", "strain"), ("--seed", "2"), ("--threads", "2")):
+            self.refused("predict", SMALL, *option, says=option[0], says_also="--trials")
+
+    def test_a_channel_with_nothing_to_draw_is_no_error(self):
+        def zeros(content):
+            for step in content["channels"][0]["setup"]["sequence"]:
+                step["closed"] = []
+        channel = self.json("predict", self.document(zeros), "--trials", "1000")["channels"][0]
+        self.assertNotIn("trials", channel)
 
 
 class Levels(CommandTest):
@@ -402,6 +658,82 @@ class Check(CommandTest):
                      says="replace the recording")
         with open(self.path("pre.csv"), "rb") as ours, open(PRE, "rb") as original:
             self.assertEqual(ours.read(), original.read())
+
+
+class DecisionRules(CommandTest):
+    def ruled(self, rule, source=PLAN, **numbers):
+        def change(setup):
+            setup["uncertainties"] = []
+            setup["decision"].update({"rule": rule, "coverage": 0.9545} | numbers)
+        return self.stated(change, source)
+
+    def check(self, document, exit):
+        return self.json("check", document, "--recording", PRE, "--channel", "TP-01", exit=exit)["channels"][0]
+
+    def test_a_guard_band_wider_than_the_limit_cannot_tell(self):
+        # Derived: fifty U are far beyond 1 % of any reading here, so that nothing but the zero reference, which
+        # has no uncertainty against itself, can be within limit less guard band, nor beyond limit plus band.
+        document = self.ruled("guarded", guard_factor=50)
+        channel = self.check(document, exit=1)
+        self.assertEqual(channel["decision"], {"rule": "guarded", "coverage": 0.9545, "guard_factor": 50})
+        self.assertEqual(channel["verdict"], "cannot tell")
+        self.assertEqual([s["verdict"] for s in channel["steps"]], ["pass"] + 8 * ["cannot tell"])
+        for step in channel["steps"]:
+            self.assertAlmostEqual(step["guard_band"], 50 * step["expanded_uncertainty"], delta=1e-9)
+            self.assertNotIn("en_number", step)
+        done = self.succeeds("check", document, "--recording", PRE, "--channel", "TP-01", exit=1)
+        self.assertIn("TP-01, pre-test: Cannot tell: ", done.stdout)
+        self.assertIn("Decision rule: guarded acceptance, guard band 50 × U, coverage 95.45 %", done.stdout)
+        self.assertIn("cannot tell", done.stdout.split("\n")[6])
+        self.assertIn("U of deviation, µm/m", done.stdout)
+
+    def test_the_numbers_of_each_rule(self):
+        simple = self.check(self.ruled("simple"), exit=0)
+        self.assertEqual(simple["decision"], {"rule": "simple", "coverage": 0.9545})
+        self.assertGreater(simple["steps"][1]["expanded_uncertainty"], 0)
+
+        en = self.check(self.ruled("en_number"), exit=0)
+        for step in en["steps"][1:]:
+            self.assertAlmostEqual(step["en_number"], step["deviation"] / step["expanded_uncertainty"], delta=1e-9)
+
+        likely = self.check(self.ruled("conformity", conformity=0.9), exit=0)
+        self.assertEqual(likely["decision"]["conformity"], 0.9)
+        for step in likely["steps"]:
+            # Independent: the normal distribution by Python's erf, whose results are good to 1e-15.
+            u, limit, off = (step[key] for key in ("deviation_std_uncertainty", "limit", "deviation"))
+            below = lambda x: 0.5 * (1 + math.erf(x / math.sqrt(2)))
+            expected = below((limit - off) / u) - below((-limit - off) / u) if u else 1
+            self.assertAlmostEqual(step["conformity_probability"], expected, delta=1e-12)
+
+        shared = self.check(self.ruled("shared_risk", greatest_share=0.9), exit=0)
+        self.assertEqual(shared["decision"]["greatest_share"], 0.9)
+
+    def test_compare_tells_rule_and_verdict_of_each_check(self):
+        document = self.ruled("guarded", DEMO, guard_factor=50)
+        one = self.json("compare", document, "--channel", "TP-01", exit=1)["channels"][0]
+        for check in ("before_check", "after_check"):
+            self.assertEqual(one[check]["verdict"], "cannot tell")
+            self.assertEqual(one[check]["decision"]["guard_factor"], 50)
+        self.assertNotEqual(one["verdict"], "pass")
+        done = self.succeeds("compare", document, "--channel", "TP-01", exit=1)
+        self.assertIn("pre-test: cannot tell by guarded acceptance, guard band 50 × U", done.stdout)
+
+    def test_the_report_prints_rule_and_uncertainty(self):
+        document = self.ruled("guarded", DEMO, guard_factor=50)
+        out = self.path("report.csv")
+        self.succeeds("report", document, "-o", out)
+        with open(out, encoding="utf-8", newline="") as file:
+            rows = list(csv.DictReader(file))
+        self.assertEqual({row["decision_rule"] for row in rows}, {"guarded"})
+        self.assertIn("cannot tell", {row["verdict"] for row in rows})
+        self.assertGreater(float(rows[1]["expanded_uncertainty_chain"]), 0)
+        out = self.path("report.pdf")
+        self.succeeds("report", document, "-o", out)
+        text = subprocess.run(["pdftotext", "-layout", out, "-"], capture_output=True, encoding="utf-8",
+                              check=True, timeout=60).stdout
+        for words in ("TP-01, uncertainty", "guard band 50 × U, coverage 95.45 %", "cannot tell", "Inputs and what",
+                      "Uncertainties marked as assumed are usual tolerances"):
+            self.assertIn(words, text)
 
 
 class Compare(CommandTest):

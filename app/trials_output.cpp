@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/trials_output.h"
+
+#include <unistd.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include "core/report/figures.h"
+#include "core/units/notation.h"
+
+namespace app {
+namespace {
+
+/// A share done on one line of a terminal, which it clears in the end; silent elsewhere.
+class ProgressLine {
+ public:
+  explicit ProgressLine(const std::string& name)
+      : m_name(harmless(name, false)), m_shown(isatty(STDERR_FILENO) == 1) {}
+  ~ProgressLine() {
+    if (m_last >= 0) std::fputs("\r\x1b[K", stderr);
+  }
+  ProgressLine(const ProgressLine&) = delete;
+  ProgressLine& operator=(const ProgressLine&) = delete;
+
+  void show(double share) {
+    const int percent = static_cast<int>(100 * std::clamp(share, 0.0, 1.0));
+    if (!m_shown || percent == m_last) return;
+    m_last = percent;
+    std::fprintf(stderr, "\r\x1b[K%s: trials, %d %%", m_name.c_str(), percent);
+  }
+
+ private:
+  std::string m_name;
+  bool m_shown;
+  int m_last = -1;
+};
+
+Json intervalJson(core::Interval interval) { return {jsonNumber(interval.low), jsonNumber(interval.high)}; }
+
+core::Interval linearInterval(const core::StepUncertainty& linear) {
+  return {linear.value - linear.expanded, linear.value + linear.expanded};
+}
+
+Json validationJson(const core::StepUncertainty& linear, const core::TrialOutput& output) {
+  Json json = Json::array();
+  for (const int digits : {1, 2}) {
+    const core::Validation validation =
+        core::validateInterval(linearInterval(linear), output.symmetric, linear.standard, digits);
+    json.push_back({{"digits", digits},
+                    {"tolerance", jsonNumber(validation.tolerance)},
+                    {"low_difference", jsonNumber(validation.low)},
+                    {"high_difference", jsonNumber(validation.high)},
+                    {"passed", validation.passed}});
+  }
+  return json;
+}
+
+/// "to 2 digits", "to 1 digit", "no, wider": the linear interval holds all of the other, and is on the safe
+/// side.
+std::string agreementText(const core::StepUncertainty& linear, const core::TrialOutput& output) {
+  for (const int digits : {2, 1})
+    if (core::validateInterval(linearInterval(linear), output.symmetric, linear.standard, digits).passed)
+      return digits == 1 ? "to 1 digit" : "to " + std::to_string(digits) + " digits";
+  const core::Interval wide = linearInterval(linear);
+  const bool holds = wide.low <= output.symmetric.low && output.symmetric.high <= wide.high;
+  return holds ? "no, wider" : "no";
+}
+
+}  // namespace
+
+bool hasShuntedStep(const core::Setup& setup) {
+  return std::any_of(setup.sequence.begin(), setup.sequence.end(),
+                     [](const core::Step& step) { return !step.closed.empty(); });
+}
+
+core::Result<core::ChannelTrials> trialsWithProgress(const std::string& name, const core::Setup& setup,
+                                                     const core::SetupPrediction& prediction,
+                                                     const core::Budget& budget,
+                                                     const core::ChannelTrialOptions& options) {
+  ProgressLine line(name);
+  return core::runChannelTrials(setup, prediction, budget, options, {},
+                                [&](double share) { line.show(share); });
+}
+
+Json trialsJson(const core::Setup& setup, const core::Budget& budget,
+                const core::ChannelTrialOptions& options, const core::ChannelTrials& trials) {
+  Json json{{"scope", core::scopeName(setup, options.scope)},
+            {"unit", core::scopeUnitText(setup, options.scope)},
+            {"seed", options.seed},
+            {"trials", trials.result.trials},
+            {"settled", trials.result.settled},
+            {"coverage", jsonNumber(setup.decision.coverage)},
+            {"steps", Json::array()}};
+  for (std::size_t k = 0; k < trials.steps.size(); ++k) {
+    const core::TrialOutput& output = trials.result.outputs[k];
+    const core::StepUncertainty& linear = *budget.of(options.scope).steps[trials.steps[k]];
+    json["steps"].push_back({{"step", trials.steps[k] + 1},
+                             {"label", setup.sequence[trials.steps[k]].label},
+                             {"mean", jsonNumber(output.mean)},
+                             {"standard_uncertainty", jsonNumber(output.standardUncertainty)},
+                             {"shortest_interval", intervalJson(output.shortest)},
+                             {"symmetric_interval", intervalJson(output.symmetric)},
+                             {"linear_value", jsonNumber(linear.value)},
+                             {"linear_standard_uncertainty", jsonNumber(linear.standard)},
+                             {"linear_interval", intervalJson(linearInterval(linear))},
+                             {"validation", validationJson(linear, output)}});
+  }
+  return json;
+}
+
+std::string trialsText(const core::Setup& setup, const core::Budget& budget,
+                       const core::ChannelTrialOptions& options, const core::ChannelTrials& trials) {
+  const std::string unit = core::scopeUnitText(setup, options.scope);
+  core::Table table{"",
+                    {{"Step", true},
+                     {"Mean, " + unit, true},
+                     {"u, " + unit, true},
+                     {"Shortest interval, " + unit, true},
+                     {"Symmetric interval, " + unit, true},
+                     {"Linear budget, " + unit, true},
+                     {"Agrees"}},
+                    {}};
+  for (std::size_t k = 0; k < trials.steps.size(); ++k) {
+    const core::TrialOutput& output = trials.result.outputs[k];
+    const core::StepUncertainty& linear = *budget.of(options.scope).steps[trials.steps[k]];
+    const int decimals = core::decimalsOfUncertainty(output.standardUncertainty) + 1;
+    const auto interval = [&](core::Interval ends) {
+      return core::shownNumber(ends.low, decimals) + " to " + core::shownNumber(ends.high, decimals);
+    };
+    table.rows.push_back(
+        {{std::to_string(trials.steps[k] + 1), core::shownNumber(output.mean, decimals),
+          core::shownNumber(output.standardUncertainty, decimals), interval(output.shortest),
+          interval(output.symmetric), interval(linearInterval(linear)), agreementText(linear, output)},
+         {}});
+  }
+  table.note = "Intervals cover " + core::formatQuantity(setup.decision.coverage, core::UnitFamily::Percent) +
+               ". The linear budget agrees when both ends of its interval are those of the symmetric one to\n"
+               "the numerical tolerance of u with so many digits (JCGM 101, clause 8).";
+  const std::string count = std::to_string(trials.result.trials);
+  const std::string settled =
+      trials.result.settled ? "" : " They have not settled: the last digits are not to be relied on.";
+  return "\n" + count + " trials in scope " + core::scopeName(setup, options.scope) + ", seed " +
+         std::to_string(options.seed) + "." + settled + "\n" + textOf(table);
+}
+
+}  // namespace app
