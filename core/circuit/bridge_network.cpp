@@ -60,7 +60,7 @@ class Assembly {
     for (const std::size_t arm : {0, 1, 2, 3}) {
       if (const auto& across = m_bridge.leaks[arm].across) {
         depend({InputKind::LeakAcross, arm}, 1);
-        addBranch("leak over " + armName(arm), index(armBegin(arm)), index(armEnd(arm)), *across);
+        addBranch("leak over " + armName(arm), armBeginning(arm), m_armEnd[arm], *across);
       }
       if (const auto& leak = m_bridge.leaks[arm].toStructure) {
         depend({InputKind::LeakToStructure, arm}, 1);
@@ -122,6 +122,7 @@ class Assembly {
     addBranch(armName(arm), a, b, share * m_bridge.arms[arm]);
   }
 
+  /// The grid's own ends: a series balance lies between those of arms 3 and 4.
   NodeIndex armBeginning(std::size_t arm) const {
     return arm == 3 && m_instrument.balance.kind == BalanceKind::Series ? m_arm4Begin : index(armBegin(arm));
   }
@@ -138,7 +139,7 @@ class Assembly {
 
   NodeIndex leakingNode(std::size_t arm) const {
     if (isSplit(arm)) return m_grid[arm];
-    return m_bridge.leaks[arm].place > 0 ? index(armEnd(arm)) : index(armBegin(arm));
+    return m_bridge.leaks[arm].place > 0 ? m_armEnd[arm] : armBeginning(arm);
   }
 
   const Bridge& m_bridge;

@@ -8,6 +8,7 @@ namespace {
 
 /// a x^2 + b x - 4 v = 0 has the ideal bridge's resistance change x as its root that vanishes with v.
 struct IdealBridge {
+  std::array<double, 4> shares;
   double linear;    ///< N, the bridge factor
   double sum;       ///< of all shares
   double products;  ///< s1 s3 - s2 s4
@@ -21,7 +22,7 @@ struct IdealBridge {
 IdealBridge idealBridge(BridgeType type, double poissonRatio) {
   std::array<double, 4> s{};
   for (const std::size_t arm : {0, 1, 2, 3}) s[arm] = templateOf(type).shares[arm].at(poissonRatio);
-  return {s[0] - s[1] + s[2] - s[3], s[0] + s[1] + s[2] + s[3], s[0] * s[2] - s[1] * s[3],
+  return {s, s[0] - s[1] + s[2] - s[3], s[0] + s[1] + s[2] + s[3], s[0] * s[2] - s[1] * s[3],
           (s[0] + s[1]) * (s[2] + s[3])};
 }
 
@@ -35,6 +36,8 @@ std::optional<Change> changeAt(const IdealBridge& ideal, double v) {
   const double root = b * b + 16 * a * v;
   if (!(root >= 0) || !(b > 0)) return std::nullopt;
   const double x = 8 * v / (b + std::sqrt(root));  // the stable form of the root near 4 v / N
+  for (const double share : ideal.shares)
+    if (!(1 + share * x >= 0)) return std::nullopt;  // no arm is below zero ohm
   const double perX = 2 * a * x + b;
   if (!(perX > 0)) return std::nullopt;
   return Change{x, (4 + 2 * ideal.sum * x + ideal.halves * x * x) / perX};

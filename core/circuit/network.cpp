@@ -161,10 +161,12 @@ double Solver::sensitivity(BranchIndex branch) const {
 }
 
 double Solver::inputConductance() const {
+  // The current of 1 V into the minus side, whose potential is zero: no difference, so no digit is lost where
+  // almost no voltage lies over a short lead.
   double sum = 0;
   for (const Edge& edge : m_edges) {
-    if (edge.a == edge.b || (edge.a != m_plus && edge.b != m_plus)) continue;
-    sum += edge.conductance * std::abs(m_potential[edge.a] - m_potential[edge.b]);
+    if (edge.a == edge.b || (edge.a != m_minus && edge.b != m_minus)) continue;
+    sum += edge.conductance * m_potential[edge.a == m_minus ? edge.b : edge.a];
   }
   return sum;
 }

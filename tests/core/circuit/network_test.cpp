@@ -326,6 +326,92 @@ TEST(Network, SensitivityOfAJoiningBranchIsZero) {
   EXPECT_EQ(solver.sensitivity(4), 0.0);
 }
 
+TEST(Network, InputConductanceIsThatOfTheClosedForms) {
+  // Two halves side by side, and a resistor over the supply.
+  Network net = bridge(351, 349, 340, 360);
+  EXPECT_DIGITS(solved(net).inputConductance(), 1.0 / 700 + 1.0 / 700, 15);
+  net.branches.push_back({"over the supply", minus, plus, 1.0_kohm});
+  EXPECT_DIGITS(solved(net).inputConductance(), 2.0 / 700 + 1e-3, 15);
+  // With a detector between a and b: the delta plus, a, b made a star.
+  const double ra = 351, rb = 360, rd = 200, sum = ra + rb + rd;
+  const double lower = 1 / (1 / (ra * rd / sum + 349) + 1 / (rb * rd / sum + 340));
+  Network loaded = bridge(351, 349, 340, 360);
+  loaded.branches.push_back({"detector", a, b, 200.0_ohm});
+  EXPECT_DIGITS(solved(loaded).inputConductance(), 1 / (ra * rb / sum + lower), 15);
+}
+
+TEST(Network, InputConductanceKeepsItsDigitsBehindAShortLead) {
+  // Derived: the micro-ohm adds to 350 ohm, however little voltage it takes.
+  for (const double lead : {1e-9, 1e-3, 1e6}) {
+    const Network net = network({{"lead", plus, a, Resistance(lead)}, {"rest", a, minus, 350.0_ohm}});
+    EXPECT_DIGITS(solved(net).inputConductance(), 1 / (350 + lead), 14) << lead;
+    const Network turned = network({{"lead", minus, a, Resistance(lead)}, {"rest", a, plus, 350.0_ohm}});
+    EXPECT_DIGITS(solved(turned).inputConductance(), 1 / (350 + lead), 14) << lead;
+  }
+}
+
+TEST(Network, InputConductanceLeavesOutWhatIsOpenAndJoinsWhatIsZero) {
+  Network net = network({{"join", plus, c, 0.0_ohm},
+                         {"one", c, a, 100.0_ohm},
+                         {"two", a, minus, 300.0_ohm},
+                         {"switch", c, minus, 50.0_ohm}},
+                        {"plus", "minus", "a", "b", "c"});
+  Solver solver = solved(net);
+  EXPECT_DIGITS(solver.inputConductance(), 1.0 / 400 + 1.0 / 50, 15);
+  solver.open(3);
+  ASSERT_TRUE(solver.solve());
+  EXPECT_DIGITS(solver.inputConductance(), 1.0 / 400, 15);
+}
+
+TEST(Network, InputSensitivityIsTheSquareOfTheVoltage) {
+  // Derived: 1/(R1 + R2) = G1 G2/(G1 + G2) has the derivative (G2/(G1 + G2))^2 by G1, the divider squared.
+  Network net = bridge(351, 349, 340, 360);
+  net.branches.push_back({"detector", a, b, 1.0_kohm});
+  net.branches.push_back({"over the supply", plus, minus, 1.0_kohm});
+  Solver solver = solved(net);
+  solver.open(4);
+  ASSERT_TRUE(solver.solve());
+  const std::array<double, 4> expected = {351.0 / 700, 349.0 / 700, 340.0 / 700, 360.0 / 700};
+  for (std::size_t arm = 0; arm < 4; ++arm)
+    EXPECT_DIGITS(solver.inputSensitivity(arm), expected[arm] * expected[arm], 14) << "arm " << arm + 1;
+  // An open branch would take the voltage between its ends; one over the supply takes it all.
+  EXPECT_NEAR(solver.inputSensitivity(4), std::pow(340.0 / 700 - 349.0 / 700, 2), 1e-17);
+  EXPECT_EQ(solver.inputSensitivity(5), 1);
+}
+
+TEST(Network, InputSensitivityIsTheDerivativeOfTheLoadedBridge) {
+  // Independent: the star-delta form above, differentiated by central differences in quadruple precision,
+  // step 1e-9: truncation 1e-18, rounding 1e-34 / 1e-9.
+  const auto conductance = [](const std::array<Quad, 5>& g) {
+    const Quad ra = 1 / g[0], rb = 1 / g[3], rd = 1 / g[4], sum = ra + rb + rd;
+    const Quad lower = 1 / (1 / (ra * rd / sum + 1 / g[1]) + 1 / (rb * rd / sum + 1 / g[2]));
+    return 1 / (ra * rb / sum + lower);
+  };
+  const std::array<double, 5> ohm = {351, 290, 340, 420, 200};
+  Network net = bridge(ohm[0], ohm[1], ohm[2], ohm[3]);
+  net.branches.push_back({"detector", a, b, Resistance(ohm[4])});
+  const Solver solver = solved(net);
+  for (std::size_t k = 0; k < ohm.size(); ++k) {
+    const auto at = [&](Quad factor) {
+      std::array<Quad, 5> g;
+      for (std::size_t j = 0; j < g.size(); ++j) g[j] = Quad(1) / ohm[j] * (j == k ? factor : Quad(1));
+      return conductance(g);
+    };
+    const Quad h = 1e-9;
+    const Quad slope = (at(1 + h) - at(1 - h)) / (2 * h) * ohm[k];
+    // A square of a difference of potentials of 1e-16 each.
+    const double expected = static_cast<double>(slope);
+    EXPECT_NEAR(solver.inputSensitivity(k), expected, 4e-16 * std::sqrt(expected)) << net.branches[k].name;
+  }
+}
+
+TEST(Network, InputSensitivityOfAJoiningBranchIsZero) {
+  Network net = bridge(351, 349, 350, 350);
+  net.nodes.push_back("c");
+  net.branches.push_back({"join", a, c, 0.0_ohm});
+  EXPECT_EQ(solved(net).inputSensitivity(4), 0.0);
+}
+
 TEST(Network, SolvesAgainAfterChangesAsIfMadeNew) {
   std::mt19937 random(20240601);
   std::uniform_real_distribution<double> ohm(10, 1000);
