@@ -5,7 +5,10 @@
 #include <functional>
 #include <sstream>
 
+#include "core/budget/budget.h"
+#include "core/circuit/indication.h"
 #include "core/line/line.h"
+#include "core/plan/heating.h"
 #include "tests/support/setups.h"
 
 using namespace core;
@@ -160,11 +163,18 @@ double outputShown(const BridgeCase& row, double indicated_ue) {
   return set.gaugeFactor * set.bridgeFactor * indicated_ue / micro / 4;
 }
 
+/// What an instrument shows that corrects each output `v` and then subtracts the zero, in um/m.
+double linearised(const BridgeCase& row, double v, double zero) {
+  core::Setup plan = planOf(row);
+  plan.instrument.linearisation = Linearisation::BeforeZero;
+  return indicationOf(plan.bridge, plan.instrument, Output(v), Output(zero))->value.base();
+}
+
 Founds actualStrain(const BridgeCase& row) {
   const double v = row.hasOther("output_mV")
                        ? row.otherNumber("output_mV") / milli / row.number("excitation_V")
                        : outputShown(row, row.otherNumber("indicated_strain_ue"));
-  return {{"template", strainFor(row, v)}};
+  return {{"template", strainFor(row, v)}, {"linearisation", linearised(row, v, 0)}};
 }
 
 Founds indicatedIncrement(const BridgeCase& row) {
@@ -176,14 +186,17 @@ Founds indicatedIncrement(const BridgeCase& row) {
 Founds actualIncrement(const BridgeCase& row) {
   const double from = row.otherNumber("initial_indicated_ue");
   const double to = from + row.otherNumber("indicated_increment_ue");
-  return {{"template", strainFor(row, outputShown(row, to)) - strainFor(row, outputShown(row, from))}};
+  const double before = outputShown(row, from), after = outputShown(row, to);
+  return {{"template", strainFor(row, after) - strainFor(row, before)},
+          {"linearisation", linearised(row, after, before)}};
 }
 
 Founds zeroOutput(const BridgeCase& row) {
   return {{"network", networkOf(row).output() * milli}, {"template", outputAt(row, 0) * milli}};
 }
 
-/// All leads warm by so many kelvin; the template gets copper wires of the leads' resistance at 20 C.
+/// All leads warm by so many kelvin; the template gets copper wires of the leads' resistance at 20 C, or the
+/// resistances and their warming.
 Founds zeroShift(const BridgeCase& row) {
   const double warmer = row.otherNumber("lead_temperature_change_K");
   CaseNetwork warm = networkOf(row);
@@ -198,8 +211,11 @@ Founds zeroShift(const BridgeCase& row) {
         CopperWire{Length(row.number("lead_ohm_each") / perMetre), section, Temperature(celsius)});
     return test::outputAt(plan, 0).base();
   };
+  core::Setup warmed = planOf(row);
+  warmed.bridge.leadWarming = Warming(warmer);
   return {{"network", indicated(row, warm.output() - networkOf(row).output())},
-          {"template", indicated(row, withLeadsAt(20 + warmer) - withLeadsAt(20))}};
+          {"template", indicated(row, withLeadsAt(20 + warmer) - withLeadsAt(20))},
+          {"warming", indicated(row, test::outputAt(warmed, 0).base() - outputAt(row, 0))}};
 }
 
 Founds sensitivityLoss(const BridgeCase& row) {
@@ -243,14 +259,22 @@ double equivalentShunt(const std::vector<double>& leakShares, double gauge, doub
   return 1 / (grid.supplyCurrent() - 1 / gauge);
 }
 
+/// Half of the leak at each tab of the gauge, as two leaks of a bridge to its floating structure: from the
+/// beginnings of arms 1 and 2. The shunt of the same output is R/(4 |v|) - R/2.
+double equivalentShuntOfTabs(double gauge, double insulation) {
+  core::Setup plan = test::equalArms(BridgeType::QuarterTwoWire, Resistance(gauge));
+  for (const std::size_t arm : {0, 1}) plan.bridge.leaks[arm] = {{}, Resistance(2 * insulation), 0};
+  return gauge / (4 * std::abs(test::outputAt(plan, 0).base())) - gauge / 2;
+}
+
 Founds equivalentShuntOfLeak(const BridgeCase& row) {
-  std::vector<double> shares = {0.5, 0.5};
-  if (row.other("leakage") == "uniform along grid") {
-    const std::size_t pieces = 200;  // the trapezoidal sum is off by 1 / pieces^2
-    shares.assign(pieces + 1, 1.0 / pieces);
-    shares.front() = shares.back() = 0.5 / pieces;
-  }
   const double gauge = row.number("gauge_ohm"), insulation = 1e5 * gauge;
+  if (row.other("leakage") == "half at each tab")
+    return {{"network", equivalentShunt({0.5, 0.5}, gauge, insulation) / insulation},
+            {"template", equivalentShuntOfTabs(gauge, insulation) / insulation}};
+  const std::size_t pieces = 200;  // the trapezoidal sum is off by 1 / pieces^2
+  std::vector<double> shares(pieces + 1, 1.0 / pieces);
+  shares.front() = shares.back() = 0.5 / pieces;
   return {{"network", equivalentShunt(shares, gauge, insulation) / insulation}};
 }
 
@@ -258,7 +282,13 @@ Founds equivalentShuntOfLeak(const BridgeCase& row) {
 /// moves S as far is what the reading errs by.
 Founds leakToGround(const BridgeCase& row) {
   const double s = networkOf(row).potential("S");
-  return {{"network", (1 / s - 2) / row.number("gauge_factor") * micro}};
+  core::Setup plan = test::equalArms(BridgeType::QuarterTwoWire, gaugeOf(row), row.number("gauge_factor"));
+  auto sound = BridgeCircuit::make(plan.bridge, plan.instrument, {});
+  plan.bridge.leaks[0] = {
+      {}, Resistance(insulationOhm(row)), row.otherNumber("leak_point_fraction_of_grid_from_P+")};
+  plan.instrument.grounding = Grounding::PMinus;
+  const double strain = *sound->stimulusFor(test::outputAt(plan, 0));
+  return {{"network", (1 / s - 2) / row.number("gauge_factor") * micro}, {"template", strain * micro}};
 }
 
 Founds strainError(const BridgeCase& row) {
@@ -323,6 +353,74 @@ Founds greatestResidual(const BridgeCase& row) {
   return {{"line", 100 * greatest / valueAt(line, listOf(row.other("x")).back())}};
 }
 
+/// Standard uncertainty of the simulated strain, in per cent of it, with what the row states and nothing
+/// else.
+Founds strainUncertainty(const BridgeCase& row) {
+  core::Setup plan = test::withShuntOnArm(planOf(row), Resistance(row.number("shunt_ohm")), 1);
+  for (const Input input : inputListOf(plan)) plan.uncertainties.stated[input] = {};
+  const auto state = [&](InputKind kind, const std::string& name) {
+    plan.uncertainties.stated[{kind, 0}] = {
+        .statement = Statement::Standard, .amount = row.otherNumber(name) / 100, .relative = true};
+  };
+  state(InputKind::Arm, "u_gauge_resistance_percent");
+  state(InputKind::Shunt, "u_shunt_percent");
+  state(InputKind::GaugeFactor, "u_gauge_factor_percent");
+  const auto budget = budgetOf(plan, predict(plan));
+  const StepUncertainty& step = *budget.of(Scope::Strain).steps.front();
+  return {{"budget", 100 * step.standard / std::abs(step.value)}};
+}
+
+Founds rootSumOfSquares(const BridgeCase& row) {
+  const std::vector<double> components = listOf(row.other("components_ue"));
+  const std::vector<double> ones(components.size(), 1.0);
+  return {{"covariance", std::sqrt(covarianceOf(ones, ones, components, {}))},
+          {"combined", combinedUncertainty(ones, components, {})}};
+}
+
+Founds gaugeFactorAtTemperature(const BridgeCase& row) {
+  Gauge gauge;
+  gauge.factor = row.number("gauge_factor");
+  gauge.factorCoefficient = row.otherNumber("coefficient_percent_per_100K") / 100 / 100;
+  gauge.installed = gauge.factorAt + Temperature(row.otherNumber("temperature_change_K"));
+  Bridge bridge;
+  bridge.gauge = gauge;
+  const double change = (armUnder(bridge, 0, 1e-3) - bridge.arms[0]).base();
+  return {{"gauge", gaugeFactorOf(gauge)}, {"arm", change / gauge.nominal.base() / 1e-3}};
+}
+
+/// The strain behind a reading of an instrument that is set to another gauge factor. In a bridge whose output
+/// is linear, as the printed relation is; the correction for nonlinearity is another matter.
+Founds correctedStrain(const BridgeCase& row) {
+  core::Setup plan =
+      test::equalArms(BridgeType::HalfBending, 350.0_ohm, row.otherNumber("true_gauge_factor"));
+  plan.instrument.gaugeFactor = row.otherNumber("instrument_gauge_factor");
+  auto circuit = BridgeCircuit::make(plan.bridge, plan.instrument, {});
+  const double shown = row.otherNumber("indicated_strain_ue");
+  const Output output(shown / readingOf(plan.instrument, Output(1)).base());
+  return {{"template", *circuit->stimulusFor(output) * micro}};
+}
+
+/// Of all gauges together, in mW: of the whole bridge when its arms are all gauges.
+Founds gaugePower(const BridgeCase& row) {
+  core::Setup plan = planOf(row);
+  if (row.text("quantity") == "bridge_power") plan.bridge.type = BridgeType::FullBending;
+  double sum_W = 0;
+  const auto heats = armHeats(plan);
+  for (const ArmHeat& heat : *heats) sum_W += heat.power_W;
+  return {{"template", 1e3 * sum_W}};
+}
+
+/// By the formula, and by what the excitation found turns into heat in the whole bridge.
+Founds greatestExcitation(const BridgeCase& row) {
+  const double density = 1e3 * row.otherNumber("power_density_kW_per_m2");
+  core::Setup plan = planOf(row);
+  plan.bridge.gauge.grid.area = Area(1e-6 * row.otherNumber("grid_area_mm2"));
+  plan.instrument.excitation = Voltage(1);
+  const ArmHeat atOneVolt = armHeats(plan)->front();
+  return {{"formula", excitationForDensity(gaugeOf(row), *plan.bridge.gauge.grid.area, density).base()},
+          {"template", std::sqrt(density / atOneVolt.density_W_per_m2.value())}};
+}
+
 using Evaluate = std::function<Founds(const BridgeCase&)>;
 
 Evaluate ofLine(const std::function<double(const Line&)>& figure) {
@@ -356,6 +454,13 @@ const std::map<std::pair<std::string, std::string>, Evaluate> evaluations = {
     {{"transducer", "equivalent_load"}, equivalentLoad},
     {{"transducer", "percent_of_rated_output"}, percentOfRatedOutput},
     {{"transducer", "output_change"}, outputChange},
+    {{"uncertainty", "strain_uncertainty_percent"}, strainUncertainty},
+    {{"uncertainty", "combined_standard_uncertainty"}, rootSumOfSquares},
+    {{"gauge_factor", "gauge_factor_at_temperature"}, gaugeFactorAtTemperature},
+    {{"gauge_factor", "corrected_strain"}, correctedStrain},
+    {{"self_heating", "bridge_power"}, gaugePower},
+    {{"self_heating", "gauge_power"}, gaugePower},
+    {{"self_heating", "max_excitation"}, greatestExcitation},
     {{"copper", "wire_resistance"}, wireResistance},
     {{"copper", "resistance_per_1000ft"}, wireResistance},
     {{"line_fit", "max_abs_residual_percent_of_full_scale"}, greatestResidual},

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <functional>
 #include <limits>
+#include <tuple>
 
 #include "tests/support/digits.h"
 
@@ -77,6 +78,107 @@ TEST(CheckBridge, NamesWhatIsNotAPositiveNumber) {
   }
 }
 
+TEST(CheckBridge, NamesWhatIsWrongWithAnEffect) {
+  for (const double wrong : {0.0, -1.0, notANumber, infinity}) {
+    const std::vector<std::tuple<std::string, std::string, Change>> changes = {
+        {"leak over arm 3", "resistance",
+         [&](Bridge& b, Instrument&) { b.leaks[2].across = Resistance(wrong); }},
+        {"leak to structure of arm 4", "resistance",
+         [&](Bridge& b, Instrument&) { b.leaks[3].toStructure = Resistance(wrong); }},
+        {"instrument", "current",
+         [&](Bridge&, Instrument& i) {
+           i.current = CurrentSource{Current(wrong), 350.0_ohm};
+         }},
+        {"instrument", "nominal bridge resistance",
+         [&](Bridge&, Instrument& i) {
+           i.current = CurrentSource{10.0_mA, Resistance(wrong)};
+         }},
+        {"balance", "potentiometer",
+         [&](Bridge&, Instrument& i) {
+           i.balance = {BalanceKind::Parallel, Resistance(wrong)};
+         }},
+        {"balance", "potentiometer",
+         [&](Bridge&, Instrument& i) {
+           i.balance = {BalanceKind::Series, Resistance(wrong)};
+         }},
+        {"balance", "resistor to S+",
+         [&](Bridge&, Instrument& i) {
+           i.balance = {BalanceKind::Parallel, 10.0_kohm, Resistance(wrong)};
+         }},
+        // 1 + coefficient x 100 K is zero, negative or not finite.
+        {"gauge", "gauge factor at the gauge's temperature",
+         [&](Bridge& b, Instrument&) {
+           b.gauge.factorAt = Temperature(20);
+           b.gauge.installed = Temperature(120);
+           b.gauge.factorCoefficient = (wrong - 1) / 100;
+         }},
+    };
+    for (const auto& [where, what, change] : changes) {
+      const auto result = checked(change);
+      ASSERT_FALSE(result) << where << ", " << what << " with " << wrong;
+      EXPECT_EQ(result.error().where, where) << wrong;
+      EXPECT_NE(result.error().what.find(what), std::string::npos) << result.error().what;
+      EXPECT_FALSE(result.error().mend.empty()) << where;
+    }
+  }
+}
+
+TEST(CheckBridge, PlacesLieBetweenZeroAndOne) {
+  const auto withPlace = [](double place) {
+    return checked([place](Bridge& b, Instrument&) { b.leaks[1] = {{}, 1.0_Mohm, place}; });
+  };
+  const auto withWiper = [](double wiper) {
+    return checked([wiper](Bridge&, Instrument& i) {
+      i.balance.kind = BalanceKind::Series;
+      i.balance.wiper = wiper;
+    });
+  };
+  for (const double right : {0.0, 0.4, 1.0}) {
+    EXPECT_TRUE(withPlace(right)) << right;
+    EXPECT_TRUE(withWiper(right)) << right;
+  }
+  for (const double wrong : {-0.01, 1.01, notANumber, infinity}) {
+    ASSERT_FALSE(withPlace(wrong)) << wrong;
+    EXPECT_EQ(withPlace(wrong).error().where, "leak to structure of arm 2");
+    EXPECT_NE(withPlace(wrong).error().what.find("between 0 and 1"), std::string::npos);
+    ASSERT_FALSE(withWiper(wrong)) << wrong;
+    EXPECT_EQ(withWiper(wrong).error().where, "balance");
+    EXPECT_NE(withWiper(wrong).error().what.find("wiper"), std::string::npos);
+  }
+}
+
+TEST(CheckBridge, LeadsMayNotCoolBelowZeroOhm) {
+  // Copper loses 0.393 % a kelvin, by the linear law all of it in 255 K.
+  const auto withWarming = [](double kelvin) {
+    return checked([kelvin](Bridge& b, Instrument&) {
+      b.leads.fill(2.0_ohm);
+      b.leadWarming = Warming(kelvin);
+    });
+  };
+  for (const double right : {-250.0, 0.0, 80.0}) EXPECT_TRUE(withWarming(right)) << right;
+  for (const double wrong : {-260.0, notANumber, infinity}) {
+    ASSERT_FALSE(withWarming(wrong)) << wrong;
+    EXPECT_EQ(withWarming(wrong).error().where, "lead P+");
+  }
+}
+
+TEST(CheckBridge, LooksOnlyAtWhatIsOn) {
+  EXPECT_TRUE(checked([](Bridge&, Instrument& i) {
+    i.balance = {BalanceKind::None, Resistance(-1), Resistance(-1), 7};
+  }));
+  EXPECT_TRUE(checked([](Bridge&, Instrument& i) {
+    i.balance = {BalanceKind::Series, 4.0_ohm, Resistance(-1), 0.5};
+  })) << "a series balance has no resistor to S+";
+  EXPECT_TRUE(checked([](Bridge&, Instrument& i) {
+    i.current = CurrentSource{};
+    i.excitation = Voltage(0);
+  })) << "a current source has no voltage set";
+  EXPECT_TRUE(checked([](Bridge& b, Instrument&) {
+    b.type = Transducer;
+    b.gauge.installed = Temperature(notANumber);
+  })) << "a transducer's gauges are not asked";
+}
+
 TEST(CheckBridge, LeadMayBeZeroButNotNegative) {
   const auto withLead = [](double ohm) {
     return checked([ohm](Bridge& b, Instrument&) { b.leads.fill(Resistance(ohm)); });
@@ -132,6 +234,16 @@ TEST(ReadingOf, FollowsTheUnitAndItsSettings) {
     EXPECT_EQ(readingUnitFromKey(readingUnitKey(unit)), unit);
   }
   EXPECT_FALSE(readingUnitFromKey("furlong"));
+}
+
+TEST(ReadingOf, AtACurrentSourceReckonsWithCurrentTimesNominal) {
+  Instrument instrument;
+  instrument.unit = ReadingUnit::Millivolt;
+  instrument.excitation = Voltage(5);
+  EXPECT_EQ(nominalExcitation(instrument).base(), 5);
+  instrument.current = CurrentSource{10.0_mA, 350.0_ohm};
+  EXPECT_DIGITS(nominalExcitation(instrument).base(), 3.5, 15);
+  EXPECT_DIGITS(readingOf(instrument, Output(2e-3)).base(), 7, 14);
 }
 
 TEST(PointOf, JoinedEndsAreOnePoint) {

@@ -148,6 +148,51 @@ TEST(Predict, ShuntWiresAddToTheShunt) {
   EXPECT_EQ(wired.armChange, plain.armChange);
 }
 
+TEST(Predict, AClosedSwitchAddsToTheShunt) {
+  core::Setup setup = test::withShuntOnArm(bending(), 10.0_kohm, 1);
+  setup.shunts[0].wires = 50.0_ohm;
+  setup.shunts[0].contact = 0.5_ohm;
+  EXPECT_EQ(resistanceOf(setup.shunts[0]), Resistance(10050.5));
+  const double r = 350, rs = 10050.5;
+  EXPECT_DIGITS(test::lastStep(setup).output.base(), -r / (4 * rs + 2 * r), 12);  // TN-514
+  EXPECT_DIGITS(test::lastStep(setup).armChange.value().base() * 2, -r / (r + rs), 12);
+}
+
+TEST(Predict, AWarmGaugeOfAnotherFactorTakesLessStrainForTheSameShunt) {
+  // Derived: dR/R of the shunt is what it was; the factor that divides it is 1 % larger.
+  core::Setup setup = test::withShuntOnArm(test::equalArms(QuarterThreeWire, arm), 59.0_kohm, 1);
+  const auto cold = test::lastStep(setup);
+  setup.bridge.gauge.factorCoefficient = 1e-4;
+  setup.bridge.gauge.installed = setup.bridge.gauge.factorAt + Temperature(100);
+  const auto warm = test::lastStep(setup);
+  EXPECT_DIGITS(warm.simulated, cold.simulated / 1.01, 12);
+  EXPECT_DIGITS(warm.armChange->base(), cold.armChange->base() / 1.01, 12);
+  EXPECT_EQ(warm.reading, cold.reading) << "the instrument knows nothing of it";
+}
+
+TEST(Predict, ALinearisedReadingIsTheSimulatedStrainOfAnIdealQuarterBridge) {
+  // Micro-Measurements TN-507 and TN-514: corrected, the reading is the strain that the shunt simulates.
+  for (const auto order : {Linearisation::BeforeZero, Linearisation::AfterZero}) {
+    core::Setup setup = test::withShuntOnArm(test::equalArms(QuarterThreeWire, arm), 5.0_kohm, 1);
+    setup.instrument.linearisation = order;
+    const auto step = test::lastStep(setup);
+    EXPECT_DIGITS(step.reading.base(), -1e6 / 2 * 350 / 5350, 12);
+    EXPECT_DIGITS(step.indicated.base(), -4.0 / 2 * 350 / (4 * 5000 + 2 * 350), 12) << "this one never is";
+  }
+}
+
+TEST(Predict, ALinearisationBeyondTheBridgeFailsItsStep) {
+  // A shunt of 1 ohm over arm 2 asks the quarter bridge for more than an infinite gauge gives: with the
+  // zero at -0.4 by an arm 1 of a tenth, the change is 0.9.
+  core::Setup setup = test::withShuntOnArm(test::equalArms(QuarterThreeWire, arm), 1.0_ohm, 2);
+  setup.bridge.arms[0] = 35.0_ohm;
+  setup.instrument.linearisation = Linearisation::AfterZero;
+  const auto predicted = predict(setup);
+  ASSERT_TRUE(predicted.zero);
+  ASSERT_FALSE(predicted.steps[0]);
+  EXPECT_EQ(predicted.steps[0].error().where, "instrument");
+}
+
 TEST(Predict, TwoShuntsAtOnceActTogether) {
   // Derived: arms 1 and 3 both R' = R Rs/(R+Rs): v = (R'^2 - R^2) / (R' + R)^2 = (R' - R)/(R' + R).
   core::Setup setup = test::withShuntOnArm(test::withShuntOnArm(bending(), 10.0_kohm, 1), 10.0_kohm, 3);
