@@ -222,19 +222,16 @@ void TrialModelOfChannel::stimulusFor(const StepOfTrial& step, const double* inp
     strainArms(inputs, stimulus);
     output(m_open, m_strained.data(), here);
     for (std::size_t lane = 0; lane < trialLanes; ++lane) {
-      if (round > 0) {
-        const double moved = here[lane] - before[lane];
-        const double by = m_ratio[lane];
-        // Below the rounding of an output the quotient would be noise; the slope is good enough then.
-        if (std::abs(moved) > 1e-12) slope[lane] = moved / by;
-      }
-      m_ratio[lane] = (target[lane] - here[lane]) / slope[lane];
+      const double moved = here[lane] - before[lane];
+      // Below the rounding of an output the quotient would be noise; the slope is good enough then.
+      if (round > 0 && std::abs(moved) > 1e-12) slope[lane] = moved / m_change[lane];
+      m_change[lane] = (target[lane] - here[lane]) / slope[lane];
       before[lane] = here[lane];
-      stimulus[lane] += m_ratio[lane];
+      stimulus[lane] += m_change[lane];
     }
   }
   for (std::size_t lane = 0; lane < trialLanes; ++lane)
-    if (!(std::abs(m_ratio[lane]) <= 1e-7 * std::abs(stimulus[lane]) + 1e-12)) stimulus[lane] = NAN;
+    if (!(std::abs(m_change[lane]) <= 1e-7 * std::abs(stimulus[lane]) + 1e-12)) stimulus[lane] = NAN;
 }
 
 void TrialModelOfChannel::evaluate(const double* inputs, double* values) {

@@ -90,7 +90,9 @@ class TrialModelOfChannel {
 
   std::vector<double> m_conductance;  ///< branch * lanes, no strain
   std::vector<double> m_strained;     ///< the same with strained arms
-  Lanes m_zero{}, m_output{}, m_ratio{}, m_input{};
+  Lanes m_zero{}, m_output{};         ///< unshunted and shunted output
+  Lanes m_input{};                    ///< conductance seen by the excitation, S
+  Lanes m_change{};                   ///< of the stimulus in the last round
 };
 
 }  // namespace core
