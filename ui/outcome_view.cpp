@@ -175,25 +175,15 @@ std::optional<OutcomeView::Pair> OutcomeView::pair() const {
 }
 
 bool OutcomeView::canBeDrawn() const {
-  return m_session.channel() && predictionShown().zero && !setupShown().sequence.empty();
-}
-
-const core::Setup& OutcomeView::setupShown() const {
-  const core::Channel& channel = *m_session.channel();
-  return m_session.check() ? core::setupOf(channel, *m_session.check()) : channel.setup;
-}
-
-const core::SetupPrediction& OutcomeView::predictionShown() const {
-  const core::ChannelEvaluation& evaluation = *m_session.evaluation();
-  const auto check = m_session.selection().check;
-  return check ? evaluation.checks[*check].prediction : evaluation.prediction;
+  return m_session.channel() && m_session.shownPrediction().zero && !m_session.shownSetup().sequence.empty();
 }
 
 QString OutcomeView::whatIsMissing() const {
   if (!m_session.channel()) return tr("No channel yet. Add a channel to see its outcome here.");
-  if (const auto& zero = predictionShown().zero; !zero)
+  if (const auto& zero = m_session.shownPrediction().zero; !zero)
     return tr("Cannot be predicted. ") + toText(zero.error());
-  if (setupShown().sequence.empty()) return tr("The channel has no steps yet. Add steps to its sequence.");
+  if (m_session.shownSetup().sequence.empty())
+    return tr("The channel has no steps yet. Add steps to its sequence.");
   const core::Check* check = m_session.check();
   if (!check && !m_session.channel()->checks.empty())
     return tr("Plan only: choose a check to see its outcome.");

@@ -56,9 +56,6 @@ class OutcomeView : public QWidget {
   void offerKinds(bool pair);
   std::optional<Pair> pair() const;
   bool canBeDrawn() const;
-  /// Of the chosen check, or of the channel while it has none. There must be a channel.
-  const core::Setup& setupShown() const;
-  const core::SetupPrediction& predictionShown() const;
   QString whatIsMissing() const;
   void showWords(const std::optional<Pair>& pair, const QString& missing);
   /// "pre-test: Fail: 1 of 4 ..."
