@@ -15,7 +15,7 @@ h2 { font-size: 13pt; margin-top: 18px; margin-bottom: 6px; }
 h3 { font-size: 10.5pt; margin-top: 14px; margin-bottom: 4px; }
 p { margin-top: 4px; margin-bottom: 4px; }
 p.caption { font-weight: bold; margin-top: 8px; margin-bottom: 2px; }
-p.note { font-size: 8pt; color: #4c5560; margin-top: 2px; margin-bottom: 6px; }
+td.note { color: #4c5560; border: none; }
 p.caution { background-color: #fff3e0; margin-top: 4px; margin-bottom: 4px; }
 p.pass, td.pass { color: #00704f; font-weight: bold; }
 p.fail, td.fail { color: #b84600; font-weight: bold; }
@@ -26,6 +26,7 @@ th { font-size: 8pt; background-color: #e9edf1; border: 1px solid #b9c1c9; paddi
 td { font-size: 8pt; border: 1px solid #d3d8dd; padding: 1px 5px; }
 td.hand { padding: 14px 5px; }
 td.number { white-space: nowrap; }
+table.fine td, table.fine th { font-size: 7pt; padding: 0px 4px; }
 td.fine { font-size: 7pt; }
 td.name { color: #4c5560; white-space: nowrap; }
 td.side { border: none; padding: 3px 9px 0px 0px; vertical-align: top; }
@@ -80,14 +81,17 @@ class Writer {
 
   void operator()(const Table& table) {
     addCaption(table.caption);
-    m_html += "<table cellspacing=\"0\" width=\"100%\"><thead><tr>";
+    m_html += "<table cellspacing=\"0\" width=\"100%\"" + std::string(table.fine ? " class=\"fine\"" : "") +
+              "><thead><tr>";
     for (const TableColumn& column : table.columns)
-      m_html += "<th align=\"" + std::string(column.numeric ? "right" : "left") + "\">" +
-                headText(column.name) + "</th>";
+      m_html += "<th align=\"" + std::string(column.numeric ? "right" : "left") + "\"" + widthOf(column) +
+                ">" + headText(column.name) + "</th>";
     m_html += "</tr></thead><tbody>\n";
     for (const TableRow& row : table.rows) addRow(table, row);
+    if (!table.note.empty())  // as a row, so that no page's end parts it from its table
+      m_html += "<tr><td class=\"note\" colspan=\"" + std::to_string(table.columns.size()) + "\">" +
+                htmlText(table.note) + "</td></tr>\n";
     m_html += "</tbody></table>\n";
-    if (!table.note.empty()) m_html += "<p class=\"note\">" + htmlText(table.note) + "</p>\n";
   }
 
   void operator()(const Picture& picture) {
@@ -145,6 +149,11 @@ class Writer {
         std::all_of(row.cells.begin() + static_cast<std::ptrdiff_t>(cell) + 1, row.cells.end(), saysNothing);
     if (row.verdict && last) return classOf(*row.verdict);
     return table.columns[cell].numeric && startsNumber(row.cells[cell]) ? "number" : "plain";
+  }
+
+  static std::string widthOf(const TableColumn& column) {
+    return column.width_percent > 0 ? " width=\"" + std::to_string(column.width_percent) + "%\""
+                                    : std::string();
   }
 
   /// QTextDocument forgets the gap below a table that ends with a cell of nothing.

@@ -41,8 +41,9 @@ struct TableRow {
 };
 
 struct TableColumn {
-  std::string name;      ///< with unit: "Expected, µm/m"
-  bool numeric = false;  ///< to be set right-aligned
+  std::string name;       ///< with unit: "Expected, µm/m"
+  bool numeric = false;   ///< to be set right-aligned
+  int width_percent = 0;  ///< of the table's width; 0: as its text needs
 };
 
 struct Table {
@@ -50,6 +51,7 @@ struct Table {
   std::vector<TableColumn> columns;
   std::vector<TableRow> rows;
   bool handwriting = false;  ///< empty cells are to be filled in by hand
+  bool fine = false;         ///< may be set small: what figures elsewhere rest on
   std::string note = {};     ///< to stand below it: what its numbers mean; may be empty
 };
 

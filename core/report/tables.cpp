@@ -79,6 +79,7 @@ Table planTable(const Setup& setup, const SetupPrediction& prediction, const Bud
                numeric("U of expected (" + chain + ")", readingUnit)},
               {},
               false,
+              false,
               coverageSentence(setup, budget)};
   const std::vector<StepRow> rows = plannedRows(setup, prediction, budget);
   const int simulatedDecimals = decimalsOf(rows, &StepRow::simulated);

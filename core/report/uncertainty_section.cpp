@@ -63,11 +63,10 @@ std::optional<Section> uncertaintySection(const Channel& channel, const ChannelE
   const auto& steps = evaluation.prediction.steps;
   if (std::none_of(steps.begin(), steps.end(), [](const auto& step) { return bool(step); })) return {};
   Section section{channel.name + ", uncertainty", 2, {}};
-  section.blocks.push_back(Paragraph{scopesText(setup), {}});
+  section.blocks.push_back(Paragraph{scopesText(setup) + " " + symbolsText(budget), {}});
   for (std::string& missing : missingUncertainties(setup, evaluation.prediction, budget))
     section.blocks.push_back(Caution{std::move(missing)});
   section.blocks.push_back(inputTable(setup, budget));
-  section.blocks.push_back(stepUncertaintyTable(setup, budget));
   for (const std::size_t step : largestSteps(evaluation.prediction, budget))
     section.blocks.push_back(budgetTable(setup, budget, step));
   addCorrelation(section, setup, budget);

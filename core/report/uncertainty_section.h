@@ -7,7 +7,7 @@
 namespace core {
 
 /// What the channel's expected readings and simulated values are known to: what the scopes cover, inputs,
-/// steps, budgets of the largest positive and the largest negative step, correlation of the steps. None when
+/// budgets of the largest positive and the largest negative step, correlation of the steps. None when
 /// nothing can be predicted.
 std::optional<Section> uncertaintySection(const Channel& channel, const ChannelEvaluation& evaluation);
 

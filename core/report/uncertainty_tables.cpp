@@ -174,6 +174,11 @@ std::string degreesText(const StepUncertainty& uncertainty) {
   return uncertainty.dof ? formatNumber(*uncertainty.dof, 3) : "infinite";
 }
 
+/// "ν_eff = 12.3", "ν_eff infinite", "ν_eff not used".
+std::string effectiveText(const StepUncertainty& uncertainty) {
+  return (uncertainty.dof ? "ν_eff = " : "ν_eff ") + degreesText(uncertainty);
+}
+
 /// "u (chain), µm/m".
 TableColumn scoped(const Setup& setup, const std::string& name, Scope scope, bool withUnit) {
   return {name + " (" + scopeName(setup, scope) + ")" +
@@ -225,7 +230,8 @@ void addSums(Table& table, const std::vector<ScopeLines>& parts, const std::vect
     double share = 0;
     for (const std::size_t k : others) share += part.lines[k].share;
     rest.cells.insert(rest.cells.end(), {"", "", shareText(share)});
-    standard.cells.insert(standard.cells.end(), {"", shownUncertainty(part.result.standard), "100.0"});
+    standard.cells.insert(standard.cells.end(),
+                          {effectiveText(part.result), shownUncertainty(part.result.standard), "100.0"});
     expanded.cells.insert(expanded.cells.end(), {"k = " + formatNumber(part.result.coverageFactor, 3),
                                                  shownUncertainty(part.result.expanded), ""});
   }
@@ -237,7 +243,7 @@ void addSums(Table& table, const std::vector<ScopeLines>& parts, const std::vect
 /// A square table, a row and a column a step.
 template <class CellOf>
 Table matrixTable(std::string caption, const std::vector<std::size_t>& steps, const CellOf& cellOf) {
-  Table table{std::move(caption), {{"Step", true}}, {}};
+  Table table{std::move(caption), {{"Step", true}}, {}, false, true};
   for (const std::size_t step : steps) table.columns.push_back({std::to_string(step + 1), true});
   for (const std::size_t a : steps) {
     TableRow row{{std::to_string(a + 1)}, {}};
@@ -245,6 +251,14 @@ Table matrixTable(std::string caption, const std::vector<std::size_t>& steps, co
     table.rows.push_back(std::move(row));
   }
   return table;
+}
+
+/// Whether correlated inputs keep the degrees of freedom of some step from being used.
+bool leavesDegreesUnused(const Budget& budget) {
+  return std::any_of(scopes.begin(), scopes.end(), [&](Scope scope) {
+    const auto& steps = budget.of(scope).steps;
+    return std::any_of(steps.begin(), steps.end(), [](const auto& step) { return step && !step->dofUsable; });
+  });
 }
 
 double covarianceAt(const ScopeBudget& budget, std::size_t a, std::size_t b) {
@@ -280,12 +294,27 @@ bool restsOnAssumptions(const Budget& budget) {
   return false;
 }
 
+std::string symbolsText(const Budget& budget) {
+  const std::string symbols =
+      "u is the combined standard uncertainty, ν_eff its effective degrees of freedom, U = k u the expanded "
+      "uncertainty.";
+  if (!leavesDegreesUnused(budget)) return symbols;
+  return symbols +
+         " Degrees of freedom are not used where correlated inputs contribute: k is that of a normal "
+         "distribution.";
+}
+
 Table inputTable(const Setup& setup, const Budget& budget) {
   const auto refused = inputRefusals(setup, budget.inputs);
   Table table{"Inputs and what is known of them",
-              {{"Input"}, {"Value", true}, {"Uncertainty"}, {"u", true}, {"Stated or assumed"}},
+              {{"Input", false, 22},
+               {"Value", true, 9},
+               {"Uncertainty", false, 21},
+               {"u", true, 10},
+               {"Stated or assumed", false, 38}},
               {},
               false,
+              true,
               inputNote(setup, budget, grouped(setup, budget, refused, false))};
   for (const Alike& alike : grouped(setup, budget, refused, true)) {
     const BudgetInput& entry = budget.inputs[alike.front()];
@@ -306,7 +335,6 @@ Table stepUncertaintyTable(const Setup& setup, const Budget& budget) {
       const bool hasUnit = name == std::string_view("u") || name == std::string_view("U");
       table.columns.push_back(scoped(setup, name, scope, hasUnit));
     }
-  bool notUsed = false;
   for (std::size_t step = 0; step < setup.sequence.size(); ++step) {
     TableRow row{{std::to_string(step + 1), setup.sequence[step].label}, {}};
     for (const Scope scope : scopes) {
@@ -314,26 +342,19 @@ Table stepUncertaintyTable(const Setup& setup, const Budget& budget) {
         const auto cells = {shownUncertainty(result->standard), degreesText(*result),
                             formatNumber(result->coverageFactor, 3), shownUncertainty(result->expanded)};
         row.cells.insert(row.cells.end(), cells);
-        notUsed = notUsed || !result->dofUsable;
       } else {
         row.cells.insert(row.cells.end(), {"not known", "", "", "not known"});
       }
     }
     table.rows.push_back(std::move(row));
   }
-  table.note =
-      "u is the combined standard uncertainty, ν_eff its effective degrees of freedom, U = k u the expanded "
-      "uncertainty.";
-  if (notUsed)
-    table.note +=
-        " Degrees of freedom are not used where correlated inputs contribute: k is that of a normal "
-        "distribution.";
+  table.note = symbolsText(budget);
   return table;
 }
 
 Table budgetTable(const Setup& setup, const Budget& budget, std::size_t step, double leastShare) {
   const std::vector<ScopeLines> parts = scopeLines(setup, budget, step);
-  Table table{stepName(setup, step) + ": what its uncertainty is made of", {{"Input"}}, {}};
+  Table table{stepName(setup, step) + ": what its uncertainty is made of", {{"Input"}}, {}, false, true};
   for (const ScopeLines& part : parts) {
     table.columns.push_back(scoped(setup, "Sensitivity", part.scope, false));
     table.columns.push_back(scoped(setup, "Contribution", part.scope, true));

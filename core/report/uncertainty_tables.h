@@ -12,6 +12,9 @@ namespace core {
 /// differ give the least and greatest k. Empty when no step has an uncertainty.
 std::string coverageSentence(const Setup& setup, const Budget& budget);
 
+/// What u, ν_eff, k and U stand for, and why degrees of freedom are not used, when they are not.
+std::string symbolsText(const Budget& budget);
+
 /// Whether some step depends on input `input`.
 bool isUsed(const Budget& budget, std::size_t input);
 /// Whether some step depends on an input whose uncertainty is assumed.

@@ -127,7 +127,7 @@ TEST(UncertaintyReport, ABudgetSharesTheVarianceAndSumsUpWhatIsTooSmall) {
             (Cells{"zero drift of the instrument", "2000 µm/m per mV/V", "2.00", "80.0"}));
   EXPECT_THAT(table.rows[2].cells[0], HasSubstr("others ("));
   EXPECT_EQ(table.rows[2].cells[3], "0.0");
-  EXPECT_EQ(begin(table.rows[3].cells), (Cells{"combined u", "", "2.2", "100.0"}));
+  EXPECT_EQ(begin(table.rows[3].cells), (Cells{"combined u", "ν_eff infinite", "2.2", "100.0"}));
   EXPECT_EQ(begin(table.rows[4].cells), (Cells{"expanded U", "k = 2", "4.5", ""}));
   EXPECT_EQ(table.rows[0].cells[6], "20.0");
   EXPECT_EQ(table.rows[1].cells[6], "80.0");
@@ -153,8 +153,16 @@ TEST(UncertaintyReport, DegreesOfFreedomAndTheirKFollowThePublishedTable) {
   const std::string words = wordsOf(channel);
   // Derived (Welch-Satterthwaite): u^4 = 25, 1^4/2 from R1: nu = 50. JCGM 100:2008, table G.2: at 95.45 % and
   // 50 degrees of freedom t = 2.05.
-  EXPECT_THAT(words, HasSubstr("2 | large | 2.2 | 50 | 2.05 | 4.6 | "));
-  EXPECT_THAT(words, HasSubstr("3 | small | 2.1 | infinite | 2 | 4.1 | "));
+  EXPECT_THAT(words, HasSubstr("combined u | ν_eff = 50 | 2.2 | 100.0 | "));
+  EXPECT_THAT(words, HasSubstr("expanded U | k = 2.05 | 4.6 | "));
+  const Budget budget = budgetOf(channel.setup, predict(channel.setup));
+  const Table steps = stepUncertaintyTable(channel.setup, budget);
+  const auto begin = [&](std::size_t step) {
+    const std::vector<std::string>& cells = steps.rows[step].cells;
+    return std::vector<std::string>(cells.begin(), cells.begin() + 6);
+  };
+  EXPECT_THAT(begin(1), testing::ElementsAre("2", "large", "2.2", "50", "2.05", "4.6"));
+  EXPECT_THAT(begin(2), testing::ElementsAre("3", "small", "2.1", "infinite", "2", "4.1"));
   EXPECT_THAT(words, HasSubstr("k = 2 to 2.05 by the degrees of freedom of each step."));
   EXPECT_THAT(words, Not(HasSubstr("not used")));
 }
@@ -167,7 +175,7 @@ TEST(UncertaintyReport, CorrelatedInputsLeaveDegreesOfFreedomUnused) {
   channel.setup.uncertainties.groups["odd pair"] = 0.5;
   const std::string words = wordsOf(channel);
   // Derived: 1 + 4 + 2 x 0.5 x 1 x 2 = 7, u = 2.6.
-  EXPECT_THAT(words, HasSubstr("2 | large | 2.6 | not used | 2 | 5.3 | "));
+  EXPECT_THAT(words, HasSubstr("combined u | ν_eff not used | 2.6 | 100.0 | "));
   EXPECT_THAT(words, HasSubstr("Degrees of freedom are not used where correlated inputs contribute"));
   EXPECT_THAT(words, HasSubstr("Correlation between any two inputs of a group: 0.5 in group odd pair."));
 }
@@ -359,6 +367,14 @@ TEST(UncertaintyReport, SelfHeatingStandsBesideTheHandbookAndWarnsAboveIt) {
   channel.setup.bridge.gauge.grid.area = Area(1e-6);
   EXPECT_THAT(reportHtml(reportOf(documentOf(channel))),
               HasSubstr("<p class=\"caution\"><b>Caution.</b> Self-heating: "));
+}
+
+TEST(UncertaintyReport, ANoteIsTheLastRowOfItsTableSoThatNoPageEndPartsThem) {
+  Table table{"", {{"A"}, {"B, mm", true, 30}}, {{{"x", "1"}, {}}}};
+  table.note = "B & more";
+  const std::string html = reportHtml({"", {{"", 1, {table}}}});
+  EXPECT_THAT(html, HasSubstr("<td class=\"note\" colspan=\"2\">B &amp; more</td></tr>\n</tbody></table>"));
+  EXPECT_THAT(html, HasSubstr("<th align=\"right\" width=\"30%\">B,<br>mm</th>"));
 }
 
 TEST(UncertaintyReport, AWordInTheMiddleOfARowKeepsItsEmphasis) {
