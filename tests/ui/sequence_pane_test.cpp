@@ -14,6 +14,7 @@
 
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
+#include "ui/budget_view.h"
 #include "ui/check_bar.h"
 
 namespace ui {
@@ -310,6 +311,19 @@ TEST_F(Sequence, AStepThatTheRuleCannotDecideSaysSo) {
   session.editChannel("Check", channel);
   session.selectCheck(0);
   EXPECT_EQ(cell(1, SequenceModel::VerdictColumn), "cannot tell");
+}
+
+TEST_F(Sequence, ReturnOnALineOfTheBudgetOpensThatInputsUncertainty) {
+  session.selectStep(1);
+  pane.showBudget();
+  SheetView& lines = pane.budget().table();
+  ASSERT_TRUE(lines.isVisible());
+  const QString input = lines.model()->index(0, BudgetModel::Name).data().toString();
+  lines.setCurrentIndex(lines.model()->index(0, BudgetModel::Share));
+  QTest::keyClick(&lines, Qt::Key_Return);
+  EXPECT_TRUE(pane.uncertainties().isVisible());
+  EXPECT_EQ(pane.uncertainties().currentIndex().siblingAtColumn(0).data().toString().toLower(),
+            input.toLower());
 }
 
 TEST_F(Sequence, AnEmptyCheckListOffersThePlanOnly) {
