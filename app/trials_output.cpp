@@ -43,26 +43,23 @@ core::Interval linearInterval(const core::StepUncertainty& linear) {
   return {linear.value - linear.expanded, linear.value + linear.expanded};
 }
 
-Json validationJson(const core::StepUncertainty& linear, const core::TrialOutput& output) {
-  Json json = Json::array();
-  for (const int digits : {1, 2}) {
-    const core::Validation validation =
-        core::validateInterval(linearInterval(linear), output.symmetric, linear.standard, digits);
-    json.push_back({{"digits", digits},
-                    {"tolerance", jsonNumber(validation.tolerance)},
-                    {"low_difference", jsonNumber(validation.low)},
-                    {"high_difference", jsonNumber(validation.high)},
-                    {"passed", validation.passed}});
-  }
-  return json;
+core::Validation validationOf(const core::StepUncertainty& linear, const core::TrialOutput& output) {
+  return core::validateInterval(linearInterval(linear), output.symmetric, linear.standard,
+                                core::validatedDigits);
 }
 
-/// "to 2 digits", "to 1 digit", "no, wider": the linear interval holds all of the other, and is on the safe
-/// side.
+Json validationJson(const core::StepUncertainty& linear, const core::TrialOutput& output) {
+  const core::Validation validation = validationOf(linear, output);
+  return {{"digits", core::validatedDigits},
+          {"tolerance", jsonNumber(validation.tolerance)},
+          {"low_difference", jsonNumber(validation.low)},
+          {"high_difference", jsonNumber(validation.high)},
+          {"passed", validation.passed}};
+}
+
+/// "yes", "no", "no, wider": the linear interval holds all of the other, and is on the safe side.
 std::string agreementText(const core::StepUncertainty& linear, const core::TrialOutput& output) {
-  for (const int digits : {2, 1})
-    if (core::validateInterval(linearInterval(linear), output.symmetric, linear.standard, digits).passed)
-      return digits == 1 ? "to 1 digit" : "to " + std::to_string(digits) + " digits";
+  if (validationOf(linear, output).passed) return "yes";
   const core::Interval wide = linearInterval(linear);
   const bool holds = wide.low <= output.symmetric.low && output.symmetric.high <= wide.high;
   return holds ? "no, wider" : "no";
@@ -137,7 +134,7 @@ std::string trialsText(const core::Setup& setup, const core::Budget& budget,
   }
   table.note = "Intervals cover " + core::formatQuantity(setup.decision.coverage, core::UnitFamily::Percent) +
                ". The linear budget agrees when both ends of its interval are those of the symmetric one to\n"
-               "the numerical tolerance of u with so many digits (JCGM 101, clause 8).";
+               "half a unit of the first digit of u (JCGM 101, clause 8).";
   const std::string count = std::to_string(trials.result.trials);
   const std::string settled =
       trials.result.settled ? "" : " They have not settled: the last digits are not to be relied on.";

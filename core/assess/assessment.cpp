@@ -65,6 +65,17 @@ std::string plainReason(const Ground& ground, Reading expected, const StepAssess
          shown(*judged.limit, ground.setup);
 }
 
+std::string sharedRiskReason(const Decision& rule, const Decided& decided, Reading limit,
+                             const std::string& expanded) {
+  const std::string share = formatNumber(100 * rule.greatestShare, 3) + " % of the limit";
+  if (decided.outcome == Outcome::CannotTell)
+    return "; its U of " + expanded + " is more than " + share + ", too much for the risk to be shared";
+  if (*decided.expanded <= rule.greatestShare * limit.base())
+    return "; its U of " + expanded + " is at most " + share + ", so the risk is shared";
+  return "; its U of " + expanded + " is more than " + share +
+         ", and yet it is beyond the limit with all of it";
+}
+
 /// What the rule made of it, with its numbers: "; guard band 3 µm/m: between the limit less and plus it".
 std::string ruleReason(const Ground& ground, const StepAssessment& judged) {
   const Decision& rule = ground.setup.decision;
@@ -75,9 +86,7 @@ std::string ruleReason(const Ground& ground, const StepAssessment& judged) {
     case DecisionRule::Simple:
       return {};
     case DecisionRule::SharedRisk:
-      return "; its U of " + expanded + (open ? " is more than " : " is at most ") +
-             formatNumber(100 * rule.greatestShare, 3) + " % of the limit" +
-             (open ? ", too much for the rule of shared risk to decide" : ", so the risk is shared");
+      return sharedRiskReason(rule, decided, *judged.limit, expanded);
     case DecisionRule::Guarded:
       return std::string("; ") +
              (open ? "between the limit less and the limit plus the guard band of "

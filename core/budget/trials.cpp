@@ -36,6 +36,7 @@ Result<ChannelTrials> runChannelTrials(const Setup& setup, const SetupPrediction
   plan.coverage = setup.decision.coverage;
   plan.trials = options.trials;
   plan.greatestTrials = options.greatestTrials;
+  plan.significantDigits = settledDigits;
   plan.threads = options.threads;
   const TrialModelMaker maker = [&model]() -> TrialModel {
     return [own = *model](const double* inputs, double* values) mutable { own.evaluate(inputs, values); };

@@ -6,6 +6,12 @@
 
 namespace core {
 
+/// Significant digits of u to which trials settle, and to which the linear interval is then compared with
+/// theirs: one less, so that what is left of the trials' scatter is small beside the tolerance (JCGM
+/// 101:2008, 8.2 asks for a fifth of it).
+inline constexpr int settledDigits = 2;
+inline constexpr int validatedDigits = settledDigits - 1;
+
 /// What to draw for a channel.
 struct ChannelTrialOptions {
   Scope scope = Scope::Chain;

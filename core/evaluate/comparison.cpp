@@ -79,19 +79,26 @@ std::string shown(double reading, const Setup& setup) {
   return formatNumber(reading, 4) + " " + readingUnitText(setup.instrument);
 }
 
+bool zeroMoved(const Comparison& comparison) {
+  return comparison.zeroShift &&
+         !(std::abs(comparison.zeroShift->base()) <= comparison.zeroShiftLimit->base());
+}
+
 /// What a reviewer must not miss although the steps agree; empty when there is nothing.
 std::string despiteAgreement(const Setup& setup, const Comparison& comparison, Verdict before,
                              Verdict after) {
   std::string words;
-  if (comparison.zeroShift && !(std::abs(comparison.zeroShift->base()) <= comparison.zeroShiftLimit->base()))
+  if (zeroMoved(comparison))
     words += " The zero moved by " + shown(comparison.zeroShift->base(), setup) + ", beyond " +
              shown(comparison.zeroShiftLimit->base(), setup) + ": find out why.";
   if (before == Verdict::Fail && after == Verdict::Fail)
     return words + " Both checks fail: see each of them.";
-  if (before == Verdict::CannotTell) words += " The earlier check cannot tell.";
-  if (after == Verdict::CannotTell) words += " The later check cannot tell.";
-  if (before == Verdict::Fail) words += " The earlier check fails.";
-  if (after == Verdict::Fail) words += " The later check fails.";
+  for (const auto& [check, verdict] :
+       {std::pair{" The earlier check ", before}, {" The later check ", after}}) {
+    if (verdict == Verdict::Fail) words += check + std::string("fails.");
+    if (verdict == Verdict::CannotTell) words += check + std::string("cannot tell.");
+    if (verdict == Verdict::NotJudged) words += check + std::string("is not judged.");
+  }
   return words;
 }
 
@@ -108,9 +115,11 @@ void giveVerdict(const Setup& setup, Verdict before, Verdict after, Comparison& 
   comparison.reason = count.moved == 0 ? "Steps unchanged within limits, at most by " + largest
                                        : "Changed: " + std::to_string(count.moved) + " of " + all +
                                              " steps moved beyond their limits, at most by " + largest;
-  const std::string despite = despiteAgreement(setup, comparison, before, after);
-  comparison.reason += despite;
-  comparison.verdict = count.moved == 0 && despite.empty() ? Verdict::Pass : Verdict::Fail;
+  comparison.reason += despiteAgreement(setup, comparison, before, after);
+  comparison.verdict = Verdict::Fail;
+  if (count.moved > 0 || zeroMoved(comparison) || before == Verdict::Fail || after == Verdict::Fail) return;
+  const bool bothPass = before == Verdict::Pass && after == Verdict::Pass;
+  comparison.verdict = bothPass ? Verdict::Pass : Verdict::CannotTell;
 }
 
 }  // namespace

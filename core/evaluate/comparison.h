@@ -26,7 +26,7 @@ struct Comparison {
   std::optional<double> slopeRatioError;  ///< standard error, the two fits taken as independent
   std::optional<Reading> zeroShift;       ///< first zero reading after less before, as shown
   std::optional<Reading> zeroShiftLimit;  ///< the zero-return limit of the earlier check
-  Verdict verdict = Verdict::NotJudged;   ///< pass: nothing moved beyond its limit and neither check fails
+  Verdict verdict = Verdict::NotJudged;   ///< pass: nothing moved beyond its limit and both checks pass
   std::string reason;
 };
 

@@ -41,8 +41,9 @@ Decided decideKnowing(double u, const Decision& decision, double deviation, doub
       decided.outcome = byLimit(deviation, limit);
       break;
     case DecisionRule::SharedRisk:
-      decided.outcome =
-          expanded <= decision.greatestShare * limit ? byLimit(deviation, limit) : Outcome::CannotTell;
+      decided.outcome = expanded <= decision.greatestShare * limit ? byLimit(deviation, limit)
+                        : std::abs(deviation) > limit + expanded   ? Outcome::Beyond
+                                                                   : Outcome::CannotTell;
       break;
     case DecisionRule::Guarded:
       decided.guardBand = decision.guardFactor * expanded;

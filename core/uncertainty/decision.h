@@ -62,7 +62,8 @@ double conformityProbability(double deviation, double limit, double u);
 /// Decides on a deviation whose permitted range is -limit to +limit, ends included; with U = k u from
 /// `decision.coverage`:
 /// - Simple: |deviation| <= limit is Within, more is Beyond.
-/// - SharedRisk: the same, but U > greatestShare x limit cannot tell.
+/// - SharedRisk: the same, but with U > greatestShare x limit it cannot tell, unless the deviation is beyond
+///   the limit by more than U: no risk is left to be shared.
 /// - Guarded, g = guardFactor x U: |deviation| <= limit - g is Within, > limit + g is Beyond, between cannot
 ///   tell. With g > limit nothing can be Within.
 /// - Conformity: a probability of `conformity` or more is Within, 1 - `conformity` or less is Beyond, between

@@ -449,15 +449,17 @@ TEST(BudgetWords, TheComparisonOfIntervalsFollowsTheirDifferenceAndTheTolerance)
   linear.expanded = 2.0;
   const TrialView view{channel.setup, core::Scope::Strain, 2, linear};
   core::TrialOutput output;
-  // JCGM 101:2008, 7.9.2: u = 1.0 is 10 x 10^-1, so the tolerance is half of 10^-1.
-  output.symmetric = {-2.04, 2.01};
-  EXPECT_EQ(comparisonSentence(view, output),
-            "Linear interval confirmed to two digits: its ends differ by 0.040 and 0.010 µm/m, at most 0.050 "
-            "µm/m is allowed.");
-  output.symmetric = {-2.06, 2.01};
-  EXPECT_EQ(comparisonSentence(view, output),
-            "Linear interval not confirmed to two digits: its ends differ by 0.060 and 0.010 µm/m, more than "
-            "0.050 µm/m. Use the trials' interval.");
+  // JCGM 101:2008, 7.9.2: to one digit u = 1.0 is 1 x 10^0, so the tolerance is half of 1.
+  output.symmetric = {-2.4, 2.1};
+  EXPECT_EQ(
+      comparisonSentence(view, output),
+      "Linear interval confirmed to one digit of u: its ends differ by 0.40 and 0.10 µm/m, at most 0.50 "
+      "µm/m is allowed.");
+  output.symmetric = {-2.6, 2.1};
+  EXPECT_EQ(
+      comparisonSentence(view, output),
+      "Linear interval not confirmed to one digit of u: its ends differ by 0.60 and 0.10 µm/m, more than "
+      "0.50 µm/m. Use the trials' interval.");
 }
 
 TEST(ShareDelegate, BarsHaveOneZeroAndOneScale) {

@@ -16,8 +16,6 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(ui::TrialWords)
 };
 
-constexpr int comparedDigits = 2;
-
 /// The numbers of one step with as many places as its uncertainty calls for, one more than that has.
 class Shown {
  public:
@@ -71,15 +69,16 @@ const core::TrialOutput* outputOf(const core::ChannelTrials& trials, std::size_t
 QString comparisonSentence(const TrialView& view, const core::TrialOutput& output) {
   const Shown shown(view);
   if (!(view.linear.standard > 0)) return Words::tr("The budget has no uncertainty to compare with.");
-  const core::Validation compared =
-      core::validateInterval(intervalOf(view.linear), output.symmetric, view.linear.standard, comparedDigits);
+  const core::Validation compared = core::validateInterval(intervalOf(view.linear), output.symmetric,
+                                                           view.linear.standard, core::validatedDigits);
   const QString ends = Words::tr("its ends differ by %1 and %2")
                            .arg(twoDigitsText(compared.low), shown.uncertainty(compared.high));
   const QString allowed = shown.uncertainty(compared.tolerance);
   if (compared.passed)
-    return Words::tr("Linear interval confirmed to two digits: %1, at most %2 is allowed.")
+    return Words::tr("Linear interval confirmed to one digit of u: %1, at most %2 is allowed.")
         .arg(ends, allowed);
-  return Words::tr("Linear interval not confirmed to two digits: %1, more than %2. Use the trials' interval.")
+  return Words::tr(
+             "Linear interval not confirmed to one digit of u: %1, more than %2. Use the trials' interval.")
       .arg(ends, allowed);
 }
 

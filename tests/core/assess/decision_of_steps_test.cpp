@@ -57,6 +57,10 @@ TEST(DecisionOfSteps, SharedRiskNeedsAnUncertaintyThatIsSmallBesideTheLimit) {
   const CheckAssessment large = assessed(checkedWith(DecisionRule::SharedRisk, 1.0, 0.0018));
   EXPECT_EQ(large.verdict, Verdict::CannotTell);
   EXPECT_TRUE(contains(large.steps[3].reason, "33.3 %")) << large.steps[3].reason;
+  // Beyond the limit by more than its U, no risk is left to be shared.
+  const CheckAssessment gross = assessed(checkedWith(DecisionRule::SharedRisk, 1.02, 0.0018));
+  EXPECT_EQ(gross.verdict, Verdict::Fail);
+  EXPECT_TRUE(contains(gross.steps[3].reason, "with all of it")) << gross.steps[3].reason;
 }
 
 TEST(DecisionOfSteps, TheProbabilityOfConformityIsPrinted) {

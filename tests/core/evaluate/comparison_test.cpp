@@ -22,6 +22,24 @@ Comparison compared(const std::function<void(Setup&)>& change) {
 
 Words differing(const std::function<void(Setup&)>& change) { return compared(change).setupDifferences; }
 
+TEST(Comparison, StepsThatAgreeDoNotPassWhileACheckCannotTell) {
+  // The limit is 1 %, the usual uncertainties are some tenths of that: a guard band of fifty U is wider.
+  const Comparison comparison = compared([](core::Setup& s) {
+    s.decision.rule = DecisionRule::Guarded;
+    s.decision.guardFactor = 50;
+  });
+  EXPECT_EQ(comparison.verdict, Verdict::CannotTell);
+  EXPECT_NE(comparison.reason.find("The later check cannot tell."), std::string::npos) << comparison.reason;
+}
+
+TEST(Comparison, StepsThatAgreeDoNotPassWhileACheckIsNotJudged) {
+  const Comparison comparison = compared([](core::Setup& s) {
+    s.uncertainties.stated[{InputKind::Gain, 0}].amount = -1;
+  });
+  EXPECT_EQ(comparison.verdict, Verdict::CannotTell);
+  EXPECT_NE(comparison.reason.find("The later check is not judged."), std::string::npos) << comparison.reason;
+}
+
 TEST(Comparison, ListsNoDifferenceBetweenEqualSetUps) {
   EXPECT_EQ(differing([](core::Setup&) {}), Words{});
 }

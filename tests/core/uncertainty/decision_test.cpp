@@ -118,7 +118,7 @@ TEST(Decide, SharedRiskAsksForAnUncertaintyOfAThirdOfTheLimit) {
   EXPECT_EQ(outcome(DecisionRule::SharedRisk, 49, 50, good), Outcome::Within);
   EXPECT_EQ(outcome(DecisionRule::SharedRisk, -51, 50, good), Outcome::Beyond);
   EXPECT_EQ(outcome(DecisionRule::SharedRisk, 0, 50, poor), Outcome::CannotTell);
-  EXPECT_EQ(outcome(DecisionRule::SharedRisk, 500, 50, poor), Outcome::CannotTell);
+  EXPECT_EQ(outcome(DecisionRule::SharedRisk, 500, 50, poor), Outcome::Beyond);
   EXPECT_EQ(decide({.rule = DecisionRule::SharedRisk, .greatestShare = 0.5}, 49, 50, poor, {}).outcome,
             Outcome::Within);
 }
