@@ -146,7 +146,8 @@ void BudgetView::buildTable() {
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   m_table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   m_table->horizontalHeader()->setMaximumSectionSize(greatestColumn_px);
-  m_table->horizontalHeader()->setStretchLastSection(true);
+  m_table->horizontalHeader()->setSectionResizeMode(BudgetModel::Share,
+                                                    QHeaderView::Stretch);  // room for bars
   connect(m_table, &QTableView::activated, this, &BudgetView::activate);
   connect(m_table, &SheetView::refused, this, &BudgetView::refused);
 }

@@ -6,8 +6,8 @@
 #include <string>
 #include <string_view>
 
-#include "core/units/progress.h"
 #include "core/recording/recording.h"
+#include "core/units/progress.h"
 #include "core/units/result.h"
 
 namespace core {

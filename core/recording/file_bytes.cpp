@@ -9,8 +9,8 @@
 #include <cerrno>
 #include <system_error>
 
-#include "core/units/progress.h"
 #include "core/recording/text_table.h"
+#include "core/units/progress.h"
 
 namespace core {
 namespace {
