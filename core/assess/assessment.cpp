@@ -76,7 +76,14 @@ std::string sharedRiskReason(const Decision& rule, const Decided& decided, Readi
          ", and yet it is beyond the limit with all of it";
 }
 
-/// What the rule made of it, with its numbers: "; guard band 3 µm/m: between the limit less and plus it".
+std::string guardedReason(Reading limit, Reading guardBand, bool open, const std::string& band) {
+  if (!open) return "; decided with a guard band of " + band;
+  if (guardBand > limit)
+    return "; the guard band of " + band + " is wider than the limit, so nothing can pass";
+  return "; closer to the limit than the guard band of " + band;
+}
+
+/// What the rule made of it, with its numbers: "; closer to the limit than the guard band of 3 µm/m".
 std::string ruleReason(const Ground& ground, const StepAssessment& judged) {
   const Decision& rule = ground.setup.decision;
   const Decided& decided = *judged.decided;
@@ -88,10 +95,8 @@ std::string ruleReason(const Ground& ground, const StepAssessment& judged) {
     case DecisionRule::SharedRisk:
       return sharedRiskReason(rule, decided, *judged.limit, expanded);
     case DecisionRule::Guarded:
-      return std::string("; ") +
-             (open ? "between the limit less and the limit plus the guard band of "
-                   : "decided with a guard band of ") +
-             shown(Reading(*decided.guardBand), ground.setup);
+      return guardedReason(*judged.limit, Reading(*decided.guardBand), open,
+                           shown(Reading(*decided.guardBand), ground.setup));
     case DecisionRule::Conformity:
       return "; within it with a probability of " + formatFixed(100 * *decided.probability, 1) + " %, " +
              formatNumber(100 * rule.conformity, 4) + " % is asked";
@@ -223,6 +228,8 @@ void giveVerdict(const Setup& setup, const SetupPrediction& prediction, CheckAss
   } else if (failed > 0) {
     assessment.verdict = Verdict::Fail;
     assessment.reason = failureReason(setup, prediction, assessment.steps, failed);
+    if (cannotTell > 0)
+      assessment.reason += " Of " + std::to_string(cannotTell) + " more the rule cannot tell.";
   } else if (open == all) {
     assessment.reason = "Not judged: no step has a reading that can be judged.";
   } else if (open > 0) {

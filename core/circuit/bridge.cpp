@@ -22,8 +22,12 @@ Result<void> requireLead(LeadRole role, const Bridge& bridge) {
     if (auto ok = requirePositive(where, wire->length.base(), "the length"); !ok) return ok;
     if (auto ok = requirePositive(where, wire->section.base(), "the section"); !ok) return ok;
   }
-  const double ohm = leadResistance(bridge, role).base();
+  const double stated = resistanceOf(lead).base(), ohm = leadResistance(bridge, role).base();
   if (std::isfinite(ohm) && ohm >= 0) return {};
+  if (std::isfinite(stated) && stated >= 0)
+    return Error{"leads warmer by",
+                 "at that temperature lead " + std::string(leadName(role)) + " would have no resistance left",
+                 "Enter how many kelvin the leads are above the temperature that they are stated for"};
   return Error{where, "the resistance must be zero or a positive number",
                "Enter zero where there is no lead"};
 }

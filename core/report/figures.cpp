@@ -27,14 +27,19 @@ std::string slopeText(const Setup& setup, const Line& line) {
 std::string zeroReturnText(const Setup& setup, const CheckAssessment& assessment) {
   if (!assessment.zeroReturn) return "not known: fewer than two zero readings";
   const std::string unit = readingUnitText(setup.instrument);
-  return shown(assessment.zeroReturn->base(), unit) + ", limit " +
-         shown(assessment.zeroReturnLimit.base(), unit);
+  const std::string value = shown(assessment.zeroReturn->base(), unit);
+  // By its E_n it has no limit but its own uncertainty, which stands with the step.
+  if (setup.decision.rule == DecisionRule::EnNumber) return value;
+  return value + ", limit " + shown(assessment.zeroReturnLimit.base(), unit);
 }
 
 std::string judgedText(const CheckAssessment& assessment) {
   const auto judged = std::count_if(assessment.steps.begin(), assessment.steps.end(),
                                     [](const auto& step) { return step.verdict != Verdict::NotJudged; });
-  return std::to_string(judged) + " of " + std::to_string(assessment.steps.size());
+  const auto open = std::count_if(assessment.steps.begin(), assessment.steps.end(),
+                                  [](const auto& step) { return step.verdict == Verdict::CannotTell; });
+  const std::string text = std::to_string(judged) + " of " + std::to_string(assessment.steps.size());
+  return open == 0 ? text : text + ", of " + std::to_string(open) + " the rule cannot tell";
 }
 
 /// "step 2", "steps 2, 5"; empty when every reading is a finite number.

@@ -46,6 +46,9 @@ TEST(DecisionOfSteps, AGuardBandLeavesAZoneThatCannotBeTold) {
   EXPECT_TRUE(contains(between.reason, "guarded acceptance")) << between.reason;
   EXPECT_TRUE(contains(between.reason, "6 of 9 steps")) << between.reason;  // zero steps have no gain in them
   EXPECT_TRUE(contains(between.steps[1].reason, "guard band")) << between.steps[1].reason;
+  // U = 1.2 % is wider than the limit, and the reason says so.
+  const CheckAssessment hopeless = assessed(checkedWith(DecisionRule::Guarded, 1.0, 0.006));
+  EXPECT_TRUE(contains(hopeless.steps[1].reason, "nothing can pass")) << hopeless.steps[1].reason;
   EXPECT_EQ(assessed(checkedWith(DecisionRule::Guarded, 1.0119, 0.001)).verdict, Verdict::CannotTell);
   EXPECT_EQ(assessed(checkedWith(DecisionRule::Guarded, 1.0121, 0.001)).verdict, Verdict::Fail);
 }
@@ -100,7 +103,9 @@ TEST(DecisionOfSteps, UncertaintiesOfReadingAndZeroCountWhereTheyAreKnown) {
 TEST(DecisionOfSteps, OneThatFailsOutweighsOnesThatCannotBeTold) {
   Channel channel = checkedWith(DecisionRule::Guarded, 1.0081, 0.001);
   channel.checks.back().readings[3]->mean += Reading(500);
-  EXPECT_EQ(assessed(channel).verdict, Verdict::Fail);
+  const CheckAssessment failing = assessed(channel);
+  EXPECT_EQ(failing.verdict, Verdict::Fail);
+  EXPECT_TRUE(contains(failing.reason, "Of 5 more the rule cannot tell.")) << failing.reason;
   channel.checks.back().readings[3].reset();
   const CheckAssessment check = assessed(channel);
   EXPECT_EQ(check.verdict, Verdict::NotJudged);

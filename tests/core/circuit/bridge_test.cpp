@@ -158,7 +158,7 @@ TEST(CheckBridge, LeadsMayNotCoolBelowZeroOhm) {
   for (const double right : {-250.0, 0.0, 80.0}) EXPECT_TRUE(withWarming(right)) << right;
   for (const double wrong : {-260.0, notANumber, infinity}) {
     ASSERT_FALSE(withWarming(wrong)) << wrong;
-    EXPECT_EQ(withWarming(wrong).error().where, "lead P+");
+    EXPECT_EQ(withWarming(wrong).error().where, "leads warmer by");
   }
 }
 
