@@ -60,6 +60,15 @@ Result<Prediction> predictStep(BridgeCircuit& circuit, const Setup& setup, std::
   return prediction;
 }
 
+/// The bridge of `setup`, solved with the shunts of `step` closed.
+Result<BridgeCircuit> solvedAt(const Setup& setup, std::size_t step) {
+  auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, shuntBranches(setup));
+  if (!circuit) return circuit;
+  if (auto closed = closeShunts(*circuit, setup, step); !closed) return closed.error();
+  if (auto solved = circuit->solveOutput(); !solved) return solved.error();
+  return circuit;
+}
+
 }  // namespace
 
 Result<void> closeShunts(BridgeCircuit& circuit, const Setup& setup, std::size_t step) {
@@ -112,14 +121,20 @@ std::vector<ShuntBranch> shuntBranches(const Setup& setup) {
 }
 
 Result<std::vector<std::optional<double>>> potentials(const Setup& setup, std::size_t step) {
-  auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, shuntBranches(setup));
+  const auto circuit = solvedAt(setup, step);
   if (!circuit) return circuit.error();
-  if (auto closed = closeShunts(*circuit, setup, step); !closed) return closed.error();
-  if (auto solved = circuit->solveOutput(); !solved) return solved.error();
   std::vector<std::optional<double>> result(nodeCount);
   for (const Node node : allNodes())
     if (circuit->connected(node)) result[static_cast<std::size_t>(node)] = circuit->potential(node);
   return result;
+}
+
+Result<Voltage> excitationOf(const Setup& setup, std::size_t step) {
+  const auto circuit = solvedAt(setup, step);
+  if (!circuit) return circuit.error();
+  const auto& current = setup.instrument.current;
+  if (!current) return setup.instrument.excitation;
+  return Voltage(current->supplied.base() / circuit->inputConductance());
 }
 
 }  // namespace core

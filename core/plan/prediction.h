@@ -48,5 +48,8 @@ Result<void> closeShunts(BridgeCircuit& circuit, const Setup& setup, std::size_t
 /// Potentials of all nodes in V per volt of excitation with the shunts of `step` closed; absent for
 /// nodes that nothing connects. `step` past the end: all shunts open.
 Result<std::vector<std::optional<double>>> potentials(const Setup& setup, std::size_t step);
+/// The true voltage between P+ and P- with the shunts of `step` closed: as set, or what the constant current
+/// makes of the resistance that the whole network has there. Fails as `potentials` does.
+Result<Voltage> excitationOf(const Setup& setup, std::size_t step);
 
 }  // namespace core

@@ -366,6 +366,23 @@ TEST(Potentials, AreThoseOfTheStepInVoltPerVolt) {
   EXPECT_FALSE(at(0, Node::SensePlus)) << "no sense leads, so nothing is connected there";
 }
 
+TEST(ExcitationOf, AConstantCurrentMakesTheVoltageOfTheBridgeItMeets) {
+  // Derived: four equal arms R are 2R beside 2R, so R between P+ and P-: 10 mA x 350 ohm = 3.5 V. With
+  // 350 ohm over arm 1 one side is 175 + 350 = 525 ohm: 525 x 700/1225 = 300 ohm, 3 V.
+  core::Setup setup = test::withShuntOnArm(bending(), 350.0_ohm, 1);
+  setup.instrument.current = CurrentSource{Current(0.01), Resistance(120)};
+  EXPECT_DIGITS(excitationOf(setup, 1)->base(), 3.5, 14) << "past the end: all shunts open";
+  EXPECT_DIGITS(excitationOf(setup, 0)->base(), 3.0, 14);
+}
+
+TEST(ExcitationOf, AConstantVoltageIsAsSetWhateverIsClosed) {
+  core::Setup setup = test::withShuntOnArm(bending(), 350.0_ohm, 1);
+  setup.instrument.excitation = Voltage(2.5);
+  EXPECT_EQ(excitationOf(setup, 0)->base(), 2.5);
+  EXPECT_EQ(excitationOf(setup, 1)->base(), 2.5);
+  EXPECT_FALSE(excitationOf(test::withShuntOnArm(bending(), Resistance(-1), 1), 0));
+}
+
 TEST(Potentials, FailAsTheStepDoes) {
   const core::Setup setup = test::withShuntOnArm(bending(), Resistance(-1), 1);
   EXPECT_FALSE(potentials(setup, 0));
