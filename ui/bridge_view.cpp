@@ -29,6 +29,7 @@ BridgeView::BridgeView(Session& session, QWidget* parent)
     : QWidget(parent),
       m_session(session),
       m_title(line("bridgeTitle", this)),
+      m_leaks(line("bridgeLeaks", this)),
       m_notice(line("bridgeNotice", this)),
       m_outcome(line("bridgeOutcome", this)) {
   setObjectName("bridgeView");
@@ -36,6 +37,8 @@ BridgeView::BridgeView(Session& session, QWidget* parent)
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
   m_title->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  m_leaks->setWordWrap(true);
+  m_leaks->hide();
   m_notice->setWordWrap(true);
   m_notice->hide();
   m_outcome->setWordWrap(true);
@@ -51,6 +54,7 @@ BridgeView::BridgeView(Session& session, QWidget* parent)
   column->setSpacing(2);
   column->addStretch(1);
   column->addWidget(m_title);
+  column->addWidget(m_leaks);
   column->addWidget(m_notice);
   column->addWidget(m_outcome);
   m_colours = coloursFor(palette());
@@ -113,6 +117,8 @@ void BridgeView::showTexts(const QString& title, const QString& outcome, const Q
   const QString oneLine = title.simplified();
   m_title->setText(m_title->fontMetrics().elidedText(oneLine, Qt::ElideRight, width() - 2 * margin));
   m_title->setAccessibleName(oneLine);
+  m_leaks->setText(m_picture ? leakTexts(setup()).join(QStringLiteral(" · ")) : QString());
+  m_leaks->setVisible(!m_leaks->text().isEmpty());
   m_notice->setText(noticeNow());
   m_notice->setVisible(!m_notice->text().isEmpty());
   m_outcome->setText(outcome);

@@ -96,6 +96,7 @@ class BridgeView : public QWidget {
 
   Session& m_session;
   QLabel* m_title;
+  QLabel* m_leaks;   ///< insulation that leaks, in words: it is not drawn; hidden without
   QLabel* m_notice;  ///< hidden while there is nothing to notice
   QLabel* m_outcome;
   Colours m_colours;

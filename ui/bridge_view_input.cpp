@@ -212,7 +212,7 @@ void BridgeView::stepMove(int direction) {
 void BridgeView::showVoltagesNow() {
   const bool moving = m_move && m_move->legal;
   showVoltages(*m_picture, moving ? m_move->potentials : m_picture->state.potentials,
-               setup().instrument.excitation.base());
+               moving ? m_move->excitation_V : m_picture->state.excitation_V);
 }
 
 void BridgeView::endMove(bool keep) {

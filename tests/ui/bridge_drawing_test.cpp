@@ -233,4 +233,57 @@ TEST(BridgePicture, ShowsVoltagesOfTheChosenStep) {
   EXPECT_EQ(voltages(0).count("2.5000 V"), 1);  // S+
 }
 
+core::Channel atConstantCurrent() {
+  core::Channel channel = core::withBridgeType({}, core::BridgeType::HalfBending);
+  channel = withShunt(channel, "R1", Node::Arm1Begin, Node::Arm1End);
+  channel.setup.shunts[0].resistance = core::Resistance(350);
+  channel.setup.sequence = {{"down", {0}, core::Duration(2)}};
+  channel.setup.instrument.current = core::CurrentSource{core::Current(0.01), core::Resistance(350)};
+  return channel;
+}
+
+TEST(BridgePicture, AConstantCurrentShowsItselfAndTheVoltageItMakes) {
+  // Derived: arms of 350 ohm have 350 ohm between P+ and P-: 10 mA x 350 ohm = 3.5 V. With 350 ohm over arm
+  // 1, 525 | 700 = 300 ohm: 3 V, of which S- has 350/525, 2 V, and S+ a half, 1.5 V.
+  const core::Channel channel = atConstantCurrent();
+  const auto prediction = core::predict(channel.setup);
+  const auto texts = [&](std::optional<std::size_t> step) {
+    QStringList found;
+    for (const ui::BridgeLabel& label : ui::pictureOf(channel, prediction, step).labels) found << label.text;
+    return found;
+  };
+  EXPECT_TRUE(texts({}).contains("10 mA excitation")) << qPrintable(texts({}).join('|'));
+  EXPECT_TRUE(texts({}).contains("3.5000 V"));
+  EXPECT_TRUE(texts({}).contains("1.7500 V"));
+  EXPECT_FALSE(texts({}).contains("5.0000 V"));
+  EXPECT_TRUE(texts(0).contains("3.0000 V")) << qPrintable(texts(0).join('|'));
+  EXPECT_TRUE(texts(0).contains("2.0000 V"));
+  EXPECT_TRUE(texts(0).contains("1.5000 V"));
+  const QString told = ui::describe(channel, ui::stateAt(channel, prediction, 0));
+  EXPECT_TRUE(told.contains("excitation 10 mA constant current, 3.0000 V at this step")) << qPrintable(told);
+}
+
+TEST(BridgePicture, TheSourceHasTheSymbolOfItsKind) {
+  // IEC 60617, from memory: within the circle a line along the wire is a voltage source, one across it a
+  // current source. The wire is upright here.
+  for (const bool current : {false, true}) {
+    core::Channel channel = atConstantCurrent();
+    if (!current) channel.setup.instrument.current.reset();
+    const ui::BridgePicture picture = ui::pictureOf(channel, core::predict(channel.setup), {});
+    QImage image(900, 700, QImage::Format_ARGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    painter.translate(0, 150);
+    ui::paintBridge(painter, picture, ui::coloursFor(ui::lightPalette()));
+    const auto dark = [&](QPointF offset) {
+      const QPoint at = (picture.layout.source + QPointF(0, 150) + offset).toPoint();
+      return image.pixelColor(at).lightness() < 128 || image.pixelColor(at - QPoint(1, 1)).lightness() < 128;
+    };
+    for (const double side : {-8.0, 8.0}) {
+      EXPECT_EQ(dark({side, 0}), current) << side;
+      EXPECT_EQ(dark({0, side}), !current) << side;
+    }
+  }
+}
+
 }  // namespace

@@ -124,6 +124,28 @@ TEST(BridgeView, PolarityFollowsTheDragBeforeTheDrop) {
   EXPECT_TRUE(shown.outcome().contains("positive")) << qPrintable(shown.outcome());
 }
 
+TEST(BridgeView, SaysWhereTheInsulationLeaks) {
+  Shown shown(fullBridge());
+  auto* leaks = shown.view.findChild<QLabel*>("bridgeLeaks");
+  ASSERT_TRUE(leaks);
+  EXPECT_FALSE(leaks->isVisible());
+  core::Channel channel = *shown.session.channel();
+  channel.setup.bridge.leaks[0].across = core::Resistance(5e6);
+  channel.setup.bridge.leaks[1].toStructure = core::Resistance(2e6);
+  shown.session.editChannel("Leak", channel);
+  EXPECT_TRUE(leaks->isVisible());
+  EXPECT_EQ(leaks->text(), QStringLiteral("Leak 5 MΩ over arm 1 · Leak 2 MΩ to the structure from arm 2, "
+                                          "structure floating: no return path"));
+  EXPECT_TRUE(shown.view.accessibleDescription().contains(QStringLiteral("Leak 5 MΩ over arm 1. ")));
+  // Two leaks meet in the structure, so that each is the other's return.
+  channel.setup.bridge.leaks[2].toStructure = core::Resistance(3e6);
+  shown.session.editChannel("Leak", channel);
+  EXPECT_FALSE(leaks->text().contains("no return path")) << qPrintable(leaks->text());
+  channel.setup.instrument.grounding = core::Grounding::PMinus;
+  shown.session.editChannel("Ground", channel);
+  EXPECT_TRUE(leaks->text().contains(QStringLiteral("structure on P−"))) << qPrintable(leaks->text());
+}
+
 QStringList voltagesOf(const ui::BridgePicture& picture) {
   QStringList texts;
   for (const ui::BridgeLabel& label : picture.labels)

@@ -49,14 +49,23 @@ class Brush {
     m_painter.setBrush(m_colours.background);
     m_painter.drawEllipse(m_layout.source, symbolRadius, symbolRadius);
     m_painter.drawEllipse(m_layout.input, symbolRadius, symbolRadius);
-    m_painter.drawLine(m_layout.source - QPointF(0, symbolRadius),
-                       m_layout.source + QPointF(0, symbolRadius));
     m_painter.setFont(labelFont(LabelRole::Value));
     m_painter.drawText(QRectF(m_layout.input - QPointF(symbolRadius, symbolRadius),
                               QSizeF(2 * symbolRadius, 2 * symbolRadius)),
                        Qt::AlignCenter, QStringLiteral("V"));
     m_painter.drawText(QRectF(m_layout.source + QPointF(-24, -symbolRadius - 18), QSizeF(20, 18)),
                        Qt::AlignCenter, QStringLiteral("+"));
+    source();
+  }
+
+  /// IEC 60617 (from memory): in a voltage source's circle the wire goes on, in a current source's a bar
+  /// lies across it. The arrow on the wire is the way of the current.
+  void source() {
+    const bool current = m_picture.constantCurrent;
+    const QPointF reach = current ? QPointF(symbolRadius, 0) : QPointF(0, symbolRadius);
+    line({m_layout.source - reach, m_layout.source + reach}, m_colours.text, 1.5);
+    if (current)
+      arrowHead(m_layout.source - QPointF(0, symbolRadius + 26), QPointF(0, -1), m_colours.text, 10);
   }
 
   void arm(std::size_t index) {

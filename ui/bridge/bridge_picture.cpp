@@ -5,7 +5,6 @@
 #include <QFontMetricsF>
 #include <algorithm>
 
-#include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -27,8 +26,7 @@ void addHeadings(std::vector<BridgeLabel>& labels, const BridgeLayout& layout,
                  const core::Instrument& instrument) {
   labels.push_back({LabelRole::Heading, layout.instrumentHeading, leftward, tr("Instrument")});
   labels.push_back(
-      {LabelRole::Note, layout.excitationBox, leftward,
-       quantityText(instrument.excitation.base(), core::UnitFamily::Voltage) + ' ' + tr("excitation")});
+      {LabelRole::Note, layout.excitationBox, leftward, excitationText(instrument) + ' ' + tr("excitation")});
   labels.push_back({LabelRole::Heading, layout.articleHeading, leftward, tr("At the article")});
   if (instrument.inputResistance)
     labels.push_back({LabelRole::Note, layout.inputBox,
@@ -99,13 +97,14 @@ BridgePicture pictureOf(const core::Channel& channel, const core::SetupPredictio
   const core::Setup& setup = channel.setup;
   BridgePicture picture{
       setup.bridge, setup.shunts, layoutOf(setup.bridge), stateAt(channel, prediction, step), {}, {}};
+  picture.constantCurrent = setup.instrument.current.has_value();
   const QFontMetricsF metrics(labelFont(LabelRole::Shunt));
   picture.lanes = shuntLanes(picture.layout, setup.shunts, picture.state.closed, [&](std::size_t k) {
     return metrics.horizontalAdvance(shuntText(setup.shunts[k])) + 4;
   });
   addHeadings(picture.labels, picture.layout, setup.instrument);
   addTerminalNames(picture.labels, picture.layout);
-  showVoltages(picture, picture.state.potentials, setup.instrument.excitation.base());
+  showVoltages(picture, picture.state.potentials, picture.state.excitation_V);
   addArmLabels(picture.labels, picture);
   for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
     const QRectF box = picture.lanes.places[k].labelBox;

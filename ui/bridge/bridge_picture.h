@@ -30,6 +30,7 @@ struct BridgePicture {
   BridgeState state;
   ShuntLanes lanes;
   std::vector<BridgeLabel> labels;
+  bool constantCurrent = false;  ///< the source's symbol is that of a current source
 };
 
 BridgePicture pictureOf(const core::Channel& channel, const core::SetupPrediction& prediction,

@@ -3,7 +3,6 @@
 
 #include <QCoreApplication>
 #include <QLocale>
-#include <QStringList>
 #include <algorithm>
 
 #include "ui/quantity_edit.h"
@@ -79,6 +78,22 @@ QString shuntSentence(const core::Setup& setup, std::size_t index, bool closed) 
          (closed ? tr("closed") : tr("open")) + ". ";
 }
 
+/// What the structure is connected to. Floating, a single leak has nowhere to go; several meet there.
+QString structureText(const core::Setup& setup) {
+  switch (setup.instrument.grounding) {
+    case core::Grounding::PMinus:
+      return tr("structure on P−");
+    case core::Grounding::PPlus:
+      return tr("structure on P+");
+    case core::Grounding::Floating:
+      break;
+  }
+  const auto& leaks = setup.bridge.leaks;
+  const auto leaking = [](const core::Leak& leak) { return leak.toStructure.has_value(); };
+  if (std::count_if(leaks.begin(), leaks.end(), leaking) > 1) return tr("structure floating");
+  return tr("structure floating: no return path");
+}
+
 }  // namespace
 
 QString ohmText(core::Resistance resistance, int significantDigits) {
@@ -88,6 +103,26 @@ QString ohmText(core::Resistance resistance, int significantDigits) {
 }
 
 QString voltText(double volt) { return fixedText(volt, 4) + tr(" V"); }
+
+QString excitationText(const core::Instrument& instrument) {
+  if (!instrument.current) return quantityText(instrument.excitation.base(), core::UnitFamily::Voltage);
+  return quantityText(1e3 * instrument.current->supplied.base(), core::UnitFamily::Named,
+                      QStringLiteral("mA"));
+}
+
+QStringList leakTexts(const core::Setup& setup) {
+  QStringList texts;
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    const core::Leak& leak = setup.bridge.leaks[arm];
+    if (leak.across) texts << tr("Leak %1 over arm %2").arg(ohmText(*leak.across, 4)).arg(arm + 1);
+    if (leak.toStructure)
+      texts << tr("Leak %1 to the structure from arm %2, %3")
+                   .arg(ohmText(*leak.toStructure, 4))
+                   .arg(arm + 1)
+                   .arg(structureText(setup));
+  }
+  return texts;
+}
 
 QString strainText(const core::Bridge& bridge, std::size_t arm) {
   const core::StrainShare& share = core::templateOf(bridge.type).shares[arm];
@@ -139,7 +174,9 @@ BridgeState stateAt(const core::Channel& channel, const core::SetupPrediction& p
     state.outcome =
         tr("output with all shunts open ") + fixedText(prediction.zero->base() * 1e3, 4) + tr(" mV/V");
   }
-  if (auto solved = core::potentials(setup, step.value_or(setup.sequence.size()))) state.potentials = *solved;
+  const std::size_t shown = step.value_or(setup.sequence.size());
+  if (auto solved = core::potentials(setup, shown)) state.potentials = *std::move(solved);
+  if (const auto excitation = core::excitationOf(setup, shown)) state.excitation_V = excitation->base();
   return state;
 }
 
@@ -158,10 +195,15 @@ QString describe(const core::Channel& channel, const BridgeState& state) {
   const core::Bridge& bridge = setup.bridge;
   QString text = toQString(channel.name) + ": " + toQString(core::templateOf(bridge.type).name);
   if (core::templateOf(bridge.type).senseLeads) text += bridge.sixWire ? tr(", six-wire") : tr(", four-wire");
-  text += tr(", excitation ") + quantityText(setup.instrument.excitation.base(), core::UnitFamily::Voltage) +
-          ". ";
+  text += tr(", excitation ") + excitationText(setup.instrument);
+  if (setup.instrument.current) {
+    text += tr(" constant current");
+    if (state.excitation_V > 0) text += ", " + voltText(state.excitation_V) + tr(" at this step");
+  }
+  text += ". ";
   for (const std::size_t arm : {0, 1, 2, 3}) text += armSentence(bridge, arm);
   text += leadsSentence(bridge);
+  for (const QString& leak : leakTexts(setup)) text += leak + ". ";
   for (std::size_t k = 0; k < setup.shunts.size(); ++k) text += shuntSentence(setup, k, state.closed[k]);
   return text + state.title + ". " + state.outcome;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 #include <optional>
 #include <vector>
 
@@ -14,6 +15,7 @@ namespace ui {
 struct BridgeState {
   std::vector<bool> closed;                       ///< a shunt each
   std::vector<std::optional<double>> potentials;  ///< V per V, a node each; empty: cannot be solved
+  double excitation_V = 0;                        ///< true voltage between P+ and P- at this step
   core::Polarity polarity = core::Polarity::None;
   QString title;        ///< which step, which shunts are closed
   QString outcome;      ///< output, polarity and simulated strain, or why there are none
@@ -36,6 +38,10 @@ QString describe(const core::Channel& channel, const BridgeState& state);
 
 QString ohmText(core::Resistance resistance, int significantDigits);
 QString voltText(double volt);
+/// "5 V", or "10 mA" of a constant current.
+QString excitationText(const core::Instrument& instrument);
+/// A sentence a leak, and whether one to the structure has a way back; empty for a bridge that does not leak.
+QStringList leakTexts(const core::Setup& setup);
 /// "+ε", "−νε", for a transducer "+" or "−"; empty for an arm without an active gauge.
 QString strainText(const core::Bridge& bridge, std::size_t arm);
 /// "R1 · 174.65 kΩ"

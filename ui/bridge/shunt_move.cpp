@@ -46,7 +46,7 @@ core::Node nodeOf(const core::Shunt& shunt, ShuntEnd end) { return end == ShuntE
 
 ShuntMove moveTo(const core::Setup& setup, std::optional<std::size_t> selected, std::size_t shunt,
                  ShuntEnd end, std::optional<core::Node> target) {
-  ShuntMove move{shunt, end, target, false, {}, core::Polarity::None, {}};
+  ShuntMove move{shunt, end, target, false, {}, core::Polarity::None, {}, 0};
   if (!target) {
     move.outcome = tr("Drop the end on a node; elsewhere nothing changes.");
     return move;
@@ -62,6 +62,7 @@ ShuntMove moveTo(const core::Setup& setup, std::optional<std::size_t> selected, 
   move.outcome = prediction ? outcomeText(setup.bridge, *prediction) : toText(prediction.error());
   if (prediction) move.polarity = prediction->polarity;
   if (auto solved = core::potentials(after, 0)) move.potentials = *std::move(solved);
+  if (const auto excitation = core::excitationOf(after, 0)) move.excitation_V = excitation->base();
   return move;
 }
 

@@ -23,6 +23,7 @@ struct ShuntMove {
   QString outcome;                   ///< what the move would do, or why it is refused, in words
   core::Polarity polarity = core::Polarity::None;
   std::vector<std::optional<double>> potentials;  ///< V per V, a node each, after a legal move
+  double excitation_V = 0;                        ///< true voltage between P+ and P- after a legal move
 };
 
 /// The move of an end to `target`. The output is that of the step that closes the shunt: `selected` if
