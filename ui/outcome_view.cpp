@@ -287,9 +287,9 @@ void OutcomeView::showCharts(const std::optional<Pair>& compared) {
   m_right->setVisible(compared.has_value());
   showBars(compared, first, x);
   m_left->setAccessibleName(first.check.isEmpty() ? first.yTitle : first.check + ", " + first.yTitle);
-  m_left->setAccessibleDescription(accessibleDescription());
+  m_left->setAccessibleDescription(marksInWords(first.points) + accessibleDescription());
   m_right->setAccessibleName(second.check + ", " + second.yTitle);
-  m_right->setAccessibleDescription(accessibleDescription());
+  m_right->setAccessibleDescription(marksInWords(second.points) + accessibleDescription());
   alignPlots();
 }
 
@@ -308,7 +308,7 @@ void OutcomeView::showBars(const std::optional<Pair>& compared, const CheckPlot&
   m_bars->showBars(bars, plot.xTitle, barTitle(plot.unit), niceTicks(x, 6), chosen.step);
   m_bars->setVisible(!bars.isEmpty());
   m_bars->setAccessibleName(m_kind->currentText());
-  m_bars->setAccessibleDescription(accessibleDescription());
+  m_bars->setAccessibleDescription(marksInWords(bars) + accessibleDescription());
 }
 
 QString OutcomeView::barTitle(const QString& unit) const {

@@ -14,12 +14,14 @@
 #include <QtCharts/QLineSeries>
 #include <QtCharts/QScatterSeries>
 #include <QtCharts/QValueAxis>
+#include <algorithm>
 #include <cmath>
 
 #include "core/document/edits.h"
 #include "ui/outcome/deviation_plot.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/outcome/measured_plot.h"
+#include "ui/outcome/plot_legend.h"
 
 namespace ui {
 namespace {
@@ -202,6 +204,50 @@ TEST(OutcomeView, AFailedStepHasAnotherShapeAndTheSentenceSaysWhich) {
   EXPECT_NEAR(outside->at(0).y(), -950, 1e-9);
   EXPECT_EQ(outside->markerShape(), QScatterSeries::MarkerShapeTriangle);
   EXPECT_TRUE(shown.verdict().startsWith("Fail: 1 of 4")) << shown.verdict().toStdString();
+}
+
+/// The large step lies 9 um/m from expected, within its limit of 10 (1 %), nearer to it than any guard band
+/// above 1 um/m; the assumed uncertainty of a shunt check is more than that.
+core::Channel undecided() {
+  core::Channel channel = planned();
+  channel.setup.decision.rule = core::DecisionRule::Guarded;
+  return checkedWith(channel, "pre-test", {0, -500, -2e6 / 1998 + 9, 0});
+}
+
+TEST(OutcomeView, AStepThatCannotBeToldHasAMarkOfItsOwnInBothCharts) {
+  Shown shown(undecided());
+  const auto& steps = shown.session.evaluation()->checks[0].assessment.steps;
+  ASSERT_EQ(steps[2].verdict, core::Verdict::CannotTell);
+  const Colours colours = coloursFor(shown.view.palette());
+  for (const PlotFrame* plot : std::initializer_list<PlotFrame*>{shown.measured(), shown.bars()}) {
+    const auto* open = qobject_cast<QScatterSeries*>(series(plot, "Cannot tell"));
+    const auto* outside = qobject_cast<QScatterSeries*>(series(plot, "Out of limits"));
+    ASSERT_TRUE(open && outside);
+    EXPECT_EQ(open->markerShape(), QScatterSeries::MarkerShapeRectangle);
+    EXPECT_NE(open->markerShape(), outside->markerShape());
+    EXPECT_EQ(open->borderColor(), colours.cannotTell);
+    EXPECT_EQ(open->color(), colours.background);
+    const QList<QPointF> marked = open->points();
+    EXPECT_TRUE(std::any_of(marked.begin(), marked.end(),
+                            [](const QPointF& at) { return std::abs(at.x() + 1000) < 20; }));
+    EXPECT_TRUE(plot->accessibleDescription().contains("Cannot tell: step"))
+        << plot->accessibleDescription().toStdString();
+    const QList<LegendEntry> legend = plot->legendEntries();
+    EXPECT_TRUE(std::any_of(legend.begin(), legend.end(), [](const LegendEntry& entry) {
+      return entry.mark == LegendMark::HollowSquare && entry.text == "Cannot tell";
+    }));
+  }
+  const QXYSeries* plain = series(shown.measured(), "Measured");
+  for (const QPointF& at : plain->points()) EXPECT_GT(at.x(), -900) << "the undecided point is no plain one";
+}
+
+TEST(OutcomeView, WithoutSuchAStepTheLegendsDoNotSpeakOfIt) {
+  Shown shown(checked());
+  for (const PlotFrame* plot : std::initializer_list<PlotFrame*>{shown.measured(), shown.bars()}) {
+    EXPECT_EQ(series(plot, "Cannot tell")->count(), 0);
+    for (const LegendEntry& entry : plot->legendEntries()) EXPECT_NE(entry.text, "Cannot tell");
+    EXPECT_FALSE(plot->accessibleDescription().contains("Cannot tell"));
+  }
 }
 
 TEST(OutcomeView, TwoChecksStandSideBySideInTheSameAxesWithTheirDifferenceBelow) {

@@ -2,7 +2,9 @@
 #include "ui/outcome/check_plot.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 #include <algorithm>
+#include <set>
 
 #include "core/report/step_row.h"
 #include "core/units/notation.h"
@@ -40,7 +42,27 @@ QString amount(const QString& name, double value, const std::string& unit) {
   return name + " " + toQString(core::formatNumber(value, 5)) + " " + toQString(unit) + ".";
 }
 
+template <class Mark>
+QString stepsWith(const QList<Mark>& marks, core::Verdict verdict, const QString& name) {
+  std::set<std::size_t> found;  // once each: bars of two checks have the same steps
+  for (const Mark& mark : marks)
+    if (mark.verdict == verdict) found.insert(mark.step);
+  if (found.empty()) return {};
+  QStringList steps;
+  for (const std::size_t step : found) steps << QString::number(step + 1);
+  return name + ": " + (steps.size() == 1 ? tr("step") : tr("steps")) + " " + steps.join(", ") + ". ";
+}
+
+template <class Mark>
+QString wordsFor(const QList<Mark>& marks) {
+  return stepsWith(marks, core::Verdict::Fail, tr("Out of limits")) +
+         stepsWith(marks, core::Verdict::CannotTell, tr("Cannot tell"));
+}
+
 }  // namespace
+
+QString marksInWords(const QList<PlotPoint>& points) { return wordsFor(points); }
+QString marksInWords(const QList<PlotBar>& bars) { return wordsFor(bars); }
 
 CheckPlot plannedPlot(const core::Channel& channel, const core::ChannelEvaluation& evaluation) {
   CheckPlot plot;
@@ -99,6 +121,7 @@ QList<PlotBar> differenceBars(const core::Channel& channel, const core::ChannelE
     if (step.limit && isDrawable(step.limit->base())) bar.limit = step.limit->base();
     bar.text = tr("Step") + " " + QString::number(row.step + 1) + ". " +
                amount(tr("After less before:"), value, unit);
+    if (step.verdict == core::Verdict::CannotTell) bar.text += " " + tr("Cannot tell whether it changed.");
     bars.append(bar);
   }
   return bars;

@@ -44,6 +44,11 @@ struct PlotBar {
   QString text;
 };
 
+/// "Out of limits: step 3. Cannot tell: steps 2, 4. ", what the marks say to those who cannot see them; empty
+/// when no point has such a mark.
+QString marksInWords(const QList<PlotPoint>& points);
+QString marksInWords(const QList<PlotBar>& bars);
+
 enum class BarKind { Deviation, Residual, Difference };
 
 CheckPlot checkPlot(const core::Channel& channel, const core::ChannelEvaluation& evaluation,

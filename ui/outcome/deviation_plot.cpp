@@ -19,6 +19,7 @@ DeviationPlot::DeviationPlot(QWidget* parent)
       m_band(new QAreaSeries(m_upper, m_lower)),
       m_zero(new QLineSeries),
       m_outside(new QScatterSeries),
+      m_open(new QScatterSeries),
       m_ring(new QScatterSeries) {
   m_upper->setParent(m_band);
   m_lower->setParent(m_band);
@@ -26,8 +27,12 @@ DeviationPlot::DeviationPlot(QWidget* parent)
   m_outside->setName(tr("Out of limits"));
   m_outside->setMarkerShape(QScatterSeries::MarkerShapeTriangle);
   m_outside->setMarkerSize(13);
+  m_open->setName(tr("Cannot tell"));
+  m_open->setMarkerShape(QScatterSeries::MarkerShapeRectangle);
+  m_open->setMarkerSize(13);  // wider than a bar, which is drawn over it
   m_ring->setMarkerSize(17);
-  for (QAbstractSeries* series : std::initializer_list<QAbstractSeries*>{m_band, m_zero, m_outside, m_ring})
+  for (QAbstractSeries* series :
+       std::initializer_list<QAbstractSeries*>{m_band, m_zero, m_outside, m_open, m_ring})
     addPlotSeries(series);
   DeviationPlot::applyColours(coloursFor(palette()));
 }
@@ -98,21 +103,27 @@ void DeviationPlot::arrange() {
   const double width_px = std::max(20.0, chart()->plotArea().width());
   const double bar_px = std::clamp(width_px / (2.5 * static_cast<double>(m_shown.size() + 1)), 2.0, 7.0);
   const QList<double> places = sideBySide((m_xTicks.high - m_xTicks.low) / width_px * (bar_px + 2));
-  QList<QPointF> outside, ring;
+  QList<QPointF> outside, open, ring;
   QList<PlotHit> hits;
   for (qsizetype k = 0; k < m_shown.size(); ++k) {
     const PlotBar& bar = m_shown[k];
     const QPointF tip(places[k], bar.value);
     const bool fails = bar.verdict == core::Verdict::Fail;
-    const QColor colour = fails ? colours.fail : bar.compared ? colours.compared : colours.measured;
+    const bool cannotTell = bar.verdict == core::Verdict::CannotTell;
+    const QColor colour = fails          ? colours.fail
+                          : cannotTell   ? colours.cannotTell
+                          : bar.compared ? colours.compared
+                                         : colours.measured;
     m_pool[k]->setPen(QPen(colour, bar_px, Qt::SolidLine, Qt::FlatCap));
     m_pool[k]->replace(QList<QPointF>{{places[k], 0}, tip});
     if (fails) outside.append(tip);
+    if (cannotTell) open.append(tip);
     if (bar.step == m_step) ring.append(tip);
     hits.append({bar.step, tip, bar.text});
     hits.append({bar.step, {places[k], bar.value / 2}, bar.text});
   }
   m_outside->replace(outside);
+  m_open->replace(open);
   m_ring->replace(ring);
   setHits(std::move(hits));
 }
@@ -128,6 +139,8 @@ void DeviationPlot::applyColours(const Colours& colours) {
   m_zero->setPen(QPen(colours.text, 1));
   m_outside->setColor(colours.fail);
   m_outside->setBorderColor(colours.background);
+  m_open->setColor(colours.background);
+  m_open->setPen(QPen(colours.cannotTell, 2));
   m_ring->setColor(Qt::transparent);
   m_ring->setPen(QPen(colours.selected, 2.4));
   showLegend(colours);
@@ -141,6 +154,8 @@ void DeviationPlot::showLegend(const Colours& colours) {
     entries.append({LegendMark::Area, m_band->brush().color(), m_band->name()});
   if (some([](const PlotBar& bar) { return bar.verdict == core::Verdict::Fail; }))
     entries.append({LegendMark::Triangle, colours.fail, m_outside->name()});
+  if (some([](const PlotBar& bar) { return bar.verdict == core::Verdict::CannotTell; }))
+    entries.append({LegendMark::HollowSquare, colours.cannotTell, m_open->name()});
   setLegend(std::move(entries));
 }
 

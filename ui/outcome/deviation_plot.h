@@ -11,7 +11,8 @@ class QScatterSeries;
 namespace ui {
 
 /// A bar a step from zero, with the band of limits behind. Bars of steps that simulate the same stand
-/// side by side; those beyond their limits wear a triangle.
+/// side by side; those beyond their limits wear a triangle, those that
+/// the decision rule cannot tell a hollow square.
 class DeviationPlot : public PlotFrame {
   Q_OBJECT
 
@@ -39,6 +40,7 @@ class DeviationPlot : public PlotFrame {
   QAreaSeries* m_band;
   QLineSeries* m_zero;
   QScatterSeries* m_outside;
+  QScatterSeries* m_open;  ///< tips of the bars that the decision rule cannot tell
   QScatterSeries* m_ring;
   QList<QLineSeries*> m_pool;  ///< one a bar; grows, never shrinks
   QList<PlotBar> m_shown;      ///< x rising

@@ -27,10 +27,13 @@ class MeasuredPlot : public PlotFrame {
   void applyColours(const Colours& colours) override;
 
  private:
+  void showLegend(const Colours& colours);
+
   QLineSeries* m_expected;
   QLineSeries* m_line;
   QScatterSeries* m_points;
   QScatterSeries* m_outside;  ///< the points beyond their limits
+  QScatterSeries* m_open;     ///< the points that the decision rule cannot tell
   QScatterSeries* m_ring;
   Role m_role = Role::Chosen;
 };

@@ -108,6 +108,8 @@ void PlotFrame::placeCaptions() {
   m_x->setTitleVisible(height() >= lowPlot_px);
 }
 
+const QList<LegendEntry>& PlotFrame::legendEntries() const { return m_legend->entries(); }
+
 void PlotFrame::setLegend(QList<LegendEntry> entries) {
   m_legend->setEntries(std::move(entries));
   placeCaptions();

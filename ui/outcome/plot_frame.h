@@ -45,6 +45,8 @@ class PlotFrame : public QChartView {
   QValueAxis* xAxis() const { return m_x; }
   QValueAxis* yAxis() const { return m_y; }
 
+  const QList<LegendEntry>& legendEntries() const;
+
   /// Pixels left of the plot area that the labels need; plots below each other share the greatest. Only
   /// known while the plot is visible: a hidden one does not lay itself out.
   int neededLeft() const;

@@ -28,6 +28,11 @@ void drawMark(QPainter& painter, const LegendEntry& entry, QPointF middle) {
       painter.drawPolygon(QPolygonF({middle + QPointF(0, -5.5), middle + QPointF(5.5, 0),
                                      middle + QPointF(0, 5.5), middle + QPointF(-5.5, 0)}));
       return;
+    case LegendMark::HollowSquare:
+      painter.setPen(QPen(entry.colour, 2));
+      painter.setBrush(Qt::NoBrush);
+      painter.drawRect(QRectF(middle - QPointF(4.5, 4.5), QSizeF(9, 9)));
+      return;
     case LegendMark::Triangle:
       painter.drawPolygon(
           QPolygonF({middle + QPointF(0, -5.5), middle + QPointF(5.5, 5), middle + QPointF(-5.5, 5)}));

@@ -9,7 +9,7 @@
 
 namespace ui {
 
-enum class LegendMark { Line, DashedLine, Circle, Diamond, Triangle, Area };
+enum class LegendMark { Line, DashedLine, Circle, Diamond, HollowSquare, Triangle, Area };
 
 struct LegendEntry {
   LegendMark mark = LegendMark::Line;
@@ -23,6 +23,7 @@ class PlotLegend : public QGraphicsItem {
   explicit PlotLegend(QGraphicsItem* parent) : QGraphicsItem(parent) {}
 
   void setEntries(QList<LegendEntry> entries);
+  const QList<LegendEntry>& entries() const { return m_entries; }
   void setLook(const QFont& font, const QColor& text);
   double wantedWidth() const;
 
