@@ -5,6 +5,7 @@
 #include <QClipboard>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QMouseEvent>
 
 #include "ui/sheet_model.h"
 #include "ui/theme.h"
@@ -82,6 +83,13 @@ void SheetView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint 
   if (below.isValid()) setCurrentIndex(below);
 }
 
+void SheetView::mouseDoubleClickEvent(QMouseEvent* event) {
+  const QModelIndex at = indexAt(event->position().toPoint());
+  if (sheet() && at.isValid() && !(model()->flags(at) & Qt::ItemIsEditable))
+    emit refused(sheet()->whyFixed(at.column()));
+  QTableView::mouseDoubleClickEvent(event);
+}
+
 void SheetView::keyPressEvent(QKeyEvent* event) {
   const bool editing = state() == QAbstractItemView::EditingState;
   if (editing) return QTableView::keyPressEvent(event);
@@ -89,7 +97,8 @@ void SheetView::keyPressEvent(QKeyEvent* event) {
   if (event->matches(QKeySequence::Paste)) return paste();
   if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) return clearChosen();
   const bool fixed = currentIndex().isValid() && !(model()->flags(currentIndex()) & Qt::ItemIsEditable);
-  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  const bool enter =
+      event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter || event->key() == Qt::Key_F2;
   const bool typing = !event->text().isEmpty() && event->text().front().isPrint() &&
                       !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
   if (fixed && sheet() && (enter || typing)) return emit refused(sheet()->whyFixed(currentIndex().column()));

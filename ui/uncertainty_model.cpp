@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/budget/budget.h"
 #include "core/document/edits.h"
 #include "core/units/text.h"
 #include "ui/quantity_edit.h"
@@ -189,6 +190,8 @@ void UncertaintyModel::refresh() {
   m_channel = channel;
   m_closedWith = closedWith;
   m_inputs = channel ? core::inputsOf(shownSetup()) : std::vector<core::BudgetInput>();
+  m_refused.assign(m_inputs.size(), std::nullopt);
+  if (channel) m_refused = core::inputRefusals(shownSetup(), m_inputs);
   showRows(static_cast<int>(m_inputs.size()));
 }
 
@@ -240,7 +243,9 @@ QVariant UncertaintyModel::data(const QModelIndex& index, int role) const {
     case Qt::ToolTipRole:
       return hint(index.row()).toHtmlEscaped();
     case Qt::ForegroundRole:
-      if (index.column() == Source && !isStated(index.row())) return coloursFor(QPalette()).quiet;
+      if (index.column() != Source) return {};
+      if (m_refused[static_cast<std::size_t>(index.row())]) return coloursFor(QPalette()).fail;
+      if (!isStated(index.row())) return coloursFor(QPalette()).quiet;
       return {};
     case Qt::TextAlignmentRole: {
       const bool number = index.column() == Value || index.column() == Amount ||
@@ -279,6 +284,8 @@ QString UncertaintyModel::text(int row, int column, bool full) const {
       return uncertainty.group.empty() ? QString()
                                        : numberText(correlationOf(shownSetup(), uncertainty.group), 6);
     default:
+      if (const auto& refused = m_refused[static_cast<std::size_t>(row)])
+        return tr("refused: %1").arg(toQString(refused->where + ", " + refused->what));
       return entry.assumed
                  ? tr("assumed: %1").arg(toQString(core::assumptionFor(shownSetup(), entry.input).reason))
                  : tr("stated");
@@ -286,6 +293,7 @@ QString UncertaintyModel::text(int row, int column, bool full) const {
 }
 
 QString UncertaintyModel::hint(int row) const {
+  if (const auto& refused = m_refused[static_cast<std::size_t>(row)]) return toText(*refused);
   const core::BudgetInput& entry = m_inputs[static_cast<std::size_t>(row)];
   const QString standard = tr("%1: standard uncertainty %2.")
                                .arg(text(row, InputColumn, false),

@@ -60,9 +60,10 @@ class UncertaintyModel : public SheetModel {
   QString text(int row, int column, bool full) const;
   QString hint(int row) const;
 
-  std::shared_ptr<const core::Channel> m_channel;   ///< the rows are those of this channel,
-  std::shared_ptr<const core::Setup> m_closedWith;  ///< or of the set-up that the chosen check keeps
-  std::vector<core::BudgetInput> m_inputs;          ///< one a row
+  std::shared_ptr<const core::Channel> m_channel;     ///< the rows are those of this channel,
+  std::shared_ptr<const core::Setup> m_closedWith;    ///< or of the set-up that the chosen check keeps
+  std::vector<core::BudgetInput> m_inputs;            ///< one a row
+  std::vector<std::optional<core::Error>> m_refused;  ///< why a row cannot be reckoned with
 };
 
 /// The words of the columns "Stated as" and "Distribution".

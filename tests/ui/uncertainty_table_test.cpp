@@ -290,6 +290,32 @@ TEST_F(UncertaintyTable, TheInputsOfAGroupShareOneCorrelation) {
   EXPECT_TRUE(uncertainties().groups.empty());
 }
 
+TEST_F(UncertaintyTable, AGroupWhoseCorrelationCannotExistIsMarkedInItsRows) {
+  // Derived: three inputs may be correlated by -1/2 at the least.
+  type(rowOf("lead P+"), Column::Correlation, "-0.9");
+  for (const QString name : {"lead P+", "lead S-", "lead return"}) {
+    EXPECT_TRUE(source(rowOf(name)).startsWith("refused: group cable")) << source(rowOf(name));
+    const QVariant hint = model().index(rowOf(name), Column::Source).data(Qt::ToolTipRole);
+    EXPECT_TRUE(hint.toString().contains("-0.5")) << hint.toString();  // how to mend it
+  }
+  EXPECT_TRUE(source(rowOf("arm 1")).startsWith("assumed"));
+  session.history().undo();
+  EXPECT_TRUE(source(rowOf("lead P+")).startsWith("assumed"));
+}
+
+TEST_F(UncertaintyTable, EveryWayIntoACellOfAClosedCheckIsRefusedInWords) {
+  session.editChannel("check", core::withCheckClosed(core::withCheckAdded(*session.channel(), {}), 0));
+  session.selectCheck(0);
+  choose(rowOf("arm 1"), Column::Amount);
+  const QPoint at = table().visualRect(table().currentIndex()).center();
+  QTest::keyClick(&table(), Qt::Key_F2);
+  QTest::keyClick(&table(), Qt::Key_Return);
+  QTest::keyClick(&table(), Qt::Key_5);
+  QTest::mouseDClick(table().viewport(), Qt::LeftButton, {}, at);
+  ASSERT_EQ(refused.count(), 4);
+  for (const auto& sentence : refused) EXPECT_TRUE(sentence.at(0).toString().contains("closed"));
+}
+
 TEST_F(UncertaintyTable, AnInputJoinsAGroupThatIsTypedOrChosen) {
   choose(rowOf("arm 1"), Column::Group);
   QTest::keyClick(&table(), Qt::Key_Return);

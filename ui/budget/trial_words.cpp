@@ -54,7 +54,8 @@ QString withoutResult(const TrialRunner& runner) {
   if (runner.isOutdated())
     return Words::tr("The set-up was changed: the trials made before are out of date and were cleared.");
   if (runner.wasCancelled()) return Words::tr("Cancelled: nothing was kept of the run.");
-  return Words::tr("No trials yet: only the normal curve of the budget is drawn. One run serves all steps.");
+  return Words::tr(
+      "No trials yet: only the normal curve of the budget is drawn. One run serves all steps in this scope.");
 }
 
 }  // namespace
