@@ -3,6 +3,7 @@
 
 #include <QComboBox>
 #include <QLineEdit>
+#include <algorithm>
 #include <set>
 
 #include "core/budget/inputs.h"
@@ -36,6 +37,16 @@ void ChoiceDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
                                   const QModelIndex& index) const {
   const QString text = static_cast<QComboBox*>(editor)->currentText();
   if (text != index.data(Qt::EditRole).toString()) model->setData(index, text);
+}
+
+void ChoiceDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
+                                          const QModelIndex&) const {
+  QRect place = option.rect;
+  place.setWidth(std::max(place.width(), editor->sizeHint().width()));
+  // Not beyond the table's own edge.
+  if (const QWidget* table = editor->parentWidget())
+    place.moveRight(std::min(place.right(), std::max(table->width() - 1, option.rect.right())));
+  editor->setGeometry(place);
 }
 
 QStringList NodeDelegate::choices(const core::Setup& setup) const {

@@ -303,6 +303,19 @@ TEST_F(UncertaintyTable, AGroupWhoseCorrelationCannotExistIsMarkedInItsRows) {
   EXPECT_TRUE(source(rowOf("lead P+")).startsWith("assumed"));
 }
 
+TEST_F(UncertaintyTable, AChoiceHasRoomForItsWords) {
+  for (const int column : {Column::StatedAs, Column::Distribution}) {
+    choose(rowOf("arm 1"), column);
+    QTest::keyClick(&table(), Qt::Key_Return);
+    auto* box = table().viewport()->findChild<QComboBox*>();
+    ASSERT_TRUE(box);
+    EXPECT_GE(box->width(), box->sizeHint().width());
+    EXPECT_LE(box->geometry().right(), table().viewport()->width());
+    QTest::keyClick(box, Qt::Key_Escape);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !table().viewport()->findChild<QComboBox*>(); }, 2000));
+  }
+}
+
 TEST_F(UncertaintyTable, EveryWayIntoACellOfAClosedCheckIsRefusedInWords) {
   session.editChannel("check", core::withCheckClosed(core::withCheckAdded(*session.channel(), {}), 0));
   session.selectCheck(0);

@@ -119,7 +119,12 @@ void TrialPanel::takeSeed() {
 
 void TrialPanel::showControls() {
   const bool running = m_runner.isRunning();
+  // The keyboard stays with the button that can be pressed next, not with whatever comes after it.
+  const bool keyboard = m_run->hasFocus() || m_cancel->hasFocus();
+  m_cancel->setEnabled(running || m_cancel->hasFocus());
+  if (keyboard && running) m_cancel->setFocus();
   m_run->setEnabled(m_runner.canRun() && !running);
+  if (keyboard && m_run->isEnabled()) m_run->setFocus();
   m_cancel->setEnabled(running);
   if (!running) m_progress->setValue(0);
   m_progress->setVisible(running);
