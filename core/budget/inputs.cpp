@@ -109,11 +109,6 @@ std::vector<Input> inputListOf(const Setup& setup) {
   return list;
 }
 
-bool hasInput(const Setup& setup, Input input) {
-  const auto list = inputListOf(setup);
-  return std::find(list.begin(), list.end(), input) != list.end();
-}
-
 std::vector<BudgetInput> inputsOf(const Setup& setup) {
   std::vector<BudgetInput> inputs;
   const auto list = inputListOf(setup);

@@ -31,11 +31,9 @@ struct BudgetInput {
 /// All inputs of `setup` in the order of a report: arms, leads, shunts, leaks, balance, instrument, gauge.
 /// Those that this template, wiring and instrument do not have are left out.
 std::vector<BudgetInput> inputsOf(const Setup& setup);
-/// The same in order, without looking their uncertainty up.
+/// The same in order, without looking their uncertainty up. A statement about another input is kept in the
+/// set-up, but plays no part.
 std::vector<Input> inputListOf(const Setup& setup);
-
-/// Whether this set-up has the input at all: a statement about another is kept, but plays no part.
-bool hasInput(const Setup& setup, Input input);
 
 double inputValue(const Setup& setup, Input input);
 
