@@ -18,6 +18,7 @@ struct Measured {
   std::optional<Reading> uncertainty;  ///< standard uncertainty of the mean, when known
   std::optional<Duration> begin;       ///< where the level lies in the recording
   std::optional<Duration> end;
+  std::string note = {};  ///< what was seen while it was taken
 
   friend bool operator==(const Measured&, const Measured&) = default;
 };

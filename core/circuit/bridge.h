@@ -71,6 +71,7 @@ struct Instrument {
   double unitsPerMillivoltPerVolt = 1.0;
   std::string scaledUnit = "kN";
   Voltage excitation{5.0};
+  std::optional<Output> range = {};  ///< greatest magnitude of bridge output it takes; none: not known
   std::optional<Resistance> inputResistance = {};  ///< none: so high that it takes no current
   std::optional<CurrentSource> current = {};       ///< none: constant voltage of `excitation`
   bool ratiometric = true;  ///< divides by the excitation it measures, so that its error cancels

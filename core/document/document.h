@@ -7,6 +7,8 @@
 
 #include "core/assess/check.h"
 #include "core/plan/setup.h"
+#include "core/stock/stock.h"
+#include "core/wiring/ohmmeter.h"
 
 namespace core {
 
@@ -15,7 +17,8 @@ struct Channel {
   std::string name = "CH-01";  ///< unique within a document
   std::string note;
   Setup setup;
-  std::vector<Check> checks;  ///< in the order they were made
+  std::vector<Check> checks;                 ///< in the order they were made
+  std::vector<OhmReading> ohmReadings = {};  ///< at most one of each pair of points in each state
 
   friend bool operator==(const Channel&, const Channel&) = default;
 };
@@ -31,6 +34,7 @@ struct Document {
   std::string person;   ///< who prepared the plan
   std::string note;
   std::vector<std::shared_ptr<const Channel>> channels;
+  std::shared_ptr<const Stock> stock = noStock();  ///< never null
 
   friend bool operator==(const Document&, const Document&) = default;
 };

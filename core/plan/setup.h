@@ -3,15 +3,28 @@
 
 #include <cstddef>
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "core/circuit/bridge_circuit.h"
 #include "core/circuit/input.h"
+#include "core/plan/acquisition.h"
+#include "core/plan/pins.h"
 #include "core/uncertainty/decision.h"
 #include "core/uncertainty/uncertainty.h"
+#include "core/units/date.h"
 
 namespace core {
+
+/// Which resistor of the stock a shunt is made of, as it was when it was taken from there.
+struct Part {
+  std::string id;                    ///< on the resistor's label; empty: not said
+  std::optional<Date> due = {};      ///< of its next calibration
+  std::optional<Power> rating = {};  ///< greatest power
+
+  friend bool operator==(const Part&, const Part&) = default;
+};
 
 /// A resistor and the place it is switched to. The same resistor at two places is two shunts.
 struct Shunt {
@@ -21,15 +34,24 @@ struct Shunt {
   Node b = Node::Arm1End;
   Resistance wires{0};    ///< both wires to the place together, in series with the resistor
   Resistance contact{0};  ///< of the closed switch or relay, in series too
+  Part part = {};
+  std::vector<Jumper> jumpers =
+      {};  ///< to be laid for this shunt; none: it is switched inside the instrument
 
   friend bool operator==(const Shunt&, const Shunt&) = default;
 };
 
-/// One state of the plan: which shunts are closed, for how long.
+/// "S-104", or the shunt's own name when its part is not said: shunts of one name are one resistor.
+inline const std::string& resistorName(const Shunt& shunt) {
+  return shunt.part.id.empty() ? shunt.name : shunt.part.id;
+}
+
+/// One state of the plan: which shunts are closed, for how long. It settles first and is averaged then.
 struct Step {
   std::string label;
   std::vector<std::size_t> closed;  ///< indices into the channel's shunts, rising; empty is a zero step
-  Duration hold{2};
+  Duration hold{2};                 ///< it is averaged over this time
+  Duration settle{0.5};             ///< what comes before that is not looked at
 
   friend bool operator==(const Step&, const Step&) = default;
 };
@@ -59,6 +81,8 @@ struct Uncertainties {
 struct Setup {
   Bridge bridge;
   Instrument instrument;
+  Acquisition acquisition;
+  Wiring wiring;
   std::vector<Shunt> shunts;
   std::vector<Step> sequence;
   Limits limits;

@@ -37,6 +37,8 @@ constexpr Unit areaUnits[] = {{"mm²", -6}, {"mm2", -6}, {"mm^2", -6}, {"cm²", 
                               {"cm2", -4}, {"m²"},      {"m2"}};
 constexpr Unit celsiusUnits[] = {{"°C"}, {"C"}, {"degC"}, {"℃"}};
 constexpr Unit percentUnits[] = {{"%", -2}};
+constexpr Unit hertzUnits[] = {{"Hz"}, {"kHz", 3}, {"MHz", 6}, {"S/s"}, {"kS/s", 3}};
+constexpr Unit wattUnits[] = {{"mW", -3}, {"W"}, {"uW", -6}};
 
 struct Family {
   std::span<const Unit> units;
@@ -46,7 +48,7 @@ struct Family {
 };
 
 // In the order of UnitFamily.
-const std::array<Family, 11> families = {{
+const std::array<Family, 13> families = {{
     {ohmUnits, 0, "Ω", "Enter a resistance such as 350 Ω, 174.65k or 59k9"},
     {outputUnits, -3, "mV/V", "Enter an output such as 1.5 mV/V or 500 µV/V"},
     {strainUnits, -6, "µm/m", "Enter a strain such as -1000 µm/m or 0.1 %"},
@@ -56,6 +58,8 @@ const std::array<Family, 11> families = {{
     {areaUnits, -6, "mm²", "Enter a section such as 0.14 mm² or AWG 26 (0 to 40)"},
     {celsiusUnits, 0, "°C", "Enter a temperature in degrees Celsius such as 20 °C"},
     {percentUnits, -2, "%", "Enter a share such as 0.5 %"},
+    {hertzUnits, 0, "Hz", "Enter a frequency such as 100 Hz or 2.5 kHz"},
+    {wattUnits, -3, "mW", "Enter a power such as 250 mW or 0.5 W"},
     {{}, 0, "", "Enter a number such as 2.05"},
     {{}, 0, "", "Enter a number such as 12.5"},
 }};

@@ -20,6 +20,8 @@ enum class UnitFamily : std::uint8_t {
   Area,         ///< m^2; field unit mm²
   Temperature,  ///< degree Celsius
   Percent,      ///< a ratio; field unit %, so that 1 is 0.01
+  Frequency,    ///< Hz
+  Power,        ///< W; field unit mW
   Plain,        ///< a number without unit
   Named,        ///< a number that may be followed by a unit the user chose, such as kN
 };

@@ -40,6 +40,8 @@ using Current = Quantity<struct CurrentKind>;          ///< A
 using Output = Quantity<struct OutputKind>;            ///< bridge output: signal over excitation, V/V
 using Strain = Quantity<struct StrainKind>;            ///< m/m, of the active gauges; tension positive
 using Duration = Quantity<struct DurationKind>;        ///< s
+using Frequency = Quantity<struct FrequencyKind>;      ///< Hz
+using Power = Quantity<struct PowerKind>;              ///< W
 using Length = Quantity<struct LengthKind>;            ///< m
 using Area = Quantity<struct AreaKind>;                ///< m^2
 using Temperature = Quantity<struct TemperatureKind>;  ///< degree Celsius
@@ -56,6 +58,8 @@ constexpr Voltage operator""_V(long double v) { return Voltage(static_cast<doubl
 constexpr Output operator""_mV_per_V(long double v) { return Output(static_cast<double>(v * 1e-3L)); }
 constexpr Strain operator""_ustrain(long double v) { return Strain(static_cast<double>(v * 1e-6L)); }
 constexpr Duration operator""_s(long double v) { return Duration(static_cast<double>(v)); }
+constexpr Frequency operator""_Hz(long double v) { return Frequency(static_cast<double>(v)); }
+constexpr Power operator""_mW(long double v) { return Power(static_cast<double>(v * 1e-3L)); }
 constexpr Length operator""_m(long double v) { return Length(static_cast<double>(v)); }
 constexpr Area operator""_mm2(long double v) { return Area(static_cast<double>(v * 1e-6L)); }
 constexpr Warming operator""_K(long double v) { return Warming(static_cast<double>(v)); }

@@ -50,6 +50,10 @@ ShownUnit shownUnit(const core::InputUnit& unit) {
       return {"K", 1};  // a difference
     case core::UnitFamily::Percent:
       return {"%", 1e-2};
+    case core::UnitFamily::Frequency:
+      return {"Hz", 1};
+    case core::UnitFamily::Power:
+      return {"mW", 1e-3};
     case core::UnitFamily::Plain:
       return {QString(), 1};
     case core::UnitFamily::Named:
