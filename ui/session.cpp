@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/session.h"
 
+#include <QDate>
 #include <QUndoCommand>
 #include <algorithm>
 
@@ -55,6 +56,16 @@ const core::ChannelEvaluation* Session::evaluation() const {
 }
 
 bool Session::checkIsClosed() const { return check() && check()->closedWith; }
+
+core::Date Session::today() const {
+  if (m_today) return *m_today;
+  return QDate::currentDate().toStdSysDays();
+}
+
+void Session::setToday(core::Date day) {
+  m_today = day;
+  emit changed();
+}
 
 const core::Setup& Session::shownSetup() const {
   return check() ? core::setupOf(*channel(), *check()) : channel()->setup;

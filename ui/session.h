@@ -45,6 +45,9 @@ class Session : public QObject {
   const core::ChannelEvaluation* evaluation() const;
   /// Whether the chosen check is closed and so judged by the set-up it keeps.
   bool checkIsClosed() const;
+  /// The day that due dates are compared with: the computer's, unless set.
+  core::Date today() const;
+  void setToday(core::Date day);
 
   // What the views show: of the chosen check, or of the channel as it is now when none is chosen. There
   // must be a channel.
@@ -83,6 +86,7 @@ class Session : public QObject {
 
   core::Document m_document;
   Selection m_selection;
+  std::optional<core::Date> m_today;
   QUndoStack m_history;
   mutable std::unordered_map<const core::Channel*, std::pair<std::shared_ptr<const core::Channel>,
                                                              std::unique_ptr<core::ChannelEvaluation>>>
