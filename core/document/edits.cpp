@@ -2,11 +2,11 @@
 #include "core/document/edits.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <utility>
 
-#include "core/plan/prediction.h"
+#include "core/document/carried_names.h"
+#include "core/plan/pattern.h"
 
 namespace core {
 namespace {
@@ -37,6 +37,11 @@ std::string uniqueShuntName(const std::vector<Shunt>& shunts, const std::string&
       if (k != except && shunts[k].name == candidate) return true;
     return false;
   });
+}
+
+bool closesTheSame(const std::vector<Step>& a, const std::vector<Step>& b) {
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                    [](const Step& x, const Step& y) { return x.closed == y.closed; });
 }
 
 /// Applies `change` to the readings of each open check.
@@ -122,11 +127,15 @@ Channel withShuntAdded(Channel channel, Shunt shunt) {
 
 Channel withShunt(Channel channel, std::size_t index, Shunt shunt) {
   shunt.name = uniqueShuntName(channel.setup.shunts, shunt.name, index);
-  channel.setup.shunts[index] = std::move(shunt);
+  const Shunt before = std::exchange(channel.setup.shunts[index], std::move(shunt));
+  carryNames(channel, index, before);
   return channel;
 }
 
 Channel withShuntRemoved(Channel channel, std::size_t index) {
+  std::erase_if(channel.ohmReadings, [&](const OhmReading& reading) {
+    return reading.state.shunt == channel.setup.shunts[index].name;
+  });
   channel.setup.shunts.erase(channel.setup.shunts.begin() + static_cast<std::ptrdiff_t>(index));
   for (Step& step : channel.setup.sequence) {
     std::erase(step.closed, index);
@@ -188,34 +197,25 @@ Channel withStepMoved(Channel channel, std::size_t from, std::size_t to) {
   return channel;
 }
 
-Channel withTwoSidedSequence(Channel channel, Duration hold) {
-  Setup& setup = channel.setup;
-  const std::vector<Step> planned = std::exchange(setup.sequence, {});
-  for (std::size_t k = 0; k < setup.shunts.size(); ++k)
-    setup.sequence.push_back({setup.shunts[k].name, {k}, hold});
-  const SetupPrediction single = predict(setup);
-
-  std::vector<std::size_t> positive, negative;
-  for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
-    if (!single.steps[k]) continue;
-    if (single.steps[k]->polarity == Polarity::Positive) positive.push_back(k);
-    if (single.steps[k]->polarity == Polarity::Negative) negative.push_back(k);
-  }
-  const auto smaller = [&](std::size_t a, std::size_t b) {
-    return std::abs(single.steps[a]->output.base()) < std::abs(single.steps[b]->output.base());
-  };
-  std::vector<Step> sequence{{"zero", {}, hold}};
-  for (auto* side : {&positive, &negative}) {
-    std::stable_sort(side->begin(), side->end(), smaller);
-    for (const std::size_t k : *side) sequence.push_back({setup.shunts[k].name, {k}, hold});
-    if (!side->empty()) sequence.push_back({"zero", {}, hold});
-  }
-  const bool same = std::equal(sequence.begin(), sequence.end(), planned.begin(), planned.end(),
-                               [](const Step& a, const Step& b) { return a.closed == b.closed; });
-  setup.sequence = std::move(sequence);
+Channel withSequence(Channel channel, std::vector<Step> sequence) {
+  const bool same = closesTheSame(channel.setup.sequence, sequence);
+  channel.setup.sequence = std::move(sequence);
   for (Check& check : channel.checks)
-    if (!check.closedWith && !same) check.readings.assign(setup.sequence.size(), std::nullopt);
+    if (!check.closedWith && !same) check.readings.assign(channel.setup.sequence.size(), std::nullopt);
   return channel;
+}
+
+bool dropsReadings(const Channel& channel, const std::vector<Step>& sequence) {
+  if (closesTheSame(channel.setup.sequence, sequence)) return false;
+  return std::any_of(channel.checks.begin(), channel.checks.end(), [](const Check& check) {
+    return !check.closedWith && std::any_of(check.readings.begin(), check.readings.end(),
+                                            [](const auto& reading) { return reading.has_value(); });
+  });
+}
+
+Channel withTwoSidedSequence(Channel channel, Duration hold) {
+  std::vector<Step> sequence = layOut({}, levelsOfShunts(channel.setup), Step{}.settle, hold);
+  return withSequence(std::move(channel), std::move(sequence));
 }
 
 std::string usualCheckName(const Channel& channel) {

@@ -5,6 +5,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <vector>
 
 #include "core/document/document.h"
 
@@ -28,9 +29,11 @@ Channel withBridgeType(Channel channel, BridgeType type);
 
 /// `shunt` added at the end, its name made unique.
 Channel withShuntAdded(Channel channel, Shunt shunt);
-/// A shunt's new values; an empty or taken name is made unique.
+/// A shunt's new values; an empty or taken name is made unique. Ohmmeter readings and the pins of its
+/// resistor follow its names (carried_names.h).
 Channel withShunt(Channel channel, std::size_t index, Shunt shunt);
-/// The shunt gone, from the steps too, with what is stated about its uncertainty.
+/// The shunt gone, from the steps too, with what is stated about its uncertainty and what an ohmmeter showed
+/// while it was laid. Pins stay where they are.
 Channel withShuntRemoved(Channel channel, std::size_t index);
 /// The shunt's ends fixed to other nodes.
 Channel withShuntAt(Channel channel, std::size_t index, Node a, Node b);
@@ -46,10 +49,14 @@ Channel withStepInserted(Channel channel, std::size_t index, Step step);
 Channel withStepRemoved(Channel channel, std::size_t index);
 Channel withStepMoved(Channel channel, std::size_t from, std::size_t to);
 
+/// Another sequence. Readings of open checks stay when the same shunts are closed in the same order as
+/// before, else they are dropped.
+Channel withSequence(Channel channel, std::vector<Step> sequence);
+/// Whether `withSequence` would drop a reading.
+bool dropsReadings(const Channel& channel, const std::vector<Step>& sequence);
 /// The usual two-sided sequence from the channel's shunts, one closed at a time: zero, those of
 /// positive polarity rising, zero, those of negative polarity rising in magnitude, zero. Shunts
-/// that cannot be predicted are left out. Readings of open checks are dropped unless the same shunts are
-/// closed in the same order as before.
+/// that cannot be predicted are left out. Readings of open checks as `withSequence` says.
 Channel withTwoSidedSequence(Channel channel, Duration hold);
 
 /// What the channel's next check is usually called: "pre-test", "post-test", then "check 3" and so on.

@@ -21,13 +21,16 @@ inline constexpr std::size_t courseCount = 3;
 enum class Sides : std::uint8_t { PositiveFirst, NegativeFirst, PositiveOnly, NegativeOnly };
 inline constexpr std::size_t sidesCount = 4;
 
+inline constexpr unsigned greatestRepeats = 100;
+
 /// How a sequence is built from levels.
 struct Pattern {
   std::string name = "two-sided";
   Course course = Course::Rising;
   Sides sides = Sides::PositiveFirst;
   bool zeroBetweenSteps = false;  ///< a zero step after each level, not only before, between and after sides
-  unsigned repeats = 1;    ///< how often the whole is run through, 1 to 100; zeros between are not doubled
+  unsigned repeats = 1;    ///< how often the whole is run through, 1 to greatestRepeats; random order: each
+                           ///< time in another order
   std::uint32_t seed = 1;  ///< of the random course: the same seed gives the same order everywhere
 
   friend bool operator==(const Pattern&, const Pattern&) = default;
@@ -49,11 +52,11 @@ struct PlannedLevels {
 
 /// Each shunt alone; those that cannot be predicted, or do nothing, are left out.
 PlannedLevels levelsOfShunts(const Setup& setup);
-/// The levels that the present sequence takes, each once: combinations stay.
+/// The levels that the present sequence takes, each once with its first label: combinations stay.
 PlannedLevels levelsOfSequence(const Setup& setup);
 
-/// The steps: zero first, the sides as the pattern says with a zero between, zero last. Never two zeros in
-/// a row. No levels: one zero step.
+/// The steps: zero first, the sides as the pattern says with a zero between, zero last; up and down takes
+/// the greatest level of a side once. Never two zeros in a row. No levels: one zero step.
 std::vector<Step> layOut(const Pattern& pattern, const PlannedLevels& levels, Duration settle, Duration hold);
 
 /// Ready-made patterns, the usual one first.

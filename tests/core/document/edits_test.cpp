@@ -42,6 +42,30 @@ TEST(Edits, TwoSidedSequenceKeepsReadingsWhenItClosesTheSameShuntsAgain) {
   EXPECT_FALSE(channel.checks[0].readings[0]);
 }
 
+TEST(Edits, AnotherSequenceKeepsReadingsOnlyWhileTheSameShuntsCloseInTheSameOrder) {
+  const Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  std::vector<Step> sequence = channel.setup.sequence;
+  for (Step& step : sequence) step.hold = 7.0_s;
+  sequence[0].label = "start";
+  EXPECT_FALSE(dropsReadings(channel, sequence));
+  EXPECT_EQ(withSequence(channel, sequence).checks, channel.checks);
+  EXPECT_EQ(withSequence(channel, sequence).setup.sequence, sequence);
+
+  std::swap(sequence[1], sequence[2]);
+  EXPECT_TRUE(dropsReadings(channel, sequence));
+  for (const auto& reading : withSequence(channel, sequence).checks[0].readings) EXPECT_FALSE(reading);
+}
+
+TEST(Edits, AnotherSequenceDropsNothingOfClosedChecksOrOfThoseWithoutReadings) {
+  const std::vector<Step> sequence(4);
+  Channel channel = withCheckAdded(sample::nineStepChannel(), {});
+  EXPECT_FALSE(dropsReadings(channel, sequence));
+  EXPECT_EQ(withSequence(channel, sequence).checks[0].readings.size(), 4u);
+  channel = withCheckClosed(sample::withCheckReading(sample::nineStepChannel(), 1.0), 0);
+  EXPECT_FALSE(dropsReadings(channel, sequence));
+  EXPECT_EQ(withSequence(channel, sequence).checks, channel.checks);
+}
+
 TEST(Edits, ARemovedShuntLeavesEveryStepAndTheOthersKeepTheirs) {
   const Channel before = sample::nineStepChannel();
   const Channel after = withShuntRemoved(before, 1);
