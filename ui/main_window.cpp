@@ -13,6 +13,7 @@
 #include <QMimeData>
 #include <QScreen>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QStatusBar>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -24,15 +25,19 @@
 #include "ui/check_bar.h"
 #include "ui/document_file.h"
 #include "ui/outcome_view.h"
+#include "ui/run/guided_run.h"
 #include "ui/sequence_pane.h"
 #include "ui/setup_form.h"
+#include "ui/stock/stock_page.h"
 #include "ui/theme.h"
+#include "ui/wiring/ohmmeter_page.h"
+#include "ui/wiring/wiring_page.h"
 
 namespace ui {
 namespace {
 
 /// A view with its name above; the name is also what the view menu calls it.
-QWidget* named(const QString& name, QWidget* view) {
+QWidget* named(const QString& name, QWidget* view, QWidget* tool = nullptr) {
   auto* frame = new QWidget;
   auto* layout = new QVBoxLayout(frame);
   layout->setContentsMargins(4, 2, 4, 2);
@@ -41,7 +46,10 @@ QWidget* named(const QString& name, QWidget* view) {
   QFont font = label->font();
   font.setBold(true);
   label->setFont(font);
-  layout->addWidget(label);
+  auto* line = new QHBoxLayout;
+  line->addWidget(label, 1);
+  if (tool) line->addWidget(tool);
+  layout->addLayout(line);
   layout->addWidget(view, 1);
   return frame;
 }
@@ -59,6 +67,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent),
   buildEditMenu();
   buildChannelMenu();
   buildSequenceMenu();
+  buildPrepareMenu();
   buildCheckMenu();
   buildViewMenu();
   buildHelpMenu();
@@ -131,7 +140,8 @@ void MainWindow::buildViews() {
   m_rows->addWidget(m_sequence);
   m_columns = new QSplitter(Qt::Horizontal);
   m_columns->addWidget(leftColumn());
-  m_columns->addWidget(m_rows);
+  buildPages();
+  m_columns->addWidget(m_area);
   for (auto* splitter : {m_top, m_rows, m_columns}) splitter->setChildrenCollapsible(false);
   auto* centre = new QWidget;
   auto* layout = new QVBoxLayout(centre);
@@ -153,6 +163,35 @@ void MainWindow::buildViews() {
   });
 }
 
+void MainWindow::buildPages() {
+  m_wiring = new WiringPage(m_session);
+  m_ohmmeter = new OhmmeterPage(m_session);
+  m_stock = new StockPage(m_session);
+  m_run = new GuidedRun(m_session);
+  m_area = new QStackedWidget;
+  m_area->addWidget(m_rows);
+  m_area->addWidget(pageFrame(tr("Wiring"), m_wiring));
+  m_area->addWidget(pageFrame(tr("Ohmmeter"), m_ohmmeter));
+  m_area->addWidget(pageFrame(tr("Resistor stock"), m_stock));
+  m_area->addWidget(pageFrame(tr("Guided run"), m_run));
+  connect(m_wiring, &WiringPage::refused, this, &MainWindow::warn);
+  connect(m_ohmmeter, &OhmmeterPage::refused, this, &MainWindow::warn);
+  connect(m_stock, &StockPage::refused, this, &MainWindow::warn);
+  connect(m_run, &GuidedRun::refused, this, &MainWindow::warn);
+  connect(m_run, &GuidedRun::finished, this, [this] { enlarge(nullptr); });
+}
+
+/// A page with its name and the way back above it.
+QWidget* MainWindow::pageFrame(const QString& name, QWidget* page) {
+  auto* back = new QToolButton;
+  back->setObjectName(page->objectName() + "Back");
+  back->setText(tr("Back to the views"));
+  back->setToolTip(tr("Bridge, Outcome and Sequence again (Alt+0)"));
+  connect(back, &QToolButton::clicked, this, [this] { enlarge(nullptr); });
+  QWidget* frame = named(name, page, back);
+  return frame;
+}
+
 void MainWindow::resetLayout() {
   const int column = std::max(m_left->minimumSizeHint().width(), width() > 1600 ? 340 : 280);
   const int right = width() - column;
@@ -165,12 +204,27 @@ void MainWindow::resetLayout() {
 void MainWindow::enlarge(QWidget* view) {
   const auto show = [&](QWidget* part, bool shown) { part->setVisible(shown); };
   const bool all = view == nullptr;
+  m_area->setCurrentWidget(m_rows);
   show(m_left, all);
   show(m_top->widget(0), all || view == m_bridge);
   show(m_top->widget(1), all || view == m_outcome);
   show(m_top, all || view != m_sequence);
   show(m_sequence, all || view == m_sequence);
   if (view) view->setFocus();
+}
+
+void MainWindow::showPage(QWidget* page) {
+  m_left->show();
+  m_area->setCurrentWidget(page->parentWidget());
+  page->setFocus();
+}
+
+SheetView* MainWindow::currentTable() const {
+  QWidget* shown = m_area->currentWidget();
+  if (shown == m_wiring->parentWidget()) return &m_wiring->table();
+  if (shown == m_ohmmeter->parentWidget()) return &m_ohmmeter->table();
+  if (shown == m_stock->parentWidget()) return &m_stock->table();
+  return &m_sequence->current();
 }
 
 void MainWindow::say(const QString& sentence) {

@@ -8,18 +8,25 @@
 
 class QLabel;
 class QSplitter;
+class QStackedWidget;
 
 namespace ui {
 
 class BridgeView;
 class ChannelList;
+class GuidedRun;
+class OhmmeterPage;
 class OutcomeView;
 class SequencePane;
 class SetupForm;
+class SheetView;
+class StockPage;
+class WiringPage;
 
 /// The one window: channels and set-up at the left, the views Bridge, Outcome and Sequence in
-/// splitters. Each view fills the whole area at Alt+1, Alt+2, Alt+3, the budget of the sequence at Alt+4;
-/// Alt+0 shows all again.
+/// splitters. Each view fills the whole area at Alt+1, Alt+2, Alt+3, the sequence's budget and review at
+/// Alt+4 and Alt+5. Stock, wiring, ohmmeter and guided run are pages in place of the three views (Alt+6 to
+/// Alt+9). Alt+0 shows the views again.
 class MainWindow : public QMainWindow {
   Q_OBJECT
 
@@ -57,10 +64,12 @@ class MainWindow : public QMainWindow {
   QWidget* noticeBar();
   void styleNotice();
   void buildViews();
+  void buildPages();
   void buildFileMenu();
   void buildEditMenu();
   void buildChannelMenu();
   void buildSequenceMenu();
+  void buildPrepareMenu();
   void buildCheckMenu();
   void buildViewMenu();
   void buildHelpMenu();
@@ -82,6 +91,14 @@ class MainWindow : public QMainWindow {
   void duplicateChannel();
   void removeChannel();
   void enlarge(QWidget* view);
+  QWidget* pageFrame(const QString& name, QWidget* page);
+  /// Shows `page` in place of the three views, beside the channels.
+  void showPage(QWidget* page);
+  /// The table that copying and pasting goes to.
+  SheetView* currentTable() const;
+  void chooseResistors();
+  void layOutSequence();
+  void applyToChannels();
   void showCautions();
   void showAbout();
   void refresh();
@@ -94,6 +111,11 @@ class MainWindow : public QMainWindow {
   BridgeView* m_bridge = nullptr;
   OutcomeView* m_outcome = nullptr;
   SequencePane* m_sequence = nullptr;
+  WiringPage* m_wiring = nullptr;
+  OhmmeterPage* m_ohmmeter = nullptr;
+  StockPage* m_stock = nullptr;
+  GuidedRun* m_run = nullptr;
+  QStackedWidget* m_area = nullptr;
   QSplitter* m_columns = nullptr;
   QSplitter* m_left = nullptr;
   QSplitter* m_rows = nullptr;

@@ -7,14 +7,21 @@
 #include <QMessageBox>
 
 #include "core/document/edits.h"
+#include "ui/apply_dialog.h"
 #include "ui/bridge_view.h"
 #include "ui/check_bar.h"
 #include "ui/document_file.h"
 #include "ui/main_window.h"
 #include "ui/outcome_view.h"
+#include "ui/pattern/pattern_dialog.h"
+#include "ui/run/guided_run.h"
+#include "ui/search/search_dialog.h"
 #include "ui/sequence_pane.h"
+#include "ui/stock/stock_page.h"
 #include "ui/text_form_dialog.h"
 #include "ui/theme.h"
+#include "ui/wiring/ohmmeter_page.h"
+#include "ui/wiring/wiring_page.h"
 
 namespace ui {
 
@@ -62,9 +69,9 @@ void MainWindow::buildEditMenu() {
   m_redo = addAction(menu, "redo", tr("&Redo"), QKeySequence::Redo, [this] { m_session.history().redo(); });
   menu->addSeparator();
   // Ctrl+C, Ctrl+V and Delete belong to the table or field that has the keyboard; here they have none.
-  addAction(menu, "copy", tr("&Copy cells"), {}, [this] { m_sequence->current().copy(); });
-  addAction(menu, "paste", tr("&Paste cells"), {}, [this] { m_sequence->current().paste(); });
-  addAction(menu, "clear", tr("C&lear cells"), {}, [this] { m_sequence->current().clearChosen(); });
+  addAction(menu, "copy", tr("&Copy cells"), {}, [this] { currentTable()->copy(); });
+  addAction(menu, "paste", tr("&Paste cells"), {}, [this] { currentTable()->paste(); });
+  addAction(menu, "clear", tr("C&lear cells"), {}, [this] { currentTable()->clearChosen(); });
 }
 
 void MainWindow::buildChannelMenu() {
@@ -90,6 +97,27 @@ void MainWindow::buildSequenceMenu() {
   menu->addSeparator();
   addAction(menu, "sequenceTwoSided", tr("Lay out &two-sided sequence"), tr("Ctrl+T"),
             [this] { m_sequence->layOutTwoSided(); });
+  addAction(menu, "sequenceLayOut", tr("Lay out from a &pattern…"), tr("Ctrl+Shift+T"),
+            [this] { layOutSequence(); });
+}
+
+/// In the order of the work before power is on.
+void MainWindow::buildPrepareMenu() {
+  auto* menu = menuBar()->addMenu(tr("&Prepare"));
+  addAction(menu, "prepareStock", tr("Resistor s&tock"), tr("Alt+8"), [this] { showPage(m_stock); });
+  addAction(menu, "prepareResistors", tr("Choose &resistors…"), tr("Ctrl+Shift+R"),
+            [this] { chooseResistors(); });
+  addAction(menu, "prepareReview", tr("Re&view of the plan"), tr("Alt+5"), [this] {
+    m_sequence->showReview();
+    enlarge(m_sequence);
+  });
+  addAction(menu, "prepareApply", tr("&Apply to channels…"), tr("Ctrl+Shift+A"),
+            [this] { applyToChannels(); });
+  menu->addSeparator();
+  addAction(menu, "prepareWiring", tr("&Wiring"), tr("Alt+6"), [this] { showPage(m_wiring); });
+  addAction(menu, "prepareOhmmeter", tr("&Ohmmeter"), tr("Alt+7"), [this] { showPage(m_ohmmeter); });
+  menu->addSeparator();
+  addAction(menu, "prepareRun", tr("&Guided run"), tr("Alt+9"), [this] { showPage(m_run); });
 }
 
 void MainWindow::buildCheckMenu() {
@@ -159,6 +187,27 @@ void MainWindow::removeChannel() {
   if (!m_session.channel()) return warn(tr("There is no channel to remove."));
   m_session.edit(tr("Remove channel"),
                  core::withChannelRemoved(m_session.document(), *m_session.selection().channel));
+}
+
+void MainWindow::chooseResistors() {
+  if (!m_session.channel()) return warn(tr("There is no channel to choose resistors for."));
+  SearchDialog dialog(m_session, this);
+  connect(&dialog, &SearchDialog::refused, this, &MainWindow::warn);
+  dialog.exec();
+}
+
+void MainWindow::layOutSequence() {
+  if (!m_session.channel()) return warn(tr("There is no channel to lay a sequence out for."));
+  PatternDialog dialog(m_session, this);
+  connect(&dialog, &PatternDialog::refused, this, &MainWindow::warn);
+  dialog.exec();
+}
+
+void MainWindow::applyToChannels() {
+  if (!m_session.channel()) return warn(tr("There is no channel to apply to others."));
+  ApplyDialog dialog(m_session, this);
+  connect(&dialog, &ApplyDialog::refused, this, &MainWindow::warn);
+  dialog.exec();
 }
 
 void MainWindow::editDetails() {

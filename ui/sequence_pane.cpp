@@ -13,6 +13,7 @@
 #include "ui/budget_view.h"
 #include "ui/check_bar.h"
 #include "ui/choice_delegates.h"
+#include "ui/review/review_page.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -78,6 +79,10 @@ SequencePane::SequencePane(Session& session, QWidget* parent)
   addTab(m_budget, tr("Budget"));
   connect(m_budget, &BudgetView::refused, this, &SequencePane::refused);
   connect(m_budget, &BudgetView::inputActivated, this, &SequencePane::showUncertainty);
+  m_review = new ReviewPage(session);
+  addTab(m_review, tr("Review"));
+  connect(m_review, &ReviewPage::refused, this, &SequencePane::refused);
+  connect(m_review, &ReviewPage::shuntActivated, this, &SequencePane::showShunt);
   setCornerWidget(m_checks, Qt::TopRightCorner);
   for (const SheetModel* model :
        std::initializer_list<SheetModel*>{&m_sequence, &m_shuntModel, &m_uncertaintyModel})
@@ -166,11 +171,14 @@ QWidget* SequencePane::uncertaintiesPage() {
 
 SheetView& SequencePane::current() {
   if (currentWidget() == m_budget) return m_budget->table();
+  if (currentWidget() == m_review) return m_review->table();
   const std::array<SheetView*, 3> tables = {m_steps, m_shunts, m_uncertainties};
   return *tables[static_cast<std::size_t>(currentIndex())];
 }
 
 void SequencePane::showBudget() { setCurrentWidget(m_budget); }
+
+void SequencePane::showReview() { setCurrentWidget(m_review); }
 
 void SequencePane::showShunt(std::size_t shunt) {
   setCurrentIndex(1);

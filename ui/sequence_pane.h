@@ -16,10 +16,11 @@ namespace ui {
 
 class BudgetView;
 class CheckBar;
+class ReviewPage;
 
 /// The Sequence view: the steps of the chosen channel with the bar of its checks above, and on further
-/// pages the shunts that the steps close, how well each input of the prediction is known, and what the
-/// uncertainty of a step is made of.
+/// pages the shunts that the steps close, how well each input of the prediction is known, what the
+/// uncertainty of a step is made of, and what is found wrong with the plan.
 class SequencePane : public QTabWidget {
   Q_OBJECT
 
@@ -39,6 +40,7 @@ class SequencePane : public QTabWidget {
   void showUncertainty(core::Input input);
   void showSteps() { setCurrentIndex(0); }
   void showBudget();
+  void showReview();
 
  public slots:
   void addStep();
@@ -72,6 +74,7 @@ class SequencePane : public QTabWidget {
   SheetView* m_uncertainties;
   CheckBar* m_checks;
   BudgetView* m_budget;
+  ReviewPage* m_review;
 };
 
 }  // namespace ui

@@ -59,7 +59,8 @@ bool Session::checkIsClosed() const { return check() && check()->closedWith; }
 
 core::Date Session::today() const {
   if (m_today) return *m_today;
-  return QDate::currentDate().toStdSysDays();
+  const QDate day = QDate::currentDate();
+  return std::chrono::year(day.year()) / day.month() / day.day();
 }
 
 void Session::setToday(core::Date day) {
