@@ -22,7 +22,7 @@ struct Certificate {
 struct Resistor {
   std::string id;  ///< on its label; unique in a stock
   Resistance nominal{0};
-  double tolerance = 1e-4;  ///< half width, as a share of the nominal value
+  double tolerance = 1e-4;  ///< half width, as a share of the nominal value; 0: the certificate alone tells
   std::optional<Certificate> certificate = {};
   std::optional<Date> due = {};      ///< of the next calibration; none: not watched
   std::optional<Power> rating = {};  ///< greatest power; none: not known
@@ -43,7 +43,7 @@ struct Decade {
 /// A box whose dials add up. Set to one value it is one resistor.
 struct DecadeBox {
   std::string id;               ///< unique in a stock, among resistors too
-  std::vector<Decade> decades;  ///< falling steps
+  std::vector<Decade> decades;  ///< falling steps, in whole micro-ohms
   Resistance residual{0};       ///< with all dials at 0
   double tolerance = 1e-3;      ///< of what is set
   std::optional<Date> due = {};
@@ -57,6 +57,8 @@ struct DecadeBox {
 Resistance valueOf(const Resistor& resistor);
 /// Half width of what the value may be, as a share of it: of the certificate U, else the tolerance.
 double toleranceOf(const Resistor& resistor);
+/// With all dials at their last position.
+Resistance greatestSetting(const DecadeBox& box);
 /// Whether it was due before `today`.
 bool isOverdue(const std::optional<Date>& due, Date today);
 

@@ -23,9 +23,9 @@ struct SeriesRange {
 
 /// What there is to make shunts of.
 struct Stock {
-  std::vector<Resistor> resistors;
-  std::vector<DecadeBox> boxes;
-  std::vector<SeriesRange> series;
+  std::vector<Resistor> resistors = {};
+  std::vector<DecadeBox> boxes = {};
+  std::vector<SeriesRange> series = {};
 
   friend bool operator==(const Stock&, const Stock&) = default;
 };
@@ -37,8 +37,9 @@ std::shared_ptr<const Stock> noStock();
 inline constexpr Resistance leastShunt{0.1};
 inline constexpr Resistance greatestShunt{1e10};
 
-/// Fails when the resistor, box or range cannot be: its value, tolerance, certificate (value far from the
-/// nominal one, no U), dials. `where` of the error is its id.
+/// Fails when the resistor, box or range cannot be: its value, tolerance, certificate (value more than a
+/// tenth and the tolerance from the nominal one, no U), dials, texts with line breaks. `where` of the error
+/// is its id, or the series.
 Result<void> checkResistor(const Resistor& resistor);
 Result<void> checkBox(const DecadeBox& box);
 Result<void> checkSeriesRange(const SeriesRange& range);
@@ -54,7 +55,7 @@ struct Candidate {
   Resistance value{0};
   double tolerance = 0;   ///< half width, share of the value
   std::string part = {};  ///< id in the stock; empty: a new one of a series
-  std::string name = {};  ///< for people: "S-104", "59k0 of E96", "box B at 59 kΩ"
+  std::string name = {};  ///< for people: "S-104", "S-104 in Amplifier 2", "59k0 of E96", "box B at 59 kΩ"
   std::optional<Date> due = {};
   std::optional<Power> rating = {};
   bool once = true;  ///< there is only one of it: it can be at one position only
@@ -69,9 +70,10 @@ struct CandidateRange {
 inline constexpr std::size_t mostCandidates = 200'000;
 
 /// Every value of the stock within `range`, rising; of two that are equal the one with the smaller tolerance
-/// first. All settings of a box count; it is one part, so that only one of them can be used. Overdue parts
-/// are left out unless `withOverdue`.
-/// Fails as `checkStock` does, and when there would be more than `mostCandidates`.
+/// first. All settings of a box count, one that can be set in two ways once; it is one part, so that only one
+/// of them can be used. Its residual is in the value, and its tolerance is of the value. Overdue parts are
+/// left out unless `withOverdue`. Fails as `checkStock` does, and when there would be more than
+/// `mostCandidates`; then nothing much larger has been built.
 Result<std::vector<Candidate>> candidatesOf(const Stock& stock, const CandidateRange& range, Date today,
                                             bool withOverdue);
 

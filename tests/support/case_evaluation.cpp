@@ -9,6 +9,8 @@
 #include "core/circuit/indication.h"
 #include "core/line/line.h"
 #include "core/plan/heating.h"
+#include "core/stock/e_series.h"
+#include "tests/support/digits.h"
 #include "tests/support/setups.h"
 
 using namespace core;
@@ -421,6 +423,21 @@ Founds greatestExcitation(const BridgeCase& row) {
           {"template", std::sqrt(density / atOneVolt.density_W_per_m2.value())}};
 }
 
+/// The value of the row's series; and the strain it simulates, told in the note, found and compared here since
+/// the row has one expected value.
+Founds nearestSeriesValue(const BridgeCase& row) {
+  const auto series = eSeriesFromName(row.other("series"));
+  EXPECT_TRUE(series) << row.other("series");
+  const double nearest = nearestOfSeries(*series, Resistance(row.otherNumber("required_ohm"))).base();
+  constexpr std::string_view told = "equivalent strain with it ";
+  const std::string& note = row.text("note");
+  EXPECT_TRUE(note.starts_with(told)) << note;
+  const double strain_ue = std::stod(note.substr(told.size()));
+  // Printed in 8 significant digits.
+  EXPECT_DIGITS(simulated(row, nearest, 1), strain_ue, 7) << "by template\n  note: " << note;
+  return {{"stock", nearest}};
+}
+
 using Evaluate = std::function<Founds(const BridgeCase&)>;
 
 Evaluate ofLine(const std::function<double(const Line&)>& figure) {
@@ -461,6 +478,7 @@ const std::map<std::pair<std::string, std::string>, Evaluate> evaluations = {
     {{"self_heating", "bridge_power"}, gaugePower},
     {{"self_heating", "gauge_power"}, gaugePower},
     {{"self_heating", "max_excitation"}, greatestExcitation},
+    {{"e_series", "nearest_series_value"}, nearestSeriesValue},
     {{"copper", "wire_resistance"}, wireResistance},
     {{"copper", "resistance_per_1000ft"}, wireResistance},
     {{"line_fit", "max_abs_residual_percent_of_full_scale"}, greatestResidual},

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/stock/stock.h"
+
+namespace core {
+
+/// What is wrong with one field of a resistor, box or range, by the field's name in stock files.
+struct Fault {
+  std::string_view field;
+  std::string what;
+  std::string mend;
+};
+
+/// The first thing that cannot be; see checkResistor and its like. Ids are not compared with others.
+std::optional<Fault> faultOf(const Resistor& resistor);
+std::optional<Fault> faultOf(const DecadeBox& box);
+std::optional<Fault> faultOf(const SeriesRange& range);
+
+}  // namespace core
