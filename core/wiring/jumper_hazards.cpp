@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/wiring/jumper_hazards.h"
+
+#include <algorithm>
+#include <set>
+
+namespace core {
+namespace {
+
+/// How bad it is, worst first.
+enum class Harm : std::uint8_t { ExcitationShort, ArmShort, SignalShort, ResistorShort, StaysClosed, None };
+
+struct Effect {
+  Harm harm = Harm::None;
+  std::string text;                       ///< "short arm 2 while R1 on arm 2 is laid"
+  std::optional<std::size_t> shunt = {};  ///< that it concerns
+};
+
+std::string listOfArms(const Corners& before, const Corners& after) {
+  std::vector<std::string> arms;
+  for (const std::size_t arm : {0, 1, 2, 3})
+    if (after.armShorted(arm) && !before.armShorted(arm)) arms.push_back(std::to_string(arm + 1));
+  if (arms.empty()) return {};
+  std::string text = arms.size() == 1 ? "arm " : "arms ";
+  for (std::size_t k = 0; k < arms.size(); ++k)
+    text += (k == 0 ? "" : k + 1 == arms.size() ? " and " : ", ") + arms[k];
+  return text;
+}
+
+/// Jumpers that may be laid at one time.
+struct Laid {
+  std::vector<std::size_t> shunts;    ///< whose jumpers they are
+  std::optional<std::size_t> pulled;  ///< of the only shunt, the jumper that is not laid
+  std::string when;                   ///< " while R1 on arm 2 is laid"
+};
+
+std::vector<Laid> waysOfLaying(const Setup& setup) {
+  std::vector<Laid> ways{{}};
+  for (std::size_t shunt = 0; shunt < setup.shunts.size(); ++shunt) {
+    const auto& jumpers = setup.shunts[shunt].jumpers;
+    if (jumpers.empty()) continue;
+    ways.push_back({{shunt}, {}, " while " + setup.shunts[shunt].name + " is laid"});
+    for (std::size_t k = 0; k < jumpers.size(); ++k)
+      ways.push_back({{shunt}, k, " when jumper " + std::to_string(k + 1) + " of it is pulled"});
+  }
+  std::set<std::vector<std::size_t>> done;
+  for (const Step& step : setup.sequence)
+    if (step.closed.size() > 1 && step.closed.back() < setup.shunts.size() && done.insert(step.closed).second)
+      ways.push_back({step.closed, {}, " while the shunts of step " + step.label + " are laid"});
+  return ways;
+}
+
+/// Tries bridges between pins in one way of laying jumpers.
+class Trial {
+ public:
+  Trial(const Setup& setup, const Laid& laid)
+      : m_setup(setup), m_laid(laid), m_groups(setup), m_corners(cornersOf(m_groups)) {
+    for (const std::size_t shunt : laid.shunts)
+      for (std::size_t k = 0; k < setup.shunts[shunt].jumpers.size(); ++k)
+        if (laid.pulled != k) m_groups.lay(setup.shunts[shunt].jumpers[k]);
+    m_corners = cornersOf(m_groups);
+  }
+
+  Effect bridging(const PinName& a, const PinName& b) const {
+    if (m_groups.joined(a, b)) return {};
+    JumperGroups bridged = m_groups;
+    bridged.lay({a, b});
+    if (m_laid.pulled) return staysClosed(bridged);
+    const Corners after = cornersOf(bridged);
+    const std::optional<std::size_t> shunt =
+        m_laid.shunts.size() == 1 ? std::optional(m_laid.shunts[0]) : std::nullopt;
+    if (after.excitationShorted() && !m_corners.excitationShorted())
+      return {Harm::ExcitationShort, "short the excitation" + m_laid.when, shunt};
+    if (const std::string arms = listOfArms(m_corners, after); !arms.empty())
+      return {Harm::ArmShort, "short " + arms + m_laid.when, shunt};
+    if (after.signalShorted() && !m_corners.signalShorted())
+      return {Harm::SignalShort, "short S+ and S-" + m_laid.when, shunt};
+    return shortsResistor(bridged);
+  }
+
+ private:
+  Corners cornersOf(const JumperGroups& groups) const { return {m_setup.bridge, groups.joinedPoints()}; }
+
+  Effect staysClosed(const JumperGroups& bridged) const {
+    const std::size_t shunt = m_laid.shunts[0];
+    if (isClosed(m_groups, shunt) || !isClosed(bridged, shunt)) return {};
+    return {Harm::StaysClosed, "keep " + m_setup.shunts[shunt].name + " closed" + m_laid.when, shunt};
+  }
+
+  bool isClosed(const JumperGroups& groups, std::size_t shunt) const {
+    const std::string& resistor = resistorName(m_setup.shunts[shunt]);
+    return !groups.pointsAt({resistor, 1}).empty() && !groups.pointsAt({resistor, 2}).empty();
+  }
+
+  Effect shortsResistor(const JumperGroups& bridged) const {
+    for (std::size_t shunt = 0; shunt < m_setup.shunts.size(); ++shunt) {
+      const std::string& resistor = resistorName(m_setup.shunts[shunt]);
+      const ResistorEnd first{resistor, 1}, second{resistor, 2};
+      if (bridged.joined(first, second) && !m_groups.joined(first, second))
+        return {Harm::ResistorShort, "short " + resistor, shunt};
+    }
+    return {};
+  }
+
+  const Setup& m_setup;
+  const Laid& m_laid;
+  JumperGroups m_groups;
+  Corners m_corners;
+};
+
+WiringFault hazard(const Setup& setup, const PinName& a, const PinName& b, const Effect& effect) {
+  WiringFault fault;
+  fault.kind = WiringFaultKind::NeighbourHazard;
+  fault.severity = WiringSeverity::Warning;
+  fault.shunt = effect.shunt;
+  fault.pins = {a, b};
+  fault.what = "A bridge between the neighbouring pins " + pinLabel(setup, a) + " and " + pinLabel(setup, b) +
+               " would " + effect.text;
+  fault.mend = effect.harm == Harm::ExcitationShort
+                   ? "Keep these two apart: leave a pin between them unused, and check for a short before "
+                     "you switch the excitation on"
+                   : "Leave a pin between them unused, or check with the ohmmeter that they are apart";
+  return fault;
+}
+
+/// Each two pins of one connector that follow each other in the list.
+std::vector<std::pair<PinName, PinName>> neighbours(const Setup& setup) {
+  std::vector<std::pair<PinName, PinName>> pairs;
+  std::map<std::string, PinName> last;
+  for (const Pin& pin : setup.wiring.pins) {
+    const auto before = last.find(pin.name.connector);
+    if (before != last.end() && before->second != pin.name) pairs.emplace_back(before->second, pin.name);
+    last[pin.name.connector] = pin.name;
+  }
+  return pairs;
+}
+
+}  // namespace
+
+Corners::Corners(const Bridge& bridge, const std::vector<std::vector<Node>>& joinedPoints) {
+  m_corner = allNodes();
+  for (const Join& one : templateOf(bridge.type).joins) join(one.a, one.b);
+  for (const Wire& wire : wiresOf(bridge)) join(wire.from, wire.to);
+  for (const auto& points : joinedPoints)
+    for (std::size_t k = 1; k < points.size(); ++k) join(points[0], points[k]);
+}
+
+void Corners::join(Node a, Node b) {
+  const Node kept = std::min(m_corner[index(a)], m_corner[index(b)]);
+  const Node gone = std::max(m_corner[index(a)], m_corner[index(b)]);
+  std::replace(m_corner.begin(), m_corner.end(), gone, kept);
+}
+
+std::string effectOfJoining(const Bridge& bridge, const std::vector<std::vector<Node>>& joined) {
+  const Corners first(bridge, {}), then(bridge, joined);
+  if (then.excitationShorted() && !first.excitationShorted()) return "shorts the excitation";
+  if (const std::string arms = listOfArms(first, then); !arms.empty()) return "shorts " + arms;
+  if (then.signalShorted() && !first.signalShorted()) return "shorts the signal";
+  return "bridges a lead";
+}
+
+std::vector<WiringFault> neighbourHazards(const Setup& setup) {
+  const auto pairs = neighbours(setup);
+  std::vector<Effect> worst(pairs.size());
+  if (pairs.empty()) return {};
+  for (const Laid& laid : waysOfLaying(setup)) {
+    const Trial trial(setup, laid);
+    for (std::size_t k = 0; k < pairs.size(); ++k) {
+      Effect effect = trial.bridging(pairs[k].first, pairs[k].second);
+      if (effect.harm < worst[k].harm) worst[k] = std::move(effect);
+    }
+  }
+  std::vector<WiringFault> faults;
+  for (std::size_t k = 0; k < pairs.size(); ++k)
+    if (worst[k].harm != Harm::None)
+      faults.push_back(hazard(setup, pairs[k].first, pairs[k].second, worst[k]));
+  return faults;
+}
+
+}  // namespace core
