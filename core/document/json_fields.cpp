@@ -52,6 +52,13 @@ std::uint64_t JsonPlace::count() const {
   return 0;
 }
 
+std::uint64_t JsonPlace::count(std::uint64_t most) const {
+  const std::uint64_t value = count();
+  if (value <= most) return value;
+  fail("it is more than " + std::to_string(most), "Write a smaller whole number");
+  return 0;
+}
+
 bool JsonPlace::boolean() const {
   if (const auto* value = std::get_if<bool>(&m_value->data)) return *value;
   failKind(*this, *m_value, "true or false");

@@ -33,6 +33,8 @@ class JsonPlace {
 
   double number() const;
   std::uint64_t count() const;
+  /// A count that is at most `most`.
+  std::uint64_t count(std::uint64_t most) const;
   bool boolean() const;
   const std::string& text() const;
   /// Elements of an array; none when it is not one.
@@ -88,6 +90,16 @@ std::vector<T> readList(const JsonPlace& at, const Read& read) {
   list.reserve(at.size());
   for (std::size_t k = 0; k < at.size() && !at.failed(); ++k) list.push_back(read(at.element(k)));
   return list;
+}
+
+/// The same of a list with at most `most` elements. `kind` says of what: "pins".
+template <class T, class Read>
+std::vector<T> readShortList(const JsonPlace& at, std::size_t most, std::string_view kind, const Read& read) {
+  if (at.size() > most)
+    at.fail("there are " + std::to_string(at.size()) + " " + std::string(kind) + ", more than " +
+                std::to_string(most),
+            "Keep those that are used");
+  return readList<T>(at, read);
 }
 
 /// The value of an enumeration that a word stands for. `kind` says of what: "unit"; `keyOf` gives the

@@ -6,7 +6,9 @@
 
 #include "core/document/json_fields.h"
 #include "core/document/json_setup_reader.h"
+#include "core/document/json_stock.h"
 #include "core/document/json_upgrade.h"
+#include "core/document/json_wiring.h"
 
 namespace core {
 namespace {
@@ -22,11 +24,12 @@ RecordingReference readRecording(const JsonPlace& at) {
 
 std::optional<Measured> readMeasured(const JsonPlace& at) {
   if (at.isNull()) return std::nullopt;
-  const JsonFields in(at, {"mean", "uncertainty", "begin_s", "end_s"});
+  const JsonFields in(at, {"mean", "uncertainty", "begin_s", "end_s", "note"});
   Measured measured{Reading(in.number("mean")), {}, {}, {}};
   if (in.has("uncertainty")) measured.uncertainty = Reading(in.number("uncertainty"));
   if (in.has("begin_s")) measured.begin = Duration(in.number("begin_s"));
   if (in.has("end_s")) measured.end = Duration(in.number("end_s"));
+  if (in.has("note")) measured.note = in.text("note");
   return measured;
 }
 
@@ -48,12 +51,13 @@ Check readCheck(const JsonPlace& at, const Setup& channelSetup, JsonNames& names
 }
 
 std::shared_ptr<const Channel> readChannel(const JsonPlace& at, JsonNames& names) {
-  const JsonFields in(at, {"name", "note", "setup", "checks"});
+  const JsonFields in(at, {"name", "note", "setup", "checks", "ohm_readings"});
   names.add(in.at("name"), "channel");
   Channel channel{in.text("name"), in.text("note"), readSetup(in.at("setup")), {}};
   JsonNames checkNames;
   channel.checks = readList<Check>(
       in.at("checks"), [&](const JsonPlace& p) { return readCheck(p, channel.setup, checkNames); });
+  channel.ohmReadings = readOhmReadings(in.at("ohm_readings"));
   return std::make_shared<const Channel>(std::move(channel));
 }
 
@@ -83,9 +87,12 @@ std::uint64_t versionOf(const JsonPlace& root, const JsonValue::Object& members)
 }
 
 Document readRoot(const JsonPlace& root) {
-  const JsonFields in(root, {"format", "version", "title", "site", "article", "person", "note", "channels"});
+  const JsonFields in(
+      root, {"format", "version", "title", "site", "article", "person", "note", "stock", "channels"});
   Document document{in.text("title"),  in.text("site"), in.text("article"),
                     in.text("person"), in.text("note"), {}};
+  if (Stock stock = readStock(in.at("stock")); stock != Stock{})
+    document.stock = std::make_shared<const Stock>(std::move(stock));
   JsonNames names;
   document.channels = readList<std::shared_ptr<const Channel>>(
       in.at("channels"), [&](const JsonPlace& p) { return readChannel(p, names); });
@@ -105,6 +112,8 @@ Result<Document> readDocument(std::string_view text) {
   const std::uint64_t version = versionOf(root, *members);
   if (error) return *error;
   if (version < 2) upgradeFrom1(*tree, error);
+  if (error) return *error;
+  if (version < 3) upgradeFrom2(*tree, error);
   if (error) return *error;
   Document document = readRoot(root);
   if (error) return *error;

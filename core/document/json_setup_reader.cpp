@@ -3,19 +3,16 @@
 
 #include <algorithm>
 
+#include "core/document/json_stock.h"
 #include "core/document/json_uncertainties.h"
+#include "core/document/json_wiring.h"
 #include "core/units/text.h"
 
 namespace core {
 namespace {
 
-Node readNode(const JsonPlace& at) {
-  const auto node = nodeFromName(at.text());
-  if (!node)
-    at.fail("there is no place named " + inQuotes(at.text()),
-            "Use a terminal such as P+ or S-, or an arm's end such as arm 1 begin");
-  return node.value_or(Node::PPlus);
-}
+/// No filter comes near; which orders can be reckoned with is said where it is done (settlingTime).
+constexpr std::uint64_t mostOrder = 1'000;
 
 Grid readGrid(const JsonPlace& at) {
   const JsonFields in(at, {"area_m2", "heat_sink", "demand"});
@@ -134,9 +131,9 @@ Balance readBalance(const JsonPlace& at) {
 }
 
 Instrument readInstrument(const JsonPlace& at) {
-  const JsonFields in(
-      at, {"unit", "gauge_factor", "bridge_factor", "units_per_mV_per_V", "scaled_unit", "excitation_V",
-           "input_resistance_ohm", "current_source", "ratiometric", "linearisation", "balance", "grounding"});
+  const JsonFields in(at, {"unit", "gauge_factor", "bridge_factor", "units_per_mV_per_V", "scaled_unit",
+                           "excitation_V", "range_V_per_V", "input_resistance_ohm", "current_source",
+                           "ratiometric", "linearisation", "balance", "grounding"});
   Instrument instrument;
   instrument.unit =
       readWord<ReadingUnit>(in.at("unit"), "unit", readingUnitFromKey, readingUnitKey, readingUnitCount);
@@ -145,6 +142,7 @@ Instrument readInstrument(const JsonPlace& at) {
   instrument.unitsPerMillivoltPerVolt = in.number("units_per_mV_per_V");
   instrument.scaledUnit = in.text("scaled_unit");
   instrument.excitation = Voltage(in.number("excitation_V"));
+  if (in.has("range_V_per_V")) instrument.range = Output(in.number("range_V_per_V"));
   if (in.has("input_resistance_ohm"))
     instrument.inputResistance = Resistance(in.number("input_resistance_ohm"));
   if (in.has("current_source")) instrument.current = readCurrentSource(in.at("current_source"));
@@ -157,11 +155,40 @@ Instrument readInstrument(const JsonPlace& at) {
   return instrument;
 }
 
+Filter readFilter(const JsonPlace& at) {
+  const JsonFields in(at, {"kind", "order", "cutoff_Hz", "window_s"});
+  return {readWord<FilterKind>(in.at("kind"), "filter", filterKindFromKey, filterKindKey, filterKindCount),
+          static_cast<unsigned>(in.at("order").count(mostOrder)), Frequency(in.number("cutoff_Hz")),
+          Duration(in.number("window_s"))};
+}
+
+Acquisition readAcquisition(const JsonPlace& at) {
+  const JsonFields in(at, {"sample_rate_Hz", "filter", "mains_Hz", "settled_to"});
+  Acquisition acquisition;
+  if (in.has("sample_rate_Hz")) acquisition.sampleRate = Frequency(in.number("sample_rate_Hz"));
+  acquisition.filter = readFilter(in.at("filter"));
+  acquisition.mains.reset();
+  if (in.has("mains_Hz")) acquisition.mains = Frequency(in.number("mains_Hz"));
+  acquisition.settledTo = in.number("settled_to");
+  return acquisition;
+}
+
+Part readPart(const JsonPlace& at) {
+  const JsonFields in(at, {"id", "due", "rating_W"});
+  Part part{in.text("id"), readDate(in, "due"), {}};
+  if (in.has("rating_W")) part.rating = Power(in.number("rating_W"));
+  return part;
+}
+
 Shunt readShunt(const JsonPlace& at, JsonNames& names) {
-  const JsonFields in(at, {"name", "ohm", "from", "to", "wires_ohm", "contact_ohm"});
+  const JsonFields in(at, {"name", "ohm", "from", "to", "wires_ohm", "contact_ohm", "part", "jumpers"});
   names.add(in.at("name"), "shunt");
-  return {in.text("name"),       Resistance(in.number("ohm")),       readNode(in.at("from")),
-          readNode(in.at("to")), Resistance(in.number("wires_ohm")), Resistance(in.number("contact_ohm"))};
+  Shunt shunt{
+      in.text("name"),       Resistance(in.number("ohm")),       readNode(in.at("from")),
+      readNode(in.at("to")), Resistance(in.number("wires_ohm")), Resistance(in.number("contact_ohm"))};
+  if (in.has("part")) shunt.part = readPart(in.at("part"));
+  if (in.has("jumpers")) shunt.jumpers = readJumpers(in.at("jumpers"));
+  return shunt;
 }
 
 /// Steps name their shunts; in the value they are indices, rising.
@@ -183,8 +210,9 @@ std::vector<std::size_t> readClosed(const JsonPlace& at, const ShuntIndices& shu
 }
 
 Step readStep(const JsonPlace& at, const ShuntIndices& shunts) {
-  const JsonFields in(at, {"label", "closed", "hold_s"});
-  return {in.text("label"), readClosed(in.at("closed"), shunts), Duration(in.number("hold_s"))};
+  const JsonFields in(at, {"label", "closed", "hold_s", "settle_s"});
+  return {in.text("label"), readClosed(in.at("closed"), shunts), Duration(in.number("hold_s")),
+          Duration(in.number("settle_s"))};
 }
 
 Limits readLimits(const JsonPlace& at) {
@@ -203,11 +231,13 @@ Decision readDecision(const JsonPlace& at) {
 }  // namespace
 
 Setup readSetup(const JsonPlace& at) {
-  const JsonFields in(at, {"bridge", "instrument", "shunts", "sequence", "limits", "decision",
-                           "uncertainties", "correlation_groups"});
+  const JsonFields in(at, {"bridge", "instrument", "acquisition", "pins", "shunts", "sequence", "limits",
+                           "decision", "uncertainties", "correlation_groups"});
   Setup setup;
   setup.bridge = readBridge(in.at("bridge"));
   setup.instrument = readInstrument(in.at("instrument"));
+  setup.acquisition = readAcquisition(in.at("acquisition"));
+  setup.wiring = readPins(in.at("pins"));
   JsonNames names;
   setup.shunts = readList<Shunt>(in.at("shunts"), [&](const JsonPlace& p) { return readShunt(p, names); });
   ShuntIndices indices;

@@ -3,7 +3,9 @@
 
 #include <array>
 
+#include "core/document/json_stock.h"
 #include "core/document/json_uncertainties.h"
+#include "core/document/json_wiring.h"
 
 namespace core {
 namespace {
@@ -116,8 +118,32 @@ void writeInstrument(JsonEmitter& out, const Instrument& instrument) {
     out.number("units_per_mV_per_V", instrument.unitsPerMillivoltPerVolt);
     out.text("scaled_unit", instrument.scaledUnit);
     out.number("excitation_V", instrument.excitation.base());
+    if (instrument.range) out.number("range_V_per_V", instrument.range->base());
     if (instrument.inputResistance) out.number("input_resistance_ohm", instrument.inputResistance->base());
     writeWorking(out, instrument);
+  });
+}
+
+void writeAcquisition(JsonEmitter& out, const Acquisition& acquisition) {
+  out.object("acquisition", OneLine, [&] {
+    if (acquisition.sampleRate) out.number("sample_rate_Hz", acquisition.sampleRate->base());
+    out.object("filter", OneLine, [&] {
+      out.text("kind", filterKindKey(acquisition.filter.kind));
+      out.count("order", acquisition.filter.order);
+      out.number("cutoff_Hz", acquisition.filter.cutoff.base());
+      out.number("window_s", acquisition.filter.window.base());
+    });
+    if (acquisition.mains) out.number("mains_Hz", acquisition.mains->base());
+    out.number("settled_to", acquisition.settledTo);
+  });
+}
+
+void writePart(JsonEmitter& out, const Part& part) {
+  if (part == Part{}) return;
+  out.object("part", OneLine, [&] {
+    out.text("id", part.id);
+    writeDate(out, "due", part.due);
+    if (part.rating) out.number("rating_W", part.rating->base());
   });
 }
 
@@ -129,6 +155,8 @@ void writeShunt(JsonEmitter& out, const Shunt& shunt) {
     out.text("to", nodeName(shunt.b));
     out.number("wires_ohm", shunt.wires.base());
     out.number("contact_ohm", shunt.contact.base());
+    writePart(out, shunt.part);
+    if (!shunt.jumpers.empty()) writeJumpers(out, "jumpers", shunt.jumpers);
   });
 }
 
@@ -139,6 +167,7 @@ void writeStep(JsonEmitter& out, const Step& step, const std::vector<Shunt>& shu
       for (const std::size_t index : step.closed) out.text({}, shunts[index].name);
     });
     out.number("hold_s", step.hold.base());
+    out.number("settle_s", step.settle.base());
   });
 }
 
@@ -166,6 +195,8 @@ void writeSetup(JsonEmitter& out, std::string_view key, const Setup& setup) {
   out.object(key, Lines, [&] {
     writeBridge(out, setup.bridge);
     writeInstrument(out, setup.instrument);
+    writeAcquisition(out, setup.acquisition);
+    writePins(out, "pins", setup.wiring);
     out.array("shunts", Lines, [&] {
       for (const Shunt& shunt : setup.shunts) writeShunt(out, shunt);
     });

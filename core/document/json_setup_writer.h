@@ -9,7 +9,8 @@
 namespace core {
 
 /// The set-up as the member `key`. What is left out when it is not there: leads that the template does not
-/// use, input resistance, current source, leaks, the area of the grid.
+/// use, range, input resistance, current source, leaks, the area of the grid, sample rate, mains, the part
+/// and the jumpers of a shunt.
 void writeSetup(JsonEmitter& out, std::string_view key, const Setup& setup);
 
 }  // namespace core

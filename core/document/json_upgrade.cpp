@@ -8,13 +8,13 @@
 namespace core {
 namespace {
 
-/// One lifting of a tree from `version` to the next.
+/// One lifting of a tree to the next version.
 ///
 /// What it may add is limited, or a small file of many empty set-ups would grow without bound. No proper
-/// document comes near: it has at most a million numbers, a set-up of version 1 has 16, and grows by 23
-/// values.
+/// document comes near: it has at most a million numbers; a set-up of version 1 has 16 of them and grows by
+/// 23 values, one of version 2 has 30 and grows by 10, a step has one and grows by one.
 struct Lifting {
-  unsigned version;
+  std::uint64_t version;  ///< of the file, for messages
   FirstError& error;
   std::size_t added = 0;  ///< values
 };
@@ -103,7 +103,7 @@ void Branch::add(const JsonValue::Object& members) const {
     m_lifting.added += putOnLine(own->emplace_back(member).value, m_value.line);
   }
   if (m_lifting.added > mostAdded)
-    fail(m_value, path(), "the file holds too many set-ups", "Split the document into several");
+    fail(m_value, path(), "the file holds too many set-ups or steps", "Split the document into several");
 }
 
 JsonValue::Object membersOf(std::string_view json) {
@@ -143,18 +143,68 @@ void liftSetupFrom1(const Branch& setup, const NewIn2& added) {
   setup.add(added.setup);
 }
 
+/// What version 3 says and version 2 took for granted.
+struct NewIn3 {
+  JsonValue::Object step = membersOf(R"({"settle_s": 0})");
+  JsonValue::Object setup = membersOf(
+      R"({"acquisition": {"filter": {"kind": "none", "order": 2, "cutoff_Hz": 10, "window_s": 0.1},
+                          "mains_Hz": 50, "settled_to": 1e-4},
+          "pins": []})");
+  JsonValue::Object channel = membersOf(R"({"ohm_readings": []})");
+  JsonValue::Object document = membersOf(R"({"stock": {"resistors": [], "boxes": [], "series": []}})");
+};
+
+void liftSetupFrom2(const Branch& setup, const NewIn3& added) {
+  setup.member("instrument", [](const Branch& instrument) { instrument.refuse("range_V_per_V"); });
+  setup.elements("shunts", [](const Branch& shunt) {
+    shunt.refuse("part");
+    shunt.refuse("jumpers");
+  });
+  setup.elements("sequence", [&](const Branch& step) { step.add(added.step); });
+  setup.add(added.setup);
+}
+
+/// Calls `lift` with the set-up of a channel and with those that its closed checks keep.
+template <class Lift>
+void eachSetup(const Branch& channel, const Lift& lift) {
+  channel.member("setup", lift);
+  channel.elements("checks", [&](const Branch& check) { check.member("closed_with", lift); });
+}
+
+/// The version that a document says it has; it has been looked at before.
+std::uint64_t versionOf(const JsonValue& document) {
+  const auto* members = std::get_if<JsonValue::Object>(&document.data);
+  for (std::size_t k = 0; members && k < members->size(); ++k)
+    if (const auto* version = std::get_if<std::uint64_t>(&(*members)[k].value.data);
+        version && (*members)[k].key == "version")
+      return *version;
+  assert(false);
+  return 0;
+}
+
 }  // namespace
 
 void upgradeFrom1(JsonValue& document, FirstError& error) {
   const NewIn2 added;
-  Lifting lifting{1, error};
+  Lifting lifting{versionOf(document), error};
   const Branch root(document, lifting);
   root.elements("channels", [&](const Branch& channel) {
-    channel.member("setup", [&](const Branch& setup) { liftSetupFrom1(setup, added); });
-    channel.elements("checks", [&](const Branch& check) {
-      check.member("closed_with", [&](const Branch& setup) { liftSetupFrom1(setup, added); });
-    });
+    eachSetup(channel, [&](const Branch& setup) { liftSetupFrom1(setup, added); });
   });
+}
+
+void upgradeFrom2(JsonValue& document, FirstError& error) {
+  const NewIn3 added;
+  Lifting lifting{versionOf(document), error};
+  const Branch root(document, lifting);
+  root.elements("channels", [&](const Branch& channel) {
+    eachSetup(channel, [&](const Branch& setup) { liftSetupFrom2(setup, added); });
+    channel.elements("checks", [](const Branch& check) {
+      check.elements("readings", [](const Branch& reading) { reading.refuse("note"); });
+    });
+    channel.add(added.channel);
+  });
+  root.add(added.document);
 }
 
 }  // namespace core

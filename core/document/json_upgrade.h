@@ -4,7 +4,7 @@
 #include "core/document/json_fields.h"
 
 // Older files are lifted a version at a time on the tree, so that the reader knows only the newest. To add
-// a version, raise fileVersion, add upgradeFrom2 and call it in readDocument after those before it.
+// a version, raise fileVersion, add upgradeFrom3 and call it in readDocument after those before it.
 
 namespace core {
 
@@ -14,5 +14,10 @@ namespace core {
 /// A key that version 1 did not know is noted as an error. Whatever else is wrong stays for the reader to
 /// find; every value keeps its line, and an added one has the line of what it was added to.
 void upgradeFrom1(JsonValue& document, FirstError& error);
+
+/// Lifts a document of version 2 to version 3, likewise: no stock, no pins, nothing measured by ohmmeter. The
+/// steps of version 2 were held and averaged from their begin, so that they settle for 0 s and a check lasts
+/// as long as before.
+void upgradeFrom2(JsonValue& document, FirstError& error);
 
 }  // namespace core

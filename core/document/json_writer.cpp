@@ -4,6 +4,8 @@
 #include "core/document/json_emitter.h"
 #include "core/document/json_reader.h"
 #include "core/document/json_setup_writer.h"
+#include "core/document/json_stock.h"
+#include "core/document/json_wiring.h"
 
 namespace core {
 namespace {
@@ -26,6 +28,7 @@ void writeReading(JsonEmitter& out, const std::optional<Measured>& reading) {
     if (reading->uncertainty) out.number("uncertainty", reading->uncertainty->base());
     if (reading->begin) out.number("begin_s", reading->begin->base());
     if (reading->end) out.number("end_s", reading->end->base());
+    if (!reading->note.empty()) out.text("note", reading->note);
   });
 }
 
@@ -51,6 +54,7 @@ void writeChannel(JsonEmitter& out, const Channel& channel) {
     out.array("checks", Lines, [&] {
       for (const Check& check : channel.checks) writeCheck(out, check);
     });
+    writeOhmReadings(out, "ohm_readings", channel.ohmReadings);
   });
 }
 
@@ -66,6 +70,7 @@ Result<std::string> writeDocument(const Document& document) {
     out.text("article", document.article);
     out.text("person", document.person);
     out.text("note", document.note);
+    writeStock(out, *document.stock);
     out.array("channels", Lines, [&] {
       for (const auto& channel : document.channels) writeChannel(out, *channel);
     });

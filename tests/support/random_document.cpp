@@ -7,6 +7,7 @@
 #include <limits>
 #include <random>
 #include <string>
+#include <utility>
 
 namespace support {
 namespace {
@@ -28,12 +29,23 @@ class Generator {
   std::string text();
   std::string name(std::size_t index) { return text() + std::to_string(index); }
 
+  std::string line();
   Lead lead();
   Leak leak();
   Gauge gauge();
   Bridge bridge();
   Balance balance();
   Instrument instrument();
+  Acquisition acquisition();
+  PinName pinName() { return {text(), text()}; }
+  Wiring wiring();
+  std::optional<Date> date();
+  Part part();
+  Resistor resistor(std::size_t index);
+  DecadeBox box(std::size_t index);
+  Stock stock();
+  OhmPoint ohmPoint();
+  std::vector<OhmReading> ohmReadings();
   std::vector<Shunt> shunts();
   Step step(std::size_t shunts);
   Decision decision();
@@ -73,6 +85,13 @@ std::string Generator::text() {
       "\x1F\x7F", "<b>&amp;",  "%2",    "=1+1", "翼", "Ä",  "\U0001F6E9"};
   std::string result;
   for (std::size_t left = below(4); left > 0; --left) result += pieces[below(pieces.size())];
+  return result;
+}
+
+/// Text as it may stand in a stock: without line breaks and the like.
+std::string Generator::line() {
+  std::string result = text();
+  std::erase_if(result, [](unsigned char c) { return c < 0x20 || c == 0x7F; });
   return result;
 }
 
@@ -132,6 +151,7 @@ Instrument Generator::instrument() {
   instrument.unitsPerMillivoltPerVolt = within(0.1, 100);
   instrument.scaledUnit = text();
   instrument.excitation = Voltage(within(1, 10));
+  if (oneIn(2)) instrument.range = Output(within(1e-3, 100e-3));
   if (oneIn(3)) instrument.inputResistance = Resistance(within(1e6, 1e9));
   if (oneIn(3)) instrument.current = {Current(within(1e-3, 20e-3)), Resistance(within(120, 1000))};
   instrument.ratiometric = oneIn(2);
@@ -141,17 +161,121 @@ Instrument Generator::instrument() {
   return instrument;
 }
 
+Acquisition Generator::acquisition() {
+  Acquisition acquisition;
+  if (oneIn(2)) acquisition.sampleRate = Frequency(within(1, 10e3));
+  acquisition.filter = {static_cast<FilterKind>(below(filterKindCount)), static_cast<unsigned>(below(10)),
+                        Frequency(within(1, 1000)), Duration(within(0.01, 1))};
+  if (oneIn(3)) acquisition.mains.reset();
+  if (oneIn(3)) acquisition.mains = Frequency(within(16, 400));
+  acquisition.settledTo = within(1e-6, 0.1);
+  return acquisition;
+}
+
+Wiring Generator::wiring() {
+  Wiring wiring;
+  for (std::size_t left = below(6); left > 0; --left) {
+    Pin pin{pinName(), {}};
+    if (oneIn(2)) pin.use = static_cast<Node>(below(nodeCount));
+    if (oneIn(3)) pin.use = ResistorEnd{text(), static_cast<std::uint8_t>(1 + below(2))};
+    wiring.pins.push_back(std::move(pin));
+  }
+  return wiring;
+}
+
+std::optional<Date> Generator::date() {
+  if (oneIn(2)) return std::nullopt;
+  return Date(std::chrono::year(1900 + static_cast<int>(below(8100))),
+              std::chrono::month(1 + static_cast<unsigned>(below(12))),
+              std::chrono::day(1 + static_cast<unsigned>(below(28))));
+}
+
+Part Generator::part() {
+  if (oneIn(3)) return {};
+  Part part{text(), date(), {}};
+  if (oneIn(2)) part.rating = Power(within(0.1, 10));
+  return part;
+}
+
+/// A document with a stock that cannot be would not open, so its numbers are plausible always.
+Resistor Generator::resistor(std::size_t index) {
+  const Numbers numbers = std::exchange(m_numbers, Numbers::Plausible);
+  Resistor resistor{"R" + line() + std::to_string(index),
+                    Resistance(within(100, 1e6)),
+                    within(1e-5, 0.05),
+                    {},
+                    {},
+                    {},
+                    {},
+                    {}};
+  if (oneIn(2))
+    resistor.certificate = {resistor.nominal * within(0.999, 1.001), resistor.nominal * within(1e-6, 1e-4),
+                            within(1, 3)};
+  resistor.due = date();
+  if (oneIn(2)) resistor.rating = Power(within(0.1, 10));
+  resistor.fittedIn = line();
+  resistor.note = line();
+  m_numbers = numbers;
+  return resistor;
+}
+
+DecadeBox Generator::box(std::size_t index) {
+  const Numbers numbers = std::exchange(m_numbers, Numbers::Plausible);
+  DecadeBox box{"box" + line() + std::to_string(index),
+                {},
+                Resistance(within(0, 0.1)),
+                within(1e-5, 0.05),
+                date(),
+                {},
+                line()};
+  double step = 1e5;
+  for (std::size_t left = 1 + below(4); left > 0; --left, step /= 10)
+    box.decades.push_back({Resistance(step), static_cast<unsigned>(1 + below(10))});
+  if (oneIn(2)) box.rating = Power(within(0.1, 10));
+  m_numbers = numbers;
+  return box;
+}
+
+Stock Generator::stock() {
+  Stock stock;
+  if (oneIn(3)) return stock;
+  for (std::size_t k = below(4); k > 0; --k) stock.resistors.push_back(resistor(k));
+  for (std::size_t k = below(3); k > 0; --k) stock.boxes.push_back(box(k));
+  for (std::size_t left = below(3); left > 0; --left)
+    stock.series.push_back({static_cast<ESeries>(below(eSeriesCount)),
+                            Resistance(static_cast<double>(100 + below(1000))),
+                            Resistance(static_cast<double>(2000 + below(1000000))), 0.01});
+  return stock;
+}
+
+OhmPoint Generator::ohmPoint() {
+  if (oneIn(2)) return static_cast<Node>(below(nodeCount));
+  return ResistorEnd{text(), static_cast<std::uint8_t>(1 + below(2))};
+}
+
+/// Each in a state of its own, since two between the same points in one state are refused.
+std::vector<OhmReading> Generator::ohmReadings() {
+  std::vector<OhmReading> list;
+  for (std::size_t k = below(5); k > 0; --k) {
+    list.push_back({{oneIn(3) ? "" : text(), k}, ohmPoint(), ohmPoint(), {}});
+    if (!oneIn(3)) list.back().ohm = Resistance(within(0, 1e6));
+  }
+  return list;
+}
+
 std::vector<Shunt> Generator::shunts() {
   std::vector<Shunt> list;
-  for (std::size_t k = below(5); k > 0; --k)
+  for (std::size_t k = below(5); k > 0; --k) {
     list.push_back({name(k), Resistance(within(10e3, 1e6)), static_cast<Node>(below(nodeCount)),
-                    static_cast<Node>(below(nodeCount)), Resistance(within(0, 2)),
-                    Resistance(within(0, 0.5))});
+                    static_cast<Node>(below(nodeCount)), Resistance(within(0, 2)), Resistance(within(0, 0.5)),
+                    part()});
+    for (std::size_t left = below(3); left > 0; --left) list.back().jumpers.push_back({pinName(), pinName()});
+  }
   return list;
 }
 
 Step Generator::step(std::size_t shuntCount) {
-  Step step{text(), {}, Duration(within(0.1, 10))};
+  Step step{text(), {}, Duration(within(0.1, 10)), Duration(within(0, 2))};
   for (std::size_t k = 0; k < shuntCount; ++k)
     if (oneIn(3)) step.closed.push_back(k);
   return step;
@@ -209,6 +333,8 @@ Setup Generator::setup() {
   Setup setup;
   setup.bridge = bridge();
   setup.instrument = instrument();
+  setup.acquisition = acquisition();
+  setup.wiring = wiring();
   setup.shunts = shunts();
   for (std::size_t left = below(7); left > 0; --left) setup.sequence.push_back(step(setup.shunts.size()));
   setup.limits = {within(0.001, 0.05), Reading(within(0, 5)), within(0.001, 0.01)};
@@ -223,6 +349,7 @@ std::optional<Measured> Generator::reading() {
   if (oneIn(2)) measured.uncertainty = Reading(within(0, 1));
   if (oneIn(2)) measured.begin = Duration(within(0, 100));
   if (oneIn(2)) measured.end = Duration(within(100, 200));
+  if (oneIn(3)) measured.note = text();
   return measured;
 }
 
@@ -241,6 +368,7 @@ Check Generator::check(std::size_t index, const Setup& channelSetup) {
 Channel Generator::channel(std::size_t index) {
   Channel channel{name(index), text(), setup(), {}};
   for (std::size_t k = below(4); k > 0; --k) channel.checks.push_back(check(k, channel.setup));
+  channel.ohmReadings = ohmReadings();
   return channel;
 }
 
@@ -248,6 +376,7 @@ Document Generator::document() {
   Document document{text(), text(), text(), text(), text(), {}};
   for (std::size_t k = below(5); k > 0; --k)
     document.channels.push_back(std::make_shared<const Channel>(channel(k)));
+  document.stock = std::make_shared<const Stock>(stock());
   return document;
 }
 

@@ -26,14 +26,15 @@ std::string fileText(const std::string& name) {
   return {std::istreambuf_iterator<char>(file), {}};
 }
 
-Document versionTwo() { return *readDocument(fileText("version2.bridgecal")); }
+Document newest() { return *readDocument(fileText("version3.bridgecal")); }
 
 /// Same content; the documents hold their channels by pointer, so == compares identity.
 bool same(const Document& a, const Document& b) {
   if (a.channels.size() != b.channels.size()) return false;
   for (std::size_t k = 0; k < a.channels.size(); ++k) {
     const Channel &x = *a.channels[k], &y = *b.channels[k];
-    if (x.name != y.name || x.note != y.note || x.setup != y.setup || x.checks.size() != y.checks.size())
+    if (x.name != y.name || x.note != y.note || x.setup != y.setup || x.checks.size() != y.checks.size() ||
+        x.ohmReadings != y.ohmReadings)
       return false;
     for (std::size_t c = 0; c < x.checks.size(); ++c) {
       Check p = x.checks[c], q = y.checks[c];
@@ -43,7 +44,7 @@ bool same(const Document& a, const Document& b) {
     }
   }
   return a.title == b.title && a.site == b.site && a.article == b.article && a.person == b.person &&
-         a.note == b.note;
+         a.note == b.note && *a.stock == *b.stock;
 }
 
 std::vector<std::string> linesOf(const std::string& text) {
@@ -55,27 +56,29 @@ std::vector<std::string> linesOf(const std::string& text) {
 
 /// The document with its first channel changed.
 Document changed(const std::function<void(Channel&)>& change) {
-  Document document = versionTwo();
+  Document document = newest();
   Channel channel = *document.channels[0];
   change(channel);
   document.channels[0] = std::make_shared<const Channel>(std::move(channel));
   return document;
 }
 
-TEST(WriteDocument, WritesTheSecondVersionAsItWas) {
-  const auto text = writeDocument(versionTwo());
+TEST(WriteDocument, WritesTheThirdVersionAsItWas) {
+  const auto text = writeDocument(newest());
   ASSERT_TRUE(text) << text.error().text();
-  EXPECT_EQ(*text, fileText("version2.bridgecal"));
+  EXPECT_EQ(*text, fileText("version3.bridgecal"));
 }
 
-TEST(WriteDocument, SavesTheFirstVersionAsTheSecondWithTheSameContent) {
-  const Document first = *readDocument(fileText("version1.bridgecal"));
-  const auto text = writeDocument(first);
-  ASSERT_TRUE(text) << text.error().text();
-  EXPECT_NE(text->find("\"version\": 2,"), text->npos);
-  const auto back = readDocument(*text);
-  ASSERT_TRUE(back) << back.error().text();
-  EXPECT_TRUE(same(first, *back));
+TEST(WriteDocument, SavesOlderVersionsAsTheThirdWithTheSameContent) {
+  for (const char* name : {"version1.bridgecal", "version2.bridgecal"}) {
+    const Document older = *readDocument(fileText(name));
+    const auto text = writeDocument(older);
+    ASSERT_TRUE(text) << text.error().text();
+    EXPECT_NE(text->find("\"version\": 3,"), text->npos);
+    const auto back = readDocument(*text);
+    ASSERT_TRUE(back) << back.error().text();
+    EXPECT_TRUE(same(older, *back)) << name;
+  }
 }
 
 TEST(WriteDocument, ComesBackTheSameFromAnyDocument) {
@@ -94,7 +97,7 @@ TEST(WriteDocument, ComesBackTheSameFromAnyDocument) {
 }
 
 TEST(WriteDocument, ChangesOneLineForOneStep) {
-  const std::vector<std::string> before = linesOf(*writeDocument(versionTwo()));
+  const std::vector<std::string> before = linesOf(*writeDocument(newest()));
   const Document next = changed([](Channel& c) { c.setup.sequence[1].hold = 3.0_s; });
   const std::vector<std::string> after = linesOf(*writeDocument(next));
   ASSERT_EQ(before.size(), after.size());
@@ -103,7 +106,8 @@ TEST(WriteDocument, ChangesOneLineForOneStep) {
     if (before[k] != after[k]) differing.push_back(after[k]);
   EXPECT_EQ(differing,
             (std::vector<std::string>{
-                "          {\"label\": \"compression\", \"closed\": [\"R1 on arm 1\"], \"hold_s\": 3},"}));
+                "          {\"label\": \"compression\", \"closed\": [\"R1 on arm 1\"], \"hold_s\": 3, "
+                "\"settle_s\": 0.75},"}));
 }
 
 TEST(WriteDocument, WritesMinusZeroAsZero) {
@@ -130,7 +134,7 @@ TEST(WriteDocument, KeepsStatementsThatPlayNoPart) {
 }
 
 TEST(WriteDocument, ChangesOneLineForOneStatement) {
-  const std::vector<std::string> before = linesOf(*writeDocument(versionTwo()));
+  const std::vector<std::string> before = linesOf(*writeDocument(newest()));
   const Document next = changed([](Channel& c) {
     c.setup.uncertainties.stated[{InputKind::GaugeFactor, 0}].amount = 0.005;
   });
@@ -207,6 +211,18 @@ const Place numbers[] = {
     {"setup.shunts[1].wires_ohm", [](Channel& c, double x) { c.setup.shunts[1].wires = Resistance(x); }},
     {"setup.shunts[1].contact_ohm", [](Channel& c, double x) { c.setup.shunts[1].contact = Resistance(x); }},
     {"setup.sequence[2].hold_s", [](Channel& c, double x) { c.setup.sequence[2].hold = Duration(x); }},
+    {"setup.sequence[2].settle_s", [](Channel& c, double x) { c.setup.sequence[2].settle = Duration(x); }},
+    {"setup.instrument.range_V_per_V", [](Channel& c, double x) { c.setup.instrument.range = Output(x); }},
+    {"setup.acquisition.sample_rate_Hz",
+     [](Channel& c, double x) { c.setup.acquisition.sampleRate = Frequency(x); }},
+    {"setup.acquisition.filter.cutoff_Hz",
+     [](Channel& c, double x) { c.setup.acquisition.filter.cutoff = Frequency(x); }},
+    {"setup.acquisition.filter.window_s",
+     [](Channel& c, double x) { c.setup.acquisition.filter.window = Duration(x); }},
+    {"setup.acquisition.mains_Hz", [](Channel& c, double x) { c.setup.acquisition.mains = Frequency(x); }},
+    {"setup.acquisition.settled_to", [](Channel& c, double x) { c.setup.acquisition.settledTo = x; }},
+    {"setup.shunts[1].part.rating_W", [](Channel& c, double x) { c.setup.shunts[1].part.rating = Power(x); }},
+    {"ohm_readings[1].ohm", [](Channel& c, double x) { c.ohmReadings[1].ohm = Resistance(x); }},
     {"setup.limits.relative", [](Channel& c, double x) { c.setup.limits.relative = x; }},
     {"setup.limits.least", [](Channel& c, double x) { c.setup.limits.least = Reading(x); }},
     {"setup.limits.zero_return", [](Channel& c, double x) { c.setup.limits.zeroReturn = x; }},
@@ -256,7 +272,7 @@ TEST(WriteDocument, RefusesEachNumberThatIsNotFiniteAndNamesIt) {
 
 TEST(WriteDocument, RefusesTextThatIsNotUtf8AndNamesIt) {
   const std::string bad = "\xC3(";
-  Document document = versionTwo();
+  Document document = newest();
   document.site = bad;
   EXPECT_EQ(writeDocument(document).error().where, "site");
   const auto where = [&](const std::function<void(Channel&)>& change) {
@@ -276,6 +292,20 @@ TEST(WriteDocument, RefusesTextThatIsNotUtf8AndNamesIt) {
               c.setup.uncertainties.groups = {{bad, 1}};
             }),
             "channels[0].setup.correlation_groups[0].name");
+  EXPECT_EQ(where([&](Channel& c) { c.setup.wiring.pins[1].name.pin = bad; }),
+            "channels[0].setup.pins[1].pin");
+  EXPECT_EQ(where([&](Channel& c) { c.setup.shunts[0].jumpers[1].to.connector = bad; }),
+            "channels[0].setup.shunts[0].jumpers[1].to.connector");
+  EXPECT_EQ(where([&](Channel& c) { c.setup.shunts[0].part.id = bad; }),
+            "channels[0].setup.shunts[0].part.id");
+  EXPECT_EQ(where([&](Channel& c) { c.checks[0].readings[1]->note = bad; }),
+            "channels[0].checks[0].readings[1].note");
+  EXPECT_EQ(where([&](Channel& c) { c.ohmReadings[0].state.shunt = bad; }),
+            "channels[0].ohm_readings[0].shunt");
+  EXPECT_EQ(where([&](Channel& c) {
+              c.ohmReadings[1].from = ResistorEnd{bad, 1};
+            }),
+            "channels[0].ohm_readings[1].from");
   EXPECT_EQ(where([&](Channel& c) { c.checks[0].recording->path = bad; }),
             "channels[0].checks[0].recording.path");
 }
@@ -290,6 +320,14 @@ TEST(WriteDocument, RefusesWhatWouldNotOpenAgain) {
   EXPECT_TRUE(refused([](Channel& c) { c.checks[1].readings.resize(4); }));
   EXPECT_TRUE(refused([](Channel& c) { c.checks[0].recording->sha256 = "none"; }));
   EXPECT_TRUE(refused([](Channel& c) { c.note = std::string(2'000'000, 'x'); }));
+  EXPECT_TRUE(refused([](Channel& c) { c.setup.wiring.pins.resize(1001); }));
+  EXPECT_TRUE(refused([](Channel& c) { c.ohmReadings.push_back(c.ohmReadings[0]); }));
+  EXPECT_TRUE(refused([](Channel& c) { c.setup.acquisition.filter.order = 4'000'000'000; }));
+  Document twice = newest();
+  Stock stock = *twice.stock;
+  stock.resistors.push_back(stock.resistors[0]);
+  twice.stock = std::make_shared<const Stock>(stock);
+  EXPECT_EQ(writeDocument(twice).error().where.substr(0, 5), "line ");
   EXPECT_FALSE(refused([](Channel& c) { c.name = ""; }));
 }
 
