@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <array>
 #include <cstdint>
 #include <optional>
 #include <span>
@@ -8,21 +7,11 @@
 #include <string>
 #include <vector>
 
-#include "core/plan/prediction.h"
+#include "core/search/shunt_place.h"
 #include "core/stock/stock.h"
 #include "core/units/progress.h"
 
 namespace core {
-
-/// Where a resistor is switched to for one polarity.
-struct ShuntPlace {
-  Node a = Node::Arm2Begin;
-  Node b = Node::Arm2End;
-  Resistance wires{0};    ///< in series with each resistor
-  Resistance contact{0};  ///< of the closed switch, in series with each resistor
-
-  friend bool operator==(const ShuntPlace&, const ShuntPlace&) = default;
-};
 
 /// What a miss is counted in.
 enum class MissUnit : std::uint8_t {
@@ -42,6 +31,7 @@ struct ResistorSearch {
   MissUnit missUnit = MissUnit::OfLevel;
   bool atTolerance = false;  ///< each resistor at the end of its tolerance that misses most
   std::size_t most = 10;     ///< solutions to keep
+  unsigned threads = 0;  ///< at once; 0: as many as the machine has. The answer is the same with any number
 };
 
 /// How one wanted level is met.
@@ -53,43 +43,40 @@ struct LevelMet {
       closed;  ///< positions closed for it, rising; empty: none comes nearer than zero does
 };
 
-/// A set of resistors, the fitted ones first, then rising.
+/// A set of resistors, the fitted ones first, then rising. Each new one is closed for some level: a position
+/// that no level needs stays empty, so that there may be fewer than positions.
 struct ResistorSet {
   std::vector<Candidate> resistors;
   double greatestMiss = 0;       ///< what sets are ranked by, as share
   double meanMiss = 0;           ///< of all levels; ranks sets of one greatest miss
   std::vector<LevelMet> levels;  ///< in the order asked for
-  std::size_t newParts = 0;      ///< that the stock does not hold
+  std::size_t newParts = 0;      ///< that the stock does not hold, fitted ones not counted
   Power greatestPower{0};        ///< in any of the resistors, closed alone at its worst place
 };
 
 struct SearchOutcome {
-  std::vector<ResistorSet> best;         ///< best first, proven: no other set misses less
-  std::vector<std::string> unreachable;  ///< wanted levels that cannot be reached, with the nearest that can
-  std::uint64_t setsInAll = 0;           ///< that there are to choose from, cut off at the greatest number
-  std::uint64_t boxesLookedAt = 0;       ///< of the branch and bound
-  bool cancelled = false;                ///< `best` is the best so far, nothing is proven
+  std::vector<ResistorSet> best;  ///< best first, proven: no other set misses less
+  std::vector<std::string>
+      unreachable;              ///< wanted levels that the nearest misses by more than the channel's limit
+  std::uint64_t setsInAll = 0;  ///< that there are to choose from, cut off at the greatest number
+  std::uint64_t boxesLookedAt = 0;  ///< of the branch and bound; differs a little from run to run
+  bool cancelled = false;           ///< `best` is the best so far, nothing is proven
 };
 
 /// Finds the sets of candidates whose greatest miss is smallest.
 ///
-/// Branch and bound over ranges of the candidates in order of conductance. What a shunt of conductance g does
-/// is a ratio of two linear functions of g; the simulated value follows it without a turn, so that a range of
-/// sets reaches a range of values, and the bound is the miss of the nearest end. Exact: a range is dropped
-/// only when nothing in it can be among the best.
-/// `candidates` as `candidatesOf` gives them.
+/// Branch and bound over ranges of the candidates in order of conductance (core/search/box_bound.h). What a
+/// shunt of conductance G does is a ratio of two linear functions of G (core/search/shunt_response.h); the
+/// simulated value follows it without a turn, so that a range of sets reaches a range of values, and the
+/// bound is the miss of the nearest end. Exact: a range is dropped only when nothing in it can be among the
+/// best. Sets rank by greatest miss, mean miss, new parts, number of parts, resistances. Misses that differ
+/// by less than 1e-12 of a level are within the roundings of the network and may change places.
+/// Candidates of one value and tolerance are alike, and the first of them by id is taken.
+/// `candidates` as `candidatesOf` gives them, in any order.
 /// Fails when no position is free, no level is wanted, a level is zero or not finite, there is no candidate,
 /// a level has no place, a place works the wrong way or lies across one node, or the bridge cannot be solved.
 Result<SearchOutcome> searchResistors(const Setup& setup, const ResistorSearch& search,
                                       std::span<const Candidate> candidates, std::stop_token stop = {},
                                       const Progress& progress = {});
-
-/// The wanted resistance for one level at one place: the exact inverse of the network, wires and contact
-/// taken off. Fails when no resistance gives that level, and says the nearest that one can.
-Result<Resistance> resistanceFor(const Setup& setup, const ShuntPlace& place, double level);
-
-/// Where a shunt usually goes: over a gauge end to end, arm 2 for positive and arm 1 for negative levels; for
-/// a quarter bridge both at the arms the template has at hand.
-ShuntPlace usualPlace(const Bridge& bridge, Polarity polarity);
 
 }  // namespace core

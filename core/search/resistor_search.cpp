@@ -1,0 +1,308 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/search/resistor_search.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numeric>
+#include <set>
+#include <tuple>
+
+#include "core/search/exact_set.h"
+#include "core/search/set_search.h"
+#include "core/units/notation.h"
+
+namespace core {
+namespace {
+
+/// Candidates of one value and tolerance, first by id.
+using Kind = std::vector<Candidate>;
+
+Result<void> checkCandidate(const Candidate& candidate) {
+  const double ohm = candidate.value.base();
+  if (!std::isfinite(ohm) || !(ohm > 0))
+    return Error{candidate.name, "a resistor must have a finite resistance above zero",
+                 "Enter its resistance"};
+  if (!(candidate.tolerance >= 0 && candidate.tolerance < 1))
+    return Error{candidate.name, "the tolerance must be from 0 % to less than 100 %", "Enter its tolerance"};
+  return {};
+}
+
+Result<void> checkPositions(const ResistorSearch& search) {
+  if (search.positions == 0 || search.positions > mostPositions)
+    return Error{"positions", std::to_string(search.positions) + " positions cannot be searched",
+                 "Choose from 1 to " + std::to_string(mostPositions)};
+  if (search.fitted.size() < search.positions) return {};
+  return Error{"positions",
+               "no position is free: " + std::to_string(search.fitted.size()) + " of " +
+                   std::to_string(search.positions) + " have a resistor already",
+               "Take a fitted resistor out, or raise the number of positions"};
+}
+
+Result<void> checkLevels(const Setup& setup, const ResistorSearch& search) {
+  constexpr std::size_t mostLevels = 100;
+  if (search.levels.empty()) return Error{"levels", "no level is wanted", "Enter at least one"};
+  if (search.levels.size() > mostLevels)
+    return Error{"levels", "there are " + std::to_string(search.levels.size()) + " of them",
+                 "Ask for at most " + std::to_string(mostLevels)};
+  for (const double level : search.levels) {
+    if (!std::isfinite(level)) return Error{"levels", "one is no finite number", "Enter a number"};
+    if (level == 0) return Error{"levels", "zero needs no resistor", "Leave it out"};
+    if (!placeFor(search, level))
+      return Error{levelText(setup.bridge, level),
+                   std::string("there is no place for ") + (level > 0 ? "positive" : "negative") + " levels",
+                   "Choose the two nodes of the place, or leave these levels out"};
+  }
+  return {};
+}
+
+Result<void> checkSearch(const Setup& setup, const ResistorSearch& search,
+                         std::span<const Candidate> candidates) {
+  if (auto ok = checkPositions(search); !ok) return ok;
+  if (auto ok = checkLevels(setup, search); !ok) return ok;
+  for (const auto& all : {std::span<const Candidate>(search.fitted), candidates})
+    for (const Candidate& candidate : all)
+      if (auto ok = checkCandidate(candidate); !ok) return ok;
+  return {};
+}
+
+/// The candidates that are not fitted, those that are alike together, by rising resistance. The order does
+/// not depend on the order they come in.
+std::vector<Kind> kindsOf(const ResistorSearch& search, std::span<const Candidate> candidates) {
+  std::set<std::string> fitted;
+  for (const Candidate& candidate : search.fitted)
+    if (!candidate.part.empty()) fitted.insert(candidate.part);
+  std::vector<Candidate> sorted;
+  std::map<std::string, std::size_t> settings;
+  for (const Candidate& candidate : candidates) {
+    if (fitted.contains(candidate.part)) continue;
+    sorted.push_back(candidate);
+    if (!candidate.part.empty()) ++settings[candidate.part];
+  }
+  using Key = std::tuple<Resistance, double, bool, bool, const std::string&, const std::string&>;
+  const auto key = [](const Candidate& c) {
+    return Key(c.value, c.tolerance, c.part.empty(), !c.once, c.part, c.name);
+  };
+  std::stable_sort(sorted.begin(), sorted.end(),
+                   [&](const Candidate& a, const Candidate& b) { return key(a) < key(b); });
+  std::vector<Kind> kinds;
+  const auto joins = [&](const Candidate& c) {
+    if (kinds.empty() || (!c.part.empty() && settings[c.part] > 1)) return false;
+    const Candidate& last = kinds.back().front();
+    return (last.part.empty() || settings[last.part] == 1) && last.value == c.value &&
+           last.tolerance == c.tolerance && last.once == c.once && last.part.empty() == c.part.empty();
+  };
+  for (Candidate& candidate : sorted) {
+    if (joins(candidate))
+      kinds.back().push_back(std::move(candidate));
+    else
+      kinds.push_back({std::move(candidate)});
+  }
+  return kinds;
+}
+
+ConductanceSpan spanOf(const Candidate& candidate, const ShuntPlace& place, bool atTolerance) {
+  const double series = (place.wires + place.contact).base();
+  const double ohm = candidate.value.base();
+  if (!atTolerance) return {1 / (ohm + series), 1 / (ohm + series)};
+  return {1 / (ohm * (1 + candidate.tolerance) + series), 1 / (ohm * (1 - candidate.tolerance) + series)};
+}
+
+Result<Goal> goalOf(const Setup& setup, const ResistorSearch& search, double level) {
+  if (search.missUnit == MissUnit::OfLevel) return Goal{std::abs(level), 1 / std::abs(level), 1};
+  const auto at = readingAt(setup, level);
+  if (!at) return at.error();
+  if (!(at->limit > 0))
+    return Error{"limits", "they permit no deviation at " + levelText(setup.bridge, level),
+                 "Enter a limit, or count misses as shares of the level"};
+  const double reading = std::abs(at->reading);
+  return Goal{reading, 1 / at->limit, reading / at->limit};
+}
+
+Result<SearchSide> sideOf(const Setup& setup, const ResistorSearch& search, std::vector<double> levels,
+                          const std::vector<Kind>& kinds) {
+  std::sort(levels.begin(), levels.end(), [](double a, double b) { return std::abs(a) < std::abs(b); });
+  const ShuntPlace& place = *placeFor(search, levels.front());
+  const auto measure =
+      search.missUnit == MissUnit::OfLevel ? ShuntCurve::Measure::Simulated : ShuntCurve::Measure::Reading;
+  auto curve = ShuntCurve::make(setup, place, levels.back(), measure);
+  if (!curve) return curve.error();
+  SearchSide side{*std::move(curve), {}, {}, {}};
+  for (const double level : levels) {
+    const auto goal = goalOf(setup, search, level);
+    if (!goal) return goal.error();
+    side.goals.push_back(*goal);
+  }
+  for (const Candidate& fitted : search.fitted)
+    side.fitted.push_back(spanOf(fitted, place, search.atTolerance));
+  for (const Kind& kind : kinds) side.kinds.push_back(spanOf(kind.front(), place, search.atTolerance));
+  return side;
+}
+
+Result<SetProblem> problemOf(const Setup& setup, const ResistorSearch& search,
+                             const std::vector<Kind>& kinds) {
+  SetProblem problem;
+  problem.free = search.positions - search.fitted.size();
+  problem.together = search.together;
+  problem.most = std::max<std::size_t>(1, search.most);
+  problem.threads = search.threads;
+  std::map<std::string, std::size_t> settings;
+  for (const Kind& kind : kinds) ++settings[kind.front().part];
+  std::map<std::string, std::size_t> numbers;
+  for (const Kind& kind : kinds) {
+    const std::string& part = kind.front().part;
+    const bool ofBox = !part.empty() && settings[part] > 1;
+    problem.kinds.push_back({kind.front().once ? kind.size() : mostPositions,
+                             ofBox ? numbers.try_emplace(part, numbers.size()).first->second : noPart,
+                             part.empty()});
+  }
+  for (const bool positive : {true, false}) {
+    std::vector<double> levels;
+    for (const double level : search.levels)
+      if ((level > 0) == positive) levels.push_back(level);
+    if (levels.empty()) continue;
+    auto side = sideOf(setup, search, levels, kinds);
+    if (!side) return side.error();
+    problem.sides.push_back(*std::move(side));
+  }
+  return problem;
+}
+
+Result<ResistorSet> exactSetOf(const Setup& setup, const ResistorSearch& search,
+                               const std::vector<Kind>& kinds, const FoundSet& found) {
+  std::vector<Candidate> resistors = search.fitted;
+  std::map<std::int32_t, std::size_t> taken;
+  for (const std::int32_t kind : found.kinds) {
+    const Kind& all = kinds[static_cast<std::size_t>(kind)];
+    resistors.push_back(all.front().once ? all[taken[kind]++] : all.front());
+  }
+  return exactSet(setup, search, resistors);
+}
+
+/// The resistors that together conduct most, or the single one that does.
+std::vector<Candidate> strongest(const ResistorSearch& search, const std::vector<Kind>& kinds) {
+  std::vector<Candidate> all;
+  std::set<std::string> parts;
+  std::size_t free = search.positions - search.fitted.size();
+  for (const Kind& kind : kinds)
+    for (std::size_t k = 0; free > 0 && k < (kind.front().once ? kind.size() : mostPositions); ++k) {
+      const Candidate& next = kind.front().once ? kind[k] : kind.front();
+      if (!next.part.empty() && !parts.insert(next.part).second) continue;
+      all.push_back(next), --free;
+    }
+  all.insert(all.end(), search.fitted.begin(), search.fitted.end());
+  if (search.together) return all;
+  return {*std::min_element(all.begin(), all.end(),
+                            [](const auto& a, const auto& b) { return a.value < b.value; })};
+}
+
+std::string namesOf(const std::vector<Candidate>& resistors) {
+  std::string text;
+  for (std::size_t k = 0; k < resistors.size(); ++k)
+    text += (k == 0                     ? ""
+             : k + 1 < resistors.size() ? ", "
+                                        : " and ") +
+            formatQuantity(resistors[k].value.base(), UnitFamily::Resistance, {}, 6);
+  return text + (resistors.size() > 1 ? " closed together" : "");
+}
+
+/// A level that `closed` would reach, and whether it is near enough to `level`.
+struct Nearest {
+  double reached = 0;
+  bool near = false;
+};
+Result<Nearest> nearestBy(const Setup& setup, const ResistorSearch& search, double level,
+                          const std::vector<Candidate>& closed) {
+  double siemens = 0;
+  const ShuntPlace& place = *placeFor(search, level);
+  for (const Candidate& candidate : closed) siemens += spanOf(candidate, place, false).low;
+  const auto response = shuntResponse(setup, place);
+  if (!response) return response.error();
+  auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, {});
+  if (!circuit) return circuit.error();
+  const auto stimulus = circuit->stimulusFor(response->at(siemens));
+  if (!stimulus) return stimulus.error();
+  const double reached = simulatedInUnit(setup.bridge, *stimulus);
+  const auto wanted = readingAt(setup, level), got = readingAt(setup, reached);
+  return Nearest{reached, wanted && got && std::abs(wanted->reading - got->reading) <= wanted->limit};
+}
+
+/// Combinations that come nearest to what `ohm` would do, from both sides. Together: the weakest and the
+/// strongest of all, and none when the level lies between, since it is likely to be met then.
+std::vector<std::vector<Candidate>> waysTo(const ResistorSearch& search, const std::vector<Kind>& kinds,
+                                           double ohm) {
+  std::vector<Candidate> singles = search.fitted;
+  for (const Kind& kind : kinds) singles.push_back(kind.front());
+  std::stable_sort(singles.begin(), singles.end(),
+                   [](const auto& a, const auto& b) { return a.value < b.value; });
+  if (search.together) {
+    const auto all = strongest(search, kinds);
+    double siemens = 0;
+    for (const Candidate& candidate : all) siemens += 1 / candidate.value.base();
+    if (singles.back().value.base() < ohm) return {{singles.back()}};
+    if (ohm * siemens < 1) return {all};
+    return {};
+  }
+  const auto above =
+      std::find_if(singles.begin(), singles.end(), [&](const auto& c) { return c.value.base() >= ohm; });
+  std::vector<std::vector<Candidate>> ways;
+  if (above != singles.end()) ways.push_back({*above});
+  if (above != singles.begin()) ways.push_back({*(above - 1)});
+  return ways;
+}
+
+/// A sentence when the nearest that the stock reaches lies beyond the limit at that level.
+std::optional<std::string> unreachable(const Setup& setup, const ResistorSearch& search,
+                                       const std::vector<Kind>& kinds, double level) {
+  const auto wanted = resistanceFor(setup, *placeFor(search, level), level);
+  const auto ways = waysTo(search, kinds, wanted ? wanted->base() : 0);
+  std::optional<Nearest> nearest;
+  std::string by;
+  for (const auto& way : ways) {
+    const auto now = nearestBy(setup, search, level, way);
+    if (!now) continue;
+    if (now->near) return std::nullopt;
+    if (nearest && std::abs(now->reached - level) >= std::abs(nearest->reached - level)) continue;
+    nearest = *now;
+    by = namesOf(way);
+  }
+  if (!nearest) return std::nullopt;
+  return levelText(setup.bridge, level) + " cannot be reached" +
+         (wanted ? " with these resistors" : " by any resistance at this place") + "; the nearest is " +
+         levelText(setup.bridge, nearest->reached) + ", with " + by;
+}
+
+bool better(const ResistorSet& a, const ResistorSet& b) {
+  return std::tie(a.greatestMiss, a.meanMiss, a.newParts) < std::tie(b.greatestMiss, b.meanMiss, b.newParts);
+}
+
+}  // namespace
+
+Result<SearchOutcome> searchResistors(const Setup& setup, const ResistorSearch& search,
+                                      std::span<const Candidate> candidates, std::stop_token stop,
+                                      const Progress& progress) {
+  if (auto ok = checkSearch(setup, search, candidates); !ok) return ok.error();
+  const std::vector<Kind> kinds = kindsOf(search, candidates);
+  if (kinds.empty())
+    return Error{"stock", "there is no resistor to choose from",
+                 "Add resistors or a series to the stock, or widen the range of values"};
+  const auto problem = problemOf(setup, search, kinds);
+  if (!problem) return problem.error();
+  const SetSearchResult found = searchSets(*problem, stop, progress);
+  SearchOutcome outcome;
+  for (const FoundSet& set : found.best) {
+    auto exact = exactSetOf(setup, search, kinds, set);
+    if (!exact) return exact.error();
+    outcome.best.push_back(*std::move(exact));
+  }
+  std::stable_sort(outcome.best.begin(), outcome.best.end(), better);
+  for (const double level : search.levels)
+    if (auto sentence = unreachable(setup, search, kinds, level))
+      outcome.unreachable.push_back(*std::move(sentence));
+  outcome.setsInAll = setCount(*problem);
+  outcome.boxesLookedAt = found.boxes;
+  outcome.cancelled = found.cancelled;
+  return outcome;
+}
+
+}  // namespace core

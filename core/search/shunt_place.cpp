@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/search/shunt_place.h"
+
+#include <cmath>
+
+#include "core/search/shunt_response.h"
+#include "core/units/notation.h"
+
+namespace core {
+namespace {
+
+/// "; the nearest is 1850 µm/m" as a sentence of its own for a direct short at the place, or less when the
+/// gauges cannot simulate that.
+std::string nearestByShort(const Setup& setup, const ShuntPlace& place, const ShuntResponse& response) {
+  const double series = (place.wires + place.contact).base();
+  const double bent = series > 0 ? response.bent(1 / series) : 1 / response.bend;
+  auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, {});
+  if (!circuit) return {};
+  const auto nearest = circuit->stimulusFor(response.zero + Output(response.slope * bent));
+  if (!nearest) return {};
+  return ", the nearest that it can is " + levelText(setup.bridge, simulatedInUnit(setup.bridge, *nearest));
+}
+
+}  // namespace
+
+ShuntPlace usualPlace(const Bridge&, Polarity polarity) {
+  const std::size_t arm = polarity == Polarity::Negative ? 0 : 1;
+  return {armBegin(arm), armEnd(arm)};
+}
+
+Stimulus stimulusOf(const Bridge& bridge, double level) {
+  return isTransducer(bridge) ? level / bridge.rating.capacity : level / 1e6;
+}
+
+std::string levelText(const Bridge& bridge, double level) {
+  return formatNumber(level, 6) + " " + simulatedUnitText(bridge);
+}
+
+Result<Resistance> resistanceFor(const Setup& setup, const ShuntPlace& place, double level) {
+  const Bridge& bridge = setup.bridge;
+  if (!std::isfinite(level) || level == 0)
+    return Error{"level", "zero needs no shunt", "Enter a level above or below zero"};
+  const auto response = shuntResponse(setup, place);
+  if (!response) return response.error();
+  auto circuit = BridgeCircuit::make(bridge, setup.instrument, {});
+  if (!circuit) return circuit.error();
+  const Error impossible{
+      levelText(bridge, level),
+      "no resistance gives this level at this place" + nearestByShort(setup, place, *response),
+      "Choose a smaller level or another place"};
+  const Stimulus stimulus = stimulusOf(bridge, level);
+  for (const std::size_t arm : {0, 1, 2, 3})
+    if (!(armUnder(bridge, arm, stimulus).base() > 0)) return impossible;
+  circuit->setStimulus(stimulus);
+  const auto output = circuit->solveOutput();
+  if (!output) return output.error();
+  if (!((*output - response->zero).base() / response->slope > 0))
+    return Error{levelText(bridge, level), "a shunt at this place moves the output the other way",
+                 "Choose another arm, or the opposite sign"};
+  const auto siemens = response->siemensFor(*output);
+  if (!siemens) return impossible;
+  const Resistance resistance = Resistance(1 / *siemens) - place.wires - place.contact;
+  if (!(resistance.base() > 0)) return impossible;
+  return resistance;
+}
+
+}  // namespace core
