@@ -9,14 +9,44 @@
 namespace core {
 namespace {
 
+/// Whether both do the same to the bridge, whatever they are called and made of.
+bool actsAlike(const Shunt& a, const Shunt& b) {
+  return a.resistance == b.resistance && a.wires == b.wires && a.contact == b.contact && a.a == b.a &&
+         a.b == b.b;
+}
+
 bool sameShunts(const Setup& a, const Setup& b, std::size_t step) {
   const auto& closedA = a.sequence[step].closed;
   const auto& closedB = b.sequence[step].closed;
-  return std::equal(closedA.begin(), closedA.end(), closedB.begin(), closedB.end(), [&](auto i, auto j) {
-    const Shunt &s = a.shunts[i], &t = b.shunts[j];
-    return s.resistance == t.resistance && s.wires == t.wires && s.contact == t.contact && s.a == t.a &&
-           s.b == t.b;
-  });
+  return std::equal(closedA.begin(), closedA.end(), closedB.begin(), closedB.end(),
+                    [&](auto i, auto j) { return actsAlike(a.shunts[i], b.shunts[j]); });
+}
+
+template <class T, class Alike>
+bool differ(const std::vector<T>& a, const std::vector<T>& b, const Alike& alike) {
+  return !std::equal(a.begin(), a.end(), b.begin(), b.end(), alike);
+}
+
+/// Differences of what is planned, by what they mean for whoever compares.
+void addPlanDifferences(const Setup& a, const Setup& b, std::vector<std::string>& words) {
+  const auto sameShunt = [](const Shunt& s, const Shunt& t) { return s.name == t.name && actsAlike(s, t); };
+  const auto samePart = [](const Shunt& s, const Shunt& t) { return s.part == t.part; };
+  const auto sameJumpers = [](const Shunt& s, const Shunt& t) { return s.jumpers == t.jumpers; };
+  const auto sameStep = [](const Step& s, const Step& t) {
+    return s.label == t.label && s.closed == t.closed && s.hold == t.hold;
+  };
+  const auto sameSettle = [](const Step& s, const Step& t) { return s.settle == t.settle; };
+  if (differ(a.shunts, b.shunts, sameShunt))
+    words.push_back("shunts");
+  else if (differ(a.shunts, b.shunts, samePart))
+    words.push_back("resistors that shunts are made of");
+  if (a.wiring != b.wiring) words.push_back("pins");
+  if (a.shunts.size() == b.shunts.size() && differ(a.shunts, b.shunts, sameJumpers))
+    words.push_back("jumpers");
+  if (differ(a.sequence, b.sequence, sameStep))
+    words.push_back("sequence");
+  else if (differ(a.sequence, b.sequence, sameSettle))
+    words.push_back("settling times");
 }
 
 std::vector<std::string> differences(const Setup& a, const Setup& b) {
@@ -30,8 +60,8 @@ std::vector<std::string> differences(const Setup& a, const Setup& b) {
     words.push_back("leads");
   if (a.bridge.leaks != b.bridge.leaks) words.push_back("leaks");
   if (!(a.instrument == b.instrument)) words.push_back("instrument settings");
-  if (a.shunts != b.shunts) words.push_back("shunts");
-  if (a.sequence != b.sequence) words.push_back("sequence");
+  if (a.acquisition != b.acquisition) words.push_back("acquisition");
+  addPlanDifferences(a, b, words);
   if (!(a.limits == b.limits)) words.push_back("limits");
   if (!(a.decision == b.decision)) words.push_back("decision rule");
   if (!(a.uncertainties == b.uncertainties)) words.push_back("stated uncertainties");

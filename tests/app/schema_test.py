@@ -18,7 +18,7 @@ PROGRAM = pathlib.Path(sys.argv[1])
 SOURCE = pathlib.Path(sys.argv[2])
 SCHEMA = json.loads((SOURCE / "resources/bridgecal.schema.json").read_text("utf-8"))
 VALIDATOR = jsonschema.Draft202012Validator(SCHEMA)
-DOCUMENT = SOURCE / "tests/data/version2.bridgecal"
+DOCUMENT = SOURCE / "tests/data/version3.bridgecal"
 
 
 def load(path):
@@ -111,7 +111,8 @@ class SchemaTest(unittest.TestCase):
         for way, value in (
             (("format",), "other"),
             (("version",), 1),
-            (("version",), 3),
+            (("version",), 2),
+            (("version",), 4),
             (setup + ("bridge", "type"), "quarter"),
             (setup + ("bridge", "arms_ohm"), [350, 350, 350]),
             (setup + ("bridge", "leads", "P+"), {"ohm": 1, "length_m": 1}),
@@ -134,6 +135,22 @@ class SchemaTest(unittest.TestCase):
             (statements + (11, "at"), "end"),
             (statements + (0, "statement"), "guess"),
             (statements + (0, "distribution"), "square"),
+            (("stock", "resistors", 0, "due"), "31.03.2027"),
+            (("stock", "resistors", 0, "id"), ""),
+            (("stock", "boxes", 0, "decades"), []),
+            (("stock", "boxes", 0, "decades", 0, "positions"), 1.5),
+            (("stock", "series", 0, "series"), "E95"),
+            (setup + ("acquisition", "filter", "kind"), "brick_wall"),
+            (setup + ("acquisition", "filter", "order"), -1),
+            (setup + ("acquisition", "mains_Hz"), None),
+            (setup + ("pins", 0, "resistor"), "AF-0101"),
+            (setup + ("pins", 1, "end"), 1),
+            (setup + ("pins", 2, "end"), 3),
+            (setup + ("shunts", 0, "jumpers", 0, "to"), "J1-A"),
+            (setup + ("shunts", 0, "part", "due"), "soon"),
+            (("channels", 0, "ohm_readings", 0, "from"), "arm 1"),
+            (("channels", 0, "ohm_readings", 0, "jumpers"), 101),
+            (("channels", 0, "ohm_readings", 0, "ohm"), "open"),
             (recording + ("sha256",), "E3B0"),
             (recording + ("size_bytes",), -1),
             (recording + ("size_bytes",), 2**64),

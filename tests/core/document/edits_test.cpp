@@ -108,6 +108,71 @@ TEST(Edits, ARemovedShuntTakesItsStatementsAlongAndTheOthersKeepTheirs) {
   EXPECT_EQ(after.checks[0].closedWith->uncertainties, channel.setup.uncertainties);
 }
 
+/// A channel with two shunts on arms 1 and 2, pins at the ends of the resistor `resistor`, and ohmmeter
+/// readings with all open and with the first shunt laid.
+Channel wiredChannel(const std::string& resistor) {
+  Channel channel;
+  channel.setup.shunts = {{"R1 on arm 1", 59.0_kohm, Node::Arm1Begin, Node::Arm1End},
+                          {"R1 on arm 2", 59.0_kohm, Node::Arm2Begin, Node::Arm2End}};
+  channel.setup.wiring.pins = {{{"J1", "A"}, Node::PPlus},
+                               {{"J2", "1"}, ResistorEnd{resistor, 1}},
+                               {{"J2", "2"}, ResistorEnd{resistor, 2}}};
+  const OhmPoint one = ResistorEnd{resistor, 1};
+  channel.ohmReadings = {{{}, Node::PPlus, one, {}}, {{"R1 on arm 1", 1}, one, Node::PPlus, 0.1_ohm}};
+  return channel;
+}
+
+TEST(Edits, AnotherNameOfAShuntWithoutAPartIsCarriedToItsPinsAndReadings) {
+  const Channel before = wiredChannel("R1 on arm 1");
+  Shunt renamed = before.setup.shunts[0];
+  renamed.name = "big one";
+  const Channel after = withShunt(before, 0, renamed);
+  EXPECT_EQ(after.setup.wiring, wiredChannel("big one").setup.wiring);
+  const OhmPoint one = ResistorEnd{"big one", 1};
+  EXPECT_EQ(after.ohmReadings, (std::vector<OhmReading>{{{}, Node::PPlus, one, {}},
+                                                        {{"big one", 1}, one, Node::PPlus, 0.1_ohm}}));
+}
+
+TEST(Edits, AnotherNameOfAShuntWithAPartIsCarriedToStatesOnly) {
+  Channel before = wiredChannel("AF-0101");
+  for (Shunt& shunt : before.setup.shunts) shunt.part.id = "AF-0101";
+  Shunt renamed = before.setup.shunts[0];
+  renamed.name = "big one";
+  const Channel after = withShunt(before, 0, renamed);
+  EXPECT_EQ(after.setup.wiring, before.setup.wiring);
+  EXPECT_EQ(after.ohmReadings[1].state.shunt, "big one");
+  EXPECT_EQ(after.ohmReadings[1].from, before.ohmReadings[1].from);
+}
+
+TEST(Edits, PinsOfAResistorStayWhileAnotherShuntIsMadeOfIt) {
+  Channel channel = wiredChannel("AF-0101");
+  for (Shunt& shunt : channel.setup.shunts) shunt.part.id = "AF-0101";
+  const Wiring wiring = channel.setup.wiring;
+  for (const std::size_t k : {0, 1}) {
+    Shunt other = channel.setup.shunts[k];
+    other.part.id = "AF-0102";
+    channel = withShunt(channel, k, other);
+    EXPECT_EQ(channel.setup.wiring, k == 0 ? wiring : wiredChannel("AF-0102").setup.wiring);
+  }
+}
+
+TEST(Edits, PinsOfAResistorStayWhenTheNewOneHasPinsAlready) {
+  Channel channel = wiredChannel("R1 on arm 1");
+  channel.setup.wiring.pins.push_back({{"J2", "3"}, ResistorEnd{"AF-0102", 1}});
+  const Wiring wiring = channel.setup.wiring;
+  Shunt other = channel.setup.shunts[0];
+  other.part.id = "AF-0102";
+  EXPECT_EQ(withShunt(channel, 0, other).setup.wiring, wiring);
+}
+
+TEST(Edits, ARemovedShuntTakesItsOhmmeterReadingsAlong) {
+  const Channel before = wiredChannel("R1 on arm 1");
+  const Channel after = withShuntRemoved(before, 0);
+  EXPECT_EQ(after.ohmReadings, std::vector<OhmReading>{before.ohmReadings[0]});
+  EXPECT_EQ(after.setup.wiring, before.setup.wiring) << "the pins are still there";
+  EXPECT_EQ(withShuntRemoved(before, 1).ohmReadings, before.ohmReadings);
+}
+
 TEST(Edits, AStatedUncertaintyIsReplacedAndTakenBack) {
   const Channel before = sample::nineStepChannel();
   const Input gain{InputKind::Gain, 0}, arm{InputKind::Arm, 2};

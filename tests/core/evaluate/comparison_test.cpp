@@ -76,6 +76,30 @@ TEST(Comparison, NamesAllThatDiffersAtOnce) {
             (Words{"leaks", "limits", "decision rule"}));
 }
 
+TEST(Comparison, NamesWhatIsPlannedByWhatItMeans) {
+  EXPECT_EQ(differing([](core::Setup& s) { s.acquisition.filter.kind = FilterKind::Bessel; }),
+            Words{"acquisition"});
+  EXPECT_EQ(differing([](core::Setup& s) { s.instrument.range = 10.0_mV_per_V; }),
+            Words{"instrument settings"});
+  EXPECT_EQ(differing([](core::Setup& s) { s.wiring.pins = {{{"J1", "A"}, Node::PPlus}}; }), Words{"pins"});
+  EXPECT_EQ(differing([](core::Setup& s) {
+              s.shunts[2].jumpers = {{{"J1", "A"}, {"J2", "B"}}};
+            }),
+            Words{"jumpers"});
+  EXPECT_EQ(differing([](core::Setup& s) { s.shunts[2].part.id = "AF-0101"; }),
+            Words{"resistors that shunts are made of"});
+  EXPECT_EQ(differing([](core::Setup& s) { s.sequence[2].settle = 3.0_s; }), Words{"settling times"});
+  EXPECT_EQ(differing([](core::Setup& s) { s.sequence[2].hold = 3.0_s; }), Words{"sequence"});
+}
+
+TEST(Comparison, AnotherResistorOfTheSameValueAndAnotherSettlingTimeLeaveStepsComparable) {
+  const Comparison comparison = compared([](core::Setup& s) {
+    s.shunts[0].part.id = "AF-0101";
+    s.sequence[1].settle = 3.0_s;
+  });
+  for (const StepComparison& step : comparison.steps) EXPECT_TRUE(step.difference);
+}
+
 TEST(Comparison, AShuntWithAnotherContactIsAnotherShunt) {
   const Comparison comparison = compared([](core::Setup& s) { s.shunts[0].contact = 0.5_ohm; });
   EXPECT_EQ(comparison.setupDifferences, Words{"shunts"});
