@@ -423,8 +423,8 @@ Founds greatestExcitation(const BridgeCase& row) {
           {"template", std::sqrt(density / atOneVolt.density_W_per_m2.value())}};
 }
 
-/// The value of the row's series; and the strain it simulates, told in the note, found and compared here since
-/// the row has one expected value.
+/// The value of the row's series; and the strain it simulates, told in the note, found and compared here
+/// since the row has one expected value.
 Founds nearestSeriesValue(const BridgeCase& row) {
   const auto series = eSeriesFromName(row.other("series"));
   EXPECT_TRUE(series) << row.other("series");
