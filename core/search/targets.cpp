@@ -20,9 +20,11 @@ std::vector<double> onBothSides(std::vector<double> magnitudes, bool positive, b
   return levels;
 }
 
+bool isSpace(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
+
 std::string_view trimmed(std::string_view text) {
-  while (!text.empty() && (text.front() == ' ' || text.front() == '\t')) text.remove_prefix(1);
-  while (!text.empty() && (text.back() == ' ' || text.back() == '\t')) text.remove_suffix(1);
+  while (!text.empty() && isSpace(text.front())) text.remove_prefix(1);
+  while (!text.empty() && isSpace(text.back())) text.remove_suffix(1);
   return text;
 }
 
@@ -33,11 +35,33 @@ Result<double> levelFromText(std::string_view text, const Bridge& bridge) {
   return simulatedInUnit(bridge, *strain);
 }
 
-/// Commas separate levels unless one stands for a decimal point, as in "0,5; 1".
-bool separates(std::string_view text, std::size_t at) {
-  if (text[at] == ';' || text[at] == '\n') return true;
-  if (text[at] != ',' || text.find(';') != std::string_view::npos) return false;
-  return true;
+/// Whether the comma at `at` has a space behind it or ends the text, and so is no decimal mark.
+bool isLooseComma(std::string_view text, std::size_t at) {
+  return text[at] == ',' && (at + 1 == text.size() || isSpace(text[at + 1]));
+}
+
+/// The words between separators: semicolons, ends of lines, commas before a space. Commas in the midst of
+/// digits are decimal marks, unless there are more of them than one number can have.
+Result<std::vector<std::string_view>> levelWords(std::string_view text) {
+  const auto commas = std::count(text.begin(), text.end(), ',');
+  bool separated = false;
+  for (std::size_t at = 0; at < text.size(); ++at)
+    separated = separated || text[at] == ';' || text[at] == '\n' || isLooseComma(text, at);
+  if (!separated && commas == 1)
+    return Error{"levels", inQuotes(trimmed(text)) + " can be read as one number and as two",
+                 "Write a point in a number, or a semicolon between two"};
+  std::vector<std::string_view> words;
+  for (std::size_t begin = 0; begin <= text.size();) {
+    std::size_t end = begin;
+    const auto separates = [&](std::size_t at) {
+      return text[at] == ';' || text[at] == '\n' || isLooseComma(text, at) || (!separated && text[at] == ',');
+    };
+    while (end < text.size() && !separates(end)) ++end;
+    words.push_back(trimmed(text.substr(begin, end - begin)));
+    begin = end + 1;
+  }
+  if (words.size() > 1 && words.back().empty()) words.pop_back();  // after a last separator
+  return words;
 }
 
 }  // namespace
@@ -56,13 +80,10 @@ std::vector<double> levelsByShare(double range, const std::vector<double>& share
 }
 
 Result<std::vector<double>> levelsFromText(std::string_view text, const Bridge& bridge) {
+  const auto words = levelWords(text);
+  if (!words) return words.error();
   std::vector<double> levels;
-  for (std::size_t begin = 0; begin <= text.size();) {
-    std::size_t end = begin;
-    while (end < text.size() && !separates(text, end)) ++end;
-    const std::string_view word = trimmed(text.substr(begin, end - begin));
-    begin = end + 1;
-    if (word.empty() && end == text.size() && !levels.empty()) break;  // after a last separator
+  for (const std::string_view word : *words) {
     const auto level = levelFromText(word, bridge);
     if (!level) return Error{"levels", level.error().what, level.error().mend};
     if (*level == 0)

@@ -9,6 +9,7 @@
 #include "core/circuit/indication.h"
 #include "core/line/line.h"
 #include "core/plan/heating.h"
+#include "core/search/shunt_place.h"
 #include "core/stock/e_series.h"
 #include "tests/support/digits.h"
 #include "tests/support/setups.h"
@@ -147,10 +148,11 @@ Founds resistanceChange(const BridgeCase& row) {
   return {{"template", (armUnder(bridge, 0, row.number("strain_ue") / micro) - bridge.arms[0]).base()}};
 }
 
-/// The shunt that simulates the row's strain, by bisection on the prediction.
+/// The shunt that simulates the row's strain.
 Founds shuntForStrain(const BridgeCase& row) {
-  const auto off = [&](double ohm) { return simulated(row, ohm, armOf(row)) - row.number("strain_ue"); };
-  return {{"template", crossing(off, 1, 1e9)}};
+  const std::size_t arm = armOf(row) - 1;
+  const auto shunt = resistanceFor(planOf(row), {armBegin(arm), armEnd(arm)}, row.number("strain_ue"));
+  return {{"inverse", shunt->base()}};
 }
 
 /// Shortfall of the indication, in per cent of the strain.
