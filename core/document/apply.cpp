@@ -202,17 +202,29 @@ Channel withPart(Channel channel, std::size_t shunt, Part part, Resistance value
 
 Applied withApplied(const Document& document, std::size_t from, const ChannelParts& parts,
                     std::span<const std::size_t> to) {
-  Applied result{document, {}};
+  Applied result{document, {}, {}};
   const Channel& source = *document.channels[from];
   for (const std::size_t target : to) {
     if (target == from) continue;
     Result<Channel> next = applied(source, parts, *document.channels[target]);
-    if (next)
+    if (next) {
       result.document = withChannel(std::move(result.document), target, *std::move(next));
-    else
-      result.refused.push_back(next.error().where + ": " + next.error().what);
+      continue;
+    }
+    result.refused.push_back(next.error().where + ": " + next.error().what);
+    result.refusedAt.push_back(target);
   }
   return result;
+}
+
+std::size_t droppedReadings(const Channel& before, const Channel& after) {
+  std::size_t dropped = 0;
+  for (std::size_t check = 0; check < before.checks.size(); ++check) {
+    const auto &was = before.checks[check].readings, &is = after.checks[check].readings;
+    for (std::size_t step = 0; step < was.size(); ++step)
+      dropped += was[step] && !(step < is.size() && is[step]);
+  }
+  return dropped;
 }
 
 Channel withResistor(Channel channel, std::size_t shunt, const Resistor& resistor) {

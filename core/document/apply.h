@@ -21,8 +21,9 @@ struct ChannelParts {
 
 struct Applied {
   Document document;
-  std::vector<std::string>
-      refused;  ///< "TP-31: it has no sense leads for shunt R1", those channels are as before
+  /// "TP-31: it has no sense leads for shunt R1"; those channels are as before.
+  std::vector<std::string> refused;
+  std::vector<std::size_t> refusedAt;  ///< their indices, in the same order
 };
 
 /// `document` with the chosen `parts` of channel `from` put into each of the channels `to`; `from` itself
@@ -42,6 +43,9 @@ struct Applied {
 /// both ends at one point, or where readings or the least limit would change their unit and not their number.
 Applied withApplied(const Document& document, std::size_t from, const ChannelParts& parts,
                     std::span<const std::size_t> to);
+
+/// How many readings of open checks `before` has where `after`, the same channel after an edit, has none.
+std::size_t droppedReadings(const Channel& before, const Channel& after);
 
 /// `channel` with shunt `shunt` made of `resistor`: its value, identity, and what is known of its uncertainty
 /// (U of the certificate, else the tolerance, rectangular), in no group. Pins of its resistor follow

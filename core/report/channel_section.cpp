@@ -53,6 +53,8 @@ Section setupSection(const Document& document, std::size_t index, const ChannelE
   if (!channel.note.empty()) section.blocks.push_back(Paragraph{channel.note, {}});
   section.blocks.push_back(bridgeEntries(channel.setup.bridge, evaluation.prediction.zero));
   section.blocks.push_back(instrumentEntries(channel.setup.instrument));
+  if (EntryList acquisition = acquisitionEntries(channel.setup.acquisition); !acquisition.entries.empty())
+    section.blocks.push_back(std::move(acquisition));
   section.blocks.push_back(limitEntries(channel.setup));
   section.blocks.push_back(Paragraph{"Decision rule: " + decisionText(channel.setup.decision) + ".", {}});
   if (EntryList effects = effectEntries(channel.setup); !effects.entries.empty())

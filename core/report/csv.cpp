@@ -11,7 +11,7 @@ namespace core {
 namespace {
 
 constexpr std::string_view header =
-    "channel,check,check_date,step,label,closed_shunts,hold_s,polarity,"
+    "channel,check,check_date,step,label,closed_shunts,hold_s,settle_s,polarity,"
     "simulated,expanded_uncertainty_strain,coverage_factor_strain,simulated_unit,output_mV_per_V,"
     "expected_reading,expanded_uncertainty_chain,coverage_factor_chain,coverage_probability,"
     "reading,reading_std_uncertainty,change,deviation,deviation_expanded_uncertainty,limit,reading_unit,"
@@ -48,6 +48,7 @@ void addRow(std::string& csv, const std::string& channel, const CheckCells& chec
                                csvText(row.label),
                                csvText(row.closed),
                                number(row.hold.base()),
+                               number(row.settle.base()),
                                row.expected ? std::string(polarityWord(row.polarity)) : std::string(),
                                number(row.simulated),
                                number(row.expandedStrain),

@@ -16,12 +16,13 @@ std::string csvText(std::string_view text);
 
 /// The document's steps for a spreadsheet: UTF-8, commas, CRLF, one row a step a check, a header first.
 ///
-/// Columns in this order: channel, check, check_date, step, label, closed_shunts, hold_s, polarity;
-/// simulated, expanded_uncertainty_strain and coverage_factor_strain (of the load for a transducer),
-/// simulated_unit; output_mV_per_V; expected_reading, expanded_uncertainty_chain, coverage_factor_chain;
-/// coverage_probability (of all expanded uncertainties); reading, reading_std_uncertainty, change, deviation,
-/// deviation_expanded_uncertainty, limit, reading_unit; decision_rule (its key in files), guard_band,
-/// conformity_probability (0 to 1), en_number, each where the rule uses it; verdict, reason.
+/// Columns in this order: channel, check, check_date, step, label, closed_shunts, hold_s, settle_s (before
+/// the hold), polarity; simulated, expanded_uncertainty_strain and coverage_factor_strain (of the load for a
+/// transducer), simulated_unit; output_mV_per_V; expected_reading, expanded_uncertainty_chain,
+/// coverage_factor_chain; coverage_probability (of all expanded uncertainties); reading,
+/// reading_std_uncertainty, change, deviation, deviation_expanded_uncertainty, limit, reading_unit;
+/// decision_rule (its key in files), guard_band, conformity_probability (0 to 1), en_number, each where the
+/// rule uses it; verdict, reason.
 ///
 /// Channels without a check give their planned steps with verdict "not judged". Numbers have a point and
 /// are the shortest that read back as the same double; the unit is in the header or, where channels

@@ -94,6 +94,23 @@ std::string excitationText(const Instrument& instrument) {
   return formatQuantity(1e3 * instrument.current->supplied.base(), UnitFamily::Named, "mA") + ", constant";
 }
 
+std::string hertz(Frequency frequency) { return formatQuantity(frequency.base(), UnitFamily::Frequency); }
+
+std::string filterText(const Filter& filter) {
+  const std::string order = " of order " + std::to_string(filter.order) + ", " + hertz(filter.cutoff);
+  switch (filter.kind) {
+    case FilterKind::None:
+      break;
+    case FilterKind::Butterworth:
+      return "Butterworth" + order;
+    case FilterKind::Bessel:
+      return "Bessel" + order;
+    case FilterKind::MovingAverage:
+      return "moving average over " + formatQuantity(filter.window.base(), UnitFamily::Duration);
+  }
+  return "none";
+}
+
 /// What the instrument does to excitation and reading beyond dividing one by the other.
 void addWorking(EntryList& list, const Instrument& instrument) {
   if (instrument.current)
@@ -140,8 +157,21 @@ EntryList instrumentEntries(const Instrument& instrument) {
   EntryList list{"Instrument settings", {{"Readings in", readingUnitText(instrument)}}};
   addUnit(list, instrument);
   list.entries.push_back({"Excitation", excitationText(instrument)});
+  if (instrument.range)
+    list.entries.push_back({"Range", "±" + formatQuantity(instrument.range->base(), UnitFamily::Output)});
   list.entries.push_back(
       {"Input resistance", instrument.inputResistance ? ohms(*instrument.inputResistance) : "infinite"});
+  return list;
+}
+
+EntryList acquisitionEntries(const Acquisition& acquisition) {
+  EntryList list{"Acquisition", {}};
+  if (!acquisition.sampleRate && acquisition.filter.kind == FilterKind::None) return list;
+  list.entries.push_back(
+      {"Sample rate", acquisition.sampleRate ? hertz(*acquisition.sampleRate) : "not given"});
+  list.entries.push_back({"Filter", filterText(acquisition.filter)});
+  list.entries.push_back({"Mains hum averaged out", acquisition.mains ? hertz(*acquisition.mains) : "none"});
+  list.entries.push_back({"Settled to", percent(acquisition.settledTo, 6) + " of a step"});
   return list;
 }
 
@@ -178,12 +208,17 @@ Table shuntTable(const Setup& setup) {
   const bool contacts = std::any_of(setup.shunts.begin(), setup.shunts.end(),
                                     [](const Shunt& shunt) { return shunt.contact != Resistance(0); });
   Table table{"Shunts", {{"Shunt"}, {"Resistance", true}, {"From"}, {"To"}, {"Own wires", true}}, {}};
+  const bool parts = std::any_of(setup.shunts.begin(), setup.shunts.end(),
+                                 [](const Shunt& shunt) { return !shunt.part.id.empty(); });
   if (contacts) table.columns.push_back({"Switch", true});
+  if (parts) table.columns.insert(table.columns.end(), {{"Resistor"}, {"Calibration due"}});
   for (const Shunt& shunt : setup.shunts) {
     TableRow row{{shunt.name, ohms(shunt.resistance), pointName(setup.bridge, shunt.a),
                   pointName(setup.bridge, shunt.b), ohms(shunt.wires)},
                  {}};
     if (contacts) row.cells.push_back(ohms(shunt.contact));
+    if (parts) row.cells.push_back(shunt.part.id);
+    if (parts) row.cells.push_back(shunt.part.due ? dateText(*shunt.part.due) : "");
     table.rows.push_back(std::move(row));
   }
   return table;

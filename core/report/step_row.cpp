@@ -63,6 +63,7 @@ std::vector<StepRow> plannedRows(const Setup& setup, const SetupPrediction& pred
     row.label = planned.label;
     row.closed = closedNames(setup, planned);
     row.hold = planned.hold;
+    row.settle = planned.settle;
     const Result<Prediction>& predicted = prediction.steps[step];
     if (!predicted) {
       row.reason = "Cannot be predicted: " + predicted.error().text();

@@ -18,6 +18,7 @@ struct StepRow {
   std::string label;
   std::string closed;  ///< names of the closed shunts, "none" for a zero step
   Duration hold;
+  Duration settle;
   Polarity polarity = Polarity::None;
   std::optional<double> simulated;
   std::optional<double> expandedStrain;  ///< U of `simulated`, scope strain (of a transducer load)

@@ -70,6 +70,7 @@ Table planTable(const Setup& setup, const SetupPrediction& prediction, const Bud
               {{"Step", true},
                {"Label"},
                {"Shunts closed"},
+               {"Settle, s", true},
                {"Hold, s", true},
                {"Polarity"},
                numeric("Simulated", simulatedUnit),
@@ -85,7 +86,8 @@ Table planTable(const Setup& setup, const SetupPrediction& prediction, const Bud
   const int simulatedDecimals = decimalsOf(rows, &StepRow::simulated);
   const int expectedDecimals = decimalsOf(rows, &StepRow::expected);
   for (const StepRow& row : rows) {
-    TableRow line{{std::to_string(row.step + 1), row.label, row.closed, formatNumber(row.hold.base(), 6)},
+    TableRow line{{std::to_string(row.step + 1), row.label, row.closed, formatNumber(row.settle.base(), 6),
+                   formatNumber(row.hold.base(), 6)},
                   {}};
     if (row.expected) {
       const auto more = {std::string(polarityWord(row.polarity)),

@@ -42,6 +42,8 @@ std::string refusal(const Channel& from, const ChannelParts& parts, const Channe
   const Document before = sample::documentOf({from, named(to, "TP-31")});
   const Applied applied = withApplied(before, 0, parts, second);
   EXPECT_EQ(applied.document, before);
+  EXPECT_EQ(applied.refusedAt.size(), applied.refused.size());
+  for (const std::size_t at : applied.refusedAt) EXPECT_EQ(at, 1u);
   return applied.refused.size() == 1 ? applied.refused[0] : "taken";
 }
 
@@ -170,6 +172,8 @@ TEST(Apply, DropsReadingsOfOpenChecksWhenOtherShuntsClose) {
   const Channel after = handed(from, plan, to);
   EXPECT_EQ(after.checks[0], to.checks[0]) << "a closed check never changes";
   EXPECT_EQ(after.checks[1].readings, (std::vector<std::optional<Measured>>(9)));
+  EXPECT_EQ(droppedReadings(to, after), 9u);
+  EXPECT_EQ(droppedReadings(to, to), 0u);
 }
 
 TEST(Apply, KeepsOhmmeterReadingsWhereShuntAndJumpersAreTheSame) {

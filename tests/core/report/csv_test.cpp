@@ -78,6 +78,15 @@ TEST(ReportCsv, HasOneRowAStepACheckAndReadsBackWithTheSameNumbers) {
   EXPECT_EQ(closed["verdict"], "pass");
 }
 
+TEST(ReportCsv, AStepHasItsTimes) {
+  Channel channel = channelWith(0, -1001);
+  channel.setup.sequence[1].hold = 2.5_s;
+  channel.setup.sequence[1].settle = 0.75_s;
+  auto closed = row(parsed(reportCsv(documentOf(channel))), 1);
+  EXPECT_EQ(closed["hold_s"], "2.5");
+  EXPECT_EQ(closed["settle_s"], "0.75");
+}
+
 TEST(ReportCsv, NegativeNumbersAreNeverTouched) {
   auto closed = row(parsed(reportCsv(documentOf(channelWith(0, -1001.5)))), 1);
   EXPECT_EQ(closed["reading"], "-1001.5");
@@ -139,6 +148,7 @@ TEST(ReportCsv, ColumnsStandInTheOrderOfTheManual) {
                                             "label",
                                             "closed_shunts",
                                             "hold_s",
+                                            "settle_s",
                                             "polarity",
                                             "simulated",
                                             "expanded_uncertainty_strain",

@@ -96,6 +96,32 @@ TEST(Report, LeadsHaveATableWithTheirWire) {
   EXPECT_EQ(leads->rows.front().cells[2], "resistance given");
 }
 
+TEST(Report, ShuntsSayWhichResistorsTheyAreMadeOfAndWhenTheseAreDue) {
+  Channel channel = checkedChannel();
+  EXPECT_THAT(std::string(Words(reportOf(documentOf(channel)))), Not(HasSubstr("Calibration due")));
+  channel.setup.shunts[0].part = {"AF-0101", dateFromText("2027-03-31"), {}};
+  const std::string words = Words(reportOf(documentOf(channel)));
+  EXPECT_THAT(words, HasSubstr("Own wires | Resistor | Calibration due | \nR1 | 174.65 kΩ | "));
+  EXPECT_THAT(words, HasSubstr("0 Ω | AF-0101 | 2027-03-31 | \nR2 | "));
+  EXPECT_THAT(words, HasSubstr("0 Ω |  |  | \n")) << "of the other nothing is known";
+}
+
+TEST(Report, SaysHowReadingsAreTakenWhereThatIsKnown) {
+  Channel channel = checkedChannel();
+  EXPECT_THAT(std::string(Words(reportOf(documentOf(channel)))), Not(HasSubstr("Acquisition")));
+  channel.setup.instrument.range = 4.0_mV_per_V;
+  channel.setup.acquisition = {100.0_Hz, {FilterKind::Bessel, 4, 10.0_Hz, {}}, 60.0_Hz, 1e-3};
+  std::string words = Words(reportOf(documentOf(channel)));
+  for (const char* part : {"Range: ±4 mV/V", "Sample rate: 100 Hz", "Filter: Bessel of order 4, 10 Hz",
+                           "Mains hum averaged out: 60 Hz", "Settled to: 0.1 % of a step"})
+    EXPECT_THAT(words, HasSubstr(part));
+  channel.setup.acquisition = {{}, {FilterKind::MovingAverage, 2, {}, 0.25_s}, {}, 1e-3};
+  words = Words(reportOf(documentOf(channel)));
+  for (const char* part :
+       {"Sample rate: not given", "Filter: moving average over 0.25 s", "Mains hum averaged out: none"})
+    EXPECT_THAT(words, HasSubstr(part));
+}
+
 TEST(Report, NamesTheRecordingWithItsHash) {
   Channel channel = checkedChannel();
   channel.checks[0].recording = RecordingReference{"recordings/pre.csv", 1234, std::string(64, 'e'), "TP-01"};

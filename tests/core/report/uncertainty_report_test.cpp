@@ -90,8 +90,9 @@ TEST(UncertaintyReport, ThePlanGivesUOfBothScopesAndSaysKOnce) {
               HasSubstr("Simulated, µm/m | U of simulated (strain), µm/m | Output, mV/V | Expected, µm/m | "
                         "U of expected (chain), µm/m | "));
   // Derived: chain U = 2 x 1.0000; strain: 1 % of 1000 and 0.998 make 10.05, U = 20.1.
-  EXPECT_THAT(words,
-              HasSubstr("2 | large | R1 | 2 | negative | -1000.00 | 20 | -0.500501 | -1001.00 | 2.0 | "));
+  EXPECT_THAT(
+      words,
+      HasSubstr("2 | large | R1 | 0.5 | 2 | negative | -1000.00 | 20 | -0.500501 | -1001.00 | 2.0 | "));
   const std::string sentence = "U is the expanded uncertainty: coverage probability 95.45 %, k = 2.";
   const std::size_t first = words.find(sentence);
   ASSERT_NE(first, std::string::npos);
@@ -211,7 +212,7 @@ TEST(UncertaintyReport, ABadStatementIsNamedAndTheRestIsShown) {
   EXPECT_THAT(words, HasSubstr("gauge factor | 2 | u = -1 |  | refused: "));
   EXPECT_THAT(
       words,
-      HasSubstr("2 | large | R1 | 2 | negative | -1000.00 | not known | -0.500501 | -1001.00 | 4.5 | "));
+      HasSubstr("2 | large | R1 | 0.5 | 2 | negative | -1000.00 | not known | -0.500501 | -1001.00 | 4.5 | "));
 }
 
 TEST(UncertaintyReport, CorrelationOfTheStepsIsPrintedForUpToTwelve) {
