@@ -28,6 +28,15 @@ ShuntPlace usualPlace(const Bridge&, Polarity polarity) {
   return {armBegin(arm), armEnd(arm)};
 }
 
+ShuntPlace placeInPlan(const Setup& setup, Polarity polarity) {
+  for (const Shunt& shunt : setup.shunts) {
+    const ShuntPlace place{shunt.a, shunt.b, shunt.wires, shunt.contact};
+    const auto response = shuntResponse(setup, place);
+    if (response && (response->slope > 0) == (polarity == Polarity::Positive)) return place;
+  }
+  return usualPlace(setup.bridge, polarity);
+}
+
 Stimulus stimulusOf(const Bridge& bridge, double level) {
   return isTransducer(bridge) ? level / bridge.rating.capacity : level / 1e6;
 }

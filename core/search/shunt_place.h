@@ -19,6 +19,10 @@ struct ShuntPlace {
 /// quarter bridge these are the completion arm beside the gauge, and the gauge.
 ShuntPlace usualPlace(const Bridge& bridge, Polarity polarity);
 
+/// Where the plan's first shunt of that polarity is, with its wires and contact; the usual place when it has
+/// none.
+ShuntPlace placeInPlan(const Setup& setup, Polarity polarity);
+
 /// The wanted resistance for one level at one place: the exact inverse of the network, wires and contact
 /// taken off. `level` in the unit of `simulatedUnitText`, with its sign. Fails when no resistance gives that
 /// level, and says the nearest that one can.
