@@ -122,8 +122,12 @@ int check(const Options& options) {
   if (!checked) return fail(checked.error());
   const auto missing = options.channel.empty() ? unchecked(*document, *checked) : std::vector<std::string>{};
   if (!missing.empty()) note("the recording has no column for " + listed(missing) + ", not checked.");
+  const core::Date day = core::dateFromText(options.date).value_or(today());
   for (const CheckedChannel& one : *checked)
-    if (!one.channel) note(one.channel.error().text());
+    if (!one.channel)
+      note(one.channel.error().text());
+    else
+      noteOverdue(one.name, one.channel->setup, day);
 
   Exit exit = exitOf(*checked);
   bool saved = false;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/files.h"
 
+#include <QDate>
 #include <QFileInfo>
 
 #include "core/document/json_reader.h"
@@ -65,6 +66,11 @@ std::vector<std::string> closedShunts(const core::Setup& setup, std::size_t step
   std::vector<std::string> names;
   for (const std::size_t shunt : setup.sequence[step].closed) names.push_back(setup.shunts[shunt].name);
   return names;
+}
+
+core::Date today() {
+  const QDate day = QDate::currentDate();
+  return std::chrono::year(day.year()) / day.month() / day.day();
 }
 
 std::string joined(const std::vector<std::string>& words, const std::string& between) {

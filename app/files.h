@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/document/document.h"
+#include "core/units/date.h"
 #include "core/units/result.h"
 
 // What several commands do with the files and names that the command line gives.
@@ -33,6 +34,9 @@ std::string fullCheckName(const std::string& name);
 
 /// Names of the shunts that `step` closes.
 std::vector<std::string> closedShunts(const core::Setup& setup, std::size_t step);
+
+/// The day that due dates are compared with where no other is given: the computer's.
+core::Date today();
 
 std::string joined(const std::vector<std::string>& words, const std::string& between);
 /// `words` between commas, the first twelve when there are more.

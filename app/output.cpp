@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "core/plan/overdue.h"
 #include "core/units/notation.h"
 
 namespace app {
@@ -94,6 +95,11 @@ int print(const Json& json, Exit exit) {
 void note(const std::string& text) {
   const std::string line = "shuntwright: " + harmless(text, false) + "\n";
   std::fwrite(line.data(), 1, line.size(), stderr);
+}
+
+void noteOverdue(const std::string& channel, const core::Setup& setup, core::Date day) {
+  const std::string sentence = core::overdueSentence(setup, day);
+  if (!sentence.empty()) note(channel + ": " + sentence);
 }
 
 int fail(const core::Error& error) {

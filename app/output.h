@@ -6,7 +6,9 @@
 #include <string>
 #include <vector>
 
+#include "core/plan/setup.h"
 #include "core/report/report.h"
+#include "core/units/date.h"
 #include "core/units/quantity.h"
 #include "core/units/result.h"
 
@@ -53,5 +55,7 @@ int print(const Json& json, Exit exit);
 /// Writes a remark or an error to standard error, one line.
 void note(const std::string& text);
 int fail(const core::Error& error);
+/// A remark on the resistors of a channel that were overdue on `day`, if any.
+void noteOverdue(const std::string& channel, const core::Setup& setup, core::Date day);
 
 }  // namespace app

@@ -164,6 +164,7 @@ int predict(const Options& options) {
   for (const std::size_t index : *chosen) {
     const Predicted predicted = predictedChannel(*document->channels[index], *trials);
     if (complain(predicted)) exit = BadInput;
+    noteOverdue(predicted.channel.name, predicted.channel.setup, today());
     steps += predicted.prediction.steps.size();
     if (options.json)
       json["channels"].push_back(channelJson(options, predicted, *trials));

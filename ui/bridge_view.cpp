@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/plan/overdue.h"
 #include "ui/bridge/bridge_painter.h"
 
 namespace ui {
@@ -70,9 +71,12 @@ QString BridgeView::description() const {
 
 /// The sequence shows a closed check as it was judged; this drawing always shows the plan.
 QString BridgeView::noticeNow() const {
+  if (!m_channel) return {};
+  const QString overdue = toQString(core::overdueSentence(setup(), m_session.today()));
   const core::Check* check = m_session.check();
-  if (!m_channel || !check || !check->closedWith || *check->closedWith == setup()) return {};
-  return tr("Shows the plan as it is now; the chosen check was judged by another set-up.");
+  if (!check || !check->closedWith || *check->closedWith == setup()) return overdue;
+  const QString other = tr("Shows the plan as it is now; the chosen check was judged by another set-up.");
+  return overdue.isEmpty() ? other : other + ' ' + overdue;
 }
 
 /// Takes over what the session shows now; draws anew only when that is something else.

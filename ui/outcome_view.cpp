@@ -14,6 +14,7 @@
 #include <QtCharts/QValueAxis>
 #include <algorithm>
 
+#include "core/plan/overdue.h"
 #include "core/report/figures.h"
 #include "core/report/tables.h"
 #include "ui/outcome/deviation_plot.h"
@@ -240,8 +241,7 @@ void OutcomeView::showWords(const std::optional<Pair>& compared, const QString& 
     m_shownVerdict = assessment.verdict;
     figures = core::figuresOf(*channel, *m_session.evaluation(), *check);
   }
-  m_notice->setVisible(compared && !compared->comparison.setupDifferences.empty());
-  if (compared) m_notice->setText(toQString(core::setupDifferenceSentence(compared->comparison)));
+  showNotice(compared);
   m_verdict->setText(withWholeUnits(words));
   m_verdict->setAccessibleName(words);
   m_each->setVisible(compared.has_value());
@@ -257,6 +257,22 @@ void OutcomeView::showWords(const std::optional<Pair>& compared, const QString& 
   setTextColour(m_notice, colours.selected);
   setTextColour(m_scope, colours.quiet);
   setAccessibleDescription(words + " " + each + " " + m_figures->accessibleDescription());
+}
+
+/// What the words below rest on: set-ups that differ, resistors that were overdue on the day of the check.
+void OutcomeView::showNotice(const std::optional<Pair>& compared) {
+  QStringList sentences;
+  if (compared && !compared->comparison.setupDifferences.empty())
+    sentences << toQString(core::setupDifferenceSentence(compared->comparison));
+  if (m_session.channel()) {
+    const core::Check* check = m_session.check();
+    const auto day = check ? core::dateFromText(check->date) : std::nullopt;
+    const std::string overdue =
+        core::overdueSentence(m_session.shownSetup(), day.value_or(m_session.today()));
+    if (!overdue.empty()) sentences << toQString(overdue);
+  }
+  m_notice->setText(sentences.join(' '));
+  m_notice->setVisible(!sentences.isEmpty());
 }
 
 QString OutcomeView::sentenceOf(std::size_t check) const {

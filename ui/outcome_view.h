@@ -58,6 +58,7 @@ class OutcomeView : public QWidget {
   bool canBeDrawn() const;
   QString whatIsMissing() const;
   void showWords(const std::optional<Pair>& pair, const QString& missing);
+  void showNotice(const std::optional<Pair>& compared);
   /// "pre-test: Fail: 1 of 4 ..."
   QString sentenceOf(std::size_t check) const;
   void showCharts(const std::optional<Pair>& pair);

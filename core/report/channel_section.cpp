@@ -2,6 +2,7 @@
 #include "core/report/channel_section.h"
 
 #include "core/plan/heating.h"
+#include "core/plan/overdue.h"
 #include "core/report/figures.h"
 #include "core/report/setup_entries.h"
 #include "core/report/step_row.h"
@@ -117,6 +118,10 @@ Section checkSection(const Document& document, std::size_t index, const ChannelE
   Section section{channel.name + ", check " + check.name, 2, {}};
   section.blocks.push_back(Paragraph{judged.assessment.reason, judged.assessment.verdict});
   section.blocks.push_back(checkEntries(channel, check));
+  if (const auto day = dateFromText(check.date)) {
+    const std::string overdue = overdueSentence(setupOf(channel, check), *day);
+    if (!overdue.empty()) section.blocks.push_back(Caution{overdue});
+  }
   if (judged.assessment.steps.empty()) return section;
   section.blocks.push_back(checkTable(channel, evaluation, number));
   if (const auto& zero = judged.prediction.zero; !zero) {
