@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/overdue.h"
+
+#include <algorithm>
+
+#include "core/stock/resistor.h"
+
+namespace core {
+
+std::vector<std::size_t> overdueShunts(const Setup& setup, Date day) {
+  std::vector<std::size_t> overdue;
+  for (std::size_t shunt = 0; shunt < setup.shunts.size(); ++shunt) {
+    const bool closed = std::any_of(setup.sequence.begin(), setup.sequence.end(), [shunt](const Step& step) {
+      return std::find(step.closed.begin(), step.closed.end(), shunt) != step.closed.end();
+    });
+    if (closed && isOverdue(setup.shunts[shunt].part.due, day)) overdue.push_back(shunt);
+  }
+  return overdue;
+}
+
+std::string overdueSentence(const Setup& setup, Date day) {
+  std::string list;
+  for (const std::size_t index : overdueShunts(setup, day)) {
+    const Shunt& shunt = setup.shunts[index];
+    list += (list.empty() ? "" : ", ") + resistorName(shunt) + " (";
+    if (!shunt.part.id.empty()) list += "shunt " + shunt.name + ", ";
+    list += "due " + dateText(*shunt.part.due) + ")";
+  }
+  return list.empty() ? list : "Overdue for calibration on " + dateText(day) + ": " + list + ".";
+}
+
+}  // namespace core
