@@ -153,6 +153,9 @@ void MainWindow::buildViews() {
   resetLayout();
   connect(m_setup, &SetupForm::refused, this, &MainWindow::warn);
   connect(m_sequence, &SequencePane::refused, this, &MainWindow::warn);
+  connect(m_sequence, &SequencePane::patternWanted, this, &MainWindow::layOutSequence);
+  connect(m_sequence, &SequencePane::resistorsWanted, this, &MainWindow::chooseResistors);
+  connect(m_sequence, &SequencePane::runWanted, this, [this] { showPage(m_run); });
   connect(&m_sequence->checks(), &CheckBar::recordingWanted, this, &MainWindow::takeRecording);
   connect(m_bridge, &BridgeView::partActivated, this, [this](const BridgePart& part) {
     if (part.kind == BridgePart::Kind::Arm) m_setup->focusField(QString("arm%1").arg(part.index + 1));

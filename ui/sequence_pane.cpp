@@ -124,6 +124,12 @@ QWidget* SequencePane::stepsPage() {
   tools->addWidget(tool("twoSided", tr("Two-sided"),
                         tr("Lay out zero, positive shunts rising, zero, negative shunts rising, zero"),
                         [this] { layOutTwoSided(); }));
+  tools->addWidget(tool("fromPattern", tr("From pattern…"),
+                        tr("Lay out up and down, repeats, random order and other patterns"),
+                        [this] { emit patternWanted(); }));
+  tools->addWidget(tool("guidedRun", tr("Guided run"),
+                        tr("Be led through the check step by step, in large type"),
+                        [this] { emit runWanted(); }));
   tools->addStretch();
   tools->addWidget(m_checks->comparison());
   return page(tools, m_steps);
@@ -144,6 +150,9 @@ QWidget* SequencePane::shuntsPage() {
       tool("addShunt", tr("Add shunt"), tr("Add a resistor across arm 2"), [this] { addShunt(); }));
   tools->addWidget(tool("removeShunt", tr("Remove"), tr("Remove the chosen shunt, from the steps too"),
                         [this] { removeShunt(); }));
+  tools->addWidget(tool("chooseResistors", tr("Choose resistors…"),
+                        tr("Find the resistors that come nearest to the levels wanted"),
+                        [this] { emit resistorsWanted(); }));
   tools->addStretch();
   return page(tools, m_shunts);
 }

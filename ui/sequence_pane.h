@@ -54,6 +54,9 @@ class SequencePane : public QTabWidget {
 
  signals:
   void refused(const QString& reason);
+  void patternWanted();
+  void resistorsWanted();
+  void runWanted();
 
  private:
   QWidget* stepsPage();
