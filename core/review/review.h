@@ -17,26 +17,27 @@ enum class Severity : std::uint8_t {
   Warning,  ///< weakens the check
   Fault,    ///< the check cannot succeed, or something can be damaged
 };
+inline constexpr std::size_t severityCount = 3;
 /// "note", "warning", "fault".
 std::string_view severityWord(Severity severity);
 
 enum class FindingKind : std::uint8_t {
-  CannotPredict,
-  RangeOverrun,
-  BelowUncertainty,
-  Duplicate,
-  Gap,
-  UnbalancedPolarities,
-  MissingZero,
-  HoldTooShort,
-  SettleTooShort,
-  ShuntPower,
-  PowerDensity,
-  OppositePolarity,
-  ShuntThroughLeads,
-  OverdueResistor,
-  PartChanged,
-  ShortcutError,
+  CannotPredict,     ///< a step without an expected reading, or without its uncertainty
+  RangeOverrun,      ///< more output than the instrument takes, balanced or not
+  BelowUncertainty,  ///< a level no greater than the expanded uncertainty of its reading (chain)
+  Duplicate,         ///< steps, levels or shunts that say the same twice; one resistor at two places at once
+  Gap,               ///< between levels of one side, wider than twice the median spacing
+  UnbalancedPolarities,  ///< levels without a counterpart within the limit or 2 %, whichever is wider
+  MissingZero,           ///< at the start, between the sides, at the end
+  HoldTooShort,          ///< for one second, the samples, or whole mains periods
+  SettleTooShort,        ///< for the filter
+  ShuntPower,            ///< heat in a calibration resistor
+  PowerDensity,          ///< heat in a grid above the handbook's range
+  OppositePolarity,      ///< to what a label or a shunt's name says
+  ShuntThroughLeads,     ///< at the instrument, with leads between it and the arm that it is meant for
+  OverdueResistor,       ///< calibration due, or within 30 days
+  PartChanged,           ///< the stock says otherwise than the shunt
+  ShortcutError,         ///< what R/(F N (R + Rs)) misses because of unequal arms or N as set
 };
 inline constexpr std::size_t findingKindCount = 16;
 /// "range_overrun" in JSON.
@@ -59,8 +60,11 @@ struct Finding {
   std::vector<Mend> mends;           ///< the best first; empty: only somebody at the bench can mend it
 };
 
-/// Looks through the plan of `channel`; faults first, then in the order of the sequence. `evaluation` must be
-/// that of `channel`; `stock` and `today` say which resistors are overdue or have been measured anew.
+/// Looks through the plan of `channel`; faults first, then in the order of the sequence, what is of no step
+/// last. `evaluation` must be that of `channel`; `stock` and `today` say which resistors are overdue or have
+/// been measured anew. What recurs is one finding at its first step: a level that is taken again, steps that
+/// are all too short, shunts at one wrong place. The first mend of a finding takes it away, or leaves a less
+/// severe one, and makes no new fault. Thresholds without a source are common practice; each says so.
 std::vector<Finding> review(const Channel& channel, const ChannelEvaluation& evaluation, const Stock& stock,
                             Date today);
 

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "core/document/edits.h"
+#include "core/review/reviewed_plan.h"
+#include "core/review/shunt_place.h"
+#include "core/review/stated_polarity.h"
+#include "core/units/text.h"
+
+namespace core {
+namespace {
+
+constexpr const char* whyOpposite =
+    "Either the shunt lies on the wrong arm, the signal leads are exchanged, or the label is wrong.";
+
+/// A step whose label, or whose only shunt's name, says the other polarity.
+struct Contradiction {
+  std::size_t step = 0;
+  bool byLabel = true;
+  Polarity said = Polarity::None;
+};
+
+Polarity said(const Setup& setup, std::size_t step, bool& byLabel) {
+  const Step& planned = setup.sequence[step];
+  const Polarity label = statedPolarity(planned.label);
+  byLabel = label != Polarity::None || planned.closed.size() != 1;
+  return byLabel ? label : statedPolarity(setup.shunts[planned.closed.front()].name);
+}
+
+Channel withTextsTurned(Channel channel, const std::vector<Contradiction>& wrong) {
+  for (const Contradiction& one : wrong) {
+    Step step = channel.setup.sequence[one.step];
+    if (one.byLabel) {
+      step.label = withPolarityTurned(step.label, one.said);
+      channel = withStep(std::move(channel), one.step, std::move(step));
+    } else {
+      const std::size_t index = step.closed.front();
+      Shunt shunt = channel.setup.shunts[index];
+      // Turned once, a shunt of several steps no longer says what was wrong.
+      shunt.name = withPolarityTurned(shunt.name, one.said);
+      channel = withShunt(std::move(channel), index, std::move(shunt));
+    }
+  }
+  return channel;
+}
+
+/// The shunts that `wrong` steps close; none when one of them cannot be moved, or does right elsewhere.
+std::vector<std::size_t> movable(const Setup& setup, const std::vector<Contradiction>& wrong,
+                                 const std::vector<std::size_t>& right) {
+  std::vector<std::size_t> shunts;
+  for (const Contradiction& one : wrong)
+    for (const std::size_t shunt : setup.sequence[one.step].closed) {
+      const bool known = std::find(shunts.begin(), shunts.end(), shunt) != shunts.end();
+      if (!known) shunts.push_back(shunt);
+      if (!placeOf(setup.bridge, setup.shunts[shunt])) return {};
+    }
+  for (const std::size_t step : right)
+    for (const std::size_t shunt : setup.sequence[step].closed)
+      if (std::find(shunts.begin(), shunts.end(), shunt) != shunts.end()) return {};
+  return shunts;
+}
+
+std::vector<Mend> mendsOf(const Setup& setup, const std::vector<Contradiction>& wrong,
+                          const std::vector<std::size_t>& right) {
+  const std::string text = wrong.front().byLabel ? "label" : "name";
+  const bool all = wrong.size() > 1 && right.empty();
+  std::vector<Mend> mends = {{all ? std::string("Correct all labels") : "Correct the " + text,
+                              [wrong](const Channel& channel) { return withTextsTurned(channel, wrong); }}};
+  auto shunts = movable(setup, wrong, right);
+  if (shunts.empty()) return mends;
+  const std::string what = shunts.size() == 1 ? inQuotes(setup.shunts[shunts.front()].name) : "the shunts";
+  mends.push_back({"Move " + what + " to the neighbouring arm", [shunts](Channel channel) {
+                     for (const std::size_t shunt : shunts)
+                       if (const auto moved = onNeighbour(channel.setup.bridge, channel.setup.shunts[shunt]))
+                         channel = withShuntAt(std::move(channel), shunt, moved->a, moved->b);
+                     return channel;
+                   }});
+  return mends;
+}
+
+/// Of one step, and of those that close the same under the same label or the same wrong name.
+void addOne(const ReviewedPlan& plan, std::vector<Finding>& findings, const std::vector<Contradiction>& same,
+            const std::vector<std::size_t>& right) {
+  const Setup& setup = plan.setup();
+  const Contradiction& first = same.front();
+  const Step& step = setup.sequence[first.step];
+  const double reading = plan.evaluation.prediction.steps[first.step]->reading.base();
+  const std::string text = first.byLabel
+                               ? "Its label " + inQuotes(step.label)
+                               : "Its shunt's name " + inQuotes(setup.shunts[step.closed.front()].name);
+  std::optional<std::size_t> shunt;
+  if (step.closed.size() == 1) shunt = step.closed.front();
+  findings.push_back({FindingKind::OppositePolarity, Severity::Fault, first.step, shunt,
+                      text + " says " + std::string(polarityWord(first.said)) + ", it will read " +
+                          readingText(setup, reading) + ".",
+                      whyOpposite, mendsOf(setup, same, right)});
+}
+
+void addAll(const ReviewedPlan& plan, std::vector<Finding>& findings,
+            const std::vector<Contradiction>& wrong) {
+  const Setup& setup = plan.setup();
+  const std::size_t step = wrong.front().step;
+  findings.push_back({FindingKind::OppositePolarity,
+                      Severity::Fault,
+                      step,
+                      {},
+                      "Every label that says a polarity says the other one, in " +
+                          countText(wrong.size(), "step") + ": " + stepText(setup, step) + " will read " +
+                          readingText(setup, plan.evaluation.prediction.steps[step]->reading.base()) + ".",
+                      whyOpposite,
+                      mendsOf(setup, wrong, {})});
+}
+
+/// Whether the sign of a step is beyond its uncertainty.
+bool isCertain(const ReviewedPlan& plan, std::size_t step) {
+  const auto& closed = plan.setup().sequence[step].closed;
+  const auto level = std::find_if(plan.levels.begin(), plan.levels.end(),
+                                  [&](const ReviewedLevel& one) { return one.closed == closed; });
+  return level != plan.levels.end() && !isBelowUncertainty(*level);
+}
+
+}  // namespace
+
+void findOppositePolarity(const ReviewedPlan& plan, std::vector<Finding>& findings) {
+  const Setup& setup = plan.setup();
+  std::vector<Contradiction> wrong;
+  std::vector<std::size_t> right;
+  for (std::size_t step = 0; step < setup.sequence.size(); ++step) {
+    const auto& prediction = plan.evaluation.prediction.steps[step];
+    if (!prediction || !isCertain(plan, step)) continue;
+    bool byLabel = true;
+    const Polarity stated = said(setup, step, byLabel);
+    if (stated == prediction->polarity) right.push_back(step);
+    if (stated != Polarity::None && stated != prediction->polarity) wrong.push_back({step, byLabel, stated});
+  }
+  if (right.empty() && wrong.size() > 1) return addAll(plan, findings, wrong);
+  while (!wrong.empty()) {
+    const Contradiction first = wrong.front();
+    const auto other = std::stable_partition(wrong.begin(), wrong.end(), [&](const Contradiction& one) {
+      const Step &step = setup.sequence[one.step], &like = setup.sequence[first.step];
+      return step.closed == like.closed && one.byLabel == first.byLabel &&
+             (!one.byLabel || step.label == like.label);
+    });
+    addOne(plan, findings, {wrong.begin(), other}, right);
+    wrong.erase(wrong.begin(), other);
+  }
+}
+
+}  // namespace core

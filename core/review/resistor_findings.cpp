@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/document/apply.h"
+#include "core/document/edits.h"
+#include "core/review/reviewed_plan.h"
+#include "core/units/notation.h"
+#include "core/units/text.h"
+
+namespace core {
+namespace {
+
+constexpr int soon_days = 30;  ///< common practice, no source
+
+std::string dayText(const std::optional<Date>& day) { return day ? dateText(*day) : "no day"; }
+
+std::string ohmText(Resistance resistance) {
+  return formatQuantity(resistance.base(), UnitFamily::Resistance, {}, 7);
+}
+
+bool isSoon(Date due, Date today) {
+  return std::chrono::sys_days(due) - std::chrono::sys_days(today) <= std::chrono::days(soon_days);
+}
+
+/// The shunt with what the stock says of its part; none when the stock does not hold it.
+std::optional<Channel> withStockValue(const Channel& channel, const Stock& stock, std::size_t shunt) {
+  const std::string& id = channel.setup.shunts[shunt].part.id;
+  if (id.empty()) return std::nullopt;
+  if (const Resistor* resistor = findResistor(stock, id)) return withResistor(channel, shunt, *resistor);
+  const DecadeBox* box = findBox(stock, id);
+  if (!box) return std::nullopt;
+  // A box is set to any value: only what its label says can have changed.
+  Channel changed = channel;
+  changed.setup.shunts[shunt].part.due = box->due;
+  changed.setup.shunts[shunt].part.rating = box->rating;
+  return changed;
+}
+
+/// What differs between the shunt and the stock, in words; empty when nothing does.
+std::string differences(const Channel& was, const Channel& is, std::size_t shunt) {
+  const Shunt &old = was.setup.shunts[shunt], &now = is.setup.shunts[shunt];
+  std::string text;
+  const auto add = [&](const std::string& what) { text += (text.empty() ? "" : ", ") + what; };
+  if (old.resistance != now.resistance)
+    add(ohmText(now.resistance) + " instead of " + ohmText(old.resistance));
+  const Input input{InputKind::Shunt, shunt};
+  const auto statedOf = [&](const Channel& channel) -> std::optional<Uncertainty> {
+    const auto& stated = channel.setup.uncertainties.stated;
+    const auto found = stated.find(input);
+    return found == stated.end() ? std::nullopt : std::optional(found->second);
+  };
+  const auto before = statedOf(was), after = statedOf(is);
+  if (before != after && after)
+    add(uncertaintyText(is.setup, input, *after) +
+        (before ? " instead of " + uncertaintyText(was.setup, input, *before) : " where nothing is stated"));
+  if (old.part.due != now.part.due)
+    add("due " + dayText(now.part.due) + " instead of " + dayText(old.part.due));
+  if (old.part.rating != now.part.rating) add("another power rating");
+  return text;
+}
+
+Mend stockMend(const Stock& stock, std::vector<std::size_t> shunts) {
+  return {"Take the stock's values", [stock, shunts = std::move(shunts)](Channel channel) {
+            for (const std::size_t shunt : shunts)
+              if (auto next = withStockValue(channel, stock, shunt)) channel = *std::move(next);
+            return channel;
+          }};
+}
+
+/// A stock of the one part, for a mend to keep.
+Stock partOf(const Stock& stock, const std::string& id) {
+  Stock one;
+  if (const Resistor* resistor = findResistor(stock, id)) one.resistors.push_back(*resistor);
+  if (const DecadeBox* box = findBox(stock, id)) one.boxes.push_back(*box);
+  return one;
+}
+
+/// One finding a part: what its first shunt that differs says otherwise.
+void findChangedParts(const ReviewedPlan& plan, std::vector<Finding>& findings) {
+  const auto& shunts = plan.setup().shunts;
+  std::vector<bool> said(shunts.size());
+  for (std::size_t first = 0; first < shunts.size(); ++first) {
+    const auto next = withStockValue(plan.channel, plan.stock, first);
+    if (said[first] || !next) continue;
+    const std::string differ = differences(plan.channel, *next, first);
+    if (differ.empty()) continue;
+    const std::string& id = shunts[first].part.id;
+    std::vector<std::size_t> same;
+    for (std::size_t k = first; k < shunts.size(); ++k)
+      if (shunts[k].part.id == id) {
+        same.push_back(k);
+        said[k] = true;
+      }
+    findings.push_back({FindingKind::PartChanged,
+                        Severity::Warning,
+                        {},
+                        first,
+                        "The stock says otherwise of " + inQuotes(id) + ": " + differ + ".",
+                        "The plan expects what the resistor was, not what it is.",
+                        {stockMend(partOf(plan.stock, id), std::move(same))}});
+  }
+}
+
+/// The day that the stock has for a part; none when it does not hold it or does not watch it.
+std::optional<Date> dueInStock(const Stock& stock, const std::string& id) {
+  if (const Resistor* resistor = findResistor(stock, id)) return resistor->due;
+  if (const DecadeBox* box = findBox(stock, id)) return box->due;
+  return std::nullopt;
+}
+
+/// The earlier of what the shunt and the stock say.
+std::optional<Date> dueOf(const Shunt& shunt, const Stock& stock) {
+  const auto inStock = shunt.part.id.empty() ? std::nullopt : dueInStock(stock, shunt.part.id);
+  if (!shunt.part.due || !inStock) return shunt.part.due ? shunt.part.due : inStock;
+  return std::min(*shunt.part.due, *inStock);
+}
+
+/// Whether the stock knows a later day for the same part, so that its values mend it.
+bool isRenewed(const Stock& stock, const std::string& id, Date today) {
+  if (!findResistor(stock, id) && !findBox(stock, id)) return false;
+  const auto due = dueInStock(stock, id);
+  return !due || !isSoon(*due, today);
+}
+
+void addOverdue(const ReviewedPlan& plan, std::vector<Finding>& findings, Date due,
+                std::vector<std::size_t> same) {
+  const bool overdue = isOverdue(due, plan.today);
+  const Shunt& first = plan.setup().shunts[same.front()];
+  const std::size_t shunt = same.front();
+  std::vector<Mend> mends;
+  if (!first.part.id.empty() && isRenewed(plan.stock, first.part.id, plan.today))
+    mends.push_back(stockMend(partOf(plan.stock, first.part.id), std::move(same)));
+  findings.push_back({FindingKind::OverdueResistor,
+                      overdue ? Severity::Fault : Severity::Note,
+                      {},
+                      shunt,
+                      "The calibration of " + inQuotes(resistorName(first)) +
+                          (overdue ? " was due " : " is due ") + dateText(due) + ".",
+                      overdue ? "What its value is now, nobody vouches for."
+                              : "A check after that day needs it calibrated, or another one.",
+                      std::move(mends)});
+}
+
+/// One finding a resistor, whatever places it is switched to.
+void findOverdue(const ReviewedPlan& plan, std::vector<Finding>& findings) {
+  const auto& shunts = plan.setup().shunts;
+  std::vector<bool> said(shunts.size());
+  for (std::size_t first = 0; first < shunts.size(); ++first) {
+    auto earliest = dueOf(shunts[first], plan.stock);
+    if (said[first] || !earliest) continue;
+    std::vector<std::size_t> same;
+    for (std::size_t k = first; k < shunts.size(); ++k) {
+      if (resistorName(shunts[k]) != resistorName(shunts[first])) continue;
+      same.push_back(k);
+      said[k] = true;
+      if (const auto due = dueOf(shunts[k], plan.stock); due && *due < *earliest) earliest = due;
+    }
+    if (isSoon(*earliest, plan.today)) addOverdue(plan, findings, *earliest, std::move(same));
+  }
+}
+
+}  // namespace
+
+void findResistorTroubles(const ReviewedPlan& plan, std::vector<Finding>& findings) {
+  findOverdue(plan, findings);
+  findChangedParts(plan, findings);
+}
+
+}  // namespace core

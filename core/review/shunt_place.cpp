@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/review/shunt_place.h"
+
+namespace core {
+namespace {
+
+/// Corners of the bridge in the order of the instrument's terminals: P+ P- S+ S-.
+Node cornerOf(Node node) {
+  switch (node) {
+    case Node::PPlus:
+    case Node::SensePlus:
+    case Node::Arm1Begin:
+    case Node::Arm4End:
+      return Node::PPlus;
+    case Node::PMinus:
+    case Node::SenseMinus:
+    case Node::Arm2End:
+    case Node::Arm3Begin:
+      return Node::PMinus;
+    case Node::SPlus:
+    case Node::Arm3End:
+    case Node::Arm4Begin:
+      return Node::SPlus;
+    case Node::SMinus:
+    case Node::Arm1End:
+    case Node::Arm2Begin:
+      return Node::SMinus;
+  }
+  return node;
+}
+
+/// The node on the other half of its half bridge; signal terminals stay.
+Node mirrored(Node node) {
+  switch (node) {
+    case Node::PPlus:
+      return Node::PMinus;
+    case Node::PMinus:
+      return Node::PPlus;
+    case Node::SensePlus:
+      return Node::SenseMinus;
+    case Node::SenseMinus:
+      return Node::SensePlus;
+    case Node::Arm1Begin:
+      return Node::Arm2End;
+    case Node::Arm1End:
+      return Node::Arm2Begin;
+    case Node::Arm2Begin:
+      return Node::Arm1End;
+    case Node::Arm2End:
+      return Node::Arm1Begin;
+    case Node::Arm3Begin:
+      return Node::Arm4End;
+    case Node::Arm3End:
+      return Node::Arm4Begin;
+    case Node::Arm4Begin:
+      return Node::Arm3End;
+    case Node::Arm4End:
+      return Node::Arm3Begin;
+    case Node::SPlus:
+    case Node::SMinus:
+      return node;
+  }
+  return node;
+}
+
+}  // namespace
+
+std::optional<ShuntPlace> placeOf(const Bridge& bridge, const Shunt& shunt) {
+  const Node a = cornerOf(shunt.a), b = cornerOf(shunt.b);
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    const Node begin = cornerOf(armBegin(arm)), end = cornerOf(armEnd(arm));
+    const bool straight = a == begin && b == end, reversed = a == end && b == begin;
+    if (!straight && !reversed) continue;
+    const Node atBegin = pointOf(bridge, straight ? shunt.a : shunt.b);
+    const Node atEnd = pointOf(bridge, straight ? shunt.b : shunt.a);
+    const bool own = atBegin == pointOf(bridge, armBegin(arm)) && atEnd == pointOf(bridge, armEnd(arm));
+    return ShuntPlace{arm, own, reversed};
+  }
+  return std::nullopt;
+}
+
+Shunt atEndsOf(Shunt shunt, std::size_t arm, bool reversed) {
+  shunt.a = reversed ? armEnd(arm) : armBegin(arm);
+  shunt.b = reversed ? armBegin(arm) : armEnd(arm);
+  return shunt;
+}
+
+std::optional<Shunt> onNeighbour(const Bridge& bridge, const Shunt& shunt) {
+  const auto place = placeOf(bridge, shunt);
+  if (!place) return std::nullopt;
+  const std::size_t arm = neighbourOf(place->arm);
+  if (place->atOwnEnds || !templateOf(bridge.type).atArticle[arm])
+    return atEndsOf(shunt, arm, place->reversed);
+  Shunt moved = shunt;
+  moved.a = mirrored(shunt.a);
+  moved.b = mirrored(shunt.b);
+  return moved;
+}
+
+}  // namespace core
