@@ -245,12 +245,23 @@ class Diagnosis {
     if (!follow) return follow.error();
     const auto fitted = fittedResistance(*follow, m_model.conditions().openBeyond.base());
     if (!fitted) return {};
+    if (isLike(*follow, *fitted, &OhmResponse::shorted) || isLike(*follow, *fitted, &OhmResponse::open))
+      return {};
     const auto shown = [](double ohm) { return formatQuantity(rounded(ohm), UnitFamily::Resistance); };
     return hold({OhmFaultKind::WrongResistor,
                  partName(m_model, part) + " is about " + shown(*fitted) + " instead of " +
                      formatQuantity(planned, UnitFamily::Resistance, {}, 6),
                  PartValue{part, *fitted}},
                 Resistance(*fitted));
+  }
+
+  /// Whether no reading tells a resistance of `x` from a short (or an open): then that is what it is.
+  bool isLike(const std::vector<OhmResponse>& follow, double x, double OhmResponse::*end) const {
+    const double range = m_model.conditions().openBeyond.base();
+    return std::all_of(follow.begin(), follow.end(), [&](const OhmResponse& response) {
+      const double fitted = response.at(x), extreme = response.*end;
+      return isSame(fitted, extreme, response.tolerance) || (fitted >= range && extreme >= range);
+    });
   }
 
   /// To three significant digits: an ohmmeter tells no more.

@@ -16,6 +16,14 @@ using Kind = OhmPart::Kind;
 
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
+/// Marks what cannot be reckoned with; it matters only on the way of a measurement.
+constexpr double unusable = -1;
+
+double usableOr(double ohm, bool mayBeZero) {
+  const bool usable = std::isfinite(ohm) && (mayBeZero ? ohm >= 0 : ohm > 0);
+  return usable ? ohm : unusable;
+}
+
 std::size_t rootOf(std::vector<std::size_t>& parent, std::size_t node) {
   while (parent[node] != node) node = parent[node] = parent[parent[node]];
   return node;
@@ -243,7 +251,7 @@ void OhmModel::addResistors(OhmNetwork& network, const WiringState& state, const
     addBranch(network,
               {endNode(place, 0),
                endNode(place, 1),
-               m_setup.shunts[shunt].resistance.base(),
+               usableOr(m_setup.shunts[shunt].resistance.base(), false),
                {Kind::Resistor, fitted},
                1},
               {{{InputKind::Shunt, shunt}, 1}});
@@ -257,7 +265,7 @@ void OhmModel::addClosed(OhmNetwork& network, std::size_t shunt, const Landing& 
     addBranch(network,
               {endNode(resistorOf(laid), end),
                static_cast<NodeIndex>(*landing[end]),
-               0.5 * (laid.wires + laid.contact).base(),
+               usableOr(0.5 * (laid.wires + laid.contact).base(), true),
                {Kind::Shunt, shunt},
                1},
               {{{InputKind::ShuntWires, shunt}, 0.5}, {{InputKind::ShuntContact, shunt}, 0.5}});
@@ -356,9 +364,10 @@ Result<OhmValue> OhmModel::between(const OhmNetwork& network, NodeIndex from, No
   const auto islands = groupsOf(network, false);
   if (islands[from] != islands[to]) return OhmValue{infinite, 0};
   for (const OhmBranch& branch : network.branches)
-    if (branch.ohm < 0 || std::isnan(branch.ohm))
-      return Error{branch.part.kind == Kind::Resistor ? m_resistors[branch.part.index] : "shunts",
-                   "a resistance is negative or no number", "Enter a positive resistance in ohm"};
+    if (branch.ohm < 0 && islands[branch.a] == islands[from])
+      return Error{branch.part.kind == Kind::Resistor ? m_resistors[branch.part.index]
+                                                      : m_setup.shunts[branch.part.index].name,
+                   "a resistance is not a positive finite number", "Enter a resistance in ohm"};
   const auto joined = groupsOf(network, true);
   if (joined[from] == joined[to]) return OhmValue{0, 0};
 
