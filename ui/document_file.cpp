@@ -1,27 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/document_file.h"
 
-#include <QDir>
 #include <QFileInfo>
-#include <QSettings>
-#include <QStandardPaths>
 
 #include "core/document/json_reader.h"
 #include "core/document/json_writer.h"
 #include "ui/safe_file.h"
+#include "ui/state_file.h"
 
 namespace ui {
 namespace {
 
 constexpr qint64 greatestDocument_bytes = 64 << 20;
 constexpr int recentCount = 10;
-
-QSettings stateFile() {
-  QString folder = qEnvironmentVariable("XDG_STATE_HOME");
-  if (folder.isEmpty()) folder = QDir::homePath() + "/.local/state";
-  if (QStandardPaths::isTestModeEnabled()) folder = QDir::tempPath() + "/shuntwright-test-state";
-  return QSettings(folder + "/shuntwright/state.ini", QSettings::IniFormat);
-}
 
 }  // namespace
 

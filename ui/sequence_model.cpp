@@ -15,17 +15,16 @@ namespace ui {
 namespace {
 
 constexpr int fullDigits = 15;
-/// Decimals that show about six digits of the greatest number of a column, so that its points align.
-int decimalsFor(double greatest) {
-  if (!std::isfinite(greatest) || greatest <= 0) return 3;
-  return std::clamp(5 - static_cast<int>(std::floor(std::log10(greatest))), 0, 9);
-}
-
 core::Result<double> typedNumber(const QString& text, core::UnitFamily family, const std::string& unit = {}) {
   return core::parseQuantity(text.toStdString(), family, unit);
 }
 
 }  // namespace
+
+int decimalsFor(double greatest) {
+  if (!std::isfinite(greatest) || greatest <= 0) return 3;
+  return std::clamp(5 - static_cast<int>(std::floor(std::log10(greatest))), 0, 9);
+}
 
 QString closedShuntsText(const core::Setup& setup, const core::Step& step) {
   QStringList names;
@@ -99,6 +98,8 @@ QVariant SequenceModel::headerData(int section, Qt::Orientation orientation, int
       return tr("Shunts closed");
     case PolarityColumn:
       return tr("Polarity");
+    case Settle:
+      return tr("Settle\n[s]");
     case Hold:
       return tr("Hold\n[s]");
     case Simulated:
@@ -129,7 +130,7 @@ Qt::ItemFlags SequenceModel::flags(const QModelIndex& index) const {
   if (!index.isValid()) return flags;
   if (session().checkIsClosed()) return flags;
   const int column = index.column();
-  const bool plan = column == Label || column == Closed || column == Hold;
+  const bool plan = column == Label || column == Closed || column == Settle || column == Hold;
   if (plan || (column == Measured && session().check())) flags |= Qt::ItemIsEditable;
   return flags;
 }
@@ -146,7 +147,7 @@ QVariant SequenceModel::data(const QModelIndex& index, int role) const {
     case Qt::ForegroundRole:
       return foreground(index);
     case Qt::TextAlignmentRole: {
-      const bool number = index.column() == Number || (index.column() >= Hold && index.column() <= Limit);
+      const bool number = index.column() == Number || (index.column() >= Settle && index.column() <= Limit);
       return QVariant(number ? Qt::AlignRight | Qt::AlignVCenter : Qt::AlignLeft | Qt::AlignVCenter);
     }
     default:
@@ -164,8 +165,12 @@ QString SequenceModel::text(int row, int column, bool full) const {
       return QString::number(row + 1);
     case Label:
       return toQString(step.label);
-    case Closed:
-      return closedShuntsText(shownSetup(), step);
+    case Closed: {
+      const QString shunts = closedShuntsText(shownSetup(), step);
+      return full || overdueShunts(row).empty() ? shunts : tr("%1 (overdue)").arg(shunts);
+    }
+    case Settle:
+      return numberText(step.settle.base(), fullDigits);
     case Hold:
       return numberText(step.hold.base(), fullDigits);
     case PolarityColumn:
@@ -221,12 +226,39 @@ QString SequenceModel::assessedText(int row, int column, const NumberText& numbe
   }
 }
 
+/// The day that due dates are compared with: a closed check's own, since nothing that falls due later takes
+/// anything from it.
+std::optional<core::Date> SequenceModel::dayOfUse() const {
+  return session().checkIsClosed() ? core::dateFromText(session().check()->date)
+                                   : std::optional(session().today());
+}
+
+std::vector<std::size_t> SequenceModel::overdueShunts(int row) const {
+  std::vector<std::size_t> overdue;
+  const auto day = dayOfUse();
+  if (!day) return overdue;
+  for (const std::size_t shunt : shownSetup().sequence[static_cast<std::size_t>(row)].closed)
+    if (const auto& due = shownSetup().shunts[shunt].part.due; due && *due < *day) overdue.push_back(shunt);
+  return overdue;
+}
+
+QString SequenceModel::overdueHint(int row) const {
+  QStringList sentences;
+  for (const std::size_t index : overdueShunts(row)) {
+    const core::Shunt& shunt = shownSetup().shunts[index];
+    sentences << tr("%1 is overdue: its calibration was due on %2.")
+                     .arg(toQString(core::resistorName(shunt)), toQString(core::dateText(*shunt.part.due)));
+  }
+  return sentences.join(' ');
+}
+
 QVariant SequenceModel::foreground(const QModelIndex& index) const {
   const auto row = static_cast<std::size_t>(index.row());
   const Colours colours = coloursFor(QPalette());
   const auto& prediction = shownPrediction().steps[row];
   if (index.column() == PolarityColumn)
     return prediction ? colourOf(colours, prediction->polarity) : colours.fail;
+  if (index.column() == Closed && !overdueShunts(index.row()).empty()) return colours.fail;
   if (index.column() == VerdictColumn && shownAssessment())
     return colourOf(colours, shownAssessment()->steps[row].verdict);
   return {};
@@ -235,6 +267,7 @@ QVariant SequenceModel::foreground(const QModelIndex& index) const {
 QString SequenceModel::hint(const QModelIndex& index) const {
   const auto row = static_cast<std::size_t>(index.row());
   const auto& prediction = shownPrediction().steps[row];
+  if (index.column() == Closed && !overdueShunts(index.row()).empty()) return overdueHint(index.row());
   if (!prediction) return toText(prediction.error());
   if (index.column() == Expanded) {
     const auto& uncertainty = shownUncertainty(index.row());
@@ -280,6 +313,12 @@ core::Result<core::Channel> SequenceModel::withCell(core::Channel channel, int r
     if (!closed) return closed.error();
     step.closed = *closed;
   }
+  if (column == Settle) {
+    const auto value = typedNumber(text, core::UnitFamily::Duration);
+    if (!value) return value.error();
+    if (*value < 0) return core::Error{"", "a step cannot settle for less than no time", "Enter 0 or more"};
+    step.settle = core::Duration(*value);
+  }
   if (column == Hold) {
     const auto value = typedNumber(text, core::UnitFamily::Duration);
     if (!value) return value.error();
@@ -295,6 +334,8 @@ QString SequenceModel::editLabel(int column) const {
       return tr("Rename step");
     case Closed:
       return tr("Change closed shunts");
+    case Settle:
+      return tr("Change settling");
     case Hold:
       return tr("Change hold");
     default:

@@ -18,6 +18,7 @@ class SequenceModel : public SheetModel {
     Label,
     Closed,
     PolarityColumn,
+    Settle,
     Hold,
     Simulated,
     Output,
@@ -61,12 +62,17 @@ class SequenceModel : public SheetModel {
   using NumberText = std::function<QString(double value, int decimals)>;
   QString predictedText(int row, int column, const NumberText& number) const;
   QString assessedText(int row, int column, const NumberText& number) const;
+  std::optional<core::Date> dayOfUse() const;
+  std::vector<std::size_t> overdueShunts(int row) const;  ///< of the step's, those past their due date
+  QString overdueHint(int row) const;
   QVariant foreground(const QModelIndex& index) const;
   QString hint(const QModelIndex& index) const;
 
   Decimals m_decimals;
 };
 
+/// Decimals that show about six digits of the greatest number of a column, so that its points align.
+int decimalsFor(double greatest);
 /// The names of the shunts that a step closes, "none" for a zero step.
 QString closedShuntsText(const core::Setup& setup, const core::Step& step);
 /// The shunts named in `text`, separated by commas; empty, "none" and "zero" close nothing.

@@ -21,7 +21,7 @@ SetupForm::SetupForm(Session& session, QWidget* parent) : QScrollArea(parent), m
   groups->setContentsMargins(6, 6, 6, 6);
   m_rows = new SetupRows(session, groups, this);
   for (const auto add : {addChannelGroup, addBridgeGroup, addArmsGroup, addLeadsGroup, addLeaksGroup,
-                         addInstrumentGroup, addHeatingGroup, addLimitsGroup})
+                         addInstrumentGroup, addAcquisitionGroup, addHeatingGroup, addLimitsGroup})
     add(*m_rows);
   groups->addStretch();
   setWidget(m_body);

@@ -10,7 +10,7 @@ namespace ui {
 
 class SetupRows;
 
-/// Every field of the chosen channel's bridge, leads, instrument and limits. Fields that the
+/// Every field of the chosen channel's bridge, leads, instrument, acquisition and limits. Fields that the
 /// template does not use are hidden. Each accepted change is one undo step.
 class SetupForm : public QScrollArea {
   Q_OBJECT

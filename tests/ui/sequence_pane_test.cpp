@@ -89,6 +89,54 @@ TEST_F(Sequence, TypingAHoldThroughTheEditorIsOneUndoStep) {
   EXPECT_EQ(session.history().undoText(), "Change hold");
 }
 
+TEST_F(Sequence, AStepSettlesBeforeItHolds) {
+  ASSERT_EQ(SequenceModel::Settle + 1, SequenceModel::Hold);
+  EXPECT_EQ(pane.steps().model()->headerData(SequenceModel::Settle, Qt::Horizontal).toString(),
+            "Settle\n[s]");
+  EXPECT_TRUE(set(2, SequenceModel::Settle, "250 ms"));
+  EXPECT_EQ(session.channel()->setup.sequence[2].settle, core::Duration(0.25));
+  EXPECT_EQ(session.history().undoText(), "Change settling");
+  EXPECT_EQ(cell(2, SequenceModel::Settle), "0.25");
+  EXPECT_TRUE(set(2, SequenceModel::Settle, "0")) << "it may be looked at from the start";
+  EXPECT_FALSE(set(2, SequenceModel::Settle, "-1"));
+  EXPECT_EQ(refused.count(), 1);
+}
+
+/// The nine steps with shunt 0, "up", made of a resistor whose calibration was due on that day.
+core::Channel withPartDue(core::Date due) {
+  core::Channel channel = sample::nineStepChannel();
+  channel.setup.shunts[0].part = {.id = "S-104", .due = due, .rating = {}};
+  return channel;
+}
+
+TEST_F(Sequence, AnOverdueResistorIsMarkedInWordAndColour) {
+  using namespace std::chrono;
+  session.editChannel("Part", withPartDue(2026y / May / 1d));
+  session.setToday(2026y / May / 1d);
+  EXPECT_EQ(cell(1, SequenceModel::Closed), "up") << "it is good on the day itself";
+  session.setToday(2026y / May / 2d);
+  EXPECT_EQ(cell(1, SequenceModel::Closed), "up (overdue)");
+  const QModelIndex closed = pane.steps().model()->index(1, SequenceModel::Closed);
+  EXPECT_EQ(closed.data(Qt::ToolTipRole).toString(),
+            "S-104 is overdue: its calibration was due on 2026-05-01.");
+  EXPECT_TRUE(closed.data(Qt::ForegroundRole).isValid());
+  EXPECT_EQ(closed.data(Qt::EditRole).toString(), "up") << "what is edited and copied is the name";
+  EXPECT_EQ(cell(2, SequenceModel::Closed), "up (2)");
+}
+
+TEST_F(Sequence, AClosedCheckIsComparedWithTheDayItWasMadeOn) {
+  using namespace std::chrono;
+  session.setToday(2027y / January / 1d);
+  core::Check check;
+  check.date = "2026-04-30";
+  const core::Channel channel = core::withCheckAdded(withPartDue(2026y / May / 1d), check);
+  session.editChannel("Check", core::withCheckClosed(channel, 0));
+  session.selectCheck(0);
+  EXPECT_EQ(cell(1, SequenceModel::Closed), "up");
+  session.selectCheck({});
+  EXPECT_EQ(cell(1, SequenceModel::Closed), "up (overdue)");
+}
+
 TEST_F(Sequence, RefusesAHoldOfZeroAndAnUnknownShuntWithPlaceAndMend) {
   EXPECT_FALSE(set(2, SequenceModel::Hold, "0"));
   EXPECT_FALSE(set(3, SequenceModel::Closed, "R99"));

@@ -94,6 +94,7 @@ TEST_F(Form, EveryFieldIsEditedAsOneUndoStep) {
       {"lead0", "1.5", [&] { return core::resistanceOf(setup().bridge.leads[0]).base(); }, 1.5},
       {"leadWarming", "15 K", [&] { return setup().bridge.leadWarming.base(); }, 15},
       {"excitation", "2.5 V", [&] { return setup().instrument.excitation.base(); }, 2.5},
+      {"range", "3 mV/V", [&] { return setup().instrument.range.value_or(core::Output(-1)).base(); }, 3e-3},
       {"inputResistance", "10M", [&] { return setup().instrument.inputResistance->base(); }, 1e7},
       {"gaugeFactorSet", "2.05", [&] { return setup().instrument.gaugeFactor; }, 2.05},
       {"bridgeFactorSet", "2", [&] { return setup().instrument.bridgeFactor; }, 2},
@@ -140,6 +141,65 @@ TEST_F(Form, AGroupOpensWhenTheChannelHoldsSomethingInItOrItsFieldIsAskedFor) {
   EXPECT_FALSE(field("gridArea")->isVisible());
   form.focusField("gridArea");
   EXPECT_TRUE(field("gridArea")->hasFocus());
+}
+
+TEST_F(Form, AcquisitionSaysHowLongAStepMustLast) {
+  auto* heading = form.findChild<QToolButton*>("acquisitionGroupHeading");
+  EXPECT_EQ(heading->text(), "Acquisition: settles in 0.00 s, hold at least 1.00 s");
+  QTest::mouseClick(heading, Qt::LeftButton);
+  const auto& acquisition = [&]() -> const core::Acquisition& { return setup().acquisition; };
+  expectEdits({{"sampleRate", "50 S/s",
+                [&] { return acquisition().sampleRate.value_or(core::Frequency(-1)).base(); }, 50},
+               {"mains", "60", [&] { return acquisition().mains.value_or(core::Frequency(-1)).base(); }, 60},
+               {"settledTo", "0.1 %", [&] { return acquisition().settledTo; }, 1e-3}});
+  // One interval of 50 samples/s: 20 ms.
+  EXPECT_EQ(note("usualTimes"), "Settles in 0.02 s, hold at least 1.00 s");
+  EXPECT_FALSE(field("filterCutoff")->isVisible());
+  choose("filterKind", static_cast<int>(core::FilterKind::Butterworth));
+  EXPECT_EQ(acquisition().filter.kind, core::FilterKind::Butterworth);
+  EXPECT_EQ(session.history().undoText(), "Change filter");
+  choose("filterOrder", 0);
+  EXPECT_EQ(acquisition().filter.order, 1u);
+  expectEdits({{"filterCutoff", "2 Hz", [&] { return acquisition().filter.cutoff.base(); }, 2}});
+  // Derived: ln(1000) / (2 pi 2 Hz) = 0.5497 s, and 20 ms: rounded up to 10 ms.
+  EXPECT_EQ(note("usualTimes"), "Settles in 0.57 s, hold at least 1.00 s");
+  type("sampleRate", "10");
+  // 20 samples at 10 samples/s; one interval is 0.1 s.
+  EXPECT_EQ(note("usualTimes"), "Settles in 0.65 s, hold at least 2.00 s");
+}
+
+TEST_F(Form, AMovingAverageHasAWindowInPlaceOfOrderAndCutoff) {
+  form.focusField("sampleRate");
+  choose("filterKind", static_cast<int>(core::FilterKind::MovingAverage));
+  EXPECT_FALSE(field("filterCutoff")->isVisible());
+  EXPECT_FALSE(form.findChild<QComboBox*>("filterOrder")->isVisible());
+  expectEdits({{"filterWindow", "200 ms", [&] { return setup().acquisition.filter.window.base(); }, 0.2}});
+  EXPECT_EQ(note("usualTimes"), "Settles in 0.20 s, hold at least 1.00 s");  // 0.9999 of 0.2 s
+}
+
+TEST_F(Form, SampleRateMainsAndRangeMayBeUnknown) {
+  form.focusField("sampleRate");
+  for (const char* name : {"sampleRate", "mains", "range"}) {
+    type(name, "5");
+    field(name)->setFocus();
+    field(name)->selectAll();
+    QTest::keyClick(field(name), Qt::Key_Delete);
+    QTest::keyClick(field(name), Qt::Key_Return);
+  }
+  EXPECT_FALSE(setup().acquisition.sampleRate);
+  EXPECT_FALSE(setup().acquisition.mains);
+  EXPECT_FALSE(setup().instrument.range);
+  EXPECT_EQ(field("mains")->placeholderText(), "none near");
+}
+
+TEST_F(Form, AcquisitionOutOfRangeIsRefused) {
+  form.focusField("sampleRate");
+  const int before = session.history().index();
+  for (const auto& [name, text] : std::vector<std::pair<const char*, const char*>>{
+           {"sampleRate", "0"}, {"mains", "-50"}, {"settledTo", "0"}, {"settledTo", "21"}, {"range", "0"}})
+    type(name, text);
+  EXPECT_EQ(refused.count(), 5);
+  EXPECT_EQ(session.history().index(), before);
 }
 
 TEST_F(Form, ExcitationIsByVoltageOrCurrentAndEachKeepsItsValues) {

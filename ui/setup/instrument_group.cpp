@@ -100,6 +100,13 @@ void addReadingRows(SetupRows& rows, QGridLayout* form) {
       optionalAt([](auto& c) -> auto& { return c.setup.instrument.inputResistance; }));
   input->setLeast(0, false);
   input->setOptional(SetupRows::tr("takes no current"));
+  QuantityEdit* range = rows.addQuantity(
+      form,
+      {"range", SetupRows::tr("Range ±"), SetupRows::tr("Change range"),
+       SetupRows::tr("Greatest bridge output that the instrument takes")},
+      UnitFamily::Output, optionalAt([](auto& c) -> auto& { return c.setup.instrument.range; }));
+  range->setLeast(0, false);
+  range->setOptional(SetupRows::tr("not known"));
   rows.addChoice(form, {"readingUnit", SetupRows::tr("Reads in"), SetupRows::tr("Change reading unit")},
                  {SetupRows::tr("strain, µm/m"), SetupRows::tr("output, mV/V"), SetupRows::tr("voltage, mV"),
                   SetupRows::tr("scaled unit")},

@@ -12,10 +12,13 @@ void addBridgeGroup(SetupRows& rows);  ///< template, gauges or rating
 void addArmsGroup(SetupRows& rows);
 void addLeadsGroup(SetupRows& rows);
 void addLeaksGroup(SetupRows& rows);
-void addInstrumentGroup(SetupRows& rows);  ///< excitation, readings, balance network
-void addHeatingGroup(SetupRows& rows);     ///< self-heating of the gauges
-void addLimitsGroup(SetupRows& rows);      ///< limits and the decision rule
+void addInstrumentGroup(SetupRows& rows);   ///< excitation, readings, balance network
+void addAcquisitionGroup(SetupRows& rows);  ///< sample rate, filter, mains: how long a step must last
+void addHeatingGroup(SetupRows& rows);      ///< self-heating of the gauges
+void addLimitsGroup(SetupRows& rows);       ///< limits and the decision rule
 
+/// "settles in 0.32 s, hold at least 1.00 s", or why that cannot be said.
+QString usualTimesText(const core::Acquisition& acquisition);
 /// Whether the channel's bridge is made of gauges with a gauge factor; a transducer has a rating instead.
 bool hasGauge(const core::Channel& channel);
 

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pattern/own_patterns.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <algorithm>
+#include <cmath>
+
+#include "core/units/text.h"
+#include "ui/state_file.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+constexpr const char* key = "patterns";
+
+auto named(std::vector<core::Pattern>& patterns, const std::string& name) {
+  return std::find_if(patterns.begin(), patterns.end(),
+                      [&](const core::Pattern& pattern) { return pattern.name == name; });
+}
+
+void keep(const std::vector<core::Pattern>& patterns) {
+  stateFile().setValue(key, QString::fromUtf8(patternsToJson(patterns)));
+}
+
+/// The whole number under `name`, when it is one from `least` to `greatest`.
+std::optional<std::uint32_t> wholeNumber(const QJsonObject& object, const char* name, double least,
+                                         double greatest) {
+  const double value = object.value(QLatin1String(name)).toDouble(-1);
+  if (!(value >= least && value <= greatest) || value != std::floor(value)) return std::nullopt;
+  return static_cast<std::uint32_t>(value);
+}
+
+bool nameFits(const QString& name) { return !name.trimmed().isEmpty() && name.size() <= longestPatternName; }
+
+std::optional<core::Pattern> patternFrom(const QJsonObject& object) {
+  const QString name = object.value("name").toString();
+  const auto course = core::courseFromKey(object.value("course").toString().toStdString());
+  const auto sides = core::sidesFromKey(object.value("sides").toString().toStdString());
+  const QJsonValue zero = object.value("zero_between_steps");
+  const auto repeats = wholeNumber(object, "repeats", 1, core::greatestRepeats);
+  const auto seed = wholeNumber(object, "seed", 0, greatestSeed);
+  if (!nameFits(name) || !course || !sides || !zero.isBool() || !repeats || !seed) return std::nullopt;
+  return core::Pattern{.name = name.toStdString(),
+                       .course = *course,
+                       .sides = *sides,
+                       .zeroBetweenSteps = zero.toBool(),
+                       .repeats = *repeats,
+                       .seed = *seed};
+}
+
+}  // namespace
+
+QByteArray patternsToJson(const std::vector<core::Pattern>& patterns) {
+  QJsonArray list;
+  for (const core::Pattern& pattern : patterns)
+    list.append(QJsonObject{{"name", toQString(pattern.name)},
+                            {"course", toQString(core::courseKey(pattern.course))},
+                            {"sides", toQString(core::sidesKey(pattern.sides))},
+                            {"zero_between_steps", pattern.zeroBetweenSteps},
+                            {"repeats", static_cast<qint64>(pattern.repeats)},
+                            {"seed", static_cast<qint64>(pattern.seed)}});
+  return QJsonDocument(list).toJson(QJsonDocument::Compact);
+}
+
+std::vector<core::Pattern> patternsFromJson(const QByteArray& json) {
+  std::vector<core::Pattern> patterns;
+  for (const QJsonValue& value : QJsonDocument::fromJson(json).array()) {
+    const auto pattern = patternFrom(value.toObject());
+    if (pattern && named(patterns, pattern->name) == patterns.end() && patterns.size() < mostOwnPatterns)
+      patterns.push_back(*pattern);
+  }
+  return patterns;
+}
+
+std::vector<core::Pattern> ownPatterns() {
+  return patternsFromJson(stateFile().value(key).toString().toUtf8());
+}
+
+core::Result<void> saveOwnPattern(const core::Pattern& pattern) {
+  if (!nameFits(toQString(pattern.name)))
+    return core::Error{"pattern",
+                       "its name must have 1 to " + std::to_string(longestPatternName) + " characters", ""};
+  const auto& usual = core::usualPatterns();
+  if (std::any_of(usual.begin(), usual.end(),
+                  [&](const core::Pattern& other) { return other.name == pattern.name; }))
+    return core::Error{"pattern", core::inQuotes(pattern.name) + " is one of the usual patterns",
+                       "Choose another name"};
+  std::vector<core::Pattern> patterns = ownPatterns();
+  if (const auto old = named(patterns, pattern.name); old != patterns.end())
+    *old = pattern;
+  else
+    patterns.push_back(pattern);
+  if (patterns.size() > mostOwnPatterns)
+    return core::Error{"pattern",
+                       "there are " + std::to_string(mostOwnPatterns) + " patterns of your own already",
+                       "Remove one first"};
+  keep(patterns);
+  return {};
+}
+
+void removeOwnPattern(const std::string& name) {
+  std::vector<core::Pattern> patterns = ownPatterns();
+  std::erase_if(patterns, [&](const core::Pattern& pattern) { return pattern.name == name; });
+  keep(patterns);
+}
+
+}  // namespace ui
