@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/run/reading_text.h"
+
+#include <QRegularExpression>
+
+#include "core/uncertainty/propagation.h"
+#include "core/units/notation.h"
+
+namespace ui {
+
+core::Result<TypedReading> readingFromText(const QString& text, const core::Instrument& instrument) {
+  if (text.size() >= longestReadingText)
+    return core::Error{"reading", "this is more text than a reading takes",
+                       "Paste fewer numbers, or their mean"};
+  static const QRegularExpression between("[\\n\\r\\t;\\x{2028}\\x{2029}]+");
+  QStringList parts;
+  for (const QString& part : text.split(between))
+    if (!part.trimmed().isEmpty()) parts << part.trimmed();
+  if (parts.isEmpty()) return core::Error{"reading", "it is empty", "Enter what the instrument shows"};
+  std::vector<double> numbers;
+  for (const QString& part : parts) {
+    const auto number =
+        core::parseQuantity(part.toStdString(), core::UnitFamily::Named, core::readingUnitText(instrument));
+    if (!number) {
+      core::Error error = number.error();
+      error.where = parts.size() == 1 ? "reading" : "number " + std::to_string(numbers.size() + 1);
+      return error;
+    }
+    numbers.push_back(*number);
+  }
+  if (numbers.size() == 1) return TypedReading{{core::Reading(numbers.front()), {}, {}, {}, {}}, 1};
+  const auto series = core::evaluateTypeA(numbers);
+  if (!series) return series.error();
+  return TypedReading{{core::Reading(series->mean), core::Reading(series->standardUncertainty), {}, {}, {}},
+                      numbers.size()};
+}
+
+}  // namespace ui
