@@ -5,8 +5,8 @@
 
 namespace ui {
 
-/// What the program remembers for this user between runs, apart from any document. Tests have a file of
-/// their own (QStandardPaths::setTestModeEnabled).
+/// What the program remembers for this user between runs, apart from any document: in the folder that
+/// XDG_STATE_HOME names, else in ~/.local/state (XDG Base Directory Specification 0.8).
 QSettings stateFile();
 
 }  // namespace ui

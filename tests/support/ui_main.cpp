@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QLocale>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 #include <clocale>
 
 int main(int argc, char** argv) {
@@ -15,5 +16,8 @@ int main(int argc, char** argv) {
   QApplication::setStyle("Fusion");
   QLocale::setDefault(QLocale::c());
   QStandardPaths::setTestModeEnabled(true);
+  // Nothing of the user's is read or changed, and tests that run at the same time do not meet.
+  const QTemporaryDir state;
+  qputenv("XDG_STATE_HOME", state.path().toUtf8());
   return RUN_ALL_TESTS();
 }

@@ -30,14 +30,10 @@ class PatternTest : public testing::Test {
  protected:
   explicit PatternTest(core::Channel channel = sample::nineStepChannel())
       : session(sample::documentOf({std::move(channel)})) {
-    forgetOwn();
+    for (const core::Pattern& pattern : ownPatterns()) removeOwnPattern(pattern.name);
     open();
   }
-  ~PatternTest() override { forgetOwn(); }
 
-  static void forgetOwn() {
-    for (const core::Pattern& pattern : ownPatterns()) removeOwnPattern(pattern.name);
-  }
   void open() {
     dialog = std::make_unique<PatternDialog>(session);
     dialog->show();
@@ -102,6 +98,7 @@ class PatternTest : public testing::Test {
 };
 
 TEST_F(PatternTest, ThePreviewShowsPolarityAndWhatEachStepShouldRead) {
+  EXPECT_TRUE(find<QPushButton>("layOut")->isDefault());
   const QAbstractItemModelTester rules(find<QTableView>("patternPreview")->model(),
                                        QAbstractItemModelTester::FailureReportingMode::Fatal);
   EXPECT_EQ(shown(), "0 up up (2) up (3) 0 down down (2) down (3) 0");
@@ -138,10 +135,10 @@ TEST_F(PatternTest, AUsualPatternIsLaidOutAsOneUndoStep) {
 }
 
 TEST_F(PatternTest, EveryPartOfAPatternCanBeChanged) {
-  EXPECT_EQ(words("patternChanged"), "as saved");
+  EXPECT_EQ(words("patternChanged"), "unchanged");
   choose("patternSides", "Negative only");
   EXPECT_EQ(shown(), "0 down down (2) down (3) 0");
-  EXPECT_EQ(words("patternChanged"), "changed");
+  EXPECT_EQ(words("patternChanged"), "changed: save it as your own to keep it");
   click("patternZeroBetween");
   EXPECT_EQ(shown(), "0 down 0 down (2) 0 down (3) 0");
   type("patternRepeats", "2");
@@ -269,7 +266,7 @@ TEST_F(PatternTest, APatternOfOnesOwnIsThereAgainNextTimeAndCanBeRemoved) {
   EXPECT_FALSE(find<QPushButton>("removePattern")->isEnabled());
   saveAs("hall usual");
   EXPECT_EQ(find<QComboBox>("patternChoice")->currentText(), "hall usual");
-  EXPECT_EQ(words("patternChanged"), "as saved");
+  EXPECT_EQ(words("patternChanged"), "unchanged");
   EXPECT_EQ(session.history().count(), 0) << "no document is touched";
 
   open();

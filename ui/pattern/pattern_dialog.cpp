@@ -98,6 +98,8 @@ PatternDialog::PatternDialog(Session& session, QWidget* parent) : QDialog(parent
   columns->addWidget(preview(), 1);
   layout->addLayout(columns, 1);
   layout->addWidget(buttons());
+  m_layOut->setDefault(true);  // only now, since a button has no dialog before
+  m_choice->setFocus();
   connect(&session, &Session::changed, this, [this] {
     if (m_session.channel()) follow();
   });
@@ -270,7 +272,6 @@ QWidget* PatternDialog::buttons() {
   auto* box = new QDialogButtonBox(QDialogButtonBox::Cancel);
   m_layOut = box->addButton(tr("Lay out"), QDialogButtonBox::AcceptRole);
   m_layOut->setObjectName("layOut");
-  m_layOut->setDefault(true);
   connect(box, &QDialogButtonBox::accepted, this, &PatternDialog::accept);
   connect(box, &QDialogButtonBox::rejected, this, &QDialog::reject);
   return box;
@@ -384,8 +385,8 @@ QString PatternDialog::caution(const core::PlannedLevels& found) const {
     sentences << tr("More than %1 steps are not laid out: choose fewer repeats.").arg(mostSteps);
   if (core::dropsReadings(channel(), m_preview.steps()))
     sentences << tr(
-        "Other shunts are closed in another order than now, so the readings of open checks will "
-        "be dropped. Close those checks first to keep them.");
+        "This closes other shunts than the present sequence, or in another order: readings of open checks "
+        "will be dropped. Close those checks first to keep them.");
   if (const QString shunts = leftOut(found); !shunts.isEmpty()) sentences << shunts;
   return sentences.join(' ');
 }
@@ -410,7 +411,7 @@ void PatternDialog::follow() {
   const auto row = static_cast<std::size_t>(m_choice->currentData().toULongLong());
   m_remove->setEnabled(row >= core::usualPatterns().size());
   const bool same = m_pattern == m_patterns[row];
-  m_changed->setText(same ? tr("as saved") : tr("changed"));
+  m_changed->setText(same ? tr("unchanged") : tr("changed: save it as your own to keep it"));
 }
 
 void PatternDialog::say(const QString& text) {
