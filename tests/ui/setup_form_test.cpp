@@ -145,7 +145,7 @@ TEST_F(Form, AGroupOpensWhenTheChannelHoldsSomethingInItOrItsFieldIsAskedFor) {
 
 TEST_F(Form, AcquisitionSaysHowLongAStepMustLast) {
   auto* heading = form.findChild<QToolButton*>("acquisitionGroupHeading");
-  EXPECT_EQ(heading->text(), "Acquisition: settles in 0.00 s, hold at least 1.00 s");
+  EXPECT_EQ(heading->text(), "Acquisition: settle 0.00 s, hold 1.00 s");
   QTest::mouseClick(heading, Qt::LeftButton);
   const auto& acquisition = [&]() -> const core::Acquisition& { return setup().acquisition; };
   expectEdits({{"sampleRate", "50 S/s",

@@ -56,6 +56,14 @@ void addFilterRows(SetupRows& rows, QGridLayout* form) {
       ->setLeast(0, false);
 }
 
+/// Short, so that the heading of the closed group has room for it.
+QString summaryOf(const Channel& channel) {
+  const auto times = core::leastTimes(channel.setup.acquisition);
+  if (!times) return SetupRows::tr("cannot settle");
+  return SetupRows::tr("settle %1 s, hold %2 s")
+      .arg(fixedNumberText(times->settle.base(), 2), fixedNumberText(times->hold.base(), 2));
+}
+
 QString usualTimesNote(const Channel& channel) {
   const QString words = usualTimesText(channel.setup.acquisition);
   return words.left(1).toUpper() + words.mid(1);
@@ -97,7 +105,7 @@ void addAcquisitionGroup(SetupRows& rows) {
                                  "10 ms. A hold lasts one second at least, a whole number of mains periods, "
                                  "and 20 samples."));
   rows.onRefresh([group](const Channel& channel) {
-    group->setSummary(usualTimesText(channel.setup.acquisition));
+    group->setSummary(summaryOf(channel));
     group->setHolds(channel.setup.acquisition != core::Acquisition{});
   });
 }
