@@ -1,0 +1,253 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/search/search_dialog.h"
+
+#include <gtest/gtest.h>
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QTest>
+
+#include "core/document/apply.h"
+#include "core/document/edits.h"
+#include "tests/support/printing.h"
+#include "tests/support/sample_channel.h"
+#include "ui/search/search_tables.h"
+#include "ui/search/use_set.h"
+#include "ui/sheet_view.h"
+
+namespace ui {
+namespace {
+
+core::Stock smallStock() {
+  core::Stock stock;
+  stock.resistors = {
+      {.id = "S-101", .nominal = core::Resistance(174650), .tolerance = 1e-4},
+      {.id = "S-102", .nominal = core::Resistance(87150), .tolerance = 1e-4},
+      {.id = "S-103", .nominal = core::Resistance(59000), .tolerance = 1e-3},
+      {.id = "S-104", .nominal = core::Resistance(174600), .due = core::dateFromText("2020-01-01")},
+  };
+  return stock;
+}
+
+core::Document documentWithStock() {
+  core::Channel channel = sample::nineStepChannel();
+  channel.setup.bridge.leads = {};
+  return core::withStock(sample::documentOf({channel}), smallStock());
+}
+
+class Search : public testing::Test {
+ protected:
+  Search() : session(documentWithStock()), dialog(session) {
+    dialog.show();
+    dialog.activateWindow();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(&dialog));
+  }
+
+  template <class W>
+  W* find(const char* name) {
+    return dialog.findChild<W*>(name);
+  }
+  void type(const char* field, const QString& text) {
+    find<QLineEdit>(field)->setFocus();
+    find<QLineEdit>(field)->selectAll();
+    QTest::keyClicks(find<QLineEdit>(field), text);
+  }
+  /// Two levels that two resistors of the stock give. Derived: over a gauge of 350 Ω and factor 2 without
+  /// leads 350/(350 + 174650) = 1/500 simulates -1000 µm/m, and 350/(350 + 87150) = 1/250 simulates -2000
+  /// µm/m.
+  void askForTwoLevels() {
+    find<QComboBox>("levelsKind")->setCurrentIndex(1);
+    type("levelList", "-1000; -2000");
+    find<QSpinBox>("positions")->setValue(2);
+  }
+  QString sentence() { return find<QLabel>("searchSentence")->text(); }
+  void searchToTheEnd() {
+    QTest::mouseClick(find<QPushButton>("search"), Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !find<QPushButton>("cancelSearch")->isEnabled(); }, 20'000));
+  }
+  QString cell(const char* table, int row, int column) {
+    const auto* model = find<SheetView>(table)->model();
+    return model->index(row, column).data().toString();
+  }
+
+  Session session;
+  SearchDialog dialog;
+};
+
+TEST_F(Search, FindsTheTwoResistorsThatGiveTheLevelsAndSaysItIsProven) {
+  askForTwoLevels();
+  searchToTheEnd();
+  EXPECT_TRUE(sentence().startsWith("Proven best of")) << sentence();
+  EXPECT_EQ(cell("setsTable", 0, 0), "87.15 kΩ (S-102), 174.65 kΩ (S-101)");
+  EXPECT_EQ(cell("setsTable", 0, 3), "0");  // no new parts
+  EXPECT_EQ(cell("levelsTable", 0, 0), "-1000");
+  EXPECT_EQ(cell("levelsTable", 0, 1), "-1000");
+  EXPECT_EQ(cell("levelsTable", 0, 3), "S-101");
+  EXPECT_EQ(cell("levelsTable", 1, 3), "S-102");
+}
+
+TEST_F(Search, LeavesOverduePartsOutUnlessTheyAreAskedFor) {
+  session.setToday(*core::dateFromText("2026-11-25"));
+  find<QComboBox>("levelsKind")->setCurrentIndex(1);
+  // Derived: 174600 Ω gives -350/(350 + 174600)/2, which is -1000.286 µm/m: the overdue one fits better.
+  type("levelList", "-1000.286");
+  find<QSpinBox>("positions")->setValue(1);
+  searchToTheEnd();
+  EXPECT_EQ(cell("levelsTable", 0, 3), "S-101");
+  find<QCheckBox>("withOverdue")->click();
+  searchToTheEnd();
+  EXPECT_EQ(cell("levelsTable", 0, 3), "S-104");
+}
+
+TEST_F(Search, UsePutsShuntsMadeOfThePartsAndTheirSequenceInOneUndoStep) {
+  askForTwoLevels();
+  type("negativeContact", "0.1");
+  searchToTheEnd();
+  const core::Document before = session.document();
+  QTest::mouseClick(find<QPushButton>("useSet"), Qt::LeftButton);
+  const core::Setup& setup = session.channel()->setup;
+  ASSERT_EQ(setup.shunts.size(), 2u);
+  EXPECT_EQ(setup.shunts[0].name, "R1 negative");
+  EXPECT_EQ(setup.shunts[0].part.id, "S-102");
+  EXPECT_EQ(setup.shunts[0].contact, core::Resistance(0.1));
+  EXPECT_EQ(setup.shunts[1].resistance, core::Resistance(174650));
+  EXPECT_EQ(setup.uncertainties.stated.at({core::InputKind::Shunt, 1}).amount, 1e-4);
+  ASSERT_EQ(setup.sequence.size(), 4u);
+  EXPECT_EQ(setup.sequence[1].label, "-1000");
+  EXPECT_EQ(setup.sequence[1].closed, std::vector<std::size_t>{1});
+  EXPECT_EQ(setup.sequence[2].closed, std::vector<std::size_t>{0});
+  EXPECT_TRUE(setup.sequence[3].closed.empty());
+  EXPECT_EQ(session.history().count(), 1);
+  EXPECT_EQ(session.history().undoText(), "Use chosen resistors");
+  session.history().undo();
+  EXPECT_EQ(session.document(), before);
+}
+
+TEST_F(Search, AddingKeepsPresentShuntsStepsAndReadings) {
+  session.editChannel("Read", sample::withCheckReading(*session.channel(), 1));
+  session.selectCheck(0);
+  SearchDialog another(session);
+  another.show();
+  another.findChild<QComboBox*>("levelsKind")->setCurrentIndex(1);
+  another.findChild<QLineEdit*>("levelList")->setText("-1000; -2000");
+  another.findChild<QComboBox*>("useHow")->setCurrentIndex(1);
+  another.findChild<QPushButton*>("search")->click();
+  ASSERT_TRUE(
+      QTest::qWaitFor([&] { return another.findChild<QPushButton*>("useSet")->isEnabled(); }, 20'000));
+  another.findChild<QPushButton*>("useSet")->click();
+  const core::Setup& setup = session.channel()->setup;
+  EXPECT_EQ(setup.shunts.size(), 8u);
+  // Nine steps, which end with zero, then two levels and zero.
+  ASSERT_EQ(setup.sequence.size(), 12u);
+  EXPECT_EQ(setup.sequence[9].label, "-1000");
+  EXPECT_TRUE(session.check()->readings[8]);
+  EXPECT_FALSE(session.check()->readings[9]);
+}
+
+TEST_F(Search, SaysWhatIsWrongAndKeepsWhatWasFound) {
+  askForTwoLevels();
+  searchToTheEnd();
+  type("levelList", "-1000; much");
+  QTest::mouseClick(find<QPushButton>("search"), Qt::LeftButton);
+  EXPECT_TRUE(sentence().contains("much")) << sentence();
+  EXPECT_EQ(cell("levelsTable", 0, 3), "S-101");
+  type("levelList", "-1000");
+  find<QCheckBox>("fromStock")->click();
+  QTest::mouseClick(find<QPushButton>("search"), Qt::LeftButton);
+  EXPECT_TRUE(sentence().contains("nothing to choose from")) << sentence();
+  EXPECT_EQ(session.history().count(), 0);
+}
+
+TEST_F(Search, PlaceThatWorksTheWrongWayIsRefusedInWords) {
+  askForTwoLevels();
+  auto* from = find<QComboBox>("negativeFrom");
+  auto* to = find<QComboBox>("negativeTo");
+  from->setCurrentIndex(from->findText("arm 2 begin"));
+  to->setCurrentIndex(to->findText("arm 2 end"));
+  searchToTheEnd();
+  EXPECT_FALSE(sentence().startsWith("Proven")) << sentence();
+  EXPECT_FALSE(find<QPushButton>("useSet")->isEnabled());
+}
+
+TEST_F(Search, PreferredValuesAreNewParts) {
+  find<QCheckBox>("fromStock")->click();
+  find<QComboBox>("seriesBox")->setCurrentText("E24");
+  type("seriesFrom", "10k");
+  type("seriesTo", "1M");
+  find<QComboBox>("levelSides")->setCurrentIndex(1);
+  find<QSpinBox>("positions")->setValue(3);
+  searchToTheEnd();
+  EXPECT_EQ(find<SheetView>("setsTable")->model()->rowCount(), 10);
+  EXPECT_EQ(cell("setsTable", 0, 3), "3");
+  EXPECT_EQ(find<SheetView>("levelsTable")->model()->rowCount(), 3);
+}
+
+TEST_F(Search, FittedResistorStays) {
+  askForTwoLevels();
+  type("fittedTyped", "59k");
+  searchToTheEnd();
+  EXPECT_TRUE(cell("setsTable", 0, 0).startsWith("59 kΩ")) << cell("setsTable", 0, 0);
+}
+
+TEST_F(Search, SharesOfATestRangeGiveTheLevels) {
+  find<QComboBox>("levelsKind")->setCurrentIndex(2);
+  type("testRange", "2000");
+  type("levelShares", "50; 100");
+  find<QComboBox>("levelSides")->setCurrentIndex(2);
+  searchToTheEnd();
+  EXPECT_EQ(cell("levelsTable", 0, 0), "-1000");
+  EXPECT_EQ(cell("levelsTable", 1, 0), "-2000");
+}
+
+TEST_F(Search, CancelKeepsTheBestSoFarAndSaysThatNothingIsProven) {
+  find<QCheckBox>("fromStock")->click();
+  find<QComboBox>("seriesBox")->setCurrentText("E192");
+  type("seriesFrom", "1k");
+  type("seriesTo", "10M");
+  find<QSpinBox>("positions")->setValue(8);
+  find<QCheckBox>("together")->click();
+  find<QSpinBox>("levelCount")->setValue(20);
+  QTest::mouseClick(find<QPushButton>("search"), Qt::LeftButton);
+  ASSERT_TRUE(find<QPushButton>("cancelSearch")->isEnabled());
+  EXPECT_FALSE(find<QPushButton>("search")->isEnabled());
+  QTest::mouseClick(find<QPushButton>("cancelSearch"), Qt::LeftButton);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return find<QPushButton>("search")->isEnabled(); }, 20'000));
+  EXPECT_TRUE(sentence().startsWith("Cancelled")) << sentence();
+}
+
+TEST(UseSet, ResistorsClosedTogetherAreOneStep) {
+  core::Channel channel = sample::nineStepChannel();
+  core::ResistorSearch search;
+  search.positive = core::ShuntPlace{core::Node::Arm2Begin, core::Node::Arm2End, {}, {}};
+  core::ResistorSet set;
+  set.resistors = {{.value = core::Resistance(87150), .tolerance = 1e-3, .name = "a"},
+                   {.value = core::Resistance(174650), .tolerance = 1e-3, .name = "b"}};
+  set.levels = {{.wanted = 3000, .reached = 2990, .miss = 0.003, .closed = {0, 1}},
+                {.wanted = 1000, .reached = 1002, .miss = 0.002, .closed = {1}}};
+  const core::Channel used = withSet(channel, {}, search, set, true);
+  ASSERT_EQ(used.setup.sequence.size(), 4u);
+  EXPECT_EQ(used.setup.sequence[1].label, "+1000");
+  EXPECT_EQ(used.setup.sequence[2].label, "+3000");
+  EXPECT_EQ(used.setup.sequence[2].closed, (std::vector<std::size_t>{0, 1}));
+  EXPECT_EQ(used.setup.shunts[0].name, "R1 positive");
+  EXPECT_EQ(used.setup.uncertainties.stated.at({core::InputKind::Shunt, 0}).amount, 1e-3);
+  EXPECT_EQ(used.setup.sequence[1].hold, channel.setup.sequence[0].hold);
+}
+
+TEST(UseSet, PresentShuntAtTheSamePlaceIsUsedAgain) {
+  core::Channel channel = sample::nineStepChannel();
+  core::ResistorSearch search;
+  search.positive = core::ShuntPlace{core::Node::Arm2Begin, core::Node::Arm2End, {}, {}};
+  core::ResistorSet set;
+  set.resistors = {candidateOfShunt(channel.setup, 0)};
+  set.levels = {{.wanted = 1000, .reached = 1002, .miss = 0.002, .closed = {0}}};
+  EXPECT_EQ(withSet(channel, {}, search, set, false).setup.shunts, channel.setup.shunts);
+}
+
+}  // namespace
+}  // namespace ui
