@@ -267,7 +267,7 @@ TEST_F(Run, StopsSafelyAndResumesAtTheFirstStepWithoutAReadingAfterSaveAndOpen) 
   click("skipWait");
   click("stopSafely");
   EXPECT_TRUE(text("stopActions").contains("Open up (3) on arm 2.")) << text("stopActions");
-  EXPECT_TRUE(text("stopActions").contains("excitation at 5 V"));
+  EXPECT_TRUE(text("stopActions").contains("stay at 5 V"));
   EXPECT_TRUE(text("stopKept").contains("3 of 9 readings"));
   EXPECT_TRUE(text("stopKept").contains("resumes at step 4"));
   click("leaveRun");

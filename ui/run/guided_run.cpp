@@ -21,7 +21,7 @@ namespace ui {
 GuidedRun::GuidedRun(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
   setObjectName("guidedRun");
   setAccessibleName(tr("Guided run"));
-  m_strip = new RunStrip;
+  m_strip = withType(new RunStrip, 1.0);
   m_strip->setObjectName("runStrip");
   m_pages = new QStackedWidget;
   m_pages->addWidget(m_start = new RunStartPage(session));
@@ -158,8 +158,8 @@ void GuidedRun::keyPressEvent(QKeyEvent* event) {
 
 /// Large type grows with the page, so that it is read from the bridge as well as from the chair.
 void GuidedRun::fitType() {
-  const double page = std::min(width() / 1000.0, height() / 700.0);
-  setTypeSize(this, font().pointSizeF() * std::clamp(page, 0.8, 2.0));
+  const double page = std::min(width() / 820.0, height() / 600.0);
+  setTypeSize(this, font().pointSizeF() * std::clamp(page, 0.8, 2.2));
 }
 
 void GuidedRun::focusInEvent(QFocusEvent*) {

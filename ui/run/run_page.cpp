@@ -14,6 +14,8 @@ void setTypeSize(QWidget* page, double size_pt) {
     font.setPointSizeF(size_pt * scale.toDouble());
     font.setBold(widget->property("typeBold").toBool());
     if (font != widget->font()) widget->setFont(font);
+    // Styles leave large type little room in a button.
+    if (qobject_cast<QPushButton*>(widget)) widget->setMinimumHeight(QFontMetrics(font).height() * 8 / 5);
   }
 }
 

@@ -40,7 +40,7 @@ RunStepPage::RunStepPage(Session& session, QWidget* parent) : RunPage(parent), m
   column->addWidget(rule());
   m_wait = new WaitPanel;
   column->addWidget(m_wait);
-  column->addLayout(readingRow());
+  column->addWidget(readingRow());
   m_series = runLabel("series", 1.0);
   column->addWidget(m_series);
   column->addWidget(rule());
@@ -88,7 +88,7 @@ void RunStepPage::buildHead(QBoxLayout* column) {
   column->addWidget(m_onDisplay);
 }
 
-QLayout* RunStepPage::readingRow() {
+QWidget* RunStepPage::readingRow() {
   auto* caption = withType(new QLabel(tr("R&eading")), 1.4);
   m_reading = withType(new QLineEdit, 1.9);
   m_reading->setObjectName("readingField");
@@ -100,7 +100,9 @@ QLayout* RunStepPage::readingRow() {
   m_unit = withType(new QLabel, 1.4);
   m_unit->setTextFormat(Qt::PlainText);
   m_enter = runButton("enterReading", tr("Enter"), 1.2);
-  auto* row = new QHBoxLayout;
+  m_readingRow = new QWidget;
+  auto* row = new QHBoxLayout(m_readingRow);
+  row->setContentsMargins(0, 0, 0, 0);
   row->addWidget(caption);
   row->addWidget(m_reading, 1);
   row->addWidget(m_unit);
@@ -108,7 +110,7 @@ QLayout* RunStepPage::readingRow() {
   connect(m_reading, &QLineEdit::returnPressed, this, &RunStepPage::storeReading);
   connect(m_enter, &QPushButton::clicked, this, &RunStepPage::storeReading);
   connect(m_reading, &QLineEdit::textChanged, this, &RunStepPage::showSeries);
-  return row;
+  return m_readingRow;
 }
 
 void RunStepPage::buildVerdict(QBoxLayout* column) {
@@ -188,12 +190,11 @@ void RunStepPage::refresh() {
   showNote();
   const bool read = isRead(), ready = m_wait->phase() == StepTimer::Phase::Over;
   // An undone reading leaves the step as before its wait ran down: it can be entered again.
-  m_wait->setVisible(!read);
+  for (QWidget* widget : std::initializer_list<QWidget*>{m_wait, m_readingRow}) widget->setVisible(!read);
+  for (QLabel* label : {m_verdict, m_deviation}) label->setVisible(read);
   m_reading->setEnabled(!read && ready);
   m_enter->setEnabled(!read && ready);
-  m_reading->setPlaceholderText(read    ? tr("entered")
-                                : ready ? tr("what the instrument shows")
-                                        : tr("after the wait"));
+  m_reading->setPlaceholderText(ready ? tr("what the instrument shows") : tr("after the wait"));
   m_unit->setText(toQString(core::readingUnitText(m_session.channel()->setup.instrument)));
   m_back->setEnabled(m_step > 0);
   m_redo->setEnabled(read);

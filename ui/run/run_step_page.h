@@ -49,7 +49,7 @@ class RunStepPage : public RunPage {
 
  private:
   void buildHead(QBoxLayout* column);
-  QLayout* readingRow();
+  QWidget* readingRow();
   void buildVerdict(QBoxLayout* column);
   QLayout* buttons();
   const std::optional<core::Measured>& measured() const;
@@ -77,6 +77,7 @@ class RunStepPage : public RunPage {
   QLabel *m_unit, *m_series, *m_verdict, *m_deviation, *m_reason;
   QPushButton* m_enter;
   QLineEdit* m_note;
+  QWidget* m_readingRow;
   QWidget* m_noteRow;
   QPushButton *m_back, *m_redo, *m_next;
 };

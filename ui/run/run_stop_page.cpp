@@ -44,9 +44,9 @@ void RunStopPage::refresh() {
   const auto& steps = channel.setup.sequence;
   const core::Step* closed = m_closed && *m_closed < steps.size() ? &steps[*m_closed] : nullptr;
   QStringList actions = actionsToOpenAll(channel.setup, closed);
-  actions << tr("Leave the excitation at %1, or switch it off before anybody works on the wiring")
-                 .arg(excitationWords(channel.setup.instrument));
   actions << tr("See that the reading is back at zero");
+  actions << tr("The excitation may stay at %1; switch it off before anybody works on the wiring")
+                 .arg(excitationWords(channel.setup.instrument));
   actions << tr(
       "Tell those who were told of the run: control and safety channels may come back into service");
   QStringList numbered;

@@ -43,7 +43,7 @@ QString RunStrip::wordsOf(std::size_t step) const {
 
 RunStrip::Grid RunStrip::grid() const {
   const int count = std::max(1, static_cast<int>(m_fields.size()));
-  const int least = fontMetrics().horizontalAdvance("88 ✗") + 12, most = 3 * least;
+  const int least = fontMetrics().horizontalAdvance("88 ✗") + 12, most = 6 * least;
   Grid grid;
   grid.width = std::clamp(width() / count, least, most);
   grid.columns = std::max(1, width() / grid.width);

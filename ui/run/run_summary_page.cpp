@@ -21,14 +21,16 @@ RunSummaryPage::RunSummaryPage(Session& session, QWidget* parent) : RunPage(pare
   m_verdict = runLabel("summaryVerdict", 2.2, true);
   m_reason = runLabel("summaryReason", 1.3);
   m_model = new ReportTableModel(this);
-  m_table = new SheetView;
+  m_table = withType(new SheetView, 1.0);
   m_table->setObjectName("summaryTable");
   m_table->setAccessibleName(tr("Steps of the run"));
   m_table->setModel(m_model);
   m_table->verticalHeader()->hide();
+  m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
   m_table->setAlternatingRowColors(true);
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  m_table->horizontalHeader()->setStretchLastSection(true);
   connect(m_table, &QTableView::activated, this,
           [this](const QModelIndex& cell) { emit stepWanted(static_cast<std::size_t>(cell.row())); });
   m_hint = runLabel("summaryHint", 1.1);

@@ -120,10 +120,10 @@ QStringList actionsToOpenAll(const core::Setup& setup, const core::Step* closed)
 }
 
 QString stateWords(const core::Setup& setup, const core::Step& step) {
-  if (step.closed.empty()) return words("Then all shunts are open.");
+  if (step.closed.empty()) return words("All shunts are open at this step.");
   QStringList closed;
   for (const std::size_t shunt : step.closed) closed << shuntWords(setup.shunts[shunt]);
-  return words("Then closed, and nothing else: %1.").arg(closed.join(", "));
+  return words("Closed at this step, and nothing else: %1.").arg(closed.join(", "));
 }
 
 QString excitationWords(const core::Instrument& instrument) {

@@ -21,7 +21,7 @@ QString shuntWords(const core::Shunt& shunt);
 QStringList actionsBetween(const core::Setup& setup, const core::Step* from, const core::Step& to);
 /// What opens everything that is closed at `closed`; null: everything is to be seen to.
 QStringList actionsToOpenAll(const core::Setup& setup, const core::Step* closed);
-/// "Then closed: S-104 on arm 2.", "Then all shunts are open."
+/// "Closed at this step, and nothing else: S-104 on arm 2.", "All shunts are open at this step."
 QString stateWords(const core::Setup& setup, const core::Step& step);
 
 /// "5 V", "a constant current of 10 mA".
