@@ -13,8 +13,8 @@ inline constexpr std::size_t mostResistors = 10'000;    ///< of a stock
 inline constexpr std::size_t mostBoxes = 1'000;         ///< of a stock
 inline constexpr std::size_t mostSeries = 100;          ///< of a stock
 inline constexpr std::size_t mostDecades = 20;          ///< of a box
-inline constexpr std::size_t mostPins = 1'000;          ///< of a channel
-inline constexpr std::size_t mostJumpers = 100;         ///< of a shunt
+inline constexpr std::size_t mostPins = 200;            ///< of a channel
+inline constexpr std::size_t mostJumpers = 20;          ///< of a shunt
 inline constexpr std::size_t mostOhmReadings = 10'000;  ///< of a channel
 
 }  // namespace core

@@ -149,7 +149,7 @@ class SchemaTest(unittest.TestCase):
             (setup + ("shunts", 0, "jumpers", 0, "to"), "J1-A"),
             (setup + ("shunts", 0, "part", "due"), "soon"),
             (("channels", 0, "ohm_readings", 0, "from"), "arm 1"),
-            (("channels", 0, "ohm_readings", 0, "jumpers"), 101),
+            (("channels", 0, "ohm_readings", 0, "jumpers"), 21),
             (("channels", 0, "ohm_readings", 0, "ohm"), "open"),
             (recording + ("sha256",), "E3B0"),
             (recording + ("size_bytes",), -1),
