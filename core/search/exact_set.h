@@ -10,12 +10,12 @@ namespace core {
 /// The place for `level`; null when there is none.
 const ShuntPlace* placeFor(const ResistorSearch& search, double level);
 
-/// By how much the expected reading at `level` may be off: the channel's limits, and the reading itself, both
-/// in the reading's unit. Fails when no state of the gauges gives that level.
+/// In the reading's unit.
 struct ReadingAt {
   double reading = 0;
-  double limit = 0;
+  double limit = 0;  ///< by how much it may be off, as the channel's limits say
 };
+/// What the gauges strained (or loaded) to `level` show, all shunts open. Fails when they cannot be.
 Result<ReadingAt> readingAt(const Setup& setup, double level);
 
 /// How `resistors` (the fitted ones first) meet the wanted levels: every combination that can be closed is

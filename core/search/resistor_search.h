@@ -55,10 +55,11 @@ struct ResistorSet {
 };
 
 struct SearchOutcome {
-  std::vector<ResistorSet> best;  ///< best first, proven: no other set misses less
-  std::vector<std::string>
-      unreachable;              ///< wanted levels that the nearest misses by more than the channel's limit
-  std::uint64_t setsInAll = 0;  ///< that there are to choose from, cut off at the greatest number
+  /// Best first, proven: no other set misses less.
+  std::vector<ResistorSet> best;
+  /// A sentence for each level that even the nearest misses by more than the channel's limit.
+  std::vector<std::string> unreachable;
+  std::uint64_t setsInAll = 0;      ///< that there are to choose from, cut off at the greatest number
   std::uint64_t boxesLookedAt = 0;  ///< of the branch and bound; differs a little from run to run
   bool cancelled = false;           ///< `best` is the best so far, nothing is proven
 };
@@ -70,7 +71,8 @@ struct SearchOutcome {
 /// simulated value follows it without a turn, so that a range of sets reaches a range of values, and the
 /// bound is the miss of the nearest end. Exact: a range is dropped only when nothing in it can be among the
 /// best. Sets rank by greatest miss, mean miss, new parts, number of parts, resistances. Misses that differ
-/// by less than 1e-12 of a level are within the roundings of the network and may change places.
+/// by less than the network's roundings, some 1e-15 V/V of output (2e-12 of 1000 µm/m in a quarter bridge),
+/// may change places.
 /// Candidates of one value and tolerance are alike, and the first of them by id is taken.
 /// `candidates` as `candidatesOf` gives them, in any order.
 /// Fails when no position is free, no level is wanted, a level is zero or not finite, there is no candidate,

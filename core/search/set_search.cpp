@@ -247,7 +247,9 @@ class Searcher {
     m_told = m_boxes;
     const double closed = m_shared.closed.fetch_add(m_closed) + m_closed;
     m_closed = 0;
-    if (!m_reports || !m_shared.progress || closed < m_reported + 1e-3) return;
+    // Now and then also when nothing much was closed, so that whoever listens knows that work goes on.
+    if (!m_reports || !m_shared.progress || (closed < m_reported + 1e-3 && ++m_silent < 64)) return;
+    m_silent = 0;
     m_reported = closed;
     m_shared.progress(std::min(closed, 1.0));
   }
@@ -258,6 +260,7 @@ class Searcher {
   bool m_reports;
   std::uint64_t m_boxes = 0, m_told = 0;
   double m_closed = 0, m_reported = 0;
+  int m_silent = 0;
 };
 
 /// Does `work(0)` here and `work(1)` ... on threads of their own; fewer where the system gives no more.

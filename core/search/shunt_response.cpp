@@ -118,8 +118,8 @@ void trim(std::vector<double>& series, double least) {
 }
 
 /// A series that agrees with `f` within `tolerance`, also between its nodes; the closest of those tried when
-/// roundings do not let it come that near.
-std::vector<double> seriesFor(const std::function<double(double)>& f, double tolerance) {
+/// roundings do not let it come quite that near, none when all are far off.
+std::optional<std::vector<double>> seriesFor(const std::function<double(double)>& f, double tolerance) {
   std::vector<double> best;
   double least = infinity;
   for (const std::size_t count : {4, 8, 16, 32, 64}) {
@@ -133,6 +133,7 @@ std::vector<double> seriesFor(const std::function<double(double)>& f, double tol
     if (worst < least) least = worst, best = std::move(series);
     if (least <= tolerance) break;
   }
+  if (!(least <= 100 * tolerance)) return std::nullopt;
   trim(best, tolerance / 2);
   return best;
 }
@@ -213,12 +214,16 @@ Result<ShuntCurve> ShuntCurve::make(const Setup& setup, const ShuntPlace& place,
   curve.m_greatest = most > 0 ? last / most : infinity;
   // A rounding of the output is this much of the value.
   const double rounding = outputRounding * end / std::abs(response->slope * last);
-  curve.m_series = seriesFor(
+  const auto series = seriesFor(
       [&](double s) {
         const double bent = std::clamp((s + 1) / curve.m_perBent, 0.0, last);
         return sampled.at(bent).value_or(end) - curve.m_perSiemens * bent / (1 + curl * bent);
       },
       5 * rounding + 1e-14 * end);
+  if (!series)
+    return Error{levelText(setup.bridge, greatest),
+                 "what shunts simulate up to there cannot be followed closely", "Choose smaller levels"};
+  curve.m_series = *series;
   return curve;
 }
 
