@@ -149,7 +149,8 @@ Real lastTimeAbove(const Remainder& remainder, Real share) {
   const auto above = [&](Real time) { return std::abs(remainder.at(time)) > share; };
   const Real stride = 1 / (16 * remainder.greatestRate());
   Real late = stride;
-  while (remainder.boundAt(late) > share) late += stride;
+  while (remainder.boundAt(late) > share) late *= 2;
+  late = turnBetween(late / 2, late, [&](Real time) { return remainder.boundAt(time) > share; });
   while (late > 0) {
     const Real early = std::max<Real>(late - stride, 0);
     const Real slope = remainder.slopeAt(early);
