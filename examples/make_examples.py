@@ -13,8 +13,9 @@ post_test.csv. With --program also demo.bridgecal: the plan with both checks, ma
 
 The recordings are independent of the program: every sample comes from this file's own nodal analysis
 of the bridge, its leads and its shunts. What differs from the plan on purpose:
-  - each shunt is up to 0.03 % off its nominal value, each amplifier up to 0.02 % off in gain;
-  - noise, a slow drift, an offset of the zero and the settling of the amplifier (15 ms);
+  - each resistor is up to 0.03 % off the value of the plan, one with a certificate up to 0.004 %; each amplifier
+    is up to 0.02 % off in gain;
+  - noise, a slow drift, an offset of the zero and the settling of the amplifier (15 ms, one pole);
   - TP-02, post-test: moisture leaks across the gauge and gets worse while the check runs;
   - TP-11, post-test: drifts, yet stays within its limits;
   - TP-12, both: its shunts are wired to the neighbouring arm, so every sign is wrong.
@@ -31,8 +32,10 @@ import sys
 from dataclasses import dataclass, field, replace
 
 SAMPLES_PER_SECOND = 100
-HOLD_S = 2
+STEP_S = 2  # of which it settles first and is averaged then
+SETTLE_S = 0.5
 SETTLING_PER_SAMPLE = 0.5134  # exp(-10 ms / 15 ms)
+CUTOFF_HZ = 10.6  # 1 / (2 pi 15 ms)
 AWG26_M2 = 1.288e-7
 COPPER_OHM_M = 1.7241e-8  # IEC 60028, annealed copper at 20 degrees (from memory)
 MARK = "INVENTED DATA: Alder Fen Test Hall and the Sandpiper glider do not exist."
@@ -123,6 +126,8 @@ class Shunt:
     a: str
     b: str
     wires_ohm: float = 0.2
+    part: str = ""  # id in the stock
+    jumpers: list = field(default_factory=list)  # (pin, pin), to be laid
 
 
 @dataclass
@@ -144,6 +149,7 @@ class Channel:
     capacity: float = 1.0
     rated_mV_per_V: float = 2.0
     least: float = 0.0
+    pins: list = field(default_factory=list)  # (pin, node or (resistor, end) or None)
     grid_mm2: float = 0.0   # active grid of a gauge, 0 when not known
     rule: str = "simple"    # decision rule
     stated: list = field(default_factory=list)  # (input, place, statement): what is known of uncertainties
@@ -193,10 +199,81 @@ def steps(channel):
 
 # --- the channels -----------------------------------------------------------------------------------
 
-def across(place, *kiloohms):
-    """Resistors switched to one place after the other; a place is (name, node, node)."""
+@dataclass
+class Resistor:
+    """Of the hall's stock."""
+    id: str
+    nominal_kohm: float
+    fitted_in: str = ""
+    certified_ohm: float = 0.0  # value by its certificate; 0 without one
+    due: str = "2028-03-31"
+    note: str = ""
+
+    def ohm(self):
+        return self.certified_ohm or self.nominal_kohm * 1000.0
+
+    def expanded_ohm(self):
+        return round(self.certified_ohm * CERTIFIED, 1)
+
+
+CERTIFIED = 0.00005  # U of a certificate as a share, k = 2
+TOLERANCE = 0.0005   # of a resistor without
+STOCK = [
+    Resistor("AF-0101", 332, certified_ohm=332018.0),
+    Resistor("AF-0102", 165, certified_ohm=164994.0),
+    Resistor("AF-0103", 110, certified_ohm=110003.0),
+    Resistor("AF-0111", 332, "shunt unit 1"), Resistor("AF-0112", 165, "shunt unit 1"),
+    Resistor("AF-0113", 110, "shunt unit 1"),
+    Resistor("AF-0121", 294, "shunt unit 2"), Resistor("AF-0122", 147, "shunt unit 2"),
+    Resistor("AF-0123", 97.6, "shunt unit 2"),
+    Resistor("AF-0131", 294, "shunt unit 3"), Resistor("AF-0132", 147, "shunt unit 3"),
+    Resistor("AF-0133", 97.6, "shunt unit 3"),
+    Resistor("AF-0141", 178, "shunt unit 4"), Resistor("AF-0142", 88.7, "shunt unit 4"),
+    Resistor("AF-0143", 59, "shunt unit 4"),
+    Resistor("AF-0151", 118, "shunt unit 5"),
+    Resistor("AF-0152", 59, "shunt unit 5", due="2026-03-31", note="to be sent with the next lot"),
+    Resistor("AF-0153", 39.2, "shunt unit 5"),
+    Resistor("AF-0161", 348, certified_ohm=347990.0),
+    Resistor("AF-0162", 174, certified_ohm=174006.0),
+    Resistor("AF-0163", 86.6, certified_ohm=86598.0),
+    Resistor("AF-0171", 174.65, certified_ohm=174652.0, note="spare"),
+    Resistor("AF-0172", 59, certified_ohm=59001.5, note="spare"),
+    Resistor("AF-0173", 43.2, due="", note="spare, not watched"),
+]
+RESISTORS = {resistor.id: resistor for resistor in STOCK}
+
+
+def across(place, *ids, pins=None, to=()):
+    """Resistors of the stock put to one place after the other; a place is (name, node, node). They are laid by
+    jumpers from their ends to the two places `to` of the bridge, or switched inside their shunt unit."""
     name, a, b = place
-    return [Shunt(f"{kohm:g}k on {name}", kohm * 1000.0, a, b) for kohm in kiloohms]
+    pin_of = {use: pin for pin, use in pins or [] if use}
+    return [Shunt(f"{RESISTORS[id].nominal_kohm:g}k on {name}", RESISTORS[id].ohm(), a, b, part=id,
+                  jumpers=[(pin_of[(id, end)], pin_of[node]) for end, node in enumerate(to, 1)])
+            for id in ids]
+
+
+def connector(name, uses):
+    return [((name, label), use) for label, use in uses]
+
+
+def bridge_pins(*places):
+    """With a free pin between each two, so that a slipped jumper does no harm."""
+    apart = [place for pair in zip(places, [None] * len(places)) for place in pair][:-1]
+    return connector("J1", zip("ABCDEFGHJK", apart))
+
+
+def resistor_pins(*ends):
+    return connector("J2", ((str(number), end) for number, end in enumerate(ends, 1)))
+
+
+SPAR_PARTS = ("AF-0101", "AF-0102", "AF-0103")
+# First ends together and apart from second ends: neighbours never span a resistor.
+SPAR_PINS = bridge_pins("P+", "S-", "2b", "P-") + resistor_pins(
+    *((id, 1) for id in SPAR_PARTS), None, *((id, 2) for id in SPAR_PARTS))
+JACK_PARTS = ("AF-0161", "AF-0162", "AF-0163")
+# Both ends of a resistor side by side, which the wiring rules warn of.
+JACK_PINS = bridge_pins("P+", "S-", "P-") + resistor_pins(*((id, end) for id in JACK_PARTS for end in (1, 2)))
 
 
 def leads(length_m, *roles):
@@ -223,34 +300,42 @@ def within(amount, relative=True, group=""):
 CHANNELS = [
     Channel("TP-01", "Front spar cap, root, upper skin", "quarter_three_wire",
             [350.12, 350.0, 350.0, 350.0], leads(6, "P+", "S-", "return"),
-            across(COMPLETION, 332, 165, 110), across(ARM1, 332, 165, 110), grid_mm2=4.5,
+            across(COMPLETION, *SPAR_PARTS, pins=SPAR_PINS, to=("2b", "P-")),
+            across(ARM1, *SPAR_PARTS, pins=SPAR_PINS, to=("P+", "S-")), pins=SPAR_PINS, grid_mm2=4.5,
             stated=[("arm", "1", within(0.0005))], offset=3.1),
     Channel("TP-02", "Front spar cap, half span, upper skin", "quarter_three_wire",
             [349.87, 350.0, 350.0, 350.0], leads(9, "P+", "S-", "return"),
-            across(COMPLETION, 332, 165, 110), across(ARM1, 332, 165, 110), offset=-2.4,
+            across(COMPLETION, "AF-0111", "AF-0112", "AF-0113"),
+            across(ARM1, "AF-0111", "AF-0112", "AF-0113"), offset=-2.4,
             leak_S={"post": (1 / 700e3, 1 / 300e3)}),
     Channel("TP-11", "Rear spar, bending, root", "half_bending",
             [350.05, 349.96, 350.0, 350.0], leads(7, "P+", "P-", "S-"),
-            across(ARM2, 294, 147, 97.6), across(ARM1, 294, 147, 97.6), bridge_factor=2.0, offset=1.2,
+            across(ARM2, "AF-0121", "AF-0122", "AF-0123"), across(ARM1, "AF-0121", "AF-0122", "AF-0123"),
+            bridge_factor=2.0, offset=1.2,
             drift={"post": 2.0}),
     Channel("TP-12", "Rear spar, bending, half span", "half_bending",
             [349.93, 350.08, 350.0, 350.0], leads(10, "P+", "P-", "S-"),
-            across(ARM2, 294, 147, 97.6), across(ARM1, 294, 147, 97.6), bridge_factor=2.0, offset=-4.0,
+            across(ARM2, "AF-0131", "AF-0132", "AF-0133"), across(ARM1, "AF-0131", "AF-0132", "AF-0133"),
+            bridge_factor=2.0, offset=-4.0,
             swapped=True),
     Channel("TP-21", "Torsion tube of the elevator drive", "full_torsion",
             [350.2, 349.9, 350.1, 349.85], leads(8, "P+", "P-", "S+", "S-"),
-            across(ARM2, 178, 88.7, 59), across(ARM1, 178, 88.7, 59), factor=2.05, bridge_factor=4.0,
+            across(ARM2, "AF-0141", "AF-0142", "AF-0143"), across(ARM1, "AF-0141", "AF-0142", "AF-0143"),
+            factor=2.05, bridge_factor=4.0,
             unit="mV_per_V", rule="conformity",
             stated=[("arm", str(k), within(0.0005, group="lot")) for k in (1, 2, 3, 4)],
             noise=0.0003, offset=0.0042, decimals=5),
     Channel("TP-31", "Fin post, old gauge kept on its two wires", "quarter_two_wire",
             [120.08, 120.0, 120.0, 120.0], leads(24, "P+", "S-"),
-            across(ARM2, 118, 59, 39.2), across(ARM1, 118, 59, 39.2), factor=2.11, nominal=120.0,
+            across(ARM2, "AF-0151", "AF-0152", "AF-0153"), across(ARM1, "AF-0151", "AF-0152", "AF-0153"),
+            factor=2.11, nominal=120.0,
             excitation_V=2.5, noise=0.8, offset=6.5),
     Channel("LC-1", "Load cell under the tailplane jack, 50 kN", "transducer",
             [350.0, 350.0, 350.0, 350.0],
             leads(12, "P+", "P-", "S+", "S-", "sense+", "sense-"),
-            across(ARM2, 348, 174, 86.6), across(ARM1, 348, 174, 86.6), bridge_factor=4.0, unit="scaled",
+            across(ARM2, *JACK_PARTS, pins=JACK_PINS, to=("S-", "P-")),
+            across(ARM1, *JACK_PARTS, pins=JACK_PINS, to=("P+", "S-")), pins=JACK_PINS,
+            bridge_factor=4.0, unit="scaled",
             units_per_mV_per_V=25.0, six_wire=True, capacity=50.0, least=0.02, rule="guarded",
             stated=[("arm", str(k), certificate(0.0005)) for k in (1, 2, 3, 4)] +
                    [("gain", "", within(0.0003, relative=False))], noise=0.004,
@@ -275,12 +360,17 @@ class Noise:
 
 
 def as_built(channel, noise):
-    """The channel with the shunts it really has, and its amplifier's gain; the same in both recordings."""
+    """The channel with the resistors it really has, and its amplifier's gain; the same in both recordings."""
+    up, down = channel.up, channel.down
+    off = {}
+    for shunt in up + down:  # a resistor is as far off on one arm as on the other
+        certified = shunt.part and RESISTORS[shunt.part].certified_ohm
+        off.setdefault(shunt.part or shunt.name, noise.within(0.00004 if certified else 0.0003))
+
     def true(shunts, wired_like):
-        return [replace(s, ohm=s.ohm * (1 + noise.within(0.0003)), a=other.a, b=other.b)
+        return [replace(s, ohm=s.ohm * (1 + off[s.part or s.name]), a=other.a, b=other.b)
                 for s, other in zip(shunts, wired_like)]
 
-    up, down = channel.up, channel.down
     built = replace(channel, up=true(up, down if channel.swapped else up),
                     down=true(down, up if channel.swapped else down))
     return built, 1 + noise.within(0.0002)
@@ -289,16 +379,16 @@ def as_built(channel, noise):
 def samples(built, gain, recording, noise):
     """What the channel's amplifier shows, sample by sample, while the sequence is run once."""
     zero = output(built)
-    count = len(steps(built)) * HOLD_S * SAMPLES_PER_SECOND
+    count = len(steps(built)) * STEP_S * SAMPLES_PER_SECOND
     leak = built.leak_S.get(recording, (0.0, 0.0))
     offset = built.offset + noise.within(2 * built.noise)
     drift = built.drift.get(recording, 0.3 * built.noise)
     values, shown, now = [], None, None
     for k in range(count):
         share = k / count
-        _, closed = steps(built)[k // (HOLD_S * SAMPLES_PER_SECOND)]
+        _, closed = steps(built)[k // (STEP_S * SAMPLES_PER_SECOND)]
         leak_now = leak[0] + (leak[1] - leak[0]) * share
-        if k % (HOLD_S * SAMPLES_PER_SECOND) == 0 or leak_now > 0:
+        if k % (STEP_S * SAMPLES_PER_SECOND) == 0 or leak_now > 0:
             now = reading(built, output(built, closed, leak_now) - zero) * gain
         shown = now if shown is None else now + (shown - now) * SETTLING_PER_SAMPLE
         values.append(offset + shown + drift * share + built.noise * noise.draw())
@@ -335,6 +425,64 @@ def lead_json(lead):
     return {"length_m": lead.length_m, "section_m2": AWG26_M2, "temperature_degC": 20}
 
 
+def day(due):
+    return {"due": due} if due else {}
+
+
+def resistor_json(r):
+    certificate = {"value_ohm": r.certified_ohm, "expanded_ohm": r.expanded_ohm(), "coverage_factor": 2}
+    return ({"id": r.id, "nominal_ohm": r.nominal_kohm * 1000.0, "tolerance": TOLERANCE}
+            | ({"certificate": certificate} if r.certified_ohm else {}) | day(r.due)
+            | {"rating_W": 0.25, "fitted_in": r.fitted_in, "note": r.note})
+
+
+def stock_json(resistors):
+    if not resistors:
+        return {"resistors": [], "boxes": [], "series": []}
+    dials = [{"step_ohm": step, "positions": 10} for step in (100000, 10000, 1000, 100, 10)]
+    return {
+        "resistors": [resistor_json(r) for r in resistors],
+        "boxes": [{"id": "AF-0301", "decades": dials, "residual_ohm": 0.05, "tolerance": 0.001}
+                  | day("2028-03-31") | {"rating_W": 0.5, "note": ""}],
+        "series": [{"series": "E96", "from_ohm": 10000, "to_ohm": 1000000, "tolerance": 0.001}],
+    }
+
+
+def pin_json(name, use):
+    pin = {"connector": name[0], "pin": name[1]}
+    if isinstance(use, tuple):
+        return pin | {"resistor": use[0], "end": use[1]}
+    return pin | ({"node": node_name(use)} if use else {})
+
+
+def shunt_json(s):
+    shunt = {"name": s.name, "ohm": s.ohm, "from": node_name(s.a), "to": node_name(s.b),
+             "wires_ohm": s.wires_ohm, "contact_ohm": 0}
+    if s.part:
+        shunt["part"] = {"id": s.part} | day(RESISTORS[s.part].due) | {"rating_W": 0.25}
+    if s.jumpers:
+        shunt["jumpers"] = [{"from": pin_json(a, None), "to": pin_json(b, None)} for a, b in s.jumpers]
+    return shunt
+
+
+def known_of(c):
+    """What the stock knows of the shunts."""
+    known = []
+    for shunt in c.up + c.down:
+        if not shunt.part:
+            continue
+        resistor = RESISTORS[shunt.part]
+        what = within(TOLERANCE)
+        if resistor.certified_ohm:
+            what = within(resistor.expanded_ohm(), relative=False) | {"statement": "expanded"}
+        known.append(("shunt", shunt.name, what))
+    return known
+
+
+# In the order that the program keeps statements in.
+INPUT_ORDER = ["arm", "shunt", "gain"]
+
+
 def setup_json(c):
     return {
         "bridge": {
@@ -353,28 +501,38 @@ def setup_json(c):
         "instrument": {
             "unit": c.unit, "gauge_factor": c.factor, "bridge_factor": c.bridge_factor,
             "units_per_mV_per_V": c.units_per_mV_per_V, "scaled_unit": "kN",
-            "excitation_V": c.excitation_V, "ratiometric": True, "linearisation": "none",
+            "excitation_V": c.excitation_V, "range_V_per_V": 0.004, "ratiometric": True, "linearisation": "none",
             "balance": {"kind": "none", "potentiometer_ohm": 10e3, "limiting_ohm": 100e3, "wiper": 0.5},
             "grounding": "floating",
         },
-        "shunts": [{"name": s.name, "ohm": s.ohm, "from": node_name(s.a), "to": node_name(s.b),
-                    "wires_ohm": s.wires_ohm, "contact_ohm": 0} for s in c.up + c.down],
-        "sequence": [{"label": label, "closed": [s.name for s in closed], "hold_s": HOLD_S}
+        "acquisition": {
+            "sample_rate_Hz": SAMPLES_PER_SECOND,
+            "filter": {"kind": "butterworth", "order": 1, "cutoff_Hz": CUTOFF_HZ, "window_s": 0.1},
+            "mains_Hz": 50, "settled_to": 0.0001,
+        },
+        "pins": [pin_json(name, use) for name, use in c.pins],
+        "shunts": [shunt_json(s) for s in c.up + c.down],
+        "sequence": [{"label": label, "closed": [s.name for s in closed], "hold_s": STEP_S - SETTLE_S,
+                      "settle_s": SETTLE_S}
                      for label, closed in steps(c)],
         "limits": {"relative": 0.01, "least": c.least, "zero_return": 0.005},
         "decision": {"rule": c.rule, "coverage": 0.9545, "guard_factor": 1, "conformity": 0.95,
                      "greatest_share": 1 / 3},
-        "uncertainties": [{"of": of} | ({"at": at} if at else {}) | what for of, at, what in c.stated],
+        "uncertainties": [{"of": of} | ({"at": at} if at else {}) | what 
+                          for of, at, what in sorted(c.stated + known_of(c),
+                                                     key=lambda stated: INPUT_ORDER.index(stated[0]))],
         "correlation_groups": [],
     }
 
 
 def document_json(title, note, channels):
+    stocked = any(shunt.part for c in channels for shunt in c.up + c.down)
     return {
-        "format": "shuntwright", "version": 2, "title": title, "site": "Alder Fen Test Hall",
+        "format": "shuntwright", "version": 3, "title": title, "site": "Alder Fen Test Hall",
         "article": "Sandpiper two-seat training glider, tailplane", "person": "",
         "note": f"{MARK} {note}",
-        "channels": [{"name": c.name, "note": c.note, "setup": setup_json(c), "checks": []}
+        "stock": stock_json(STOCK if stocked else []),
+        "channels": [{"name": c.name, "note": c.note, "setup": setup_json(c), "checks": [], "ohm_readings": []}
                      for c in channels],
     }
 
@@ -387,8 +545,9 @@ def smallest():
                    [Shunt("174.65k on arm 1", 174650.0, "1b", "1e", 0.0)], factor=2.0)
 
 
-ONE_LINE = {"gauge", "rating", "arms_ohm", "balance", "limits", "decision"}  # containers
-ONE_LINE_INSIDE = {"leads", "shunts", "sequence", "readings", "uncertainties", "correlation_groups"}  # of such
+ONE_LINE = {"gauge", "rating", "arms_ohm", "balance", "acquisition", "limits", "decision"}  # containers
+ONE_LINE_INSIDE = {"resistors", "boxes", "series", "leads", "pins", "shunts", "sequence", "readings",
+                   "uncertainties", "correlation_groups"}  # of such
 
 
 def number_text(value):

@@ -9,11 +9,14 @@
 #include <map>
 #include <sstream>
 
+#include "core/document/apply.h"
 #include "core/document/json_reader.h"
 #include "core/document/json_writer.h"
 #include "core/evaluate/comparison.h"
+#include "core/plan/settling.h"
 #include "core/recording/delimited_text.h"
 #include "core/recording/levels.h"
+#include "core/wiring/wiring_rules.h"
 
 namespace core {
 namespace {
@@ -81,6 +84,55 @@ TEST(Examples, EveryDocumentIsLaidOutAsSavingWouldLeaveIt) {
     const auto again = writeDocument(opened(name));
     ASSERT_TRUE(again) << name << ": " << again.error().text();
     EXPECT_EQ(*again, textOf(folder / name)) << name;
+  }
+}
+
+TEST(Examples, TheStockHoldsWhatTheShuntsAreMadeOf) {
+  for (const char* name : {"plan.bridgecal", "demo.bridgecal", "load_cell.bridgecal"}) {
+    const Document document = opened(name);
+    std::vector<std::size_t> all;
+    for (const auto& channel : document.channels) {
+      all.push_back(all.size());
+      for (const Shunt& shunt : channel->setup.shunts)
+        EXPECT_TRUE(findResistor(*document.stock, shunt.part.id)) << channel->name << ", " << shunt.name;
+    }
+    EXPECT_EQ(withStockValues(document, all), document) << name << ": taking them anew changes nothing";
+  }
+}
+
+TEST(Examples, OneResistorInUseWasOverdueWhenTheChecksWereMade) {
+  const Document document = opened("demo.bridgecal");
+  for (const auto& channel : document.channels)
+    for (const Check& check : channel->checks) {
+      const auto day = dateFromText(check.date);
+      ASSERT_TRUE(day) << channel->name;
+      for (const Shunt& shunt : channel->setup.shunts)
+        EXPECT_EQ(isOverdue(shunt.part.due, *day), shunt.part.id == "AF-0152") << shunt.name;
+    }
+}
+
+TEST(Examples, JumpersLayEveryShuntWhereThePlanSays) {
+  const Document document = opened("demo.bridgecal");
+  for (const char* name : {"TP-01", "LC-1"}) {
+    const core::Setup& setup = channelOf(document, name).setup;
+    for (const Shunt& shunt : setup.shunts) EXPECT_EQ(shunt.jumpers.size(), 2u) << shunt.name;
+    for (const WiringFault& fault : wiringFaults(setup)) {
+      EXPECT_EQ(fault.severity, WiringSeverity::Warning) << fault.what;
+      EXPECT_EQ(fault.kind, WiringFaultKind::NeighbourHazard) << fault.what;
+      EXPECT_STREQ(name, "LC-1") << fault.what;
+    }
+  }
+}
+
+TEST(Examples, StepsLastAsLongAsFilterAndMainsAsk) {
+  const Document document = opened("demo.bridgecal");
+  for (const auto& channel : document.channels) {
+    const auto least = leastTimes(channel->setup.acquisition);
+    ASSERT_TRUE(least) << least.error().text();
+    for (const Step& step : channel->setup.sequence) {
+      EXPECT_GE(step.settle, least->settle) << channel->name;
+      EXPECT_GE(step.hold, least->hold) << channel->name;
+    }
   }
 }
 
