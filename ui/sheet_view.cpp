@@ -7,7 +7,7 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 
-#include "ui/sheet_model.h"
+#include "ui/editable_table.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -37,7 +37,7 @@ SheetView::SheetView(QWidget* parent) : QTableView(parent) {
   horizontalHeader()->setDefaultAlignment(Qt::AlignCenter | static_cast<Qt::Alignment>(Qt::TextWordWrap));
 }
 
-SheetModel* SheetView::sheet() const { return qobject_cast<SheetModel*>(model()); }
+EditableTable* SheetView::sheet() const { return qobject_cast<EditableTable*>(model()); }
 
 void SheetView::copy() const {
   if (!selectionModel() || selectionModel()->selection().isEmpty()) return;

@@ -5,11 +5,11 @@
 
 namespace ui {
 
-class SheetModel;
+class EditableTable;
 
 /// A table that exchanges blocks of cells with spreadsheets: Ctrl+C copies the chosen block as
 /// tab-separated text, Ctrl+V pastes one, Delete empties cells, Return opens the editor and, in it, goes
-/// on to the cell below. Over a model that is no SheetModel it only copies, and Return activates the cell.
+/// on to the cell below. Over a model that is no EditableTable it only copies, and Return activates the cell.
 class SheetView : public QTableView {
   Q_OBJECT
 
@@ -29,7 +29,7 @@ class SheetView : public QTableView {
   void mouseDoubleClickEvent(QMouseEvent* event) override;
 
  private:
-  SheetModel* sheet() const;
+  EditableTable* sheet() const;
   static QString whyFixed();
 };
 
