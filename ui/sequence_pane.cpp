@@ -14,6 +14,7 @@
 #include "ui/check_bar.h"
 #include "ui/choice_delegates.h"
 #include "ui/review/review_page.h"
+#include "ui/stock/part_delegate.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -143,7 +144,8 @@ QWidget* SequencePane::shuntsPage() {
   auto* nodes = new NodeDelegate(m_session, this);
   m_shunts->setItemDelegateForColumn(ShuntModel::From, nodes);
   m_shunts->setItemDelegateForColumn(ShuntModel::To, nodes);
-  setWidths(m_shunts, {14, 10, 12, 12, 9, 8, 24, 11, 10, 10}, ShuntModel::Place);
+  m_shunts->setItemDelegateForColumn(ShuntModel::Part, new PartDelegate(m_session, this));
+  setWidths(m_shunts, {13, 12, 11, 11, 9, 8, 9, 16, 14, 11, 9, 9}, ShuntModel::Place);
   connect(m_shunts, &SheetView::refused, this, &SequencePane::refused);
   auto* tools = new QHBoxLayout;
   tools->addWidget(

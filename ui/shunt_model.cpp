@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shunt_model.h"
 
+#include "core/document/apply.h"
 #include "core/document/edits.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 #include "ui/quantity_edit.h"
+#include "ui/stock/part_delegate.h"
+#include "ui/stock/stock_sheet.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -17,7 +20,7 @@ core::SetupPrediction eachAlone(core::Setup setup) {
   return core::predict(setup);
 }
 
-core::Result<core::Resistance> resistanceFromText(const QString& text, int column) {
+core::Result<core::Resistance> shuntResistance(const QString& text, int column) {
   const auto value = core::parseQuantity(text.toStdString(), core::UnitFamily::Resistance);
   if (!value) return value.error();
   if (column == ShuntModel::Resistance && *value <= 0)
@@ -42,6 +45,24 @@ core::Result<core::Node> nodeFromText(const core::Bridge& bridge, const QString&
                      "Choose one of: " + known};
 }
 
+/// Made of the part `id` of the stock, or named so when the stock has none. A decade box is set to the value
+/// that the shunt has.
+core::Channel withPart(core::Channel channel, std::size_t at, const core::Stock& stock, std::string id) {
+  if (const core::Resistor* resistor = core::findResistor(stock, id))
+    return core::withResistor(std::move(channel), at, *resistor);
+  core::Shunt shunt = channel.setup.shunts[at];
+  if (const core::DecadeBox* box = core::findBox(stock, id)) {
+    const core::Resistor set{.id = std::move(id),
+                             .nominal = shunt.resistance,
+                             .tolerance = box->tolerance,
+                             .due = box->due,
+                             .rating = box->rating};
+    return core::withResistor(std::move(channel), at, set);
+  }
+  shunt.part = {.id = std::move(id)};
+  return core::withShunt(std::move(channel), at, std::move(shunt));
+}
+
 }  // namespace
 
 ShuntModel::ShuntModel(Session& session, QObject* parent) : SheetModel(session, ColumnCount, parent) {
@@ -52,9 +73,12 @@ ShuntModel::ShuntModel(Session& session, QObject* parent) : SheetModel(session, 
 void ShuntModel::refresh() {
   const auto& selected = session().selection().channel;
   const auto channel = selected ? session().document().channels[*selected] : nullptr;
-  if (channel == m_channel && m_channel) return;
+  const bool same = channel == m_channel && m_channel;
+  if (same && m_stock == session().document().stock && m_today == session().today()) return;
   m_channel = channel;
-  m_alone = channel ? eachAlone(channel->setup) : core::SetupPrediction{};
+  m_stock = session().document().stock;
+  m_today = session().today();
+  if (!same) m_alone = channel ? eachAlone(channel->setup) : core::SetupPrediction{};
   const int rows = channel ? static_cast<int>(channel->setup.shunts.size()) : 0;
   showRows(rows);
 }
@@ -74,6 +98,10 @@ QVariant ShuntModel::headerData(int section, Qt::Orientation orientation, int ro
       return tr("Own wires");
     case Contact:
       return tr("Switch");
+    case Part:
+      return tr("Part");
+    case Due:
+      return tr("Due");
     case Place:
       return tr("Lies between");
     case PolarityColumn:
@@ -92,38 +120,70 @@ QVariant ShuntModel::headerData(int section, Qt::Orientation orientation, int ro
 Qt::ItemFlags ShuntModel::flags(const QModelIndex& index) const {
   Qt::ItemFlags flags = QAbstractTableModel::flags(index);
   if (!index.isValid()) return flags;
-  if (index.column() <= Contact) flags |= Qt::ItemIsEditable;
+  if (index.column() <= Due) flags |= Qt::ItemIsEditable;
   return flags;
 }
 
 QVariant ShuntModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || index.row() >= rowCount()) return {};
-  const auto& alone = m_alone.steps[static_cast<std::size_t>(index.row())];
+  const int row = index.row(), column = index.column();
   switch (role) {
     case Qt::DisplayRole:
+      if (column == Due) return dueText(shuntIn(row).part.due, m_today);
+      if (column == Part && differsFromStock(shuntIn(row)))
+        return tr("%1, not as in stock").arg(text(row, Part));
+      return text(row, column);
     case Qt::EditRole:
-      return text(index.row(), index.column());
+      return text(row, column);
     case Qt::ToolTipRole:
-      if (!alone) return toText(alone.error()).toHtmlEscaped();
-      return index.column() == Contact ? tr("Resistance of the closed switch or relay, in series")
-                                       : QString();
-    case Qt::ForegroundRole: {
-      const Colours colours = coloursFor(QPalette());
-      if (index.column() == PolarityColumn) return alone ? colourOf(colours, alone->polarity) : colours.fail;
-      return {};
-    }
+      return hint(row, column).toHtmlEscaped();
+    case Qt::ForegroundRole:
+      return colour(row, column);
     case Qt::TextAlignmentRole:
-      return QVariant(index.column() == Simulated || index.column() == Reading
-                          ? Qt::AlignRight | Qt::AlignVCenter
-                          : Qt::AlignLeft | Qt::AlignVCenter);
+      return QVariant(column == Simulated || column == Reading ? Qt::AlignRight | Qt::AlignVCenter
+                                                               : Qt::AlignLeft | Qt::AlignVCenter);
     default:
       return {};
   }
 }
 
+const core::Shunt& ShuntModel::shuntIn(int row) const {
+  return m_channel->setup.shunts[static_cast<std::size_t>(row)];
+}
+
+bool ShuntModel::differsFromStock(const core::Shunt& shunt) const {
+  const core::Resistor* resistor = core::findResistor(*m_stock, shunt.part.id);
+  return resistor && (core::valueOf(*resistor) != shunt.resistance || resistor->due != shunt.part.due);
+}
+
+QVariant ShuntModel::colour(int row, int column) const {
+  const Colours colours = coloursFor(QPalette());
+  if (column == PolarityColumn) {
+    const auto& alone = m_alone.steps[static_cast<std::size_t>(row)];
+    return alone ? colourOf(colours, alone->polarity) : colours.fail;
+  }
+  if (column == Due && core::isOverdue(shuntIn(row).part.due, m_today)) return colours.fail;
+  if (column == Part && differsFromStock(shuntIn(row))) return colours.cannotTell;
+  return {};
+}
+
+QString ShuntModel::hint(int row, int column) const {
+  if (const auto& alone = m_alone.steps[static_cast<std::size_t>(row)]; !alone) return toText(alone.error());
+  if (column == Contact) return tr("Resistance of the closed switch or relay, in series");
+  if (column == Due && core::isOverdue(shuntIn(row).part.due, m_today))
+    return tr("This resistor's calibration is overdue.");
+  if (column != Part) return {};
+  const core::Shunt& shunt = shuntIn(row);
+  const core::Resistor* resistor = core::findResistor(*m_stock, shunt.part.id);
+  if (!resistor) return {};
+  const QString words = partWords(*resistor, m_today);
+  return differsFromStock(shunt) ? tr("In stock is %1. Choose it again to take it as it is there.").arg(words)
+                                 : words;
+}
+
 QString ShuntModel::text(int row, int column) const {
   const core::Setup& setup = m_channel->setup;
-  const core::Shunt& shunt = setup.shunts[static_cast<std::size_t>(row)];
+  const core::Shunt& shunt = shuntIn(row);
   const auto& alone = m_alone.steps[static_cast<std::size_t>(row)];
   switch (column) {
     case Name:
@@ -138,6 +198,10 @@ QString ShuntModel::text(int row, int column) const {
       return quantityText(shunt.wires.base(), core::UnitFamily::Resistance);
     case Contact:
       return quantityText(shunt.contact.base(), core::UnitFamily::Resistance);
+    case Part:
+      return toQString(shunt.part.id);
+    case Due:
+      return shunt.part.due ? toQString(core::dateText(*shunt.part.due)) : QString();
     case Place:
       return tr("%1 and %2")
           .arg(toQString(core::pointName(setup.bridge, shunt.a)),
@@ -154,14 +218,18 @@ QString ShuntModel::text(int row, int column) const {
 core::Result<core::Channel> ShuntModel::withCell(core::Channel channel, int row, int column,
                                                  const QString& text) const {
   const auto at = static_cast<std::size_t>(row);
+  if (column == Part)
+    return withPart(std::move(channel), at, *session().document().stock, text.trimmed().toStdString());
   core::Shunt shunt = channel.setup.shunts[at];
+  if (column == Due)
+    if (const auto set = taken(shunt.part.due, dueFromText(text)); !set) return set.error();
   if (column == Name) {
     if (text.trimmed().isEmpty() || text.contains(','))
       return core::Error{"", "a shunt needs a name without commas", "Enter a name such as R1 on arm 2"};
     shunt.name = text.trimmed().toStdString();
   }
   if (column == Resistance || column == Wires || column == Contact) {
-    const auto value = resistanceFromText(text, column);
+    const auto value = shuntResistance(text, column);
     if (!value) return value.error();
     (column == Resistance ? shunt.resistance : column == Wires ? shunt.wires : shunt.contact) = *value;
   }
@@ -187,11 +255,17 @@ QString ShuntModel::editLabel(int column) const {
       return tr("Change shunt wires");
     case Contact:
       return tr("Change switch of shunt");
+    case Part:
+      return tr("Choose part of shunt");
+    case Due:
+      return tr("Change due date of shunt");
     default:
       return tr("Move shunt");
   }
 }
 
-QString ShuntModel::emptyText(int) const { return {}; }
+QString ShuntModel::emptyText(int column) const {
+  return column == Part || column == Due ? QString("") : QString();
+}
 
 }  // namespace ui

@@ -17,6 +17,8 @@ class ShuntModel : public SheetModel {
     To,
     Wires,
     Contact,
+    Part,  ///< id of a part of the stock, whose value it takes, or of another
+    Due,   ///< of the part's next calibration
     Place,
     PolarityColumn,
     Simulated,
@@ -39,8 +41,14 @@ class ShuntModel : public SheetModel {
  private:
   void refresh();
   QString text(int row, int column) const;
+  QString hint(int row, int column) const;
+  QVariant colour(int row, int column) const;
+  const core::Shunt& shuntIn(int row) const;
+  bool differsFromStock(const core::Shunt& shunt) const;
   std::shared_ptr<const core::Channel> m_channel;  ///< that the predictions below belong to
   core::SetupPrediction m_alone;                   ///< one step a shunt, closed alone
+  std::shared_ptr<const core::Stock> m_stock;      ///< that the parts were looked up in
+  core::Date m_today{};
 };
 
 }  // namespace ui
