@@ -1,41 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/trials_output.h"
 
-#include <unistd.h>
-
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
+#include "app/progress_line.h"
 #include "core/report/figures.h"
 #include "core/units/notation.h"
 
 namespace app {
 namespace {
-
-/// A share done on one line of a terminal, which it clears in the end; silent elsewhere.
-class ProgressLine {
- public:
-  explicit ProgressLine(const std::string& name)
-      : m_name(harmless(name, false)), m_shown(isatty(STDERR_FILENO) == 1) {}
-  ~ProgressLine() {
-    if (m_last >= 0) std::fputs("\r\x1b[K", stderr);
-  }
-  ProgressLine(const ProgressLine&) = delete;
-  ProgressLine& operator=(const ProgressLine&) = delete;
-
-  void show(double share) {
-    const int percent = static_cast<int>(100 * std::clamp(share, 0.0, 1.0));
-    if (!m_shown || percent == m_last) return;
-    m_last = percent;
-    std::fprintf(stderr, "\r\x1b[K%s: trials, %d %%", m_name.c_str(), percent);
-  }
-
- private:
-  std::string m_name;
-  bool m_shown;
-  int m_last = -1;
-};
 
 Json intervalJson(core::Interval interval) { return {jsonNumber(interval.low), jsonNumber(interval.high)}; }
 
@@ -76,7 +50,7 @@ core::Result<core::ChannelTrials> trialsWithProgress(const std::string& name, co
                                                      const core::SetupPrediction& prediction,
                                                      const core::Budget& budget,
                                                      const core::ChannelTrialOptions& options) {
-  ProgressLine line(name);
+  ProgressLine line(name + ": trials");
   return core::runChannelTrials(setup, prediction, budget, options, {},
                                 [&](double share) { line.show(share); });
 }

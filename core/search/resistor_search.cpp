@@ -267,7 +267,7 @@ std::optional<std::string> unreachable(const Setup& setup, const ResistorSearch&
     by = namesOf(way);
   }
   if (!nearest) return std::nullopt;
-  return levelText(setup.bridge, level) + " cannot be reached" +
+  return levelText(setup.bridge, level) + " cannot be reached" + (wanted ? " within the limits" : "") +
          (wanted ? " with these resistors" : " by any resistance at this place") + "; the nearest is " +
          levelText(setup.bridge, nearest->reached) + ", with " + by;
 }

@@ -247,7 +247,8 @@ TEST(ResistorSearch, NamesLevelsBeyondTheStockWithTheNearest) {
   SearchOutcome found = outcomeOf(setup, search, candidates);
   ASSERT_EQ(found.unreachable.size(), 1u);  // R/(F e) = 87.5 k gives 2000 um/m
   EXPECT_EQ(found.unreachable.front(),
-            "9000 µm/m cannot be reached with these resistors; the nearest is 2000 µm/m, with 87.5 kΩ");
+            "9000 µm/m cannot be reached within the limits with these resistors; the nearest is 2000 µm/m, "
+            "with 87.5 kΩ");
   search.together = true;  // two new ones of 87.5 k give 4000, the two that there are 3000
   found = outcomeOf(setup, search, candidates);
   ASSERT_EQ(found.unreachable.size(), 1u);
