@@ -174,6 +174,14 @@ TEST_F(Search, PlaceThatWorksTheWrongWayIsRefusedInWords) {
   EXPECT_FALSE(find<QPushButton>("useSet")->isEnabled());
 }
 
+TEST_F(Search, TellsALevelThatCannotBeReachedWithTheNearest) {
+  find<QComboBox>("levelsKind")->setCurrentIndex(1);
+  type("levelList", "-1000; -50000");  // the smallest resistor of the stock gives about -3000 µm/m
+  searchToTheEnd();
+  EXPECT_TRUE(sentence().contains("-50000")) << sentence();
+  EXPECT_TRUE(find<QPushButton>("useSet")->isEnabled());
+}
+
 TEST_F(Search, PreferredValuesAreNewParts) {
   find<QCheckBox>("fromStock")->click();
   find<QComboBox>("seriesBox")->setCurrentText("E24");

@@ -43,7 +43,6 @@ RunStepPage::RunStepPage(Session& session, QWidget* parent) : RunPage(parent), m
   column->addWidget(readingRow());
   m_series = runLabel("series", 1.0);
   column->addWidget(m_series);
-  column->addWidget(rule());
   buildVerdict(column);
   column->addLayout(buttons());
   connect(m_wait, &WaitPanel::started, this, [this] { m_closed = m_step; });
@@ -68,7 +67,6 @@ void RunStepPage::buildHead(QBoxLayout* column) {
   todoColumn->setContentsMargins(0, 0, 0, 0);
   todoColumn->addWidget(m_actions);
   todoColumn->addWidget(m_state);
-  todoColumn->addStretch();
   auto* scroll = new QScrollArea;
   scroll->setObjectName("stepTodo");
   scroll->setFrameShape(QFrame::NoFrame);
@@ -83,13 +81,15 @@ void RunStepPage::buildHead(QBoxLayout* column) {
   expected->addWidget(m_expected, 3);
   column->addWidget(m_notice);
   column->addLayout(head);
+  todoColumn->addSpacing(12);
+  todoColumn->addLayout(expected);
+  todoColumn->addWidget(m_onDisplay);
+  todoColumn->addStretch();
   column->addWidget(scroll, 1);
-  column->addLayout(expected);
-  column->addWidget(m_onDisplay);
 }
 
 QWidget* RunStepPage::readingRow() {
-  auto* caption = withType(new QLabel(tr("R&eading")), 1.4);
+  auto* caption = withType(new QLabel(tr("Rea&ding")), 1.4);
   m_reading = withType(new QLineEdit, 1.9);
   m_reading->setObjectName("readingField");
   m_reading->setAccessibleName(tr("Reading"));
@@ -114,12 +114,12 @@ QWidget* RunStepPage::readingRow() {
 }
 
 void RunStepPage::buildVerdict(QBoxLayout* column) {
-  m_verdict = runLabel("stepVerdict", 1.9, true);
-  m_deviation = runLabel("stepDeviation", 1.4);
-  m_reason = runLabel("stepReason", 1.0);
+  m_verdict = runLabel("stepVerdict", 2.8, true);
+  m_deviation = runLabel("stepDeviation", 1.6);
+  m_reason = runLabel("stepReason", 1.1);
   auto* row = new QHBoxLayout;
-  row->addWidget(m_verdict, 2);
-  row->addWidget(m_deviation, 5);
+  row->addWidget(m_verdict, 1);
+  row->addWidget(m_deviation, 2);
   column->addLayout(row);
   column->addWidget(m_reason);
   m_noteRow = new QWidget;

@@ -39,7 +39,7 @@ WaitPanel::WaitPanel(QWidget* parent) : QWidget(parent) {
 }
 
 void WaitPanel::build() {
-  m_left = withType(new QLabel, 3.2, true);
+  m_left = withType(new QLabel, 4.0, true);
   m_left->setObjectName("countDown");
   m_left->setAccessibleName(tr("Time left"));
   m_left->setTextFormat(Qt::PlainText);

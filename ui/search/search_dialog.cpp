@@ -29,7 +29,7 @@ namespace ui {
 SearchDialog::SearchDialog(Session& session, QWidget* parent) : QDialog(parent), m_session(session) {
   setObjectName("searchDialog");
   setWindowTitle(tr("Choose resistors"));
-  resize(1120, 720);
+  resize(1180, 720);
   if (session.channel()) m_channel = session.document().channels[*session.selection().channel];
   auto* row = new QHBoxLayout(this);
   if (m_channel) row->addWidget(askings());
@@ -102,7 +102,10 @@ QWidget* SearchDialog::results() {
   m_setModel = new ReportTableModel(this);
   m_levelModel = new ReportTableModel(this);
   m_sets = table("setsTable", tr("Best sets of resistors"), m_setModel);
+  // Long sets wrap: they are what one chooses by.
+  m_sets->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   m_levelTable = table("levelsTable", tr("Levels of the chosen set"), m_levelModel);
+  m_levelTable->horizontalHeader()->setStretchLastSection(true);
   auto* tables = new QSplitter(Qt::Vertical);
   tables->addWidget(m_sets);
   tables->addWidget(m_levelTable);
@@ -211,6 +214,7 @@ void SearchDialog::showDone(std::shared_ptr<const SearchRunner::Outcome> outcome
   m_outcome = **outcome;
   say(outcomeSentence(m_outcome, m_job.search.missUnit));
   m_setModel->setTable(setsTable(m_outcome, m_job.search.missUnit));
+  m_sets->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
   if (!m_outcome.best.empty()) m_sets->selectRow(0);
   showSet();
   showControls();

@@ -170,6 +170,7 @@ void PlacesGroup::addPlace(bool positive, const core::Bridge& bridge) {
   row.from->setAccessibleName(tr("%1 from node").arg(name));
   row.to->setAccessibleName(tr("%1 to node").arg(name));
   auto* nodes = new QHBoxLayout;
+  nodes->setSpacing(6);
   nodes->addWidget(row.from, 1);
   nodes->addWidget(new QLabel(tr("to")));
   nodes->addWidget(row.to, 1);
@@ -179,6 +180,7 @@ void PlacesGroup::addPlace(bool positive, const core::Bridge& bridge) {
   auto* contact = quantity(qPrintable(side + "Contact"), tr("%1, closed switch").arg(name),
                            core::UnitFamily::Resistance, row.contact_ohm);
   auto* ohms = new QHBoxLayout;
+  ohms->setSpacing(6);
   ohms->addWidget(new QLabel(tr("wires")));
   ohms->addWidget(wires, 1);
   ohms->addWidget(new QLabel(tr("switch")));

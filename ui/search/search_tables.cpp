@@ -14,7 +14,12 @@ namespace {
 
 QString words(const char* text) { return QCoreApplication::translate("SearchTables", text); }
 
-std::string percent(double share) { return (numberText(100 * share, 3) + " %").toStdString(); }
+/// Three digits; what is smaller than anybody can read off counts as nothing.
+std::string percent(double share) {
+  constexpr double readable = 1e-6;
+  if (share < readable) return "< " + (numberText(100 * readable, 1) + " %").toStdString();
+  return (numberText(100 * share, 3) + " %").toStdString();
+}
 
 QString ohms(core::Resistance value) {
   return quantityText(value.base(), core::UnitFamily::Resistance, {}, 6);
