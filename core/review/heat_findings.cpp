@@ -48,22 +48,16 @@ struct ShuntHeat {
   std::size_t step = 0;
 };
 
-/// Heat in the resistor alone, without wires and switch: I^2 R with I = V / (R + wires + contact).
+/// Of every resistor that the plan closes, where it is greatest.
 std::vector<ShuntHeat> shuntHeats(const ReviewedPlan& plan, BridgeCircuit& circuit) {
   const Setup& setup = plan.setup();
   std::vector<ShuntHeat> heats;
-  const auto& current = setup.instrument.current;
   for (const ReviewedLevel& level : plan.levels) {
     if (!closeShunts(circuit, setup, level.step) || !circuit.solveOutput()) continue;
-    const double excitation_V =
-        current ? current->supplied.base() / circuit.inputConductance() : setup.instrument.excitation.base();
     for (const std::size_t k : level.closed) {
-      const Shunt& shunt = setup.shunts[k];
-      const double across_V = excitation_V * circuit.voltage(circuit.network().firstShunt + k);
-      const double current_A = across_V / resistanceOf(shunt).base();
-      const double power_W = current_A * current_A * shunt.resistance.base();
+      const double power_W = shuntPower_W(circuit, setup, k);
       const auto same = std::find_if(heats.begin(), heats.end(), [&](const ShuntHeat& heat) {
-        return resistorName(setup.shunts[heat.shunt]) == resistorName(shunt);
+        return resistorName(setup.shunts[heat.shunt]) == resistorName(setup.shunts[k]);
       });
       if (same == heats.end())
         heats.push_back({k, power_W, level.step});
@@ -75,7 +69,7 @@ std::vector<ShuntHeat> shuntHeats(const ReviewedPlan& plan, BridgeCircuit& circu
 }
 
 void addShuntHeat(const ReviewedPlan& plan, std::vector<Finding>& findings, const ShuntHeat& heat) {
-  const auto& rating = plan.setup().shunts[heat.shunt].part.rating;
+  const auto rating = ratingOf(plan.setup(), heat.shunt);
   const double most_W = rating ? quietShare * rating->base() : usual_W;
   if (!(heat.power_W > most_W)) return;
   const bool over = rating && heat.power_W > rating->base();

@@ -12,7 +12,9 @@
 namespace core {
 namespace {
 
-constexpr double widestGap = 2;  ///< times the median spacing; common practice, no source
+/// Times the median spacing: twice, and a little, since levels that double each time are usual. Common
+/// practice, no source.
+constexpr double widestGap = 2.1;
 constexpr double counterpart =
     0.02;                       ///< of a level, where the limits are narrower; common practice, no source
 constexpr double nearby = 0.1;  ///< a counterpart within this is one of other leads or another resistor
@@ -68,6 +70,26 @@ std::optional<double> readingOfClosed(BridgeCircuit& circuit, const Setup& setup
   const auto indication = indicationOf(setup.bridge, setup.instrument, *output, zero);
   if (!indication) return std::nullopt;
   return indication->value.base();
+}
+
+bool needsOneTwice(const Setup& setup, const std::vector<std::size_t>& closed) {
+  for (std::size_t a = 0; a < closed.size(); ++a)
+    for (std::size_t b = 0; b < a; ++b)
+      if (resistorName(setup.shunts[closed[a]]) == resistorName(setup.shunts[closed[b]])) return true;
+  return false;
+}
+
+/// Whether the instrument takes the output last solved, balanced or not, and no closed resistor is
+/// overloaded.
+bool isSafe(BridgeCircuit& circuit, const Setup& setup, Output zero, const std::vector<std::size_t>& closed) {
+  const auto output = circuit.solveOutput();
+  if (!output || needsOneTwice(setup, closed)) return false;
+  const double most = setup.instrument.range ? setup.instrument.range->base() : HUGE_VAL;
+  if (std::abs(output->base()) > most || std::abs((*output - zero).base()) > most) return false;
+  return std::none_of(closed.begin(), closed.end(), [&](std::size_t shunt) {
+    const auto rating = ratingOf(setup, shunt);
+    return rating && shuntPower_W(circuit, setup, shunt) > rating->base();
+  });
 }
 
 std::optional<SideShunts> shuntsOfSide(const ReviewedPlan& plan, Polarity polarity) {
@@ -143,6 +165,7 @@ std::vector<Mend> gapMends(const ReviewedPlan& plan, const Side& side, std::size
     const auto reading =
         readingOfClosed(shunts.circuit, plan.setup(), *plan.evaluation.prediction.zero, one.closed);
     if (!reading || std::abs(*reading) <= low || std::abs(*reading) >= high) continue;
+    if (!isSafe(shunts.circuit, plan.setup(), *plan.evaluation.prediction.zero, one.closed)) continue;
     Ladder filled = ladder;
     filled.insert(filled.begin() + static_cast<std::ptrdiff_t>(index) + 1, std::abs(*reading));
     if (gapsOf(filled).size() >= gaps) continue;
@@ -293,7 +316,7 @@ Channel withCounterparts(Channel channel, const std::vector<ReviewedLevel>& miss
   return channel;
 }
 
-/// Whether each counterpart reads what its level does, with the other sign, and the instrument takes it.
+/// Whether each counterpart reads what its level does, with the other sign, safely.
 bool balances(const Setup& setup, Output zero, const std::vector<Counterpart>& counterparts) {
   auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, shuntBranches(setup));
   if (!circuit) return false;
@@ -304,9 +327,7 @@ bool balances(const Setup& setup, Output zero, const std::vector<Counterpart>& c
     const double narrower = std::min(std::abs(wanted), std::abs(*reading));
     const double permitted = std::max(limitAt(setup.limits, narrower), counterpart * narrower);
     if (!(std::abs(*reading - wanted) <= permitted)) return false;
-    const double output = circuit->solveOutput()->base();
-    const double most = setup.instrument.range ? setup.instrument.range->base() : HUGE_VAL;
-    if (std::abs(output) > most || std::abs(output - zero.base()) > most) return false;
+    if (!isSafe(*circuit, setup, zero, one.closed)) return false;
   }
   return true;
 }
@@ -367,7 +388,7 @@ void findUnbalanced(const ReviewedPlan& plan, std::vector<Finding>& findings) {
   const Side negative = sideOf(plan.levels, Polarity::Negative);
   const Unmatched up = unmatchedOf(setup, positive, negative), down = unmatchedOf(setup, negative, positive);
   Side missing = up.levels;
-  missing.insert(missing.end(), down.levels.begin(), down.levels.end());
+  for (const ReviewedLevel* level : down.levels) missing.push_back(level);
   if (missing.empty()) return;
   const bool oneSided = positive.empty() || negative.empty();
   const bool mild = oneSided || (up.allNear && down.allNear);

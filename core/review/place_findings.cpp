@@ -153,9 +153,11 @@ std::optional<WorstShortcut> worstShortcut(const ReviewedPlan& plan, double brid
   return worst;
 }
 
+/// Where arms and N make a small part of the error, what makes the rest is a finding of its own.
 bool isWorthSaying(const Setup& setup, const std::optional<WorstShortcut>& worst) {
   const double least = leastError(setup.limits);
-  return worst && std::abs(worst->caused) > least && std::abs(worst->error) > least;
+  return worst && std::abs(worst->caused) > least && std::abs(worst->error) > least &&
+         3 * std::abs(worst->caused) > std::abs(worst->error);
 }
 
 /// N as set, where the readings follow it.

@@ -26,7 +26,7 @@ enum class FindingKind : std::uint8_t {
   RangeOverrun,      ///< more output than the instrument takes, balanced or not
   BelowUncertainty,  ///< a level no greater than the expanded uncertainty of its reading (chain)
   Duplicate,         ///< steps, levels or shunts that say the same twice; one resistor at two places at once
-  Gap,               ///< between levels of one side, wider than twice the median spacing
+  Gap,               ///< between levels of one side, clearly (5 %) wider than twice the median spacing
   UnbalancedPolarities,  ///< levels without a counterpart within the limit or 2 %, whichever is wider
   MissingZero,           ///< at the start, between the sides, at the end
   HoldTooShort,          ///< for one second, the samples, or whole mains periods

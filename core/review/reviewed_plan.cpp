@@ -63,6 +63,25 @@ ReviewedPlan reviewedPlan(const Channel& channel, const ChannelEvaluation& evalu
           levelsOf(channel.setup, evaluation.prediction, &evaluation.budget)};
 }
 
+std::optional<Power> ratingOf(const Setup& setup, std::size_t shunt) {
+  std::optional<Power> rating;
+  for (const Shunt& one : setup.shunts) {
+    if (!one.part.rating || resistorName(one) != resistorName(setup.shunts[shunt])) continue;
+    if (!rating || *one.part.rating < *rating) rating = one.part.rating;
+  }
+  return rating;
+}
+
+double shuntPower_W(const BridgeCircuit& circuit, const Setup& setup, std::size_t shunt) {
+  const auto& current = setup.instrument.current;
+  const double excitation_V =
+      current ? current->supplied.base() / circuit.inputConductance() : setup.instrument.excitation.base();
+  const Shunt& closed = setup.shunts[shunt];
+  const double across_V = excitation_V * circuit.voltage(circuit.network().firstShunt + shunt);
+  const double current_A = across_V / resistanceOf(closed).base();
+  return current_A * current_A * closed.resistance.base();
+}
+
 std::string readingText(const Setup& setup, double reading, int digits) {
   return formatNumber(reading, digits) + " " + readingUnitText(setup.instrument);
 }

@@ -64,6 +64,12 @@ void findShuntsThroughLeads(const ReviewedPlan& plan, std::vector<Finding>& find
 void findResistorTroubles(const ReviewedPlan& plan, std::vector<Finding>& findings);
 void findShortcutErrors(const ReviewedPlan& plan, std::vector<Finding>& findings);
 
+/// Heat in the resistor of a closed shunt, in the state last solved, without wires and switch: I^2 R with
+/// I = V / (R + wires + contact).
+double shuntPower_W(const BridgeCircuit& circuit, const Setup& setup, std::size_t shunt);
+/// The least rating that any shunt of the same resistor says.
+std::optional<Power> ratingOf(const Setup& setup, std::size_t shunt);
+
 // Words and numbers of findings.
 std::string readingText(const Setup& setup, double reading, int digits = 4);          ///< "-501.2 µm/m"
 std::string percentText(double share);                                                ///< "0.92 %"

@@ -109,12 +109,14 @@ void findSameShunts(const ReviewedPlan& plan, std::vector<Finding>& findings) {
     for (std::size_t a = 0; a < b; ++a) {
       if (!isSameResistor(setup, a, b) || !liesWhere(setup.bridge, setup.shunts[a], setup.shunts[b]))
         continue;
+      const bool certain = !setup.shunts[b].part.id.empty();
       findings.push_back({FindingKind::Duplicate,
-                          Severity::Warning,
+                          certain ? Severity::Warning : Severity::Note,
                           {},
                           b,
                           "The " + shuntText(setup, a) + " and the " + shuntText(setup, b) +
-                              " are the same resistor at the same place.",
+                              (certain ? " are one resistor" : " have the same resistance") +
+                              " at the same place.",
                           "Whoever changes one of them forgets the other.",
                           {{"Keep " + inQuotes(setup.shunts[a].name) + " alone",
                             [a, b](const Channel& channel) { return withMerged(channel, a, b); }}}});
@@ -123,30 +125,35 @@ void findSameShunts(const ReviewedPlan& plan, std::vector<Finding>& findings) {
   }
 }
 
+Mend openMend(const Setup& setup, const ReviewedLevel& level, std::size_t shunt) {
+  return {"Open " + inQuotes(setup.shunts[shunt].name) + " instead",
+          [closed = level.closed, shunt](Channel channel) {
+            for (Step& step : channel.setup.sequence)
+              if (step.closed == closed) std::erase(step.closed, shunt);
+            return channel;
+          }};
+}
+
 /// One resistor cannot be switched to two places in one step.
 void findResistorsAtTwoPlaces(const ReviewedPlan& plan, std::vector<Finding>& findings) {
   const Setup& setup = plan.setup();
-  for (std::size_t step = 0; step < setup.sequence.size(); ++step) {
-    const auto& closed = setup.sequence[step].closed;
+  for (const ReviewedLevel& level : plan.levels) {
+    const auto& closed = level.closed;
     for (std::size_t k = 1; k < closed.size(); ++k) {
       const Shunt& shunt = setup.shunts[closed[k]];
-      const auto same = std::find_if(
-          closed.begin(), closed.begin() + static_cast<std::ptrdiff_t>(k),
-          [&](auto s) { return !shunt.part.id.empty() && setup.shunts[s].part.id == shunt.part.id; });
+      const auto same = std::find_if(closed.begin(), closed.end(), [&](std::size_t other) {
+        return resistorName(setup.shunts[other]) == resistorName(shunt);
+      });
       if (*same == closed[k]) continue;
       findings.push_back({FindingKind::Duplicate,
                           Severity::Fault,
-                          step,
+                          level.step,
                           closed[k],
-                          "Resistor " + inQuotes(shunt.part.id) + " is needed as " + shuntText(setup, *same) +
-                              " and as " + shuntText(setup, closed[k]) + " at once.",
+                          "Resistor " + inQuotes(resistorName(shunt)) + " is needed as " +
+                              shuntText(setup, *same) + " and as " + shuntText(setup, closed[k]) +
+                              " at once.",
                           "There is only one of it.",
-                          {{"Open " + inQuotes(shunt.name) + " in this step",
-                            [step, gone = closed[k]](const Channel& channel) {
-                              Step changed = channel.setup.sequence[step];
-                              std::erase(changed.closed, gone);
-                              return withStep(channel, step, std::move(changed));
-                            }}}});
+                          {withoutLevelMend(level, setup), openMend(setup, level, closed[k])}});
       break;
     }
   }

@@ -28,9 +28,26 @@ double wholePeriods(double hold_s, const std::optional<Frequency>& mains) {
   return std::ceil(hold_s * mains->base() * rounding) / mains->base();
 }
 
+/// What an acquisition asks of a step.
+struct NeededTimes {
+  Acquisition of;
+  Result<Duration> settling;
+  Result<StepTimes> least;
+};
+
+/// The channels of a document share one acquisition or a few, and finding out when a filter has settled takes
+/// longer than all the rest of a review: what was found last is kept, for each thread.
+const NeededTimes& neededBy(const Acquisition& acquisition) {
+  thread_local std::optional<NeededTimes> last;
+  if (!last || !(last->of == acquisition))
+    last = NeededTimes{acquisition, settlingTime(acquisition.filter, acquisition.settledTo),
+                       leastTimes(acquisition)};
+  return *last;
+}
+
 /// `channel` with the times of `steps` no shorter than they must be; longer ones stay.
 Channel withLeastTimes(Channel channel, const std::vector<std::size_t>& steps) {
-  const auto least = leastTimes(channel.setup.acquisition);
+  const Result<StepTimes> least = neededBy(channel.setup.acquisition).least;
   if (!least) return channel;
   for (const std::size_t k : steps) {
     Step& step = channel.setup.sequence[k];
@@ -103,8 +120,7 @@ void findShortTimes(const ReviewedPlan& plan, std::vector<Finding>& findings) {
   const Acquisition& acquisition = plan.setup().acquisition;
   if (plan.setup().sequence.empty()) return;
   ShortTimes times(plan, findings);
-  const auto settling = settlingTime(acquisition.filter, acquisition.settledTo);
-  const auto least = leastTimes(acquisition);
+  const auto& [of, settling, least] = neededBy(acquisition);
   if (!settling || !least) {
     findings.push_back({FindingKind::SettleTooShort,
                         Severity::Warning,
