@@ -1,26 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QByteArray>
-#include <QDate>
-#include <QString>
-#include <functional>
-#include <stop_token>
-
 #include "core/document/document.h"
-#include "core/units/result.h"
+#include "ui/report_pages.h"
 
 namespace ui {
 
-/// What the foot of each page says about its making.
-struct ReportStamp {
-  QString version;  ///< of the program; empty takes that of the application, and none when it has none
-  QDate date = QDate::currentDate();
-};
-
 /// The report of `document` on A4 pages: core::reportOf laid out, with the bridge of each channel and the
-/// outcome of each check as pictures, always in light colours. The foot of each page says "Shuntwright 1.2.3
-/// · 2031-05-04" and "Page x of n".
+/// outcome of each check as pictures, always in light colours.
 ///
 /// Needs a QApplication (without a screen will do) and must run on its thread, because it draws
 /// widgets. `progress` is told the share done, 0 to 1. Fails when `stop` is requested meanwhile, and when

@@ -11,6 +11,7 @@
 #include "ui/bridge/bridge_picture.h"
 #include "ui/outcome/outcome_picture.h"
 #include "ui/theme.h"
+#include "ui/wiring/wiring_pictures.h"
 
 namespace ui {
 namespace {
@@ -45,10 +46,21 @@ ReportPictures::ReportPictures(const core::Document& document, QTextDocument& te
 }
 
 core::PictureSource ReportPictures::add(const core::Picture& picture) {
-  const QSizeF size_pt = picture.kind == core::Picture::Kind::Bridge ? bridgeSize_pt(picture.channel)
-                                                                     : QSizeF(outcome_px) * outcomeScale_pt;
+  const QSizeF size_pt = sizeOf_pt(picture);
   m_places.push_back({picture, size_pt});
   return {std::to_string(m_places.size() - 1), static_cast<int>(size_pt.width() / pointsPerPixel)};
+}
+
+QSizeF ReportPictures::sizeOf_pt(const core::Picture& picture) {
+  switch (picture.kind) {
+    case core::Picture::Kind::Bridge:
+      return bridgeSize_pt(picture.channel);
+    case core::Picture::Kind::Wiring:
+      return wiringSize_pt(m_document.channels[picture.channel]->setup, picture.shunt);
+    case core::Picture::Kind::Outcome:
+      break;
+  }
+  return QSizeF(outcome_px) * outcomeScale_pt;
 }
 
 const core::ChannelEvaluation& ReportPictures::evaluationOf(std::size_t channel) {
@@ -74,6 +86,8 @@ void ReportPictures::drawObject(QPainter* painter, const QRectF& room, QTextDocu
   if (!place) return;
   const std::size_t channel = place->picture.channel;
   if (place->picture.kind == core::Picture::Kind::Bridge) return drawBridge(*painter, room, channel);
+  if (place->picture.kind == core::Picture::Kind::Wiring)
+    return drawWiring(*painter, room, m_document.channels[channel]->setup, place->picture.shunt);
   painter->drawImage(room, outcomePicture(*m_document.channels[channel], evaluationOf(channel),
                                           place->picture.check, outcome_px));
 }

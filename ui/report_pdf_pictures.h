@@ -15,8 +15,8 @@ class QTextDocument;
 
 namespace ui {
 
-/// Draws the pictures of a report straight onto the page of a text document, so that the bridge is made
-/// of lines and letters and not of pixels, and no picture is kept.
+/// Draws the pictures of a report straight onto the page of a text document, so that bridge and wiring are
+/// made of lines and letters and not of pixels, and no picture is kept.
 ///
 /// Takes over all images of `text`, which has its paint device set and must not outlive this. GUI thread.
 class ReportPictures : public QObject, public QTextObjectInterface {
@@ -41,6 +41,7 @@ class ReportPictures : public QObject, public QTextObjectInterface {
 
   const core::ChannelEvaluation& evaluationOf(std::size_t channel);
   const Place* placeOf(const QTextFormat& format) const;
+  QSizeF sizeOf_pt(const core::Picture& picture);
   QSizeF bridgeSize_pt(std::size_t channel);
   void drawBridge(QPainter& painter, const QRectF& room, std::size_t channel);
 

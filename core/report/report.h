@@ -57,11 +57,12 @@ struct Table {
 
 /// A place for a picture that whoever lays out the report may draw.
 struct Picture {
-  enum class Kind : std::uint8_t { Bridge, Outcome };
+  enum class Kind : std::uint8_t { Bridge, Outcome, Wiring };
   Kind kind = Kind::Bridge;
   std::size_t channel = 0;  ///< index in the document
   std::size_t check = 0;    ///< index in the channel; of an outcome only
   std::string caption;      ///< what it shows, in words that stand in for it
+  std::size_t shunt = 0;    ///< index in the channel; of wiring only: pins with the jumpers of that shunt
 };
 
 using Block = std::variant<Paragraph, Caution, EntryList, Table, Picture>;

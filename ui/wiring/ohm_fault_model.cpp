@@ -44,6 +44,8 @@ QVariant OhmFaultModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
     case Qt::EditRole:
       return text(index.row(), index.column());
+    case Qt::ToolTipRole:  // the whole of what may be cut off
+      return index.column() == Fault ? QVariant(text(index.row(), Fault).toHtmlEscaped()) : QVariant();
     case Qt::ForegroundRole:
       if (index.column() != Explains) return {};
       return fault.explains ? coloursFor(QPalette()).pass : coloursFor(QPalette()).quiet;
@@ -76,12 +78,14 @@ QString diagnosisText(const std::vector<core::OhmFault>& faults, std::size_t rea
   if (faults.empty()) return count;
   const auto explaining =
       std::count_if(faults.begin(), faults.end(), [](const core::OhmFault& fault) { return fault.explains; });
-  const QString best =
-      OhmFaultModel::tr("%1. Fits best: %2.").arg(count, toQString(core::ohmFaultText(faults.front())));
-  if (explaining == 0)
-    return best + " " +
-           OhmFaultModel::tr(
-               "No single fault explains every reading: measure again, and look for two faults.");
+  const QString first = toQString(core::ohmFaultText(faults.front()));
+  if (explaining == 0) {
+    const QString none = OhmFaultModel::tr("%1. No single fault explains them all").arg(count);
+    return faults.front().kind == core::OhmFaultKind::None
+               ? OhmFaultModel::tr("%1: measure again, and look for two faults.").arg(none)
+               : OhmFaultModel::tr("%1; nearest comes: %2.").arg(none, first);
+  }
+  const QString best = OhmFaultModel::tr("%1. Fits best: %2.").arg(count, first);
   if (faults.front().kind == core::OhmFaultKind::None) return best;
   if (explaining > 1)
     return best + " " +

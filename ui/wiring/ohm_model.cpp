@@ -15,7 +15,15 @@ namespace ui {
 namespace {
 
 constexpr int fullDigits = 15;
-constexpr int shownDigits = 6;
+constexpr int shownDigits = 8;
+
+/// `ohm` to two digits of its tolerance: what lies below is of no use beside an ohmmeter.
+std::optional<core::Resistance> roundedTo(const std::optional<core::Resistance>& ohm,
+                                          core::Resistance tolerance) {
+  if (!ohm || !(tolerance > core::Resistance(0))) return ohm;
+  const double step = std::pow(10.0, std::floor(std::log10(tolerance.base())) - 1);
+  return core::Resistance(std::round(ohm->base() / step) * step);
+}
 
 }  // namespace
 
@@ -139,7 +147,8 @@ QString OhmModel::text(int row, int column, bool full) const {
     case To:
       return toQString(core::ohmPointName(expected.to));
     case Expected:
-      return ohmText(expected.ohm, full ? fullDigits : shownDigits);
+      return full ? ohmText(expected.ohm, fullDigits)
+                  : ohmText(roundedTo(expected.ohm, expected.tolerance), shownDigits);
     case Tolerance:
       return expected.ohm ? "± " + ohmText(expected.tolerance, 2) : QString();
     case MeasuredColumn:
@@ -147,8 +156,9 @@ QString OhmModel::text(int row, int column, bool full) const {
     case Deviation: {
       if (!reading) return {};
       if (!reading->ohm || !expected.ohm) return QString("–");
-      const core::Resistance difference = *reading->ohm - *expected.ohm;
-      return (difference > core::Resistance(0) ? "+" : "") + ohmText(difference, full ? fullDigits : 3);
+      const core::Resistance exact = *reading->ohm - *expected.ohm;
+      const core::Resistance shown = full ? exact : *roundedTo(exact, expected.tolerance);
+      return (shown > core::Resistance(0) ? "+" : "") + ohmText(shown, full ? fullDigits : shownDigits);
     }
     default:
       if (!reading) return {};

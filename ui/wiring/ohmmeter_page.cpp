@@ -12,10 +12,13 @@
 #include <QStackedWidget>
 #include <QToolButton>
 #include <algorithm>
+#include <set>
 
 #include "core/document/ohm_edits.h"
+#include "core/report/wiring_sheet.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
+#include "ui/wiring/roomy_delegate.h"
 
 namespace ui {
 namespace {
@@ -56,10 +59,25 @@ bool isTerminal(const core::OhmPoint& point) {
   return node && *node <= core::Node::SenseMinus;
 }
 
-std::vector<core::OhmPoint> pointsOf(const core::Setup& setup, bool all) {
-  std::vector<core::OhmPoint> points = core::ohmPoints(setup);
-  if (!all) std::erase_if(points, [](const core::OhmPoint& point) { return !isTerminal(point); });
-  return points;
+/// Both ways round they are one pair.
+bool isPair(const core::OhmExpectation& row, const core::OhmPair& pair) {
+  return (row.from == pair.from && row.to == pair.to) || (row.from == pair.to && row.to == pair.from);
+}
+
+/// The rows that the printed sheet has too, in its order.
+std::vector<core::OhmExpectation> onSheet(const std::vector<core::OhmExpectation>& rows,
+                                          const std::vector<core::OhmPair>& pairs) {
+  std::vector<core::OhmExpectation> kept;
+  for (const core::OhmPair& pair : pairs)
+    for (const core::OhmExpectation& row : rows)
+      if (isPair(row, pair)) kept.push_back(row);
+  return kept;
+}
+
+std::vector<core::OhmPoint> pointsOf(const std::vector<core::OhmPair>& pairs) {
+  std::set<core::OhmPoint> points;
+  for (const core::OhmPair& pair : pairs) points.insert({pair.from, pair.to});
+  return {points.begin(), points.end()};
 }
 
 }  // namespace
@@ -186,6 +204,7 @@ QWidget* OhmmeterPage::statePart() {
   m_stateList->setObjectName("ohmStates");
   m_stateList->setAccessibleName(tr("State of the wiring"));
   m_stateList->setWordWrap(true);
+  m_stateList->setItemDelegate(new RoomyDelegate(m_stateList));
   m_stateList->setResizeMode(QListView::Adjust);
   m_stateList->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_stateList->setAlternatingRowColors(true);
@@ -196,6 +215,7 @@ QWidget* OhmmeterPage::statePart() {
   });
   auto* name = plainLabel("ohmStateListTitle");
   name->setText(tr("State of the wiring"));
+  name->setMinimumHeight(QComboBox().sizeHint().height());  // its list begins where the table does
   embolden(name);
   auto* line = new QHBoxLayout;
   line->addWidget(name);
@@ -209,7 +229,7 @@ QWidget* OhmmeterPage::readingPart() {
   m_table->setModel(&m_model);
   const int letter = fontMetrics().horizontalAdvance('0');
   int at = 0;
-  for (const int characters : {14, 14, 13, 12, 13, 12, 12})
+  for (const int characters : {12, 12, 12, 11, 12, 12, 12})
     m_table->setColumnWidth(at++, characters * letter);
   m_table->horizontalHeader()->setSectionResizeMode(OhmModel::Fits, QHeaderView::Stretch);
   connect(m_table, &SheetView::refused, this, &OhmmeterPage::refused);
@@ -223,7 +243,10 @@ QWidget* OhmmeterPage::readingPart() {
   m_filter = new QComboBox;
   m_filter->setObjectName("ohmFilter");
   m_filter->setAccessibleName(tr("Points"));
-  m_filter->addItems({tr("only terminals"), tr("all points")});
+  m_filter->addItems({tr("as on the sheet"), tr("only terminals"), tr("all points")});
+  m_filter->setToolTip(tr(
+      "As on the sheet: what is worth measuring in this state; only terminals: each two of them; all points: "
+      "also ends of arms and of resistors"));
   connect(m_filter, &QComboBox::activated, this, &OhmmeterPage::expect);
   auto* clear = new QToolButton;
   clear->setObjectName("clearOhmReadings");
@@ -316,18 +339,25 @@ void OhmmeterPage::expect() {
     m_expecting.drop();
     return m_model.show(nullptr, {}, {}, m_conditions);
   }
-  Subject subject{m_channel->setup, m_state, m_filter->currentIndex() == 1, m_conditions};
+  Subject subject{m_channel->setup, m_state, static_cast<Points>(m_filter->currentIndex()), m_conditions};
   if (subject == m_subject) return;
-  auto points = pointsOf(subject.setup, subject.allPoints);
+  std::vector<core::OhmPair> pairs;
+  if (subject.points == Points::OnSheet) pairs = core::ohmPairs(subject.setup, subject.state);
+  auto points = subject.points == Points::OnSheet ? pointsOf(pairs) : core::ohmPoints(subject.setup);
+  if (subject.points == Points::Terminals)
+    std::erase_if(points, [](const core::OhmPoint& point) { return !isTerminal(point); });
   m_points = points.size();
   if (points.size() > mostPoints) points.resize(mostPoints);
   m_shownPoints = points.size();
   m_subject = subject;
   m_model.show(m_channel, m_state, {}, m_conditions);
   showRows(tr("Working out what must be read…"));
-  m_expecting.start([subject = std::move(subject), points = std::move(points)] {
-    return core::ohmExpectations(subject.setup, subject.state, points, subject.conditions);
-  });
+  m_expecting.start(
+      [subject = std::move(subject), points = std::move(points), pairs = std::move(pairs)]() -> Expectations {
+        auto rows = core::ohmExpectations(subject.setup, subject.state, points, subject.conditions);
+        if (!rows || subject.points != Points::OnSheet) return rows;
+        return onSheet(*rows, pairs);
+      });
 }
 
 void OhmmeterPage::takeExpectations(const Expectations& expectations) {

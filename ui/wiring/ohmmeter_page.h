@@ -49,11 +49,12 @@ class OhmmeterPage : public QWidget {
  private:
   using Expectations = core::Result<std::vector<core::OhmExpectation>>;
   using Faults = core::Result<std::vector<core::OhmFault>>;
+  enum class Points { OnSheet, Terminals, All };
   /// What a table of expectations depends on.
   struct Subject {
     core::Setup setup;
     core::WiringState state;
-    bool allPoints = false;
+    Points points = Points::OnSheet;
     core::OhmmeterConditions conditions;
 
     friend bool operator==(const Subject&, const Subject&) = default;

@@ -97,9 +97,7 @@ QString PinModel::text(int row, int column) const {
 /// Where the pin leads, and what is wrong with it.
 QString PinModel::hint(int row) const {
   const core::Pin& pin = m_channel->setup.wiring.pins[static_cast<std::size_t>(row)];
-  QStringList lines{
-      tr("%1 leads to %2")
-          .arg(toQString(core::pinText(pin.name)), pinPlaceText(m_channel->setup.bridge, pin.use))};
+  QStringList lines{leadsToText(pin)};
   for (const core::WiringFault& fault : m_faults)
     if (names(fault, pin.name) && lines.size() < 6) lines << toQString(fault.what);
   return lines.join("\n");

@@ -22,8 +22,7 @@ constexpr double leastZoom = 0.5, mostZoom = 4;
 QString sentence(const WiringPicture& picture, const PinPlace& place) {
   const QString name = toQString(core::pinText(place.name));
   if (!place.pin) return WiringDrawing::tr("%1 is not in the list of pins").arg(name);
-  QString text =
-      WiringDrawing::tr("%1 leads to %2").arg(name, pinUseText(picture.wiring.pins[*place.pin].use));
+  QString text = leadsToText(picture.wiring.pins[*place.pin]);
   QStringList others;
   for (const core::PinName& other : joinedTo(picture.jumpers, place.name))
     others << toQString(core::pinText(other));

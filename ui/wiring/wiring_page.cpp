@@ -16,6 +16,7 @@
 #include <algorithm>
 
 #include "ui/theme.h"
+#include "ui/wiring/roomy_delegate.h"
 #include "ui/wiring/wiring_delegates.h"
 #include "ui/wiring/wiring_drawing.h"
 #include "ui/wiring/wiring_painter.h"
@@ -62,7 +63,13 @@ QIcon severityIcon(core::WiringSeverity severity, const Colours& colours) {
   pixmap.fill(Qt::transparent);
   QPainter painter(&pixmap);
   paintSeverity(painter, QRectF(pixmap.rect()).adjusted(4, 4, -4, -4), severity, colours);
-  return pixmap;
+  QIcon icon(pixmap);
+  icon.addPixmap(pixmap, QIcon::Selected);  // or the style would tint it
+  return icon;
+}
+
+QString countText(std::ptrdiff_t count, const QString& one, const QString& many) {
+  return count == 1 ? one : many.arg(count);
 }
 
 QString severityWord(core::WiringSeverity severity) {
@@ -163,6 +170,7 @@ QWidget* WiringPage::jumperPart() {
   m_shunts->setAccessibleName(tr("Shunt whose jumpers are shown"));
   m_shunts->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   m_shunts->setMinimumContentsLength(20);
+  m_shunts->setPlaceholderText(tr("no shunts yet: add them under Shunts"));
   connect(m_shunts, &QComboBox::activated, this, &WiringPage::chooseShunt);
   m_jumperMessage = plainLabel("jumperMessage");
   auto* names = new QHBoxLayout;
@@ -196,8 +204,9 @@ QWidget* WiringPage::drawingPart() {
   m_picture->addWidget(m_scroll);
   m_picture->addWidget(m_drawingMessage);
   auto* tools = new QHBoxLayout;
-  tools->addWidget(title(tr("Drawing")));
-  tools->addStretch();
+  m_drawingTitle = title({}, "drawingTitle");
+  m_drawingTitle->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  tools->addWidget(m_drawingTitle, 1);
   tools->addWidget(tool("printWiring", tr("Print sheet…"),
                         tr("Write pins, jumpers with boxes to tick, drawings and cautions as PDF"),
                         &WiringPage::print));
@@ -210,13 +219,19 @@ QWidget* WiringPage::faultPart() {
   m_faultList->setObjectName("wiringFaults");
   m_faultList->setAccessibleName(tr("What is wrong with the wiring"));
   m_faultList->setWordWrap(true);
+  m_faultList->setItemDelegate(new RoomyDelegate(m_faultList));
   m_faultList->setResizeMode(QListView::Adjust);
   m_faultList->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   m_faultList->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   connect(m_faultList, &QListWidget::currentRowChanged, this, &WiringPage::chooseFault);
   auto* line = new QHBoxLayout;
   line->addWidget(m_faultTitle, 1);
-  return column({line}, m_faultList);
+  m_faultMessage = plainLabel("wiringFaultMessage");
+  m_faultMessage->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+  m_faultStack = new QStackedWidget;
+  m_faultStack->addWidget(m_faultList);
+  m_faultStack->addWidget(m_faultMessage);
+  return column({line}, m_faultStack);
 }
 
 // ---- following the session -------------------------------------------------------------------
@@ -247,7 +262,7 @@ void WiringPage::followStep() {
   if (!step || !m_channel) return;
   const auto& closed = m_channel->setup.sequence[*step].closed;
   const bool isShown = m_shunt && std::find(closed.begin(), closed.end(), *m_shunt) != closed.end();
-  if (!closed.empty() && !isShown) show(closed.front());
+  if (!closed.empty() && !isShown) showShunt(closed.front());
 }
 
 void WiringPage::takeChannel(std::shared_ptr<const core::Channel> channel) {
@@ -259,7 +274,7 @@ void WiringPage::takeChannel(std::shared_ptr<const core::Channel> channel) {
     m_step.reset();
     m_table->selectionModel()->clear();
   }
-  if (sameWiring) return show(m_shunt);  // another note, or a reading
+  if (sameWiring) return showShunt(m_shunt);  // another note, or a reading
   m_faults = m_channel ? core::wiringFaults(m_channel->setup) : std::vector<core::WiringFault>();
   const QSignalBlocker quiet(m_shunts);
   m_shunts->clear();
@@ -268,10 +283,10 @@ void WiringPage::takeChannel(std::shared_ptr<const core::Channel> channel) {
   if (!m_shunt && shunts > 0) m_shunt = 0;
   if (m_shunt >= shunts) m_shunt = shunts > 0 ? std::optional(shunts - 1) : std::nullopt;
   showFaults();
-  show(m_shunt);
+  showShunt(m_shunt);
 }
 
-void WiringPage::show(std::optional<std::size_t> shunt) {
+void WiringPage::showShunt(std::optional<std::size_t> shunt) {
   m_shunt = shunt;
   m_shunts->setCurrentIndex(shunt ? static_cast<int>(*shunt) : -1);
   m_shunts->setToolTip(m_shunts->currentText().toHtmlEscaped());
@@ -290,12 +305,11 @@ void WiringPage::showFaults() {
     return fault.severity == core::WiringSeverity::Error;
   });
   const auto warnings = std::ssize(m_faults) - errors;
-  m_faultTitle->setText(!m_channel || m_channel->setup.wiring.pins.empty() ? tr("Check of the wiring")
-                        : m_faults.empty()
-                            ? tr("Check of the wiring: nothing found")
-                            : tr("Check of the wiring: %1, %2")
-                                  .arg(errors == 1 ? tr("1 error") : tr("%1 errors").arg(errors),
-                                       warnings == 1 ? tr("1 warning") : tr("%1 warnings").arg(warnings)));
+  QStringList counts;
+  if (errors > 0) counts << countText(errors, tr("1 error"), tr("%1 errors"));
+  if (warnings > 0) counts << countText(warnings, tr("1 warning"), tr("%1 warnings"));
+  m_faultTitle->setText(counts.isEmpty() ? tr("Check of the wiring")
+                                         : tr("Check of the wiring: %1").arg(counts.join(", ")));
   const QIcon icons[] = {severityIcon(core::WiringSeverity::Warning, colours),
                          severityIcon(core::WiringSeverity::Error, colours)};
   for (std::size_t k = 0; k < std::min(m_faults.size(), mostShownFaults); ++k) {
@@ -340,10 +354,18 @@ void WiringPage::showMessages() {
          "or take the usual pins as a start and rename them."));
   m_jumperMessage->setText(jumperMessage());
   m_shunts->setEnabled(m_shunt.has_value());
+  m_drawingTitle->setText(
+      m_shunt
+          ? tr("Drawing: jumpers of %1").arg(toQString(m_channel->setup.shunts[*m_shunt].name).simplified())
+          : tr("Drawing"));
+  m_faultStack->setCurrentIndex(m_faults.empty() ? MessagePage : ContentsPage);
+  m_faultMessage->setText(pins ? tr("Nothing is wrong: every shunt lies where the plan says once its jumpers "
+                                    "are laid.")
+                               : tr("Nothing to check yet: there are no pins."));
 }
 
 QString WiringPage::jumperMessage() const {
-  if (!m_shunt) return tr("No shunts yet.");
+  if (!m_shunt) return {};
   const core::Shunt& shunt = m_channel->setup.shunts[*m_shunt];
   if (core::isSwitchedInside(m_channel->setup, shunt)) return tr("Needs none: switched inside.");
   return shunt.jumpers.empty() ? tr("No jumpers yet.") : QString();
@@ -354,7 +376,7 @@ QString WiringPage::jumperMessage() const {
 /// The step that closes the shunt first is chosen with it, so that the other views show it too.
 void WiringPage::chooseShunt(int row) {
   const auto shunt = static_cast<std::size_t>(row);
-  show(shunt);
+  showShunt(shunt);
   const auto& steps = m_channel->setup.sequence;
   const auto closes = [&](const core::Step& step) {
     return std::find(step.closed.begin(), step.closed.end(), shunt) != step.closed.end();
@@ -377,7 +399,7 @@ void WiringPage::chooseFault(int row) {
   if (row >= 0 && fault < std::min(m_faults.size(), mostShownFaults)) m_fault = fault;
   if (!m_fault) return showDrawing();
   const core::WiringFault& chosen = m_faults[fault];
-  if (chosen.shunt && chosen.shunt != m_shunt) show(*chosen.shunt);
+  if (chosen.shunt && chosen.shunt != m_shunt) showShunt(*chosen.shunt);
   const auto& pins = m_channel->setup.wiring.pins;
   for (const core::PinName& name : chosen.pins) {
     const auto found =

@@ -57,8 +57,7 @@ class WiringPage : public QWidget {
   void follow();
   void followStep();
   void takeChannel(std::shared_ptr<const core::Channel> channel);
-  void show(std::optional<std::size_t> shunt);
-  using QWidget::show;
+  void showShunt(std::optional<std::size_t> shunt);
   void showFaults();
   void showDrawing();
   void showMessages();
@@ -101,7 +100,10 @@ class WiringPage : public QWidget {
   QScrollArea* m_scroll;
   WiringDrawing* m_drawing;
   QLabel* m_drawingMessage;
+  QLabel* m_drawingTitle;
   QLabel* m_faultTitle;
+  QStackedWidget* m_faultStack;
+  QLabel* m_faultMessage;
   QListWidget* m_faultList;
 };
 

@@ -1,44 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QObject>
-#include <QTextObjectInterface>
-#include <vector>
+#include <QRectF>
 
-#include "core/report/html.h"
-#include "ui/wiring/wiring_layout.h"
+#include "core/plan/setup.h"
 
-class QTextDocument;
+class QPainter;
 
 namespace ui {
 
-/// Draws wiring straight onto the page of a text document, of lines and letters and always in light colours.
-///
-/// Takes over all images of `text`, which has its paint device set and must not outlive this.
-class WiringPictures : public QObject, public QTextObjectInterface {
-  Q_OBJECT
-  Q_INTERFACES(QTextObjectInterface)
-
- public:
-  explicit WiringPictures(QTextDocument& text);
-
-  /// Makes room for `picture`; the address is to stand in the document's text.
-  core::PictureSource add(WiringPicture picture);
-
-  QSizeF intrinsicSize(QTextDocument* text, int position, const QTextFormat& format) override;
-  void drawObject(QPainter* painter, const QRectF& room, QTextDocument* text, int position,
-                  const QTextFormat& format) override;
-
- private:
-  struct Place {
-    WiringPicture picture;
-    WiringLayout layout;
-    QSizeF size_pt;
-  };
-
-  const Place* placeOf(const QTextFormat& format) const;
-
-  std::vector<Place> m_places;  ///< the address is the index
-};
+/// How large the pins of `setup` with the jumpers of `shunt` are drawn on paper.
+QSizeF wiringSize_pt(const core::Setup& setup, std::size_t shunt);
+/// Draws them into `room`, in light colours, with the marks of what is wrong.
+void drawWiring(QPainter& painter, const QRectF& room, const core::Setup& setup, std::size_t shunt);
 
 }  // namespace ui

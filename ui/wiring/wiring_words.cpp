@@ -37,6 +37,13 @@ core::SetupPrediction eachAlone(core::Setup setup) {
   return core::predict(setup);
 }
 
+QString placeText(const core::Shunt& shunt) {
+  const auto [first, last] = std::minmax(shunt.a, shunt.b);
+  for (std::size_t arm = 0; arm < 4; ++arm)
+    if (first == core::armBegin(arm) && last == core::armEnd(arm)) return tr("across arm %1").arg(arm + 1);
+  return tr("%1 to %2").arg(toQString(core::nodeName(shunt.a)), toQString(core::nodeName(shunt.b)));
+}
+
 }  // namespace
 
 QString pinUseText(const core::PinUse& use) { return toQString(core::pinUseName(use)); }
@@ -58,9 +65,11 @@ core::Result<core::PinUse> pinUseFromText(const core::Setup& setup, const QStrin
                      "resistor such as R1 end 1, or unused"};
 }
 
-QString pinPlaceText(const core::Bridge& bridge, const core::PinUse& use) {
-  const auto* node = std::get_if<core::Node>(&use);
-  return node ? pinUseText(use) + ", " + toQString(core::pointName(bridge, *node)) : pinUseText(use);
+QString leadsToText(const core::Pin& pin) {
+  const QString name = toQString(core::pinText(pin.name));
+  return std::holds_alternative<std::monostate>(pin.use)
+             ? tr("%1 is unused").arg(name)
+             : tr("%1 leads to %2").arg(name, pinUseText(pin.use));
 }
 
 QStringList pinTexts(const core::Wiring& wiring) {
@@ -108,9 +117,8 @@ QStringList shuntTitles(const core::Setup& setup) {
   for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
     const core::Shunt& shunt = setup.shunts[k];
     const auto& step = alone.steps[k];
-    titles << tr("%1: %2 to %3, %4")
-                  .arg(toQString(shunt.name), toQString(core::pointName(setup.bridge, shunt.a)),
-                       toQString(core::pointName(setup.bridge, shunt.b)),
+    titles << tr("%1: %2, %3")
+                  .arg(toQString(shunt.name), placeText(shunt),
                        step ? polarityText(step->polarity) : tr("cannot be predicted"));
   }
   return titles;

@@ -16,8 +16,8 @@ QString pinUseText(const core::PinUse& use);
 QStringList pinUseChoices(const core::Setup& setup);
 core::Result<core::PinUse> pinUseFromText(const core::Setup& setup, const QString& text);
 
-/// "S-, corner S-": where a pin leads to, and where that is in the bridge when its name does not say so.
-QString pinPlaceText(const core::Bridge& bridge, const core::PinUse& use);
+/// "J1-A leads to S-", "J1-B is unused".
+QString leadsToText(const core::Pin& pin);
 
 /// The pins by name as jumpers call them.
 QStringList pinTexts(const core::Wiring& wiring);
@@ -28,7 +28,7 @@ core::PinName pinNameAfter(const core::PinName& name);
 /// The pins that `jumpers` join to `name` directly.
 std::vector<core::PinName> joinedTo(const std::vector<core::Jumper>& jumpers, const core::PinName& name);
 
-/// Of each shunt: "R1: corner P- to corner S-, − negative".
+/// Of each shunt: "R1: across arm 1, − negative", "R2: P+ to S-, − negative".
 QStringList shuntTitles(const core::Setup& setup);
 
 }  // namespace ui
