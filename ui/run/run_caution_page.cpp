@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/run/run_caution_page.h"
 
-#include <QCheckBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -9,6 +8,7 @@
 
 #include "ui/run/run_start_page.h"
 #include "ui/run/step_words.h"
+#include "ui/run/tick_box.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -22,7 +22,7 @@ RunCautionPage::RunCautionPage(Session& session, QWidget* parent) : RunPage(pare
   for (QLabel* label : {title, m_check, m_resume}) column->addWidget(label);
   column->addSpacing(10);
   const auto tick = [&](const QString& text) {
-    auto* box = withType(new QCheckBox(text), 1.4);
+    auto* box = withType(new TickBox(text), 1.5);
     box->setObjectName(QString("caution%1").arg(m_ticks.size()));
     m_ticks.push_back(box);
     column->addWidget(box);

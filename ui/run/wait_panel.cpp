@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/run/wait_panel.h"
 
-#include <QCheckBox>
 #include <QEvent>
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -12,6 +11,7 @@
 
 #include "ui/quantity_edit.h"
 #include "ui/run/run_page.h"
+#include "ui/run/tick_box.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -51,7 +51,7 @@ void WaitPanel::build() {
   m_bar->setTextVisible(false);
   m_start = runButton("startWait", tr("St&art the wait (Space)"), 1.2);
   m_skip = runButton("skipWait", tr("Skip &wait"), 1.2);
-  m_auto = withType(new QCheckBox(tr("Start by itself at the next steps")), 1.0);
+  m_auto = withType(new TickBox(tr("Start by itself at the next steps")), 1.0);
   m_auto->setObjectName("autoStart");
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(m_start);
