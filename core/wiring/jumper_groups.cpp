@@ -12,7 +12,8 @@ std::optional<std::variant<Node, ResistorEnd>> leadsTo(const Bridge& bridge, con
   return pointOf(bridge, *node);
 }
 
-JumperGroups::JumperGroups(const Setup& setup) : m_bridge(setup.bridge) {
+JumperGroups::JumperGroups(const Setup& setup)
+    : m_bridge(setup.bridge), m_items(std::make_shared<std::map<Item, std::size_t>>()) {
   for (const Pin& pin : setup.wiring.pins) {
     add(pin.name);
     const auto use = leadsTo(m_bridge, pin.use);
@@ -24,9 +25,12 @@ JumperGroups::JumperGroups(const Setup& setup) : m_bridge(setup.bridge) {
 void JumperGroups::lay(const Jumper& jumper) { join(jumper.from, jumper.to); }
 
 std::size_t JumperGroups::add(const Item& item) {
-  const auto [entry, isNew] = m_items.try_emplace(item, m_parent.size());
-  if (isNew) m_parent.push_back(entry->second);
-  return entry->second;
+  if (const auto known = m_items->find(item); known != m_items->end()) return known->second;
+  if (m_items.use_count() > 1) m_items = std::make_shared<std::map<Item, std::size_t>>(*m_items);
+  const std::size_t index = m_parent.size();
+  m_items->emplace(item, index);
+  m_parent.push_back(index);
+  return index;
 }
 
 std::size_t JumperGroups::rootOf(std::size_t item) const {
@@ -35,8 +39,8 @@ std::size_t JumperGroups::rootOf(std::size_t item) const {
 }
 
 std::optional<std::size_t> JumperGroups::groupOf(const Item& item) const {
-  const auto found = m_items.find(item);
-  if (found == m_items.end()) return std::nullopt;
+  const auto found = m_items->find(item);
+  if (found == m_items->end()) return std::nullopt;
   return rootOf(found->second);
 }
 
@@ -49,7 +53,7 @@ std::vector<Node> JumperGroups::pointsAt(const ResistorEnd& end) const {
   std::vector<Node> points;
   const auto group = groupOf(end);
   if (!group) return points;
-  for (const auto& [item, index] : m_items)
+  for (const auto& [item, index] : *m_items)
     if (const auto* node = std::get_if<Node>(&item); node && rootOf(index) == *group) points.push_back(*node);
   return points;
 }
@@ -66,7 +70,7 @@ bool JumperGroups::joined(const ResistorEnd& a, const ResistorEnd& b) const {
 
 std::vector<std::vector<Node>> JumperGroups::joinedPoints() const {
   std::map<std::size_t, std::vector<Node>> groups;
-  for (const auto& [item, index] : m_items)
+  for (const auto& [item, index] : *m_items)
     if (const auto* node = std::get_if<Node>(&item)) groups[rootOf(index)].push_back(*node);
   std::vector<std::vector<Node>> several;
   for (auto& [root, points] : groups)
@@ -78,9 +82,22 @@ std::vector<PinName> JumperGroups::pinsAt(Node node) const {
   std::vector<PinName> pins;
   const auto group = groupOf(pointOf(m_bridge, node));
   if (!group) return pins;
-  for (const auto& [item, index] : m_items)
+  for (const auto& [item, index] : *m_items)
     if (const auto* pin = std::get_if<PinName>(&item); pin && rootOf(index) == *group) pins.push_back(*pin);
   return pins;
+}
+
+std::vector<JumperGroups::PinGroup> JumperGroups::pinGroups(const std::vector<Pin>& pins) const {
+  std::vector<PinGroup> byRoot(m_parent.size());
+  for (const auto& [item, index] : *m_items) {
+    PinGroup& group = byRoot[rootOf(index)];
+    group.group = rootOf(index);
+    if (const auto* node = std::get_if<Node>(&item); node && !group.point) group.point = *node;
+    if (const auto* end = std::get_if<ResistorEnd>(&item)) group.resistors.push_back(&end->resistor);
+  }
+  std::vector<PinGroup> groups;
+  for (const Pin& pin : pins) groups.push_back(byRoot[*groupOf(pin.name)]);
+  return groups;
 }
 
 Landing landingOf(const Setup& setup, const Shunt& shunt, const std::vector<Jumper>& jumpers,

@@ -4,6 +4,7 @@
 #include <array>
 #include <cstdint>
 #include <map>
+#include <memory>
 #include <optional>
 #include <variant>
 #include <vector>
@@ -33,6 +34,15 @@ class JumperGroups {
   /// All pins in the group of `node`, in their order.
   std::vector<PinName> pinsAt(Node node) const;
 
+  /// What a pin is one conductor with.
+  struct PinGroup {
+    std::size_t group = 0;                           ///< the same for all pins of a group
+    std::optional<Node> point = {};                  ///< the first point of the bridge in it
+    std::vector<const std::string*> resistors = {};  ///< whose ends are in it
+  };
+  /// For each pin of the set-up, in their order.
+  std::vector<PinGroup> pinGroups(const std::vector<Pin>& pins) const;
+
  private:
   using Item = std::variant<PinName, Node, ResistorEnd>;
 
@@ -42,7 +52,7 @@ class JumperGroups {
   void join(const Item& a, const Item& b);
 
   const Bridge& m_bridge;
-  std::map<Item, std::size_t> m_items;
+  std::shared_ptr<std::map<Item, std::size_t>> m_items;  ///< shared by copies until one of them adds to it
   std::vector<std::size_t> m_parent;
 };
 

@@ -53,16 +53,27 @@ std::vector<Laid> waysOfLaying(const Setup& setup) {
 /// Tries bridges between pins in one way of laying jumpers.
 class Trial {
  public:
-  Trial(const Setup& setup, const Laid& laid)
-      : m_setup(setup), m_laid(laid), m_groups(setup), m_corners(cornersOf(m_groups)) {
+  Trial(const Setup& setup, const Laid& laid, const JumperGroups& bare)
+      : m_setup(setup), m_laid(laid), m_groups(bare), m_corners(setup.bridge, {}) {
     for (const std::size_t shunt : laid.shunts)
       for (std::size_t k = 0; k < setup.shunts[shunt].jumpers.size(); ++k)
         if (laid.pulled != k) m_groups.lay(setup.shunts[shunt].jumpers[k]);
     m_corners = cornersOf(m_groups);
+    m_pins = m_groups.pinGroups(setup.wiring.pins);
+  }
+
+  /// Whether a bridge between these two of the pins can do anything, without trying it.
+  bool matters(std::size_t a, std::size_t b) const {
+    const auto &first = m_pins[a], &second = m_pins[b];
+    if (first.group == second.group) return false;
+    if (m_laid.pulled) return first.point.has_value() != second.point.has_value();
+    for (const std::string* one : first.resistors)
+      for (const std::string* other : second.resistors)
+        if (*one == *other) return true;
+    return first.point && second.point && !m_corners.together(*first.point, *second.point);
   }
 
   Effect bridging(const PinName& a, const PinName& b) const {
-    if (m_groups.joined(a, b)) return {};
     JumperGroups bridged = m_groups;
     bridged.lay({a, b});
     if (m_laid.pulled) return staysClosed(bridged);
@@ -106,6 +117,7 @@ class Trial {
   const Laid& m_laid;
   JumperGroups m_groups;
   Corners m_corners;
+  std::vector<JumperGroups::PinGroup> m_pins;
 };
 
 WiringFault hazard(const Setup& setup, const PinName& a, const PinName& b, const Effect& effect) {
@@ -123,14 +135,15 @@ WiringFault hazard(const Setup& setup, const PinName& a, const PinName& b, const
   return fault;
 }
 
-/// Each two pins of one connector that follow each other in the list.
-std::vector<std::pair<PinName, PinName>> neighbours(const Setup& setup) {
-  std::vector<std::pair<PinName, PinName>> pairs;
-  std::map<std::string, PinName> last;
-  for (const Pin& pin : setup.wiring.pins) {
-    const auto before = last.find(pin.name.connector);
-    if (before != last.end() && before->second != pin.name) pairs.emplace_back(before->second, pin.name);
-    last[pin.name.connector] = pin.name;
+/// Each two pins of one connector that follow each other in the list, by their places in it.
+std::vector<std::pair<std::size_t, std::size_t>> neighbours(const std::vector<Pin>& pins) {
+  std::vector<std::pair<std::size_t, std::size_t>> pairs;
+  std::map<std::string, std::size_t> last;
+  for (std::size_t k = 0; k < pins.size(); ++k) {
+    const auto before = last.find(pins[k].name.connector);
+    if (before != last.end() && pins[before->second].name != pins[k].name)
+      pairs.emplace_back(before->second, k);
+    last[pins[k].name.connector] = k;
   }
   return pairs;
 }
@@ -160,20 +173,24 @@ std::string effectOfJoining(const Bridge& bridge, const std::vector<std::vector<
 }
 
 std::vector<WiringFault> neighbourHazards(const Setup& setup) {
-  const auto pairs = neighbours(setup);
+  const auto& pins = setup.wiring.pins;
+  const auto pairs = neighbours(pins);
   std::vector<Effect> worst(pairs.size());
   if (pairs.empty()) return {};
+  const JumperGroups bare(setup);
   for (const Laid& laid : waysOfLaying(setup)) {
-    const Trial trial(setup, laid);
+    const Trial trial(setup, laid, bare);
     for (std::size_t k = 0; k < pairs.size(); ++k) {
-      Effect effect = trial.bridging(pairs[k].first, pairs[k].second);
+      const auto [a, b] = pairs[k];
+      if (worst[k].harm == Harm::ExcitationShort || !trial.matters(a, b)) continue;
+      Effect effect = trial.bridging(pins[a].name, pins[b].name);
       if (effect.harm < worst[k].harm) worst[k] = std::move(effect);
     }
   }
   std::vector<WiringFault> faults;
   for (std::size_t k = 0; k < pairs.size(); ++k)
     if (worst[k].harm != Harm::None)
-      faults.push_back(hazard(setup, pairs[k].first, pairs[k].second, worst[k]));
+      faults.push_back(hazard(setup, pins[pairs[k].first].name, pins[pairs[k].second].name, worst[k]));
   return faults;
 }
 

@@ -81,6 +81,9 @@ void addOpensAndShorts(const OhmModel& model, std::vector<Suspect>& suspects) {
                           TerminalsShorted{terminals[i], terminals[j]}});
 }
 
+/// Exchanges are tried among so many resistors and shunts, for their pairs grow with the square.
+constexpr std::size_t mostExchanged = 40;
+
 void addSwaps(const OhmModel& model, std::vector<Suspect>& suspects) {
   const auto add = [&](std::string text, OhmChange change) {
     suspects.push_back({OhmFaultKind::SwappedWires, std::move(text), change});
@@ -99,12 +102,12 @@ void addSwaps(const OhmModel& model, std::vector<Suspect>& suspects) {
                 " are swapped",
             JumpersSwapped{k, i, j});
   const auto& resistors = model.resistors();
-  for (std::size_t i = 0; i < resistors.size(); ++i)
-    for (std::size_t j = i + 1; j < resistors.size(); ++j)
+  for (std::size_t i = 0; i < std::min(mostExchanged, resistors.size()); ++i)
+    for (std::size_t j = i + 1; j < std::min(mostExchanged, resistors.size()); ++j)
       add(resistors[i] + " and " + resistors[j] + " are fitted in each other's place",
           ResistorsSwapped{i, j});
-  for (std::size_t i = 0; i < shunts.size(); ++i)
-    for (std::size_t j = i + 1; j < shunts.size(); ++j)
+  for (std::size_t i = 0; i < std::min(mostExchanged, shunts.size()); ++i)
+    for (std::size_t j = i + 1; j < std::min(mostExchanged, shunts.size()); ++j)
       add(shunts[i].name + " and " + shunts[j].name + " go to each other's place", PlacesSwapped{i, j});
 }
 

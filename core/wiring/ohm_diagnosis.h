@@ -33,10 +33,10 @@ std::string ohmFaultText(const OhmFault& fault);
 /// Single faults only: each arm, lead, resistor, shunt and the instrument's input open or shorted (a shunt:
 /// never or always closed), each two terminals shorted, each two leads exchanged at the instrument, each two
 /// jumpers of a shunt exchanged, each two resistors and each two shunts in each other's place, each arm, lead
-/// and resistor of another value. Leads exchanged at the bridge read the same but for the difference of their
-/// resistances. A fault that would change none of these readings is left out; faults that would change all
-/// of them alike stand together in one entry. An open reading where a resistance is expected, or the other
-/// way round, counts as the cut-off.
+/// and resistor of another value; of exchanged resistors and shunts the first forty. Leads exchanged at the
+/// bridge read the same but for the difference of their resistances. A fault that would change none of these
+/// readings is left out; faults that would change all of them alike stand together in one entry. An open
+/// reading where a resistance is expected, or the other way round, counts as the cut-off.
 ///
 /// Ranked by whether they explain everything, then by misfit with a penalty for each number fitted (Akaike's
 /// criterion for few readings, from memory; a tolerance counts as two standard deviations), the simplest

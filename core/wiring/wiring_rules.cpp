@@ -83,7 +83,7 @@ class Checker {
   void checkShunt(std::size_t shunt) {
     checkJumperPins(shunt);
     const bool complete = checkPlaces(shunt);
-    JumperGroups laid(m_setup);
+    JumperGroups laid = m_bare;
     for (const Jumper& jumper : m_setup.shunts[shunt].jumpers) laid.lay(jumper);
     checkJoins(laid, shunt, "The jumpers of " + m_setup.shunts[shunt].name);
     if (complete) checkLanding(laid, shunt);
@@ -238,7 +238,7 @@ class Checker {
   }
 
   void checkTogether(const std::vector<std::size_t>& closed) {
-    JumperGroups laid(m_setup);
+    JumperGroups laid = m_bare;
     std::string whose = "Laid together, the jumpers of ";
     for (std::size_t k = 0; k < closed.size(); ++k) {
       const Shunt& shunt = m_setup.shunts[closed[k]];
