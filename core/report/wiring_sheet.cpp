@@ -287,6 +287,10 @@ Report wiringSheet(const Document& document, std::size_t index, const OhmmeterCo
       Picture{Picture::Kind::Bridge, index, 0, "Bridge of channel " + channel.name + " with its shunts"});
   if (!channel.setup.wiring.pins.empty()) wiring.blocks.push_back(pinTable(channel.setup));
   if (!channel.setup.shunts.empty()) wiring.blocks.push_back(jumperTable(channel.setup));
+  for (std::size_t shunt = 0; shunt < channel.setup.shunts.size(); ++shunt)
+    if (!channel.setup.shunts[shunt].jumpers.empty())
+      wiring.blocks.push_back(Picture{Picture::Kind::Wiring, index, 0,
+                                      "Pins with the jumpers of " + channel.setup.shunts[shunt].name, shunt});
   report.sections.push_back(std::move(wiring));
   report.sections.push_back(ohmSection(channel, conditions));
   return report;
