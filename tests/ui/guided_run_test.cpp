@@ -317,6 +317,41 @@ TEST_F(Run, OtherCheckOrChannelEndsTheRunOnView) {
   EXPECT_EQ(text("runStartSentence"), "There is no channel yet: add a channel first.");
 }
 
+TEST_F(Run, HalfTypedNoteStaysWithItsRun) {
+  session.editChannel("Add", core::withCheckAdded(*session.channel(), {}));
+  begin();
+  click("runNote");
+  QTest::keyClicks(find<QLineEdit>("noteField"), "crane moved");
+  session.selectCheck(1);
+  begin();
+  read("1");
+  click("runNext");
+  EXPECT_EQ(session.channel()->checks[1].readings[0]->note, "");
+  EXPECT_EQ(session.channel()->checks[1].remark, "");
+}
+
+TEST_F(Run, StepsGoneByAnEditLeaveTheLastOne) {
+  begin();
+  click("runNext");
+  core::Channel channel = *session.channel();
+  while (channel.setup.sequence.size() > 1) channel = core::withStepRemoved(std::move(channel), 1);
+  session.editChannel("Cut", channel);
+  EXPECT_EQ(text("stepTitle"), "Step 1 of 1");
+  session.editChannel("Cut", core::withStepRemoved(channel, 0));
+  EXPECT_EQ(text("runStartSentence"), "TP-01 has no steps yet: lay out its sequence first.");
+}
+
+TEST(RunStripTest, LongSequenceShowsTheRowsAroundThePresentStep) {
+  RunStrip strip;
+  strip.resize(400, 60);
+  strip.showSteps(std::vector<RunStrip::Field>(200), 0);
+  EXPECT_FALSE(strip.fieldOf(0).isEmpty());
+  EXPECT_TRUE(strip.fieldOf(199).isEmpty());
+  strip.showSteps(std::vector<RunStrip::Field>(200), 199);
+  EXPECT_TRUE(strip.fieldOf(0).isEmpty());
+  EXPECT_TRUE(strip.rect().contains(strip.fieldOf(199)));
+}
+
 TEST_F(Run, ClosedCheckIsNotRunAndANewOneIsOffered) {
   session.editChannel("Close", core::withCheckClosed(*session.channel(), 0));
   EXPECT_TRUE(text("runStartSentence").contains("pre-test is closed")) << text("runStartSentence");
