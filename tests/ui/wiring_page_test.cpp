@@ -10,7 +10,9 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QProcess>
 #include <QSignalSpy>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QToolButton>
 
@@ -360,6 +362,30 @@ TEST_F(WiringPageTest, TheDrawingZooms) {
   EXPECT_GT(page.drawing().minimumHeight(), before.height());
   QTest::keyClick(&page.drawing(), Qt::Key_0);
   EXPECT_EQ(page.drawing().minimumSize(), before);
+}
+
+/// The text of a PDF as pdftotext gives it (poppler-utils, which the tests of the report need too).
+QString textOf(const QString& path) {
+  QProcess reader;
+  reader.start("pdftotext", {"-layout", path, "-"});
+  EXPECT_TRUE(reader.waitForFinished(20'000)) << "pdftotext of poppler-utils is missing";
+  return QString::fromUtf8(reader.readAllStandardOutput());
+}
+
+TEST_F(WiringPageTest, TheSheetHoldsPinsJumpersBoxesAndCautions) {
+  click("workOutJumpers");
+  const QTemporaryDir folder;
+  const QString path = folder.filePath("sheet.pdf");
+  QSignalSpy said(&page, &WiringPage::said);
+  ASSERT_TRUE(page.writeSheet(path));
+  EXPECT_EQ(said.count(), 1);
+  const QString text = textOf(path);
+  for (const char* part : {"channel TP-01", "Switch the excitation off", "J2-1 (S-7 end 1)",
+                           "Pins with the jumpers of up", "☐", "all shunts open", "Page 1 of"})
+    EXPECT_TRUE(text.contains(QString::fromUtf8(part))) << part;
+  EXPECT_FALSE(page.writeSheet(folder.filePath("no such folder/sheet.pdf")));
+  ASSERT_EQ(refused.count(), 1);
+  EXPECT_TRUE(refused.last().at(0).toString().startsWith("No sheet: "));
 }
 
 TEST(WiringLayoutTest, ConnectorsFaceEachOtherWithoutOverlap) {

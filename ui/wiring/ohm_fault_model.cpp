@@ -68,7 +68,7 @@ QString OhmFaultModel::text(int row, int column) const {
     case Explains:
       return fault.explains ? tr("yes") : tr("no");
     default:
-      return numberText(fault.misfit, 3);
+      return fixedNumberText(fault.misfit, 2);
   }
 }
 

@@ -16,7 +16,8 @@ bool write(Page& page, const Session& session, const QString& path,
     emit page.refused(Page::tr("There is no channel yet: add a channel first."));
     return false;
   }
-  const auto written = writeWiringSheet(path, session.document(), *session.selection().channel, conditions);
+  const auto written =
+      writeWiringSheet(&page, path, session.document(), *session.selection().channel, conditions);
   if (written)
     emit page.said(Page::tr("Wrote %1.").arg(path));
   else

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/wiring/sheet_pdf.h"
 
-#include <QApplication>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QProgressDialog>
 #include <QTextDocument>
 #include <memory>
 
@@ -24,18 +24,11 @@ QString fileNameOf(const core::Channel& channel) {
   return name.left(60) + "-wiring.pdf";
 }
 
-/// While it lives the pointer says that the program is at work.
-class Waiting {
- public:
-  Waiting() { QApplication::setOverrideCursor(Qt::WaitCursor); }
-  ~Waiting() { QApplication::restoreOverrideCursor(); }
-  Q_DISABLE_COPY_MOVE(Waiting)
-};
-
 }  // namespace
 
 core::Result<QByteArray> wiringSheetPdf(const core::Document& document, std::size_t index,
                                         const core::OhmmeterConditions& conditions,
+                                        const std::function<void(double)>& progress, std::stop_token stop,
                                         const ReportStamp& stamp) {
   const core::Report report = core::wiringSheet(document, index, conditions);
   std::unique_ptr<ReportPictures> pictures;
@@ -44,13 +37,23 @@ core::Result<QByteArray> wiringSheetPdf(const core::Document& document, std::siz
     text.setHtml(toQString(
         core::reportHtml(report, [&](const core::Picture& picture) { return pictures->add(picture); })));
   };
-  return pdfPages(toQString(report.title), stamp, fill);
+  return pdfPages(toQString(report.title), stamp, fill, progress, stop);
 }
 
-core::Result<void> writeWiringSheet(const QString& path, const core::Document& document, std::size_t index,
-                                    const core::OhmmeterConditions& conditions) {
-  const Waiting waiting;
-  const auto bytes = wiringSheetPdf(document, index, conditions);
+/// The pages are drawn on this thread, since text is laid out on it; between them the window stays alive.
+core::Result<void> writeWiringSheet(QWidget* parent, const QString& path, const core::Document& document,
+                                    std::size_t index, const core::OhmmeterConditions& conditions) {
+  QProgressDialog dialog(QProgressDialog::tr("Writing the sheet"), QProgressDialog::tr("Cancel"), 0, 100,
+                         parent);
+  dialog.setWindowModality(Qt::WindowModal);
+  dialog.setMinimumDuration(300);
+  std::stop_source stop;
+  QObject::connect(&dialog, &QProgressDialog::canceled, &dialog, [&stop] { stop.request_stop(); });
+  // The document may not change under the pages: a modal dialog takes the input.
+  const core::Document kept = document;
+  const auto bytes = wiringSheetPdf(
+      kept, index, conditions, [&dialog](double share) { dialog.setValue(static_cast<int>(100 * share)); },
+      stop.get_token());
   return bytes ? saveBytes(path, *bytes) : core::Result<void>(bytes.error());
 }
 

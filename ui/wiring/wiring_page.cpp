@@ -58,13 +58,20 @@ QWidget* column(std::initializer_list<QLayout*> lines, QWidget* body) {
   return part;
 }
 
-QIcon severityIcon(core::WiringSeverity severity, const Colours& colours) {
+QPixmap severityPixmap(core::WiringSeverity severity, const Colours& colours) {
   QPixmap pixmap(64, 64);
   pixmap.fill(Qt::transparent);
   QPainter painter(&pixmap);
   paintSeverity(painter, QRectF(pixmap.rect()).adjusted(4, 4, -4, -4), severity, colours);
-  QIcon icon(pixmap);
-  icon.addPixmap(pixmap, QIcon::Selected);  // or the style would tint it
+  return pixmap;
+}
+
+/// On a chosen row the outline of a warning is in the colour of the text, or it would not be seen.
+QIcon severityIcon(core::WiringSeverity severity, const QPalette& palette) {
+  Colours colours = coloursFor(palette);
+  QIcon icon(severityPixmap(severity, colours));
+  colours.cannotTell = palette.color(QPalette::HighlightedText);
+  icon.addPixmap(severityPixmap(severity, colours), QIcon::Selected);
   return icon;
 }
 
@@ -93,7 +100,7 @@ WiringPage::WiringPage(Session& session, QWidget* parent)
   auto* all = new QSplitter(Qt::Vertical);
   all->addWidget(top);
   all->addWidget(faultPart());
-  all->setSizes({3600, 1000});
+  all->setSizes({3000, 1000});
   for (QSplitter* splitter : {left, top, all}) splitter->setChildrenCollapsible(false);
   m_message = plainLabel("wiringMessage");
   m_message->setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -298,7 +305,6 @@ void WiringPage::showShunt(std::optional<std::size_t> shunt) {
 
 void WiringPage::showFaults() {
   const QSignalBlocker quiet(m_faultList);
-  const Colours colours = coloursFor(palette());
   m_fault.reset();
   m_faultList->clear();
   const auto errors = std::count_if(m_faults.begin(), m_faults.end(), [](const core::WiringFault& fault) {
@@ -310,8 +316,8 @@ void WiringPage::showFaults() {
   if (warnings > 0) counts << countText(warnings, tr("1 warning"), tr("%1 warnings"));
   m_faultTitle->setText(counts.isEmpty() ? tr("Check of the wiring")
                                          : tr("Check of the wiring: %1").arg(counts.join(", ")));
-  const QIcon icons[] = {severityIcon(core::WiringSeverity::Warning, colours),
-                         severityIcon(core::WiringSeverity::Error, colours)};
+  const QIcon icons[] = {severityIcon(core::WiringSeverity::Warning, palette()),
+                         severityIcon(core::WiringSeverity::Error, palette())};
   for (std::size_t k = 0; k < std::min(m_faults.size(), mostShownFaults); ++k) {
     const core::WiringFault& fault = m_faults[k];
     const QString text =
