@@ -145,7 +145,8 @@ QWidget* SequencePane::shuntsPage() {
   m_shunts->setItemDelegateForColumn(ShuntModel::From, nodes);
   m_shunts->setItemDelegateForColumn(ShuntModel::To, nodes);
   m_shunts->setItemDelegateForColumn(ShuntModel::Part, new PartDelegate(m_session, this));
-  setWidths(m_shunts, {13, 12, 11, 11, 9, 8, 9, 16, 14, 11, 9, 9}, ShuntModel::Place);
+  setWidths(m_shunts, {13, 12, 11, 11, 9, 8, 9, 17, 14, 11, 9, 9}, ShuntModel::Place);
+  m_shunts->horizontalHeader()->setMinimumSectionSize(9 * m_shunts->fontMetrics().horizontalAdvance('0'));
   connect(m_shunts, &SheetView::refused, this, &SequencePane::refused);
   auto* tools = new QHBoxLayout;
   tools->addWidget(

@@ -169,6 +169,7 @@ QVariant ShuntModel::colour(int row, int column) const {
 
 QString ShuntModel::hint(int row, int column) const {
   if (const auto& alone = m_alone.steps[static_cast<std::size_t>(row)]; !alone) return toText(alone.error());
+  if (column == Place) return text(row, Place);
   if (column == Contact) return tr("Resistance of the closed switch or relay, in series");
   if (column == Due && core::isOverdue(shuntIn(row).part.due, m_today))
     return tr("This resistor's calibration is overdue.");

@@ -45,12 +45,13 @@ QLabel* bold(QLabel* label) {
   return label;
 }
 
-/// Widths in digits; what is left goes to the column `stretched`.
-void setWidths(SheetView* view, std::initializer_list<int> digits, int stretched) {
+/// Widths in digits; the columns `stretched` share what is left.
+void setWidths(SheetView* view, std::initializer_list<int> digits, std::initializer_list<int> stretched) {
+  const int digit = view->fontMetrics().horizontalAdvance('0');
   int column = 0;
-  for (const int width : digits)
-    view->setColumnWidth(column++, width * view->fontMetrics().horizontalAdvance('0') + 6);
-  view->horizontalHeader()->setSectionResizeMode(stretched, QHeaderView::Stretch);
+  for (const int width : digits) view->setColumnWidth(column++, width * digit + 6);
+  for (const int shared : stretched)
+    view->horizontalHeader()->setSectionResizeMode(shared, QHeaderView::Stretch);
 }
 
 /// Where a new row goes: below the chosen one.
@@ -159,7 +160,8 @@ QWidget* StockPage::head() {
 
 QWidget* StockPage::resistorPart() {
   m_resistors = sheet("resistorTable", tr("Resistors"), m_resistorModel);
-  setWidths(m_resistors, {9, 10, 9, 12, 7, 3, 16, 7, 11, 12, 12}, ResistorModel::UsedBy);
+  setWidths(m_resistors, {9, 10, 9, 12, 7, 3, 16, 7, 11, 12, 12},
+            {ResistorModel::Note, ResistorModel::UsedBy});
   return part(
       tr("Resistors"), m_resistors,
       {tool("addResistor", tr("Add resistor"),
@@ -171,7 +173,8 @@ QWidget* StockPage::resistorPart() {
 
 QWidget* StockPage::boxPart() {
   m_boxes = sheet("boxTable", tr("Decade boxes"), m_boxModel);
-  setWidths(m_boxes, {8, 33, 8, 9, 16, 8, 10, 10, 10}, BoxModel::UsedBy);
+  setWidths(m_boxes, {8, 33, 8, 9, 16, 8, 10, 10, 10}, {BoxModel::Note, BoxModel::UsedBy});
+  m_boxes->horizontalHeader()->setMinimumSectionSize(9 * m_boxes->fontMetrics().horizontalAdvance('0'));
   return part(
       tr("Decade boxes"), m_boxes,
       {tool("addBox", tr("Add box"), tr("Add a decade box"), &StockPage::addBox),
@@ -181,7 +184,7 @@ QWidget* StockPage::boxPart() {
 QWidget* StockPage::seriesPart() {
   m_series = sheet("seriesTable", tr("Preferred values to buy"), m_seriesModel);
   m_series->setItemDelegateForColumn(SeriesModel::Series, new SeriesDelegate(m_session, this));
-  setWidths(m_series, {7, 9, 9, 9, 7}, SeriesModel::Values);
+  setWidths(m_series, {7, 9, 9, 9, 7}, {SeriesModel::Values});
   return part(tr("Preferred values to buy (IEC 60063)"), m_series,
               {tool("addSeries", tr("Add range"), tr("Add a range of a series of preferred values"),
                     &StockPage::addSeries),
