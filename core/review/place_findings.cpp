@@ -13,6 +13,10 @@ namespace {
 constexpr double worthSaying = 0.1;  ///< of the limit; common practice, no source
 constexpr double mostUnsaid = 1e-3;  ///< errors above this are said however wide the limit is
 
+/// Times the limit. The prediction reckons with the leads; a resistance of them that is off by a fifth of
+/// itself then takes the whole limit. Common practice, no source.
+constexpr double muchThroughLeads = 5;
+
 /// From here on an error in a simulated value is worth saying.
 double leastError(const Limits& limits) { return std::min(worthSaying * limits.relative, mostUnsaid); }
 
@@ -102,12 +106,13 @@ void addThroughLeads(const ReviewedPlan& plan, std::vector<Finding>& findings, c
                      ": leads between make it simulate " + percentText(std::abs(error)) +
                      (error > 0 ? " more" : " less") + " than at the ends of " + arm + ".";
   what.front() = 'S';
-  findings.push_back({FindingKind::ShuntThroughLeads,
-                      std::abs(error) > setup.limits.relative ? Severity::Warning : Severity::Note,
-                      static_cast<std::size_t>(step - setup.sequence.begin()), group.greatest, what,
-                      "The prediction reckons with the leads, so that it is as good as their resistances; a "
-                      "formula without leads is off by this.",
-                      std::move(mends)});
+  findings.push_back(
+      {FindingKind::ShuntThroughLeads,
+       std::abs(error) > muchThroughLeads * setup.limits.relative ? Severity::Warning : Severity::Note,
+       static_cast<std::size_t>(step - setup.sequence.begin()), group.greatest, what,
+       "The prediction reckons with the leads, so that it is as good as their resistances; a "
+       "formula without leads is off by this.",
+       std::move(mends)});
 }
 
 // The shortcut.

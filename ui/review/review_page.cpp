@@ -125,6 +125,8 @@ QWidget* ReviewPage::details() {
   for (std::size_t k = 0; k < mostMends; ++k) {
     auto* button = new QPushButton;
     button->setObjectName("reviewMend" + QString::number(k));
+    button->setSizePolicy(QSizePolicy::Ignored,
+                          QSizePolicy::Fixed);  // a long label must not push the rest out
     connect(button, &QPushButton::clicked, this, [this, k] { apply(k); });
     m_buttons->addWidget(button);
   }
@@ -139,7 +141,7 @@ QWidget* ReviewPage::details() {
   m_details->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_details->setFrameShape(QFrame::NoFrame);
   m_details->setWidget(box);
-  m_details->setMinimumWidth(240);
+  m_details->setMinimumWidth(330);
   return m_details;
 }
 
@@ -293,7 +295,7 @@ void ReviewPage::showDetails() {
     if (k >= mends) continue;
     const QString label = toQString(row->finding.mends[k].label);
     button->setText(QString(label).replace("&", "&&"));
-    button->setToolTip(tr("One step of undo").toHtmlEscaped());
+    button->setToolTip(label.toHtmlEscaped());
     button->setAccessibleName(label);
   }
   m_show->setVisible(row && row->finding.shunt);
