@@ -133,8 +133,11 @@ TEST(ReadDocument, GivesTheSecondVersionWhatItTookForGranted) {
     EXPECT_EQ(document->stock, noStock());
     const Channel& spar = *document->channels[0];
     for (const auto& channel : document->channels) EXPECT_TRUE(channel->ohmReadings.empty());
-    for (const auto& reading : spar.checks[0].readings)
-      if (reading) EXPECT_EQ(reading->note, "");
+    for (const auto& reading : spar.checks[0].readings) {
+      if (reading) {
+        EXPECT_EQ(reading->note, "");
+      }
+    }
     for (const core::Setup* setup :
          {&spar.setup, &*spar.checks[0].closedWith, &document->channels[1]->setup}) {
       EXPECT_EQ(setup->instrument.range, std::nullopt);
