@@ -30,25 +30,6 @@ def run(*words, env=None, **more):
                           env=env or WITHOUT_DISPLAY, stdin=subprocess.DEVNULL, **more)
 
 
-def current(setup):
-    """`setup` with what the newest version of the format asks for, whichever version the example has."""
-    defaults = {"factor_coefficient_per_K": 0, "factor_at_degC": 23, "installed_degC": 23,
-                "grid": {"heat_sink": "good", "demand": "static_moderate"}}
-    setup["bridge"]["gauge"] = defaults | setup["bridge"]["gauge"]
-    setup["bridge"].setdefault("lead_warming_K", 0)
-    setup["instrument"] = {
-        "ratiometric": True, "linearisation": "none", "grounding": "floating",
-        "balance": {"kind": "none", "potentiometer_ohm": 10000, "limiting_ohm": 100000, "wiper": 0.5}
-    } | setup["instrument"]
-    for shunt in setup["shunts"]:
-        shunt.setdefault("contact_ohm", 0)
-    setup.setdefault("decision", {"rule": "simple", "coverage": 0.9545, "guard_factor": 1, "conformity": 0.95,
-                                  "greatest_share": 1 / 3})
-    setup.setdefault("uncertainties", [])
-    setup.setdefault("correlation_groups", [])
-    return setup
-
-
 def setups(content):
     """All set-ups of a document, those that are kept with closed checks too."""
     for channel in content["channels"]:
@@ -92,12 +73,11 @@ class CommandTest(unittest.TestCase):
         return self.file("changed.bridgecal", json.dumps(content))
 
     def stated(self, change, source=SMALL):
-        """The same with every set-up brought to version 2 and changed there."""
-        def lift(content):
-            content["version"] = 2
+        """The same with every set-up changed."""
+        def all_setups(content):
             for setup in setups(content):
-                change(current(setup))
-        return self.document(lift, source)
+                change(setup)
+        return self.document(all_setups, source)
 
     def certain(self, *uncertain):
         """The smallest example, of which nothing is uncertain but what is stated here."""
