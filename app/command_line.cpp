@@ -66,6 +66,7 @@ Request requestFrom(int argc, const char* const* argv) {
   addCheck(cli, request.command);
   addCompare(cli, request.command);
   addReport(cli, request.command);
+  addReview(cli, request.command);
   addResistors(cli, request.command);
   addWiring(cli, request.command);
   addSpice(cli, request.command);

@@ -19,6 +19,7 @@ void addLine(CLI::App& cli, Run& chosen);
 void addCheck(CLI::App& cli, Run& chosen);
 void addCompare(CLI::App& cli, Run& chosen);
 void addReport(CLI::App& cli, Run& chosen);
+void addReview(CLI::App& cli, Run& chosen);
 void addResistors(CLI::App& cli, Run& chosen);
 void addWiring(CLI::App& cli, Run& chosen);
 void addSpice(CLI::App& cli, Run& chosen);
