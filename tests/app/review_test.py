@@ -27,7 +27,7 @@ class Review(unittest.TestCase):
         """The smallest example with something changed, as a path."""
         with open(QUARTER, encoding="utf-8") as file:
             document = json.load(file)
-        change(document["channels"][0])
+        change(document["channels"][0]["setup"])
         path = os.path.join(self.folder.name, "changed.bridgecal")
         with open(path, "w", encoding="utf-8") as file:
             json.dump(document, file)
@@ -41,8 +41,8 @@ class Review(unittest.TestCase):
         self.assertTrue(done.stdout.startswith("note: Q-1, step 2 (-1): All levels are negative."), done.stdout)
 
     def test_a_label_of_the_other_sign_is_a_fault_with_its_line(self):
-        def turn(channel):
-            channel["sequence"][1]["label"] = "+1"
+        def turn(setup):
+            setup["sequence"][1]["label"] = "+1"
         done = run(self.changed(turn))
         self.assertEqual(done.returncode, 1)
         # Derived: 350/(350 + 174650) = 1/500, gauge factor 2: -1000 um/m, as -1001 by 4v/(F N).
@@ -50,8 +50,8 @@ class Review(unittest.TestCase):
         self.assertIn("it will read -1001 µm/m", done.stdout)
 
     def test_json_has_all_fields_and_names_the_mends(self):
-        def cut(channel):
-            del channel["sequence"][2]
+        def cut(setup):
+            del setup["sequence"][2]
         done = run(self.changed(cut), "--json", "--today", "2026-05-11", "--channel", "Q-1")
         self.assertEqual(done.returncode, 1)
         answer = json.loads(done.stdout)
@@ -64,8 +64,8 @@ class Review(unittest.TestCase):
         self.assertEqual(missing["mends"], ["Insert a zero step"])
 
     def test_control_characters_in_names_do_not_reach_the_terminal(self):
-        def name(channel):
-            channel["sequence"][1]["label"] = "+1\x1b[31m\n\x07"
+        def name(setup):
+            setup["sequence"][1]["label"] = "+1\x1b[31m\n\x07"
         done = run(self.changed(name))
         self.assertEqual(done.stdout.count("\n"), 2)
         self.assertNotIn("\x1b", done.stdout)
