@@ -203,6 +203,18 @@ TEST_F(OhmmeterPageTest, ReadingsBelongToTheirState) {
   EXPECT_EQ(session.history().undoText(), "Clear ohmmeter readings");
 }
 
+TEST_F(OhmmeterPageTest, AStepShowsTheStateOfItsShunt) {
+  core::Channel channel = *session.channel();
+  channel.setup.sequence = {{"zero", {}}, {"closed", {0}}};
+  session.editChannel("steps", channel);
+  auto* states = page.findChild<QListWidget*>("ohmStates");
+  session.selectStep(1);
+  EXPECT_EQ(states->currentRow(), 1);
+  session.selectStep(0);
+  EXPECT_EQ(states->currentRow(), 0);
+  settle();
+}
+
 TEST_F(OhmmeterPageTest, SoundReadingsAreCalledSound) {
   for (const auto& [a, b, ohm] : std::vector<std::tuple<const char*, const char*, const char*>>{
            {"P+", "P-", "350.1"}, {"S+", "S-", "349.9"}, {"P+", "S-", "262.4"}, {"P-", "S-", "262.6"}})

@@ -314,7 +314,7 @@ TEST_F(WiringPageTest, AStepShowsItsFirstShuntAndAShuntItsStep) {
 
 TEST_F(WiringPageTest, ThePinsOfAChosenFaultAreMarked) {
   core::Channel channel = *session.channel();
-  channel.setup.shunts[1].jumpers = {{{"J2", "1"}, {"J1", "A"}}, {{"J2", "3"}, {"J9", "Z"}}};
+  channel.setup.shunts[1].jumpers = {{{"J2", "1"}, {"J1", "B"}}, {{"J2", "3"}, {"J9", "Z"}}};
   session.editChannel("wrong", channel);
   ASSERT_GT(faults().count(), 0);
   int unknown = -1;
@@ -327,6 +327,11 @@ TEST_F(WiringPageTest, ThePinsOfAChosenFaultAreMarked) {
   EXPECT_EQ(page.drawing().picture().faultPins, (std::vector<PinName>{{"J9", "Z"}}));
   EXPECT_TRUE(page.drawing().accessibleDescription().contains("J9-Z is not in the list of pins"));
   EXPECT_EQ(page.drawing().drawn().jumpers.size(), 2U);
+  const auto sign = [&](int row) {
+    return !pinModel().index(row, PinModel::Connector).data(Qt::DecorationRole).isNull();
+  };
+  EXPECT_TRUE(sign(1)) << "a jumper leads to a pin that is unused";
+  EXPECT_FALSE(sign(4));
 }
 
 TEST_F(WiringPageTest, ASoundWiringSaysSo) {

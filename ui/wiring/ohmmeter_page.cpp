@@ -289,13 +289,27 @@ void OhmmeterPage::follow() {
   if (!isVisible()) return;
   const auto chosen = m_session.selection().channel;
   const auto channel = chosen ? m_session.document().channels[*chosen] : nullptr;
-  if (channel == m_channel) return;
-  m_channel = channel;
-  m_stack->setCurrentIndex(channel ? ContentsPage : MessagePage);
-  fillStates();
-  m_model.showReadings(m_channel);
-  expect();
-  diagnose();
+  if (channel != m_channel) {
+    if (!channel || !m_channel || channel->name != m_channel->name) m_step.reset();
+    m_channel = channel;
+    m_stack->setCurrentIndex(channel ? ContentsPage : MessagePage);
+    fillStates();
+    m_model.showReadings(m_channel);
+    expect();
+    diagnose();
+  }
+  followStep();
+}
+
+void OhmmeterPage::followStep() {
+  const auto step = m_session.selection().step;
+  if (step == m_step) return;
+  m_step = step;
+  if (!step || !m_channel) return;
+  const auto& closed = m_channel->setup.sequence[*step].closed;
+  const std::string name = closed.empty() ? std::string() : m_channel->setup.shunts[closed.front()].name;
+  for (std::size_t row = m_states.size(); row-- > 0;)  // the last state of a shunt: all of it is laid
+    if (m_states[row].shunt == name) return m_stateList->setCurrentRow(static_cast<int>(row));
 }
 
 /// Each state with the number of readings in it; the chosen one stays chosen where it is still there.

@@ -22,8 +22,9 @@ namespace ui {
 
 class QuantityEdit;
 
-/// What an ohmmeter must read with the excitation off, what it did read, and which fault fits. What is
-/// expected and which fault fits are worked out on a worker.
+/// What an ohmmeter must read with the excitation off, what it did read, and which fault fits. Another step
+/// shows the state in which the first shunt that it closes is closed. What is expected and which fault fits
+/// are worked out on a worker.
 class OhmmeterPage : public QWidget {
   Q_OBJECT
 
@@ -68,6 +69,7 @@ class OhmmeterPage : public QWidget {
   QuantityEdit* field(const char* name, core::UnitFamily family, double value, const QString& title);
 
   void follow();
+  void followStep();
   void fillStates();
   void changeConditions(const core::OhmmeterConditions& conditions);
   void expect();
@@ -86,7 +88,8 @@ class OhmmeterPage : public QWidget {
   std::shared_ptr<const core::Channel> m_channel;  ///< what is shown
   std::vector<core::WiringState> m_states;         ///< one a row of the list
   core::WiringState m_state;
-  std::optional<Subject> m_subject;  ///< what is on view, or being worked out
+  std::optional<std::size_t> m_step;  ///< last seen chosen
+  std::optional<Subject> m_subject;   ///< what is on view, or being worked out
   std::vector<core::OhmReading> m_diagnosed;
   std::size_t m_points = 0, m_shownPoints = 0;
   LatestWork<Expectations> m_expecting;

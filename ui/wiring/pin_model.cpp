@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/wiring/pin_model.h"
 
+#include <QGuiApplication>
 #include <algorithm>
 
 #include "core/document/file_limits.h"
 #include "core/document/wiring_edits.h"
 #include "ui/theme.h"
+#include "ui/wiring/wiring_painter.h"
 #include "ui/wiring/wiring_words.h"
 
 namespace ui {
@@ -24,6 +26,7 @@ void PinModel::show(std::shared_ptr<const core::Channel> channel, std::optional<
   m_channel = std::move(channel);
   m_shunt = shunt;
   m_faults = std::move(faults);
+  m_marks = marksOf(m_faults, m_shunt);
   showRows(m_channel ? static_cast<int>(m_channel->setup.wiring.pins.size()) : 0);
 }
 
@@ -60,18 +63,23 @@ QVariant PinModel::data(const QModelIndex& index, int role) const {
       return text(index.row(), index.column());
     case Qt::ToolTipRole:
       return hint(index.row()).toHtmlEscaped();
-    case Qt::ForegroundRole: {
-      const core::Pin& pin = m_channel->setup.wiring.pins[static_cast<std::size_t>(index.row())];
-      const bool wrong = std::any_of(m_faults.begin(), m_faults.end(), [&](const core::WiringFault& fault) {
-        return fault.severity == core::WiringSeverity::Error && names(fault, pin.name);
-      });
-      if (wrong && index.column() <= PinColumn) return coloursFor(QPalette()).fail;
-      if (index.column() == JoinedTo) return coloursFor(QPalette()).quiet;
+    case Qt::DecorationRole:
+      if (const auto mark = markOf(index.row()); mark && index.column() == Connector)
+        return severityIcon(*mark, QGuiApplication::palette());
       return {};
-    }
+    case Qt::ForegroundRole:
+      if (index.column() == JoinedTo) return coloursFor(QPalette()).quiet;
+      if (index.column() <= PinColumn && markOf(index.row()) == core::WiringSeverity::Error)
+        return coloursFor(QPalette()).fail;
+      return {};
     default:
       return {};
   }
+}
+
+std::optional<core::WiringSeverity> PinModel::markOf(int row) const {
+  const auto mark = m_marks.find(m_channel->setup.wiring.pins[static_cast<std::size_t>(row)].name);
+  return mark == m_marks.end() ? std::nullopt : std::optional(mark->second);
 }
 
 QString PinModel::text(int row, int column) const {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <map>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -40,10 +41,12 @@ class PinModel : public SheetModel {
  private:
   QString text(int row, int column) const;
   QString hint(int row) const;
+  std::optional<core::WiringSeverity> markOf(int row) const;
 
   std::shared_ptr<const core::Channel> m_channel;
   std::optional<std::size_t> m_shunt;
   std::vector<core::WiringFault> m_faults;
+  std::map<core::PinName, core::WiringSeverity> m_marks;
 };
 
 }  // namespace ui

@@ -17,6 +17,7 @@ namespace {
 
 constexpr double zoomStep = 1.25;
 constexpr double leastZoom = 0.5, mostZoom = 4;
+constexpr double mostFit = 1.4;  ///< larger letters than that would look out of place beside the tables
 
 /// The pin and what hangs on it, in words.
 QString sentence(const WiringPicture& picture, const PinPlace& place) {
@@ -55,18 +56,22 @@ void WiringDrawing::setPicture(WiringPicture picture) {
 }
 
 void WiringDrawing::layOutAgain() {
-  // As wide as the room there is: the widget's own width may still be that of another picture.
-  const double room = parentWidget() ? parentWidget()->width() : width();
-  m_drawn = layOut(m_picture, QFontMetricsF(font()), std::floor(room / m_zoom));
-  const double least = layOut(m_picture, QFontMetricsF(font()), 0).size.width();
-  setMinimumSize(int(std::ceil(least * m_zoom)), int(std::ceil(m_drawn.size.height() * m_zoom)));
+  // By the room there is: the widget's own size may still be that of another picture.
+  const QSizeF room = parentWidget() ? parentWidget()->size() : size();
+  const QFontMetricsF metrics(font());
+  const QSizeF least = layOut(m_picture, metrics, 0).size;
+  const double fit =
+      std::min(room.width() / std::max(1.0, least.width()), room.height() / std::max(1.0, least.height()));
+  m_scale = m_zoom * std::clamp(fit, 1.0, mostFit);
+  m_drawn = layOut(m_picture, metrics, std::floor(room.width() / m_scale));
+  setMinimumSize(int(least.width() * m_scale), int(m_drawn.size.height() * m_scale));
   update();
 }
 
 QRect WiringDrawing::placeOf(std::size_t pin) const {
   for (const PinPlace& place : m_drawn.pins)
     if (place.pin == pin)
-      return QRectF(place.row.topLeft() * m_zoom, place.row.size() * m_zoom).toAlignedRect();
+      return QRectF(place.row.topLeft() * m_scale, place.row.size() * m_scale).toAlignedRect();
   return {};
 }
 
@@ -77,7 +82,7 @@ void WiringDrawing::zoomBy(double factor) {
 
 const PinPlace* WiringDrawing::placeAt(QPointF point) const {
   const auto found = std::find_if(m_drawn.pins.begin(), m_drawn.pins.end(),
-                                  [&](const PinPlace& place) { return place.row.contains(point / m_zoom); });
+                                  [&](const PinPlace& place) { return place.row.contains(point / m_scale); });
   return found == m_drawn.pins.end() ? nullptr : &*found;
 }
 
@@ -123,7 +128,7 @@ void WiringDrawing::paintEvent(QPaintEvent*) {
   painter.fillRect(rect(), m_colours.background);
   painter.setFont(font());
   painter.save();
-  painter.scale(m_zoom, m_zoom);
+  painter.scale(m_scale, m_scale);
   paintWiring(painter, m_picture, m_drawn, m_colours);
   painter.restore();
   if (!hasFocus()) return;

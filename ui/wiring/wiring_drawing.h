@@ -9,7 +9,7 @@
 namespace ui {
 
 /// The drawing of pins and jumpers. Arrow keys go from pin to pin and across to the other column, plus, minus
-/// and 0 zoom; it is as wide as the scroll area around it, or wider when it must. The table of pins says the
+/// and 0 zoom; it fills the scroll area around it, or is larger when it must. The table of pins says the
 /// same in words.
 class WiringDrawing : public QWidget {
   Q_OBJECT
@@ -23,7 +23,6 @@ class WiringDrawing : public QWidget {
   /// Where a pin of the list is drawn, in this widget.
   QRect placeOf(std::size_t pin) const;
   void zoomBy(double factor);
-  double zoom() const { return m_zoom; }
 
  signals:
   void pinChosen(std::size_t pin);
@@ -46,7 +45,8 @@ class WiringDrawing : public QWidget {
   WiringPicture m_picture;
   WiringLayout m_drawn;
   Colours m_colours;
-  double m_zoom = 1;
+  double m_zoom = 1;   ///< by the user
+  double m_scale = 1;  ///< of the drawing: the zoom, times what there is room for
 };
 
 }  // namespace ui

@@ -7,7 +7,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QListWidget>
-#include <QPainter>
 #include <QScrollArea>
 #include <QSignalBlocker>
 #include <QSplitter>
@@ -56,23 +55,6 @@ QWidget* column(std::initializer_list<QLayout*> lines, QWidget* body) {
   for (QLayout* line : lines) layout->addLayout(line);
   layout->addWidget(body, 1);
   return part;
-}
-
-QPixmap severityPixmap(core::WiringSeverity severity, const Colours& colours) {
-  QPixmap pixmap(64, 64);
-  pixmap.fill(Qt::transparent);
-  QPainter painter(&pixmap);
-  paintSeverity(painter, QRectF(pixmap.rect()).adjusted(4, 4, -4, -4), severity, colours);
-  return pixmap;
-}
-
-/// On a chosen row the outline of a warning is in the colour of the text, or it would not be seen.
-QIcon severityIcon(core::WiringSeverity severity, const QPalette& palette) {
-  Colours colours = coloursFor(palette);
-  QIcon icon(severityPixmap(severity, colours));
-  colours.cannotTell = palette.color(QPalette::HighlightedText);
-  icon.addPixmap(severityPixmap(severity, colours), QIcon::Selected);
-  return icon;
 }
 
 QString countText(std::ptrdiff_t count, const QString& one, const QString& many) {
@@ -373,7 +355,7 @@ void WiringPage::showMessages() {
 QString WiringPage::jumperMessage() const {
   if (!m_shunt) return {};
   const core::Shunt& shunt = m_channel->setup.shunts[*m_shunt];
-  if (core::isSwitchedInside(m_channel->setup, shunt)) return tr("Needs none: switched inside.");
+  if (core::isSwitchedInside(m_channel->setup, shunt)) return tr("Switched inside.");
   return shunt.jumpers.empty() ? tr("No jumpers yet.") : QString();
 }
 

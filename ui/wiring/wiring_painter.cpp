@@ -138,6 +138,14 @@ class WiringPainter {
   const Colours& m_colours;
 };
 
+QPixmap severityPixmap(core::WiringSeverity severity, const Colours& colours) {
+  QPixmap pixmap(64, 64);
+  pixmap.fill(Qt::transparent);
+  QPainter painter(&pixmap);
+  paintSeverity(painter, QRectF(pixmap.rect()).adjusted(4, 4, -4, -4), severity, colours);
+  return pixmap;
+}
+
 }  // namespace
 
 void paintWiring(QPainter& painter, const WiringPicture& picture, const WiringLayout& layout,
@@ -172,6 +180,15 @@ void paintSeverity(QPainter& painter, const QRectF& room, core::WiringSeverity s
     painter.drawPoint(QPointF(x, box.top() + 0.78 * side));
   }
   painter.restore();
+}
+
+/// On a chosen row the outline of a warning is in the colour of the text, or it would not be seen.
+QIcon severityIcon(core::WiringSeverity severity, const QPalette& palette) {
+  Colours colours = coloursFor(palette);
+  QIcon icon(severityPixmap(severity, colours));
+  colours.cannotTell = palette.color(QPalette::HighlightedText);
+  icon.addPixmap(severityPixmap(severity, colours), QIcon::Selected);
+  return icon;
 }
 
 }  // namespace ui

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QIcon>
+
 #include "ui/theme.h"
 #include "ui/wiring/wiring_layout.h"
 
@@ -15,5 +17,7 @@ void paintWiring(QPainter& painter, const WiringPicture& picture, const WiringLa
 /// The sign of a severity: a full disc with a cross for an error, a triangle with a stroke for a warning.
 void paintSeverity(QPainter& painter, const QRectF& room, core::WiringSeverity severity,
                    const Colours& colours);
+/// The same as an icon for lists and tables.
+QIcon severityIcon(core::WiringSeverity severity, const QPalette& palette);
 
 }  // namespace ui
