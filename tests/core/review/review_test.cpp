@@ -480,7 +480,7 @@ TEST(Review, ATerminalShuntIsOffByTheLeadsOfEachConnection) {
   }
 }
 
-TEST(Review, ShuntsRightAcrossAnArmAreNotThroughLeadsWherevverTheArmIs) {
+TEST(Review, ShuntsRightAcrossAnArmAreNotThroughLeadsWhereverTheArmIs) {
   for (std::size_t type = 0; type < bridgeTypeCount; ++type) {
     Channel channel;
     channel.setup =
@@ -503,9 +503,9 @@ TEST(Review, ShuntsRightAcrossAnArmAreNotThroughLeadsWherevverTheArmIs) {
 }
 
 TEST(Review, TheReferenceCasesOfTerminalShuntsAreOffByWhatTheyRecord) {
-  // Rows of bridge_cases.csv (ngspice 39 and nodal analysis) at the gauge and at the terminals of one bridge:
-  // 4.2553 V is theirs. The ratio of their outputs is that of simulated values to first order in the step;
-  // the bridges' curvature at 1000 um/m adds F x strain x error, 2e-3 of the error.
+  // Rows of bridge_cases.csv (ngspice 39 and nodal analysis) for shunts at the terminals. Their output over
+  // that of the same shunt at the arm's ends is the ratio of simulated values but for the bridge's curvature,
+  // some F x strain of it, and for the two digits that are printed: 1 % and 0.05 points.
   std::size_t rows = 0;
   for (const auto& row : test::readCsv(std::string(SHUNTWRIGHT_TESTS_DIR) + "/reference/bridge_cases.csv")) {
     if (row.at("group") != "leads") continue;
