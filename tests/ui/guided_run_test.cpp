@@ -317,6 +317,20 @@ TEST_F(Run, OtherCheckOrChannelEndsTheRunOnView) {
   EXPECT_EQ(text("runStartSentence"), "There is no channel yet: add a channel first.");
 }
 
+TEST_F(Run, HiddenPageTakesUpTheRunWhereItStands) {
+  begin();
+  read("1");
+  run->hide();
+  session.history().undo();
+  run->show();
+  EXPECT_EQ(text("stepTitle"), "Step 1 of 9");
+  EXPECT_FALSE(find("stepVerdict")->isVisible());
+  run->hide();
+  session.selectCheck({});
+  run->show();
+  EXPECT_TRUE(find("runStartTitle")->isVisible());
+}
+
 TEST_F(Run, HalfTypedNoteStaysWithItsRun) {
   session.editChannel("Add", core::withCheckAdded(*session.channel(), {}));
   begin();

@@ -75,7 +75,9 @@ bool GuidedRun::isRunning() const {
   return page == m_step || page == m_stop || page == m_summary;
 }
 
+/// Nothing is worked out for a page that nobody sees.
 void GuidedRun::follow() {
+  if (!isVisible()) return;
   const bool lost = subject() != m_subject || !canRun();
   if (lost && m_pages->currentWidget() != m_start) return startOver();
   if (m_pages->currentWidget() == m_start && subject() != m_subject && canRun()) return startOver();
@@ -164,6 +166,11 @@ void GuidedRun::fitType() {
 
 void GuidedRun::focusInEvent(QFocusEvent*) {
   static_cast<RunPage*>(m_pages->currentWidget())->takeKeyboard();
+}
+
+void GuidedRun::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  follow();
 }
 
 void GuidedRun::resizeEvent(QResizeEvent* event) {

@@ -41,6 +41,7 @@ class GuidedRun : public QWidget {
   void focusInEvent(QFocusEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
+  void showEvent(QShowEvent* event) override;
 
  private:
   /// What is run: another one ends the run on view.
