@@ -2,6 +2,7 @@
 #include "core/document/wiring_edits.h"
 
 #include <algorithm>
+#include <cassert>
 #include <map>
 #include <set>
 #include <utility>
@@ -27,6 +28,7 @@ Channel withPinInserted(Channel channel, std::size_t index, Pin pin) {
 }
 
 Channel withPins(Channel channel, std::vector<Pin> pins) {
+  assert(pins.size() >= channel.setup.wiring.pins.size());
   const auto before = std::exchange(channel.setup.wiring.pins, std::move(pins));
   const auto& after = channel.setup.wiring.pins;
   std::map<PinName, PinName> renamed;
