@@ -3,8 +3,8 @@
 #include <cmath>
 
 #include "core/document/edits.h"
+#include "core/review/arm_place.h"
 #include "core/review/reviewed_plan.h"
-#include "core/review/shunt_place.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -22,7 +22,7 @@ double leastError(const Limits& limits) { return std::min(worthSaying * limits.r
 
 /// Shunts that are switched to the same two places.
 struct PlaceGroup {
-  ShuntPlace place;
+  ArmPlace place;
   std::size_t greatest = 0;  ///< the shunt of least resistance: the greatest step
   std::vector<std::size_t> shunts;
 };

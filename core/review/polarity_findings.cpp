@@ -2,8 +2,8 @@
 #include <algorithm>
 
 #include "core/document/edits.h"
+#include "core/review/arm_place.h"
 #include "core/review/reviewed_plan.h"
-#include "core/review/shunt_place.h"
 #include "core/review/stated_polarity.h"
 #include "core/units/text.h"
 

@@ -3,8 +3,8 @@
 #include <cmath>
 
 #include "core/document/edits.h"
+#include "core/review/arm_place.h"
 #include "core/review/reviewed_plan.h"
-#include "core/review/shunt_place.h"
 #include "core/units/text.h"
 
 namespace core {

@@ -9,7 +9,7 @@
 namespace core {
 
 /// The arm that a shunt is meant for: the one between the two corners that its ends belong to.
-struct ShuntPlace {
+struct ArmPlace {
   std::size_t arm = 0;     ///< from 0
   bool atOwnEnds = false;  ///< right across the arm; else leads lie between
   bool reversed = false;   ///< its end a is at the arm's end
@@ -17,7 +17,7 @@ struct ShuntPlace {
 
 /// None for a shunt across a lead, within one corner, or over the excitation or the output. A terminal
 /// belongs to its corner, a sense terminal to that of its excitation.
-std::optional<ShuntPlace> placeOf(const Bridge& bridge, const Shunt& shunt);
+std::optional<ArmPlace> placeOf(const Bridge& bridge, const Shunt& shunt);
 
 /// The arm that shares the signal corner with `arm`: a shunt there has the other polarity.
 constexpr std::size_t neighbourOf(std::size_t arm) { return arm ^ 1; }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/review/shunt_place.h"
+#include "core/review/arm_place.h"
 
 namespace core {
 namespace {
@@ -65,7 +65,7 @@ Node mirrored(Node node) {
 
 }  // namespace
 
-std::optional<ShuntPlace> placeOf(const Bridge& bridge, const Shunt& shunt) {
+std::optional<ArmPlace> placeOf(const Bridge& bridge, const Shunt& shunt) {
   const Node a = cornerOf(shunt.a), b = cornerOf(shunt.b);
   for (const std::size_t arm : {0, 1, 2, 3}) {
     const Node begin = cornerOf(armBegin(arm)), end = cornerOf(armEnd(arm));
@@ -74,7 +74,7 @@ std::optional<ShuntPlace> placeOf(const Bridge& bridge, const Shunt& shunt) {
     const Node atBegin = pointOf(bridge, straight ? shunt.a : shunt.b);
     const Node atEnd = pointOf(bridge, straight ? shunt.b : shunt.a);
     const bool own = atBegin == pointOf(bridge, armBegin(arm)) && atEnd == pointOf(bridge, armEnd(arm));
-    return ShuntPlace{arm, own, reversed};
+    return ArmPlace{arm, own, reversed};
   }
   return std::nullopt;
 }
