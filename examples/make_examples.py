@@ -145,6 +145,7 @@ class Channel:
     unit: str = "um_per_m"  # um_per_m, mV_per_V or scaled
     units_per_mV_per_V: float = 1.0
     excitation_V: float = 5.0
+    range_mV_per_V: float = 4.0
     six_wire: bool = False
     capacity: float = 1.0
     rated_mV_per_V: float = 2.0
@@ -328,7 +329,7 @@ CHANNELS = [
     Channel("TP-31", "Fin post, old gauge kept on its two wires", "quarter_two_wire",
             [120.08, 120.0, 120.0, 120.0], leads(24, "P+", "S-"),
             across(ARM2, "AF-0151", "AF-0152", "AF-0153"), across(ARM1, "AF-0151", "AF-0152", "AF-0153"),
-            factor=2.11, nominal=120.0,
+            factor=2.11, nominal=120.0, range_mV_per_V=16.0,  # two wires alone unbalance it by 13
             excitation_V=2.5, noise=0.8, offset=6.5),
     Channel("LC-1", "Load cell under the tailplane jack, 50 kN", "transducer",
             [350.0, 350.0, 350.0, 350.0],
@@ -501,7 +502,7 @@ def setup_json(c):
         "instrument": {
             "unit": c.unit, "gauge_factor": c.factor, "bridge_factor": c.bridge_factor,
             "units_per_mV_per_V": c.units_per_mV_per_V, "scaled_unit": "kN",
-            "excitation_V": c.excitation_V, "range_V_per_V": 0.004, "ratiometric": True, "linearisation": "none",
+            "excitation_V": c.excitation_V, "range_V_per_V": c.range_mV_per_V / 1e3, "ratiometric": True, "linearisation": "none",
             "balance": {"kind": "none", "potentiometer_ohm": 10e3, "limiting_ohm": 100e3, "wiper": 0.5},
             "grounding": "floating",
         },
