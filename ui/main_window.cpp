@@ -180,6 +180,8 @@ void MainWindow::buildPages() {
   connect(m_wiring, &WiringPage::refused, this, &MainWindow::warn);
   connect(m_ohmmeter, &OhmmeterPage::refused, this, &MainWindow::warn);
   connect(m_stock, &StockPage::refused, this, &MainWindow::warn);
+  connect(m_wiring, &WiringPage::said, this, &MainWindow::say);
+  connect(m_ohmmeter, &OhmmeterPage::said, this, &MainWindow::say);
   connect(m_run, &GuidedRun::refused, this, &MainWindow::warn);
   connect(m_run, &GuidedRun::finished, this, [this] { enlarge(nullptr); });
 }
@@ -191,8 +193,7 @@ QWidget* MainWindow::pageFrame(const QString& name, QWidget* page) {
   back->setText(tr("Back to the views"));
   back->setToolTip(tr("Bridge, Outcome and Sequence again (Alt+0)"));
   connect(back, &QToolButton::clicked, this, [this] { enlarge(nullptr); });
-  QWidget* frame = named(name, page, back);
-  return frame;
+  return named(name, page, back);
 }
 
 void MainWindow::resetLayout() {
@@ -207,6 +208,7 @@ void MainWindow::resetLayout() {
 void MainWindow::enlarge(QWidget* view) {
   const auto show = [&](QWidget* part, bool shown) { part->setVisible(shown); };
   const bool all = view == nullptr;
+  leavePage();
   m_area->setCurrentWidget(m_rows);
   show(m_left, all);
   show(m_top->widget(0), all || view == m_bridge);
@@ -217,9 +219,18 @@ void MainWindow::enlarge(QWidget* view) {
 }
 
 void MainWindow::showPage(QWidget* page) {
+  leavePage();
   m_left->show();
   m_area->setCurrentWidget(page->parentWidget());
   page->setFocus();
+}
+
+/// A run that is left under way is not forgotten: shunts may be closed.
+void MainWindow::leavePage() {
+  if (m_area->currentWidget() != m_run->parentWidget() || !m_run->isUnderWay()) return;
+  warn(
+      tr("The guided run waits where it was left: shunts may still be closed. Alt+9 goes back to it; "
+         "Stop safely there tells what to open."));
 }
 
 SheetView* MainWindow::currentTable() const {

@@ -94,6 +94,7 @@ class MainWindow : public QMainWindow {
   QWidget* pageFrame(const QString& name, QWidget* page);
   /// Shows `page` in place of the three views, beside the channels.
   void showPage(QWidget* page);
+  void leavePage();
   /// The table that copying and pasting goes to.
   SheetView* currentTable() const;
   void chooseResistors();

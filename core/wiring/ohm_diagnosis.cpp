@@ -250,6 +250,7 @@ class Diagnosis {
     if (!fitted) return {};
     if (isLike(*follow, *fitted, &OhmResponse::shorted) || isLike(*follow, *fitted, &OhmResponse::open))
       return {};
+    if (isWithinTolerance(*follow, *fitted, planned)) return {};
     const auto shown = [](double ohm) { return formatQuantity(rounded(ohm), UnitFamily::Resistance); };
     return hold({OhmFaultKind::WrongResistor,
                  partName(m_model, part) + " is about " + shown(*fitted) + " instead of " +
@@ -264,6 +265,14 @@ class Diagnosis {
     return std::all_of(follow.begin(), follow.end(), [&](const OhmResponse& response) {
       const double fitted = response.at(x), extreme = response.*end;
       return isSame(fitted, extreme, response.tolerance) || (fitted >= range && extreme >= range);
+    });
+  }
+
+  /// Whether no reading tells a resistance of `x` from the planned one: then it is not wrong.
+  static bool isWithinTolerance(const std::vector<OhmResponse>& follow, double x, double planned) {
+    return std::all_of(follow.begin(), follow.end(), [&](const OhmResponse& response) {
+      const double fitted = response.at(x), right = response.at(planned);
+      return fitted == right || std::abs(fitted - right) <= response.tolerance;  // both may be infinite
     });
   }
 

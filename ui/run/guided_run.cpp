@@ -75,6 +75,8 @@ bool GuidedRun::isRunning() const {
   return page == m_step || page == m_stop || page == m_summary;
 }
 
+bool GuidedRun::isUnderWay() const { return m_begun && m_pages->currentWidget() == m_step; }
+
 /// Nothing is worked out for a page that nobody sees.
 void GuidedRun::follow() {
   if (!isVisible()) return;

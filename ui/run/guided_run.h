@@ -29,6 +29,8 @@ class GuidedRun : public QWidget {
  public:
   explicit GuidedRun(Session& session, QWidget* parent = nullptr);
 
+  /// A step is on view: shunts may be closed, and the run has neither ended nor been stopped.
+  bool isUnderWay() const;
   /// For tests: another clock for the waits, in milliseconds, which never goes back.
   void setClock(StepTimer::Clock clock);
 
