@@ -39,6 +39,12 @@ const std::vector<Shot>& shots() {
       {"sequence", {1280, 800}, false, 1, 2, false, "viewSequence"},
       {"outcome", {1280, 800}, false, 1, 2, true, "viewOutcome"},
       {"budget", {1280, 800}, false, 0, 3, false, "viewBudget"},
+      {"review", {1280, 800}, false, 5, 2, false, "prepareReview"},
+      {"stock", {1280, 800}, false, 0, 2, false, "prepareStock"},
+      {"wiring", {1280, 800}, false, 0, 1, false, "prepareWiring"},
+      {"wiring-dark", {1920, 1080}, true, lastChannel, 2, false, "prepareWiring"},
+      {"ohmmeter", {1280, 800}, false, 0, 1, false, "prepareOhmmeter"},
+      {"run", {1280, 800}, false, 0, 1, false, "prepareRun"},
   };
   return all;
 }
