@@ -212,7 +212,8 @@ TEST(UncertaintyReport, ABadStatementIsNamedAndTheRestIsShown) {
   EXPECT_THAT(words, HasSubstr("gauge factor | 2 | u = -1 |  | refused: "));
   EXPECT_THAT(
       words,
-      HasSubstr("2 | large | R1 | 0.5 | 2 | negative | -1000.00 | not known | -0.500501 | -1001.00 | 4.5 | "));
+      HasSubstr(
+          "2 | large | R1 | 0.5 | 2 | negative | -1000.00 | not known | -0.500501 | -1001.00 | 4.5 | "));
 }
 
 TEST(UncertaintyReport, CorrelationOfTheStepsIsPrintedForUpToTwelve) {
