@@ -16,6 +16,7 @@
 #include "ui/budget/share_delegate.h"
 #include "ui/budget/trial_panel.h"
 #include "ui/outcome/figure_grid.h"
+#include "ui/parts.h"
 #include "ui/sheet_view.h"
 #include "ui/theme.h"
 
@@ -29,16 +30,6 @@ constexpr int greatestColumn_px = 200;  ///< longer texts are in the tooltip as 
 
 enum Page { ContentsPage, MessagePage };
 enum Part { TablePart, TrialsPart };
-
-QLabel* plainLabel(const char* name) {
-  auto* label = new QLabel;
-  label->setObjectName(name);
-  label->setTextFormat(Qt::PlainText);
-  label->setWordWrap(true);
-  label->setMinimumWidth(60);
-  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  return label;
-}
 
 void say(QLabel* label, const QString& text) {
   label->setText(withWholeUnits(text));
@@ -111,9 +102,7 @@ QLayout* BudgetView::choosers() {
 
 QLayout* BudgetView::head() {
   m_headline = plainLabel("budgetHeadline");
-  QFont bold = m_headline->font();
-  bold.setBold(true);
-  m_headline->setFont(bold);
+  embolden(m_headline);
   m_details = plainLabel("budgetDetails");
   m_parts = new QTabBar;
   m_parts->setObjectName("budgetParts");

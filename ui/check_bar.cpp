@@ -9,6 +9,7 @@
 #include <QToolButton>
 
 #include "core/document/edits.h"
+#include "ui/parts.h"
 #include "ui/text_form_dialog.h"
 #include "ui/theme.h"
 
@@ -63,10 +64,7 @@ CheckBar::CheckBar(Session& session, QWidget* parent) : QWidget(parent), m_sessi
 }
 
 QToolButton* CheckBar::tool(const QString& name, const QString& text, const QString& tip) {
-  auto* button = new QToolButton;
-  button->setObjectName(name);
-  button->setText(text);
-  button->setToolTip(tip);
+  auto* button = toolButton(name, text, tip);
   layout()->addWidget(button);
   return button;
 }

@@ -21,6 +21,7 @@
 #include "ui/outcome/figure_grid.h"
 #include "ui/outcome/measured_plot.h"
 #include "ui/outcome/report_table_model.h"
+#include "ui/parts.h"
 
 namespace ui {
 namespace {
@@ -28,23 +29,6 @@ namespace {
 constexpr int wide_px = 780;
 
 enum Page { ChartsPage, TablePage, NothingPage };
-
-QLabel* plainLabel(const char* name, QWidget* parent) {
-  auto* label = new QLabel(parent);
-  label->setObjectName(name);
-  label->setTextFormat(Qt::PlainText);
-  label->setWordWrap(true);
-  label->setMinimumWidth(60);  // not that of the longest word, which may be a name of any length
-  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  return label;
-}
-
-void setTextColour(QLabel* label, const QColor& colour) {
-  QPalette palette = label->palette();
-  if (palette.color(QPalette::WindowText) == colour) return;
-  palette.setColor(QPalette::WindowText, colour);
-  label->setPalette(palette);
-}
 
 bool hasReading(const core::Check& check) {
   return std::any_of(check.readings.begin(), check.readings.end(),
@@ -77,16 +61,14 @@ OutcomeView::OutcomeView(Session& session, QWidget* parent) : QWidget(parent), m
 }
 
 void OutcomeView::buildHead(QBoxLayout* column) {
-  m_notice = plainLabel("outcomeNotice", this);
-  m_verdict = plainLabel("outcomeVerdict", this);
-  QFont bold = m_verdict->font();
-  bold.setBold(true);
-  m_verdict->setFont(bold);
-  m_each = plainLabel("outcomeEach", this);
+  m_notice = plainLabel("outcomeNotice");
+  m_verdict = plainLabel("outcomeVerdict");
+  embolden(m_verdict);
+  m_each = plainLabel("outcomeEach");
   QFont small = m_each->font();
   small.setPointSizeF(std::max(7.5, 0.9 * small.pointSizeF()));
   m_each->setFont(small);
-  m_scope = plainLabel("outcomeScope", this);
+  m_scope = plainLabel("outcomeScope");
   m_scope->setText(tr("Covers the electrical chain only, not gauge factor, bond or alignment."));
   m_scope->setToolTip(QString::fromStdString(std::string(core::chainScopeStatement())));
 

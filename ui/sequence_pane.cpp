@@ -13,6 +13,7 @@
 #include "ui/budget_view.h"
 #include "ui/check_bar.h"
 #include "ui/choice_delegates.h"
+#include "ui/parts.h"
 #include "ui/review/review_page.h"
 #include "ui/stock/part_delegate.h"
 #include "ui/theme.h"
@@ -94,10 +95,7 @@ SequencePane::SequencePane(Session& session, QWidget* parent)
 
 QToolButton* SequencePane::tool(const QString& name, const QString& text, const QString& tip,
                                 const std::function<void()>& act) {
-  auto* button = new QToolButton;
-  button->setObjectName(name);
-  button->setText(text);
-  button->setToolTip(tip);
+  auto* button = toolButton(name, text, tip);
   connect(button, &QToolButton::clicked, this, act);
   return button;
 }

@@ -16,6 +16,7 @@
 #include <algorithm>
 
 #include "core/document/edits.h"
+#include "ui/parts.h"
 #include "ui/pattern/own_patterns.h"
 #include "ui/pattern/pattern_words.h"
 #include "ui/quantity_edit.h"
@@ -36,12 +37,6 @@ QLabel* sentence(const QString& objectName) {
   label->setTextFormat(Qt::PlainText);
   label->setWordWrap(true);
   return label;
-}
-
-void colour(QLabel* label, const QColor& text) {
-  QPalette palette = label->palette();
-  palette.setColor(QPalette::WindowText, text);
-  label->setPalette(palette);
 }
 
 template <class Widget>
@@ -149,7 +144,7 @@ QWidget* PatternDialog::patternGroup() {
   connect(m_choice, &QComboBox::activated, this, &PatternDialog::choosePattern);
   addFields(form);
   m_changed = sentence("patternChanged");
-  colour(m_changed, coloursFor(palette()).quiet);
+  setTextColour(m_changed, coloursFor(palette()).quiet);
   form->addWidget(m_changed, form->rowCount(), 0, 1, 2);
   form->addWidget(ownButtons(), form->rowCount(), 0, 1, 2);
   return group;
@@ -212,7 +207,7 @@ QWidget* PatternDialog::timesGroup() {
   m_useAsked->setEnabled(static_cast<bool>(m_asked));
   form->addWidget(m_useAsked, 0, 0, 1, 2);
   QLabel* asked = sentence("timesAskedNote");
-  colour(asked, coloursFor(palette()).quiet);
+  setTextColour(asked, coloursFor(palette()).quiet);
   asked->setText(isStated(acquisition)
                      ? usualTimesText(acquisition)
                      : tr("Neither filter nor sample rate is stated: see Acquisition in the set-up."));
@@ -261,7 +256,7 @@ QWidget* PatternDialog::preview() {
   table->horizontalHeader()->setSectionResizeMode(StepPreview::Closed, QHeaderView::Stretch);
   m_summary = sentence("patternSummary");
   m_caution = sentence("patternCaution");
-  colour(m_caution, coloursFor(palette()).cannotTell);
+  setTextColour(m_caution, coloursFor(palette()).cannotTell);
   m_message = sentence("patternMessage");
   layout->addWidget(table, 1);
   for (QLabel* label : {m_summary, m_caution, m_message}) layout->addWidget(label);

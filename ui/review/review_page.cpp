@@ -16,6 +16,7 @@
 #include <numeric>
 
 #include "core/document/edits.h"
+#include "ui/parts.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -26,16 +27,6 @@ enum Page { FindingsPage, NothingPage };
 
 constexpr qint64 slice_ms = 8;        ///< of reviewing between two looks at the user's hands
 constexpr std::size_t mostMends = 4;  ///< buttons; no finding has more
-
-QLabel* plainLabel(const char* name) {
-  auto* label = new QLabel;
-  label->setObjectName(name);
-  label->setTextFormat(Qt::PlainText);
-  label->setWordWrap(true);
-  label->setMinimumWidth(60);
-  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  return label;
-}
 
 }  // namespace
 
@@ -70,9 +61,7 @@ ReviewPage::ReviewPage(Session& session, QWidget* parent) : QWidget(parent), m_s
 
 QWidget* ReviewPage::head() {
   m_counts = plainLabel("reviewCounts");
-  QFont bold = m_counts->font();
-  bold.setBold(true);
-  m_counts->setFont(bold);
+  embolden(m_counts);
   m_scope = new QComboBox;
   m_scope->setObjectName("reviewScope");
   m_scope->setAccessibleName(tr("Channels to review"));
@@ -110,9 +99,7 @@ void ReviewPage::buildTable() {
 
 QWidget* ReviewPage::details() {
   m_what = plainLabel("reviewWhat");
-  QFont bold = m_what->font();
-  bold.setBold(true);
-  m_what->setFont(bold);
+  embolden(m_what);
   m_why = plainLabel("reviewWhy");
   auto* box = new QWidget;
   auto* column = new QVBoxLayout(box);

@@ -36,11 +36,4 @@ QPushButton* runButton(const char* name, const QString& text, double scale) {
   return button;
 }
 
-void setTextColour(QWidget* label, const QColor& colour) {
-  QPalette palette = label->palette();
-  if (palette.color(QPalette::WindowText) == colour) return;
-  palette.setColor(QPalette::WindowText, colour);
-  label->setPalette(palette);
-}
-
 }  // namespace ui

@@ -3,6 +3,8 @@
 
 #include <QWidget>
 
+#include "ui/parts.h"
+
 class QLabel;
 class QPushButton;
 
@@ -35,7 +37,5 @@ void setTypeSize(QWidget* page, double size_pt);
 /// A label for plain text that breaks its lines and can be copied from.
 QLabel* runLabel(const char* name, double scale, bool bold = false);
 QPushButton* runButton(const char* name, const QString& text, double scale = 1);
-/// The colour of a label's text; nothing when it is that already.
-void setTextColour(QWidget* label, const QColor& colour);
 
 }  // namespace ui

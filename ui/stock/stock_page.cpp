@@ -14,6 +14,7 @@
 
 #include "core/document/apply.h"
 #include "ui/choice_delegates.h"
+#include "ui/parts.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -30,20 +31,6 @@ class SeriesDelegate : public WordDelegate {
     return editor;
   }
 };
-
-QLabel* plainLabel(const char* name) {
-  auto* label = new QLabel;
-  label->setObjectName(name);
-  label->setTextFormat(Qt::PlainText);
-  return label;
-}
-
-QLabel* bold(QLabel* label) {
-  QFont font = label->font();
-  font.setBold(true);
-  label->setFont(font);
-  return label;
-}
 
 /// Widths in digits; the columns `stretched` share what is left.
 void setWidths(SheetView* view, std::initializer_list<int> digits, std::initializer_list<int> stretched) {
@@ -99,10 +86,7 @@ StockPage::StockPage(Session& session, QWidget* parent)
 
 QToolButton* StockPage::tool(const char* name, const QString& text, const QString& tip,
                              void (StockPage::*act)()) {
-  auto* button = new QToolButton;
-  button->setObjectName(name);
-  button->setText(text);
-  button->setToolTip(tip);
+  auto* button = toolButton(name, text, tip);
   connect(button, &QToolButton::clicked, this, act);
   return button;
 }
@@ -119,7 +103,7 @@ SheetView* StockPage::sheet(const char* name, const QString& title, StockSheet& 
 }
 
 QWidget* StockPage::part(const QString& title, SheetView* view, std::initializer_list<QToolButton*> tools) {
-  auto* name = bold(plainLabel(""));
+  auto* name = embolden(plainLabel(""));
   name->setText(title);
   name->setBuddy(view);
   auto* line = new QHBoxLayout;
@@ -137,8 +121,7 @@ QWidget* StockPage::part(const QString& title, SheetView* view, std::initializer
 
 QWidget* StockPage::head() {
   m_summary = plainLabel("stockSummary");
-  m_summary->setWordWrap(true);
-  m_overdue = bold(plainLabel("stockOverdue"));
+  m_overdue = embolden(plainLabel("stockOverdue"));
   auto* head = new QWidget;
   auto* line = new QHBoxLayout(head);
   line->setContentsMargins(0, 0, 0, 0);

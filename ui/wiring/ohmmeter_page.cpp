@@ -16,6 +16,7 @@
 
 #include "core/document/ohm_edits.h"
 #include "core/report/wiring_sheet.h"
+#include "ui/parts.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 #include "ui/wiring/roomy_delegate.h"
@@ -27,22 +28,6 @@ namespace {
 constexpr std::size_t mostPoints = 60;
 
 enum Page { ContentsPage, MessagePage };
-
-QLabel* plainLabel(const char* name) {
-  auto* label = new QLabel;
-  label->setObjectName(name);
-  label->setTextFormat(Qt::PlainText);
-  label->setWordWrap(true);
-  label->setMinimumWidth(60);
-  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  return label;
-}
-
-void embolden(QLabel* label) {
-  QFont bold = label->font();
-  bold.setBold(true);
-  label->setFont(bold);
-}
 
 QWidget* column(QLayout* line, QWidget* body) {
   auto* part = new QWidget;

@@ -14,6 +14,7 @@
 #include <QToolButton>
 #include <algorithm>
 
+#include "ui/parts.h"
 #include "ui/theme.h"
 #include "ui/wiring/roomy_delegate.h"
 #include "ui/wiring/wiring_delegates.h"
@@ -28,23 +29,11 @@ constexpr std::size_t mostShownFaults = 200;  ///< what is mended first; more wo
 
 enum Page { ContentsPage, MessagePage };
 
-QLabel* plainLabel(const char* name) {
-  auto* label = new QLabel;
-  label->setObjectName(name);
-  label->setTextFormat(Qt::PlainText);
-  label->setWordWrap(true);
-  label->setMinimumWidth(60);
-  return label;
-}
-
 QLabel* title(const QString& text, const char* name = "") {
   auto* label = new QLabel(text);
   label->setObjectName(name);
   label->setTextFormat(Qt::PlainText);
-  QFont bold = label->font();
-  bold.setBold(true);
-  label->setFont(bold);
-  return label;
+  return embolden(label);
 }
 
 QWidget* column(std::initializer_list<QLayout*> lines, QWidget* body) {
@@ -102,10 +91,7 @@ WiringPage::WiringPage(Session& session, QWidget* parent)
 
 QToolButton* WiringPage::tool(const char* name, const QString& text, const QString& tip,
                               void (WiringPage::*act)()) {
-  auto* button = new QToolButton;
-  button->setObjectName(name);
-  button->setText(text);
-  button->setToolTip(tip);
+  auto* button = toolButton(name, text, tip);
   connect(button, &QToolButton::clicked, this, act);
   return button;
 }
