@@ -9,6 +9,7 @@
 #include "app/demo.h"
 #include "app/files.h"
 #include "app/output.h"
+#include "ui/frame_style.h"
 #include "ui/main_window.h"
 #include "ui/session.h"
 
@@ -26,6 +27,7 @@ int openWindow(const app::Request& request, int& argc, char** argv) {
     return app::fail({"", "there is no display to open a window on",
                       "Use a command that needs none; \"shuntwright --help\" lists them"});
   QApplication application(argc, argv);
+  QApplication::setStyle(new ui::FrameStyle);
   std::setlocale(LC_NUMERIC, "C");  // QApplication takes the user's; files and the solver want a point
   QApplication::setApplicationName("Shuntwright");
   QApplication::setApplicationVersion(SHUNTWRIGHT_VERSION);

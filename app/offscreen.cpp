@@ -6,6 +6,8 @@
 #include <QTemporaryDir>
 #include <clocale>
 
+#include "ui/frame_style.h"
+
 namespace app {
 namespace {
 
@@ -29,6 +31,7 @@ int drawnOffscreen(const std::function<int()>& work) {
   char name[] = "shuntwright";
   char* argv[] = {name, nullptr};
   QApplication application(argc, argv);
+  QApplication::setStyle(new ui::FrameStyle);
   QApplication::setApplicationVersion(SHUNTWRIGHT_VERSION);  // stands at the foot of reports
   // Files are written with a point, wherever they are made. QApplication takes the user's C locale.
   std::setlocale(LC_NUMERIC, "C");
