@@ -116,7 +116,8 @@ class CommandTest(unittest.TestCase):
 
 
 class Usage(CommandTest):
-    COMMANDS = ("predict", "levels", "line", "check", "compare", "report", "spice", "demo")
+    COMMANDS = ("predict", "levels", "line", "check", "compare", "report", "review", "resistors", "wiring", "spice",
+                "demo")
 
     def test_help_lists_the_commands_and_each_has_its_own(self):
         done = self.succeeds("--help")
