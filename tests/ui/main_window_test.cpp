@@ -5,12 +5,14 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QCheckBox>
 #include <QClipboard>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QMessageBox>
+#include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
@@ -20,9 +22,15 @@
 #include "tests/support/sample_channel.h"
 #include "ui/bridge_view.h"
 #include "ui/budget_view.h"
+#include "ui/channel_list.h"
 #include "ui/document_file.h"
 #include "ui/outcome_view.h"
+#include "ui/review/review_page.h"
+#include "ui/run/guided_run.h"
 #include "ui/sequence_pane.h"
+#include "ui/stock/stock_page.h"
+#include "ui/wiring/ohmmeter_page.h"
+#include "ui/wiring/wiring_page.h"
 
 namespace ui {
 namespace {
@@ -152,6 +160,86 @@ TEST_F(DemoWindow, EachViewFillsTheWholeAreaByOneKey) {
   QTest::keyClick(&window, Qt::Key_0, Qt::AltModifier);
   for (QWidget* view : std::initializer_list<QWidget*>{bridge, outcome, &sequence()})
     EXPECT_TRUE(view->isVisible());
+}
+
+TEST_F(DemoWindow, PagesOfPlanningStandBesideTheChannelsByOneKeyAndLeadBack) {
+  QTest::keyClick(&window, Qt::Key_5, Qt::AltModifier);
+  EXPECT_TRUE(window.findChild<ReviewPage*>()->isVisible());
+  const std::initializer_list<std::pair<Qt::Key, QWidget*>> pages = {
+      {Qt::Key_6, window.findChild<WiringPage*>()},
+      {Qt::Key_7, window.findChild<OhmmeterPage*>()},
+      {Qt::Key_8, window.findChild<StockPage*>()},
+      {Qt::Key_9, window.findChild<GuidedRun*>()}};
+  for (const auto& [key, page] : pages) {
+    QTest::keyClick(&window, key, Qt::AltModifier);
+    EXPECT_TRUE(page->isVisible());
+    EXPECT_TRUE(window.findChild<ChannelList*>()->isVisible());
+    EXPECT_FALSE(sequence().isVisible());
+    click(qPrintable(page->objectName() + "Back"));
+    EXPECT_FALSE(page->isVisible());
+    EXPECT_TRUE(sequence().isVisible());
+  }
+}
+
+TEST_F(DemoWindow, DialogsOfPlanningOpenFromTheMenuAndTheButtons) {
+  const auto opens = [&](const char* dialog, const std::function<void()>& act) {
+    QString opened;
+    QTimer::singleShot(0, [&opened] {
+      auto* shown = QApplication::activeModalWidget();
+      ASSERT_TRUE(shown);
+      opened = shown->metaObject()->className();
+      shown->close();
+    });
+    act();
+    EXPECT_EQ(opened, dialog);
+  };
+  opens("ui::SearchDialog", [&] { trigger("prepareResistors"); });
+  opens("ui::PatternDialog", [&] { trigger("sequenceLayOut"); });
+  opens("ui::ApplyDialog", [&] { trigger("prepareApply"); });
+  opens("ui::PatternDialog", [&] { click("fromPattern"); });
+  opens("ui::SearchDialog", [&] {
+    sequence().setCurrentIndex(1);
+    click("chooseResistors");
+  });
+}
+
+TEST_F(Window, WithoutAChannelTheDialogsOfPlanningSayWhatIsMissing) {
+  for (const char* action : {"prepareResistors", "sequenceLayOut", "prepareApply"}) {
+    window.warn({});
+    trigger(action);
+    EXPECT_TRUE(warned().startsWith("There is no channel")) << action;
+  }
+}
+
+// Shunts may be closed, and somebody may rely on the reading.
+TEST_F(DemoWindow, ARunThatIsLeftUnderWayIsNotForgotten) {
+  session.selectChannel(1);
+  trigger("checkAdd");
+  trigger("prepareRun");
+  auto* run = window.findChild<GuidedRun*>();
+  trigger("viewAll");
+  EXPECT_EQ(warned(), "");  // not begun yet
+  trigger("prepareRun");
+  for (int k = 0; k < 5; ++k) run->findChild<QCheckBox*>(QString("caution%1").arg(k))->click();
+  QTest::mouseClick(run->findChild<QPushButton*>("beginRun"), Qt::LeftButton);
+  EXPECT_TRUE(run->isUnderWay());
+  trigger("viewAll");
+  EXPECT_TRUE(warned().contains("shunts may still be closed")) << warned();
+}
+
+TEST_F(DemoWindow, AResistorOverdueForCalibrationIsToldInBridgeAndOutcome) {
+  const auto day = [](int year, unsigned month) { return std::chrono::year(year) / month / 1; };
+  session.setToday(day(2026, 11));
+  core::Channel channel = *session.channel();
+  channel.setup.shunts[0].part = {.id = "AF-0104", .due = day(2026, 9)};
+  channel.checks.back().date = "2026-05-11";
+  session.editChannel("part", channel);
+  EXPECT_TRUE(window.findChild<QLabel*>("bridgeNotice")->text().contains("AF-0104"));
+  // On the day of the check it was not due yet.
+  EXPECT_EQ(window.findChild<QLabel*>("outcomeNotice")->text(), "");
+  channel.checks.back().date = "2026-10-11";
+  session.editChannel("date", channel);
+  EXPECT_TRUE(window.findChild<QLabel*>("outcomeNotice")->text().contains("AF-0104"));
 }
 
 TEST_F(DemoWindow, ComparesTheChosenCheckWithTheOneBefore) {

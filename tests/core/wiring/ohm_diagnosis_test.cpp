@@ -119,6 +119,15 @@ TEST(OhmDiagnosis, FindsAResistorOfAnotherValue) {
   EXPECT_EQ(faults[0].unknowns, 1U);
 }
 
+// A value that no reading tells from the planned one would be advice to change what is right.
+TEST(OhmDiagnosis, AValueWithinTheTolerancesIsNotWrong) {
+  const auto setup = wired();
+  auto real = setup;
+  real.bridge.arms[0] = 350.2_ohm;  // the ohmmeter tells 0.8 ohm at best
+  for (const OhmFault& fault : faultsOf(setup, readingsOf(real)))
+    EXPECT_NE(fault.kind, OhmFaultKind::WrongResistor) << fault.text;
+}
+
 TEST(OhmDiagnosis, FindsResistorsFittedInEachOthersPlace) {
   const auto setup = wired();
   auto real = setup;
