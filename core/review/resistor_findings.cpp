@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "core/document/apply.h"
 #include "core/document/edits.h"
@@ -102,6 +103,25 @@ void findChangedParts(const ReviewedPlan& plan, std::vector<Finding>& findings) 
   }
 }
 
+/// Parts that a stock with resistors in it does not hold; one finding a part.
+void findUnknownParts(const ReviewedPlan& plan, std::vector<Finding>& findings) {
+  if (plan.stock.resistors.empty() && plan.stock.boxes.empty()) return;
+  const auto& shunts = plan.setup().shunts;
+  std::set<std::string> said;
+  for (std::size_t shunt = 0; shunt < shunts.size(); ++shunt) {
+    const std::string& id = shunts[shunt].part.id;
+    if (id.empty() || findResistor(plan.stock, id) || findBox(plan.stock, id) || !said.insert(id).second)
+      continue;
+    findings.push_back({FindingKind::PartChanged,
+                        Severity::Note,
+                        {},
+                        shunt,
+                        "The stock holds no resistor " + inQuotes(id) + ".",
+                        "Nobody tells when it is due or was measured anew.",
+                        {}});
+  }
+}
+
 /// The day that the stock has for a part; none when it does not hold it or does not watch it.
 std::optional<Date> dueInStock(const Stock& stock, const std::string& id) {
   if (const Resistor* resistor = findResistor(stock, id)) return resistor->due;
@@ -165,6 +185,7 @@ void findOverdue(const ReviewedPlan& plan, std::vector<Finding>& findings) {
 void findResistorTroubles(const ReviewedPlan& plan, std::vector<Finding>& findings) {
   findOverdue(plan, findings);
   findChangedParts(plan, findings);
+  findUnknownParts(plan, findings);
 }
 
 }  // namespace core

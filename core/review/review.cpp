@@ -14,7 +14,8 @@ constexpr KeyNames<Severity, severityCount> severities = {{"note", "warning", "f
 constexpr KeyNames<FindingKind, findingKindCount> kinds = {
     {"cannot_predict", "range_overrun", "below_uncertainty", "duplicate", "gap", "unbalanced_polarities",
      "missing_zero", "hold_too_short", "settle_too_short", "shunt_power", "power_density",
-     "opposite_polarity", "shunt_through_leads", "overdue_resistor", "part_changed", "shortcut_error"}};
+     "opposite_polarity", "shunt_through_leads", "overdue_resistor", "part_changed", "shortcut_error",
+     "wiring", "impossible_value", "nothing_to_close"}};
 
 bool comesBefore(const Finding& a, const Finding& b) {
   if (a.severity != b.severity) return a.severity > b.severity;
@@ -33,10 +34,13 @@ std::vector<Finding> review(const Channel& channel, const ChannelEvaluation& eva
   assert(evaluation.prediction.steps.size() == channel.setup.sequence.size());
   const ReviewedPlan plan = reviewedPlan(channel, evaluation, stock, today);
   std::vector<Finding> findings;
+  findNothingToClose(plan, findings);
+  findImpossibleValues(plan, findings);
   findUnpredictable(plan, findings);
   findResistorTroubles(plan, findings);
   findDuplicates(plan, findings);
   findShortTimes(plan, findings);
+  findWiringFaults(plan, findings);
   if (evaluation.prediction.zero) {
     findRangeOverruns(plan, findings);
     findBelowUncertainty(plan, findings);

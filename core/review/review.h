@@ -38,8 +38,11 @@ enum class FindingKind : std::uint8_t {
   OverdueResistor,       ///< calibration due, or within 30 days
   PartChanged,           ///< the stock says otherwise than the shunt
   ShortcutError,         ///< what R/(F N (R + Rs)) misses because of unequal arms or N as set
+  Wiring,                ///< what the rules of pins and jumpers find wrong
+  ImpossibleValue,       ///< a number out of a file that cannot be
+  NothingToClose,        ///< no steps, or none that closes a shunt
 };
-inline constexpr std::size_t findingKindCount = 16;
+inline constexpr std::size_t findingKindCount = 19;
 /// "range_overrun" in JSON.
 std::string_view findingKindKey(FindingKind kind);
 

@@ -63,6 +63,9 @@ void findOppositePolarity(const ReviewedPlan& plan, std::vector<Finding>& findin
 void findShuntsThroughLeads(const ReviewedPlan& plan, std::vector<Finding>& findings);
 void findResistorTroubles(const ReviewedPlan& plan, std::vector<Finding>& findings);
 void findShortcutErrors(const ReviewedPlan& plan, std::vector<Finding>& findings);
+void findWiringFaults(const ReviewedPlan& plan, std::vector<Finding>& findings);
+void findImpossibleValues(const ReviewedPlan& plan, std::vector<Finding>& findings);
+void findNothingToClose(const ReviewedPlan& plan, std::vector<Finding>& findings);
 
 /// Heat in the resistor of a closed shunt, in the state last solved, without wires and switch: I^2 R with
 /// I = V / (R + wires + contact).

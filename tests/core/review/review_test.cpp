@@ -86,11 +86,13 @@ TEST(Review, NothingIsFoundInAUsualPlan) {
   }
 }
 
-TEST(Review, AnEmptyPlanHasNoFindings) {
-  EXPECT_THAT(reviewed(Channel{}), IsEmpty());
+TEST(Review, OfAnEmptyPlanOnlyThatItIsEmptyIsSaid) {
   Channel zeroOnly;
   zeroOnly.setup.sequence = {{"zero", {}}};
-  EXPECT_THAT(reviewed(zeroOnly), IsEmpty());
+  for (const Channel& channel : {Channel{}, zeroOnly}) {
+    EXPECT_THAT(reviewed(channel), SizeIs(1));
+    EXPECT_EQ(only(FindingKind::NothingToClose, channel).severity, Severity::Warning);
+  }
 }
 
 TEST(Review, FaultsComeFirstThenTheOrderOfTheSequence) {
