@@ -125,6 +125,9 @@ class Writer {
       std::visit(*this, blocks[k]);
       return 1;
     }
+    // More than three leave each too little of the width for its words.
+    const std::size_t rows = (end - k + 2) / 3, each = (end - k + rows - 1) / rows;
+    end = std::min(end, k + each);
     m_html += "<table class=\"side\" width=\"100%\" cellspacing=\"0\"><tr>\n";
     for (std::size_t side = k; side < end; ++side) {
       const bool picture = std::holds_alternative<Picture>(blocks[side]);

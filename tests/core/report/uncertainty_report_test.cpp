@@ -15,6 +15,7 @@
 namespace core {
 namespace {
 
+using testing::ElementsAre;
 using testing::HasSubstr;
 using testing::Not;
 
@@ -377,6 +378,27 @@ TEST(UncertaintyReport, ANoteIsTheLastRowOfItsTableSoThatNoPageEndPartsThem) {
   const std::string html = reportHtml({"", {{"", 1, {table}}}});
   EXPECT_THAT(html, HasSubstr("<td class=\"note\" colspan=\"2\">B &amp; more</td></tr>\n</tbody></table>"));
   EXPECT_THAT(html, HasSubstr("<th align=\"right\" width=\"30%\">B,<br>mm</th>"));
+}
+
+// More than three abreast leave each so little of the page that its words break into letters.
+TEST(ReportHtml, NeverMoreThanThreeListsStandSideBySide) {
+  const auto abreast = [](std::size_t lists) {
+    Section section{"", 1, {}};
+    for (std::size_t k = 0; k < lists; ++k) section.blocks.push_back(EntryList{"list", {{"name", "value"}}});
+    const std::string html = reportHtml({"", {section}});
+    std::vector<int> rows;
+    for (std::size_t at = 0; (at = html.find("class=\"side\"", at)) != std::string::npos; ++at) {
+      if (html.compare(at - 6, 5, "table") == 0)
+        rows.push_back(0);
+      else
+        ++rows.back();
+    }
+    return rows;
+  };
+  EXPECT_THAT(abreast(2), ElementsAre(2));
+  EXPECT_THAT(abreast(3), ElementsAre(3));
+  EXPECT_THAT(abreast(4), ElementsAre(2, 2));
+  EXPECT_THAT(abreast(6), ElementsAre(3, 3));
 }
 
 TEST(UncertaintyReport, AWordInTheMiddleOfARowKeepsItsEmphasis) {
