@@ -122,15 +122,19 @@ double missOf(const Wanted& wanted, const Combination& combination) {
   return greatest;
 }
 
-LevelMet metBy(const Wanted& wanted, const std::vector<Combination>& combinations) {
+/// `reading` is what the level should read, when that is known.
+LevelMet metBy(const Wanted& wanted, const std::optional<ReadingAt>& reading,
+               const std::vector<Combination>& combinations) {
   LevelMet met{wanted.level, 0, std::abs(wanted.value) / wanted.unit, {}};
   std::size_t chosen = 0;
+  if (reading) met.reading = ReadingMiss{std::abs(reading->reading), reading->limit};
   for (const Combination& combination : combinations) {
     const double miss = missOf(wanted, combination);
     const bool fewer = std::popcount(combination.mask) < std::popcount(chosen);
     if (!(miss < met.miss || (chosen != 0 && miss == met.miss && fewer))) continue;
     met.miss = miss;
     met.reached = combination.ends.front().level;
+    if (reading) met.reading->deviation = missOf({wanted.level, reading->reading, 1, true}, combination);
     chosen = combination.mask;
   }
   for (std::size_t k = 0; chosen >> k; ++k)
@@ -207,7 +211,8 @@ Result<ResistorSet> exactSet(const Setup& setup, const ResistorSearch& search,
       }
       const auto wanted = wantedOf(setup, search, level);
       if (!wanted) return wanted.error();
-      set.levels[k] = metBy(*wanted, *combinations);
+      const auto reading = readingAt(setup, level);
+      set.levels[k] = metBy(*wanted, reading ? std::optional(*reading) : std::nullopt, *combinations);
     }
   }
   for (const LevelMet& met : set.levels) {

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <map>
 #include <numeric>
 #include <set>
@@ -125,7 +126,10 @@ Result<SearchSide> sideOf(const Setup& setup, const ResistorSearch& search, std:
   const ShuntPlace& place = *placeFor(search, levels.front());
   const auto measure =
       search.missUnit == MissUnit::OfLevel ? ShuntCurve::Measure::Simulated : ShuntCurve::Measure::Reading;
-  auto curve = ShuntCurve::make(setup, place, levels.back(), measure);
+  // Below this, roundings of the network would be too great a share of the curve.
+  const double least = simulatedInUnit(setup.bridge, isTransducer(setup.bridge) ? 1e-3 : 1e-6);
+  const double greatest = std::copysign(std::max(std::abs(levels.back()), least), levels.back());
+  auto curve = ShuntCurve::make(setup, place, greatest, measure);
   if (!curve) return curve.error();
   SearchSide side{*std::move(curve), {}, {}, {}};
   for (const double level : levels) {
@@ -210,6 +214,7 @@ std::string namesOf(const std::vector<Candidate>& resistors) {
 struct Nearest {
   double reached = 0;
   bool near = false;
+  std::string by = {};
 };
 Result<Nearest> nearestBy(const Setup& setup, const ResistorSearch& search, double level,
                           const std::vector<Candidate>& closed) {
@@ -224,7 +229,8 @@ Result<Nearest> nearestBy(const Setup& setup, const ResistorSearch& search, doub
   if (!stimulus) return stimulus.error();
   const double reached = simulatedInUnit(setup.bridge, *stimulus);
   const auto wanted = readingAt(setup, level), got = readingAt(setup, reached);
-  return Nearest{reached, wanted && got && std::abs(wanted->reading - got->reading) <= wanted->limit};
+  return Nearest{reached, wanted && got && std::abs(wanted->reading - got->reading) <= wanted->limit,
+                 namesOf(closed)};
 }
 
 /// Combinations that come nearest to what `ohm` would do, from both sides. Together: the weakest and the
@@ -251,25 +257,37 @@ std::vector<std::vector<Candidate>> waysTo(const ResistorSearch& search, const s
   return ways;
 }
 
+/// The nearest of several ways; none when nothing is known of any.
+std::optional<Nearest> nearestOf(const Setup& setup, const ResistorSearch& search, double level,
+                                 const std::vector<std::vector<Candidate>>& ways) {
+  std::optional<Nearest> nearest;
+  for (const auto& way : ways) {
+    const auto now = nearestBy(setup, search, level, way);
+    if (!now) continue;
+    if (now->near) return *now;
+    if (!nearest || std::abs(now->reached - level) < std::abs(nearest->reached - level)) nearest = *now;
+  }
+  return nearest;
+}
+
 /// A sentence when the nearest that the stock reaches lies beyond the limit at that level.
 std::optional<std::string> unreachable(const Setup& setup, const ResistorSearch& search,
                                        const std::vector<Kind>& kinds, double level) {
   const auto wanted = resistanceFor(setup, *placeFor(search, level), level);
-  const auto ways = waysTo(search, kinds, wanted ? wanted->base() : 0);
-  std::optional<Nearest> nearest;
-  std::string by;
-  for (const auto& way : ways) {
-    const auto now = nearestBy(setup, search, level, way);
-    if (!now) continue;
-    if (now->near) return std::nullopt;
-    if (nearest && std::abs(now->reached - level) >= std::abs(nearest->reached - level)) continue;
-    nearest = *now;
-    by = namesOf(way);
-  }
-  if (!nearest) return std::nullopt;
-  return levelText(setup.bridge, level) + " cannot be reached" + (wanted ? " within the limits" : "") +
-         (wanted ? " with these resistors" : " by any resistance at this place") + "; the nearest is " +
-         levelText(setup.bridge, nearest->reached) + ", with " + by;
+  auto ways = waysTo(search, kinds, wanted ? wanted->base() : 0);
+  if (!wanted)  // too much for a short, or too little to be told from zero
+    for (auto& way : waysTo(search, kinds, std::numeric_limits<double>::infinity()))
+      ways.push_back(std::move(way));
+  const auto nearest = nearestOf(setup, search, level, ways);
+  if (!nearest || nearest->near) return std::nullopt;
+  const std::string reached = levelText(setup.bridge, nearest->reached);
+  const std::string start =
+      levelText(setup.bridge, level) + " cannot be reached" + (wanted ? " within the limits" : "");
+  if (std::abs(nearest->reached - level) >= std::abs(level))
+    return start + " with these resistors: they reach nothing between zero and " + reached + ", with " +
+           nearest->by + ", so that no resistor is nearer than none";
+  return start + (wanted ? " with these resistors" : " by any resistance at this place") +
+         "; the nearest is " + reached + ", with " + nearest->by;
 }
 
 bool better(const ResistorSet& a, const ResistorSet& b) {

@@ -34,6 +34,12 @@ struct ResistorSearch {
   unsigned threads = 0;  ///< at once; 0: as many as the machine has. The answer is the same with any number
 };
 
+/// What a reading misses the expected one by, and by how much it may; in the reading's unit.
+struct ReadingMiss {
+  double deviation = 0;  ///< at tolerance the greater one of both ends
+  double limit = 0;      ///< as the channel's limits say
+};
+
 /// How one wanted level is met.
 struct LevelMet {
   double wanted = 0;   ///< in the unit of targets.h
@@ -41,6 +47,7 @@ struct LevelMet {
   double miss = 0;     ///< in the search's unit, never negative; of nothing better than zero: 1 of the level
   std::vector<std::size_t>
       closed;  ///< positions closed for it, rising; empty: none comes nearer than zero does
+  std::optional<ReadingMiss> reading = {};  ///< none when strained gauges cannot give the level
 };
 
 /// A set of resistors, the fitted ones first, then rising. Each new one is closed for some level: a position
@@ -57,7 +64,8 @@ struct ResistorSet {
 struct SearchOutcome {
   /// Best first, proven: no other set misses less.
   std::vector<ResistorSet> best;
-  /// A sentence for each level that even the nearest misses by more than the channel's limit.
+  /// A sentence for each level that even the nearest misses by more than the channel's limit. It tells when
+  /// zero is nearer than anything that the resistors reach.
   std::vector<std::string> unreachable;
   std::uint64_t setsInAll = 0;      ///< that there are to choose from, cut off at the greatest number
   std::uint64_t boxesLookedAt = 0;  ///< of the branch and bound; differs a little from run to run

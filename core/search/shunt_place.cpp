@@ -63,7 +63,11 @@ Result<Resistance> resistanceFor(const Setup& setup, const ShuntPlace& place, do
   circuit->setStimulus(stimulus);
   const auto output = circuit->solveOutput();
   if (!output) return output.error();
-  if (!((*output - response->zero).base() / response->slope > 0))
+  constexpr double roundings = 1e-15;  // V/V, of the potentials that an output is the difference of
+  const double change = (*output - response->zero).base();
+  if (!(change / response->slope > 0) && std::abs(change) < roundings)
+    return Error{levelText(bridge, level), "too small to be told from zero", "Enter a greater level"};
+  if (!(change / response->slope > 0))
     return Error{levelText(bridge, level), "a shunt at this place moves the output the other way",
                  "Choose another arm, or the opposite sign"};
   const auto siemens = response->siemensFor(*output);

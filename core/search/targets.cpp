@@ -40,14 +40,22 @@ bool isLooseComma(std::string_view text, std::size_t at) {
   return text[at] == ',' && (at + 1 == text.size() || isSpace(text[at + 1]));
 }
 
+bool isDigit(char c) { return c >= '0' && c <= '9'; }
+
+/// Whether the only comma of `text` stands between two digits, where it can be a decimal mark.
+bool isDecimalOrList(std::string_view text) {
+  const std::size_t comma = text.find(',');
+  return comma != text.npos && comma == text.rfind(',') && comma > 0 && comma + 1 < text.size() &&
+         isDigit(text[comma - 1]) && isDigit(text[comma + 1]);
+}
+
 /// The words between separators: semicolons, ends of lines, commas before a space. Commas in the midst of
 /// digits are decimal marks, unless there are more of them than one number can have.
 Result<std::vector<std::string_view>> levelWords(std::string_view text) {
-  const auto commas = std::count(text.begin(), text.end(), ',');
   bool separated = false;
   for (std::size_t at = 0; at < text.size(); ++at)
     separated = separated || text[at] == ';' || text[at] == '\n' || isLooseComma(text, at);
-  if (!separated && commas == 1)
+  if (!separated && isDecimalOrList(text))
     return Error{"levels", inQuotes(trimmed(text)) + " can be read as one number and as two",
                  "Write a point in a number, or a semicolon between two"};
   std::vector<std::string_view> words;

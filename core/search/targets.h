@@ -17,8 +17,8 @@ std::vector<double> levelsByShare(double range, const std::vector<double>& share
                                   bool negative);
 /// "500; 1000; -1000", "500, 1000", "0,5; 1 kN" in the trade's notation; a number alone is in the channel's
 /// unit. Semicolons, ends of lines and commas before a space separate; a comma in the midst of digits is a
-/// decimal mark, but of "500,1000,1500" without any other separator commas separate too. Fails on
-/// "500,1000", which can be read both ways, on text that is no number, on zero and on doubles, and says
+/// decimal mark, but of "500,1000,1500" or "500,-500" without any other separator commas separate too. Fails
+/// on "500,1000", which can be read both ways, on text that is no number, on zero and on doubles, and says
 /// which.
 Result<std::vector<double>> levelsFromText(std::string_view text, const Bridge& bridge);
 

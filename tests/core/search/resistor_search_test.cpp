@@ -257,10 +257,54 @@ TEST(ResistorSearch, NamesLevelsBeyondTheStockWithTheNearest) {
   ASSERT_EQ(found.unreachable.size(), 1u);
   EXPECT_THAT(found.unreachable.front(),
               HasSubstr("the nearest is 3000 µm/m, with 87.5 kΩ and 175 kΩ closed together"));
-  search.levels = {10};  // less than the smallest
-  found = outcomeOf(setup, search, {owned(175000, "A"), owned(87500, "B")});
+}
+
+TEST(ResistorSearch, SaysThatZeroIsNearerThanTheLeastLevelOfTheStock) {
+  const core::Setup setup = test::equalArms(QuarterThreeWire, Resistance(350));
+  const std::vector<Candidate> candidates{owned(175000, "A"), owned(87500, "B")};
+  for (const bool together : {false, true}) {
+    ResistorSearch search = searchFor(setup, {10}, 2);  // R/(F R_s): 175 k gives 1000 µm/m, and no less
+    search.together = together;
+    SearchOutcome found = outcomeOf(setup, search, candidates);
+    EXPECT_TRUE(found.best.empty());
+    EXPECT_THAT(
+        found.unreachable,
+        ElementsAre("10 µm/m cannot be reached within the limits with these resistors: they reach nothing "
+                    "between zero and 1000 µm/m, with 175 kΩ, so that no resistor is nearer than none"));
+    search.levels = {1e-300};  // what would be wanted is beyond all numbers
+    found = outcomeOf(setup, search, candidates);
+    EXPECT_THAT(
+        found.unreachable,
+        ElementsAre("1e-300 µm/m cannot be reached with these resistors: they reach nothing between zero "
+                    "and 1000 µm/m, with 175 kΩ, so that no resistor is nearer than none"));
+  }
+  // From half of the least level on, the resistor is nearer.
+  const SearchOutcome found = outcomeOf(setup, searchFor(setup, {501}, 2), candidates);
   ASSERT_EQ(found.unreachable.size(), 1u);
-  EXPECT_THAT(found.unreachable.front(), HasSubstr("the nearest is 1000 µm/m, with 175 kΩ"));
+  EXPECT_THAT(found.unreachable.front(), HasSubstr("; the nearest is 1000 µm/m, with 175 kΩ"));
+}
+
+TEST(ResistorSearch, TellsByHowMuchReadingsMissAndTheLimit) {
+  // Over the completion arm of equal arms R_s simulates R/(F R_s) at the gauge, exactly (TN-514 of
+  // Micro-Measurements, from memory): 175 k gives 1000 µm/m. A quarter bridge gives F e / (4 + 2 F e) for
+  // strain e (the same, from memory), which an instrument of factor 2 shows as e / (1 + e).
+  core::Setup setup = test::equalArms(QuarterThreeWire, Resistance(350));
+  const auto reads = [](double level) { return level / (1 + level * 1e-6); };
+  setup.limits.relative = 0.001;
+  ResistorSearch search = searchFor(setup, {1002, 10}, 1);
+  SearchOutcome found = outcomeOf(setup, search, {newOne(175000, 0.01)});
+  ASSERT_EQ(found.best.size(), 1u);
+  const std::vector<LevelMet>& levels = found.best.front().levels;
+  ASSERT_TRUE(levels[0].reading && levels[1].reading);
+  // Readings of 1000 carry some 1e-16 / 5e-4 of themselves.
+  EXPECT_NEAR(levels[0].reading->deviation, reads(1002) - reads(1000), 1e-8);
+  EXPECT_NEAR(levels[0].reading->limit, 0.001 * reads(1002), 1e-8);
+  EXPECT_NEAR(levels[1].reading->deviation, reads(10), 1e-8);  // with nothing closed
+  setup.limits.least = Reading(5);
+  search.atTolerance = true;  // of 1 %: R/(F 1.01 R_s) is further from 1002 than R/(F 0.99 R_s)
+  found = outcomeOf(setup, search, {newOne(175000, 0.01)});
+  EXPECT_NEAR(found.best.front().levels[0].reading->deviation, reads(1002) - reads(1000 / 1.01), 1e-8);
+  EXPECT_EQ(found.best.front().levels[0].reading->limit, 5);
 }
 
 TEST(ResistorSearch, MissesALevelWhollyThatZeroServesBest) {

@@ -32,6 +32,8 @@ TEST(Targets, AreReadInTheTradesNotation) {
   EXPECT_THAT(*levelsFromText("0,5; 1,25;", Bridge{}), ElementsAre(0.5, 1.25));
   EXPECT_THAT(*levelsFromText("500, 1000,", Bridge{}), ElementsAre(500, 1000));
   EXPECT_THAT(*levelsFromText("500,1000,-1000", Bridge{}), ElementsAre(500, 1000, -1000));
+  EXPECT_THAT(*levelsFromText("500,-500", Bridge{}), ElementsAre(500, -500));
+  EXPECT_THAT(*levelsFromText("0,5;1", Bridge{}), ElementsAre(0.5, 1));
   Bridge transducer;
   transducer.type = BridgeType::Transducer;
   transducer.rating.loadUnit = "kN";
@@ -44,6 +46,8 @@ TEST(Targets, AreRefusedWithTheWordAtFault) {
   EXPECT_THAT(refusal("500; 500"), HasSubstr("twice"));
   EXPECT_THAT(refusal(""), HasSubstr("levels"));
   EXPECT_THAT(refusal("500,1000"), HasSubstr("as one number and as two"));
+  EXPECT_THAT(refusal("0,5"), HasSubstr("as one number and as two"));
+  EXPECT_THAT(refusal("500,ten"), HasSubstr("ten"));
   EXPECT_THAT(refusal("1;;2"), HasSubstr("levels"));
 }
 
