@@ -20,6 +20,7 @@
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
 #include "ui/run/reading_text.h"
+#include "ui/run/run_faults.h"
 #include "ui/run/run_strip.h"
 #include "ui/run/step_timer.h"
 #include "ui/run/step_words.h"
@@ -62,6 +63,7 @@ class Run : public testing::Test {
   }
   void begin() {
     tickCautions();
+    if (auto* faults = find<QCheckBox>("acceptFaults"); faults->isVisible()) faults->click();
     click("beginRun");
   }
   /// Puts the clock on and lets the panel see it.
@@ -83,6 +85,7 @@ class Run : public testing::Test {
 };
 
 TEST_F(Run, BeginsOnlyWhenEveryCautionIsTicked) {
+  EXPECT_EQ(text("cautionTitle"), "Before the first step");
   EXPECT_FALSE(find<QPushButton>("beginRun")->isEnabled());
   EXPECT_EQ(text("cautionsLeft"), "5 to tick before the run begins.");
   for (int k = 0; k < 4; ++k) find<QCheckBox>(qPrintable(QString("caution%1").arg(k)))->click();
@@ -91,6 +94,96 @@ TEST_F(Run, BeginsOnlyWhenEveryCautionIsTicked) {
   click("beginRun");
   EXPECT_EQ(text("stepTitle"), "Step 1 of 9");
   EXPECT_EQ(session.selection().step, 0u);
+}
+
+/// The third step says otherwise than what it gives: one fault of the review.
+core::Channel withWrongLabel(core::Channel channel) {
+  channel.setup.sequence[2].label = "-2";
+  return channel;
+}
+
+/// A full bridge with terminals and the ends of one shunt, R1 over arm 2, on pins.
+core::Document wiredDocument(const std::vector<core::Jumper>& jumpers) {
+  core::Channel channel;
+  channel.name = "TP-01";
+  channel.setup.bridge.type = core::BridgeType::FullBending;
+  channel = core::withShuntAdded(
+      channel, {"R1", core::Resistance(174650), core::Node::SMinus, core::Node::PMinus, core::Resistance(0)});
+  channel.setup.wiring.pins = {
+      {{"J1", "A"}, core::Node::PPlus},         {{"J1", "B"}, std::monostate{}},
+      {{"J1", "C"}, core::Node::PMinus},        {{"J1", "D"}, std::monostate{}},
+      {{"J1", "E"}, core::Node::SMinus},        {{"J2", "1"}, core::ResistorEnd{"R1", 1}},
+      {{"J3", "1"}, core::ResistorEnd{"R1", 2}}};
+  channel.setup.shunts[0].jumpers = jumpers;
+  channel = core::withTwoSidedSequence(channel, core::Duration(2));
+  return sample::documentOf({core::withCheckAdded(channel, {})});
+}
+
+const core::Jumper toSignal{{"J2", "1"}, {"J1", "E"}}, toSupply{{"J3", "1"}, {"J1", "C"}},
+    acrossSupply{{"J1", "A"}, {"J1", "C"}};
+
+TEST_F(Run, SoundPlanShowsNoFaults) {
+  for (const char* name : {"cautionFaults", "cautionShort", "cautionWhereFaults"})
+    EXPECT_FALSE(find(name)->isVisible()) << name;
+  EXPECT_FALSE(find<QCheckBox>("acceptFaults")->isVisible());
+}
+
+TEST_F(Run, KnownFaultsAreToldAndMustBeAccepted) {
+  session.editChannel("Wrong label", withWrongLabel(*session.channel()));
+  EXPECT_TRUE(find("cautionFaults")->isVisible());
+  EXPECT_EQ(find("cautionFaults")->textFormat(), Qt::PlainText);
+  EXPECT_TRUE(text("cautionFaults").contains("says negative")) << text("cautionFaults");
+  EXPECT_TRUE(text("cautionFaults").contains("Correct the label")) << text("cautionFaults");
+  EXPECT_TRUE(text("cautionWhereFaults").contains("Alt+5"));
+  tickCautions();
+  EXPECT_FALSE(find<QPushButton>("beginRun")->isEnabled());
+  EXPECT_EQ(text("cautionsLeft"), "1 to tick before the run begins.");
+  find<QCheckBox>("acceptFaults")->click();
+  EXPECT_TRUE(find<QPushButton>("beginRun")->isEnabled());
+  // Another fault is not what was accepted.
+  core::Channel channel = *session.channel();
+  channel.setup.sequence[3].label = "-3";
+  session.editChannel("Another wrong label", channel);
+  EXPECT_FALSE(find<QPushButton>("beginRun")->isEnabled());
+  find<QCheckBox>("acceptFaults")->click();
+  click("beginRun");
+  EXPECT_EQ(text("stepTitle"), "Step 1 of 9");
+}
+
+TEST_F(Run, BeginStaysShutWhileJumpersShortTheExcitation) {
+  session.reset(wiredDocument({toSignal, toSupply, acrossSupply}));
+  EXPECT_TRUE(find("cautionShort")->isVisible());
+  EXPECT_TRUE(text("cautionShort").contains("would short the excitation"));
+  EXPECT_TRUE(text("cautionFaults").contains("they join P+ and P-")) << text("cautionFaults");
+  tickCautions();
+  find<QCheckBox>("acceptFaults")->click();
+  EXPECT_FALSE(find<QPushButton>("beginRun")->isEnabled());
+  EXPECT_TRUE(text("cautionsLeft").contains("short the excitation"));
+  core::Channel channel = *session.channel();
+  channel.setup.shunts[0].jumpers = {toSignal, toSupply};
+  session.editChannel("Correct", channel);
+  EXPECT_FALSE(find("cautionShort")->isVisible());
+  EXPECT_TRUE(find<QPushButton>("beginRun")->isEnabled());
+}
+
+TEST_F(Run, StepTellsWhatIsWrongWithTheJumpersThatItLays) {
+  session.reset(wiredDocument({toSignal}));  // the other end hangs
+  begin();
+  EXPECT_FALSE(find("stepWiringFaults")->isVisible());  // the zero lays none
+  read("0");
+  click("runNext");
+  EXPECT_TRUE(find("stepWiringFaults")->isVisible());
+  EXPECT_TRUE(text("stepWiringFaults").contains("lay no jumper")) << text("stepWiringFaults");
+  EXPECT_TRUE(text("stepWiringFaults").contains("end 2")) << text("stepWiringFaults");
+  core::Channel channel = *session.channel();
+  channel.setup.shunts[0].jumpers = {toSignal, toSupply};
+  session.editChannel("Correct", channel);
+  EXPECT_FALSE(find("stepWiringFaults")->isVisible());
+}
+
+TEST(RunFaultsTest, AtMostFiveAreListedAndTheOthersCounted) {
+  EXPECT_EQ(listOf({"a.", "b."}), "• a.\n• b.");
+  EXPECT_EQ(listOf({"a", "b", "c", "d", "e", "f", "g"}), "• a\n• b\n• c\n• d\n• e\n• and 2 more");
 }
 
 TEST_F(Run, SaysWhatChangesFromTheStepBefore) {
@@ -279,6 +372,7 @@ TEST_F(Run, StopsSafelyAndResumesAtTheFirstStepWithoutAReadingAfterSaveAndOpen) 
   ASSERT_TRUE(opened) << opened.error().text();
   session.reset(*opened);
   EXPECT_TRUE(text("resumeNotice").contains("Resuming at step 4")) << text("resumeNotice");
+  EXPECT_EQ(text("cautionTitle"), "Before going on");
   begin();
   EXPECT_EQ(text("stepTitle"), "Step 4 of 9");
   EXPECT_TRUE(text("runNotice").startsWith("Resuming at step 4"));
@@ -407,15 +501,15 @@ TEST(StepWords, JumpersAreLaidAndRemovedWithTheExcitationOff) {
   setup.shunts[2].jumpers = {{a, c}, {c, b}};
   const core::Step zero{.label = "zero", .closed = {}}, one{.label = "1", .closed = {0}},
       two{.label = "2", .closed = {2}};
-  EXPECT_EQ(
-      actionsBetween(setup, &zero, one).join("|"),
-      "Switch the excitation off|Lay J1-C to J2-A for up (S-104) on arm 2|Switch the excitation on again");
+  const QString on = "Switch the excitation on again and let the bridge warm up again before the reading";
+  EXPECT_EQ(actionsBetween(setup, &zero, one).join("|"),
+            "Switch the excitation off|Lay J1-C to J2-A for up (S-104) on arm 2|" + on);
   // The jumper between the same pins stays, whichever way round it is written.
   EXPECT_EQ(actionsBetween(setup, &one, two).join("|"),
-            "Switch the excitation off|Lay J1-C to J2-B for up (2) on arm 2|Switch the excitation on again");
+            "Switch the excitation off|Lay J1-C to J2-B for up (2) on arm 2|" + on);
   EXPECT_EQ(actionsToOpenAll(setup, &one).join("|"),
-            "Switch the excitation off|Remove the jumper J1-C to J2-A for up (S-104) on arm 2|Switch the "
-            "excitation on again|See that all shunts are open and no jumper is laid");
+            "Switch the excitation off|Remove the jumper J1-C to J2-A for up (S-104) on arm 2|" + on +
+                "|See that all shunts are open and no jumper is laid");
   EXPECT_EQ(actionsBetween(setup, &two, two).join("|"), "Change nothing: all stays as it is");
 }
 

@@ -13,6 +13,7 @@
 #include "ui/outcome/figure_grid.h"
 #include "ui/quantity_edit.h"
 #include "ui/run/reading_text.h"
+#include "ui/run/run_faults.h"
 #include "ui/run/step_words.h"
 #include "ui/run/wait_panel.h"
 #include "ui/theme.h"
@@ -60,11 +61,13 @@ void RunStepPage::buildHead(QBoxLayout* column) {
   auto* head = new QHBoxLayout;
   head->addWidget(m_title, 2);
   head->addWidget(m_label, 3);
+  m_wiringFaults = runLabel("stepWiringFaults", 1.3, true);
   m_actions = runLabel("stepActions", 1.9);
   m_state = runLabel("stepState", 1.2);
   auto* todo = new QWidget;
   auto* todoColumn = new QVBoxLayout(todo);
   todoColumn->setContentsMargins(0, 0, 0, 0);
+  todoColumn->addWidget(m_wiringFaults);
   todoColumn->addWidget(m_actions);
   todoColumn->addWidget(m_state);
   auto* scroll = new QScrollArea;
@@ -213,6 +216,11 @@ void RunStepPage::showHead() {
   m_actions->setVisible(!actions.isEmpty());
   m_actions->setText(actions.isEmpty() ? QString() : actions.join(".\n") + ".");
   m_state->setText(stateWords(setup, step));
+  const QStringList wrong = wiringFaultsAt(setup, step);
+  m_wiringFaults->setVisible(!wrong.isEmpty());
+  m_wiringFaults->setText(tr("The wiring of this step is wrong; lay no jumper before it is corrected:") +
+                          "\n" + listOf(wrong));
+  setTextColour(m_wiringFaults, coloursFor(palette()).fail);
 }
 
 void RunStepPage::showExpected() {

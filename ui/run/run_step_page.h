@@ -71,7 +71,8 @@ class RunStepPage : public RunPage {
   std::optional<std::size_t> m_closed;
   std::optional<std::size_t> m_from;  ///< what was closed when this step was come to
   bool m_redoing = false;
-  QLabel *m_notice, *m_title, *m_label, *m_actions, *m_state, *m_polarity, *m_expected, *m_onDisplay;
+  QLabel *m_notice, *m_title, *m_label, *m_wiringFaults, *m_actions, *m_state, *m_polarity, *m_expected,
+      *m_onDisplay;
   WaitPanel* m_wait;
   QLineEdit* m_reading;
   QLabel *m_unit, *m_series, *m_verdict, *m_deviation, *m_reason;

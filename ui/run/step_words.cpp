@@ -85,7 +85,9 @@ QStringList differences(const core::Setup& setup, const core::Step* from, const 
   for (const LaidJumper& jumper : removed)
     actions << words("Remove the jumper %1").arg(jumperWords(setup, jumper));
   for (const LaidJumper& jumper : laid) actions << words("Lay %1").arg(jumperWords(setup, jumper));
-  if (wiring) actions << words("Switch the excitation on again");
+  // Gauges that were cold drift until they are warm again.
+  if (wiring)
+    actions << words("Switch the excitation on again and let the bridge warm up again before the reading");
   for (const std::size_t shunt : switchedOnlyAt(setup, to, from))
     actions << words("Close %1").arg(shuntWords(setup.shunts[shunt]));
   return actions;
