@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
 #include <QComboBox>
 #include <QElapsedTimer>
 #include <QHeaderView>
@@ -220,6 +221,25 @@ TEST_F(Review, WorksByKeyboard) {
   find<QPushButton>("reviewMend0")->setFocus();
   QTest::keyClick(find<QPushButton>("reviewMend0"), Qt::Key_Space);
   EXPECT_EQ(rows(), 2);
+}
+
+TEST_F(Review, AfterAMendTheKeyboardIsOnTheTableSoThatASecondPressMendsNothing) {
+  open(faulty());
+  page->activateWindow();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(page.get()));
+  choose(0);
+  for (const Qt::Key key : {Qt::Key_Space, Qt::Key_Return}) {
+    find<QPushButton>("reviewMend0")->setFocus();
+    QTest::keyClick(page->focusWidget(), Qt::Key_Space);
+    ASSERT_EQ(rows(), 2);
+    ASSERT_TRUE(find<QPushButton>("reviewMend0")->isVisible());  // that of the next finding
+    EXPECT_EQ(QApplication::focusWidget(), &page->table());
+    QTest::keyClick(QApplication::focusWidget(), key);
+    EXPECT_EQ(rows(), 2);
+    EXPECT_EQ(session->history().count(), 1);
+    session->history().undo();
+    choose(0);
+  }
 }
 
 TEST_F(Review, SeveritiesHaveColoursThatReadOnBothBackgrounds) {

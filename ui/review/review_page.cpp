@@ -298,6 +298,8 @@ void ReviewPage::apply(std::size_t mend) {
            "check to "
            "change the plan."));
   const core::Mend chosenMend = row->finding.mends[mend];
+  // The buttons are those of the next finding afterwards: a second press must not mend that one unread.
+  m_table->setFocus();
   const core::Document& document = m_session.document();
   m_session.edit(
       toQString(chosenMend.label),
