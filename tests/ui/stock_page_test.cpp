@@ -318,6 +318,7 @@ TEST_F(Stock, AFileIsImportedInOneStepAndExportedAgain) {
   EXPECT_EQ(session.history().undoText(), "Import resistors");
   answer("Add");
   page.importFrom(path);
+  EXPECT_TRUE(lastRefusal().startsWith("list.csv, line 2, id: ")) << lastRefusal();
   EXPECT_TRUE(lastRefusal().contains("AF-0301")) << "the ids are there already";
   EXPECT_EQ(session.history().count(), 1);
   answer("Cancel");
@@ -339,15 +340,38 @@ TEST_F(Stock, AFileIsImportedInOneStepAndExportedAgain) {
   EXPECT_EQ(read->boxes, stock().boxes);
 }
 
+TEST_F(Stock, ReturnAndEscapeAtTheQuestionOfAnImportLoseNothing) {
+  const QString path = file("list.csv", "id,resistance,tolerance\nAF-0301,59k9,0.01 %\n");
+  const auto press = [](Qt::Key key) {
+    QTimer::singleShot(0, [key] {
+      auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+      ASSERT_TRUE(box);
+      QTest::keyClick(box, key);
+      if (box->isVisible()) box->reject(), ADD_FAILURE() << "the key presses nothing";
+    });
+  };
+  press(Qt::Key_Escape);
+  page.importFrom(path);
+  EXPECT_EQ(session.history().count(), 0);
+  press(Qt::Key_Return);
+  page.importFrom(path);
+  EXPECT_EQ(stock().resistors.size(), 3u) << "added to the two that were there";
+  EXPECT_EQ(stock().boxes, ownStock().boxes);
+}
+
 TEST_F(Stock, ABadFileLeavesTheStockAsItIs) {
   page.importFrom(file("wrong.csv", "id,resistance,tolerance\nAF-0301,59k9,0.01 %\nAF-0302,0,0.01 %\n"));
   EXPECT_TRUE(lastRefusal().startsWith("wrong.csv, line 3, resistance")) << lastRefusal();
   page.importFrom(folder.filePath("none.csv"));
   EXPECT_EQ(refused.count(), 2);
+  EXPECT_TRUE(lastRefusal().contains("none.csv")) << lastRefusal();
   page.importFrom(folder.path());
   EXPECT_EQ(refused.count(), 3) << "a folder is no list";
   page.exportTo(folder.filePath("no/such/folder.csv"));
   EXPECT_EQ(refused.count(), 4);
+  page.importFrom(file("twice.csv", "id,resistance,tolerance\nA,1k,1 %\nB,1k,1 %\nA,2k,1 %\n"));
+  EXPECT_TRUE(lastRefusal().startsWith("twice.csv, line 4, id")) << lastRefusal();
+  EXPECT_TRUE(lastRefusal().contains("line 2")) << lastRefusal();
   EXPECT_EQ(session.history().count(), 0);
 }
 

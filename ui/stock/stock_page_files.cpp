@@ -5,7 +5,9 @@
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QPushButton>
+#include <algorithm>
 
+#include "core/stock/delimited_rows.h"
 #include "core/stock/stock_file.h"
 #include "ui/safe_file.h"
 #include "ui/stock/stock_page.h"
@@ -17,6 +19,46 @@ namespace {
 constexpr qint64 mostBytes = 16 * 1024 * 1024;  ///< 10,000 rows of more than 1000 bytes
 
 QString fileFilter() { return StockPage::tr("Lists of resistors (*.csv *.tsv *.txt);;All files (*)"); }
+
+std::string_view textOf(const QByteArray& bytes) {
+  return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
+}
+
+/// `error` of the file at `path`.
+core::Error inFile(const QString& path, core::Error error) {
+  const std::string name = QFileInfo(path).fileName().toStdString();
+  error.where = error.where.empty() ? name : name + ", " + error.where;
+  return error;
+}
+
+/// "line 7, id", or only the id when it is written otherwise in the file.
+std::string placeOfId(std::string_view text, const std::string& id) {
+  const auto rows = core::delimitedRows(text, text.size() + 1);
+  if (!rows || rows->empty()) return id;
+  const std::vector<std::string>& names = rows->front().cells;
+  const auto column = static_cast<std::size_t>(
+      std::find_if(names.begin(), names.end(),
+                   [](const std::string& name) { return toQString(name).toLower() == "id"; }) -
+      names.begin());
+  for (std::size_t k = 1; k < rows->size(); ++k) {
+    const core::Row& row = (*rows)[k];
+    if (column < row.cells.size() && row.cells[column] == id)
+      return "line " + std::to_string(row.line) + ", id";
+  }
+  return id;
+}
+
+/// The first id of `read` that `stock` has too.
+std::optional<std::string> idInBoth(const core::Stock& stock, const core::Stock& read) {
+  const auto taken = [&](const auto& item) {
+    return core::findResistor(stock, item.id) || core::findBox(stock, item.id);
+  };
+  const auto resistor = std::find_if(read.resistors.begin(), read.resistors.end(), taken);
+  if (resistor != read.resistors.end()) return resistor->id;
+  const auto box = std::find_if(read.boxes.begin(), read.boxes.end(), taken);
+  if (box != read.boxes.end()) return box->id;
+  return std::nullopt;
+}
 
 }  // namespace
 
@@ -44,8 +86,10 @@ StockPage::Import StockPage::askHow(const core::Stock& read) {
                             "are there, or be added to them?")
                              .arg(stockWords(stock())));
   const auto* replace = box.addButton(tr("&Replace"), QMessageBox::AcceptRole);
-  const auto* append = box.addButton(tr("&Add"), QMessageBox::AcceptRole);
+  auto* append = box.addButton(tr("&Add"), QMessageBox::AcceptRole);
   box.addButton(QMessageBox::Cancel);
+  box.setDefaultButton(append);  // Return loses nothing
+  box.setEscapeButton(QMessageBox::Cancel);
   box.exec();
   if (box.clickedButton() == replace) return Import::Replace;
   return box.clickedButton() == append ? Import::Append : Import::Cancel;
@@ -54,20 +98,21 @@ StockPage::Import StockPage::askHow(const core::Stock& read) {
 void StockPage::importFrom(const QString& path) {
   const auto bytes = loadBytes(path, mostBytes);
   if (!bytes) return emit refused(toText(bytes.error()));
-  auto read = core::readStockFile({bytes->constData(), static_cast<std::size_t>(bytes->size())});
-  if (!read) {
-    core::Error error = read.error();
-    error.where = QFileInfo(path).fileName().toStdString() + ", " + error.where;
-    return emit refused(toText(error));
-  }
+  auto read = core::readStockFile(textOf(*bytes));
+  if (!read) return emit refused(toText(inFile(path, read.error())));
   core::Stock next = stock();
   const bool isEmpty = next.resistors.empty() && next.boxes.empty();
   const Import how = isEmpty ? Import::Replace : askHow(*read);
   if (how == Import::Cancel) return;
   if (how == Import::Replace) next.resistors.clear(), next.boxes.clear();
+  if (const auto id = idInBoth(next, *read))
+    return emit refused(toText(
+        inFile(path, {placeOfId(textOf(*bytes), *id), "the stock has a part of the id “" + *id + "” already",
+                      "Take the line out of the file, or replace the stock"})));
   std::move(read->resistors.begin(), read->resistors.end(), std::back_inserter(next.resistors));
   std::move(read->boxes.begin(), read->boxes.end(), std::back_inserter(next.boxes));
-  if (const auto checked = core::checkStock(next); !checked) return emit refused(toText(checked.error()));
+  if (const auto checked = core::checkStock(next); !checked)
+    return emit refused(toText(inFile(path, checked.error())));
   editStock(tr("Import resistors"), std::move(next));
 }
 
