@@ -11,6 +11,7 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTest>
+#include <functional>
 
 #include "core/document/apply.h"
 #include "core/document/edits.h"
@@ -19,6 +20,7 @@
 #include "ui/search/search_tables.h"
 #include "ui/search/use_set.h"
 #include "ui/sheet_view.h"
+#include "ui/theme.h"
 
 namespace ui {
 namespace {
@@ -112,7 +114,7 @@ TEST_F(Search, UsePutsShuntsMadeOfThePartsAndTheirSequenceInOneUndoStep) {
   QTest::mouseClick(find<QPushButton>("useSet"), Qt::LeftButton);
   const core::Setup& setup = session.channel()->setup;
   ASSERT_EQ(setup.shunts.size(), 2u);
-  EXPECT_EQ(setup.shunts[0].name, "R1 negative");
+  EXPECT_EQ(setup.shunts[0].name, "S-102 negative");
   EXPECT_EQ(setup.shunts[0].part.id, "S-102");
   EXPECT_EQ(setup.shunts[0].contact, core::Resistance(0.1));
   EXPECT_EQ(setup.shunts[1].resistance, core::Resistance(174650));
@@ -242,9 +244,34 @@ TEST(UseSet, ResistorsClosedTogetherAreOneStep) {
   EXPECT_EQ(used.setup.sequence[1].label, "+1000");
   EXPECT_EQ(used.setup.sequence[2].label, "+3000");
   EXPECT_EQ(used.setup.sequence[2].closed, (std::vector<std::size_t>{0, 1}));
-  EXPECT_EQ(used.setup.shunts[0].name, "R1 positive");
+  EXPECT_EQ(used.setup.shunts[0].name, "87.15k positive");
   EXPECT_EQ(used.setup.uncertainties.stated.at({core::InputKind::Shunt, 0}).amount, 1e-3);
   EXPECT_EQ(used.setup.sequence[1].hold, channel.setup.sequence[0].hold);
+}
+
+TEST(UseSet, ShuntsAreNamedAfterWhatTheyAreMadeOfAndNeverAfterAnotherPart) {
+  core::ResistorSearch search;
+  search.positive = core::ShuntPlace{core::Node::Arm2Begin, core::Node::Arm2End, {}, {}};
+  search.negative = core::ShuntPlace{core::Node::Arm1Begin, core::Node::Arm1End, {}, {}};
+  core::Stock stock;
+  for (const char* id : {"R1", "R2", "R3", "59k", "100 Ω"})
+    stock.resistors.push_back({.id = id, .nominal = core::Resistance(1000), .tolerance = 1e-3});
+  core::ResistorSet set;
+  const auto candidate = [](double ohm, const std::string& part) {
+    return core::Candidate{.value = core::Resistance(ohm), .tolerance = 1e-3, .part = part, .name = "x"};
+  };
+  set.resistors = {candidate(86600, ""), candidate(1000, "R3"),  candidate(59000, ""),
+                   candidate(86600, ""), candidate(1.5e6, "R9"), candidate(470, "")};
+  for (std::size_t k = 0; k < set.resistors.size(); ++k)
+    set.levels.push_back({.wanted = 1000.0 + static_cast<double>(k), .closed = {k}});
+  set.levels.push_back({.wanted = -1000, .closed = {1}});
+  const core::Channel used = withSet(sample::nineStepChannel(), stock, search, set, true);
+  std::vector<std::string> names;
+  for (const core::Shunt& shunt : used.setup.shunts) names.push_back(shunt.name);
+  // "59k" is a part of the stock that this shunt is not made of, and the stock holds no R9.
+  EXPECT_EQ(names,
+            (std::vector<std::string>{"86.6k positive", "R3 positive", "59 kΩ positive", "86.6k positive (2)",
+                                      "1.5M positive", "470 Ω positive", "R3 negative"}));
 }
 
 TEST(UseSet, PresentShuntAtTheSamePlaceIsUsedAgain) {

@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <set>
 
 #include "core/document/apply.h"
 #include "core/document/edits.h"
@@ -40,13 +41,34 @@ bool atSamePlace(const core::Shunt& a, const core::Shunt& b) {
   return (a.a == b.a && a.b == b.b) || (a.a == b.b && a.b == b.a);
 }
 
-std::optional<std::size_t> present(const core::Setup& setup, const core::Shunt& wanted) {
-  const auto found = std::find_if(setup.shunts.begin(), setup.shunts.end(), [&](const core::Shunt& shunt) {
-    return atSamePlace(shunt, wanted) && shunt.resistance == wanted.resistance &&
-           shunt.wires == wanted.wires && shunt.contact == wanted.contact && shunt.part.id == wanted.part.id;
-  });
-  if (found == setup.shunts.end()) return std::nullopt;
-  return static_cast<std::size_t>(found - setup.shunts.begin());
+/// A shunt like `wanted` that none of `taken` is; two alike are two.
+std::optional<std::size_t> present(const core::Setup& setup, const core::Shunt& wanted,
+                                   const std::set<std::size_t>& taken) {
+  for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
+    const core::Shunt& shunt = setup.shunts[k];
+    if (!taken.contains(k) && atSamePlace(shunt, wanted) && shunt.resistance == wanted.resistance &&
+        shunt.wires == wanted.wires && shunt.contact == wanted.contact && shunt.part.id == wanted.part.id)
+      return k;
+  }
+  return std::nullopt;
+}
+
+bool isPart(const core::Stock& stock, const std::string& id) {
+  return core::findResistor(stock, id) || core::findBox(stock, id);
+}
+
+/// The part's id when the stock holds it, else the value: "86.6k", "470 Ω", and "86.6 kΩ" where the short
+/// form is what a part is called by.
+std::string nameOf(const core::Stock& stock, const core::Candidate& candidate) {
+  if (!candidate.part.empty() && isPart(stock, candidate.part)) return candidate.part;
+  const std::string value = core::formatQuantity(candidate.value.base(), core::UnitFamily::Resistance, {}, 6);
+  const std::string ohm = "Ω";
+  std::string name = value;
+  if (name.ends_with(ohm)) name.resize(name.size() - ohm.size());
+  const auto space = name.find(' ');
+  if (space == std::string::npos || space + 1 == name.size()) return value;
+  name.erase(space, 1);
+  return isPart(stock, name) ? value : name;
 }
 
 /// Puts shunts into a channel and remembers which resistor lies where.
@@ -93,17 +115,17 @@ class Placing {
   std::size_t place(std::size_t resistor, bool positive) {
     const core::Candidate& candidate = m_set.resistors[resistor];
     const core::ShuntPlace place = (positive ? m_search.positive : m_search.negative).value();
-    const core::Shunt shunt{
-        .name = "R" + std::to_string(resistor + 1) + (positive ? " positive" : " negative"),
-        .resistance = candidate.value,
-        .a = place.a,
-        .b = place.b,
-        .wires = place.wires,
-        .contact = place.contact,
-        .part = {candidate.part, candidate.due, candidate.rating}};
-    if (const auto there = present(m_channel.setup, shunt)) return *there;
+    const core::Shunt shunt{.name = nameOf(m_stock, candidate) + (positive ? " positive" : " negative"),
+                            .resistance = candidate.value,
+                            .a = place.a,
+                            .b = place.b,
+                            .wires = place.wires,
+                            .contact = place.contact,
+                            .part = {candidate.part, candidate.due, candidate.rating}};
+    if (const auto there = present(m_channel.setup, shunt, m_taken)) return *m_taken.insert(*there).first;
     m_channel = core::withShuntAdded(std::move(m_channel), shunt);
     const std::size_t index = m_channel.setup.shunts.size() - 1;
+    m_taken.insert(index);
     const core::Resistor* owned = core::findResistor(m_stock, candidate.part);
     // A fitted one may have the value of another day than the stock.
     if (owned && core::valueOf(*owned) == candidate.value) {
@@ -122,9 +144,11 @@ class Placing {
   const core::ResistorSearch& m_search;
   const core::ResistorSet& m_set;
   std::map<std::pair<std::size_t, bool>, std::size_t> m_shunts;
+  std::set<std::size_t> m_taken;  ///< shunts that are one of the resistors
 };
 
-core::StepTimes timesOf(const core::Setup& setup) {
+/// Those of the first step; of none what the filter asks for.
+core::StepTimes timesOfNewSteps(const core::Setup& setup) {
   if (!setup.sequence.empty()) return {setup.sequence.front().settle, setup.sequence.front().hold};
   const auto least = core::leastTimes(setup.acquisition);
   const core::Step usual;
@@ -168,7 +192,7 @@ core::Candidate candidateOfShunt(const core::Setup& setup, std::size_t shunt) {
 core::Channel withSet(core::Channel channel, const core::Stock& stock, const core::ResistorSearch& search,
                       const core::ResistorSet& set, bool replace) {
   const core::Setup before = channel.setup;
-  const core::StepTimes times = timesOf(before);
+  const core::StepTimes times = timesOfNewSteps(before);
   if (replace) channel = withoutPlan(std::move(channel));
   Placing placing(std::move(channel), before, stock, search, set);
   placing.placeSide(true);
@@ -177,5 +201,7 @@ core::Channel withSet(core::Channel channel, const core::Stock& stock, const cor
       core::layOut(core::usualPatterns().front(), placing.levels(), times.settle, times.hold);
   return replace ? core::withSequence(placing.channel(), steps) : withStepsAdded(placing.channel(), steps);
 }
+
+bool replacingDropsReadings(const core::Channel& channel) { return core::dropsReadings(channel, {}); }
 
 }  // namespace ui
