@@ -6,6 +6,7 @@
 
 #include "core/document/json_reader.h"
 #include "ui/safe_file.h"
+#include "ui/theme.h"
 
 namespace app {
 namespace {
@@ -68,10 +69,7 @@ std::vector<std::string> closedShunts(const core::Setup& setup, std::size_t step
   return names;
 }
 
-core::Date today() {
-  const QDate day = QDate::currentDate();
-  return std::chrono::year(day.year()) / day.month() / day.day();
-}
+core::Date today() { return ui::toDate(QDate::currentDate()); }
 
 std::string joined(const std::vector<std::string>& words, const std::string& between) {
   std::string text;

@@ -22,7 +22,7 @@ core::Result<QByteArray> reportPdf(const core::Document& document,
   const auto tell = [&](double share) {
     if (progress) progress(share);
   };
-  const core::Report report = core::reportOf(document);
+  const core::Report report = core::reportOf(document, toDate(stamp.date));
   std::unique_ptr<ReportPictures> pictures;
   const auto fill = [&](QTextDocument& text) {
     pictures = std::make_unique<ReportPictures>(document, text);

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/document/edits.h"
+#include "ui/theme.h"
 
 namespace ui {
 
@@ -59,8 +60,7 @@ bool Session::checkIsClosed() const { return check() && check()->closedWith; }
 
 core::Date Session::today() const {
   if (m_today) return *m_today;
-  const QDate day = QDate::currentDate();
-  return std::chrono::year(day.year()) / day.month() / day.day();
+  return toDate(QDate::currentDate());
 }
 
 void Session::setToday(core::Date day) {

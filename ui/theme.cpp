@@ -103,4 +103,6 @@ QString toQString(std::string_view text) {
   return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
+core::Date toDate(const QDate& day) { return std::chrono::year(day.year()) / day.month() / day.day(); }
+
 }  // namespace ui

@@ -2,10 +2,12 @@
 #pragma once
 
 #include <QColor>
+#include <QDate>
 #include <QPalette>
 #include <QString>
 
 #include "core/assess/assessment.h"
+#include "core/units/date.h"
 
 namespace ui {
 
@@ -36,5 +38,6 @@ QPalette darkPalette();
 /// core::Error as one line for a label or message box, never interpreted as markup.
 QString toText(const core::Error& error);
 QString toQString(std::string_view text);
+core::Date toDate(const QDate& day);
 
 }  // namespace ui

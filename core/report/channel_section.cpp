@@ -42,7 +42,13 @@ void addHeat(Section& section, const Setup& setup) {
     section.blocks.push_back(Paragraph{"Self-heating: " + advice->text, {}});
 }
 
-Section setupSection(const Document& document, std::size_t index, const ChannelEvaluation& evaluation) {
+void addOverdue(Section& section, const Setup& setup, Date day) {
+  const std::string overdue = overdueSentence(setup, day);
+  if (!overdue.empty()) section.blocks.push_back(Caution{overdue});
+}
+
+Section setupSection(const Document& document, std::size_t index, const ChannelEvaluation& evaluation,
+                     std::optional<Date> printed) {
   const Channel& channel = *document.channels[index];
   Section section{"Channel " + channel.name, 1, {}};
   section.blocks.push_back(Paragraph{"Status: " + evaluation.status + ".", evaluation.verdict});
@@ -62,6 +68,7 @@ Section setupSection(const Document& document, std::size_t index, const ChannelE
     section.blocks.push_back(std::move(effects));
   addHeat(section, channel.setup);
   section.blocks.push_back(leadTable(channel.setup.bridge));
+  if (printed) addOverdue(section, channel.setup, *printed);
   addPlan(section, channel.setup, evaluation);
   return section;
 }
@@ -110,6 +117,14 @@ void addReasons(Section& section, const std::vector<StepRow>& rows) {
   }
 }
 
+/// What was noted while readings were taken: earlier readings of a step that was redone are among it.
+void addNotes(Section& section, const Check& check) {
+  for (std::size_t step = 0; step < check.readings.size(); ++step)
+    if (const auto& reading = check.readings[step]; reading && !reading->note.empty())
+      section.blocks.push_back(
+          Paragraph{"Step " + std::to_string(step + 1) + ", note: " + reading->note, {}});
+}
+
 Section checkSection(const Document& document, std::size_t index, const ChannelEvaluation& evaluation,
                      std::size_t number) {
   const Channel& channel = *document.channels[index];
@@ -118,10 +133,7 @@ Section checkSection(const Document& document, std::size_t index, const ChannelE
   Section section{channel.name + ", check " + check.name, 2, {}};
   section.blocks.push_back(Paragraph{judged.assessment.reason, judged.assessment.verdict});
   section.blocks.push_back(checkEntries(channel, check));
-  if (const auto day = dateFromText(check.date)) {
-    const std::string overdue = overdueSentence(setupOf(channel, check), *day);
-    if (!overdue.empty()) section.blocks.push_back(Caution{overdue});
-  }
+  if (const auto day = dateFromText(check.date)) addOverdue(section, setupOf(channel, check), *day);
   if (judged.assessment.steps.empty()) return section;
   section.blocks.push_back(checkTable(channel, evaluation, number));
   if (const auto& zero = judged.prediction.zero; !zero) {
@@ -130,6 +142,7 @@ Section checkSection(const Document& document, std::size_t index, const ChannelE
   }
   if (!hasReading(check)) return section;
   addReasons(section, stepRows(channel, evaluation, number));
+  addNotes(section, check);
   section.blocks.push_back(
       Picture{Picture::Kind::Outcome, index, number,
               "Measured change against simulated value, and deviation from expected with "
@@ -161,10 +174,11 @@ Section comparisonSection(const Channel& channel, const ChannelEvaluation& evalu
 
 }  // namespace
 
-std::vector<Section> channelSections(const Document& document, std::size_t index) {
+std::vector<Section> channelSections(const Document& document, std::size_t index,
+                                     std::optional<Date> printed) {
   const Channel& channel = *document.channels[index];
   const ChannelEvaluation evaluation = evaluate(channel);
-  std::vector<Section> sections{setupSection(document, index, evaluation)};
+  std::vector<Section> sections{setupSection(document, index, evaluation, printed)};
   if (channel.checks.empty())
     sections.front().blocks.push_back(Paragraph{"The channel has not been checked.", Verdict::NotJudged});
   if (auto uncertainty = uncertaintySection(channel, evaluation)) sections.push_back(*std::move(uncertainty));

@@ -5,7 +5,9 @@
 
 namespace core {
 
-/// The sections of channel `index` of `document`: set-up, plan, each check, the last two compared.
-std::vector<Section> channelSections(const Document& document, std::size_t index);
+/// The sections of channel `index` of `document`: set-up, plan, each check, the last two compared. `printed`
+/// as for core::reportOf.
+std::vector<Section> channelSections(const Document& document, std::size_t index,
+                                     std::optional<Date> printed);
 
 }  // namespace core

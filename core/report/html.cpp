@@ -151,7 +151,8 @@ class Writer {
         !row.cells[cell].empty() &&
         std::all_of(row.cells.begin() + static_cast<std::ptrdiff_t>(cell) + 1, row.cells.end(), saysNothing);
     if (row.verdict && last) return classOf(*row.verdict);
-    return table.columns[cell].numeric && startsNumber(row.cells[cell]) ? "number" : "plain";
+    const bool whole = table.columns[cell].numeric && startsNumber(row.cells[cell]);
+    return whole || isShortWord(row.cells[cell]) ? "number" : "plain";
   }
 
   static std::string widthOf(const TableColumn& column) {
@@ -165,6 +166,11 @@ class Writer {
   /// What must not be broken over two lines; words in a column of numbers may.
   static bool startsNumber(const std::string& text) {
     return !text.empty() && (text[0] == '-' || (text[0] >= '0' && text[0] <= '9'));
+  }
+
+  /// A label such as "+1000" that a narrow column would break between its letters.
+  static bool isShortWord(const std::string& text) {
+    return text.size() <= 8 && text.find(' ') == std::string::npos;
   }
 
   void addRow(const Table& table, const TableRow& row) {

@@ -93,11 +93,12 @@ std::vector<std::string> cautions() {
   };
 }
 
-Report reportOf(const Document& document) {
+Report reportOf(const Document& document, std::optional<Date> printed) {
   Report report{document.title.empty() ? "Shunt calibration report" : document.title, {}};
   report.sections.push_back(summarySection(document));
   for (std::size_t index = 0; index < document.channels.size(); ++index)
-    for (Section& section : channelSections(document, index)) report.sections.push_back(std::move(section));
+    for (Section& section : channelSections(document, index, printed))
+      report.sections.push_back(std::move(section));
   report.sections.push_back(signatureSection(document));
   return report;
 }

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/evaluate/evaluation.h"
+#include "core/units/date.h"
 
 // What a report says, without any layout. All texts are plain text with foreign names in them;
 // whoever lays them out escapes them. Numbers have a decimal point.
@@ -80,8 +81,9 @@ struct Report {
 
 /// The whole document in words: cautions, channels and checks with who, when, decision rule and verdict;
 /// every channel with bridge, leads, instrument, effects that are switched on, shunts, plan, uncertainty and
-/// checks, the last two checks compared; a block for signatures.
-Report reportOf(const Document& document);
+/// checks, the last two checks compared; a block for signatures. With the day that it is printed on, plans
+/// say which of their resistors are overdue then; checks say it of their own day.
+Report reportOf(const Document& document, std::optional<Date> printed = {});
 
 /// What is in every report and in the window beside a verdict: what it does and does not cover.
 std::string_view chainScopeStatement();
