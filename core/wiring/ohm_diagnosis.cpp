@@ -165,6 +165,9 @@ class Diagnosis {
       if (auto held = holdWrongValue(part); !held) return held.error();
     std::stable_sort(m_held.begin(), m_held.end(), [this](const Verdicted& a, const Verdicted& b) {
       if (a.fault.explains != b.fault.explains) return a.fault.explains;
+      // Where nothing wrong explains every reading, nobody is sent to look for something.
+      const bool aNone = a.fault.kind == OhmFaultKind::None, bNone = b.fault.kind == OhmFaultKind::None;
+      if (a.fault.explains && aNone != bNone) return aNone;
       return score(a.fault, readings()) < score(b.fault, readings()) * (1 - 1e-9) - 1e-9;
     });
     std::vector<OhmFault> faults;

@@ -38,10 +38,10 @@ std::string ohmFaultText(const OhmFault& fault);
 /// readings is left out; faults that would change all of them alike stand together in one entry. An open
 /// reading where a resistance is expected, or the other way round, counts as the cut-off.
 ///
-/// Ranked by whether they explain everything, then by misfit with a penalty for each number fitted (Akaike's
-/// criterion for few readings, from memory; a tolerance counts as two standard deviations), the simplest
-/// first. Readings in states or between points that the channel does not have are passed over. Fails when no
-/// reading can be used, and as `ohmExpectations` does.
+/// Ranked by whether they explain everything ("nothing is wrong" first among those), then by misfit with a
+/// penalty for each number fitted (Akaike's criterion for few readings, from memory; a tolerance counts as
+/// two standard deviations), the simplest first. Readings in states or between points that the channel does
+/// not have are passed over. Fails when no reading can be used, and as `ohmExpectations` does.
 Result<std::vector<OhmFault>> ohmFaults(const Setup& setup, std::span<const OhmReading> readings,
                                         const OhmmeterConditions& conditions, std::size_t most = 10);
 

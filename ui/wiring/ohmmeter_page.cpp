@@ -210,6 +210,7 @@ QWidget* OhmmeterPage::statePart() {
 QWidget* OhmmeterPage::readingPart() {
   m_table = new SheetView;
   m_table->setObjectName("ohmTable");
+  m_table->setTextElideMode(Qt::ElideMiddle);  // the end is what tells two ends of one resistor apart
   m_table->setAccessibleName(tr("Readings of the ohmmeter"));
   m_table->setModel(&m_model);
   const int letter = fontMetrics().horizontalAdvance('0');
