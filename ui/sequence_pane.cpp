@@ -10,6 +10,7 @@
 #include <array>
 
 #include "core/document/edits.h"
+#include "core/plan/pattern.h"
 #include "ui/budget_view.h"
 #include "ui/check_bar.h"
 #include "ui/choice_delegates.h"
@@ -279,9 +280,14 @@ void SequencePane::layOutTwoSided() {
   if (!planIsOpen()) return;
   const core::Channel& channel = *m_session.channel();
   if (channel.setup.shunts.empty()) return emit refused(tr("There is no shunt to close: add shunts first."));
-  const core::Duration hold =
-      channel.setup.sequence.empty() ? core::Duration(2) : channel.setup.sequence.front().hold;
-  m_session.editChannel(tr("Lay out two-sided sequence"), core::withTwoSidedSequence(channel, hold));
+  const auto [settle, hold] = core::timesOf(channel.setup);
+  const std::vector<core::Step> steps =
+      core::layOut(core::usualPatterns().front(), core::levelsOfShunts(channel.setup), settle, hold);
+  const bool drops = core::dropsReadings(channel, steps);
+  m_session.editChannel(tr("Lay out two-sided sequence"), core::withSequence(channel, steps));
+  if (drops)
+    emit refused(tr(
+        "Readings of open checks were dropped, since other shunts are closed now. Undo brings them back."));
 }
 
 void SequencePane::assumeAgain() {

@@ -141,6 +141,14 @@ std::vector<Step> layOut(const Pattern& pattern, const PlannedLevels& levels, Du
   return steps;
 }
 
+StepTimes timesOf(const Setup& setup) {
+  if (!setup.sequence.empty()) return {setup.sequence.front().settle, setup.sequence.front().hold};
+  const Acquisition& acquisition = setup.acquisition;
+  if (acquisition.sampleRate || acquisition.filter.kind != FilterKind::None)
+    if (const auto asked = leastTimes(acquisition)) return *asked;
+  return {Step{}.settle, Step{}.hold};
+}
+
 const std::vector<Pattern>& usualPatterns() {
   static const std::vector<Pattern> patterns{
       {.name = "two-sided"},

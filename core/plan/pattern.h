@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/plan/settling.h"
 #include "core/plan/setup.h"
 
 namespace core {
@@ -58,6 +59,10 @@ PlannedLevels levelsOfSequence(const Setup& setup);
 /// The steps: zero first, the sides as the pattern says with a zero between, zero last; up and down takes
 /// the greatest level of a side once. Never two zeros in a row. No levels: one zero step.
 std::vector<Step> layOut(const Pattern& pattern, const PlannedLevels& levels, Duration settle, Duration hold);
+
+/// The times to lay out with: those of the plan's first step, else what filter and sample rate ask for where
+/// they are stated, else those of a new step.
+StepTimes timesOf(const Setup& setup);
 
 /// Ready-made patterns, the usual one first.
 const std::vector<Pattern>& usualPatterns();

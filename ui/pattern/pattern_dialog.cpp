@@ -68,11 +68,6 @@ bool isStated(const core::Acquisition& acquisition) {
   return acquisition.sampleRate || acquisition.filter.kind != core::FilterKind::None;
 }
 
-core::StepTimes presentTimes(const core::Setup& setup) {
-  const core::Step step = setup.sequence.empty() ? core::Step{} : setup.sequence.front();
-  return {step.settle, step.hold};
-}
-
 enum LevelChoice { EachShunt, PresentSequence };
 
 }  // namespace
@@ -87,7 +82,7 @@ PatternDialog::PatternDialog(Session& session, QWidget* parent) : QDialog(parent
   }
   resize(900, 560);
   m_asked = core::leastTimes(channel().setup.acquisition);
-  m_given = presentTimes(channel().setup);
+  m_given = core::timesOf(channel().setup);
   auto* columns = new QHBoxLayout;
   columns->addWidget(settings());
   columns->addWidget(preview(), 1);
