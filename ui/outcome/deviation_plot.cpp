@@ -82,6 +82,22 @@ void DeviationPlot::placeBand(const AxisTicks& x) {
   m_band->setVisible(!upper.isEmpty());
 }
 
+/// Bars of one level together take no more room than there is to the next level.
+double DeviationPlot::widestSlot() const {
+  const double span = m_xTicks.high - m_xTicks.low;
+  const double alike = span / 100;  // levels that were meant to be the same
+  double nearest = span;
+  qsizetype most = 1;
+  for (qsizetype begin = 0; begin < m_shown.size();) {
+    qsizetype end = begin + 1;
+    while (end < m_shown.size() && m_shown[end].x - m_shown[begin].x <= alike) ++end;
+    most = std::max(most, end - begin);
+    if (end < m_shown.size()) nearest = std::min(nearest, m_shown[end].x - m_shown[end - 1].x);
+    begin = end;
+  }
+  return 0.8 * nearest / static_cast<double>(most);
+}
+
 QList<double> DeviationPlot::sideBySide(double slot) const {
   QList<double> places;
   for (qsizetype begin = 0; begin < m_shown.size();) {
@@ -102,7 +118,8 @@ void DeviationPlot::arrange() {
   const Colours colours = coloursFor(palette());
   const double width_px = std::max(20.0, chart()->plotArea().width());
   const double bar_px = std::clamp(width_px / (2.5 * static_cast<double>(m_shown.size() + 1)), 2.0, 7.0);
-  const QList<double> places = sideBySide((m_xTicks.high - m_xTicks.low) / width_px * (bar_px + 2));
+  const double unitsPerPixel = (m_xTicks.high - m_xTicks.low) / width_px;
+  const QList<double> places = sideBySide(std::min(unitsPerPixel * (bar_px + 2), widestSlot()));
   QList<QPointF> outside, open, ring;
   QList<PlotHit> hits;
   for (qsizetype k = 0; k < m_shown.size(); ++k) {

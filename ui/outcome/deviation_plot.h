@@ -33,6 +33,7 @@ class DeviationPlot : public PlotFrame {
   void showLegend(const Colours& colours);
   void fitPool();
   void placeBand(const AxisTicks& x);
+  double widestSlot() const;
   QList<double> sideBySide(double slot) const;
 
   QLineSeries* m_upper;
