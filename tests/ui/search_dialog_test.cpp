@@ -151,6 +151,55 @@ TEST_F(Search, AddingKeepsPresentShuntsStepsAndReadings) {
   EXPECT_FALSE(session.check()->readings[9]);
 }
 
+TEST_F(Search, CautionsBeforeUseDropsReadings) {
+  auto* caution = find<QLabel>("useCaution");
+  askForTwoLevels();
+  searchToTheEnd();
+  EXPECT_FALSE(caution->isVisible());  // nothing was read
+  session.editChannel("Read", sample::withCheckReading(*session.channel(), 1));
+  SearchDialog another(session);
+  another.show();
+  another.findChild<QComboBox*>("levelsKind")->setCurrentIndex(1);
+  another.findChild<QLineEdit*>("levelList")->setText("-1000; -2000");
+  caution = another.findChild<QLabel*>("useCaution");
+  EXPECT_FALSE(caution->isVisible());  // there is nothing to be used yet
+  another.findChild<QPushButton*>("search")->click();
+  ASSERT_TRUE(
+      QTest::qWaitFor([&] { return another.findChild<QPushButton*>("useSet")->isEnabled(); }, 20'000));
+  EXPECT_TRUE(caution->isVisible());
+  EXPECT_TRUE(caution->text().contains("readings of open checks will be dropped"));
+  EXPECT_TRUE(caution->text().contains("Close those checks first to keep them"));
+  another.findChild<QComboBox*>("useHow")->setCurrentIndex(1);
+  EXPECT_FALSE(caution->isVisible());  // added: they stay
+}
+
+TEST_F(Search, ResultsOfAFormThatWasChangedCannotBeUsedUntilSearchedAgain) {
+  auto* use = find<QPushButton>("useSet");
+  askForTwoLevels();
+  searchToTheEnd();
+  ASSERT_TRUE(use->isEnabled());
+  type("levelList", "-1000; -2100");
+  EXPECT_FALSE(use->isEnabled());
+  EXPECT_TRUE(sentence().startsWith("These results are for what was asked before")) << sentence();
+  EXPECT_EQ(find<QLabel>("searchSentence")->palette().color(QPalette::WindowText),
+            coloursFor(dialog.palette()).quiet);
+  searchToTheEnd();
+  EXPECT_TRUE(use->isEnabled());
+  EXPECT_TRUE(sentence().startsWith("Proven best")) << sentence();
+  const std::vector<std::function<void()>> changes = {
+      [&] { find<QSpinBox>("positions")->setValue(3); },
+      [&] { find<QCheckBox>("atTolerance")->click(); },
+      [&] { find<QComboBox>("missUnit")->setCurrentIndex(1); },
+      [&] { type("negativeContact", "0.2"); },
+  };
+  for (std::size_t k = 0; k < changes.size(); ++k) {
+    changes[k]();
+    EXPECT_FALSE(use->isEnabled()) << k;
+    searchToTheEnd();
+    EXPECT_TRUE(use->isEnabled()) << k;
+  }
+}
+
 TEST_F(Search, SaysWhatIsWrongAndKeepsWhatWasFound) {
   askForTwoLevels();
   searchToTheEnd();

@@ -8,16 +8,20 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QSpinBox>
 #include <QSplitter>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "ui/outcome/figure_grid.h"
 #include "ui/outcome/report_table_model.h"
+#include "ui/parts.h"
 #include "ui/search/search_fields.h"
 #include "ui/search/search_tables.h"
 #include "ui/search/use_set.h"
@@ -53,6 +57,7 @@ QWidget* SearchDialog::askings() {
   column->addWidget(m_resistors = new ResistorsGroup(m_channel->setup, *m_session.document().stock));
   column->addWidget(criterion());
   column->addStretch();
+  watchForm(inner);
   auto* scroll = new QScrollArea;
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setWidgetResizable(true);
@@ -111,6 +116,9 @@ QWidget* SearchDialog::results() {
   tables->addWidget(m_levelTable);
   tables->setChildrenCollapsible(false);
   column->addWidget(tables, 1);
+  m_caution = plainLabel("useCaution");
+  m_caution->setWordWrap(true);
+  column->addWidget(m_caution);
   column->addLayout(useRow());
   connect(m_sets->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &SearchDialog::showSet);
   return widget;
@@ -151,6 +159,8 @@ QLayout* SearchDialog::useRow() {
   close->setObjectName("closeSearch");
   for (QPushButton* button : {m_use, close}) button->setAutoDefault(false);
   connect(m_use, &QPushButton::clicked, this, &SearchDialog::use);
+  connect(m_how, &QComboBox::currentIndexChanged, this, &SearchDialog::showCaution);
+  connect(&m_session, &Session::changed, this, &SearchDialog::showCaution);
   connect(close, &QPushButton::clicked, this, &QDialog::reject);
   auto* row = new QHBoxLayout;
   row->addWidget(m_use);
@@ -158,6 +168,46 @@ QLayout* SearchDialog::useRow() {
   row->addStretch();
   row->addWidget(close);
   return row;
+}
+
+/// Only what the user does: fields write what they hold in their own way when they are left.
+void SearchDialog::watchForm(QWidget* form) {
+  const auto changed = [this] { formChanged(); };
+  for (auto* field : form->findChildren<QLineEdit*>())
+    if (!qobject_cast<QSpinBox*>(field->parent())) connect(field, &QLineEdit::textEdited, this, changed);
+  for (auto* field : form->findChildren<QComboBox*>())
+    connect(field, &QComboBox::currentIndexChanged, this, changed);
+  for (auto* field : form->findChildren<QSpinBox*>()) connect(field, &QSpinBox::valueChanged, this, changed);
+  for (auto* field : form->findChildren<QCheckBox*>()) connect(field, &QCheckBox::toggled, this, changed);
+  for (auto* list : form->findChildren<QListWidget*>())
+    connect(list, &QListWidget::itemChanged, this, changed);
+}
+
+void SearchDialog::formChanged() {
+  m_changed = true;
+  if (!m_runner.isRunning()) sayOutcome();
+  showControls();
+}
+
+/// In quiet colour once the form asks for something else.
+void SearchDialog::sayOutcome() {
+  if (m_outcome.best.empty()) return;
+  const QString sentence = outcomeSentence(m_outcome, m_job.search.missUnit);
+  if (!m_changed) return say(sentence);
+  say(tr("These results are for what was asked before: search again to use a set.") + "\n" + sentence);
+  QPalette palette = this->palette();
+  palette.setColor(QPalette::WindowText, coloursFor(palette).quiet);
+  m_sentence->setPalette(palette);
+}
+
+void SearchDialog::showCaution() {
+  const bool drops = m_use->isEnabled() && m_how->currentIndex() == 0 && replacingDropsReadings(*m_channel);
+  m_caution->setVisible(drops);
+  // The words of the pattern dialog.
+  m_caution->setText(
+      tr("This closes other shunts than the present sequence, or in another order: readings of open checks "
+         "will be dropped. Close those checks first to keep them."));
+  setTextColour(m_caution, coloursFor(palette()).fail);
 }
 
 void SearchDialog::say(const QString& sentence, bool wrong) {
@@ -195,6 +245,7 @@ void SearchDialog::search() {
   auto next = job();
   if (!next) return say(toText(next.error()), true);
   m_asked = *std::move(next);
+  m_changed = false;
   m_runner.run(m_asked);
   say(tr("Searching…"));
   showControls();
@@ -205,6 +256,7 @@ void SearchDialog::showDone(std::shared_ptr<const SearchRunner::Outcome> outcome
   const bool keyboard = m_cancel->hasFocus();
   if (!*outcome) {
     // What was found before stays, for what was asked then.
+    m_changed = true;
     say(toText(outcome->error()), true);
     showControls();
     if (keyboard) m_search->setFocus();
@@ -212,12 +264,11 @@ void SearchDialog::showDone(std::shared_ptr<const SearchRunner::Outcome> outcome
   }
   m_job = m_asked;
   m_outcome = **outcome;
-  say(outcomeSentence(m_outcome, m_job.search.missUnit));
+  m_changed ? sayOutcome() : say(outcomeSentence(m_outcome, m_job.search.missUnit));
   m_setModel->setTable(setsTable(m_outcome, m_job.search.missUnit));
   m_sets->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
   if (!m_outcome.best.empty()) m_sets->selectRow(0);
   showSet();
-  showControls();
   if (keyboard) m_outcome.best.empty() ? m_search->setFocus() : m_sets->setFocus();
 }
 
@@ -231,20 +282,21 @@ void SearchDialog::showSet() {
   const auto set = chosenSet();
   m_levelModel->setTable(set ? levelsTable(m_job.setup.bridge, m_outcome.best[*set], m_job.search.missUnit)
                              : core::Table{});
-  m_use->setEnabled(set && !m_runner.isRunning());
+  showControls();
 }
 
 void SearchDialog::showControls() {
   const bool running = m_runner.isRunning();
   m_search->setEnabled(m_channel && !running);
   m_cancel->setEnabled(running);
-  m_use->setEnabled(!running && chosenSet());
+  m_use->setEnabled(!running && !m_changed && chosenSet());
+  showCaution();
   if (!running) m_progress->setValue(0);
 }
 
 void SearchDialog::use() {
   const auto set = chosenSet();
-  if (!set) return;
+  if (!set || m_changed) return;
   if (!m_session.channel() || m_session.document().channels[*m_session.selection().channel] != m_channel)
     return say(tr("The channel was changed since the dialog was opened: search again from there."), true);
   m_session.editChannel(tr("Use chosen resistors"),

@@ -47,6 +47,11 @@ class SearchDialog : public QDialog {
   void showDone(std::shared_ptr<const SearchRunner::Outcome> outcome);
   void showSet();
   void showControls();
+  void watchForm(QWidget* form);
+  /// What was found is for what was asked before.
+  void formChanged();
+  void sayOutcome();
+  void showCaution();
   void say(const QString& sentence, bool wrong = false);
   void use();
   std::optional<std::size_t> chosenSet() const;
@@ -57,6 +62,7 @@ class SearchDialog : public QDialog {
   SearchRunner::Job m_asked;                       ///< last
   SearchRunner::Job m_job;                         ///< that the results are of
   core::SearchOutcome m_outcome;
+  bool m_changed = false;  ///< the form, since the search that the results are of
   LevelsGroup* m_levels = nullptr;
   PlacesGroup* m_places = nullptr;
   ResistorsGroup* m_resistors = nullptr;
@@ -66,6 +72,7 @@ class SearchDialog : public QDialog {
   QPushButton* m_cancel;
   QProgressBar* m_progress;
   QLabel* m_sentence;
+  QLabel* m_caution;
   ReportTableModel* m_setModel;
   ReportTableModel* m_levelModel;
   SheetView* m_sets;
