@@ -200,6 +200,23 @@ TEST_F(Search, ResultsOfAFormThatWasChangedCannotBeUsedUntilSearchedAgain) {
   }
 }
 
+TEST_F(Search, SaysWhereTheProvenBestIsNotGoodEnough) {
+  find<QComboBox>("levelsKind")->setCurrentIndex(1);
+  // Both are nearest to the one resistor of -1000 µm/m; the limit of 1 % is 10 µm/m, and -1100 misses by 100.
+  type("levelList", "-1000; -1100");
+  find<QSpinBox>("positions")->setValue(1);
+  find<QCheckBox>("withOverdue")->setChecked(false);
+  searchToTheEnd();
+  EXPECT_TRUE(sentence().startsWith("Proven best")) << sentence();
+  EXPECT_TRUE(sentence().contains("misses by more than the channel's limit at")) << sentence();
+  EXPECT_TRUE(sentence().contains("the levels -1000, -1100 are served by the same resistors")) << sentence();
+  type("levelList", "-1000; -2000");
+  find<QSpinBox>("positions")->setValue(2);
+  searchToTheEnd();
+  EXPECT_FALSE(sentence().contains("limit")) << sentence();
+  EXPECT_FALSE(sentence().contains("same resistors")) << sentence();
+}
+
 TEST_F(Search, SaysWhatIsWrongAndKeepsWhatWasFound) {
   askForTwoLevels();
   searchToTheEnd();

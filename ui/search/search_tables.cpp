@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <limits>
+#include <map>
 
 #include "core/units/notation.h"
 #include "ui/quantity_edit.h"
@@ -27,6 +28,35 @@ QString ohms(core::Resistance value) {
 
 QString ofWhat(core::MissUnit unit) {
   return unit == core::MissUnit::OfLevel ? words("of the level") : words("of the limit");
+}
+
+/// "+1000", with the user's minus.
+QString levelText(double level) { return (level > 0 ? "+" : "") + numberText(level, 6); }
+
+/// What is proven best may still not be good enough for the channel's limits.
+QString beyondLimits(const core::ResistorSet& set) {
+  QStringList levels;
+  for (const core::LevelMet& level : set.levels)
+    if (level.reading && level.reading->deviation > level.reading->limit) levels << levelText(level.wanted);
+  if (levels.isEmpty()) return {};
+  return words("The first set still misses by more than the channel's limit at %1 of %2 levels: %3.")
+      .arg(QString::number(levels.size()), QString::number(set.levels.size()), levels.join(", "));
+}
+
+/// Levels of one side that one and the same closing is the nearest to give one reading, not two.
+QStringList sharedClosings(const core::ResistorSet& set) {
+  std::map<std::pair<bool, std::vector<std::size_t>>, QStringList> levels;
+  for (const core::LevelMet& level : set.levels)
+    if (!level.closed.empty()) levels[{level.wanted > 0, level.closed}] << levelText(level.wanted);
+  QStringList sentences;
+  for (const auto& [closed, served] : levels)
+    if (served.size() > 1)
+      sentences
+          << words(
+                 "In the first set the levels %1 are served by the same resistors closed, and so are one "
+                 "level only.")
+                 .arg(served.join(", "));
+  return sentences;
 }
 
 std::string header(const QString& text) { return text.toStdString(); }
@@ -94,6 +124,10 @@ QString outcomeSentence(const core::SearchOutcome& outcome, core::MissUnit unit)
         << (outcome.cancelled
                 ? words("Cancelled: the best found so far, %1; a better set may exist.").arg(miss)
                 : words("Proven best of %1 sets: no other misses less than the first, %2.").arg(all, miss));
+  }
+  if (!outcome.best.empty()) {
+    if (const QString beyond = beyondLimits(outcome.best.front()); !beyond.isEmpty()) sentences << beyond;
+    sentences << sharedClosings(outcome.best.front());
   }
   for (const std::string& level : outcome.unreachable) {
     const QString text = toQString(level);

@@ -16,7 +16,8 @@ QString resistorsText(const core::ResistorSet& set);
 core::Table setsTable(const core::SearchOutcome& outcome, core::MissUnit unit);
 /// A row a wanted level of one set.
 core::Table levelsTable(const core::Bridge& bridge, const core::ResistorSet& set, core::MissUnit unit);
-/// Whether the best is proven to be that, or the search was cancelled; levels that cannot be reached.
+/// Whether the best is proven to be that, or the search was cancelled; where the best is not good enough:
+/// levels beyond the channel's limit, levels with the same resistors closed, levels that cannot be reached.
 QString outcomeSentence(const core::SearchOutcome& outcome, core::MissUnit unit);
 
 }  // namespace ui
