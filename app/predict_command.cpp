@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <charconv>
 #include <memory>
 
@@ -141,6 +142,11 @@ std::string channelText(const Options& options, const Predicted& predicted,
   return text;
 }
 
+bool hasUnpredictedStep(const Predicted& predicted) {
+  return std::any_of(predicted.prediction.steps.begin(), predicted.prediction.steps.end(),
+                     [](const core::Result<core::Prediction>& step) { return !step; });
+}
+
 /// Says what is wrong with the channel as a whole; whether there was anything.
 bool complain(const Predicted& predicted) {
   std::optional<core::Error> error = obstacle(predicted);
@@ -163,7 +169,10 @@ int predict(const Options& options) {
   std::size_t steps = 0;
   for (const std::size_t index : *chosen) {
     const Predicted predicted = predictedChannel(*document->channels[index], *trials);
-    if (complain(predicted)) exit = BadInput;
+    if (complain(predicted))
+      exit = BadInput;
+    else if (exit == AllPass && hasUnpredictedStep(predicted))
+      exit = CheckFailed;
     noteOverdue(predicted.channel.name, predicted.channel.setup, today());
     steps += predicted.prediction.steps.size();
     if (options.json)
@@ -214,8 +223,9 @@ void addPredict(CLI::App& cli, Run& chosen) {
       "does not state are usual tolerances; --budget tells them apart.\n"
       "\n"
       "A step that cannot be predicted, or has no uncertainty, carries its error and does not hide the\n"
-      "others. The exit status is 2 when a channel as a whole cannot be predicted, when its trials cannot\n"
-      "be made, or when there is no step at all.");
+      "others. The exit status is 0 when every step is predicted, 1 when some step cannot be, 2 when a\n"
+      "channel as a whole cannot be predicted, when its trials cannot be made, or when there is no step at\n"
+      "all.");
   command->callback([options, &chosen] { chosen = [options] { return predict(*options); }; });
 }
 

@@ -194,7 +194,7 @@ class Predict(CommandTest):
     def test_a_bad_step_keeps_its_error_and_the_others(self):
         def cross(content):  # both ends on one node
             content["channels"][0]["setup"]["shunts"][0].update({"from": "P-", "to": "P-"})
-        channel = self.json("predict", self.document(cross))["channels"][0]
+        channel = self.json("predict", self.document(cross), exit=1)["channels"][0]
         self.assertIn("error", channel["steps"][1])
         self.assertNotIn("reading", channel["steps"][1])
         self.assertEqual(channel["steps"][0]["reading"], 0)
@@ -202,8 +202,19 @@ class Predict(CommandTest):
     def test_a_shunt_that_shorts_the_excitation_is_an_error_of_its_step(self):
         def short(content):
             content["channels"][0]["setup"]["shunts"][0].update({"from": "P+", "to": "P-", "ohm": 0})
-        channel = self.json("predict", self.document(short))["channels"][0]
+        channel = self.json("predict", self.document(short), exit=1)["channels"][0]
         self.assertIn("error", channel["steps"][1])
+
+    def test_a_resistance_that_cannot_be_is_an_error_of_its_step_and_the_exit_status_is_1(self):
+        def negative(content):
+            content["channels"][0]["setup"]["shunts"][0]["ohm"] = -100
+        document = self.document(negative)
+        steps = self.json("predict", document, exit=1)["channels"][0]["steps"]
+        self.assertEqual(["error" in step for step in steps], [False, True, False])
+        text = self.succeeds("predict", document, exit=1).stdout
+        self.assertIn("step 2: ", text)
+        self.assertIn("zero", text)  # the steps that can be
+        self.assertIn("1 when some step cannot be", run("predict", "--help").stdout)
 
     def test_a_channel_that_cannot_be_predicted_is_refused(self):
         def negative(content):
