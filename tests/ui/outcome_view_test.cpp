@@ -18,6 +18,8 @@
 #include <cmath>
 
 #include "core/document/edits.h"
+#include "core/plan/pattern.h"
+#include "tests/support/sample_channel.h"
 #include "ui/outcome/deviation_plot.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/outcome/measured_plot.h"
@@ -143,6 +145,21 @@ TEST(OutcomeView, BarsAreDeviationsAndTheBandIsTheLimit) {
   EXPECT_NEAR(band->lowerSeries()->at(1).y(), -0.01 * 2e6 / 1998, 1e-6);
   EXPECT_EQ(shown.bars()->xAxis()->min(), shown.measured()->xAxis()->min());
   EXPECT_EQ(shown.bars()->xAxis()->max(), shown.measured()->xAxis()->max());
+}
+
+// With a zero between all levels ten bars stand at zero: they must not reach the next level.
+TEST(OutcomeView, BarsOfOneLevelStayNearerToItThanToTheNext) {
+  core::Channel channel = sample::nineStepChannel();
+  channel.setup.sequence =
+      core::layOut({.zeroBetweenSteps = true, .repeats = 3}, core::levelsOfShunts(channel.setup),
+                   core::Duration(1), core::Duration(1));
+  Shown shown(sample::withCheckReading(channel, 1.001));
+  const auto bars = barsOf(shown.bars());
+  ASSERT_GT(bars.size(), 30);
+  for (const QLineSeries* bar : bars) {
+    const double x = std::abs(bar->at(0).x());
+    EXPECT_TRUE(x < 450 || x > 550) << x;  // levels at zero and about 1000, 2000 and 3000 µm/m
+  }
 }
 
 TEST(OutcomeView, ResidualsAreFromTheLineAndHaveNoBand) {

@@ -166,6 +166,16 @@ TEST(UsualPatterns, EachHasANameOfItsOwnAndTheTwoSidedOneIsFirst) {
   EXPECT_EQ(usualPatterns().front(), Pattern{});
 }
 
+TEST(TimesOf, ThoseOfThePlanElseWhatIsAskedForElseThoseOfANewStep) {
+  core::Setup setup;
+  EXPECT_EQ(timesOf(setup), (StepTimes{Step{}.settle, Step{}.hold}));
+  setup.acquisition.sampleRate = 10.0_Hz;
+  EXPECT_EQ(timesOf(setup), *leastTimes(setup.acquisition));
+  EXPECT_EQ(timesOf(setup).hold, 2.0_s);  // twenty samples
+  setup.sequence = {{"zero", {}, 3.0_s, 0.7_s}};
+  EXPECT_EQ(timesOf(setup), (StepTimes{0.7_s, 3.0_s}));
+}
+
 TEST(PatternKeys, LeadBack) {
   for (const Course course : {Course::Rising, Course::RisingAndFalling, Course::Random})
     EXPECT_EQ(courseFromKey(courseKey(course)), course);

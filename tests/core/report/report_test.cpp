@@ -48,6 +48,28 @@ TEST(Report, SaysWhatWasPlannedReadAndJudged) {
     EXPECT_THAT(words, HasSubstr(part));
 }
 
+// A first reading that failed and was redone is in its note: a reviewer must see it.
+TEST(Report, PrintsTheNotesOfSteps) {
+  Channel channel = checkedChannel();
+  channel.checks[0].readings[1]->note = "redone; before: -995 µm/m <b>";
+  const Document document = documentOf(channel);
+  EXPECT_THAT(std::string(Words(reportOf(document))),
+              HasSubstr("Step 2, note: redone; before: -995 µm/m <b>"));
+}
+
+TEST(Report, APlanTellsOfOverdueResistorsOnTheDayItIsPrintedAndACheckOnItsOwn) {
+  const auto day = [](int year) { return std::chrono::year(year) / 9 / 1; };
+  Channel channel = checkedChannel();
+  channel.setup.shunts[0].part = {"AF-0104", day(2031), {}};
+  const Document document = documentOf(channel);  // checked on 2031-05-04
+  EXPECT_THAT(std::string(Words(reportOf(document, day(2030)))), Not(HasSubstr("Overdue")));
+  EXPECT_THAT(std::string(Words(reportOf(document, day(2032)))),
+              HasSubstr("Overdue for calibration on 2032-09-01: AF-0104 (shunt R1, due 2031-09-01)."));
+  channel.setup.shunts[0].part.due = day(2030);
+  EXPECT_THAT(std::string(Words(reportOf(documentOf(channel)))),
+              HasSubstr("Overdue for calibration on 2031-05-04"));
+}
+
 TEST(Report, CarriesEveryCautionTheScopeAndRoomForSignatures) {
   const std::string words = Words(reportOf({}));
   for (const std::string& caution : cautions()) EXPECT_THAT(words, HasSubstr(caution));
