@@ -154,13 +154,20 @@ TEST_F(Run, BeginStaysShutWhileJumpersShortTheExcitation) {
   session.reset(wiredDocument({toSignal, toSupply, acrossSupply}));
   EXPECT_TRUE(find("cautionShort")->isVisible());
   EXPECT_TRUE(text("cautionShort").contains("would short the excitation"));
-  EXPECT_TRUE(text("cautionFaults").contains("they join P+ and P-")) << text("cautionFaults");
+  // The review tells what is of a step first; here wiring comes before it.
+  core::Channel mislabelled = *session.channel();
+  mislabelled.setup.sequence[1].label = "-1";
+  session.editChannel("Wrong label", mislabelled);
+  EXPECT_TRUE(text("cautionFaults").contains("\n• ")) << text("cautionFaults");
+  EXPECT_TRUE(text("cautionFaults").section('\n', 0, 0).contains("they join P+ and P-"))
+      << text("cautionFaults");
   tickCautions();
   find<QCheckBox>("acceptFaults")->click();
   EXPECT_FALSE(find<QPushButton>("beginRun")->isEnabled());
   EXPECT_TRUE(text("cautionsLeft").contains("short the excitation"));
   core::Channel channel = *session.channel();
   channel.setup.shunts[0].jumpers = {toSignal, toSupply};
+  channel.setup.sequence[1].label = "+1";
   session.editChannel("Correct", channel);
   EXPECT_FALSE(find("cautionShort")->isVisible());
   EXPECT_TRUE(find<QPushButton>("beginRun")->isEnabled());

@@ -28,8 +28,12 @@ RunFaults faultsOf(const Session& session) {
   RunFaults faults;
   const core::Channel* channel = session.channel();
   if (!channel || !session.evaluation()) return faults;
-  for (const core::Finding& finding :
-       core::review(*channel, *session.evaluation(), *session.document().stock, session.today()))
+  auto findings = core::review(*channel, *session.evaluation(), *session.document().stock, session.today());
+  // The review puts what is of no step last; here only the first few are told, and wrong wiring does damage.
+  std::stable_partition(findings.begin(), findings.end(), [](const core::Finding& finding) {
+    return finding.kind == core::FindingKind::Wiring;
+  });
+  for (const core::Finding& finding : findings)
     if (finding.severity == core::Severity::Fault) faults.sentences << sentenceOf(finding);
   const auto wiring = core::wiringFaults(channel->setup);
   faults.shortsExcitation = std::any_of(wiring.begin(), wiring.end(), isShort);

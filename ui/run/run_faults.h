@@ -12,7 +12,7 @@ namespace ui {
 
 /// What a run of the chosen channel would be led into.
 struct RunFaults {
-  QStringList sentences;          ///< each fault of the review with what to do
+  QStringList sentences;          ///< each fault of the review with what to do, wiring first
   bool shortsExcitation = false;  ///< the jumpers of some shunt would: it must not be run
 };
 
