@@ -165,7 +165,7 @@ std::vector<std::string> wiringCautions() {
       "right, "
       "and the ohmmeter's own voltage cannot harm the input.",
       "Take the ohmmeter off and every jumper out that the next step does not need before you switch the "
-      "excitation on again.",
+      "excitation on again, and let the bridge warm up before you read.",
       "This sheet does not replace local codes. What may be done, and by whom, is decided by the responsible "
       "licensed or authorised person.",
   };
