@@ -5,6 +5,7 @@
 #include <QFileInfo>
 
 #include "core/document/json_reader.h"
+#include "core/units/text.h"
 #include "ui/safe_file.h"
 #include "ui/theme.h"
 
@@ -70,6 +71,12 @@ std::vector<std::string> closedShunts(const core::Setup& setup, std::size_t step
 }
 
 core::Date today() { return ui::toDate(QDate::currentDate()); }
+
+core::Result<core::Date> dayFrom(const std::string& text) {
+  if (text.empty()) return today();
+  if (const auto day = core::dateFromText(text)) return *day;
+  return core::Error{"--today", core::inQuotes(text) + " is no date", "Write it as 2026-05-11"};
+}
 
 std::string joined(const std::vector<std::string>& words, const std::string& between) {
   std::string text;

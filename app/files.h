@@ -37,6 +37,8 @@ std::vector<std::string> closedShunts(const core::Setup& setup, std::size_t step
 
 /// The day that due dates are compared with where no other is given: the computer's.
 core::Date today();
+/// What --today says; nothing: the computer's day. Fails for text that is no day.
+core::Result<core::Date> dayFrom(const std::string& text);
 
 std::string joined(const std::vector<std::string>& words, const std::string& between);
 /// `words` between commas, the first twelve when there are more.

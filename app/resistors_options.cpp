@@ -193,12 +193,6 @@ core::Result<std::vector<core::Candidate>> fittedOf(const ResistorOptions& optio
   return fitted;
 }
 
-core::Result<core::Date> dayOf(const ResistorOptions& options) {
-  if (options.today.empty()) return today();
-  if (const auto day = core::dateFromText(options.today)) return *day;
-  return core::Error{"--today", core::inQuotes(options.today) + " is no date", "Write it as 2026-05-11"};
-}
-
 core::Result<const core::Channel*> oneChannel(const core::Document& document, const std::string& name) {
   const auto chosen = channelsNamed(document, name);
   if (!chosen) return chosen.error();
@@ -212,7 +206,7 @@ core::Result<const core::Channel*> oneChannel(const core::Document& document, co
 
 core::Result<AskedResistors> askedOf(const ResistorOptions& options, const core::Document& document) {
   AskedResistors asked;
-  const auto day = dayOf(options);
+  const auto day = dayFrom(options.today);
   if (!day) return day.error();
   asked.day = *day;
   const auto channel = oneChannel(document, options.channel);

@@ -17,12 +17,6 @@ struct Options {
   bool json = false;
 };
 
-core::Result<core::Date> dayOf(const Options& options) {
-  if (options.today.empty()) return today();
-  if (const auto day = core::dateFromText(options.today)) return *day;
-  return core::Error{"--today", "\"" + options.today + "\" is no date", "Write it as 2026-05-11"};
-}
-
 Json findingJson(const core::Setup& setup, const core::Finding& finding) {
   Json json{{"kind", core::findingKindKey(finding.kind)},
             {"severity", core::severityWord(finding.severity)},
@@ -52,7 +46,7 @@ std::string findingLine(const core::Channel& channel, const core::Finding& findi
 }
 
 int review(const Options& options) {
-  const auto day = dayOf(options);
+  const auto day = dayFrom(options.today);
   if (!day) return fail(day.error());
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
