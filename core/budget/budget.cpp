@@ -213,11 +213,16 @@ class Combination {
     }
   }
 
-  StepUncertainty ofStep(Scope scope, std::size_t step, double value) const {
+  Result<StepUncertainty> ofStep(Scope scope, std::size_t step, double value) const {
     const auto c = m_budget.sensitivities(scope, step);
     StepUncertainty result;
     result.value = value;
     result.standard = combinedUncertainty(c, m_u, m_pairs);
+    bool finite = std::isfinite(result.standard);
+    for (std::size_t k = 0; k < m_u.size(); ++k) finite = finite && std::isfinite(c[k] * m_u[k]);
+    if (!finite)
+      return Error{"step " + std::to_string(step + 1), "its uncertainty is beyond any number",
+                   "Look for a value of the plan that is far out of range"};
     if (m_finite) addDegreesOfFreedom(c, result);
     result.coverageFactor = coverageFactorFor(m_setup.decision.coverage, result.dof);
     result.expanded = result.coverageFactor * result.standard;

@@ -136,7 +136,7 @@ double combinedUncertainty(std::span<const double> sensitivities, std::span<cons
 
 std::optional<double> effectiveDegreesOfFreedom(std::span<const double> contributions,
                                                 std::span<const std::optional<double>> dof) {
-  assert(contributions.size() == dof.size());
+  assert(contributions.size() == dof.size() && allFinite(contributions));
   // In units of the largest, since fourth powers of small numbers vanish.
   double largest = 0;
   for (double c : contributions) largest = std::max(largest, std::abs(c));
@@ -149,7 +149,8 @@ std::optional<double> effectiveDegreesOfFreedom(std::span<const double> contribu
     inverse += share * share / *dof[k];
   }
   if (inverse == 0) return std::nullopt;
-  return 1 / inverse;
+  return std::max(1 / inverse,
+                  std::numeric_limits<double>::min());  // of next to none the inverse is infinite
 }
 
 double coverageFactorFor(double coverage, const std::optional<double>& dof) {

@@ -93,6 +93,8 @@ TEST(EffectiveDegreesOfFreedom, AreInfiniteWhereNoFiniteInputContributes) {
   EXPECT_FALSE(effectiveDegreesOfFreedom(Numbers{1, 0}, Dofs{{}, 3}));
   EXPECT_FALSE(effectiveDegreesOfFreedom(Numbers{0, 0}, Dofs{4, 3}));
   EXPECT_FALSE(effectiveDegreesOfFreedom(Numbers{}, Dofs{}));
+  // Next to none, so that the sum overflows: still above zero, which coverageFactorFor counts on.
+  EXPECT_GT(effectiveDegreesOfFreedom(Numbers{1, 1}, Dofs{1e-310, 1e-310}).value(), 0);
 }
 
 TEST(EffectiveDegreesOfFreedom, DoNotDependOnTheUnit) {
