@@ -25,6 +25,7 @@
 #include "ui/check_bar.h"
 #include "ui/document_file.h"
 #include "ui/outcome_view.h"
+#include "ui/parts.h"
 #include "ui/run/guided_run.h"
 #include "ui/sequence_pane.h"
 #include "ui/setup_form.h"
@@ -188,10 +189,8 @@ void MainWindow::buildPages() {
 
 /// A page with its name and the way back above it.
 QWidget* MainWindow::pageFrame(const QString& name, QWidget* page) {
-  auto* back = new QToolButton;
-  back->setObjectName(page->objectName() + "Back");
-  back->setText(tr("Back to the views"));
-  back->setToolTip(tr("Bridge, Outcome and Sequence again (Alt+0)"));
+  auto* back = toolButton(page->objectName() + "Back", tr("Back to the views"),
+                          tr("Bridge, Outcome and Sequence again (Alt+0)"));
   connect(back, &QToolButton::clicked, this, [this] { enlarge(nullptr); });
   return named(name, page, back);
 }
@@ -219,7 +218,8 @@ void MainWindow::enlarge(QWidget* view) {
 }
 
 void MainWindow::showPage(QWidget* page) {
-  leavePage();
+  // Back at the run, what was said of leaving it is out of date.
+  page == m_run ? warn({}) : leavePage();
   m_left->show();
   m_area->setCurrentWidget(page->parentWidget());
   page->setFocus();

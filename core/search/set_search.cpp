@@ -9,11 +9,11 @@
 #include <map>
 #include <mutex>
 #include <optional>
-#include <system_error>
 #include <thread>
 #include <tuple>
 
 #include "core/search/box_bound.h"
+#include "core/units/threads.h"
 
 namespace core {
 namespace {
@@ -262,18 +262,6 @@ class Searcher {
   double m_closed = 0, m_reported = 0;
   int m_silent = 0;
 };
-
-/// Does `work(0)` here and `work(1)` ... on threads of their own; fewer where the system gives no more.
-template <class Work>
-void onThreads(unsigned count, const Work& work) {
-  std::vector<std::jthread> threads;
-  threads.reserve(count);
-  try {
-    for (unsigned k = 1; k < count; ++k) threads.emplace_back([&work, k] { work(k); });
-  } catch (const std::system_error&) {
-  }
-  work(0);
-}
 
 /// Good sets to begin with: from spread starting points, one position after another is given its best kind.
 class Start {

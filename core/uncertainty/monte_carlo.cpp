@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/uncertainty/monte_carlo.h"
+#include "core/units/threads.h"
 
 #include <algorithm>
 #include <array>
@@ -13,7 +14,6 @@
 #include <new>
 #include <span>
 #include <string>
-#include <system_error>
 #include <thread>
 
 namespace core {
@@ -122,19 +122,6 @@ Histogram histogramOf(std::span<const double> values, double mean, double u) {
     ++histogram.counts[static_cast<std::size_t>(step)];
   }
   return histogram;
-}
-
-/// Does `work(0)` here and `work(1)`, `work(2)` ... on threads of their own. Where the system gives no more
-/// threads, fewer do it all.
-template <class Work>
-void onThreads(unsigned count, const Work& work) {
-  std::vector<std::jthread> threads;
-  threads.reserve(count);
-  try {
-    for (unsigned k = 1; k < count; ++k) threads.emplace_back([&work, k] { work(k); });
-  } catch (const std::system_error&) {
-  }
-  work(0);
 }
 
 Error tooManyTrials(std::size_t trials) {

@@ -225,6 +225,10 @@ TEST_F(DemoWindow, ARunThatIsLeftUnderWayIsNotForgotten) {
   EXPECT_TRUE(run->isUnderWay());
   trigger("viewAll");
   EXPECT_TRUE(warned().contains("shunts may still be closed")) << warned();
+  for (int again = 0; again < 2; ++again) {
+    trigger("prepareRun");
+    EXPECT_EQ(warned(), "");
+  }
 }
 
 TEST_F(DemoWindow, AResistorOverdueForCalibrationIsToldInBridgeAndOutcome) {

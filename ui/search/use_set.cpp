@@ -10,7 +10,6 @@
 #include "core/document/apply.h"
 #include "core/document/edits.h"
 #include "core/plan/pattern.h"
-#include "core/plan/settling.h"
 #include "core/units/notation.h"
 
 namespace ui {
@@ -147,14 +146,6 @@ class Placing {
   std::set<std::size_t> m_taken;  ///< shunts that are one of the resistors
 };
 
-/// Those of the first step; of none what the filter asks for.
-core::StepTimes timesOfNewSteps(const core::Setup& setup) {
-  if (!setup.sequence.empty()) return {setup.sequence.front().settle, setup.sequence.front().hold};
-  const auto least = core::leastTimes(setup.acquisition);
-  const core::Step usual;
-  return least ? *least : core::StepTimes{usual.settle, usual.hold};
-}
-
 /// The same resistors at other places are other shunts, so nothing that was read before stays.
 Channel withoutPlan(Channel channel) {
   channel = core::withSequence(std::move(channel), {});
@@ -192,7 +183,7 @@ core::Candidate candidateOfShunt(const core::Setup& setup, std::size_t shunt) {
 core::Channel withSet(core::Channel channel, const core::Stock& stock, const core::ResistorSearch& search,
                       const core::ResistorSet& set, bool replace) {
   const core::Setup before = channel.setup;
-  const core::StepTimes times = timesOfNewSteps(before);
+  const core::StepTimes times = core::timesOf(before);
   if (replace) channel = withoutPlan(std::move(channel));
   Placing placing(std::move(channel), before, stock, search, set);
   placing.placeSide(true);
