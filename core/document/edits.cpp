@@ -6,7 +6,6 @@
 #include <utility>
 
 #include "core/document/carried_names.h"
-#include "core/plan/pattern.h"
 
 namespace core {
 namespace {
@@ -211,11 +210,6 @@ bool dropsReadings(const Channel& channel, const std::vector<Step>& sequence) {
     return !check.closedWith && std::any_of(check.readings.begin(), check.readings.end(),
                                             [](const auto& reading) { return reading.has_value(); });
   });
-}
-
-Channel withTwoSidedSequence(Channel channel, Duration hold) {
-  std::vector<Step> sequence = layOut({}, levelsOfShunts(channel.setup), Step{}.settle, hold);
-  return withSequence(std::move(channel), std::move(sequence));
 }
 
 std::string usualCheckName(const Channel& channel) {

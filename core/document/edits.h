@@ -54,10 +54,6 @@ Channel withStepMoved(Channel channel, std::size_t from, std::size_t to);
 Channel withSequence(Channel channel, std::vector<Step> sequence);
 /// Whether `withSequence` would drop a reading.
 bool dropsReadings(const Channel& channel, const std::vector<Step>& sequence);
-/// The usual two-sided sequence from the channel's shunts, one closed at a time: zero, those of
-/// positive polarity rising, zero, those of negative polarity rising in magnitude, zero. Shunts
-/// that cannot be predicted are left out. Readings of open checks as `withSequence` says.
-Channel withTwoSidedSequence(Channel channel, Duration hold);
 
 /// What the channel's next check is usually called: "pre-test", "post-test", then "check 3" and so on.
 std::string usualCheckName(const Channel& channel);

@@ -5,6 +5,7 @@
 
 #include "core/document/edits.h"
 #include "core/plan/prediction.h"
+#include "tests/support/two_sided.h"
 
 namespace sample {
 

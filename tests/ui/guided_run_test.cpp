@@ -19,6 +19,7 @@
 #include "core/document/json_writer.h"
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
+#include "tests/support/two_sided.h"
 #include "ui/run/reading_text.h"
 #include "ui/run/run_faults.h"
 #include "ui/run/run_strip.h"
@@ -115,7 +116,7 @@ core::Document wiredDocument(const std::vector<core::Jumper>& jumpers) {
       {{"J1", "E"}, core::Node::SMinus},        {{"J2", "1"}, core::ResistorEnd{"R1", 1}},
       {{"J3", "1"}, core::ResistorEnd{"R1", 2}}};
   channel.setup.shunts[0].jumpers = jumpers;
-  channel = core::withTwoSidedSequence(channel, core::Duration(2));
+  channel = sample::withTwoSidedSequence(channel, core::Duration(2));
   return sample::documentOf({core::withCheckAdded(channel, {})});
 }
 

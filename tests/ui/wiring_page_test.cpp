@@ -20,6 +20,7 @@
 #include "core/document/wiring_edits.h"
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
+#include "tests/support/two_sided.h"
 #include "ui/wiring/wiring_drawing.h"
 
 namespace ui {
@@ -33,7 +34,7 @@ core::Channel oneResistor() {
   core::Channel channel = sample::nineStepChannel();
   while (channel.setup.shunts.size() > 2) channel = core::withShuntRemoved(channel, 2);
   for (core::Shunt& shunt : channel.setup.shunts) shunt.part.id = "S-7";
-  return core::withTwoSidedSequence(channel, core::Duration(2));
+  return sample::withTwoSidedSequence(channel, core::Duration(2));
 }
 
 /// P-, S- and, apart from each other, both ends of the resistor; the places of arm 2.

@@ -6,6 +6,7 @@
 #include <map>
 
 #include "tests/support/sample_channel.h"
+#include "tests/support/two_sided.h"
 
 namespace core {
 namespace {
@@ -29,16 +30,16 @@ TEST(Edits, TwoSidedSequenceRisesInMagnitudeOnEachSideAndReturnsToZero) {
 TEST(Edits, TwoSidedSequenceLeavesOutWhatCannotBePredicted) {
   Channel channel = sample::nineStepChannel();
   channel.setup.shunts[0].b = channel.setup.shunts[0].a;  // across one node
-  EXPECT_EQ(withTwoSidedSequence(channel, 1.0_s).setup.sequence.size(), 8u);
+  EXPECT_EQ(sample::withTwoSidedSequence(channel, 1.0_s).setup.sequence.size(), 8u);
 }
 
 TEST(Edits, TwoSidedSequenceKeepsReadingsWhenItClosesTheSameShuntsAgain) {
   Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
   const auto readings = channel.checks[0].readings;
-  channel = withTwoSidedSequence(channel, 3.0_s);
+  channel = sample::withTwoSidedSequence(channel, 3.0_s);
   EXPECT_EQ(channel.checks[0].readings, readings);
   EXPECT_EQ(channel.setup.sequence[0].hold, 3.0_s);
-  channel = withTwoSidedSequence(withShuntRemoved(channel, 0), 3.0_s);
+  channel = sample::withTwoSidedSequence(withShuntRemoved(channel, 0), 3.0_s);
   EXPECT_FALSE(channel.checks[0].readings[0]);
 }
 
@@ -223,7 +224,7 @@ TEST(Edits, AClosedCheckKeepsItsSetUpAndReadings) {
   const Check closed = channel.checks[0];
   channel = withStepRemoved(channel, 0);
   channel = withShuntRemoved(channel, 0);
-  channel = withTwoSidedSequence(channel, 1.0_s);
+  channel = sample::withTwoSidedSequence(channel, 1.0_s);
   channel.setup.bridge.gauge.factor = 2.1;
   EXPECT_EQ(channel.checks[0], closed);
   EXPECT_EQ(setupOf(channel, channel.checks[0]).sequence.size(), 9u);

@@ -9,6 +9,7 @@
 #include "core/review/review.h"
 #include "core/wiring/wiring_rules.h"
 #include "tests/support/setups.h"
+#include "tests/support/two_sided.h"
 
 namespace core {
 namespace {
@@ -31,7 +32,7 @@ Channel wired() {
                                   Node::Arm2Begin, Node::Arm2End);
   channel.setup.wiring = usualWiring(channel.setup);
   channel.setup.shunts[0].jumpers = *jumpersFor(channel.setup, 0);
-  return withTwoSidedSequence(channel, 2.0_s);
+  return sample::withTwoSidedSequence(channel, 2.0_s);
 }
 
 PinName pinOf(const Channel& channel, Node node) {
