@@ -59,7 +59,7 @@ int levels(const Options& options) {
   const auto index = columnNamed(*recording, options.column);
   if (!index) return fail(index.error());
   const core::Column& column = recording->columns[*index];
-  const auto found = core::findLevels(recording->time_s, column.values, {});
+  const auto found = core::findLevels(recording->time, column.values, {});
   if (!found) return fail(inFile(options.recording, found.error()));
   return options.json ? print(levelsJson(column, *found), AllPass)
                       : print(levelsText(column, *found), AllPass);

@@ -5,8 +5,8 @@
 
 #include "app/files.h"
 #include "core/recording/file_bytes.h"
-#include "core/recording/text_heading.h"
-#include "core/recording/text_table.h"
+#include "core/recording/text/text_heading.h"
+#include "core/recording/text/text_table.h"
 
 namespace app {
 namespace {

@@ -7,7 +7,7 @@
 #include "app/output.h"
 #include "core/assess/match_levels.h"
 #include "core/document/edits.h"
-#include "core/recording/delimited_text.h"
+#include "core/recording/text/delimited_text.h"
 
 namespace app {
 namespace {
@@ -101,7 +101,7 @@ core::Result<core::Channel> withCheckFrom(const core::Channel& channel, const co
   };
   if (const auto same = core::requireReadingUnit(channel.setup.instrument, source.unit); !same)
     return placed(same.error());
-  const auto levels = core::findLevels(recording.time_s, source.values, {});
+  const auto levels = core::findLevels(recording.time, source.values);
   if (!levels) return placed(levels.error());
   auto readings = core::readingsFromLevels(channel.setup, *levels);
   if (!readings) return placed(readings.error());

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "core/document/document.h"
-#include "core/recording/levels.h"
+#include "core/levels/levels.h"
 #include "core/recording/recording.h"
 
 // Recordings as the command line names them, and checks made from them.

@@ -26,10 +26,13 @@
 #include "ui/document_file.h"
 #include "ui/outcome_view.h"
 #include "ui/parts.h"
+#include "ui/recording/recording_store.h"
+#include "ui/recording/watch_page.h"
 #include "ui/run/guided_run.h"
 #include "ui/sequence_pane.h"
 #include "ui/setup_form.h"
 #include "ui/stock/stock_page.h"
+#include "ui/strip/strip_view.h"
 #include "ui/theme.h"
 #include "ui/wiring/ohmmeter_page.h"
 #include "ui/wiring/wiring_page.h"
@@ -139,6 +142,10 @@ void MainWindow::buildViews() {
   m_rows = new QSplitter(Qt::Vertical);
   m_rows->addWidget(m_top);
   m_rows->addWidget(m_sequence);
+  m_recordings = new RecordingStore(this);
+  m_strip = new StripView(m_session, *m_recordings);
+  m_stripFrame = named(tr("Recording"), m_strip);
+  m_rows->addWidget(m_stripFrame);
   m_columns = new QSplitter(Qt::Horizontal);
   m_columns->addWidget(leftColumn());
   buildPages();
@@ -154,10 +161,11 @@ void MainWindow::buildViews() {
   resetLayout();
   connect(m_setup, &SetupForm::refused, this, &MainWindow::warn);
   connect(m_sequence, &SequencePane::refused, this, &MainWindow::warn);
+  connect(m_strip, &StripView::refused, this, &MainWindow::warn);
   connect(m_sequence, &SequencePane::patternWanted, this, &MainWindow::layOutSequence);
   connect(m_sequence, &SequencePane::resistorsWanted, this, &MainWindow::chooseResistors);
   connect(m_sequence, &SequencePane::runWanted, this, [this] { showPage(m_run); });
-  connect(&m_sequence->checks(), &CheckBar::recordingWanted, this, &MainWindow::takeRecording);
+  connect(&m_sequence->checks(), &CheckBar::recordingWanted, this, [this] { takeRecording(); });
   connect(m_bridge, &BridgeView::partActivated, this, [this](const BridgePart& part) {
     if (part.kind == BridgePart::Kind::Arm) m_setup->focusField(QString("arm%1").arg(part.index + 1));
     if (part.kind == BridgePart::Kind::Lead) m_setup->focusField(QString("lead%1").arg(part.index));
@@ -172,18 +180,23 @@ void MainWindow::buildPages() {
   m_ohmmeter = new OhmmeterPage(m_session);
   m_stock = new StockPage(m_session);
   m_run = new GuidedRun(m_session);
+  m_watch = new WatchPage(m_session, *m_recordings);
   m_area = new QStackedWidget;
   m_area->addWidget(m_rows);
   m_area->addWidget(pageFrame(tr("Wiring"), m_wiring));
   m_area->addWidget(pageFrame(tr("Ohmmeter"), m_ohmmeter));
   m_area->addWidget(pageFrame(tr("Resistor stock"), m_stock));
   m_area->addWidget(pageFrame(tr("Guided run"), m_run));
+  m_area->addWidget(pageFrame(tr("Watched recordings"), m_watch));
   connect(m_wiring, &WiringPage::refused, this, &MainWindow::warn);
   connect(m_ohmmeter, &OhmmeterPage::refused, this, &MainWindow::warn);
   connect(m_stock, &StockPage::refused, this, &MainWindow::warn);
   connect(m_wiring, &WiringPage::said, this, &MainWindow::say);
   connect(m_ohmmeter, &OhmmeterPage::said, this, &MainWindow::say);
   connect(m_run, &GuidedRun::refused, this, &MainWindow::warn);
+  connect(m_watch, &WatchPage::refused, this, &MainWindow::warn);
+  connect(m_watch, &WatchPage::said, this, &MainWindow::say);
+  connect(m_watch, &WatchPage::importWanted, this, [this](const QString& path) { takeRecording(path); });
   connect(m_run, &GuidedRun::finished, this, [this] { enlarge(nullptr); });
 }
 
@@ -200,7 +213,7 @@ void MainWindow::resetLayout() {
   const int right = width() - column;
   m_columns->setSizes({column, right});
   m_left->setSizes({height() * 36 / 100, height() * 64 / 100});
-  m_rows->setSizes({height() * 60 / 100, height() * 40 / 100});
+  m_rows->setSizes({height() * 48 / 100, height() * 28 / 100, height() * 24 / 100});
   m_top->setSizes({right / 2, right / 2});
 }
 
@@ -212,9 +225,19 @@ void MainWindow::enlarge(QWidget* view) {
   show(m_left, all);
   show(m_top->widget(0), all || view == m_bridge);
   show(m_top->widget(1), all || view == m_outcome);
-  show(m_top, all || view != m_sequence);
+  show(m_top, all || view == m_bridge || view == m_outcome);
   show(m_sequence, all || view == m_sequence);
+  m_enlarged = view;
+  followStrip();
   if (view) view->setFocus();
+}
+
+/// The strip shows where there is a recording to show and the user has not put it away.
+void MainWindow::followStrip() {
+  if (!m_showStrip) return;  // the menus are not built yet
+  const bool hasRecording = m_session.check() && m_session.check()->recording;
+  const bool beside = !m_enlarged && m_showStrip->isChecked() && hasRecording;
+  m_stripFrame->setVisible(beside || m_enlarged == m_strip);
 }
 
 void MainWindow::showPage(QWidget* page) {
@@ -264,6 +287,7 @@ void MainWindow::warn(const QString& sentence) {
 }
 
 void MainWindow::refresh() {
+  followStrip();
   const QString file = m_path.isEmpty() ? (m_unsavedTitle.isEmpty() ? tr("untitled") : m_unsavedTitle)
                                         : QFileInfo(m_path).fileName();
   // "[*]" in a file's name would be taken for the mark itself.
@@ -290,6 +314,8 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 
 void MainWindow::dropEvent(QDropEvent* event) {
   const QString path = event->mimeData()->urls().first().toLocalFile();
+  // What is no document is taken for a recording; the import page says so when it is none.
+  if (QFileInfo(path).suffix() != documentSuffix) return takeRecording(path);
   if (mayDiscard()) openFile(path);
 }
 

@@ -17,16 +17,19 @@ class ChannelList;
 class GuidedRun;
 class OhmmeterPage;
 class OutcomeView;
+class RecordingStore;
 class SequencePane;
 class SetupForm;
 class SheetView;
 class StockPage;
+class StripView;
+class WatchPage;
 class WiringPage;
 
 /// The one window: channels and set-up at the left, the views Bridge, Outcome and Sequence in
-/// splitters. Each view fills the whole area at Alt+1, Alt+2, Alt+3, the sequence's budget and review at
-/// Alt+4 and Alt+5. Stock, wiring, ohmmeter and guided run are pages in place of the three views (Alt+6 to
-/// Alt+9). Alt+0 shows the views again.
+/// splitters, the recording strip under the Sequence (Alt+R). Each view fills the whole area at Alt+1, Alt+2,
+/// Alt+3, the sequence's budget and review at Alt+4 and Alt+5. Stock, wiring, ohmmeter and guided run are
+/// pages in place of the three views (Alt+6 to Alt+9). Alt+0 shows the views again.
 class MainWindow : public QMainWindow {
   Q_OBJECT
 
@@ -86,7 +89,9 @@ class MainWindow : public QMainWindow {
   void tellWritten(const QString& path, const core::Result<void>& written, const QString& otherwise);
   bool mayDiscard();
   void editDetails();
-  void takeRecording();
+  void takeRecording(const QString& path = {});
+  void setPath(const QString& path);
+  void followStrip();
   void addChannel();
   void duplicateChannel();
   void removeChannel();
@@ -116,6 +121,12 @@ class MainWindow : public QMainWindow {
   OhmmeterPage* m_ohmmeter = nullptr;
   StockPage* m_stock = nullptr;
   GuidedRun* m_run = nullptr;
+  RecordingStore* m_recordings = nullptr;
+  StripView* m_strip = nullptr;
+  QWidget* m_stripFrame = nullptr;
+  WatchPage* m_watch = nullptr;
+  QAction* m_showStrip = nullptr;
+  QWidget* m_enlarged = nullptr;  ///< the view that fills the area; none: all
   QStackedWidget* m_area = nullptr;
   QSplitter* m_columns = nullptr;
   QSplitter* m_left = nullptr;

@@ -11,7 +11,9 @@
 #include "core/report/csv.h"
 #include "ui/document_file.h"
 #include "ui/main_window.h"
-#include "ui/recording_dialog.h"
+#include "ui/recording/recording_dialog.h"
+#include "ui/recording/recording_store.h"
+#include "ui/recording/watch_page.h"
 #include "ui/report_pdf.h"
 #include "ui/safe_file.h"
 #include "ui/theme.h"
@@ -38,9 +40,15 @@ bool MainWindow::mayDiscard() {
   return answer == QMessageBox::Discard;
 }
 
+void MainWindow::setPath(const QString& path) {
+  m_path = path;
+  m_recordings->setFolder(path.isEmpty() ? QString() : QFileInfo(path).path());
+  m_watch->setDocumentPath(path);
+}
+
 void MainWindow::newDocument() {
   if (!mayDiscard()) return;
-  m_path.clear();
+  setPath({});
   m_unsavedTitle.clear();
   m_session.reset({});
   say(tr("Empty document. Add a channel to begin."));
@@ -59,7 +67,7 @@ bool MainWindow::openFile(const QString& path) {
     warn(tr("Not opened: %1").arg(toText(document.error())));
     return false;
   }
-  m_path = QFileInfo(path).absoluteFilePath();
+  setPath(QFileInfo(path).absoluteFilePath());
   m_session.reset(*std::move(document));
   rememberDocument(m_path);
   say(tr("Opened %1.").arg(QFileInfo(m_path).fileName()));
@@ -67,7 +75,7 @@ bool MainWindow::openFile(const QString& path) {
 }
 
 void MainWindow::showAsUnsaved(const QString& title) {
-  m_path.clear();
+  setPath({});
   m_unsavedTitle = title;
   refresh();
 }
@@ -85,7 +93,7 @@ bool MainWindow::saveAs(const QString& path) {
     warn(tr("Not saved: %1").arg(toText(saved.error())));
     return false;
   }
-  m_path = QFileInfo(path).absoluteFilePath();
+  setPath(QFileInfo(path).absoluteFilePath());
   m_session.history().setClean();
   rememberDocument(m_path);
   refresh();
@@ -142,9 +150,10 @@ void MainWindow::exportNetlist() {
               tr("No netlist: %1"));
 }
 
-void MainWindow::takeRecording() {
+void MainWindow::takeRecording(const QString& path) {
   if (!m_session.channel()) return warn(tr("There is no channel yet: add a channel first."));
   RecordingDialog dialog(m_session, m_path, this);
+  if (!path.isEmpty()) dialog.readFile(path);
   if (dialog.exec() == QDialog::Accepted)
     say(tr("Took readings for %1 of %2 channels.")
             .arg(QString::number(dialog.taken()), QString::number(m_session.document().channels.size())));

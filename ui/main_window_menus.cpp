@@ -14,10 +14,12 @@
 #include "ui/main_window.h"
 #include "ui/outcome_view.h"
 #include "ui/pattern/pattern_dialog.h"
+#include "ui/recording/watch_page.h"
 #include "ui/run/guided_run.h"
 #include "ui/search/search_dialog.h"
 #include "ui/sequence_pane.h"
 #include "ui/stock/stock_page.h"
+#include "ui/strip/strip_view.h"
 #include "ui/text_form_dialog.h"
 #include "ui/theme.h"
 #include "ui/wiring/ohmmeter_page.h"
@@ -125,6 +127,8 @@ void MainWindow::buildCheckMenu() {
   CheckBar& checks = m_sequence->checks();
   addAction(menu, "checkAdd", tr("&New check"), tr("Ctrl+K"), [&checks] { checks.addCheck(); });
   addAction(menu, "checkRecording", tr("From &recording…"), tr("Ctrl+R"), [this] { takeRecording(); });
+  addAction(menu, "checkWatch", tr("&Watch for recordings"), tr("Ctrl+Shift+W"),
+            [this] { showPage(m_watch); });
   addAction(menu, "checkDetails", tr("&Details of the check…"), {}, [&checks] { checks.editDetails(); });
   addAction(menu, "checkClose", tr("&Close or reopen check"), {}, [&checks] { checks.closeOrReopen(); });
   addAction(menu, "checkRemove", tr("Re&move check"), {}, [&checks] { checks.removeCheck(); });
@@ -148,10 +152,15 @@ void MainWindow::buildViewMenu() {
     enlarge(m_sequence);
   });
   addAction(menu, "viewOutcome", tr("Only &Outcome"), tr("Alt+3"), [this] { enlarge(m_outcome); });
+  addAction(menu, "viewRecording", tr("Only &Recording"), tr("Alt+R"), [this] { enlarge(m_strip); });
   addAction(menu, "viewBudget", tr("Only B&udget"), tr("Alt+4"), [this] {
     m_sequence->showBudget();
     enlarge(m_sequence);
   });
+  m_showStrip = addAction(menu, "viewStrip", tr("Recording &strip under the Sequence"), tr("Ctrl+L"),
+                          [this] { followStrip(); });
+  m_showStrip->setCheckable(true);
+  m_showStrip->setChecked(true);
   menu->addSeparator();
   addAction(menu, "viewLight", tr("&Light colours"), {}, [] { QApplication::setPalette(lightPalette()); });
   addAction(menu, "viewDark", tr("&Dark colours"), {}, [] { QApplication::setPalette(darkPalette()); });

@@ -29,6 +29,8 @@ struct RecordingReference {
   std::uint64_t size_bytes = 0;
   std::string sha256;  ///< 64 lower-case hexadecimal digits
   std::string column;  ///< the column that was read
+  std::string readAs =
+      {};  ///< what the user decided about the file's layout (textOf(LayoutChoices)); mostly empty
 
   friend bool operator==(const RecordingReference&, const RecordingReference&) = default;
 };
@@ -44,7 +46,9 @@ struct Check {
   std::string remark;
   std::optional<RecordingReference> recording;
   std::vector<std::optional<Measured>> readings;  ///< one a step
-  std::shared_ptr<const Setup> closedWith;        ///< none while the check is open
+  /// Levels of the recording that are no reading, in the order of time: each has its begin and end.
+  std::vector<Measured> otherLevels = {};
+  std::shared_ptr<const Setup> closedWith = {};  ///< none while the check is open
 
   friend bool operator==(const Check&, const Check&) = default;
 };

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "core/assess/check.h"
-#include "core/recording/levels.h"
+#include "core/levels/levels.h"
 
 namespace core {
 

@@ -19,6 +19,7 @@ struct Channel {
   Setup setup;
   std::vector<Check> checks;                 ///< in the order they were made
   std::vector<OhmReading> ohmReadings = {};  ///< at most one of each pair of points in each state
+  std::string recordingColumn = {};  ///< its column in recordings; empty: the one of the channel's name
 
   friend bool operator==(const Channel&, const Channel&) = default;
 };

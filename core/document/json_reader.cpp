@@ -36,7 +36,11 @@ std::optional<Measured> readMeasured(const JsonPlace& at) {
 Check readCheck(const JsonPlace& at, const Setup& channelSetup, JsonNames& names) {
   const JsonFields in(at, {"name", "date", "person", "remark", "recording", "readings", "closed_with"});
   names.add(in.at("name"), "check");
-  Check check{in.text("name"), in.text("date"), in.text("person"), in.text("remark"), {}, {}, {}};
+  Check check;
+  check.name = in.text("name");
+  check.date = in.text("date");
+  check.person = in.text("person");
+  check.remark = in.text("remark");
   if (in.has("recording")) check.recording = readRecording(in.at("recording"));
   check.readings = readList<std::optional<Measured>>(in.at("readings"), readMeasured);
   if (in.has("closed_with"))

@@ -9,7 +9,7 @@
 #include <cerrno>
 #include <system_error>
 
-#include "core/recording/text_table.h"
+#include "core/recording/text/text_table.h"
 #include "core/units/progress.h"
 
 namespace core {

@@ -14,8 +14,8 @@
 #include "core/document/json_writer.h"
 #include "core/evaluate/comparison.h"
 #include "core/plan/settling.h"
-#include "core/recording/delimited_text.h"
-#include "core/recording/levels.h"
+#include "core/recording/text/delimited_text.h"
+#include "core/levels/levels.h"
 #include "core/wiring/wiring_rules.h"
 
 namespace core {
@@ -200,7 +200,7 @@ TEST(Examples, ReadingsOfTheDemoAreTheLevelsOfItsRecordings) {
       EXPECT_EQ(check.recording->size_bytes, std::filesystem::file_size(folder / check.recording->path));
       for (const Column& column : recording->columns) {
         if (column.name != check.recording->column) continue;
-        const auto levels = findLevels(recording->time_s, column.values, {});
+        const auto levels = findLevels(recording->time, column.values, {});
         ASSERT_TRUE(levels) << levels.error().text();
         ASSERT_EQ(levels->size(), check.readings.size()) << channel->name;
         // Equal to the last bit: a saved double is the same double when read.

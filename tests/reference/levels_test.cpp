@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Segmentation, correlated means and level finding against outside truth. Data, values and sources stand in
 // tests/reference/lines.
-#include "core/recording/levels.h"
+#include "core/levels/levels.h"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
 #include <sstream>
 
-#include "core/recording/segmentation.h"
-#include "core/recording/statistics.h"
+#include "core/levels/segmentation.h"
+#include "core/levels/statistics.h"
 #include "tests/support/csv.h"
 #include "tests/support/digits.h"
 
@@ -108,7 +108,7 @@ TEST(Levels, OfAStepRecordingWithKnownTruth) {
   // pick-up, three spikes); boundaries and settled means stand in its truth table.
   const auto rows = test::readCsv(folder + "plateau_synth_a.csv");
   const auto truth = test::readCsv(folder + "plateau_synth_a_truth.csv");
-  const auto levels = core::findLevels(test::numbers(rows, "t"), test::numbers(rows, "y"));
+  const auto levels = core::findLevels(core::TimeAxis(test::numbers(rows, "t")), test::numbers(rows, "y"));
   ASSERT_TRUE(levels) << levels.error().text();
   ASSERT_EQ(levels->size(), truth.size());
   std::size_t outliers = 0;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/recording_dialog.h"
+#include "ui/recording/recording_dialog.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/delimited_text.h"
+#include "core/recording/text/delimited_text.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -17,12 +17,18 @@ using core::Recording;
 using testing::ElementsAre;
 using testing::HasSubstr;
 
+std::vector<double> times(const Recording& recording) {
+  std::vector<double> list;
+  for (std::size_t k = 0; k < recording.time.size(); ++k) list.push_back(recording.time[k]);
+  return list;
+}
+
 core::Result<Recording> read(std::string_view text) { return core::readDelimitedText(text, "rec.txt"); }
 
 Recording mustRead(std::string_view text) {
   const auto recording = read(text);
   if (!recording) throw std::runtime_error(recording.error().text());
-  for (const auto& column : recording->columns) EXPECT_EQ(column.values.size(), recording->time_s.size());
+  for (const auto& column : recording->columns) EXPECT_EQ(column.values.size(), recording->time.size());
   return *recording;
 }
 
@@ -33,7 +39,7 @@ std::string refusal(std::string_view text) {
 
 TEST(DelimitedText, ReadsCommasWithPoint) {
   const Recording rec = mustRead("Time [s],TP-01 (um/m)\n0.0,1.5\n0.1,-2e3\n");
-  EXPECT_THAT(rec.time_s, ElementsAre(0.0, 0.1));
+  EXPECT_THAT(times(rec), ElementsAre(0.0, 0.1));
   ASSERT_EQ(rec.columns.size(), 1u);
   EXPECT_EQ(rec.columns[0].name, "TP-01");
   EXPECT_EQ(rec.columns[0].unit, "um/m");
@@ -50,7 +56,7 @@ TEST(DelimitedText, ReadsSemicolonsTabsAndBlanksWithPointOrComma) {
   for (const auto& [separator, text] : files) {
     SCOPED_TRACE(std::string(text));
     const Recording rec = mustRead(text);
-    EXPECT_THAT(rec.time_s, ElementsAre(0.0, 0.5));
+    EXPECT_THAT(times(rec), ElementsAre(0.0, 0.5));
     ASSERT_EQ(rec.columns.size(), 2u);
     EXPECT_THAT(rec.columns[0].values, ElementsAre(1.5, -1.0));
     EXPECT_THAT(rec.columns[1].values, ElementsAre(2.0, 3.0));
@@ -65,7 +71,7 @@ TEST(DelimitedText, ReadsEveryLineEndAndAByteOrderMark) {
     EXPECT_THAT(rec.columns[0].values, ElementsAre(1.0, 2.0));
     EXPECT_EQ(rec.linesRead, 4u);
   }
-  EXPECT_THAT(mustRead("t,a\n0,1\n1,2").time_s, ElementsAre(0.0, 1.0));
+  EXPECT_THAT(times(mustRead("t,a\n0,1\n1,2")), ElementsAre(0.0, 1.0));
 }
 
 TEST(DelimitedText, ReadsPreambleNamesAndARowOfUnits) {
@@ -76,7 +82,7 @@ TEST(DelimitedText, ReadsPreambleNamesAndARowOfUnits) {
   EXPECT_EQ(rec.columns[0].name, "Holm; oben");
   EXPECT_EQ(rec.columns[0].unit, "\xC2\xB5m/m");
   EXPECT_EQ(rec.columns[1].unit, "kN");
-  EXPECT_THAT(rec.time_s, ElementsAre(0.0, 0.02));
+  EXPECT_THAT(times(rec), ElementsAre(0.0, 0.02));
   EXPECT_EQ(rec.linesRead, 7u);
 }
 
@@ -87,20 +93,20 @@ TEST(DelimitedText, ReadsACommentedHeading) {
 }
 
 TEST(DelimitedText, TurnsTimeUnitsIntoSeconds) {
-  EXPECT_THAT(mustRead("Time (ms),a\n0,1\n250,2\n").time_s, ElementsAre(0.0, 0.25));
-  EXPECT_THAT(mustRead("time_ms,a\n0,1\n250,2\n").time_s, ElementsAre(0.0, 0.25));
-  EXPECT_THAT(mustRead("Elapsed time,a\nmin,V\n0,1\n2,2\n").time_s, ElementsAre(0.0, 120.0));
+  EXPECT_THAT(times(mustRead("Time (ms),a\n0,1\n250,2\n")), ElementsAre(0.0, 0.25));
+  EXPECT_THAT(times(mustRead("time_ms,a\n0,1\n250,2\n")), ElementsAre(0.0, 0.25));
+  EXPECT_THAT(times(mustRead("Elapsed time,a\nmin,V\n0,1\n2,2\n")), ElementsAre(0.0, 120.0));
 }
 
 TEST(DelimitedText, FindsATimeColumnThatIsNotTheFirst) {
   const Recording rec = mustRead("a,Time [s],b\n7,0,8\n6,1,9\n");
-  EXPECT_THAT(rec.time_s, ElementsAre(0.0, 1.0));
+  EXPECT_THAT(times(rec), ElementsAre(0.0, 1.0));
   ASSERT_EQ(rec.columns.size(), 2u);
   EXPECT_EQ(rec.columns[1].name, "b");
 }
 
 TEST(DelimitedText, TakesARisingFirstColumnForTheTime) {
-  EXPECT_THAT(mustRead("0,5\n1,6\n2.5,5\n").time_s, ElementsAre(0.0, 1.0, 2.5));
+  EXPECT_THAT(times(mustRead("0,5\n1,6\n2.5,5\n")), ElementsAre(0.0, 1.0, 2.5));
   EXPECT_EQ(mustRead("0,5\n1,6\n").columns[0].name, "column 2");
 }
 
@@ -113,15 +119,15 @@ TEST(DelimitedText, AsksForATimeColumnRatherThanGuessing) {
 
 TEST(DelimitedText, MakesTimeFromASampleRateAndKeepsThePlaceOfBadRows) {
   const Recording rec = mustRead("Sample rate: 50 Hz\nstrain\n1.5\nnan\n2.5\n");
-  EXPECT_THAT(rec.time_s, ElementsAre(0.0, 0.04));
+  EXPECT_THAT(times(rec), ElementsAre(0.0, 0.04));
   EXPECT_THAT(rec.columns[0].values, ElementsAre(1.5, 2.5));
-  EXPECT_THAT(mustRead("Abtastrate;0,5 kHz\na;b\n7;1,5\n6;2\n").time_s, ElementsAre(0.0, 0.002));
+  EXPECT_THAT(times(mustRead("Abtastrate;0,5 kHz\na;b\n7;1,5\n6;2\n")), ElementsAre(0.0, 0.002));
 }
 
 TEST(DelimitedText, SkipsCountsAndNamesBadRowsAndNeverMakesThemZero) {
   const Recording rec = mustRead(
       "t,a\n0,1\n1,nan\n2,inf\n3,1e400\n4,1e-400\n5,\n6,x\n7,1,2\n8\n9,0x10\n10,1 000\n11,++1\n12,2\n");
-  EXPECT_THAT(rec.time_s, ElementsAre(0.0, 12.0));
+  EXPECT_THAT(times(rec), ElementsAre(0.0, 12.0));
   EXPECT_THAT(rec.columns[0].values, ElementsAre(1.0, 2.0));
   EXPECT_EQ(rec.linesSkipped, 11u);
   EXPECT_EQ(rec.linesRead, 3u);
@@ -134,7 +140,7 @@ TEST(DelimitedText, SkipsCountsAndNamesBadRowsAndNeverMakesThemZero) {
 
 TEST(DelimitedText, SkipsRowsWhoseTimeRunsBackAndTakesEqualTimes) {
   const Recording rec = mustRead("t,a\n0,1\n2,2\n1,3\n2,4\n3,5\n");
-  EXPECT_THAT(rec.time_s, ElementsAre(0.0, 2.0, 2.0, 3.0));
+  EXPECT_THAT(times(rec), ElementsAre(0.0, 2.0, 2.0, 3.0));
   EXPECT_THAT(rec.columns[0].values, ElementsAre(1.0, 2.0, 4.0, 5.0));
   ASSERT_EQ(rec.skipped.size(), 1u);
   EXPECT_EQ(rec.skipped[0].line, 4u);
@@ -143,7 +149,7 @@ TEST(DelimitedText, SkipsRowsWhoseTimeRunsBackAndTakesEqualTimes) {
 
 TEST(DelimitedText, SkipsTimesThatOverflowInSeconds) {
   const Recording rec = mustRead("t [h],a\n0,1\n1e307,2\n1,3\n");
-  EXPECT_THAT(rec.time_s, ElementsAre(0.0, 3600.0));
+  EXPECT_THAT(times(rec), ElementsAre(0.0, 3600.0));
   EXPECT_EQ(rec.linesSkipped, 1u);
   EXPECT_THAT(refusal("t [h],a\n1e307,2\n"), HasSubstr("no row has a time"));
 }
@@ -236,7 +242,7 @@ TEST_F(DelimitedFile, IsReadFromDisk) {
   std::ofstream(folder / "rec.csv") << "t,a\n0,1\n1,2\n";
   const auto rec = core::readDelimitedFile(folder / "rec.csv");
   ASSERT_TRUE(rec) << rec.error().text();
-  EXPECT_EQ(rec->time_s.size(), 2u);
+  EXPECT_EQ(rec->time.size(), 2u);
 }
 
 TEST_F(DelimitedFile, NamesTheFileAndTheCauseWhenItIsMissing) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/recording_dialog.h"
+#include "ui/recording/recording_dialog.h"
 
 #include <QComboBox>
 #include <QDate>
@@ -24,7 +24,7 @@
 
 #include "core/assess/match_levels.h"
 #include "core/document/edits.h"
-#include "core/recording/delimited_text.h"
+#include "core/recording/text/delimited_text.h"
 #include "ui/quantity_edit.h"
 #include "ui/safe_file.h"
 #include "ui/theme.h"
@@ -217,7 +217,7 @@ void RecordingDialog::startReading(std::optional<std::size_t> columnForChosen) {
       for (const Wanted& w : wanted)
         contents.channels.push_back(
             {w.channel, w.column,
-             core::findLevels(recording.time_s, recording.columns[w.column].values, {}, stop)});
+             core::findLevels(recording.time, recording.columns[w.column].values, {}, stop)});
       contents.sha256 = sha256OfFile(path);
     }
     promise.setProgressValue(100);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/text_table.h"
+#include "core/recording/text/text_table.h"
 
 #include <algorithm>
 #include <array>

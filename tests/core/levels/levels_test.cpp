@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/levels.h"
+#include "core/levels/levels.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -60,7 +60,7 @@ Made made(const Rule& rule, unsigned seed = 1) {
 }
 
 std::vector<Level> levelsOf(const Made& made, const LevelOptions& options = {}) {
-  const auto levels = core::findLevels(made.time_s, made.values, options);
+  const auto levels = core::findLevels(core::TimeAxis(made.time_s), made.values, options);
   if (!levels) throw std::runtime_error(levels.error().text());
   return *levels;
 }
@@ -196,7 +196,7 @@ TEST(Levels, TurnAroundWithTheSignOfTheValues) {
 }
 
 std::string refusal(const std::vector<double>& time_s, const std::vector<double>& values) {
-  const auto levels = core::findLevels(time_s, values);
+  const auto levels = core::findLevels(core::TimeAxis(time_s), values);
   return levels ? "found" : levels.error().text();
 }
 
@@ -211,20 +211,20 @@ TEST(Levels, NameWhatIsWrongWithARecording) {
   EXPECT_THAT(refusal({0, 1, nan}, {1, 2, 3}), HasSubstr("sample 3: the time is not a finite number"));
   EXPECT_THAT(refusal({0, 1, 2}, {1, -1e101, 3}), HasSubstr("sample 2: the value is too large"));
   EXPECT_FALSE(
-      core::findLevels(std::vector<double>{0, 1, 2}, std::vector<double>{1, 2, 3}, {.shortest = 0.0_s}));
+      core::findLevels(core::TimeAxis({0, 1, 2}), std::vector<double>{1, 2, 3}, {.shortest = 0.0_s}));
   EXPECT_THAT(refusal({0, 0.1, 0.2}, {1, 2, 3}), HasSubstr("shorter than the shortest level"));
 }
 
 TEST(Levels, StopWhenAskedAndTellTheirProgress) {
   const Made recording = made({.heights = shuntSteps});
   std::vector<double> shares;
-  ASSERT_TRUE(core::findLevels(recording.time_s, recording.values, {}, {},
+  ASSERT_TRUE(core::findLevels(core::TimeAxis(recording.time_s), recording.values, {}, {},
                                [&](double share) { shares.push_back(share); }));
   EXPECT_TRUE(std::is_sorted(shares.begin(), shares.end()));
   EXPECT_DOUBLE_EQ(shares.back(), 1);
   std::stop_source source;
-  const auto stopped = core::findLevels(recording.time_s, recording.values, {}, source.get_token(),
-                                        [&](double) { source.request_stop(); });
+  const auto stopped = core::findLevels(core::TimeAxis(recording.time_s), recording.values, {},
+                                        source.get_token(), [&](double) { source.request_stop(); });
   ASSERT_FALSE(stopped);
   EXPECT_EQ(stopped.error().what, "cancelled");
 }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/stretch.h"
+#include "core/levels/stretch.h"
 
 #include <algorithm>
 #include <cmath>
 #include <vector>
 
-#include "core/recording/statistics.h"
+#include "core/levels/statistics.h"
 
 namespace core {
 namespace {

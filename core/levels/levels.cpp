@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/levels.h"
+#include "core/levels/levels.h"
 
 #include <algorithm>
 #include <cmath>
 #include <optional>
 
-#include "core/recording/segmentation.h"
-#include "core/recording/statistics.h"
-#include "core/recording/steps.h"
-#include "core/recording/stretch.h"
+#include "core/levels/segmentation.h"
+#include "core/levels/statistics.h"
+#include "core/levels/steps.h"
+#include "core/levels/stretch.h"
 
 namespace core {
 namespace {
@@ -16,7 +16,7 @@ namespace {
 constexpr std::size_t fewSamples = 10;
 constexpr double greatestValue = 1e100;  ///< so that no square overflows
 
-std::optional<Error> faultOfSamples(std::span<const double> time_s, std::span<const double> values,
+std::optional<Error> faultOfSamples(const TimeAxis& time_s, std::span<const double> values,
                                     double shortest_s) {
   if (time_s.size() != values.size()) {
     return Error{"recording",
@@ -36,9 +36,6 @@ std::optional<Error> faultOfSamples(std::span<const double> time_s, std::span<co
   if (time_s.front() == time_s.back()) {
     return Error{"recording", "all times are equal", "Choose the column that holds the time"};
   }
-  if (!(shortest_s > 0)) {
-    return Error{"shortest level", "it must be longer than 0 s", "Give a time such as 0.3 s"};
-  }
   if (time_s.back() - time_s.front() < shortest_s) {
     return Error{"recording", "it is shorter than the shortest level",
                  "Record for longer or allow shorter levels"};
@@ -47,7 +44,7 @@ std::optional<Error> faultOfSamples(std::span<const double> time_s, std::span<co
 }
 
 /// Samples in `duration_s` at the usual spacing of the samples, at least three.
-std::size_t samplesIn(double duration_s, std::span<const double> time_s) {
+std::size_t samplesIn(double duration_s, const TimeAxis& time_s) {
   std::vector<double> spacings;
   for (std::size_t i = 1; i < time_s.size(); ++i) {
     if (time_s[i] > time_s[i - 1]) spacings.push_back(time_s[i] - time_s[i - 1]);
@@ -148,7 +145,7 @@ double uncertaintyOf(const std::vector<double>& samples, const StepNoise& noise)
   return std::max(own, noise.longRun() / std::sqrt(static_cast<double>(samples.size())));
 }
 
-Level levelOf(std::span<const double> time_s, std::span<const double> values, const Stretch& stretch,
+Level levelOf(const TimeAxis& time_s, std::span<const double> values, const Stretch& stretch,
               const StepNoise& noise, double resolution) {
   const std::vector<double> samples = samplesOf(values, stretch, noise);
   Level level;
@@ -156,6 +153,7 @@ Level levelOf(std::span<const double> time_s, std::span<const double> values, co
   level.end_s = time_s[stretch.end - 1];
   level.mean = stretchOf(samples, 0, samples.size()).mean;
   level.stdUncertainty = std::hypot(uncertaintyOf(samples, noise), resolution / std::sqrt(12.0));
+  level.span = {stretch.begin, stretch.end};
   level.samples = samples.size();
   level.outliers = stretch.end - stretch.begin - samples.size();
   const double duration_s = level.end_s - level.begin_s;
@@ -174,14 +172,19 @@ std::vector<std::size_t> stepsOf(const std::vector<double>& values, const std::v
 
 }  // namespace
 
-Result<std::vector<Level>> findLevels(std::span<const double> time_s, std::span<const double> values,
-                                      const LevelOptions& options, std::stop_token stop,
+std::string_view qualityWord(LevelQuality quality) {
+  constexpr std::string_view words[] = {"good", "fair", "poor"};
+  return words[static_cast<std::size_t>(quality)];
+}
+
+Result<std::vector<Level>> findLevels(const TimeAxis& time_s, std::span<const double> values,
+                                      const LevelOptions& options, const std::stop_token& stop,
                                       const Progress& progress) {
   const auto goesOn = [&](double share) {
     if (progress) progress(share);
     return !stop.stop_requested();
   };
-  const double shortest_s = options.shortest.base();
+  const double shortest_s = options.shortest.base() > 0 ? options.shortest.base() : 0.3;
   if (auto fault = faultOfSamples(time_s, values, shortest_s)) return *fault;
   if (!goesOn(0.1)) return cancelled();
   const std::size_t shortest = samplesIn(shortest_s, time_s);

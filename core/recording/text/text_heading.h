@@ -7,15 +7,10 @@
 #include <string_view>
 #include <vector>
 
-#include "core/recording/text_table.h"
+#include "core/recording/layout.h"
+#include "core/recording/text/text_table.h"
 
 namespace core {
-
-/// Name and unit of a column as the heading gives them; both may be empty.
-struct ColumnHeading {
-  std::string name;
-  std::string unit;
-};
 
 /// What stands above the numbers of a text table.
 struct TextHeading {

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/steps.h"
+#include "core/levels/steps.h"
 
 #include <algorithm>
 #include <cmath>
 #include <deque>
 #include <numeric>
 
-#include "core/recording/statistics.h"
+#include "core/levels/statistics.h"
 
 namespace core {
 namespace {

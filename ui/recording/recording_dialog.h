@@ -8,7 +8,7 @@
 #include <stop_token>
 #include <vector>
 
-#include "core/recording/levels.h"
+#include "core/levels/levels.h"
 #include "core/recording/recording.h"
 #include "ui/session.h"
 

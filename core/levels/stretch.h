@@ -4,7 +4,7 @@
 #include <cstddef>
 #include <span>
 
-#include "core/recording/steps.h"
+#include "core/levels/steps.h"
 
 namespace core {
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/text_heading.h"
+#include "core/recording/text/text_heading.h"
 
 #include <algorithm>
 #include <array>

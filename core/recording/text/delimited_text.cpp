@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/delimited_text.h"
+#include "core/recording/text/delimited_text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -7,8 +7,8 @@
 #include <set>
 
 #include "core/recording/file_bytes.h"
-#include "core/recording/text_heading.h"
-#include "core/recording/text_table.h"
+#include "core/recording/text/text_heading.h"
+#include "core/recording/text/text_table.h"
 
 namespace core {
 namespace {
@@ -172,9 +172,10 @@ void keepOnly(std::vector<double>& values, const std::vector<std::size_t>& kept)
 void takeRows(Recording& recording, Rows rows, RowTimes times, const TextHeading& heading) {
   const std::vector<std::size_t> kept = risingRows(recording, rows, times.time_s);
   recording.linesRead += kept.size();
-  recording.time_s = std::move(times.time_s);
+  std::vector<double> time_s = std::move(times.time_s);
   recording.timeSource = std::move(times.source);
-  keepOnly(recording.time_s, kept);
+  keepOnly(time_s, kept);
+  recording.time = TimeAxis(std::move(time_s));
   for (std::size_t k = 0; k < rows.columns.size(); ++k) {
     if (times.column == k) continue;
     keepOnly(rows.columns[k], kept);
@@ -215,7 +216,7 @@ Result<Recording> readDelimitedText(std::string_view bytes, const std::string& f
   if (recording.columns.empty()) {
     return Error{fileName, "there is a time column and nothing else", "Export at least one channel"};
   }
-  if (recording.time_s.empty()) {
+  if (recording.time.empty()) {
     return Error{fileName, "no row has a time that is a number", "Check the unit of the time column"};
   }
   if (progress) progress(1);

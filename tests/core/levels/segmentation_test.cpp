@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/segmentation.h"
+#include "core/levels/segmentation.h"
 
 #include <gtest/gtest.h>
 
@@ -7,7 +7,7 @@
 #include <limits>
 #include <random>
 
-#include "core/recording/statistics.h"
+#include "core/levels/statistics.h"
 
 namespace {
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/statistics.h"
+#include "core/levels/statistics.h"
 
 #include <algorithm>
 #include <cassert>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/segmentation.h"
+#include "core/levels/segmentation.h"
 
 #include <algorithm>
 #include <cassert>
