@@ -2,6 +2,7 @@
 #include "core/document/json_reader.h"
 
 #include <algorithm>
+#include <limits>
 #include <utility>
 
 #include "core/document/json_fields.h"
@@ -9,17 +10,26 @@
 #include "core/document/json_stock.h"
 #include "core/document/json_upgrade.h"
 #include "core/document/json_wiring.h"
+#include "core/recording/layout.h"
 
 namespace core {
 namespace {
 
+std::string readReadAs(const JsonPlace& at) {
+  const std::string& text = at.text();
+  if (const auto choices = choicesFromText(text); !choices)
+    at.fail(choices.error().what, choices.error().mend);
+  return text;
+}
+
 RecordingReference readRecording(const JsonPlace& at) {
-  const JsonFields in(at, {"path", "size_bytes", "sha256", "column"});
+  const JsonFields in(at, {"path", "size_bytes", "sha256", "column", "read_as"});
   const JsonPlace hashAt = in.at("sha256");
   const std::string& hash = hashAt.text();
   if (hash.size() != 64 || hash.find_first_not_of("0123456789abcdef") != hash.npos)
     hashAt.fail("it is not a SHA-256 sum", "Write 64 digits from 0 to 9 and a to f");
-  return {in.text("path"), in.at("size_bytes").count(), hash, in.text("column")};
+  return {in.text("path"), in.at("size_bytes").count(), hash, in.text("column"),
+          in.has("read_as") ? readReadAs(in.at("read_as")) : ""};
 }
 
 std::optional<Measured> readMeasured(const JsonPlace& at) {
@@ -33,8 +43,22 @@ std::optional<Measured> readMeasured(const JsonPlace& at) {
   return measured;
 }
 
+/// A level that is no reading: it has its place in the recording, behind `earlier` ones.
+Measured readOtherLevel(const JsonPlace& at, double& latest_s) {
+  const Measured level = readMeasured(at).value_or(Measured{});
+  if (!level.begin || !level.end) {
+    at.fail("it does not say where it lies in the recording", "Give it a begin_s and an end_s");
+  } else if (level.begin->base() < latest_s || *level.end < *level.begin) {
+    at.fail("it does not lie behind the level above, or ends before it begins", "Sort the levels by time");
+  } else {
+    latest_s = level.begin->base();
+  }
+  return level;
+}
+
 Check readCheck(const JsonPlace& at, const Setup& channelSetup, JsonNames& names) {
-  const JsonFields in(at, {"name", "date", "person", "remark", "recording", "readings", "closed_with"});
+  const JsonFields in(
+      at, {"name", "date", "person", "remark", "recording", "readings", "other_levels", "closed_with"});
   names.add(in.at("name"), "check");
   Check check;
   check.name = in.text("name");
@@ -43,6 +67,10 @@ Check readCheck(const JsonPlace& at, const Setup& channelSetup, JsonNames& names
   check.remark = in.text("remark");
   if (in.has("recording")) check.recording = readRecording(in.at("recording"));
   check.readings = readList<std::optional<Measured>>(in.at("readings"), readMeasured);
+  double latest_s = -std::numeric_limits<double>::infinity();
+  if (in.has("other_levels"))
+    check.otherLevels = readList<Measured>(in.at("other_levels"),
+                                           [&](const JsonPlace& p) { return readOtherLevel(p, latest_s); });
   if (in.has("closed_with"))
     check.closedWith = std::make_shared<const Setup>(readSetup(in.at("closed_with")));
   const std::size_t steps = (check.closedWith ? *check.closedWith : channelSetup).sequence.size();
@@ -55,13 +83,14 @@ Check readCheck(const JsonPlace& at, const Setup& channelSetup, JsonNames& names
 }
 
 std::shared_ptr<const Channel> readChannel(const JsonPlace& at, JsonNames& names) {
-  const JsonFields in(at, {"name", "note", "setup", "checks", "ohm_readings"});
+  const JsonFields in(at, {"name", "note", "setup", "checks", "ohm_readings", "recording_column"});
   names.add(in.at("name"), "channel");
   Channel channel{in.text("name"), in.text("note"), readSetup(in.at("setup")), {}};
   JsonNames checkNames;
   channel.checks = readList<Check>(
       in.at("checks"), [&](const JsonPlace& p) { return readCheck(p, channel.setup, checkNames); });
   channel.ohmReadings = readOhmReadings(in.at("ohm_readings"));
+  if (in.has("recording_column")) channel.recordingColumn = in.text("recording_column");
   return std::make_shared<const Channel>(std::move(channel));
 }
 
@@ -118,6 +147,8 @@ Result<Document> readDocument(std::string_view text) {
   if (version < 2) upgradeFrom1(*tree, error);
   if (error) return *error;
   if (version < 3) upgradeFrom2(*tree, error);
+  if (error) return *error;
+  if (version < 4) upgradeFrom3(*tree, error);
   if (error) return *error;
   Document document = readRoot(root);
   if (error) return *error;

@@ -207,4 +207,16 @@ void upgradeFrom2(JsonValue& document, FirstError& error) {
   root.add(added.document);
 }
 
+void upgradeFrom3(JsonValue& document, FirstError& error) {
+  Lifting lifting{versionOf(document), error};
+  const Branch root(document, lifting);
+  root.elements("channels", [](const Branch& channel) {
+    channel.refuse("recording_column");
+    channel.elements("checks", [](const Branch& check) {
+      check.refuse("other_levels");
+      check.member("recording", [](const Branch& recording) { recording.refuse("read_as"); });
+    });
+  });
+}
+
 }  // namespace core

@@ -4,7 +4,7 @@
 #include "core/document/json_fields.h"
 
 // Older files are lifted a version at a time on the tree, so that the reader knows only the newest. To add
-// a version, raise fileVersion, add upgradeFrom3 and call it in readDocument after those before it.
+// a version, raise fileVersion, add upgradeFrom4 and call it in readDocument after those before it.
 
 namespace core {
 
@@ -19,5 +19,10 @@ void upgradeFrom1(JsonValue& document, FirstError& error);
 /// steps of version 2 were held and averaged from their begin, so that they settle for 0 s and a check lasts
 /// as long as before.
 void upgradeFrom2(JsonValue& document, FirstError& error);
+
+/// Lifts a document of version 3 to version 4, likewise: layouts of recordings as guessed, no levels but
+/// those of readings, columns named like their channels. All that is new may be left out, so nothing is
+/// added.
+void upgradeFrom3(JsonValue& document, FirstError& error);
 
 }  // namespace core

@@ -18,6 +18,7 @@ void writeRecording(JsonEmitter& out, const RecordingReference& recording) {
     out.count("size_bytes", recording.size_bytes);
     out.text("sha256", recording.sha256);
     out.text("column", recording.column);
+    if (!recording.readAs.empty()) out.text("read_as", recording.readAs);
   });
 }
 
@@ -42,6 +43,10 @@ void writeCheck(JsonEmitter& out, const Check& check) {
     out.array("readings", Lines, [&] {
       for (const auto& reading : check.readings) writeReading(out, reading);
     });
+    if (!check.otherLevels.empty())
+      out.array("other_levels", Lines, [&] {
+        for (const Measured& level : check.otherLevels) writeReading(out, level);
+      });
     if (check.closedWith) writeSetup(out, "closed_with", *check.closedWith);
   });
 }
@@ -55,6 +60,7 @@ void writeChannel(JsonEmitter& out, const Channel& channel) {
       for (const Check& check : channel.checks) writeCheck(out, check);
     });
     writeOhmReadings(out, "ohm_readings", channel.ohmReadings);
+    if (!channel.recordingColumn.empty()) out.text("recording_column", channel.recordingColumn);
   });
 }
 

@@ -18,7 +18,7 @@ PROGRAM = pathlib.Path(sys.argv[1])
 SOURCE = pathlib.Path(sys.argv[2])
 SCHEMA = json.loads((SOURCE / "resources/bridgecal.schema.json").read_text("utf-8"))
 VALIDATOR = jsonschema.Draft202012Validator(SCHEMA)
-DOCUMENT = SOURCE / "tests/data/version3.bridgecal"
+DOCUMENT = SOURCE / "tests/data/version4.bridgecal"
 
 
 def load(path):
@@ -112,7 +112,8 @@ class SchemaTest(unittest.TestCase):
             (("format",), "other"),
             (("version",), 1),
             (("version",), 2),
-            (("version",), 4),
+            (("version",), 3),
+            (("version",), 5),
             (setup + ("bridge", "type"), "quarter"),
             (setup + ("bridge", "arms_ohm"), [350, 350, 350]),
             (setup + ("bridge", "leads", "P+"), {"ohm": 1, "length_m": 1}),

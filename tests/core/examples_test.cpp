@@ -13,9 +13,9 @@
 #include "core/document/json_reader.h"
 #include "core/document/json_writer.h"
 #include "core/evaluate/comparison.h"
+#include "core/levels/levels.h"
 #include "core/plan/settling.h"
 #include "core/recording/text/delimited_text.h"
-#include "core/levels/levels.h"
 #include "core/wiring/wiring_rules.h"
 
 namespace core {

@@ -356,12 +356,15 @@ std::optional<Measured> Generator::reading() {
 Check Generator::check(std::size_t index, const Setup& channelSetup) {
   Check check{name(index), oneIn(2) ? "2024-05-06" : "", text(), text(), {}, {}, {}};
   if (oneIn(3))
-    check.recording = RecordingReference{text() + ".csv", m_random(),
-                                         std::string(64, "0123456789abcdef"[below(16)]), text()};
+    check.recording =
+        RecordingReference{text() + ".csv", m_random(), std::string(64, "0123456789abcdef"[below(16)]),
+                           text(), oneIn(2) ? "" : "separator=semicolon decimal=comma"};
   if (oneIn(2)) check.closedWith = std::make_shared<const Setup>(oneIn(2) ? channelSetup : setup());
   const std::size_t steps = (check.closedWith ? *check.closedWith : channelSetup).sequence.size();
   for (std::size_t left = oneIn(3) ? below(steps + 1) : steps; left > 0; --left)
     check.readings.push_back(reading());
+  for (double begin_s = oneIn(3) ? -5 : 100; begin_s < 100; begin_s += within(1, 50))
+    check.otherLevels.push_back({Reading(within(-2000, 2000)), {}, Duration(begin_s), Duration(begin_s + 1)});
   return check;
 }
 
@@ -369,6 +372,7 @@ Channel Generator::channel(std::size_t index) {
   Channel channel{name(index), text(), setup(), {}};
   for (std::size_t k = below(4); k > 0; --k) channel.checks.push_back(check(k, channel.setup));
   channel.ohmReadings = ohmReadings();
+  if (oneIn(2)) channel.recordingColumn = text();
   return channel;
 }
 

@@ -280,6 +280,33 @@ TEST(ReadDocument, OpensTheAcquisitionOfTheThirdVersionForever) {
   EXPECT_EQ(*spar.checks[0].closedWith, frozen);
 }
 
+// What version 3 took for granted when version 4 came; the same holds of earlier ones.
+TEST(ReadDocument, GivesTheThirdVersionWhatItTookForGranted) {
+  for (const char* name : {"version1.bridgecal", "version2.bridgecal", "version3.bridgecal"}) {
+    const auto document = readDocument(fileText(name));
+    ASSERT_TRUE(document) << document.error().text();
+    for (const auto& channel : document->channels) EXPECT_EQ(channel->recordingColumn, "");
+    const core::Check& check = document->channels[0]->checks[0];
+    EXPECT_EQ(check.recording->readAs, "");
+    EXPECT_TRUE(check.otherLevels.empty());
+  }
+}
+
+// Written by hand when version 4 was fixed; never change it, and never let it stop opening.
+TEST(ReadDocument, OpensTheRecordingsOfTheFourthVersionForever) {
+  const auto document = readDocument(fileText("version4.bridgecal"));
+  ASSERT_TRUE(document) << document.error().text();
+  const Channel& spar = *document->channels[0];
+  EXPECT_EQ(spar.recordingColumn, "spar cap");
+  EXPECT_EQ(document->channels[1]->recordingColumn, "");
+  const core::Check& check = spar.checks[0];
+  EXPECT_EQ(check.recording->column, "spar cap");
+  EXPECT_EQ(check.recording->readAs, "separator=semicolon decimal=comma");
+  EXPECT_EQ(check.otherLevels,
+            (std::vector<core::Measured>{{core::Reading(0.25), {}, -0.5_s, 0.25_s},
+                                         {core::Reading(-1018.5), core::Reading(0.02), 8.0_s, 8.5_s}}));
+}
+
 struct Damage {
   const char* anchor;
   const char* from;
@@ -527,6 +554,31 @@ const Damage damagesOfVersion3[] = {
      "filter “box”", "\"box\""},
 };
 
+// Keys of version 4 in older files.
+const Damage laterThan3[] = {
+    {"", "\"ohm_readings\"", "\"recording_column\": \"\", \"ohm_readings\"", "channels[0].recording_column",
+     "“recording_column” is not known in a file of version 3", "\"recording_column\""},
+    {"", "\"readings\"", "\"other_levels\": [], \"readings\"", "channels[0].checks[0].other_levels",
+     "“other_levels” is not known", "\"other_levels\""},
+    {"", "\"column\": \"TP-01\"", "\"column\": \"TP-01\", \"read_as\": \"\"",
+     "channels[0].checks[0].recording.read_as", "“read_as” is not known", "\"read_as\""},
+};
+
+const Damage damagesOfVersion4[] = {
+    {"", "separator=semicolon", "separator=dots", "channels[0].checks[0].recording.read_as", "separator",
+     "separator=dots"},
+    {"", ", \"begin_s\": -0.5", "", "channels[0].checks[0].other_levels[0]", "does not say where it lies",
+     "\"mean\": 0.25"},
+    {"", "\"begin_s\": 8,", "\"begin_s\": -8,", "channels[0].checks[0].other_levels[1]",
+     "does not lie behind the level above", "\"begin_s\": -8"},
+    {"", "\"end_s\": 8.5", "\"end_s\": 7.5", "channels[0].checks[0].other_levels[1]", "ends before it begins",
+     "\"end_s\": 7.5"},
+    {"other_levels", "\"mean\": 0.25", "\"means\": 0.25", "channels[0].checks[0].other_levels[0].means",
+     "is not known", "\"means\""},
+    {"", "\"recording_column\": \"spar cap\"", "\"recording_column\": 3", "channels[0].recording_column",
+     "a number where a text", "\"recording_column\": 3"},
+};
+
 void expectNamed(const std::string& good, std::span<const Damage> all) {
   for (const Damage& d : all) {
     const std::string text = damaged(good, d.anchor, d.from, d.to);
@@ -553,6 +605,14 @@ TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheSecondVersion) {
 
 TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheThirdVersion) {
   expectNamed(fileText("version3.bridgecal"), damagesOfVersion3);
+}
+
+TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheFourthVersion) {
+  expectNamed(fileText("version4.bridgecal"), damagesOfVersion4);
+}
+
+TEST(ReadDocument, NamesLineAndPathOfKeysThatCameAfterTheThirdVersion) {
+  expectNamed(fileText("version3.bridgecal"), laterThan3);
 }
 
 TEST(ReadDocument, NamesLineAndPathOfKeysThatCameAfterTheSecondVersion) {
@@ -745,7 +805,7 @@ TEST(ReadDocument, SurvivesAnyChangedByteOfTheSecondVersion) {
 }
 
 TEST(ReadDocument, SurvivesAnyChangedByteOfTheThirdVersion) {
-  expectSurvival(fileText("version3.bridgecal"), 1);
+  expectSurvival(fileText("version4.bridgecal"), 1);
 }
 
 }  // namespace

@@ -26,7 +26,7 @@ std::string fileText(const std::string& name) {
   return {std::istreambuf_iterator<char>(file), {}};
 }
 
-Document newest() { return *readDocument(fileText("version3.bridgecal")); }
+Document newest() { return *readDocument(fileText("version4.bridgecal")); }
 
 /// Same content; the documents hold their channels by pointer, so == compares identity.
 bool same(const Document& a, const Document& b) {
@@ -66,7 +66,7 @@ Document changed(const std::function<void(Channel&)>& change) {
 TEST(WriteDocument, WritesTheThirdVersionAsItWas) {
   const auto text = writeDocument(newest());
   ASSERT_TRUE(text) << text.error().text();
-  EXPECT_EQ(*text, fileText("version3.bridgecal"));
+  EXPECT_EQ(*text, fileText("version4.bridgecal"));
 }
 
 TEST(WriteDocument, SavesOlderVersionsAsTheThirdWithTheSameContent) {
@@ -74,7 +74,7 @@ TEST(WriteDocument, SavesOlderVersionsAsTheThirdWithTheSameContent) {
     const Document older = *readDocument(fileText(name));
     const auto text = writeDocument(older);
     ASSERT_TRUE(text) << text.error().text();
-    EXPECT_NE(text->find("\"version\": 3,"), text->npos);
+    EXPECT_NE(text->find("\"version\": 4,"), text->npos);
     const auto back = readDocument(*text);
     ASSERT_TRUE(back) << back.error().text();
     EXPECT_TRUE(same(older, *back)) << name;
