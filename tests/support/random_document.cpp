@@ -363,8 +363,11 @@ Check Generator::check(std::size_t index, const Setup& channelSetup) {
   const std::size_t steps = (check.closedWith ? *check.closedWith : channelSetup).sequence.size();
   for (std::size_t left = oneIn(3) ? below(steps + 1) : steps; left > 0; --left)
     check.readings.push_back(reading());
-  for (double begin_s = oneIn(3) ? -5 : 100; begin_s < 100; begin_s += within(1, 50))
+  double begin_s = -5;
+  for (std::size_t left = below(4); left > 0; --left) {
+    begin_s += static_cast<double>(below(50));
     check.otherLevels.push_back({Reading(within(-2000, 2000)), {}, Duration(begin_s), Duration(begin_s + 1)});
+  }
   return check;
 }
 
