@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/recording/binary/binary_files.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <limits>
+
+#include "core/recording/binary/columns_to_recording.h"
+#include "core/recording/binary/npy_file.h"
+#include "core/recording/binary/source_file.h"
+#include "core/recording/binary/table_layout.h"
+#include "core/recording/binary/wav_file.h"
+
+namespace core {
+namespace {
+
+constexpr std::uint64_t recordsLookedAt = 256;
+constexpr std::size_t recordsShown = 20;
+constexpr std::uint64_t allRecords = std::numeric_limits<std::uint64_t>::max();
+
+Result<BinaryTable> openTable(const SourceFilePointer& file, FileKind kind, const std::stop_token&) {
+  switch (kind) {
+    case FileKind::Wav:
+      return openWav(file);
+    case FileKind::Npy:
+      return openNpy(file);
+    case FileKind::Uff58:
+    case FileKind::Mat:
+    case FileKind::Hdf5:
+    case FileKind::Text:
+      break;
+  }
+  return file->error("the file is of no kind that can be read here", "Export it as text or WAV");
+}
+
+/// A table and its first numbers.
+struct Opened {
+  BinaryTable table;
+  ColumnValues first;
+};
+
+Result<Opened> openedTable(const SourceFilePointer& file, FileKind kind, const std::stop_token& stop) {
+  auto table = openTable(file, kind, stop);
+  if (!table) return table.error();
+  auto first = table->read(recordsLookedAt, stop, {});
+  if (!first) return first.error();
+  guessTimeColumn(*table, *first);
+  return Opened{std::move(*table), std::move(*first)};
+}
+
+/// As C++ writes it at its shortest; empty where there is no number.
+std::string cellText(const std::vector<double>& values, std::size_t row) {
+  if (row >= values.size() || !std::isfinite(values[row])) return {};
+  char text[32];
+  const auto end = std::to_chars(text, text + sizeof text, values[row]);
+  return {text, end.ptr};
+}
+
+std::vector<PreviewRow> firstRows(const ColumnValues& values) {
+  std::size_t held = 0;
+  for (const auto& column : values) held = std::max(held, column.size());
+  std::vector<PreviewRow> rows;
+  for (std::size_t row = 0; row < std::min(held, recordsShown); ++row) {
+    rows.push_back({row + 1, RowRole::Values, {}});
+    for (const auto& column : values) rows.back().cells.push_back(cellText(column, row));
+  }
+  return rows;
+}
+
+}  // namespace
+
+Result<Preview> lookAtBinary(const std::filesystem::path& path, FileKind kind, const LayoutChoices& choices,
+                             const std::stop_token& stop) {
+  const auto file = SourceFile::open(path);
+  if (!file) return file.error();
+  auto opened = openedTable(*file, kind, stop);
+  if (!opened) return opened.error();
+  TableLayout found = layoutOf(opened->table, choices);
+  Preview preview{std::move(found.layout), firstRows(opened->first), std::move(opened->table.doubts),
+                  std::move(opened->table.leftOut)};
+  if (found.obstacle) preview.doubts.push_back(found.obstacle->text());
+  return preview;
+}
+
+Result<Recording> readBinary(const std::filesystem::path& path, FileKind kind, const LayoutChoices& choices,
+                             const std::stop_token& stop, const Progress& progress) {
+  const auto file = SourceFile::open(path);
+  if (!file) return file.error();
+  const auto opened = openedTable(*file, kind, stop);
+  if (!opened) return opened.error();
+  const TableLayout found = layoutOf(opened->table, choices);
+  if (found.obstacle) return (*file)->error(found.obstacle->what, found.obstacle->mend);
+  auto values = opened->table.read(allRecords, stop, progress);
+  if (!values) return values.error();
+  auto recording = recordingOf(opened->table, found.layout, std::move(*values));
+  if (!recording) return (*file)->error(recording.error().what, recording.error().mend);
+  return recording;
+}
+
+}  // namespace core

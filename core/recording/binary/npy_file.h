@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/recording/binary/binary_table.h"
+#include "core/recording/binary/source_file.h"
+
+namespace core {
+
+/// A NumPy array: a vector, a matrix (the longer axis is the samples; of a square one the rows), or a vector
+/// of named numbers. Integers and floats of either byte order. Objects, texts and complex numbers are never
+/// read. Gives no time; see guessTimeColumn.
+Result<BinaryTable> openNpy(const SourceFilePointer& file);
+
+}  // namespace core

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/recording/binary/table_layout.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "core/recording/binary/plain_text.h"
+#include "core/units/text.h"
+
+namespace core {
+namespace {
+
+struct UnitOfTime {
+  std::string_view word;
+  TimeForm form;
+};
+
+constexpr std::array<UnitOfTime, 16> unitsOfTime = {{{"s", TimeForm::Seconds},
+                                                     {"sec", TimeForm::Seconds},
+                                                     {"second", TimeForm::Seconds},
+                                                     {"seconds", TimeForm::Seconds},
+                                                     {"ms", TimeForm::Milliseconds},
+                                                     {"msec", TimeForm::Milliseconds},
+                                                     {"milliseconds", TimeForm::Milliseconds},
+                                                     {"us", TimeForm::Microseconds},
+                                                     {"\xC2\xB5s", TimeForm::Microseconds},
+                                                     {"\xCE\xBCs", TimeForm::Microseconds},
+                                                     {"microseconds", TimeForm::Microseconds},
+                                                     {"min", TimeForm::Minutes},
+                                                     {"minutes", TimeForm::Minutes},
+                                                     {"h", TimeForm::Hours},
+                                                     {"hr", TimeForm::Hours},
+                                                     {"hours", TimeForm::Hours}}};
+
+std::optional<TimeForm> formOfUnit(std::string_view unit) {
+  const std::string lower = lowerCase(trimmed(unit));
+  for (const UnitOfTime& known : unitsOfTime)
+    if (known.word == lower) return known.form;
+  return std::nullopt;
+}
+
+/// "run1/Time [ms]" is "time" in "ms", "t_us" is "t" in "us".
+ColumnHeading timeHeading(std::string_view name) {
+  const auto slash = name.rfind('/');
+  const std::string last =
+      lowerCase(trimmed(slash == std::string_view::npos ? name : name.substr(slash + 1)));
+  const auto cut = last.find_first_of("[(_ ,");
+  if (cut == std::string::npos) return {last, ""};
+  std::string unit = last.substr(cut + 1);
+  unit.erase(std::remove_if(unit.begin(), unit.end(),
+                            [](char c) {
+                              return c != 0 && std::string_view("[]() ").find(c) != std::string_view::npos;
+                            }),
+             unit.end());
+  return {last.substr(0, cut), unit};
+}
+
+TimeForm formOf(const ColumnHeading& column) {
+  if (const auto form = formOfUnit(column.unit)) return *form;
+  return formOfUnit(timeHeading(column.name).unit).value_or(TimeForm::Seconds);
+}
+
+TimeLayout ownTime(const BinaryTable& table) {
+  TimeLayout time;
+  time.column = table.timeColumn;
+  if (!time.column && table.spacing_s > 0) time.rate_Hz = 1 / table.spacing_s;
+  return time;
+}
+
+TimeLayout timeOf(const BinaryTable& table, const LayoutChoices& choices) {
+  TimeLayout time = ownTime(table);
+  if (choices.rate_Hz) {
+    time.column.reset();
+    time.rate_Hz = *choices.rate_Hz;
+  }
+  if (choices.timeColumn) {
+    time.column = choices.timeColumn;
+    time.rate_Hz = 0;
+  }
+  if (time.column && *time.column < table.columns.size()) time.form = formOf(table.columns[*time.column]);
+  if (choices.timeForm) time.form = *choices.timeForm;
+  if (choices.dateOrder) time.order = *choices.dateOrder;
+  return time;
+}
+
+std::optional<Error> obstacleTo(const TimeLayout& time, std::size_t columns) {
+  if (!time.column) {
+    if (std::isfinite(time.rate_Hz) && time.rate_Hz > 0 && std::isfinite(1 / time.rate_Hz))
+      return std::nullopt;
+    if (time.rate_Hz != 0)
+      return Error{"", "the sample rate is not a number above zero", "Give another rate"};
+    return Error{"", "the file does not say when its samples were taken",
+                 "Choose the column of the time, or give the sample rate"};
+  }
+  if (*time.column >= columns) {
+    return Error{"", "there is no column " + std::to_string(*time.column + 1) + " to take the time from",
+                 "Choose one of the " + std::to_string(columns) + " columns"};
+  }
+  if (columns == 1) {
+    return Error{"", "the only column is taken as the time, so nothing is left to read",
+                 "Give the sample rate instead"};
+  }
+  if (secondsPerUnit(time.form) > 0) return std::nullopt;
+  return Error{"", "the times of this file are plain numbers and no clock times or dates",
+               "Choose seconds or another unit of time"};
+}
+
+/// All finite, never falling, and not all the same.
+bool rises(const std::vector<double>& values) {
+  if (values.size() < 3 || !std::isfinite(values.front())) return false;
+  for (std::size_t k = 1; k < values.size(); ++k)
+    if (!std::isfinite(values[k]) || values[k] <= values[k - 1]) return false;
+  return true;
+}
+
+}  // namespace
+
+double secondsPerUnit(TimeForm form) {
+  switch (form) {
+    case TimeForm::Seconds:
+      return 1;
+    case TimeForm::Milliseconds:
+      return 1e-3;
+    case TimeForm::Microseconds:
+      return 1e-6;
+    case TimeForm::Minutes:
+      return 60;
+    case TimeForm::Hours:
+      return 3600;
+    case TimeForm::Clock:
+    case TimeForm::DateAndTime:
+      break;
+  }
+  return 0;
+}
+
+bool isNameOfTime(std::string_view name) {
+  constexpr std::array<std::string_view, 8> names = {"t",          "time", "times",   "timestamp",
+                                                     "timestamps", "zeit", "elapsed", "seconds"};
+  const std::string word = timeHeading(name).name;
+  return std::find(names.begin(), names.end(), word) != names.end();
+}
+
+void guessTimeColumn(BinaryTable& table, const ColumnValues& values) {
+  if (table.timeColumn || table.spacing_s > 0 || table.columns.size() < 2) return;
+  for (std::size_t k = 0; k < table.columns.size(); ++k) {
+    if (!isNameOfTime(table.columns[k].name)) continue;
+    table.timeColumn = k;
+    return;
+  }
+  if (values.empty() || !rises(values.front())) return;
+  table.timeColumn = 0;
+  table.doubts.push_back("The first column rises from sample to sample and is taken as the time in seconds.");
+}
+
+TableLayout layoutOf(const BinaryTable& table, const LayoutChoices& choices) {
+  TableLayout result;
+  Layout& layout = result.layout;
+  layout.kind = table.kind;
+  layout.columns = table.columns;
+  for (const auto& [column, unit] : choices.units)
+    if (column < layout.columns.size()) layout.columns[column].unit = plainText(unit);
+  layout.time = timeOf(table, choices);
+  result.obstacle = obstacleTo(layout.time, layout.columns.size());
+  return result;
+}
+
+}  // namespace core
