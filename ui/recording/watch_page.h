@@ -4,12 +4,21 @@
 #include <QString>
 #include <QWidget>
 
+#include "ui/recording/arrivals.h"
+#include "ui/recording/folder_watch.h"
 #include "ui/recording/recording_store.h"
 #include "ui/session.h"
 
+class QCheckBox;
+class QLabel;
+class QLineEdit;
+class QSpinBox;
+class QTableWidget;
+class QToolButton;
+
 namespace ui {
 
-/// Watches a folder for new recordings, and a recording for what is added to it, and takes them up as checks
+/// Watches a folder for new recordings, or one recording for what is added to it, and takes them up as checks
 /// as they arrive; what cannot be taken without asking waits here in a list.
 class WatchPage : public QWidget {
   Q_OBJECT
@@ -19,6 +28,11 @@ class WatchPage : public QWidget {
 
   /// The document's path, empty for an unsaved one: references to recordings are relative to it.
   void setDocumentPath(const QString& path);
+  /// Watches a folder or a file.
+  void watch(const QString& path);
+
+  FolderWatch& folder() { return m_folder; }
+  const Arrivals& arrivals() const { return m_arrivals; }
 
  signals:
   void refused(const QString& reason);
@@ -27,8 +41,35 @@ class WatchPage : public QWidget {
   void importWanted(const QString& path);
 
  private:
-  Session& m_session;
-  RecordingStore& m_store;
+  QLayout* targetRow();
+  QLayout* ruleRow();
+  QLayout* listRow();
+  QToolButton* tool(const char* name, const QString& text, const QString& tip, void (WatchPage::*act)());
+  void followWatch();
+  void chooseFolder();
+  void chooseFile();
+  void pauseOrGoOn();
+  void stop();
+  void decide();
+  void tryAgain();
+  void clearList();
+  void showState();
+  void showList();
+  QString chosenPath() const;
+
+  QString m_documentPath;
+  FolderWatch m_folder;
+  Arrivals m_arrivals;
+  QLabel* m_target;
+  QLabel* m_state;
+  QToolButton* m_pause;
+  QToolButton* m_stop;
+  QLineEdit* m_pattern;
+  QSpinBox* m_rest;
+  QCheckBox* m_takesUp;
+  QTableWidget* m_list;
+  QToolButton* m_decide;
+  QToolButton* m_again;
 };
 
 }  // namespace ui
