@@ -22,7 +22,7 @@ def time_digits(made):
 
 
 def value_cells(made, width=0, comma=False, blank="NaN"):
-    form = f"%{width}.{made.digits}f"
+    form = f"%{width}.5e" if made.has_exponents else f"%{width}.{made.digits}f"
     cells = [form % v for v in made.values.tolist()]
     if comma:
         cells = [c.replace(".", ",") for c in cells]
@@ -34,7 +34,7 @@ def value_cells(made, width=0, comma=False, blank="NaN"):
 def second_cells(made, digits, comma=False, factor=1.0, offset=0.0):
     """Cells of the times and the times that stand in them, in seconds."""
     form = f"%.{digits}f"
-    cells = [form % t for t in (made.times_s * factor + offset).tolist()]
+    cells = [form % t for t in ((made.times_s + made.start_s) * factor + offset).tolist()]
     times = np.array([float(c) for c in cells]) / factor
     return ([c.replace(".", ",") for c in cells] if comma else cells), times
 
@@ -182,8 +182,69 @@ def interval_only(made, rng):
     return Written(joined([*head, *rows]).encode(), made.times_s, "TP-01")
 
 
+def quoted_decimal_comma(made, rng):
+    """Commas separate and stand in the numbers: every cell is quoted."""
+    times, written = second_cells(made, time_digits(made), comma=True)
+    rows = ('"' + '","'.join(pair) + '"' for pair in zip(times, value_cells(made, comma=True, blank="")))
+    return Written(joined([f'"Zeit [s]","TP-01 [{unit_text(made, MICRO)}]"', *rows], "\r\n").encode(), written, "TP-01")
+
+
+def time_last_with_counter(made, rng):
+    """A running number first, the time in the last column."""
+    times, written = second_cells(made, time_digits(made))
+    rows = map(";".join, zip(map(str, range(made.values.size)), value_cells(made, blank=""), times))
+    return Written(joined([f"Sample;TP-01 ({made.unit});Time (s)", *rows]).encode(), written, "TP-01")
+
+
+def minutes(made, rng):
+    times, written = second_cells(made, time_digits(made) + 2, factor=1 / 60)
+    rows = map("\t".join, zip(times, value_cells(made, blank=["", "NaN"])))
+    return Written(joined(["Time\tTP-01", f"min\t{made.unit}", *rows]).encode(), written, "TP-01")
+
+
+def month_first_twelve_hours(made, rng):
+    stamps, written = date_texts(made, "2026-05-11T11:59:58")
+    turned = [f"{s[5:7]}/{s[8:10]}/{s[:4]} {(int(s[11:13]) - 1) % 12 + 1}{s[13:]} {'AM' if s[11:13] < '12' else 'PM'}"
+              for s in stamps]
+    rows = map(",".join, zip(turned, value_cells(made, blank="")))
+    return Written(joined([f"Date/Time,TP-01 ({made.unit})", *rows]).encode(), written, "TP-01", 43198.0)
+
+
+def date_with_zone(made, rng):
+    stamps, written = date_texts(made)
+    zone = rng.choice(["Z", "+02:00"])
+    rows = map(",".join, zip((s + str(zone) for s in stamps), value_cells(made, blank="")))
+    return Written(joined([f"timestamp,TP-01", *rows]).encode(), written, "TP-01", 35910.0)
+
+
+def seconds_since_1970(made, rng):
+    times, written = second_cells(made, min(6, time_digits(made)), offset=1778493510.0)
+    rows = map(",".join, zip(times, value_cells(made, blank="")))
+    return Written(joined([f"Time (s),TP-01 ({made.unit})", *rows]).encode(), written, "TP-01")
+
+
+def long_preamble_and_end(made, rng):
+    """Forty lines above the names, some with numbers in columns; two lines below the numbers; mixed line ends."""
+    times, written = second_cells(made, time_digits(made))
+    head = ["# Alder Fen Test Hall", "Amplifier\tA-17", "Full scale\t2.5\tmV/V"]
+    head += [f"Channel {k}\t{k}\t{k * 0.25:.3f}\t350.{k}\tofs" for k in range(1, 30)]
+    head += ["", "Comment\tcalibration, all channels", "", f"Time\tTP-01", f"[s]\t[{made.unit}]"]
+    rows = list(map("\t".join, zip(times, value_cells(made, blank=["", "NaN"]))))
+    text = joined(head, "\r\n") + joined(rows) + "\nEnd of recording\nSamples: %d" % len(rows)
+    return Written(text.encode(), written, "TP-01")
+
+
+def aligned_with_trailing_commas(made, rng):
+    """Blanks after and before the commas, a comma at the end of each line, comments with per cent signs."""
+    times, written = second_cells(made, time_digits(made))
+    rows = (f"{t:>12}, {v}, " for t, v in zip(times, value_cells(made, width=12, blank=" " * 12)))
+    head = ["% recording 17", "% made by hand", "Time [s] , TP-01 [um/m] , "]
+    return Written(joined([*head, *rows]).encode(), written, "TP-01")
+
+
 DIALECTS = {write.__name__: write for write in (
     comma_point, semicolon_comma_preamble, tab_date_time_crlf, utf16_little, blanks_rate_only, millisecond_time,
     quoted_names, clock_over_midnight, carriage_returns, missing_and_bad, channels_beside, utf16_big_european,
-    no_heading, interval_only)}
+    no_heading, interval_only, quoted_decimal_comma, time_last_with_counter, minutes, month_first_twelve_hours,
+    date_with_zone, seconds_since_1970, long_preamble_and_end, aligned_with_trailing_commas)}
 NEED_A_RATE = {"blanks_rate_only", "interval_only"}

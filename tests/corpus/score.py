@@ -148,7 +148,7 @@ def run_case(program, folder, case, keep):
     if status != 0:
         return Score(levels=len(levels), unread=1, faults=[f"not read, status {status}: {said[-300:]}"])
     spans = spans_of(json.loads(answer), written)
-    slack = 1e-3 * float(np.median(np.diff(written.times_s)))
+    slack = 1e-2 * float(np.median(np.diff(written.times_s)))
 
     def span_truth(span):
         chosen = (written.times_s >= span.begin_s - slack) & (written.times_s <= span.end_s + slack)

@@ -28,13 +28,14 @@ class Signal:
     rate_hz: float = 0.0         # 0: not even, every sample has a time of its own
     settling_s: float = 0.0      # from the switching until 1 % of the step is left
     digits: int = 0              # decimals that the logger writes
+    has_exponents: bool = False  # 1.25e-04 instead of 0.000125
+    start_s: float = 0.0         # time of the first sample, where the file has a time in seconds
     missing: np.ndarray = field(default_factory=lambda: np.zeros(0, bool))
+    single_step: float = 1.0     # takes the place of the smallest step where there is none
 
     @property
     def smallest_step(self):
-        if len(self.heights) < 2:
-            return abs(float(self.heights[0])) or 1.0
-        return float(np.min(np.abs(np.diff(self.heights))))
+        return steps_of(self.heights) if len(self.heights) > 1 else self.single_step
 
 
 def needed(step, long_run_sigma):
@@ -75,7 +76,8 @@ def sequence(rng, shape=None):
     shape = shapes[rng.integers(len(shapes))] if shape is None else shape
     unit = "mV/V" if rng.random() < 0.3 else "um/m"
     size = 10 ** (rng.uniform(-0.7, 0.3) if unit == "mV/V" else rng.uniform(2.3, 3.2))
-    trim = {k: 1 + 0.01 * rng.standard_normal() for k in set(shape)}
+    size *= rng.choice([-1.0, 1.0])
+    trim = {k: 1 + 0.01 * rng.standard_normal() for k in sorted(set(shape))}
     return size * (rng.uniform(-0.4, 0.4) + np.array([k * trim[k] for k in shape])), unit
 
 
@@ -463,8 +465,176 @@ def all_together(rng):
     return quantised(made, step / rng.uniform(30, 100))
 
 
+def single_level(rng):
+    """No step at all; noise, drift and spikes make none. What may be missed is 1 standard deviation of a sample."""
+    rate = rng.choice([50.0, 1000.0])
+    sigma = 10 ** rng.uniform(-3, 1)
+    made = signal([rng.uniform(-1000, 1000)], [math.ceil(10 ** rng.uniform(3.6, 4.6))], rate, "um/m")
+    made.single_step, made.digits = 20 * sigma, 5
+    with_drift(made, sigma * rng.uniform(0, 3) * np.arange(made.values.size) / made.values.size)
+    return with_spikes(with_white(made, rng, sigma), rng, 0.001, 10 * sigma, 100 * sigma)
+
+
+def few_levels(rng):
+    heights, unit = sequence(rng, [[0, 1, 0], [0, 1], [0, -1, 1]][rng.integers(3)])
+    sigma = steps_of(heights) / rng.uniform(4, 60)
+    least = max(60, needed(steps_of(heights), sigma))
+    return with_white(signal(heights, holds(rng, len(heights), least, 3), 50.0, unit), rng, sigma)
+
+
+def many_levels(rng):
+    """Sixty levels and more: several runs in one file, a longer hold between them."""
+    runs = int(rng.integers(5, 9))
+    heights, unit = sequence(rng, two_sided(3)[:-1] * runs + [0])
+    sigma = steps_of(heights) / rng.uniform(5, 40)
+    counts = holds(rng, len(heights), max(80, needed(steps_of(heights), sigma)), 1.3)
+    counts[::8] *= 3
+    return with_white(signal(heights, counts, 100.0, unit), rng, sigma)
+
+
+def big_offset(rng):
+    """Small steps on a value of about a million."""
+    heights, unit = sequence(rng)
+    heights = heights / np.max(np.abs(heights)) * rng.uniform(0.5, 20) + rng.choice([-1.0, 1.0]) * rng.uniform(0.3e6, 3e6)
+    sigma = steps_of(heights) / rng.uniform(6, 60)
+    least = max(100, needed(steps_of(heights), sigma))
+    return with_white(signal(heights, holds(rng, len(heights), least), 100.0, unit), rng, sigma)
+
+
+def tiny_volts(rng):
+    """Volts of a bridge: steps of some 100 uV, written with exponents."""
+    heights, _ = sequence(rng)
+    heights = heights / np.max(np.abs(heights)) * 10 ** rng.uniform(-5, -2.5)
+    sigma = steps_of(heights) / rng.uniform(6, 60)
+    least = max(100, needed(steps_of(heights), sigma))
+    made = signal(heights, holds(rng, len(heights), least), 200.0, "V")
+    made.has_exponents = True
+    return with_white(made, rng, sigma)
+
+
+def odd_start(rng):
+    """Time begins before 0 (a pre-trigger) or late."""
+    made = white_small(rng)
+    made.start_s = float(rng.choice([-5.0, -0.25, 3600.5, 1e6]))
+    return made
+
+
+def brief_holds(rng):
+    """0.2 s at 1000 samples a second, a time constant of 2 to 8 ms, some pick-up."""
+    heights, unit = sequence(rng)
+    step = steps_of(heights)
+    tau = rng.uniform(0.002, 0.008)
+    made = signal(heights, holds(rng, len(heights), 200, 1.3), 1000.0, unit, first_order(tau), rng)
+    made.settling_s = 4.6 * tau
+    return with_white(with_hum(made, rng, 0.1 * step, 50.0), rng, step / rng.uniform(10, 40))
+
+
+def slow_settling(rng):
+    """Nearly half of the hold goes by until 1 % of the step is left."""
+    tau = 10 ** rng.uniform(-1.5, 0)
+    return settling(rng, first_order(tau), 4.6 * tau, tau * rng.uniform(9.6, 12), 10 ** rng.uniform(1.2, 1.6) / tau,
+                    rng.uniform(20, 60))
+
+
+def steps_apart(rng):
+    """The largest step is ten to thirty times the smallest; hold of 30 time constants."""
+    shape = [[0, 1, 2, 20, 0, -1, -2, -20, 0], [0, 30, 0, 1, 2, 3, 0], [0, 1, 0, 10, 0, 1, 0, -10, 0, -1, 0]][rng.integers(3)]
+    heights, unit = sequence(rng, shape)
+    step = steps_of(heights)
+    sigma = step / rng.uniform(8, 40)
+    rate = 100.0
+    least = max(150, 2 * needed(step, sigma))
+    tau = least / rate / 30
+    made = signal(heights, holds(rng, len(heights), least), rate, unit, first_order(tau), rng)
+    made.settling_s = 8 * tau
+    return with_white(made, rng, sigma)
+
+
+def noise_of_levels(rng):
+    """Each level scatters in its own way, up to twenty times as much as another."""
+    heights, unit = sequence(rng)
+    step = steps_of(heights)
+    sigmas = step / 10 ** rng.uniform(0.7, 2, len(heights))
+    made = signal(heights, holds(rng, len(heights), max(150, 2 * needed(step, step / 5))), 100.0, unit)
+    made.values = made.values + np.repeat(sigmas, np.diff(made.edges)) * rng.standard_normal(made.values.size)
+    return made
+
+
+def hum_folded(rng):
+    """Mains pick-up sampled too slowly: it shows at another frequency."""
+    heights, unit = sequence(rng)
+    step = steps_of(heights)
+    mains, rate = [(50.0, 64.0), (50.0, 40.0), (60.0, 50.0), (50.0, 80.0), (60.0, 100.0)][rng.integers(5)]
+    folded = abs(mains - rate * round(mains / rate))
+    amplitude = step * rng.uniform(0.2, 1.2)
+    made = signal(heights, holds(rng, len(heights), max(4.0, 1.5 * hum_hold_s(step, amplitude, folded)) * rate), rate, unit)
+    return with_white(with_hum(made, rng, amplitude, mains), rng, step / rng.uniform(15, 60))
+
+
+def slow_edges(rng):
+    """From one level to the next along a straight ramp that takes 3 to 10 % of the hold."""
+    heights, unit = sequence(rng)
+    step = steps_of(heights)
+    sigma = step / rng.uniform(10, 60)
+    rate = 100.0
+    counts = holds(rng, len(heights), max(200, 2 * needed(step, sigma)), 1.3)
+    ramp_s = min(counts) / rate * rng.uniform(0.03, 0.1)
+    made = signal(heights, counts, rate, unit, lambda t: np.clip(t / ramp_s, 0, 1), rng)
+    made.settling_s = ramp_s
+    return with_white(made, rng, sigma)
+
+
+def spikes_huge(rng):
+    """One to three in a hundred samples off by a hundred to ten thousand steps."""
+    heights, unit = sequence(rng)
+    step = steps_of(heights)
+    sigma = step / rng.uniform(10, 60)
+    made = with_white(signal(heights, holds(rng, len(heights), max(200, 2 * needed(step, sigma))), 100.0, unit), rng, sigma)
+    return with_spikes(made, rng, rng.uniform(0.01, 0.03), 100 * step, step * 10 ** rng.uniform(2.5, 4))
+
+
+def repeated_samples(rng):
+    """The logger asks faster than the instrument answers: every value is written four to ten times."""
+    heights, unit = sequence(rng)
+    step = steps_of(heights)
+    times = int(rng.integers(4, 11))
+    sigma = step / rng.uniform(6, 40)
+    least = max(60 * times, 2 * needed(step, sigma * math.sqrt(times)))
+    made = signal(heights, holds(rng, len(heights), least), 500.0, unit)
+    noise = sigma * rng.standard_normal(made.values.size // times + 1)
+    made.values = made.values + np.repeat(noise, times)[:made.values.size]
+    return made
+
+
+def averaged_filter(rng):
+    """A moving average of 10 to 40 samples over steps and noise: edges are ramps, the noise is correlated."""
+    heights, unit = sequence(rng)
+    step = steps_of(heights)
+    length = int(rng.integers(10, 41))
+    sigma = step / rng.uniform(1, 6)  # before the average
+    least = max(12 * length, 2 * needed(step, sigma))
+    made = with_white(signal(heights, holds(rng, len(heights), least), 1000.0, unit), rng, sigma)
+    before = made.values[0] + sigma * rng.standard_normal(length - 1)
+    made.values = np.convolve(np.concatenate((before - (made.values[0] - heights[0]), made.values)),
+                              np.ones(length) / length, "valid")
+    made.settling_s = length / made.rate_hz
+    return made
+
+
+def quantised_dithered(rng):
+    """A converter step of a third to an eighth of the smallest step, noise of 0.5 to 0.8 of it: means are still right."""
+    heights, unit = sequence(rng)
+    lsb = steps_of(heights) / rng.uniform(3, 8)
+    sigma = lsb * rng.uniform(0.5, 0.8)
+    least = max(150, 2 * needed(steps_of(heights), sigma))
+    made = with_white(signal(heights, holds(rng, len(heights), least), 200.0, unit), rng, sigma)
+    return quantised(made, lsb)
+
+
 KINDS = {make.__name__: make for make in (
     clean, white_small, white_large, barely_above_noise, red_short, red_long, hum_below, hum_above, drift_inside,
     creep_inside, drift_across, settling_first, settling_second, spikes, bounce, quantised_coarse, lengths_apart,
     slow_logger, fast_logger, pulses_to_zero, staircase, cut_at_both_ends, missing_cells, uneven_sampling,
-    all_together)}
+    all_together, single_level, few_levels, many_levels, big_offset, tiny_volts, odd_start, brief_holds, slow_settling,
+    steps_apart, noise_of_levels, hum_folded, slow_edges, spikes_huge, repeated_samples, averaged_filter,
+    quantised_dithered)}
