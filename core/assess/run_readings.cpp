@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/assess/run_readings.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace core {
+namespace {
+
+/// Readings that cost at most so much more than the best are about as likely: a factor of 12.
+constexpr double ambiguityMargin = 2.5;
+// As in the alignment: two steps exchanged cost 3; further steps out of order are likely to go with them.
+constexpr double reorderFirst = 3, reorderNext = 1;
+
+/// Which of `values` make up a longest rising sequence; of several the one with most values in their place,
+/// value = begin + index.
+std::vector<bool> inRisingOrder(const std::vector<std::size_t>& values, std::size_t begin) {
+  std::vector<std::size_t> weight(values.size()), from(values.size());
+  std::size_t last = 0;
+  for (std::size_t k = 0; k < values.size(); ++k) {
+    const std::size_t own = 2 * values.size() + (values[k] == begin + k ? 1 : 0);
+    weight[k] = own;
+    from[k] = k;
+    for (std::size_t i = 0; i < k; ++i)
+      if (values[i] < values[k] && weight[i] + own > weight[k]) {
+        weight[k] = weight[i] + own;
+        from[k] = i;
+      }
+    if (weight[k] > weight[last]) last = k;
+  }
+  std::vector<bool> inOrder(values.size(), false);
+  if (values.empty()) return inOrder;
+  for (; !inOrder[last]; last = from[last]) inOrder[last] = true;
+  return inOrder;
+}
+
+/// The level that each step has when all steps were done, in whatever order: by value, and in order of time
+/// where several expect the same. Nothing unless every level fits a step and no step is left over.
+std::optional<std::vector<std::size_t>> levelsByValue(const AlignmentTask& task, const MatchLine& line,
+                                                      std::size_t begin) {
+  std::vector<std::size_t> levels(task.steps());
+  std::vector<bool> isTaken(task.steps(), false);
+  for (std::size_t level = begin; level < begin + task.steps(); ++level) {
+    std::optional<std::size_t> nearest;
+    for (std::size_t step = 0; step < task.steps(); ++step)
+      if (!isTaken[step] &&
+          (!nearest || (!task.isSame(step, *nearest) && std::abs(task.residual(line, step, level)) <
+                                                            std::abs(task.residual(line, *nearest, level)))))
+        nearest = step;
+    if (!nearest || fitCost(task, line, *nearest, level) > 2) return std::nullopt;
+    isTaken[*nearest] = true;
+    levels[*nearest] = level;
+  }
+  return levels;
+}
+
+std::optional<RunReading> reordered(const AlignmentTask& task, const MatchLine& line, std::size_t begin,
+                                    std::size_t end) {
+  if (end - begin != task.steps()) return std::nullopt;
+  const auto levels = levelsByValue(task, line, begin);
+  if (!levels) return std::nullopt;
+  const auto inOrder = inRisingOrder(*levels, begin);
+  RunReading reading{line, {}, lineCost(task, line)};
+  double moved = 0;
+  for (std::size_t step = 0; step < task.steps(); ++step) {
+    reading.visits.push_back({step, (*levels)[step], !inOrder[step]});
+    reading.cost += fitCost(task, line, step, (*levels)[step]);
+    if (!inOrder[step]) ++moved;
+  }
+  // One step moved far is two that are not where they were planned.
+  if (moved > 0) reading.cost += reorderFirst + reorderNext * std::max(0.0, moved - 2);
+  std::sort(reading.visits.begin(), reading.visits.end(),
+            [](const Visit& a, const Visit& b) { return a.level < b.level; });
+  return reading;
+}
+
+void addAligned(const AlignmentTask& task, const MatchLine& line, const AlignmentLimits& limits,
+                std::vector<RunReading>& readings) {
+  Alignment alignment = align(task, {&line, 1}, limits);
+  if (alignment.runs.size() == 1 && std::isfinite(alignment.cost))
+    readings.push_back({line, std::move(alignment.runs.front().visits), alignment.cost});
+}
+
+/// Whether `b` gives some step a level that has none in `a`, or one of another value. Saying less is no
+/// difference.
+bool isDifferent(const AlignmentTask& task, const RunReading& a, const RunReading& b) {
+  const auto levelsOfA = levelOfStep(task, a.visits), levelsOfB = levelOfStep(task, b.visits);
+  for (std::size_t step = 0; step < task.steps(); ++step) {
+    if (!levelsOfB[step] || levelsOfA[step] == levelsOfB[step]) continue;
+    if (!levelsOfA[step]) return true;
+    const std::size_t one = *levelsOfA[step], other = *levelsOfB[step];
+    const double noise = std::hypot(task.uncertainties[one], task.uncertainties[other]);
+    const double least = 0.02 * task.least * std::abs(a.line.gain);
+    if (std::abs(task.means[one] - task.means[other]) > 3 * noise + least) return true;
+  }
+  return false;
+}
+
+void sortByCost(std::vector<RunReading>& readings) {
+  std::stable_sort(readings.begin(), readings.end(),
+                   [](const RunReading& a, const RunReading& b) { return a.cost < b.cost; });
+}
+
+/// One level a step, in order and with the values expected: another way by the same line would have a step
+/// and a level left over, which is beyond the margin.
+bool isPlain(const AlignmentTask& task, const RunReading& reading, std::size_t begin, std::size_t end) {
+  if (end - begin != task.steps() || reading.visits.size() != task.steps()) return false;
+  for (std::size_t k = 0; k < task.steps(); ++k)
+    if (reading.visits[k] != Visit{k, begin + k}) return false;
+  return reading.cost - lineCost(task, reading.line) < 0.2;
+}
+
+std::vector<RunReading> distinct(const AlignmentTask& task, std::vector<RunReading> readings) {
+  sortByCost(readings);
+  std::vector<RunReading> kept;
+  for (RunReading& reading : readings) {
+    if (!kept.empty() && reading.cost > kept.front().cost + ambiguityMargin) break;
+    if (kept.size() > mostOtherReadings) break;
+    if (std::all_of(kept.begin(), kept.end(),
+                    [&](const RunReading& one) { return isDifferent(task, one, reading); }))
+      kept.push_back(std::move(reading));
+  }
+  return kept;
+}
+
+}  // namespace
+
+std::vector<std::optional<std::size_t>> levelOfStep(const AlignmentTask& task,
+                                                    std::span<const Visit> visits) {
+  std::vector<std::optional<std::size_t>> levels(task.steps());
+  for (const Visit& visit : visits) levels[visit.step] = visit.level;
+  return levels;
+}
+
+std::vector<Visit> inPlannedOrder(std::vector<Visit> visits) {
+  std::vector<std::size_t> steps;
+  for (const Visit& visit : visits)
+    if (visit.isSwapped) steps.push_back(visit.step);
+  std::sort(steps.begin(), steps.end());
+  std::size_t next = 0;
+  for (Visit& visit : visits)
+    if (visit.isSwapped) visit = {steps[next++], visit.level, false};
+  return visits;
+}
+
+std::vector<RunReading> runReadings(const AlignmentTask& task, std::span<const MatchLine> lines,
+                                    std::size_t begin, std::size_t end) {
+  AlignmentLimits limits{begin, end, true, {}};
+  std::vector<RunReading> readings;
+  for (const MatchLine& line : lines) {
+    addAligned(task, line, limits, readings);
+    if (auto reading = reordered(task, line, begin, end)) readings.push_back(*std::move(reading));
+  }
+  if (readings.empty()) return readings;
+  sortByCost(readings);
+  const RunReading best = readings.front();
+  if (isPlain(task, best, begin, end)) return distinct(task, std::move(readings));
+  for (const Visit& visit : best.visits) {
+    limits.forbidden = visit;
+    addAligned(task, best.line, limits, readings);
+  }
+  return distinct(task, std::move(readings));
+}
+
+}  // namespace core
