@@ -10,6 +10,7 @@
 #include "core/recording/binary/npy_file.h"
 #include "core/recording/binary/source_file.h"
 #include "core/recording/binary/table_layout.h"
+#include "core/recording/binary/uff_file.h"
 #include "core/recording/binary/wav_file.h"
 
 namespace core {
@@ -19,13 +20,14 @@ constexpr std::uint64_t recordsLookedAt = 256;
 constexpr std::size_t recordsShown = 20;
 constexpr std::uint64_t allRecords = std::numeric_limits<std::uint64_t>::max();
 
-Result<BinaryTable> openTable(const SourceFilePointer& file, FileKind kind, const std::stop_token&) {
+Result<BinaryTable> openTable(const SourceFilePointer& file, FileKind kind, const std::stop_token& stop) {
   switch (kind) {
     case FileKind::Wav:
       return openWav(file);
     case FileKind::Npy:
       return openNpy(file);
     case FileKind::Uff58:
+      return openUff(file, stop);
     case FileKind::Mat:
     case FileKind::Hdf5:
     case FileKind::Text:

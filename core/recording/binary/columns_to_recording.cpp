@@ -14,7 +14,7 @@ namespace core {
 namespace {
 
 constexpr double missingNumber = std::numeric_limits<double>::quiet_NaN();
-constexpr const char* endsBefore = "the file ends before it";
+constexpr const char* endsBefore = "the data end before it";
 
 /// Which records are kept; empty while it is all of them, as it nearly always is.
 using Kept = std::vector<bool>;
@@ -34,7 +34,7 @@ Kept recordsInTime(const std::vector<double>& times, std::size_t records, Record
   for (std::size_t k = 0; k < records; ++k) {
     const char* reason = nullptr;
     if (k >= times.size()) {
-      reason = "the file ends before its time";
+      reason = "the data end before its time";
     } else if (!std::isfinite(times[k])) {
       reason = "the time is not a finite number";
     } else if (times[k] < last) {

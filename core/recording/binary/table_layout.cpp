@@ -33,13 +33,6 @@ constexpr std::array<UnitOfTime, 16> unitsOfTime = {{{"s", TimeForm::Seconds},
                                                      {"hr", TimeForm::Hours},
                                                      {"hours", TimeForm::Hours}}};
 
-std::optional<TimeForm> formOfUnit(std::string_view unit) {
-  const std::string lower = lowerCase(trimmed(unit));
-  for (const UnitOfTime& known : unitsOfTime)
-    if (known.word == lower) return known.form;
-  return std::nullopt;
-}
-
 /// "run1/Time [ms]" is "time" in "ms", "t_us" is "t" in "us".
 ColumnHeading timeHeading(std::string_view name) {
   const auto slash = name.rfind('/');
@@ -57,8 +50,8 @@ ColumnHeading timeHeading(std::string_view name) {
 }
 
 TimeForm formOf(const ColumnHeading& column) {
-  if (const auto form = formOfUnit(column.unit)) return *form;
-  return formOfUnit(timeHeading(column.name).unit).value_or(TimeForm::Seconds);
+  if (const auto form = timeFormOfUnit(column.unit)) return *form;
+  return timeFormOfUnit(timeHeading(column.name).unit).value_or(TimeForm::Seconds);
 }
 
 TimeLayout ownTime(const BinaryTable& table) {
@@ -115,6 +108,13 @@ bool rises(const std::vector<double>& values) {
 }
 
 }  // namespace
+
+std::optional<TimeForm> timeFormOfUnit(std::string_view unit) {
+  const std::string lower = lowerCase(trimmed(unit));
+  for (const UnitOfTime& known : unitsOfTime)
+    if (known.word == lower) return known.form;
+  return std::nullopt;
+}
 
 double secondsPerUnit(TimeForm form) {
   switch (form) {

@@ -26,6 +26,9 @@ bool isNameOfTime(std::string_view name);
 /// rises over the first `values`. Adds what is not sure to the doubts.
 void guessTimeColumn(BinaryTable& table, const ColumnValues& values);
 
+/// The form of times in such a unit ("ms"); none for what is no unit of time.
+std::optional<TimeForm> timeFormOfUnit(std::string_view unit);
+
 /// Seconds per unit of a time column; 0 for a form that numbers cannot have.
 double secondsPerUnit(TimeForm form);
 

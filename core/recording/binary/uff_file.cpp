@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/recording/binary/uff_file.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "core/recording/binary/plain_text.h"
+#include "core/recording/binary/table_layout.h"
+#include "core/recording/binary/uff_numbers.h"
+#include "core/recording/binary/uff_sets.h"
+#include "core/units/text.h"
+
+namespace core {
+namespace {
+
+/// The functions that are read together.
+struct UffFunctions {
+  std::vector<Uff58Set> sets;
+  std::vector<std::string> names;
+  std::vector<std::string> leftOut;
+};
+
+/// The first id line, with the node where several functions share that line.
+std::vector<std::string> namesOf(const std::vector<Uff58Set>& sets) {
+  std::map<std::string, int> times;
+  for (const Uff58Set& set : sets) ++times[set.heading.title];
+  std::vector<std::string> names;
+  for (const Uff58Set& set : sets) {
+    const Uff58Heading& heading = set.heading;
+    if (heading.title.empty()) {
+      names.push_back("Node " + heading.place);
+    } else {
+      names.push_back(times[heading.title] == 1 ? heading.title : heading.title + " " + heading.place);
+    }
+  }
+  return names;
+}
+
+double unitOfTime_s(const Uff58Heading& heading) {
+  return secondsPerUnit(timeFormOfUnit(heading.abscissaUnit).value_or(TimeForm::Seconds));
+}
+
+/// Why a function cannot be a column; empty when it can.
+std::string unfitness(const Uff58Heading& heading) {
+  constexpr int time = 17;
+  if (heading.abscissaType != time && heading.abscissaType != 0) return "is not over time";
+  if (heading.ordinateType == 5 || heading.ordinateType == 6) return "holds complex numbers";
+  if (!heading.isReal()) return "holds numbers of an unknown type";
+  if (heading.form == Uff58Form::Unreadable) return "holds numbers in a binary form that is not IEEE 754";
+  if (heading.count == 0) return "holds no samples";
+  if (heading.even &&
+      !(heading.increment > 0 && std::isfinite(heading.increment) && std::isfinite(heading.start)))
+    return "has a spacing of its samples that is not above zero";
+  return {};
+}
+
+/// Like `with`, sampled at the same times as far as the headings tell.
+std::string otherTimes(const Uff58Heading& heading, const Uff58Heading& with) {
+  if (heading.count != with.count)
+    return "has " + std::to_string(heading.count) + " of " + std::to_string(with.count) + " samples";
+  const bool same = heading.even == with.even && heading.abscissaUnit == with.abscissaUnit &&
+                    (!heading.even || (heading.increment == with.increment && heading.start == with.start));
+  return same ? std::string{} : "is sampled at other times";
+}
+
+UffFunctions fitFunctions(const UffSets& all) {
+  UffFunctions fit;
+  const std::vector<std::string> names = namesOf(all.functions);
+  const Uff58Set* longest = nullptr;
+  for (const Uff58Set& set : all.functions)
+    if (unfitness(set.heading).empty() && (!longest || set.heading.count > longest->heading.count))
+      longest = &set;
+  for (std::size_t k = 0; k < names.size(); ++k) {
+    const Uff58Set& set = all.functions[k];
+    std::string reason = unfitness(set.heading);
+    if (reason.empty()) reason = otherTimes(set.heading, longest->heading);
+    if (reason.empty() && set.begin >= set.end) reason = "has no numbers: the file ends before them";
+    if (reason.empty()) {
+      fit.sets.push_back(set);
+      fit.names.push_back(names[k]);
+    } else {
+      fit.leftOut.push_back(inQuotes(names[k]) + " " + reason);
+    }
+  }
+  return fit;
+}
+
+/// With times written out, functions must agree with the first in every one of them. One that is cut short is
+/// kept when it agrees as far as it goes.
+Result<UffFunctions> agreeingFunctions(const SourceFile& file, UffFunctions functions,
+                                       const std::stop_token& stop) {
+  if (functions.sets.size() < 2 || functions.sets.front().heading.even) return functions;
+  UffFunctions agreeing;
+  agreeing.leftOut = std::move(functions.leftOut);
+  std::vector<double> first;
+  for (std::size_t k = 0; k < functions.sets.size(); ++k) {
+    auto numbers = uff58Numbers(file, functions.sets[k], functions.sets[k].heading.count, stop, {});
+    if (!numbers) return numbers.error();
+    std::vector<double>& times = numbers->abscissa;
+    if (k == 0) first = times;
+    const std::size_t common = std::min(first.size(), times.size());
+    if (std::equal(times.begin(), times.begin() + static_cast<std::ptrdiff_t>(common), first.begin())) {
+      agreeing.sets.push_back(functions.sets[k]);
+      agreeing.names.push_back(functions.names[k]);
+    } else {
+      agreeing.leftOut.push_back(inQuotes(functions.names[k]) + " is sampled at other times");
+    }
+  }
+  return agreeing;
+}
+
+Result<ColumnValues> readFunctions(const SourceFile& file, const std::vector<Uff58Set>& sets,
+                                   std::uint64_t records, const std::stop_token& stop,
+                                   const Progress& progress) {
+  ColumnValues values;
+  for (std::size_t k = 0; k < sets.size(); ++k) {
+    const Progress share = [&](double part) {
+      if (progress) progress((static_cast<double>(k) + part) / static_cast<double>(sets.size()));
+    };
+    auto numbers = uff58Numbers(file, sets[k], records, stop, share);
+    if (!numbers) return numbers.error();
+    if (k == 0 && !sets[k].heading.even) values.push_back(std::move(numbers->abscissa));
+    values.push_back(std::move(numbers->ordinate));
+  }
+  return values;
+}
+
+void addColumns(const UffFunctions& functions, BinaryTable& table) {
+  const Uff58Heading& first = functions.sets.front().heading;
+  if (first.even) {
+    table.start_s = first.start * unitOfTime_s(first);
+    table.spacing_s = first.increment * unitOfTime_s(first);
+    table.rateSource = "sample spacing in the file";
+  } else {
+    table.columns.push_back({"Time", first.abscissaUnit});
+    table.timeColumn = 0;
+  }
+  for (std::size_t k = 0; k < functions.sets.size(); ++k)
+    table.columns.push_back({functions.names[k], functions.sets[k].heading.ordinateUnit});
+  makeNamesUnique(table.columns);
+}
+
+}  // namespace
+
+Result<BinaryTable> openUff(const SourceFilePointer& file, const std::stop_token& stop) {
+  auto all = uffSets(*file, stop);
+  if (!all) return all.error();
+  auto functions = agreeingFunctions(*file, fitFunctions(*all), stop);
+  if (!functions) return functions.error();
+  BinaryTable table;
+  table.kind = FileKind::Uff58;
+  table.doubts = std::move(all->broken);
+  table.leftOut = std::move(functions->leftOut);
+  if (all->others > 0)
+    table.leftOut.push_back(std::to_string(all->others) + (all->others == 1 ? " data set" : " data sets") +
+                            " of another kind than 58");
+  if (functions->sets.empty()) {
+    const std::string reason = table.leftOut.empty() ? std::string{} : ": " + table.leftOut.front();
+    return file->error("the universal file holds no function over time" + reason,
+                       "Export time histories as data set 58");
+  }
+  table.records = functions->sets.front().heading.count;
+  addColumns(*functions, table);
+  table.read = [file, sets = functions->sets](std::uint64_t records, const std::stop_token& halt,
+                                              const Progress& progress) {
+    return readFunctions(*file, sets, records, halt, progress);
+  };
+  return table;
+}
+
+}  // namespace core
