@@ -9,9 +9,9 @@ import unittest
 
 sys.path.insert(0, os.path.join(os.path.abspath(sys.argv[2]), "tests", "corpus"))
 import dialects  # noqa: E402
+import kinds  # noqa: E402
 import make_corpus  # noqa: E402
 import score  # noqa: E402
-import signals  # noqa: E402
 
 # Two levels of ten seconds, a step of 100 between them.
 LEVELS = [{"begin_s": 0.0, "end_s": 10.0, "mean": 0.0}, {"begin_s": 11.0, "end_s": 21.0, "mean": 100.0}]
@@ -101,8 +101,8 @@ class Times(unittest.TestCase):
 
 class Corpus(unittest.TestCase):
     def test_there_are_enough_kinds_and_each_has_four_dialects(self):
-        self.assertGreaterEqual(len(signals.KINDS), 18)
-        for kind in signals.KINDS:
+        self.assertGreaterEqual(len(kinds.KINDS), 18)
+        for kind in kinds.KINDS:
             for seed in range(20):
                 self.assertEqual(len(set(make_corpus.dialects_of(kind, seed))), 4, kind)
 
@@ -111,7 +111,8 @@ class Corpus(unittest.TestCase):
         self.assertEqual(make_corpus.made(case)[1].data, make_corpus.made(case)[1].data)
 
     def test_perfect_spans_score_1_on_every_kind(self):
-        # Spans from where 1 % of the step is left to the last sample; median: spikes are no fault of the spans.
+        # Spans from where 1 % of the step is left to the last sample; median: spikes are no fault of the
+        # spans.
         for case in make_corpus.cases(1):
             signal, written = make_corpus.made(case)
             levels = make_corpus.truth_levels(signal, written.times_s)
@@ -120,9 +121,9 @@ class Corpus(unittest.TestCase):
             self.assertEqual((counts.f1, counts.faults), (1.0, []), case.file_name)
 
     def test_the_noise_of_a_level_leaves_its_mean_within_reach(self):
-        # Fair: what is on the recording besides the truth averages out over 60 % of each level to 5 % of the smallest
-        # step. At 2.6 standard deviations 1 in 100 of the levels at the edge of what is needed may fail; settling,
-        # bounce and spikes are taken off as any finder must.
+        # Fair: what is on the recording besides the truth averages out over 60 % of each level to 5 % of the
+        # smallest step. At 2.6 standard deviations 1 in 100 of the levels at the edge of what is needed may
+        # fail; settling, bounce and spikes are taken off as any finder must.
         off, levels = 0, 0
         for case in make_corpus.cases(1):
             signal, written = make_corpus.made(case)

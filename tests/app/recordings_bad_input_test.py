@@ -1,8 +1,9 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Recordings that are no good, through the command line: what is said, the exit status, no hang, memory bounded.
+"""Recordings that are no good, through the command line: what is said, the exit status, no hang, memory
+bounded.
 
-Called as recordings_bad_input_test.py PROGRAM SOURCE_FOLDER. What must come of each case follows from what a user needs;
-no source.
+Called as recordings_bad_input_test.py PROGRAM SOURCE_FOLDER. What must come of each case follows from what a
+user needs; no source.
 """
 import json
 import os
@@ -17,14 +18,14 @@ import unittest
 
 PROGRAM = os.path.abspath(sys.argv[1])
 GREATEST_WAIT_S = 20
-# The program without a recording takes some 60 MB (Qt and its libraries); beyond that it may hold a few pieces of a
-# file that it refuses. Generous, so that it does not fail on another libc.
+# The program without a recording takes some 60 MB (Qt and its libraries); beyond that it may hold a few
+# pieces of a file that it refuses. Generous, so that it does not fail on another libc.
 REFUSED_RSS_KB = 256 * 1024
 
 
 class Answer:
-    """What one run of the program gave. Its memory is its own, whatever ran before; but the kernel counts from what this
-    script held when it started it, so nothing here may hold much.
+    """What one run of the program gave. Its memory is its own, whatever ran before; but the kernel counts
+    from what this script held when it started it, so nothing here may hold much.
     """
 
     def __init__(self, path, *more, during=None):
@@ -66,8 +67,8 @@ class BadRecordings(unittest.TestCase):
         return path
 
     def assertRefused(self, path, *more, says=None, notes=0):
-        """Exit status 2, nothing on standard output, one line on standard error: the file, what is wrong, what mends it.
-        Before it at most `notes` lines about what was skipped."""
+        """Exit status 2, nothing on standard output, one line on standard error: the file, what is wrong,
+        what mends it. Before it at most `notes` lines about what was skipped."""
         answer = Answer(path, *more)
         self.assertEqual((answer.status, answer.out), (2, ""), answer.err)
         self.assertLessEqual(answer.err.count("\n"), 1 + notes, answer.err)
@@ -244,8 +245,8 @@ class BadRecordings(unittest.TestCase):
     # --- files that change while they are read ---
 
     def while_read(self, change):
-        """Runs the program on a file of 30 MB and changes it as soon as it is open; the answer, or none when the program
-        was through before."""
+        """Runs the program on a file of 30 MB and changes it as soon as it is open; the answer, or none when
+        the program was through before."""
         path = self.path("moving.csv")
         with open(path, "w", encoding="ascii") as file:
             file.write("Time,TP-01\n")
@@ -274,7 +275,8 @@ class BadRecordings(unittest.TestCase):
         return Answer(path, during=during)
 
     def assertSound(self, answer):
-        """Caught open, and then an answer: the levels of what was there, or one line that says what happened."""
+        """Caught open, and then an answer: the levels of what was there, or one line that says what
+        happened."""
         self.assertTrue(answer.caught, "the file was never seen open")
         self.assertIn(answer.status, (0, 2), answer.err)
         if answer.status == 2:

@@ -5,9 +5,9 @@
     /usr/bin/python3 tests/bench/levels_command.py PROGRAM [MILLIONS]
 
 Writes a recording of 10 million samples (1000 a second, two columns, holds of 5 to 20 s, white noise, a time
-constant of 30 ms, mains pick-up of a third of the smallest step) and calls `PROGRAM levels FILE --json` on it. Prints
-wall and user time, peak memory, and how many of the levels were found by the rule of tests/corpus/score.py. Best of
-three.
+constant of 30 ms, mains pick-up of a third of the smallest step) and calls `PROGRAM levels FILE --json` on
+it. Prints wall and user time, peak memory, and how many of the levels were found by the rule of
+tests/corpus/score.py. Best of three.
 """
 import json
 import os

@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The ways loggers write a table. Each function gives the bytes of a file, the times in it and the column's name."""
+"""The ways loggers write a table. Each function gives the bytes of a file, the times in it and the column's
+name."""
 import math
 from dataclasses import dataclass
 
@@ -79,7 +80,8 @@ def tab_date_time_crlf(made, rng):
     if rng.random() < 0.5:
         stamps = [s.replace("T", " ") for s in stamps]
     rows = map("\t".join, zip(stamps, value_cells(made, blank=["", "NaN"])))
-    return Written(joined([f"Timestamp\t{name} [{made.unit}]", *rows], "\r\n").encode(), written, str(name), 35910.0)
+    text = joined([f"Timestamp\t{name} [{made.unit}]", *rows], "\r\n")
+    return Written(text.encode(), written, str(name), 35910.0)
 
 
 def utf16_little(made, rng):
@@ -123,7 +125,8 @@ def clock_over_midnight(made, rng):
     comma = rng.random() < 0.5
     clocks = [s[11:].replace(".", ",") if comma else s[11:] for s in stamps]
     rows = map(";".join, zip(clocks, value_cells(made, comma=comma, blank="")))
-    return Written(joined([f"Clock;TP-12", f"hh:mm:ss;{made.unit}", *rows]).encode(), written, "TP-12", float(start))
+    text = joined(["Clock;TP-12", f"hh:mm:ss;{made.unit}", *rows])
+    return Written(text.encode(), written, "TP-12", float(start))
 
 
 def carriage_returns(made, rng):
@@ -163,7 +166,7 @@ def utf16_big_european(made, rng):
     stamps, written = date_texts(made, "2026-11-05T09:58:30")
     turned = [f"{s[8:10]}.{s[5:7]}.{s[:4]} {s[11:].replace('.', ',')}" for s in stamps]
     rows = map(";".join, zip(turned, value_cells(made, comma=True, blank="")))
-    text = joined([f"Datum/Zeit;TP-01", f";{unit_text(made, MICRO)}", *rows], "\r\n")
+    text = joined(["Datum/Zeit;TP-01", f";{unit_text(made, MICRO)}", *rows], "\r\n")
     return Written(b"\xfe\xff" + text.encode("utf-16-be"), written, "TP-01", 35910.0)
 
 
@@ -186,7 +189,8 @@ def quoted_decimal_comma(made, rng):
     """Commas separate and stand in the numbers: every cell is quoted."""
     times, written = second_cells(made, time_digits(made), comma=True)
     rows = ('"' + '","'.join(pair) + '"' for pair in zip(times, value_cells(made, comma=True, blank="")))
-    return Written(joined([f'"Zeit [s]","TP-01 [{unit_text(made, MICRO)}]"', *rows], "\r\n").encode(), written, "TP-01")
+    text = joined([f'"Zeit [s]","TP-01 [{unit_text(made, MICRO)}]"', *rows], "\r\n")
+    return Written(text.encode(), written, "TP-01")
 
 
 def time_last_with_counter(made, rng):
@@ -204,8 +208,9 @@ def minutes(made, rng):
 
 def month_first_twelve_hours(made, rng):
     stamps, written = date_texts(made, "2026-05-11T11:59:58")
-    turned = [f"{s[5:7]}/{s[8:10]}/{s[:4]} {(int(s[11:13]) - 1) % 12 + 1}{s[13:]} {'AM' if s[11:13] < '12' else 'PM'}"
-              for s in stamps]
+    hours = ((s, int(s[11:13])) for s in stamps)
+    turned = [f"{s[5:7]}/{s[8:10]}/{s[:4]} {(hour - 1) % 12 + 1}{s[13:]} {'AM' if hour < 12 else 'PM'}"
+              for s, hour in hours]
     rows = map(",".join, zip(turned, value_cells(made, blank="")))
     return Written(joined([f"Date/Time,TP-01 ({made.unit})", *rows]).encode(), written, "TP-01", 43198.0)
 
@@ -214,7 +219,7 @@ def date_with_zone(made, rng):
     stamps, written = date_texts(made)
     zone = rng.choice(["Z", "+02:00"])
     rows = map(",".join, zip((s + str(zone) for s in stamps), value_cells(made, blank="")))
-    return Written(joined([f"timestamp,TP-01", *rows]).encode(), written, "TP-01", 35910.0)
+    return Written(joined(["timestamp,TP-01", *rows]).encode(), written, "TP-01", 35910.0)
 
 
 def seconds_since_1970(made, rng):
@@ -224,11 +229,12 @@ def seconds_since_1970(made, rng):
 
 
 def long_preamble_and_end(made, rng):
-    """Forty lines above the names, some with numbers in columns; two lines below the numbers; mixed line ends."""
+    """Forty lines above the names, some with numbers in columns; two lines below the numbers; mixed line
+    ends."""
     times, written = second_cells(made, time_digits(made))
     head = ["# Alder Fen Test Hall", "Amplifier\tA-17", "Full scale\t2.5\tmV/V"]
     head += [f"Channel {k}\t{k}\t{k * 0.25:.3f}\t350.{k}\tofs" for k in range(1, 30)]
-    head += ["", "Comment\tcalibration, all channels", "", f"Time\tTP-01", f"[s]\t[{made.unit}]"]
+    head += ["", "Comment\tcalibration, all channels", "", "Time\tTP-01", f"[s]\t[{made.unit}]"]
     rows = list(map("\t".join, zip(times, value_cells(made, blank=["", "NaN"]))))
     text = joined(head, "\r\n") + joined(rows) + "\nEnd of recording\nSamples: %d" % len(rows)
     return Written(text.encode(), written, "TP-01")
@@ -243,8 +249,9 @@ def aligned_with_trailing_commas(made, rng):
 
 
 DIALECTS = {write.__name__: write for write in (
-    comma_point, semicolon_comma_preamble, tab_date_time_crlf, utf16_little, blanks_rate_only, millisecond_time,
-    quoted_names, clock_over_midnight, carriage_returns, missing_and_bad, channels_beside, utf16_big_european,
-    no_heading, interval_only, quoted_decimal_comma, time_last_with_counter, minutes, month_first_twelve_hours,
-    date_with_zone, seconds_since_1970, long_preamble_and_end, aligned_with_trailing_commas)}
+    comma_point, semicolon_comma_preamble, tab_date_time_crlf, utf16_little, blanks_rate_only,
+    millisecond_time, quoted_names, clock_over_midnight, carriage_returns, missing_and_bad, channels_beside,
+    utf16_big_european, no_heading, interval_only, quoted_decimal_comma, time_last_with_counter, minutes,
+    month_first_twelve_hours, date_with_zone, seconds_since_1970, long_preamble_and_end,
+    aligned_with_trailing_commas)}
 NEED_A_RATE = {"blanks_rate_only", "interval_only"}

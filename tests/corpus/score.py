@@ -2,14 +2,16 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Scores the level finding of the program on the corpus of make_corpus.py.
 
-    score.py --program BIN [--kinds KIND ...] [--dialect NAME] [--seeds 3] [--jobs 2] [--worst 20] [--keep FOLDER]
+    score.py --program BIN [--kinds KIND ...] [--dialect NAME] [--seeds 3] [--jobs 2] [--worst 20]
+             [--keep FOLDER]
 
-A true level is found when exactly one span lies inside it, that span covers at least half of it, and its mean is within
-5 % of the smallest step of the recording. Precision is found levels over spans, recall found levels over levels, counts
-pooled over files, F1 their harmonic mean. Of a file that cannot be read all levels are missed. Coverage is the share of
-found levels whose interval mean +/- 1.96 u covers the truth; the truth is the mean of the settled signal without noise
-over the samples of the span, and in a column of its own over the whole level, which is another one where drift runs in the
-level. Exit status 1 when below the targets, 0 otherwise.
+A true level is found when exactly one span lies inside it, that span covers at least half of it, and its mean
+is within 5 % of the smallest step of the recording. Precision is found levels over spans, recall found levels
+over levels, counts pooled over files, F1 their harmonic mean. Of a file that cannot be read all levels are
+missed. Coverage is the share of found levels whose interval mean +/- 1.96 u covers the truth; the truth is
+the mean of the settled signal without noise over the samples of the span, and in a column of its own over the
+whole level, which is another one where drift runs in the level. Exit status 1 when below the targets, 0
+otherwise.
 """
 import argparse
 import json
@@ -25,8 +27,8 @@ import numpy as np
 
 sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
 import dialects  # noqa: E402
+import kinds  # noqa: E402
 import make_corpus  # noqa: E402
-import signals  # noqa: E402
 
 OVERALL_F1 = 0.98
 KIND_F1 = 0.95
@@ -80,6 +82,15 @@ def inside(span, level, slack_s):
     return level["begin_s"] - slack_s <= span.begin_s and span.end_s <= level["end_s"] + slack_s
 
 
+def across(spans, level):
+    """Where the spans lie that are partly in a level, in per cent of it."""
+    held = level["end_s"] - level["begin_s"]
+    begin_s, end_s = level["begin_s"], level["end_s"]
+    partly = [s for s in spans if s.end_s > begin_s and s.begin_s < end_s]
+    return "".join(f", one from {(s.begin_s - begin_s) / held:.1%} to {(s.end_s - begin_s) / held:.1%}"
+                   for s in partly)
+
+
 def score_spans(levels, spans, smallest_step, slack_s=0.0, span_truth=None):
     """Holds `spans` against `levels`; `slack_s` is what the rounding of times may move them by.
 
@@ -89,7 +100,8 @@ def score_spans(levels, spans, smallest_step, slack_s=0.0, span_truth=None):
     for number, level in enumerate(levels, 1):
         within = [s for s in spans if inside(s, level, slack_s)]
         if len(within) != 1:
-            score.faults.append(f"level {number}: {len(within)} spans inside")
+            lying = across(spans, level) if not within else ""
+            score.faults.append(f"level {number}: {len(within)} spans inside{lying}")
             continue
         span = within[0]
         if span.end_s - span.begin_s + 2 * slack_s < LEAST_COVER * (level["end_s"] - level["begin_s"]):
@@ -113,8 +125,8 @@ def score_spans(levels, spans, smallest_step, slack_s=0.0, span_truth=None):
 
 
 def spans_of(answer, written):
-    """The spans of the program's answer, on the times of the file. A clock time may be counted from the first sample or
-    from midnight: that one is taken which puts more spans into the recording."""
+    """The spans of the program's answer, on the times of the file. A clock time may be counted from the first
+    sample or from midnight: that one is taken which puts more spans into the recording."""
     def number(value):
         return math.nan if value is None else float(value)
 
@@ -122,8 +134,8 @@ def spans_of(answer, written):
              for l in answer["levels"]]
 
     def within(start):
-        return sum(written.times_s[0] - 1e-3 <= s.begin_s - start and s.end_s - start <= written.times_s[-1] + 1e-3
-                   for s in spans)
+        first, last = written.times_s[0] - 1e-3, written.times_s[-1] + 1e-3
+        return sum(first <= s.begin_s - start and s.end_s - start <= last for s in spans)
 
     start = max((0.0, written.clock_start_s), key=within)
     return [Span(s.begin_s - start, s.end_s - start, s.mean, s.uncertainty) for s in spans]
@@ -204,7 +216,9 @@ def report(results, worst):
     if bad and worst:
         lines += ["", "Worst files:"]
         for case, score in bad[:worst]:
-            shown = "; ".join(score.faults[:4]) + (f"; and {len(score.faults) - 4} more" if len(score.faults) > 4 else "")
+            shown = "; ".join(score.faults[:4])
+            if len(score.faults) > 4:
+                shown += f"; and {len(score.faults) - 4} more"
             lines.append(f"  {case.file_name}  {score.found} of {score.levels}, {score.spans} spans: {shown}")
     return "\n".join(lines)
 
@@ -212,7 +226,7 @@ def report(results, worst):
 def main():
     parser = argparse.ArgumentParser(description="Scores level finding on recordings with known truth.")
     parser.add_argument("--program", required=True)
-    parser.add_argument("--kinds", nargs="*", default=[], metavar="KIND", choices=list(signals.KINDS))
+    parser.add_argument("--kinds", nargs="*", default=[], metavar="KIND", choices=list(kinds.KINDS))
     parser.add_argument("--seeds", type=int, default=3)
     parser.add_argument("--dialect", choices=list(dialects.DIALECTS),
                         help="all files in this one, so that only the finding of levels is looked at")
@@ -222,7 +236,8 @@ def main():
     options = parser.parse_args()
     cases = make_corpus.cases(options.seeds, options.kinds)
     if options.dialect:
-        cases = [make_corpus.Case(case.kind, options.dialect, 1000 * k + case.seed) for k, case in enumerate(cases)]
+        cases = [make_corpus.Case(case.kind, options.dialect, 1000 * k + case.seed)
+                 for k, case in enumerate(cases)]
     results = run_all(os.path.abspath(options.program), cases, options.jobs, options.keep)
     print(report(results, options.worst))
     said = below_targets(results)
