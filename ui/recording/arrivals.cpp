@@ -77,7 +77,10 @@ void Arrivals::readNext() {
   if (m_queue.isEmpty()) return;
   const QString path = m_queue.takeFirst();
   setState(path, State::Reading, {});
-  m_job.start({path, {}, m_session.document(), {}});
+  RecordingTask task;
+  task.path = path;
+  task.document = m_session.document();
+  m_job.start(std::move(task));
 }
 
 /// An edit while the recording was read would make what was found in it untrue.
