@@ -5,9 +5,11 @@
 #include <charconv>
 #include <cmath>
 #include <limits>
+#include <new>
 
 #include "core/recording/binary/columns_to_recording.h"
 #include "core/recording/binary/npy_file.h"
+#include "core/recording/binary/reader_file.h"
 #include "core/recording/binary/source_file.h"
 #include "core/recording/binary/table_layout.h"
 #include "core/recording/binary/uff_file.h"
@@ -30,6 +32,7 @@ Result<BinaryTable> openTable(const SourceFilePointer& file, FileKind kind, cons
       return openUff(file, stop);
     case FileKind::Mat:
     case FileKind::Hdf5:
+      return openInReader(file, kind, stop);
     case FileKind::Text:
       break;
   }
@@ -70,6 +73,19 @@ std::vector<PreviewRow> firstRows(const ColumnValues& values) {
   return rows;
 }
 
+Result<Recording> readWhole(const SourceFilePointer& file, FileKind kind, const LayoutChoices& choices,
+                            const std::stop_token& stop, const Progress& progress) {
+  const auto opened = openedTable(file, kind, stop);
+  if (!opened) return opened.error();
+  const TableLayout found = layoutOf(opened->table, choices);
+  if (found.obstacle) return file->error(found.obstacle->what, found.obstacle->mend);
+  auto values = opened->table.read(allRecords, stop, progress);
+  if (!values) return values.error();
+  auto recording = recordingOf(opened->table, found.layout, std::move(*values));
+  if (!recording) return file->error(recording.error().what, recording.error().mend);
+  return recording;
+}
+
 }  // namespace
 
 Result<Preview> lookAtBinary(const std::filesystem::path& path, FileKind kind, const LayoutChoices& choices,
@@ -89,15 +105,12 @@ Result<Recording> readBinary(const std::filesystem::path& path, FileKind kind, c
                              const std::stop_token& stop, const Progress& progress) {
   const auto file = SourceFile::open(path);
   if (!file) return file.error();
-  const auto opened = openedTable(*file, kind, stop);
-  if (!opened) return opened.error();
-  const TableLayout found = layoutOf(opened->table, choices);
-  if (found.obstacle) return (*file)->error(found.obstacle->what, found.obstacle->mend);
-  auto values = opened->table.read(allRecords, stop, progress);
-  if (!values) return values.error();
-  auto recording = recordingOf(opened->table, found.layout, std::move(*values));
-  if (!recording) return (*file)->error(recording.error().what, recording.error().mend);
-  return recording;
+  try {
+    return readWhole(*file, kind, choices, stop, progress);
+  } catch (const std::bad_alloc&) {
+    return (*file)->error("there is not enough memory for its numbers",
+                          "Export a shorter recording or fewer channels");
+  }
 }
 
 }  // namespace core
