@@ -100,17 +100,16 @@ def score_spans(levels, spans, smallest_step, slack_s=0.0, span_truth=None):
     for number, level in enumerate(levels, 1):
         within = [s for s in spans if inside(s, level, slack_s)]
         if len(within) != 1:
-            lying = across(spans, level) if not within else ""
-            score.faults.append(f"level {number}: {len(within)} spans inside{lying}")
+            score.faults.append(f"level {number}: {len(within)} spans inside{across(spans, level)}")
             continue
         span = within[0]
         if span.end_s - span.begin_s + 2 * slack_s < LEAST_COVER * (level["end_s"] - level["begin_s"]):
-            cover = (span.end_s - span.begin_s) / (level["end_s"] - level["begin_s"])
-            score.faults.append(f"level {number}: span covers {cover:.0%}")
+            score.faults.append(f"level {number}: half not covered{across([span], level)}")
             continue
         off = abs(span.mean - level["mean"])
         if not off <= GREATEST_MISS * smallest_step + MEAN_DIGITS * abs(level["mean"]):
-            score.faults.append(f"level {number}: mean off by {off / smallest_step:.1%} of the smallest step")
+            score.faults.append(f"level {number}: mean off by {off / smallest_step:.1%} of the smallest step, "
+                                f"u {span.uncertainty / smallest_step:.2%}{across([span], level)}")
             continue
         score.found += 1
         own = abs(span.mean - (span_truth(span) if span_truth else level["mean"]))
