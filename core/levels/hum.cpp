@@ -1,0 +1,271 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/levels/hum.h"
+
+#include <Eigen/Dense>
+#include <algorithm>
+#include <bit>
+#include <cmath>
+#include <complex>
+#include <numbers>
+#include <optional>
+
+namespace core {
+namespace {
+
+using Complex = std::complex<double>;
+
+constexpr std::size_t mostLines = 8;
+constexpr double standsOut = 30;     ///< times the median of the spectrum on either side
+constexpr std::size_t guard = 3;     ///< bins next to a line that its own skirts fill
+constexpr std::size_t nearest = 12;  ///< bins from zero: too few below to compare with
+constexpr double turn = 2 * std::numbers::pi;
+
+/// Discrete Fourier transform in place, by halving; a power of two of samples.
+void transform(std::vector<Complex>& samples) {
+  const std::size_t n = samples.size();
+  for (std::size_t i = 1, j = 0; i < n; ++i) {
+    std::size_t bit = n / 2;
+    for (; j & bit; bit /= 2) j ^= bit;
+    j ^= bit;
+    if (i < j) std::swap(samples[i], samples[j]);
+  }
+  std::vector<Complex> roots(n / 2);
+  for (std::size_t k = 0; k < roots.size(); ++k)
+    roots[k] = std::polar(1.0, -turn * static_cast<double>(k) / static_cast<double>(n));
+  for (std::size_t half = 1; half < n; half *= 2) {
+    const std::size_t stride = n / (2 * half);
+    for (std::size_t begin = 0; begin < n; begin += 2 * half) {
+      for (std::size_t k = 0; k < half; ++k) {
+        const Complex odd = samples[begin + half + k] * roots[k * stride];
+        samples[begin + half + k] = samples[begin + k] - odd;
+        samples[begin + k] += odd;
+      }
+    }
+  }
+}
+
+std::vector<double> spectrumOf(std::span<const double> residuals) {
+  std::vector<Complex> samples(std::bit_ceil(residuals.size()));
+  std::copy(residuals.begin(), residuals.end(), samples.begin());
+  transform(samples);
+  std::vector<double> power(samples.size() / 2 + 1);
+  for (std::size_t k = 0; k < power.size(); ++k) power[k] = std::norm(samples[k]);
+  return power;
+}
+
+double medianPower(std::span<const double> values) {
+  std::vector<double> sorted(values.begin(), values.end());
+  const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
+  std::nth_element(sorted.begin(), middle, sorted.end());
+  return *middle;
+}
+
+/// The larger of the medians on the two sides, so that the slope of red noise is no line.
+double surroundings(std::span<const double> power, std::size_t bin) {
+  const std::size_t reach = std::clamp<std::size_t>(bin / 2, guard + 4, 32);
+  const double below = medianPower(power.subspan(bin - reach, reach - guard + 1));
+  const std::size_t first = bin + guard;
+  if (first + guard >= power.size()) return below;
+  const std::size_t count = std::min(reach - guard + 1, power.size() - first);
+  return std::max(below, medianPower(power.subspan(first, count)));
+}
+
+/// Step of the phasor of a line from one sample to the next.
+Complex stepOf(double line) { return std::polar(1.0, turn * line); }
+
+Complex coefficientOf(std::span<const double> residuals, double line) {
+  const Complex step = stepOf(-line);
+  Complex phasor = 1;
+  Complex sum = 0;
+  for (const double r : residuals) {
+    sum += r * phasor;
+    phasor *= step;
+  }
+  return sum;
+}
+
+/// The frequency with the most power within a bin of `line`, by golden section.
+double refined(std::span<const double> residuals, double line, double bin) {
+  const auto power = [&](double f) { return std::norm(coefficientOf(residuals, f)); };
+  const double golden = (std::sqrt(5.0) - 1) / 2;
+  double low = line - bin;
+  double high = std::min(line + bin, 0.5);
+  double left = high - golden * (high - low), right = low + golden * (high - low);
+  double leftPower = power(left), rightPower = power(right);
+  for (int round = 0; round < 18; ++round) {
+    if (leftPower > rightPower) {
+      high = right;
+      right = left;
+      rightPower = leftPower;
+      left = high - golden * (high - low);
+      leftPower = power(left);
+    } else {
+      low = left;
+      left = right;
+      leftPower = rightPower;
+      right = low + golden * (high - low);
+      rightPower = power(right);
+    }
+  }
+  return (low + high) / 2;
+}
+
+std::optional<std::size_t> strongestLine(std::span<const double> power, std::size_t first) {
+  std::optional<std::size_t> strongest;
+  for (std::size_t k = first; k + 1 < power.size(); ++k) {
+    if (power[k] < power[k - 1] || power[k] < power[k + 1]) continue;
+    if (strongest && power[k] < power[*strongest]) continue;
+    if (power[k] > standsOut * surroundings(power, k)) strongest = k;
+  }
+  return strongest;
+}
+
+/// Subtracts the sinusoid, where there are samples.
+void takeOne(std::vector<double>& residuals, double line) {
+  const auto count = static_cast<double>(
+      residuals.size() - static_cast<std::size_t>(std::count(residuals.begin(), residuals.end(), 0.0)));
+  const Complex amplitude = 2.0 / count * coefficientOf(residuals, line);
+  const Complex step = stepOf(line);
+  Complex phasor = amplitude;
+  for (double& r : residuals) {
+    if (r != 0) r -= phasor.real();
+    phasor *= step;
+  }
+}
+
+/// Takes the least-squares line off the entries where `there` is a number; 0 elsewhere.
+void levelOut(std::span<double> column, std::span<const double> there) {
+  double n = 0, sum = 0, sumX = 0, sumXX = 0, sumXY = 0;
+  const double middle = static_cast<double>(column.size() - 1) / 2;
+  for (std::size_t k = 0; k < column.size(); ++k) {
+    if (std::isnan(there[k])) continue;
+    const double x = static_cast<double>(k) - middle;
+    ++n;
+    sum += column[k];
+    sumX += x;
+    sumXX += x * x;
+    sumXY += x * column[k];
+  }
+  if (n == 0) return;
+  const double squares = sumXX - sumX * sumX / n;
+  const double slope = squares > 0 ? (sumXY - sumX * sum / n) / squares : 0;
+  const double mean = (sum - slope * sumX) / n;
+  for (std::size_t k = 0; k < column.size(); ++k) {
+    const double x = static_cast<double>(k) - middle;
+    column[k] = std::isnan(there[k]) ? 0 : column[k] - mean - slope * x;
+  }
+}
+
+using Column = std::vector<double>;
+
+/// Cosine and sine of each line, counted from the first sample of the first part.
+std::vector<Column> columnsOf(std::span<const double> lines, std::span<const Part> parts,
+                              std::size_t length) {
+  std::vector<Column> columns(2 * lines.size(), Column(length));
+  for (std::size_t line = 0; line < lines.size(); ++line) {
+    const Complex step = stepOf(lines[line]);
+    std::size_t at = 0;
+    for (const Part& part : parts) {
+      const double turns = lines[line] * static_cast<double>(part.begin - parts.front().begin);
+      Complex phasor = std::polar(1.0, turn * (turns - std::floor(turns)));
+      for (std::size_t k = 0; k < part.length; ++k, ++at) {
+        columns[2 * line][at] = phasor.real();
+        columns[2 * line + 1][at] = phasor.imag();
+        phasor *= step;
+      }
+    }
+  }
+  return columns;
+}
+
+/// Coefficients of the columns by least squares, along with level and straight drift of each part.
+Eigen::VectorXd fitted(std::vector<Column> columns, std::span<const double> residuals,
+                       std::span<const Part> parts) {
+  using Vector = Eigen::Map<const Eigen::VectorXd>;
+  Column sought(residuals.begin(), residuals.end());
+  std::size_t at = 0;
+  for (const Part& part : parts) {
+    const auto there = residuals.subspan(at, part.length);
+    for (Column& column : columns) levelOut(std::span(column).subspan(at, part.length), there);
+    levelOut(std::span(sought).subspan(at, part.length), there);
+    at += part.length;
+  }
+  const auto size = static_cast<Eigen::Index>(columns.size());
+  const auto length = static_cast<Eigen::Index>(residuals.size());
+  Eigen::MatrixXd normal(size, size);
+  Eigen::VectorXd pull(size);
+  for (Eigen::Index i = 0; i < size; ++i) {
+    const Vector column(columns[static_cast<std::size_t>(i)].data(), length);
+    pull[i] = column.dot(Vector(sought.data(), length));
+    for (Eigen::Index j = 0; j <= i; ++j) {
+      normal(i, j) = normal(j, i) = column.dot(Vector(columns[static_cast<std::size_t>(j)].data(), length));
+    }
+    // So little that it only steadies lines which the samples cannot tell apart.
+    normal(i, i) += 1e-6 * static_cast<double>(residuals.size());
+  }
+  return normal.ldlt().solve(pull);
+}
+
+}  // namespace
+
+std::vector<double> linesOf(std::vector<double> residuals, double least) {
+  std::vector<double> lines;
+  while (lines.size() < mostLines && residuals.size() >= 4 * nearest) {
+    const std::vector<double> power = spectrumOf(residuals);
+    const double bin = 0.5 / static_cast<double>(power.size() - 1);
+    const std::size_t first = std::max(nearest, static_cast<std::size_t>(std::ceil(least / bin)));
+    const auto strongest = strongestLine(power, first);
+    if (!strongest) break;
+    lines.push_back(refined(residuals, static_cast<double>(*strongest) * bin, bin));
+    takeOne(residuals, lines.back());
+  }
+  return lines;
+}
+
+void Hum::takeOff(std::span<const double> residuals, std::span<const Part> parts, std::span<double> target) {
+  const std::vector<Column> columns = columnsOf(m_lines, parts, residuals.size());
+  const Eigen::VectorXd amplitudes = fitted(columns, residuals, parts);
+  m_squares.resize(m_lines.size(), 0.0);
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    const double amplitude = amplitudes[static_cast<Eigen::Index>(i)];
+    for (std::size_t k = 0; k < target.size(); ++k) target[k] -= amplitude * columns[i][k];
+    m_squares[i / 2] += static_cast<double>(target.size()) * amplitude * amplitude;
+  }
+  m_samples += static_cast<double>(target.size());
+}
+
+void Hum::refine(std::span<const double> residuals, std::span<const Part> parts) {
+  // To first order a frequency off by d adds d times the derivative: columns that rise with time.
+  const double middle =
+      static_cast<double>(parts.back().begin + parts.back().length - parts.front().begin) / 2;
+  for (int round = 0; round < 2; ++round) {
+    std::vector<Column> columns = columnsOf(m_lines, parts, residuals.size());
+    const std::size_t plain = columns.size();
+    for (std::size_t i = 0; i < plain; ++i) {
+      Column rising = columns[i];
+      std::size_t at = 0;
+      for (const Part& part : parts) {
+        for (std::size_t k = 0; k < part.length; ++k, ++at)
+          rising[at] *= (static_cast<double>(part.begin - parts.front().begin + k) - middle) / middle;
+      }
+      columns.push_back(std::move(rising));
+    }
+    const Eigen::VectorXd fit = fitted(columns, residuals, parts);
+    for (std::size_t line = 0; line < m_lines.size(); ++line) {
+      const auto i = static_cast<Eigen::Index>(2 * line), j = static_cast<Eigen::Index>(plain + 2 * line);
+      const double square = fit[i] * fit[i] + fit[i + 1] * fit[i + 1];
+      const double most = 0.25 / middle;  // beyond a quarter of a turn the first order means nothing
+      const double off =
+          square > 0 ? (fit[j] * fit[i + 1] - fit[j + 1] * fit[i]) / (turn * middle * square) : 0;
+      m_lines[line] += std::clamp(off, -most, most);
+    }
+  }
+}
+
+std::vector<double> Hum::amplitudes() const {
+  std::vector<double> amplitudes;
+  for (const double square : m_squares) amplitudes.push_back(std::sqrt(square / std::max(m_samples, 1.0)));
+  return amplitudes;
+}
+
+}  // namespace core

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/levels/resolution.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace core {
+namespace {
+
+constexpr std::size_t mostSamples = 4096;
+constexpr std::size_t run = 64;
+
+/// Some runs of samples out of one span, at most `most` samples.
+std::vector<double> someOf(std::span<const double> span, std::size_t most) {
+  std::vector<double> some;
+  const std::size_t runs = std::max<std::size_t>(1, most / run);
+  const std::size_t stride = std::max<std::size_t>(run, span.size() / runs);
+  for (std::size_t begin = 0; begin < span.size(); begin += stride) {
+    for (std::size_t k = begin; k < std::min(span.size(), begin + run); ++k) {
+      if (!std::isnan(span[k])) some.push_back(span[k]);
+    }
+  }
+  return some;
+}
+
+/// Differences between neighbouring ones of the sorted values that are more than rounding apart.
+void addGaps(std::vector<double> sorted, std::vector<double>& gaps) {
+  std::sort(sorted.begin(), sorted.end());
+  for (std::size_t k = 1; k < sorted.size(); ++k) {
+    const double gap = sorted[k] - sorted[k - 1];
+    if (gap > 1e-13 * std::abs(sorted[k])) gaps.push_back(gap);
+  }
+}
+
+/// The mean step of gaps that are multiples of about `guess`; 0 when fewer than nine in ten are.
+double commonStep(const std::vector<double>& gaps, double guess) {
+  double ways = 0, steps = 0, fitting = 0;
+  for (const double gap : gaps) {
+    const double multiple = std::round(gap / guess);
+    if (multiple > 1e6 || std::abs(gap / guess - multiple) > 0.1 + 0.02 * multiple) continue;
+    ++fitting;
+    ways += gap;
+    steps += multiple;
+  }
+  return fitting >= 0.9 * static_cast<double>(gaps.size()) && steps > 0 ? ways / steps : 0;
+}
+
+}  // namespace
+
+double resolutionOf(std::span<const double> values, std::span<const SampleSpan> spans) {
+  if (spans.empty()) return 0;
+  std::vector<double> gaps;
+  std::size_t looked = 0;
+  const std::size_t each = std::max(run, mostSamples / spans.size());
+  const std::size_t stride = std::max<std::size_t>(1, spans.size() * run / mostSamples);
+  for (std::size_t s = 0; s < spans.size(); s += stride) {
+    const std::vector<double> some = someOf(values.subspan(spans[s].begin, spans[s].size()), each);
+    looked += some.size();
+    addGaps(some, gaps);
+  }
+  // Values that hardly ever occur twice are finer than their noise: then rounding does not matter.
+  if (gaps.empty() || 2 * gaps.size() > looked) return 0;
+  std::sort(gaps.begin(), gaps.end());
+  const double guess = gaps[gaps.size() / 20];
+  return commonStep(gaps, guess);
+}
+
+double deviationOfRounding(double resolution, const Dither& dither) {
+  if (resolution <= 0) return 0;
+  double sum = 0;
+  for (int k = 1; k <= 40; ++k) {
+    const double turns = 2 * std::numbers::pi * k / resolution;
+    double share = std::exp(-turns * turns * dither.noise * dither.noise / 2);
+    if (dither.drift > 0) share *= std::sin(turns * dither.drift / 2) / (turns * dither.drift / 2);
+    for (const double amplitude : dither.hum) share *= std::cyl_bessel_j(0, turns * amplitude);
+    sum += share * share / (k * k);
+  }
+  return resolution / std::numbers::pi * std::sqrt(sum / 2);
+}
+
+double noiseBeforeRounding(double rounded, double resolution) {
+  double low = 0, high = rounded;
+  for (int round = 0; round < 50; ++round) {
+    const double middle = (low + high) / 2;
+    const double left = deviationOfRounding(resolution, {middle, 0, {}});
+    const double seen = middle * middle + resolution * resolution / 12 - left * left;
+    (seen > rounded * rounded ? high : low) = middle;
+  }
+  return low;
+}
+
+}  // namespace core
