@@ -35,6 +35,7 @@ enum class Way : std::uint8_t { None, Start, Step, Extra, Swap, Shared, SharedSt
 struct Cell {
   double cost = never;
   Way way = Way::None;
+  bool isFurther = false;  ///< with Start: another run lies before
   bool fromExtra = false;  ///< the step before has extra levels behind it
   std::uint32_t step = 0;  ///< the step come from; with Swap how far the swapped steps are apart
   std::uint32_t line = 0;  ///< with SharedStart: of the run before
@@ -111,17 +112,24 @@ class Aligner {
   }
 
   void start(std::size_t line, std::size_t level) {
-    double cost = m_without[level].cost;
-    if (!m_limits.isSingleRun) cost = std::min(cost, m_with[level].cost + furtherRun);
+    const double cost = m_without[level].cost + m_lineCosts[line];
+    const double further = m_limits.isSingleRun ? never : m_with[level].cost + furtherCost(line, m_with[level]);
+    const std::size_t last = m_limits.hasFirstStep ? 1 : m_steps;
     for (std::size_t step = 0; step < m_steps; ++step)
-      m_enter[at(line, level, step)] = {cost + m_lineCosts[line] + cut(step), Way::Start};
+      m_enter[at(line, level, step)] = {step < last ? std::min(cost, further) + cut(step) : never, Way::Start,
+                                        further < cost};
+  }
+
+  /// Of another run behind one; when it goes by the same line that is no second surprise.
+  double furtherCost(std::size_t line, const Between& before) const {
+    return furtherRun + (line == before.line ? 0 : m_lineCosts[line]);
   }
 
   /// The cheaper of being at `step` with and without extra levels behind it.
   Cell stand(std::size_t line, std::size_t level, std::size_t step) const {
     const double on = m_on[at(line, level, step)].cost;
     const double extra = m_extra[at(line, level, step)].cost;
-    return {std::min(on, extra), Way::Step, extra < on, static_cast<std::uint32_t>(step)};
+    return {std::min(on, extra), Way::Step, false, extra < on, static_cast<std::uint32_t>(step)};
   }
 
   void goOn(std::size_t line, std::size_t level) {
@@ -170,7 +178,7 @@ class Aligner {
     double cost = m_enter[at(line, level, step)].cost + swap + m_fit[at(line, level + far, step)] +
                   m_fit[at(line, level, step + far)];
     for (std::size_t k = 1; k < far; ++k) cost += m_fit[at(line, level + k, step + k)];
-    m_on[at(line, level + far, step + far)].offer({cost, Way::Swap, false, static_cast<std::uint32_t>(far)});
+    m_on[at(line, level + far, step + far)].offer({cost, Way::Swap, false, false, static_cast<std::uint32_t>(far)});
   }
 
   double shared(std::size_t level, std::size_t step) const {
@@ -185,7 +193,7 @@ class Aligner {
       const Cell& cell = m_on[at(line, level, from)];
       if (m_task.isSame(from, step))
         m_on[at(line, level, step)].offer(
-            {cell.cost + cost + shared(level, step), Way::Shared, false, static_cast<std::uint32_t>(from)});
+            {cell.cost + cost + shared(level, step), Way::Shared, false, false, static_cast<std::uint32_t>(from)});
     };
     for (std::size_t step = 1; step < m_steps; ++step) {
       offer(step - 1, step, 0);
@@ -198,7 +206,7 @@ class Aligner {
     for (std::size_t step = 0; step < m_steps; ++step) {
       const double first = m_on[at(line, level - 1, step)].cost + (isShort ? extraShort : extraFirst);
       const double next = m_extra[at(line, level - 1, step)].cost + extraNext;
-      m_extra[at(line, level, step)] = {std::min(first, next), Way::Extra, next < first,
+      m_extra[at(line, level, step)] = {std::min(first, next), Way::Extra, false, next < first,
                                         static_cast<std::uint32_t>(step)};
     }
   }
@@ -219,7 +227,7 @@ class Aligner {
   Between ended(std::size_t level) const {
     Between end;
     for (std::size_t line = 0; line < m_lines.size(); ++line)
-      for (std::size_t step = 0; step < m_steps; ++step) {
+      for (std::size_t step = m_limits.hasLastStep ? m_steps - 1 : 0; step < m_steps; ++step) {
         const double cost = m_on[at(line, level, step)].cost + cut(m_steps - 1 - step);
         if (cost < end.cost)
           end = {cost, true, true, static_cast<std::uint32_t>(line), static_cast<std::uint32_t>(step)};
@@ -233,17 +241,19 @@ class Aligner {
     for (std::size_t line = 0; line < m_lines.size(); ++line) {
       Cell& first = m_on[at(line, level, 0)];
       const double fit = m_fit[at(line, level, 0)];
-      const double cost = end.cost + furtherRun + shared(level, 0) + m_lineCosts[line] + fit;
+      const double cost = end.cost + furtherCost(line, end) + shared(level, 0) + fit;
       any = any || cost < first.cost;
-      first.offer({cost, Way::SharedStart, false, end.step, end.line});
+      first.offer({cost, Way::SharedStart, true, false, end.step, end.line});
     }
     return any;
   }
 
   Alignment traced() const {
     Alignment alignment;
-    const bool hasRun = m_with[m_count].cost <= m_without[m_count].cost;
-    alignment.cost = std::min(m_with[m_count].cost, m_without[m_count].cost);
+    const double with = m_with[m_count].cost, without = m_without[m_count].cost;
+    // One that is asked for is told even where none is likelier.
+    const bool hasRun = m_limits.isSingleRun ? with < never : with <= without;
+    alignment.cost = hasRun ? with : without;
     std::size_t level = m_count;  // levels still to be explained
     while (hasRun && level > 0) {
       // Outside levels are left behind until a run ends.
@@ -285,7 +295,7 @@ class Aligner {
         case Way::Start: {
           std::reverse(run.visits.begin(), run.visits.end());
           level = now;
-          return !m_limits.isSingleRun && m_with[now].cost + furtherRun < m_without[now].cost;
+          return entered->isFurther;
         }
         default:
           isExtra = entered->fromExtra;
@@ -375,7 +385,7 @@ AlignmentTask alignmentTask(std::span<const ExpectedStep> steps, std::span<const
 
 double lineCost(const AlignmentTask& task, const MatchLine& line) {
   const double far = std::abs(std::log(std::abs(line.gain)));
-  double cost = std::min(5.0, 8 * std::max(0.0, far - 0.1)) + (line.gain < 0 ? reversed : 0);
+  double cost = std::min(5.0, 8 * std::max(0.0, far - 0.05)) + (line.gain < 0 ? reversed : 0);
   if (line.drift_per_s != 0 && !task.times_s.empty()) {
     const double drifted = std::abs(line.drift_per_s) * (task.times_s.back() - task.times_s.front());
     cost += std::min(3.0, 1 + drifted / (std::abs(line.gain) * task.least));

@@ -73,6 +73,8 @@ struct AlignmentLimits {
   std::size_t beginLevel = 0;                           ///< levels before are not looked at
   std::size_t endLevel = static_cast<std::size_t>(-1);  ///< nor from here on
   bool isSingleRun = false;
+  bool hasFirstStep = false;  ///< no run starts late
+  bool hasLastStep = false;   ///< no run ends early
   std::optional<Visit> forbidden = {};  ///< this level is not taken for this step
 };
 

@@ -3,14 +3,23 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace core {
 namespace {
 
-/// Readings that cost at most so much more than the best are about as likely: a factor of 12.
-constexpr double ambiguityMargin = 2.5;
+/// Readings that cost at most so much more than the best are about as likely: a factor of 12. When the best
+/// one has something wrong already, another one may have a little more, though never a level and a step that
+/// stay alone where one wrong level would do.
+constexpr double leastMargin = 2.5, greatestMargin = 3.4, marginOfCost = 0.6;
+/// Of a run that is cut off the gain is less certain, and with it which end was cut off.
+constexpr double marginOfCut = 4.5;
+/// Where a single change tells the gain and steps have no level, any step may be the one that was done.
+constexpr double marginOfOneChange = 6;
 // As in the alignment: two steps exchanged cost 3; further steps out of order are likely to go with them.
-constexpr double reorderFirst = 3, reorderNext = 1;
+constexpr double reorderFirst = 3, reorderNext = 1.2;
+
+constexpr double never = std::numeric_limits<double>::infinity();
 
 /// Which of `values` make up a longest rising sequence; of several the one with most values in their place,
 /// value = begin + index.
@@ -110,12 +119,52 @@ bool isPlain(const AlignmentTask& task, const RunReading& reading, std::size_t b
   return reading.cost - lineCost(task, reading.line) < 0.2;
 }
 
+/// Whether steps have no level and the others expect no more than two values.
+bool hasOneChange(const AlignmentTask& task, const RunReading& reading) {
+  const auto levels = levelOfStep(task, reading.visits);
+  std::vector<std::size_t> values;  // a step for each value
+  bool isWhole = true;
+  for (std::size_t step = 0; step < task.steps(); ++step) {
+    isWhole = isWhole && levels[step];
+    if (levels[step] && std::none_of(values.begin(), values.end(),
+                                     [&](std::size_t other) { return task.isSame(step, other); }))
+      values.push_back(step);
+  }
+  return !isWhole && values.size() <= 2;
+}
+
+double marginFor(const AlignmentTask& task, const RunReading& best, const RunReading& other) {
+  const bool isOtherGain = std::abs(other.line.gain - best.line.gain) > 0.1 * std::abs(best.line.gain);
+  if (isOtherGain && hasOneChange(task, best)) return marginOfOneChange;
+  const auto levels = levelOfStep(task, best.visits);
+  if (isOtherGain && (!levels.front() || !levels.back())) return marginOfCut;
+  return std::clamp(marginOfCost * best.cost, leastMargin, greatestMargin);
+}
+
+/// What each level costs at its step, nothing where it has none.
+std::vector<double> fitsOf(const AlignmentTask& task, const RunReading& reading) {
+  std::vector<double> fits(task.levels(), never);
+  for (const Visit& visit : reading.visits)
+    fits[visit.level] = fitCost(task, reading.line, visit.step, visit.level);
+  return fits;
+}
+
+/// Whether `other` calls a level wrong that `best` explains: no way out, however cheap.
+bool contradicts(const AlignmentTask& task, const RunReading& best, const RunReading& other) {
+  const auto fits = fitsOf(task, best), fitsThere = fitsOf(task, other);
+  for (std::size_t level = 0; level < task.levels(); ++level)
+    if (fits[level] < 1 && fitsThere[level] > 3 && fitsThere[level] < never) return true;
+  return false;
+}
+
 std::vector<RunReading> distinct(const AlignmentTask& task, std::vector<RunReading> readings) {
   sortByCost(readings);
-  std::vector<RunReading> kept;
+  std::vector<RunReading> kept{readings.front()};
   for (RunReading& reading : readings) {
-    if (!kept.empty() && reading.cost > kept.front().cost + ambiguityMargin) break;
+    const RunReading& best = kept.front();
     if (kept.size() > mostOtherReadings) break;
+    if (reading.cost > best.cost + marginFor(task, best, reading) || contradicts(task, best, reading))
+      continue;
     if (std::all_of(kept.begin(), kept.end(),
                     [&](const RunReading& one) { return isDifferent(task, one, reading); }))
       kept.push_back(std::move(reading));
@@ -159,6 +208,13 @@ std::vector<RunReading> runReadings(const AlignmentTask& task, std::span<const M
     limits.forbidden = visit;
     addAligned(task, best.line, limits, readings);
   }
+  limits.forbidden.reset();
+  limits.hasFirstStep = true;
+  addAligned(task, best.line, limits, readings);
+  limits.hasLastStep = true;
+  addAligned(task, best.line, limits, readings);
+  limits.hasFirstStep = false;
+  addAligned(task, best.line, limits, readings);
   return distinct(task, std::move(readings));
 }
 
