@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is on view, and where. Painting is in strip_chart_paint.cpp, mouse and keys in strip_chart_input.cpp.
+#include "ui/strip/strip_chart.h"
+
+#include <QScrollBar>
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace ui {
+namespace {
+
+constexpr int leastLane_px = 46, usualLane_px = 96;
+constexpr std::size_t mostLooks = 400'000;  ///< samples looked at for a mean while dragging
+constexpr double surroundings = 0.6;        ///< of a span shown with it, as a share of its length, each side
+constexpr double leastSamples = 6;          ///< that the view shows
+
+}  // namespace
+
+double quickMean(std::span<const double> values, core::SampleSpan samples) {
+  const std::size_t stride = std::max<std::size_t>(1, samples.size() / mostLooks);
+  double sum = 0;
+  std::size_t count = 0;
+  for (std::size_t k = samples.begin; k < samples.end; k += stride)
+    if (!std::isnan(values[k])) sum += values[k], ++count;
+  return count > 0 ? sum / static_cast<double>(count) : std::numeric_limits<double>::quiet_NaN();
+}
+
+StripChart::StripChart(SpanEditor& editor, QWidget* parent)
+    : QWidget(parent), m_editor(editor), m_scroll(new QScrollBar(Qt::Vertical, this)) {
+  setObjectName("stripChart");
+  setAccessibleName(tr("Recording over time"));
+  setFocusPolicy(Qt::StrongFocus);
+  setMouseTracking(true);
+  m_scroll->setObjectName("stripLanes");
+  m_scroll->setAccessibleName(tr("Further channels"));
+  m_scroll->hide();
+  connect(m_scroll, &QScrollBar::valueChanged, this, [this] { update(); });
+}
+
+void StripChart::setContents(std::shared_ptr<const OpenRecording> open, std::vector<StripLane> lanes) {
+  const bool isAnother = open != m_open;
+  m_open = std::move(open);
+  m_lanes = std::move(lanes);
+  m_pictures.resize(isAnother ? 0 : m_pictures.size());
+  m_preview.reset();
+  m_drag = {};
+  m_keyMoving = false;
+  if (m_chosen && (m_lanes.empty() || !m_lanes[0].at(*m_chosen))) m_chosen.reset();
+  if (isAnother) {
+    m_cursor_s.reset();
+    if (canDraw()) showAll();
+  }
+  placeScrollBar();
+  update();
+}
+
+void StripChart::setChosen(std::optional<core::SpanPlace> place) {
+  if (place && (m_lanes.empty() || !m_lanes[0].at(*place))) place.reset();
+  m_chosen = place;
+  update();
+}
+
+const StripSpan* StripChart::chosenSpan() const {
+  return m_chosen && !m_lanes.empty() ? m_lanes[0].at(*m_chosen) : nullptr;
+}
+
+void StripChart::bringIntoView() {
+  const StripSpan* span = chosenSpan();
+  if (!span || !canDraw()) return;
+  const double begin_s = time()[span->samples.begin], end_s = time()[span->samples.end - 1];
+  if (begin_s >= m_begin_s && end_s <= m_end_s) return;
+  if (end_s - begin_s > m_end_s - m_begin_s) return showChosen();
+  const double half_s = (m_end_s - m_begin_s) / 2, middle_s = (begin_s + end_s) / 2;
+  showBetween(middle_s - half_s, middle_s + half_s);
+}
+
+std::span<const double> StripChart::values(const StripLane& lane) const {
+  return m_open->recording.columns[*lane.column].values;
+}
+
+/// The view ends half a sample outside the first and last, so that both are seen.
+double StripChart::wholeBegin_s() const { return time().front() - least_s() / (2 * leastSamples); }
+double StripChart::wholeEnd_s() const { return time().back() + least_s() / (2 * leastSamples); }
+
+double StripChart::least_s() const {
+  const double whole_s = time().back() - time().front();
+  const double mean_s = whole_s > 0 ? whole_s / static_cast<double>(time().size() - 1) : 1;
+  return leastSamples * mean_s;
+}
+
+void StripChart::showBetween(double begin_s, double end_s) {
+  if (!canDraw()) return;
+  const double whole_s = wholeEnd_s() - wholeBegin_s();
+  const double shown_s = std::clamp(end_s - begin_s, std::min(least_s(), whole_s), whole_s);
+  const double middle_s = (begin_s + end_s) / 2;
+  m_begin_s = std::clamp(middle_s - shown_s / 2, wholeBegin_s(), wholeEnd_s() - shown_s);
+  m_end_s = m_begin_s + shown_s;
+  update();
+}
+
+void StripChart::showAll() {
+  if (canDraw()) showBetween(wholeBegin_s(), wholeEnd_s());
+}
+
+void StripChart::showChosen() {
+  const StripSpan* span = chosenSpan();
+  if (!span) return showAll();
+  const double begin_s = time()[span->samples.begin], end_s = time()[span->samples.end - 1];
+  const double beside_s = surroundings * std::max(end_s - begin_s, least_s() / 2);
+  showBetween(begin_s - beside_s, end_s + beside_s);
+}
+
+void StripChart::zoom(double factor, double at_s) {
+  if (!canDraw()) return;
+  // At a limit nothing moves: the factor is what is left of it.
+  const double shown_s = m_end_s - m_begin_s, whole_s = wholeEnd_s() - wholeBegin_s();
+  const double next_s = std::clamp(shown_s * factor, std::min(least_s(), whole_s), whole_s);
+  const double kept = next_s / shown_s;
+  showBetween(at_s - (at_s - m_begin_s) * kept, at_s + (m_end_s - at_s) * kept);
+}
+
+void StripChart::zoomAboutCursor(double factor) {
+  const bool isSeen = m_cursor_s && *m_cursor_s >= m_begin_s && *m_cursor_s <= m_end_s;
+  zoom(factor, isSeen ? *m_cursor_s : (m_begin_s + m_end_s) / 2);
+}
+
+void StripChart::setScaledToView(bool scaled) {
+  m_scaledToView = scaled;
+  update();
+}
+
+QRect StripChart::plotRect() const {
+  const QFontMetrics metrics = fontMetrics();
+  const int names = std::min(width() / 8, metrics.horizontalAdvance("MMMM-99"));
+  const int numbers = metrics.horizontalAdvance("−88 888.8") + 8;
+  const int scroll = m_scroll->isHidden() ? 0 : m_scroll->sizeHint().width();
+  const int times = metrics.height() + 4, overview = overviewRect().height();
+  return QRect(names + numbers, 0, std::max(1, width() - names - numbers - scroll - 4),
+               std::max(1, height() - times - overview - 3));
+}
+
+QRect StripChart::overviewRect() const {
+  const int tall = std::clamp(height() / 9, 16, 44);
+  const QFontMetrics metrics = fontMetrics();
+  const int left = std::min(width() / 8, metrics.horizontalAdvance("MMMM-99")) +
+                   metrics.horizontalAdvance("−88 888.8") + 8;
+  const int scroll = m_scroll->isHidden() ? 0 : m_scroll->sizeHint().width();
+  return QRect(left, height() - tall - 1, std::max(1, width() - left - scroll - 4), tall);
+}
+
+std::size_t StripChart::lanesShown() const {
+  const int room = plotRect().height() / leastLane_px;
+  return std::min(m_lanes.size(), static_cast<std::size_t>(std::max(1, room)));
+}
+
+/// The chosen lane is twice as tall as another one while there is room for that.
+QRect StripChart::laneRect(std::size_t lane) const {
+  const std::size_t shown = lanesShown();
+  if (lane >= m_lanes.size() || shown == 0) return {};
+  const std::size_t first = static_cast<std::size_t>(m_scroll->value());
+  const std::size_t row = lane == 0 ? 0 : lane - first;
+  if (lane != 0 && (lane <= first || row >= shown)) return {};
+  const QRect plot = plotRect();
+  const int others = static_cast<int>(shown) - 1;
+  const int each = std::max(leastLane_px, std::min(plot.height() / (others + 2), usualLane_px * 2));
+  const int own = std::max(leastLane_px, plot.height() - others * each);
+  const int other = others > 0 ? (plot.height() - own) / others : 0;
+  if (row == 0) return QRect(plot.left(), plot.top(), plot.width(), own - 2);
+  return QRect(plot.left(), plot.top() + own + static_cast<int>(row - 1) * other, plot.width(), other - 2);
+}
+
+void StripChart::placeScrollBar() {
+  const int hidden = static_cast<int>(m_lanes.size() - std::min(m_lanes.size(), lanesShown()));
+  const bool isNeeded = hidden > 0 && lanesShown() > 1;
+  m_scroll->setVisible(isNeeded);
+  m_scroll->setRange(0, isNeeded ? hidden : 0);
+  m_scroll->setPageStep(static_cast<int>(lanesShown()) - 1);
+  m_scroll->setGeometry(width() - m_scroll->sizeHint().width(), 0, m_scroll->sizeHint().width(),
+                        plotRect().height());
+}
+
+void StripChart::resizeEvent(QResizeEvent*) { placeScrollBar(); }
+
+double StripChart::xOf(double time_s) const {
+  const QRect plot = plotRect();
+  return plot.left() + (time_s - m_begin_s) / (m_end_s - m_begin_s) * plot.width();
+}
+
+double StripChart::timeAt(double x) const {
+  const QRect plot = plotRect();
+  return m_begin_s + (x - plot.left()) / plot.width() * (m_end_s - m_begin_s);
+}
+
+std::size_t StripChart::nearestSample(double time_s) const {
+  const std::size_t k = std::min(time().indexAt(time_s), time().size() - 1);
+  return k > 0 && time_s - time()[k - 1] < time()[k] - time_s ? k - 1 : k;
+}
+
+std::optional<std::size_t> StripChart::cursorSample() const {
+  if (!m_cursor_s || !canDraw()) return std::nullopt;
+  return nearestSample(*m_cursor_s);
+}
+
+void StripChart::setCursor_s(std::optional<double> time_s) {
+  m_cursor_s = time_s;
+  update();
+}
+
+core::SampleSpan StripChart::visibleSamples() const {
+  if (!canDraw()) return {};
+  return {time().indexAt(m_begin_s), time().indexAt(m_end_s)};
+}
+
+void StripChart::dropPreview() {
+  m_preview.reset();
+  m_keyMoving = false;
+  m_drag = {};
+  update();
+}
+
+}  // namespace ui
