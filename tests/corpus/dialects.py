@@ -68,7 +68,7 @@ def semicolon_comma_preamble(made, rng):
 def date_texts(made, start="2026-05-11T09:58:30", unit=None):
     """Date and time of each sample in ISO 8601, and the times in seconds from the first."""
     unit = unit or ("ms" if time_digits(made) <= 4 else "us")
-    per_s = {"ms": 1e3, "us": 1e6}[unit]
+    per_s = {"s": 1, "ms": 1e3, "us": 1e6}[unit]
     ticks = np.round(made.times_s * per_s).astype(np.int64)
     stamps = np.datetime64(start, unit) + ticks.astype(f"timedelta64[{unit}]")
     return np.datetime_as_string(stamps, unit=unit).tolist(), ticks / per_s
@@ -93,8 +93,10 @@ def utf16_little(made, rng):
 
 def blanks_rate_only(made, rng):
     """Fixed width, no time column: the rate stands in the preamble."""
-    rate = "%g" % made.rate_hz
-    line = rng.choice([f"Sample rate: {rate} Hz", f"Sampling frequency = {rate} Hz", f"# rate {rate} Hz"])
+    rate, spacing = "%g" % made.rate_hz, "%.10g" % (1 / made.rate_hz)
+    line = rng.choice([f"Sample rate: {rate} Hz", f"Sampling frequency = {rate} Hz", f"# rate {rate} Hz",
+                       f"Sampling rate [Hz]: {rate}", f"Fs = {rate} Hz", f"Abtastrate: {rate} Hz",
+                       f"dt = {spacing} s", f"Sample rate: {made.rate_hz / 1000:.10g} kHz"])
     rows = value_cells(made, width=14, blank="           NaN")
     head = ["Recording of a shunt calibration", str(line), f"Samples: {made.values.size}", "", f"{'TP-31':>14}"]
     return Written(joined([*head, *rows]).encode(), made.times_s, "TP-31")
@@ -248,10 +250,29 @@ def aligned_with_trailing_commas(made, rng):
     return Written(joined([*head, *rows]).encode(), written, "TP-01")
 
 
+def whole_second_stamps(made, rng):
+    """The clock of the logger shows whole seconds, many samples have the same. Levels of less than 5 s would be lost
+    in it: those recordings show milliseconds."""
+    stamps, written = date_texts(made)
+    if np.min(np.diff(made.times_s[made.edges[:-1]]), initial=math.inf) > 5:
+        stamps = np.datetime64("2026-05-11T09:58:30") + np.floor(made.times_s).astype("timedelta64[s]")
+        stamps, written = np.datetime_as_string(stamps, unit="s").tolist(), np.floor(made.times_s)
+    rows = map(",".join, zip((s.replace("T", " ") for s in stamps), value_cells(made, blank="")))
+    return Written(joined([f"Date and time,TP-01 [{made.unit}]", *rows]).encode(), written, "TP-01", 35910.0)
+
+
+def tab_decimal_comma(made, rng):
+    times, written = second_cells(made, time_digits(made), comma=True)
+    supply = ["0,000"] * made.values.size
+    rows = map("\t".join, zip(times, value_cells(made, comma=True, blank=["", "NaN"]), supply))
+    text = joined([f"Zeit [s]\tKanal 1 [{unit_text(made, MICRO)}]\tKanal 2 [V]", *rows], "\r\n")
+    return Written(text.encode("latin-1"), written, "Kanal 1")
+
+
 DIALECTS = {write.__name__: write for write in (
     comma_point, semicolon_comma_preamble, tab_date_time_crlf, utf16_little, blanks_rate_only,
     millisecond_time, quoted_names, clock_over_midnight, carriage_returns, missing_and_bad, channels_beside,
     utf16_big_european, no_heading, interval_only, quoted_decimal_comma, time_last_with_counter, minutes,
     month_first_twelve_hours, date_with_zone, seconds_since_1970, long_preamble_and_end,
-    aligned_with_trailing_commas)}
+    aligned_with_trailing_commas, whole_second_stamps, tab_decimal_comma)}
 NEED_A_RATE = {"blanks_rate_only", "interval_only"}

@@ -4,8 +4,8 @@ import math
 
 import numpy as np
 
-from signals import (first_order, held, holds, hum_hold_s, long_run, needed, pulses, quantised, red, second_order,
-                     sequence, signal, stairs, steps_of, two_sided, with_bounce, with_drift, with_hum,
+from signals import (first_order, held, holds, hum_hold_s, long_run, needed, pulses, quantised, red,
+                     second_order, sequence, signal, stairs, steps_of, two_sided, with_bounce, with_drift, with_hum,
                      with_mixed_edges, with_spikes, with_white)
 
 
@@ -451,6 +451,30 @@ def quantised_dithered(rng):
     return quantised(made, lsb)
 
 
+def noise_not_normal(rng):
+    """Noise with longer tails (Laplace, Student with 4 degrees of freedom) or none (uniform)."""
+    heights, unit = sequence(rng)
+    step = steps_of(heights)
+    sigma = step / rng.uniform(3, 30)
+    made = held(rng, heights, unit, 200.0, max(150, 2 * needed(step, sigma)))
+    size = made.values.size
+    noise = [rng.laplace(0, math.sqrt(0.5), size), rng.standard_t(4, size) / math.sqrt(2),
+             rng.uniform(-math.sqrt(3), math.sqrt(3), size)][rng.integers(3)]
+    made.values = made.values + sigma * noise
+    return made
+
+
+def hum_of_other_mains(rng):
+    """16.7 Hz of railways, 100 Hz of rectifiers, 400 Hz of aircraft."""
+    heights, unit = sequence(rng)
+    step = steps_of(heights)
+    frequency = float(rng.choice([16.7, 100.0, 400.0]))
+    amplitude = step * rng.uniform(0.2, 1.5)
+    rate = 2000.0 if frequency > 100 else 500.0
+    made = held(rng, heights, unit, rate, rate * max(0.4, 1.5 * hum_hold_s(step, amplitude, frequency)))
+    return with_white(with_hum(made, rng, amplitude, frequency), rng, step / rng.uniform(15, 60))
+
+
 def mixture(rng):
     """Each trouble is there or not, by lot."""
     heights, unit = sequence(rng)
@@ -494,4 +518,5 @@ KINDS = {make.__name__: make for make in (
     quantised_coarse, lengths_apart, slow_logger, fast_logger, pulses_to_zero, staircase, cut_at_both_ends,
     missing_cells, uneven_sampling, all_together, single_level, few_levels, many_levels, big_offset,
     tiny_volts, odd_start, brief_holds, slow_settling, steps_apart, noise_of_levels, hum_folded, slow_edges,
-    spikes_huge, repeated_samples, averaged_filter, quantised_dithered, mixture)}
+    spikes_huge, repeated_samples, averaged_filter, quantised_dithered, noise_not_normal,
+    hum_of_other_mains, mixture)}
