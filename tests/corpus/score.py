@@ -235,7 +235,8 @@ def main():
     options = parser.parse_args()
     cases = make_corpus.cases(options.seeds, options.kinds)
     if options.dialect:
-        cases = [make_corpus.Case(case.kind, options.dialect, 1000 * k + case.seed)
+        each = make_corpus.DIALECTS_EACH
+        cases = [make_corpus.Case(case.kind, options.dialect, each * case.seed + k % each)
                  for k, case in enumerate(cases)]
     results = run_all(os.path.abspath(options.program), cases, options.jobs, options.keep)
     print(report(results, options.worst))

@@ -176,6 +176,7 @@ def with_bounce(made, rng, seconds):
         end = min(made.edges[k + 1], begin + max(2, round(rng.uniform(0.3, 1) * seconds * made.rate_hz)))
         old, new = made.settled[begin - 1], made.settled[end - 1]
         pick = rng.random(end - begin)
+        pick[0] = rng.uniform(0.45, 1)  # the new level begins with the first contact, the first sample that shows it
         open_contact = np.where(pick < 0.55, 2.5 * (old - new), 0.0)
         made.values[begin:end] += np.where(pick < 0.45, old - new, open_contact)
     return made
