@@ -113,7 +113,8 @@ class Aligner {
 
   void start(std::size_t line, std::size_t level) {
     const double cost = m_without[level].cost + m_lineCosts[line];
-    const double further = m_limits.isSingleRun ? never : m_with[level].cost + furtherCost(line, m_with[level]);
+    const double further =
+        m_limits.isSingleRun ? never : m_with[level].cost + furtherCost(line, m_with[level]);
     const std::size_t last = m_limits.hasFirstStep ? 1 : m_steps;
     for (std::size_t step = 0; step < m_steps; ++step)
       m_enter[at(line, level, step)] = {step < last ? std::min(cost, further) + cut(step) : never, Way::Start,
@@ -164,21 +165,22 @@ class Aligner {
     }
   }
 
-  /// The steps whose value the level has, in order.
+  /// The steps whose value the level has, in order. Zero steps are left out: nobody exchanges them.
   void fillFitting(std::size_t line, std::size_t level) {
     m_fitting.clear();
     for (std::size_t step = 0; step < m_steps; ++step)
-      if (m_fit[at(line, level, step)] < fits) m_fitting.push_back(step);
+      if (m_fit[at(line, level, step)] < fits && !m_task.isZero(step)) m_fitting.push_back(step);
   }
 
   void offerSwap(std::size_t line, std::size_t level, std::size_t step, std::size_t far) {
-    if (level + far >= m_count || m_fit[at(line, level + far, step)] >= fits ||
+    if (m_task.isZero(step) || level + far >= m_count || m_fit[at(line, level + far, step)] >= fits ||
         m_task.isSame(step, step + far))
       return;
     double cost = m_enter[at(line, level, step)].cost + swap + m_fit[at(line, level + far, step)] +
                   m_fit[at(line, level, step + far)];
     for (std::size_t k = 1; k < far; ++k) cost += m_fit[at(line, level + k, step + k)];
-    m_on[at(line, level + far, step + far)].offer({cost, Way::Swap, false, false, static_cast<std::uint32_t>(far)});
+    m_on[at(line, level + far, step + far)].offer(
+        {cost, Way::Swap, false, false, static_cast<std::uint32_t>(far)});
   }
 
   double shared(std::size_t level, std::size_t step) const {
@@ -192,8 +194,8 @@ class Aligner {
     const auto offer = [&](std::size_t from, std::size_t step, double cost) {
       const Cell& cell = m_on[at(line, level, from)];
       if (m_task.isSame(from, step))
-        m_on[at(line, level, step)].offer(
-            {cell.cost + cost + shared(level, step), Way::Shared, false, false, static_cast<std::uint32_t>(from)});
+        m_on[at(line, level, step)].offer({cell.cost + cost + shared(level, step), Way::Shared, false, false,
+                                           static_cast<std::uint32_t>(from)});
     };
     for (std::size_t step = 1; step < m_steps; ++step) {
       offer(step - 1, step, 0);
@@ -349,9 +351,11 @@ bool AlignmentTask::isSame(std::size_t stepA, std::size_t stepB) const {
   return std::abs(expected[stepA] - expected[stepB]) <= 0.1 * least;
 }
 
+bool AlignmentTask::isZero(std::size_t step) const { return std::abs(expected[step]) <= 0.1 * least; }
+
 double AlignmentTask::tolerance(const MatchLine& line, std::size_t step, std::size_t level) const {
   const double ofStep = std::abs(line.gain) * (0.08 * least + 0.01 * std::abs(expected[step]));
-  return std::hypot(uncertainties[level], ofStep);
+  return std::sqrt(uncertainties[level] * uncertainties[level] + ofStep * ofStep);
 }
 
 double AlignmentTask::residual(const MatchLine& line, std::size_t step, std::size_t level) const {
@@ -398,6 +402,7 @@ double fitCost(const AlignmentTask& task, const MatchLine& line, std::size_t ste
   const double residual = task.residual(line, step, level);
   if (!(tolerance > 0)) return residual == 0 ? 0 : wrongLevel;
   const double squares = residual * residual / (2 * tolerance * tolerance);
+  if (squares > 40 * wrongLevel) return wrongLevel;  // to the last digit, and most are
   return wrongLevel * -std::expm1(-squares / wrongLevel);
 }
 

@@ -40,6 +40,8 @@ struct AlignmentTask {
   std::size_t levels() const { return means.size(); }
   /// Whether two steps expect the same, so that they cannot be told apart by value.
   bool isSame(std::size_t stepA, std::size_t stepB) const;
+  /// Whether a step expects no reading: all shunts open.
+  bool isZero(std::size_t step) const;
   /// Standard deviation that a level may have about its step, gain and zero known.
   double tolerance(const MatchLine& line, std::size_t step, std::size_t level) const;
   double residual(const MatchLine& line, std::size_t step, std::size_t level) const;
@@ -73,8 +75,8 @@ struct AlignmentLimits {
   std::size_t beginLevel = 0;                           ///< levels before are not looked at
   std::size_t endLevel = static_cast<std::size_t>(-1);  ///< nor from here on
   bool isSingleRun = false;
-  bool hasFirstStep = false;  ///< no run starts late
-  bool hasLastStep = false;   ///< no run ends early
+  bool hasFirstStep = false;            ///< no run starts late
+  bool hasLastStep = false;             ///< no run ends early
   std::optional<Visit> forbidden = {};  ///< this level is not taken for this step
 };
 
@@ -92,6 +94,9 @@ double fitCost(const AlignmentTask& task, const MatchLine& line, std::size_t ste
 
 /// Lines worth trying: those that many steps from level to level agree on.
 std::vector<MatchLine> candidateLines(const AlignmentTask& task, std::size_t most);
+
+/// Adds `line` to `lines` when none of them is about the same.
+void addLine(const AlignmentTask& task, const MatchLine& line, std::vector<MatchLine>& lines);
 
 /// `line` fitted anew to visits, those that are far off counting little; with a drift when `hasDrift`.
 MatchLine refitted(const AlignmentTask& task, MatchLine line, std::span<const Visit> visits, bool hasDrift);

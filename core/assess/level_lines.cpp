@@ -7,6 +7,15 @@
 namespace core {
 namespace {
 
+/// Lines that differ less are one.
+bool isClose(const AlignmentTask& task, const MatchLine& a, const MatchLine& b) {
+  const double duration = task.times_s.back() - task.times_s.front();
+  const double scale = std::max(task.least, 1e-300) * std::abs(a.gain);
+  return std::abs(a.gain - b.gain) * std::max(task.range, task.least) < 0.02 * scale &&
+         std::abs(a.zero - b.zero) < 0.02 * scale &&
+         std::abs(a.drift_per_s - b.drift_per_s) * duration < 0.05 * scale;
+}
+
 /// A line that one step from level to level would have, in cells of about its own accuracy.
 struct Vote {
   long zeroCell = 0;
@@ -26,11 +35,11 @@ struct Vote {
   }
 };
 
-/// Pairs of expected values that follow each other in the plan and differ, each once.
-std::vector<std::pair<double, double>> plannedChanges(const AlignmentTask& task) {
+/// Pairs of expected values that lie `apart` steps from each other in the plan and differ, each once.
+std::vector<std::pair<double, double>> plannedChanges(const AlignmentTask& task, std::size_t apart) {
   std::vector<std::pair<double, double>> changes;
-  for (std::size_t k = 1; k < task.steps(); ++k)
-    if (!task.isSame(k - 1, k)) changes.push_back({task.expected[k - 1], task.expected[k]});
+  for (std::size_t k = apart; k < task.steps(); ++k)
+    if (!task.isSame(k - apart, k)) changes.push_back({task.expected[k - apart], task.expected[k]});
   std::sort(changes.begin(), changes.end());
   changes.erase(std::unique(changes.begin(), changes.end()), changes.end());
   return changes;
@@ -43,19 +52,26 @@ Vote voteOf(const AlignmentTask& task, MatchLine line, std::size_t level) {
           std::lround(std::log(std::abs(line.gain)) / 0.06), level, line};
 }
 
-std::vector<Vote> votes(const AlignmentTask& task) {
-  const auto changes = plannedChanges(task);
-  std::vector<Vote> votes;
-  for (std::size_t level = 0; level + 1 < task.levels(); ++level)
-    for (const std::size_t next : {level + 1, level + 2}) {
-      if (next >= task.levels()) continue;
-      const double rise = task.means[next] - task.means[level];
-      for (const auto& [before, after] : changes) {
-        const double gain = rise / (after - before);
-        if (std::abs(gain) < 1e-6 || !std::isfinite(gain)) continue;
-        votes.push_back(voteOf(task, {gain, task.means[level] - gain * before, 0}, level));
-      }
+void addVotes(const AlignmentTask& task, std::size_t stepsApart, std::size_t levelsApart,
+              std::vector<Vote>& votes) {
+  const auto changes = plannedChanges(task, stepsApart);
+  for (std::size_t level = 0; level + levelsApart < task.levels(); ++level) {
+    const double rise = task.means[level + levelsApart] - task.means[level];
+    for (const auto& [before, after] : changes) {
+      const double gain = rise / (after - before);
+      if (std::abs(gain) < 1e-6 || !std::isfinite(gain)) continue;
+      votes.push_back(voteOf(task, {gain, task.means[level] - gain * before, 0}, level));
     }
+  }
+}
+
+/// Neighbours tell most, since little lies between them that can be missing; in a fine staircase only steps
+/// further apart tell the gain well.
+std::vector<Vote> votes(const AlignmentTask& task) {
+  std::vector<Vote> votes;
+  addVotes(task, 1, 1, votes);
+  addVotes(task, 1, 2, votes);
+  if (const std::size_t far = task.steps() / 4; far > 1) addVotes(task, far, far, votes);
   std::sort(votes.begin(), votes.end());
   return votes;
 }
@@ -161,7 +177,41 @@ struct Fit {
   }
 };
 
+/// The step that expects what comes nearest to each level, whatever the order.
+std::vector<Visit> nearestSteps(const AlignmentTask& task, const std::vector<std::size_t>& stepsByValue,
+                                const MatchLine& line) {
+  std::vector<Visit> visits;
+  for (std::size_t level = 0; level < task.levels(); ++level) {
+    const double value = (task.means[level] - line.zero) / line.gain;
+    const auto above =
+        std::lower_bound(stepsByValue.begin(), stepsByValue.end(), value,
+                         [&](std::size_t step, double wanted) { return task.expected[step] < wanted; });
+    std::size_t step = above == stepsByValue.end() ? stepsByValue.back() : *above;
+    if (above != stepsByValue.begin() &&
+        std::abs(task.expected[*std::prev(above)] - value) < std::abs(task.expected[step] - value))
+      step = *std::prev(above);
+    visits.push_back({step, level});
+  }
+  return visits;
+}
+
+/// Fits `line` to the steps nearest to the levels, again and again, and says how well it does.
+Candidate settled(const AlignmentTask& task, const std::vector<std::size_t>& stepsByValue, MatchLine line) {
+  for (int round = 0; round < 3; ++round)
+    line = refitted(task, line, nearestSteps(task, stepsByValue, line), false);
+  double cost = lineCost(task, line);
+  for (const Visit& visit : nearestSteps(task, stepsByValue, line))
+    cost += fitCost(task, line, visit.step, visit.level);
+  return {-cost, line};
+}
+
 }  // namespace
+
+void addLine(const AlignmentTask& task, const MatchLine& line, std::vector<MatchLine>& lines) {
+  if (std::none_of(lines.begin(), lines.end(),
+                   [&](const MatchLine& other) { return isClose(task, line, other); }))
+    lines.push_back(line);
+}
 
 MatchLine refitted(const AlignmentTask& task, MatchLine line, std::span<const Visit> visits, bool hasDrift) {
   const double duration = task.times_s.empty() ? 0 : task.times_s.back() - task.times_s.front();
@@ -191,13 +241,23 @@ std::vector<MatchLine> candidateLines(const AlignmentTask& task, std::size_t mos
   std::vector<Candidate> changing, plain;
   if (task.range > 0) addCandidates(task, votes(task), changing);
   addCandidates(task, votesOfPlainGain(task), plain);
-  keepBest(changing, most);
-  keepBest(plain, std::max<std::size_t>(most / 4, 2));
+  keepBest(changing, 4 * most);
+  keepBest(plain, std::max<std::size_t>(most, 2));
+  std::vector<std::size_t> stepsByValue(task.steps());
+  for (std::size_t step = 0; step < task.steps(); ++step) stepsByValue[step] = step;
+  std::sort(stepsByValue.begin(), stepsByValue.end(),
+            [&](std::size_t a, std::size_t b) { return task.expected[a] < task.expected[b]; });
+  for (std::vector<Candidate>* candidates : {&changing, &plain})
+    for (Candidate& candidate : *candidates) candidate = settled(task, stepsByValue, candidate.line);
+  keepBest(changing, 4 * most);
+  keepBest(plain, std::max<std::size_t>(most / 2, 2));
   std::vector<MatchLine> lines;
   for (const bool hasDrift : {false, true})
     if (const auto line = lineInOrder(task, hasDrift)) lines.push_back(*line);
-  for (const Candidate& candidate : changing) lines.push_back(candidate.line);
-  for (const Candidate& candidate : plain) lines.push_back(candidate.line);
+  const std::size_t inOrder = lines.size();
+  for (const Candidate& candidate : changing)
+    if (lines.size() < inOrder + most) addLine(task, candidate.line, lines);
+  for (const Candidate& candidate : plain) addLine(task, candidate.line, lines);
   return lines;
 }
 

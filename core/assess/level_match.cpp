@@ -10,22 +10,7 @@ namespace core {
 namespace {
 
 constexpr std::size_t mostCells = 4'000'000;  // levels x steps; no plan comes near
-constexpr std::size_t cellsAtOnce = 400'000;  // levels x steps x lines tried
-
-/// Lines that differ less are one.
-bool isClose(const AlignmentTask& task, const MatchLine& a, const MatchLine& b) {
-  const double duration = task.times_s.back() - task.times_s.front();
-  const double scale = std::max(task.least, 1e-300) * std::abs(a.gain);
-  return std::abs(a.gain - b.gain) * std::max(task.range, task.least) < 0.02 * scale &&
-         std::abs(a.zero - b.zero) < 0.02 * scale &&
-         std::abs(a.drift_per_s - b.drift_per_s) * duration < 0.05 * scale;
-}
-
-void addLine(const AlignmentTask& task, const MatchLine& line, std::vector<MatchLine>& lines) {
-  if (std::none_of(lines.begin(), lines.end(),
-                   [&](const MatchLine& other) { return isClose(task, line, other); }))
-    lines.push_back(line);
-}
+constexpr std::size_t cellsAtOnce = 120'000;  // levels x steps x lines tried
 
 /// Lines by what the whole recording costs with each, the best few.
 std::vector<MatchLine> bestLines(const AlignmentTask& task, const std::vector<MatchLine>& lines,
@@ -43,7 +28,7 @@ std::vector<MatchLine> bestLines(const AlignmentTask& task, const std::vector<Ma
 /// Candidate lines, each fitted to what it aligns; with and without drift.
 std::vector<MatchLine> fittedLines(const AlignmentTask& task) {
   const std::size_t cells = task.levels() * task.steps();
-  const std::size_t most = std::clamp<std::size_t>(cellsAtOnce / cells, 4, 24);
+  const std::size_t most = std::clamp<std::size_t>(cellsAtOnce / cells, 4, 16);
   std::vector<MatchLine> lines;
   for (const MatchLine& line : candidateLines(task, most)) {
     addLine(task, line, lines);
@@ -52,7 +37,7 @@ std::vector<MatchLine> fittedLines(const AlignmentTask& task) {
         if (!hasDrift || run.visits.size() >= 5)
           addLine(task, refitted(task, line, run.visits, hasDrift), lines);
   }
-  return bestLines(task, lines, 12);
+  return bestLines(task, lines, std::min<std::size_t>(most, 12));
 }
 
 MatchRemark* remarkOf(std::vector<MatchRemark>& remarks, MatchRemarkKind kind) {

@@ -110,13 +110,28 @@ void sortByCost(std::vector<RunReading>& readings) {
                    [](const RunReading& a, const RunReading& b) { return a.cost < b.cost; });
 }
 
-/// One level a step, in order and with the values expected: another way by the same line would have a step
-/// and a level left over, which is beyond the margin.
-bool isPlain(const AlignmentTask& task, const RunReading& reading, std::size_t begin, std::size_t end) {
-  if (end - begin != task.steps() || reading.visits.size() != task.steps()) return false;
-  for (std::size_t k = 0; k < task.steps(); ++k)
-    if (reading.visits[k] != Visit{k, begin + k}) return false;
-  return reading.cost - lineCost(task, reading.line) < 0.2;
+/// Visits next to something that is not as planned. Another way to read the run by the same line departs from
+/// the best one there: elsewhere it would have to leave a step and a level alone, which is beyond the margin.
+std::vector<Visit> doubtful(const AlignmentTask& task, const RunReading& reading, std::size_t begin,
+                            std::size_t end) {
+  constexpr std::size_t reach = 2;
+  const auto& visits = reading.visits;
+  std::vector<bool> isDoubtful(visits.size(), false);
+  const auto mark = [&](std::size_t k) {
+    for (std::size_t i = k - std::min(k, reach); i < std::min(visits.size(), k + reach); ++i)
+      isDoubtful[i] = true;
+  };
+  if (visits.front().step != 0 || visits.front().level != begin) mark(0);
+  if (visits.back().step + 1 != task.steps() || visits.back().level + 1 != end) mark(visits.size());
+  for (std::size_t k = 0; k < visits.size(); ++k) {
+    const bool isNext =
+        k == 0 || (visits[k].step == visits[k - 1].step + 1 && visits[k].level == visits[k - 1].level + 1);
+    if (!isNext || fitCost(task, reading.line, visits[k].step, visits[k].level) > 0.3) mark(k);
+  }
+  std::vector<Visit> list;
+  for (std::size_t k = 0; k < visits.size(); ++k)
+    if (isDoubtful[k]) list.push_back(visits[k]);
+  return list;
 }
 
 /// Whether steps have no level and the others expect no more than two values.
@@ -203,8 +218,9 @@ std::vector<RunReading> runReadings(const AlignmentTask& task, std::span<const M
   if (readings.empty()) return readings;
   sortByCost(readings);
   const RunReading best = readings.front();
-  if (isPlain(task, best, begin, end)) return distinct(task, std::move(readings));
-  for (const Visit& visit : best.visits) {
+  const auto doubts = doubtful(task, best, begin, end);
+  if (doubts.empty()) return distinct(task, std::move(readings));
+  for (const Visit& visit : doubts) {
     limits.forbidden = visit;
     addAligned(task, best.line, limits, readings);
   }
