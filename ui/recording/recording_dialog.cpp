@@ -1,369 +1,363 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/recording/recording_dialog.h"
 
-#include <QComboBox>
 #include <QDate>
-#include <QDateTime>
-#include <QDialogButtonBox>
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QFormLayout>
 #include <QHBoxLayout>
-#include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QSignalBlocker>
-#include <QTableWidget>
-#include <QTimer>
+#include <QSplitter>
 #include <QVBoxLayout>
-#include <QtConcurrentRun>
-#include <algorithm>
 
-#include "core/assess/match_levels.h"
 #include "core/document/edits.h"
-#include "core/recording/text/delimited_text.h"
-#include "ui/quantity_edit.h"
-#include "ui/safe_file.h"
+#include "ui/parts.h"
+#include "ui/recording/findings.h"
+#include "ui/recording/found_pane.h"
+#include "ui/recording/layout_pane.h"
+#include "ui/recording/recording_reference.h"
 #include "ui/theme.h"
 
 namespace ui {
 namespace {
 
-struct Wanted {
-  std::size_t channel;
-  std::size_t column;
-};
+constexpr int wholeProgress = 1000;
 
-std::vector<Wanted> columnsByName(const core::Document& document, const core::Recording& recording) {
-  std::vector<Wanted> wanted;
-  for (std::size_t channel = 0; channel < document.channels.size(); ++channel)
-    for (std::size_t column = 0; column < recording.columns.size(); ++column)
-      if (recording.columns[column].name == document.channels[channel]->name)
-        wanted.push_back({channel, column});
-  return wanted;
+QString countText(std::size_t count) { return QLocale().toString(static_cast<qulonglong>(count)); }
+
+/// How the last recording of the document was to be read: that of the latest check by date, of the last one
+/// in the document among equals.
+std::string latestReadAs(const core::Document& document) {
+  const core::Check* latest = nullptr;
+  for (const auto& channel : document.channels)
+    for (const core::Check& check : channel->checks)
+      if (check.recording && (!latest || check.date >= latest->date)) latest = &check;
+  return latest ? latest->recording->readAs : std::string();
 }
 
-QTableWidgetItem* cell(const QString& text, bool checkable = false) {
-  auto* item = new QTableWidgetItem(text);
-  item->setFlags(Qt::ItemIsSelectable | Qt::ItemIsEnabled |
-                 (checkable ? Qt::ItemIsUserCheckable : Qt::NoItemFlags));
-  return item;
+core::LayoutChoices rememberedChoices(const core::Document& document) {
+  const auto choices = core::choicesFromText(latestReadAs(document));
+  return choices ? *choices : core::LayoutChoices{};
 }
 
-QTableWidget* table(const QString& name, const QString& accessible, const QStringList& headers) {
-  auto* widget = new QTableWidget(0, static_cast<int>(headers.size()));
-  widget->setObjectName(name);
-  widget->setAccessibleName(accessible);
-  widget->setHorizontalHeaderLabels(headers);
-  widget->verticalHeader()->setVisible(false);
-  widget->verticalHeader()->setDefaultSectionSize(widget->fontMetrics().height() + 9);
-  widget->setSelectionBehavior(QAbstractItemView::SelectRows);
-  widget->setSelectionMode(QAbstractItemView::SingleSelection);
-  widget->horizontalHeader()->setStretchLastSection(true);
+QPushButton* button(const char* name, const QString& text) {
+  auto* button = new QPushButton(text);
+  button->setObjectName(name);
+  button->setAutoDefault(false);
+  return button;
+}
+
+/// A part of the page under its heading.
+QWidget* part(const QString& heading, QWidget* content) {
+  auto* widget = new QWidget;
+  auto* column = new QVBoxLayout(widget);
+  column->setContentsMargins(0, 4, 0, 0);
+  column->setSpacing(4);
+  auto* label = embolden(new QLabel(heading));
+  column->addWidget(label);
+  column->addWidget(content, 1);
   return widget;
 }
 
 }  // namespace
 
-RecordingDialog::RecordingDialog(Session& session, const QString& documentPath, QWidget* parent)
-    : QDialog(parent), m_session(session), m_documentPath(documentPath) {
+RecordingDialog::RecordingDialog(Session& session, const QString& documentPath, QWidget* parent,
+                                 RecordingStore* store)
+    : QDialog(parent), m_session(session), m_documentPath(documentPath), m_store(store) {
+  setObjectName("recordingDialog");
   setWindowTitle(tr("Readings from a recording"));
-  resize(860, 560);
-  m_progress = new QProgressBar;
-  m_progress->setRange(0, 100);
-  m_progress->setVisible(false);
-  m_channels = table("recordingChannels", tr("Channels found"),
-                     {tr("Channel"), tr("Column"), tr("Levels"), tr("State")});
-  m_levels =
-      table("recordingLevels", tr("Levels found"),
-            {tr("Step"), tr("From [s]"), tr("To [s]"), tr("Mean"), tr("Std. uncertainty"), tr("Samples")});
-  m_message = new QLabel;
-  m_message->setObjectName("recordingMessage");
-  m_message->setTextFormat(Qt::PlainText);
-  m_message->setWordWrap(true);
-
-  auto* layout = new QVBoxLayout(this);
-  layout->addLayout(fileForm());
-  layout->addWidget(m_progress);
-  layout->addWidget(m_channels, 2);
-  layout->addWidget(new QLabel(tr("Levels of the chosen row; untick what is no step of the plan")));
-  layout->addWidget(m_levels, 3);
-  layout->addWidget(m_message);
-  layout->addWidget(buttons());
-  followTables();
-  followReading();
+  resize(1100, 720);
+  m_message = plainLabel("recordingMessage");
+  m_parts = new QSplitter(Qt::Vertical);
+  m_parts->setObjectName("recordingParts");
+  m_parts->setChildrenCollapsible(false);
+  m_parts->addWidget(readPart());
+  m_parts->addWidget(foundPart());
+  m_parts->setSizes({200, 400});
+  m_parts->setStretchFactor(1, 1);
+  auto* column = new QVBoxLayout(this);
+  column->addWidget(filePart());
+  column->addWidget(m_parts, 1);
+  column->addWidget(m_message);
+  column->addLayout(bottomRow());
+  connectJob();
+  connectParts();
+  showRunning();
 }
 
-QFormLayout* RecordingDialog::fileForm() {
-  m_name = new QLineEdit(toQString(core::usualCheckName(*m_session.channel())));
-  m_name->setObjectName("recordingCheckName");
-  m_date = new QLineEdit(QDate::currentDate().toString(Qt::ISODate));
-  m_date->setObjectName("recordingDate");
-  auto* choose = new QPushButton(tr("Choose file…"));
-  choose->setObjectName("chooseRecording");
+RecordingDialog::~RecordingDialog() = default;
+
+QWidget* RecordingDialog::filePart() {
+  auto* choose = button("chooseRecording", tr("Choose &file…"));
   connect(choose, &QPushButton::clicked, this, &RecordingDialog::chooseFile);
-  m_file = new QLabel(tr("no recording chosen"));
-  m_file->setTextFormat(Qt::PlainText);
+  m_again = button("readAgain", tr("Read &again"));
+  m_again->setToolTip(tr("The file as it is now, with the same choices"));
+  connect(m_again, &QPushButton::clicked, this, &RecordingDialog::start);
+  m_file = plainLabel("recordingFile");
+  m_file->setText(tr("no recording chosen"));
   auto* fileRow = new QHBoxLayout;
   fileRow->addWidget(choose);
   fileRow->addWidget(m_file, 1);
-  m_column = new QComboBox;
-  m_column->setObjectName("recordingColumn");
-  m_column->setAccessibleName(tr("Column for the chosen channel"));
-  connect(m_column, &QComboBox::activated, this,
-          [this](int row) { startReading(static_cast<std::size_t>(row)); });
-  auto* columnLabel = new QLabel(tr("Column for %1").arg(toQString(m_session.channel()->name)));
-  columnLabel->setTextFormat(Qt::PlainText);
-
-  auto* form = new QFormLayout;
-  form->addRow(tr("Check"), m_name);
-  form->addRow(tr("Date"), m_date);
-  form->addRow(tr("Recording"), fileRow);
-  form->addRow(columnLabel, m_column);
-  return form;
+  fileRow->addWidget(m_again);
+  auto* content = new QWidget;
+  auto* column = new QVBoxLayout(content);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addLayout(fileRow);
+  column->addLayout(checkRow());
+  return part(tr("File and check"), content);
 }
 
-QWidget* RecordingDialog::buttons() {
-  auto* box = new QDialogButtonBox(QDialogButtonBox::Cancel);
-  m_take = box->addButton(tr("Take readings"), QDialogButtonBox::AcceptRole);
-  m_take->setObjectName("takeReadings");
-  m_take->setEnabled(false);
-  connect(box, &QDialogButtonBox::accepted, this, &RecordingDialog::accept);
-  connect(box, &QDialogButtonBox::rejected, this, &RecordingDialog::reject);
-  return box;
+QLayout* RecordingDialog::checkRow() {
+  auto* row = new QHBoxLayout;
+  const auto field = [&](const char* name, const QString& label, const QString& text, int stretch) {
+    auto* edit = new QLineEdit(text);
+    edit->setObjectName(name);
+    edit->setAccessibleName(label);
+    auto* words = new QLabel(label);
+    words->setBuddy(edit);
+    row->addWidget(words);
+    row->addWidget(edit, stretch);
+    return edit;
+  };
+  m_name = field("recordingCheckName", tr("Check"), toQString(core::usualCheckName(*m_session.channel())), 2);
+  m_date = field("recordingDate", tr("Date"), QDate::currentDate().toString(Qt::ISODate), 1);
+  m_person = field("recordingPerson", tr("Person"), {}, 2);
+  m_person->setPlaceholderText(tr("who ran it"));
+  return row;
 }
 
-void RecordingDialog::followTables() {
-  connect(m_channels, &QTableWidget::itemSelectionChanged, this, &RecordingDialog::showLevels);
-  connect(m_channels, &QTableWidget::itemChanged, this, [this](QTableWidgetItem* item) {
-    const std::size_t channel = m_contents.channels[static_cast<std::size_t>(item->row())].channel;
-    if (item->checkState() == Qt::Checked)
-      m_leftOut.erase(channel);
-    else
-      m_leftOut.insert(channel);
-  });
-  connect(m_levels, &QTableWidget::itemChanged, this, [this](QTableWidgetItem* item) {
-    const int row = m_channels->currentRow();
-    if (row < 0 || item->column() != 0) return;
-    m_kept[static_cast<std::size_t>(row)][static_cast<std::size_t>(item->row())] =
-        item->checkState() == Qt::Checked;
-    // Later, because showing the levels anew deletes the item that is telling us.
-    QTimer::singleShot(0, this, [this] {
-      showChannels();
-      showLevels();
-    });
-  });
+QWidget* RecordingDialog::readPart() {
+  m_layout = new LayoutPane;
+  return part(tr("How the file is read"), m_layout);
 }
 
-void RecordingDialog::followReading() {
-  using Watcher = QFutureWatcher<RecordingContents>;
-  connect(&m_watcher, &Watcher::progressValueChanged, m_progress, &QProgressBar::setValue);
-  connect(&m_watcher, &Watcher::finished, this, [this] {
-    m_progress->setVisible(false);
-    if (m_stop.stop_requested()) return;
-    m_contents = m_watcher.result();
-    showContents();
+QWidget* RecordingDialog::foundPart() {
+  m_found = new FoundPane;
+  return part(tr("What was found"), m_found);
+}
+
+QLayout* RecordingDialog::bottomRow() {
+  m_progress = new QProgressBar;
+  m_progress->setObjectName("recordingProgress");
+  m_progress->setAccessibleName(tr("Progress of reading"));
+  m_progress->setRange(0, wholeProgress);
+  m_progress->setTextVisible(false);
+  m_cancelReading = button("cancelReading", tr("&Stop reading"));
+  connect(m_cancelReading, &QPushButton::clicked, &m_job, &RecordingJob::cancel);
+  m_take = button("takeReadings", tr("&Take readings"));
+  m_take->setDefault(true);
+  auto* close = button("closeRecording", tr("Cancel"));
+  connect(m_take, &QPushButton::clicked, this, &RecordingDialog::accept);
+  connect(close, &QPushButton::clicked, this, &RecordingDialog::reject);
+  auto* row = new QHBoxLayout;
+  row->addWidget(m_cancelReading);
+  row->addWidget(m_progress, 1);
+  row->addStretch();
+  row->addWidget(m_take);
+  row->addWidget(close);
+  return row;
+}
+
+void RecordingDialog::connectJob() {
+  connect(&m_job, &RecordingJob::progressed, m_progress, &QProgressBar::setValue);
+  connect(&m_job, &RecordingJob::cancelled, this, &RecordingDialog::showCancelled);
+  connect(&m_job, &RecordingJob::wasRead, this, &RecordingDialog::showRead);
+  connect(&m_job, &RecordingJob::foundAgain, m_found, &FoundPane::showFind);
+  connect(&m_job, &RecordingJob::looked, this, [this](const RecordingJob::Look& look) {
+    m_layout->showLook(look);
+    if (look) return;
+    say(toText(look.error()), true);
+    showRunning();
     emit readingDone();
   });
+  connect(&m_job, &RecordingJob::finished, this, [this] {
+    if (m_takesWhenFinished) accept();
+  });
 }
 
-RecordingDialog::~RecordingDialog() {
-  m_stop.request_stop();
-  m_watcher.waitForFinished();
+void RecordingDialog::connectParts() {
+  connect(m_layout, &LayoutPane::chosen, this, &RecordingDialog::start);
+  connect(m_layout, &LayoutPane::opened, this, [this](bool isOpen) {
+    const int height = m_parts->height();
+    const int above = isOpen ? height * 11 / 20 : height / 3;
+    m_parts->setSizes({above, height - above});
+  });
+  connect(m_found, &FoundPane::columnChosen, this,
+          [this](std::size_t channel, std::optional<std::size_t> column) {
+            const auto& columns = (*m_job.result()->open)->recording.columns;
+            m_columns[channel] = column ? std::optional(columns[*column].name) : std::nullopt;
+            if (column) m_job.findAgain({channel, *column});
+          });
+  connect(m_found, &FoundPane::decided, this, [this] {
+    say(summary());
+    showTake();
+  });
 }
 
 void RecordingDialog::chooseFile() {
-  const QString folder = QFileInfo(m_documentPath).path();
+  const QString folder = QFileInfo(m_path.isEmpty() ? m_documentPath : m_path).path();
   const QString path = QFileDialog::getOpenFileName(
-      this, tr("Recording"), folder, tr("Delimited text (*.csv *.txt *.tsv *.dat);;All files (*)"));
+      this, tr("Recording"), folder,
+      tr("Recordings (*.csv *.txt *.tsv *.dat *.asc *.wav *.npy *.mat *.h5 *.hdf5 *.uff *.unv);;All files "
+         "(*)"));
   if (!path.isEmpty()) readFile(path);
 }
 
 void RecordingDialog::readFile(const QString& path) {
   m_path = path;
-  m_leftOut.clear();
-  if (const QFileInfo file(path); file.exists())
-    m_date->setText(file.lastModified().date().toString(Qt::ISODate));
+  m_columns.clear();
   m_file->setText(QDir::toNativeSeparators(path));
-  startReading({});
+  m_layout->begin(rememberedChoices(m_session.document()));
+  start();
 }
 
-void RecordingDialog::startReading(std::optional<std::size_t> columnForChosen) {
-  m_stop.request_stop();
-  m_watcher.waitForFinished();
-  m_stop = std::stop_source();
-  m_take->setEnabled(false);
-  m_progress->setValue(0);
-  m_progress->setVisible(true);
-  const core::Document document = m_session.document();
-  const std::size_t chosen = *m_session.selection().channel;
-  m_watcher.setFuture(QtConcurrent::run([document, chosen, columnForChosen, path = m_path,
-                                         stop = m_stop.get_token()](QPromise<RecordingContents>& promise) {
-    promise.setProgressRange(0, 100);
-    RecordingContents contents;
-    contents.recording = core::readDelimitedFile(path.toStdString(), stop, [&](double share) {
-      promise.setProgressValue(static_cast<int>(80 * share));
-    });
-    if (contents.recording) {
-      const core::Recording& recording = *contents.recording;
-      auto wanted = columnsByName(document, recording);
-      if (columnForChosen) {
-        std::erase_if(wanted, [&](const Wanted& w) { return w.channel == chosen; });
-        wanted.insert(wanted.begin(), {chosen, *columnForChosen});
-      }
-      for (const Wanted& w : wanted)
-        contents.channels.push_back(
-            {w.channel, w.column,
-             core::findLevels(recording.time, recording.columns[w.column].values, {}, stop)});
-      contents.sha256 = sha256OfFile(path);
-    }
-    promise.setProgressValue(100);
-    promise.addResult(std::move(contents));
-  }));
+void RecordingDialog::start() {
+  m_takesWhenFinished = false;
+  m_found->clear();
+  m_job.start({m_path, m_layout->choices(), m_session.document(), m_columns});
+  say(tr("Reading…"));
+  showRunning();
 }
 
-void RecordingDialog::showContents() {
-  const QSignalBlocker quiet(m_column);
-  m_column->clear();
-  m_kept.clear();
-  if (!m_contents.recording) {
-    m_contents.channels.clear();
-    say(toText(m_contents.recording.error()));
+void RecordingDialog::showCancelled() {
+  say(tr("Reading was stopped: nothing is taken from this file. \"Read again\" starts anew."));
+  showRunning();
+}
+
+void RecordingDialog::showRead() {
+  const auto& read = m_job.result();
+  if (read->open) {
+    m_layout->showRead((*read->open)->recording);
+    m_found->showRead(m_job.task().document, read, *m_session.selection().channel);
+    showDate();
+    say(summary());
   } else {
-    for (const core::Column& column : m_contents.recording->columns)
-      m_column->addItem(toQString(column.name) +
-                        (column.unit.empty() ? "" : " [" + toQString(column.unit) + "]"));
-    m_column->setCurrentIndex(-1);
-    for (const ChannelLevels& found : m_contents.channels) {
-      m_kept.push_back(std::vector<bool>(found.levels ? found.levels->size() : 0, true));
-      if (found.channel == m_session.selection().channel)
-        m_column->setCurrentIndex(static_cast<int>(found.column));
-    }
-    const core::Recording& recording = *m_contents.recording;
-    QString text = tr("%1 lines read, %2 skipped.")
-                       .arg(QString::number(recording.linesRead), QString::number(recording.linesSkipped));
-    if (!recording.skipped.empty())
-      text += " " + tr("First skipped: line %1, %2.")
-                        .arg(QString::number(recording.skipped.front().line),
-                             toQString(recording.skipped.front().reason));
-    if (m_contents.channels.empty())
-      text += " " + tr("No column is named like a channel: choose the column for the chosen channel above.");
-    say(text);
+    say(toText(read->open.error()), true);
   }
-  showChannels();
-  if (m_channels->rowCount() > 0) m_channels->selectRow(0);
-  showLevels();
+  showRunning();
+  emit readingDone();
 }
 
-std::vector<core::Level> RecordingDialog::keptLevels(std::size_t row) const {
-  std::vector<core::Level> kept;
-  const auto& levels = m_contents.channels[row].levels;
-  if (!levels) return kept;
-  for (std::size_t k = 0; k < levels->size(); ++k)
-    if (m_kept[row][k]) kept.push_back((*levels)[k]);
-  return kept;
+/// The day that the recording says it began, else the day of the file; one that was typed stays.
+void RecordingDialog::showDate() {
+  if (m_date->isModified()) return;
+  const std::string& started = (*m_job.result()->open)->recording.startedAt;
+  const QString day = toQString(started).left(10);
+  if (QDate::fromString(day, Qt::ISODate).isValid())
+    m_date->setText(day);
+  else if (const QDateTime& changed = m_job.result()->stamp.changed; changed.isValid())
+    m_date->setText(changed.date().toString(Qt::ISODate));
 }
 
-void RecordingDialog::showChannels() {
-  const QSignalBlocker quiet(m_channels);
-  const int current = m_channels->currentRow();
+QString RecordingDialog::summary() const {
+  const core::Recording& recording = (*m_job.result()->open)->recording;
+  QStringList sentences;
+  sentences << tr("%1 samples in %2 columns; %3 lines read, %4 skipped, %5 cells without a number.")
+                   .arg(countText(recording.time.size()), countText(recording.columns.size()),
+                        countText(recording.linesRead), countText(recording.linesSkipped),
+                        countText(recording.cellsMissing));
+  std::size_t withColumn = 0, toDecide = 0;
+  for (const Finding& finding : m_found->findings()) {
+    withColumn += finding.column ? 1 : 0;
+    toDecide += finding.column && finding.find && !finding.isTicked ? 1 : 0;
+  }
+  const std::size_t ticked = m_found->toTake().size();
+  if (withColumn == 0)
+    sentences << tr("No column is named like a channel: choose a channel's column in the table.");
+  else
+    sentences << tr("Of %1 channels with a column %2 are ticked.").arg(withColumn).arg(ticked);
+  if (toDecide > 0) sentences << tr("The others are for you to decide: choose the row.");
+  return sentences.join(" ");
+}
+
+void RecordingDialog::showRunning() {
+  const bool isReading = m_job.isReading();
+  m_progress->setVisible(isReading);
+  m_cancelReading->setVisible(isReading);
+  m_again->setEnabled(!m_path.isEmpty());
+  if (isReading) m_progress->setValue(0);
+  showTake();
+}
+
+void RecordingDialog::showTake() {
   bool some = false;
-  m_channels->setRowCount(static_cast<int>(m_contents.channels.size()));
-  for (std::size_t row = 0; row < m_contents.channels.size(); ++row) {
-    const ChannelLevels& found = m_contents.channels[row];
-    const core::Channel& channel = *m_session.document().channels[found.channel];
-    const auto next = withReadings(found);
-    auto* name = cell(toQString(channel.name), true);
-    name->setCheckState(next && !m_leftOut.contains(found.channel) ? Qt::Checked : Qt::Unchecked);
-    if (!next) name->setFlags(Qt::ItemIsSelectable | Qt::ItemIsEnabled);
-    some = some || next;
-    const int r = static_cast<int>(row);
-    m_channels->setItem(r, 0, name);
-    m_channels->setItem(r, 1, cell(toQString(m_contents.recording->columns[found.column].name)));
-    m_channels->setItem(r, 2, cell(QString::number(keptLevels(row).size())));
-    m_channels->setItem(r, 3, cell(next ? tr("matches the plan") : toText(next.error())));
-  }
-  m_channels->resizeColumnsToContents();
-  m_channels->setCurrentCell(current, 0);
-  m_take->setEnabled(some);
+  const core::Document& document = m_job.task().document;
+  for (const Finding& finding : m_found->findings())
+    some = some || requireTakable(finding, *document.channels[finding.channel]);
+  m_take->setEnabled(some && !m_job.isReading() && !m_takesWhenFinished);
 }
 
-void RecordingDialog::showLevels() {
-  const QSignalBlocker quiet(m_levels);
-  const int row = m_channels->currentRow();
-  m_levels->setRowCount(0);
-  if (row < 0 || row >= static_cast<int>(m_contents.channels.size())) return;
-  const ChannelLevels& found = m_contents.channels[static_cast<std::size_t>(row)];
-  if (!found.levels) return;
-  m_levels->setRowCount(static_cast<int>(found.levels->size()));
-  int step = 0;
-  for (int k = 0; k < m_levels->rowCount(); ++k) {
-    const core::Level& level = (*found.levels)[static_cast<std::size_t>(k)];
-    const bool kept = m_kept[static_cast<std::size_t>(row)][static_cast<std::size_t>(k)];
-    auto* first = cell(kept ? QString::number(++step) : tr("left out"), true);
-    first->setCheckState(kept ? Qt::Checked : Qt::Unchecked);
-    m_levels->setItem(k, 0, first);
-    m_levels->setItem(k, 1, cell(numberText(level.begin_s, 7)));
-    m_levels->setItem(k, 2, cell(numberText(level.end_s, 7)));
-    m_levels->setItem(k, 3, cell(numberText(level.mean, 7)));
-    m_levels->setItem(k, 4, cell(numberText(level.stdUncertainty, 3)));
-    m_levels->setItem(k, 5, cell(QString::number(level.samples)));
-  }
-}
-
-core::RecordingReference RecordingDialog::reference(std::size_t column) const {
-  const QDir folder = m_documentPath.isEmpty() ? QDir::current() : QFileInfo(m_documentPath).dir();
-  return {.path = folder.relativeFilePath(m_path).toStdString(),
-          .size_bytes = static_cast<std::uint64_t>(QFileInfo(m_path).size()),
-          .sha256 = m_contents.sha256 ? m_contents.sha256->toStdString() : std::string(),
-          .column = m_contents.recording->columns[column].name};
-}
-
-/// The channel with a check of these readings added, or why they do not fit the plan.
-core::Result<core::Channel> RecordingDialog::withReadings(const ChannelLevels& found) const {
-  if (!found.levels) return found.levels.error();
-  if (!m_contents.sha256) return m_contents.sha256.error();
-  const auto row = static_cast<std::size_t>(&found - m_contents.channels.data());
-  const core::Channel& channel = *m_session.document().channels[found.channel];
-  const auto readings = core::readingsFromLevels(channel.setup, keptLevels(row));
-  if (!readings) return readings.error();
-  const core::Column& column = m_contents.recording->columns[found.column];
-  if (const auto unit = core::requireReadingUnit(channel.setup.instrument, column.unit); !unit)
-    return unit.error();
+/// The channel as it is now with a check of these readings.
+core::Result<core::Channel> RecordingDialog::channelWith(const Finding& finding) const {
+  const core::Channel& then = *m_job.task().document.channels[finding.channel];
+  const auto& channels = m_session.document().channels;
+  // Checks may have come meanwhile; another plan would take the readings for other steps.
+  if (finding.channel >= channels.size() || channels[finding.channel]->name != then.name ||
+      channels[finding.channel]->setup != then.setup)
+    return core::Error{then.name, "the channel was changed since the recording was read", "Read it again"};
   core::Check check;
   check.name = m_name->text().trimmed().toStdString();
   check.date = m_date->text().trimmed().toStdString();
-  check.recording = reference(found.column);
-  check.readings = *readings;
-  return core::withCheckAdded(channel, std::move(check));
+  check.person = m_person->text().trimmed().toStdString();
+  check.recording = referenceTo(**m_job.result()->open, *m_job.sha256(), m_documentPath);
+  const bool isByHand = !finding.byHand.empty();
+  return core::withCheckTaken(*channels[finding.channel], decided(finding),
+                              {finding.run, isByHand ? 0 : *finding.reading},
+                              (*m_job.result()->open)->recording, std::move(check));
+}
+
+core::Result<core::Document> RecordingDialog::withTaken() const {
+  core::Document next = m_session.document();
+  for (const Finding* finding : m_found->toTake()) {
+    auto channel = channelWith(*finding);
+    if (!channel) return channel.error();
+    next = core::withChannel(std::move(next), finding->channel, *std::move(channel));
+  }
+  return next;
 }
 
 void RecordingDialog::accept() {
-  core::Document next = m_session.document();
-  m_taken = 0;
-  for (std::size_t row = 0; row < m_contents.channels.size(); ++row) {
-    if (m_channels->item(static_cast<int>(row), 0)->checkState() != Qt::Checked) continue;
-    const ChannelLevels& found = m_contents.channels[row];
-    auto channel = withReadings(found);
-    if (!channel) return say(toText(channel.error()));
-    next = core::withChannel(std::move(next), found.channel, *std::move(channel));
-    ++m_taken;
+  m_takesWhenFinished = false;
+  if (!m_take->isEnabled() && !m_job.isFinished()) return;
+  if (m_found->toTake().empty())
+    return say(tr("Tick at least one channel whose levels match its plan."), true);
+  if (!m_job.isFinished()) {
+    m_takesWhenFinished = true;
+    say(tr("Working out the hash by which the file is known again; then the readings are taken."));
+    return showTake();
   }
-  if (m_taken == 0) return say(tr("Tick at least one channel whose levels match its plan."));
-  m_session.edit(tr("Take readings from recording"), std::move(next));
+  showTake();
+  if (!m_job.sha256()) return say(toText(m_job.sha256().error()), true);
+  auto next = withTaken();
+  if (!next) return say(toText(next.error()), true);
+  m_taken = m_found->toTake().size();
+  if (m_store) m_store->put(*m_job.result()->open);
+  m_session.edit(tr("Take readings from recording"), *std::move(next));
   if (m_session.channel() && !m_session.channel()->checks.empty())
     m_session.selectCheck(m_session.channel()->checks.size() - 1);
   QDialog::accept();
 }
 
 void RecordingDialog::reject() {
-  m_stop.request_stop();
+  m_takesWhenFinished = false;
+  m_job.cancel();
   QDialog::reject();
 }
 
-void RecordingDialog::say(const QString& sentence) { m_message->setText(sentence); }
+/// Escape ends the reading first and the dialog then.
+void RecordingDialog::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape && m_job.isReading()) return m_job.cancel();
+  QDialog::keyPressEvent(event);
+}
+
+void RecordingDialog::say(const QString& sentence, bool isWrong) {
+  m_message->setText(sentence);
+  setTextColour(m_message, isWrong ? coloursFor(palette()).fail : palette().color(QPalette::WindowText));
+}
 
 }  // namespace ui

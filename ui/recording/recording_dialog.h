@@ -2,93 +2,89 @@
 #pragma once
 
 #include <QDialog>
-#include <QFutureWatcher>
 #include <memory>
-#include <set>
-#include <stop_token>
-#include <vector>
 
-#include "core/levels/levels.h"
-#include "core/recording/recording.h"
+#include "ui/recording/recording_job.h"
 #include "ui/session.h"
 
-class QComboBox;
-class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QProgressBar;
 class QPushButton;
-class QTableWidget;
+class QSplitter;
 
 namespace ui {
 
-/// What was found for one channel of the document in one recording.
-struct ChannelLevels {
-  std::size_t channel = 0;  ///< index in the document
-  std::size_t column = 0;   ///< index in the recording
-  core::Result<std::vector<core::Level>> levels = std::vector<core::Level>{};
-};
+class FoundPane;
+class LayoutPane;
+struct Finding;
 
-/// A recording as read on a worker, with the levels of every channel that has a column of its name.
-struct RecordingContents {
-  core::Result<core::Recording> recording = core::Recording{};
-  core::Result<QString> sha256 = QString();
-  std::vector<ChannelLevels> channels;
-};
-
-/// Takes the readings of a check from a recording: choose the file, see which held levels were found
-/// for each channel, leave out what is no step, and accept. Reading and level finding run on a
-/// worker with progress and can be cancelled. Accepting is one undo step for all chosen channels.
+/// Takes the readings of checks from a recording, from top to bottom: the file and what the check is called;
+/// how the file is read, guessed and open to change; what was found for each channel. Reading and level
+/// finding run on workers and can be cancelled. Taking is one undo step for all ticked channels.
 class RecordingDialog : public QDialog {
   Q_OBJECT
 
  public:
-  RecordingDialog(Session& session, const QString& documentPath, QWidget* parent = nullptr);
+  /// `store` takes in what was read, so that it need not be read again to be shown.
+  RecordingDialog(Session& session, const QString& documentPath, QWidget* parent = nullptr,
+                  RecordingStore* store = nullptr);
   ~RecordingDialog() override;
 
-  /// Starts reading `path` on a worker; `readingDone` is emitted when the table shows what was found.
+  /// Starts reading `path`; `readingDone` is emitted when it is shown what was found, or why nothing was.
   void readFile(const QString& path);
 
   /// How many channels got readings; 0 until accepted.
   std::size_t taken() const { return m_taken; }
 
+  /// Waits for the file's hash where that is still worked out; the dialog stays open meanwhile.
   void accept() override;
   void reject() override;
 
  signals:
   void readingDone();
 
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+
  private:
-  QFormLayout* fileForm();
-  QWidget* buttons();
-  void followTables();
-  void followReading();
+  QWidget* filePart();
+  QLayout* checkRow();
+  QWidget* readPart();
+  QWidget* foundPart();
+  QLayout* bottomRow();
+  void connectJob();
+  void connectParts();
   void chooseFile();
-  void startReading(std::optional<std::size_t> columnForChosen);
-  void showContents();
-  void showChannels();
-  void showLevels();
-  core::Result<core::Channel> withReadings(const ChannelLevels& found) const;
-  std::vector<core::Level> keptLevels(std::size_t row) const;
-  core::RecordingReference reference(std::size_t column) const;
-  void say(const QString& sentence);
+  void start();
+  void showRead();
+  void showCancelled();
+  void showRunning();
+  void showTake();
+  void showDate();
+  QString summary() const;
+  core::Result<core::Document> withTaken() const;
+  core::Result<core::Channel> channelWith(const Finding& finding) const;
+  void say(const QString& sentence, bool isWrong = false);
 
   Session& m_session;
   QString m_documentPath;
+  RecordingStore* m_store;
+  RecordingJob m_job;
   QString m_path;
-  RecordingContents m_contents;
-  std::vector<std::vector<bool>> m_kept;  ///< row of the channel table -> level kept
-  std::set<std::size_t> m_leftOut;        ///< channels that the user unticked, by their index in the document
+  ChosenColumns m_columns;
+  bool m_takesWhenFinished = false;
   std::size_t m_taken = 0;
-  std::stop_source m_stop;
-  QFutureWatcher<RecordingContents> m_watcher;
   QLineEdit* m_name;
   QLineEdit* m_date;
+  QLineEdit* m_person;
   QLabel* m_file;
-  QComboBox* m_column;
+  QPushButton* m_again;
+  LayoutPane* m_layout;
+  FoundPane* m_found;
+  QSplitter* m_parts;
   QProgressBar* m_progress;
-  QTableWidget* m_channels;
-  QTableWidget* m_levels;
+  QPushButton* m_cancelReading;
   QLabel* m_message;
   QPushButton* m_take;
 };

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QAbstractTableModel>
+
+#include "core/recording/layout.h"
+
+namespace ui {
+
+/// The first lines of a file as they stand there, under the names they are read by. The first row holds the
+/// units, which can be typed over.
+class PreviewTable : public QAbstractTableModel {
+  Q_OBJECT
+
+ public:
+  using QAbstractTableModel::QAbstractTableModel;
+
+  void setPreview(core::Preview preview);
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  int columnCount(const QModelIndex& parent = {}) const override;
+  QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
+  QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+  Qt::ItemFlags flags(const QModelIndex& index) const override;
+  bool setData(const QModelIndex& index, const QVariant& value, int role = Qt::EditRole) override;
+
+  /// Whether the line of a row is text without cells.
+  bool isWholeLine(int row) const;
+
+ signals:
+  void unitTyped(int column, const QString& unit);
+
+ private:
+  const core::PreviewRow& line(int row) const { return m_preview.rows[static_cast<std::size_t>(row - 1)]; }
+  QString text(int row, int column) const;
+  QVariant style(int row, int column, int role) const;
+  bool isTime(int column) const;
+  QString heading(int column) const;
+
+  core::Preview m_preview;
+  int m_columns = 0;
+};
+
+}  // namespace ui
