@@ -122,6 +122,11 @@ class BadRecordings(unittest.TestCase):
         answer = self.assertRead(self.path("cut.csv", whole[:-9]))
         self.assertEqual(len(answer.levels()), 6)  # by the rule above: 200 rows a level
 
+    def test_utf16_cut_in_a_character(self):
+        whole = b"\xff\xfe" + ("Time,TP-01\n" + self.rows(1200)).encode("utf-16-le")
+        answer = self.assertRead(self.path("cut16.csv", whole[:-1]))
+        self.assertEqual(len(answer.levels()), 6)
+
     def test_a_wav_file_without_its_samples(self):
         head = b"RIFF" + struct.pack("<I", 36 + 80000) + b"WAVEfmt " + struct.pack("<IHHIIHH", 16, 1, 1, 1000, 2000, 2, 16)
         self.assertRefused(self.path("cut.wav", head + b"data" + struct.pack("<I", 80000)))

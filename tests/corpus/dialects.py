@@ -14,7 +14,9 @@ class Written:
     data: bytes
     times_s: np.ndarray     # as a reader should give them; of clock and date times counted from the first
     name: str               # of the column; empty when the file gives none
-    clock_start_s: float = 0.0  # seconds of the day of the first sample, where the file has a clock time
+    # What a reader may add to those times instead: seconds of the day of the first sample, where the file has a clock
+    # time.
+    clock_start_s: float = 0.0
 
 
 def time_digits(made):
@@ -225,9 +227,11 @@ def date_with_zone(made, rng):
 
 
 def seconds_since_1970(made, rng):
+    """A date in numbers: a reader may keep it or count from the first sample."""
     times, written = second_cells(made, min(6, time_digits(made)), offset=1778493510.0)
     rows = map(",".join, zip(times, value_cells(made, blank="")))
-    return Written(joined([f"Time (s),TP-01 ({made.unit})", *rows]).encode(), written, "TP-01")
+    text = joined([f"Time (s),TP-01 ({made.unit})", *rows])
+    return Written(text.encode(), written, "TP-01", -float(written[0]))
 
 
 def long_preamble_and_end(made, rng):
