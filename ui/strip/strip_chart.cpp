@@ -15,6 +15,16 @@ constexpr std::size_t mostLooks = 400'000;  ///< samples looked at for a mean wh
 constexpr double surroundings = 0.6;        ///< of a span shown with it, as a share of its length, each side
 constexpr double leastSamples = 6;          ///< that the view shows
 
+bool haveSameSpans(const std::vector<StripLane>& before, const std::vector<StripLane>& after) {
+  if (before.empty() || after.empty()) return before.empty() == after.empty();
+  const StripLane &a = before[0], &b = after[0];
+  return a.channel == b.channel && a.check == b.check && a.isClosed == b.isClosed &&
+         std::equal(a.spans.begin(), a.spans.end(), b.spans.begin(), b.spans.end(),
+                    [](const StripSpan& one, const StripSpan& two) {
+                      return one.place == two.place && one.samples == two.samples;
+                    });
+}
+
 }  // namespace
 
 double quickMean(std::span<const double> values, core::SampleSpan samples) {
@@ -40,12 +50,13 @@ StripChart::StripChart(SpanEditor& editor, QWidget* parent)
 
 void StripChart::setContents(std::shared_ptr<const OpenRecording> open, std::vector<StripLane> lanes) {
   const bool isAnother = open != m_open;
+  // What is being dragged goes on while the same spans are there: choosing a step, or a recording's hash that
+  // became known, comes here too.
+  const bool isSame = !isAnother && haveSameSpans(m_lanes, lanes);
   m_open = std::move(open);
   m_lanes = std::move(lanes);
   m_pictures.resize(isAnother ? 0 : m_pictures.size());
-  m_preview.reset();
-  m_drag = {};
-  m_keyMoving = false;
+  if (!isSame) dropPreview();
   if (m_chosen && (m_lanes.empty() || !m_lanes[0].at(*m_chosen))) m_chosen.reset();
   if (isAnother) {
     m_cursor_s.reset();

@@ -139,10 +139,12 @@ void StripChart::paintSpan(QPainter& painter, const StripLane& lane, const Strip
                           : QPen(thin(colour, 150), 1, span.isOther() ? Qt::DashLine : Qt::SolidLine));
   painter.drawRect(box.adjusted(0.5, 0.5, -0.5, -0.5));
   if (isChosen) {
-    const double grip = std::min(4.0, box.width() / 4), tall = rect.height() / 3.0,
-                 top = rect.center().y() - tall / 2;
-    painter.fillRect(QRectF(box.left(), top, grip, tall), colours.selected);
-    painter.fillRect(QRectF(box.right() - grip, top, grip, tall), colours.selected);
+    // The ends that keys move are the thick ones while the strip has the keyboard.
+    const double tall = rect.height() / 3.0, top = rect.center().y() - tall / 2;
+    const auto grip = [&](bool moved) { return std::min(hasFocus() && moved ? 6.0 : 3.0, box.width() / 4); };
+    const double first = grip(m_keyGrip != Grip::End), last = grip(m_keyGrip != Grip::Begin);
+    painter.fillRect(QRectF(box.left(), top, first, tall), colours.selected);
+    painter.fillRect(QRectF(box.right() - last, top, last, tall), colours.selected);
   }
   const QRectF label = box.intersected(QRectF(rect)).adjusted(gap_px, 0, -gap_px, 0);
   const QFontMetrics metrics = fontMetrics();
@@ -167,7 +169,7 @@ void StripChart::paintMean(QPainter& painter, const StripLane&, const StripSpan&
   const double y = rect.top() + (frame.high - span.value) / (frame.high - frame.low) * (rect.height() - 1);
   if (y < rect.top() || y > rect.bottom()) return;
   const QColor colour = span.isOther() ? colours.cannotTell : colourOf(colours, span.polarity);
-  painter.setPen(QPen(colour, 2.5, span.isOther() ? Qt::DashLine : Qt::SolidLine, Qt::FlatCap));
+  painter.setPen(QPen(colour, 1.8, span.isOther() ? Qt::DashLine : Qt::SolidLine, Qt::FlatCap));
   painter.drawLine(QPointF(left, y), QPointF(right, y));
 }
 
@@ -221,7 +223,7 @@ void StripChart::paintScale(QPainter& painter, const StripLane& lane, const QRec
                    metrics.elidedText(lane.unit, Qt::ElideRight, name.width()));
   if (!lane.column) return;
   const QRect curve = curveRect(rect);
-  const int count = std::max(2, curve.height() / (2 * metrics.height()));
+  const int count = std::max(3, curve.height() / (2 * metrics.height()));
   const double step = niceTicks({frame.low, frame.high, false}, count, 0).step;
   const double greatest = std::max(std::abs(frame.low), std::abs(frame.high));
   int lowestText = rect.bottom() + 1;
@@ -248,7 +250,7 @@ void StripChart::paintTimes(QPainter& painter, const Colours& colours) {
   const TimeTicks ticks = timeTicks(m_begin_s, m_end_s, std::max(1, plot.width() / room));
   const int top = plot.bottom() + 1;
   painter.setPen(colours.quiet);
-  painter.drawText(QRect(0, top, plot.left() - 5, metrics.height() + 2), Qt::AlignRight | Qt::AlignVCenter,
+  painter.drawText(QRect(2, top, plot.left() - 5, metrics.height() + 2), Qt::AlignLeft | Qt::AlignVCenter,
                    timeUnitText(greatest_s));
   for (const double tick_s : ticks.times_s) {
     const int x = static_cast<int>(xOf(tick_s));

@@ -161,8 +161,9 @@ void StripView::choose(std::size_t lane, std::optional<core::SpanPlace> place) {
     m_session.selectChannel(channel);
     m_session.selectCheck(check);
   }
-  // First here, so that what the step's choice brings is not undone.
   m_chart->setChosen(place);
+  // What was clicked is in view, as far as it was wanted to be.
+  if (isStep) m_shownStep = place->index;
   // A step without a span stays chosen while free background is clicked: a new span is for it.
   const bool keepsStep = !place && m_session.selection().step && !chosenStepHasSpan();
   if (isStep || !keepsStep) m_session.selectStep(isStep ? std::optional(place->index) : std::nullopt);
@@ -184,11 +185,12 @@ void StripView::refreshState() {
   const auto state = hasRecording ? m_store.state(*check->recording) : RecordingStore::State::Absent;
   const bool isReading = state == RecordingStore::State::Reading;
   using Obstacle = RecordingStore::Obstacle;
-  const auto obstacle = hasRecording ? m_store.obstacle(*check->recording) : std::nullopt;
+  std::optional<Obstacle> obstacle;
+  if (hasRecording) obstacle = m_store.obstacle(*check->recording);
   m_progress->setVisible(isReading);
   m_cancel->setVisible(isReading);
-  m_find->setVisible(obstacle && *obstacle != Obstacle::Cancelled);
-  m_readIt->setVisible(obstacle && *obstacle != Obstacle::Missing);
+  m_find->setVisible(obstacle && obstacle != Obstacle::Cancelled);
+  m_readIt->setVisible(obstacle && obstacle != Obstacle::Missing);
   m_readIt->setText(obstacle == Obstacle::Unreadable || obstacle == Obstacle::Cancelled ? tr("Read it again")
                     : obstacle == Obstacle::Outside                                     ? tr("Read it")
                                                     : tr("Read it anyway"));
