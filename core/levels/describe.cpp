@@ -188,7 +188,13 @@ void Description::takeHumOff() {
     limit = std::min(limit, limitOf(scales[p], m_resolution));
     m_tallies[m_owners[p]].setLimit(limit);
   }
-  clean = withoutOutliers(std::move(humming));
+  const auto missing = [](double r) { return std::isnan(r); };
+  const auto before = std::count_if(clean.begin(), clean.end(), missing);
+  clean = withoutOutliers(humming);
+  if (std::count_if(clean.begin(), clean.end(), missing) == before) {
+    m_residuals = std::move(humming);
+    return;
+  }
   for (std::size_t k = 0; k < clean.size(); ++k) {
     if (!std::isnan(clean[k])) clean[k] = m_residuals[k];
   }

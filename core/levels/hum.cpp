@@ -133,28 +133,31 @@ void takeOne(std::vector<double>& residuals, double line) {
   }
 }
 
-/// Takes the least-squares line off the entries where `there` is a number; 0 elsewhere.
-void levelOut(std::span<double> column, std::span<const double> there) {
-  double n = 0, sum = 0, sumX = 0, sumXX = 0, sumXY = 0;
-  const double middle = static_cast<double>(column.size() - 1) / 2;
-  for (std::size_t k = 0; k < column.size(); ++k) {
-    if (std::isnan(there[k])) continue;
-    const double x = static_cast<double>(k) - middle;
-    ++n;
-    sum += column[k];
-    sumX += x;
-    sumXX += x * x;
-    sumXY += x * column[k];
+/// Takes least-squares lines off the entries that are there, and sets the others to 0.
+class Leveller {
+ public:
+  /// `there` is 1 or 0.
+  explicit Leveller(std::span<const double> there)
+      : m_there(there.data(), static_cast<Eigen::Index>(there.size())),
+        m_places(Eigen::ArrayXd::LinSpaced(m_there.size(), 0, 1) - 0.5),
+        m_number(std::max(1.0, m_there.sum())),
+        m_middle((m_places * m_there).sum() / m_number),
+        m_squares((m_places.square() * m_there).sum() - m_number * m_middle * m_middle) {}
+
+  void levelOut(std::span<double> entries) const {
+    Eigen::Map<Eigen::ArrayXd> column(entries.data(), m_there.size());
+    column *= m_there;
+    const double mean = column.sum() / m_number;
+    const double rise = (column * m_places).sum() - m_number * m_middle * mean;
+    const double slope = m_squares > 0 ? rise / m_squares : 0;
+    column = (column - (mean - slope * m_middle) - slope * m_places) * m_there;
   }
-  if (n == 0) return;
-  const double squares = sumXX - sumX * sumX / n;
-  const double slope = squares > 0 ? (sumXY - sumX * sum / n) / squares : 0;
-  const double mean = (sum - slope * sumX) / n;
-  for (std::size_t k = 0; k < column.size(); ++k) {
-    const double x = static_cast<double>(k) - middle;
-    column[k] = std::isnan(there[k]) ? 0 : column[k] - mean - slope * x;
-  }
-}
+
+ private:
+  Eigen::Map<const Eigen::ArrayXd> m_there;
+  Eigen::ArrayXd m_places;
+  double m_number, m_middle, m_squares;
+};
 
 using Column = std::vector<double>;
 
@@ -178,32 +181,45 @@ std::vector<Column> columnsOf(std::span<const double> lines, std::span<const Par
   return columns;
 }
 
-/// Coefficients of the columns by least squares, along with level and straight drift of each part.
-Eigen::VectorXd fitted(std::vector<Column> columns, std::span<const double> residuals,
-                       std::span<const Part> parts) {
-  using Vector = Eigen::Map<const Eigen::VectorXd>;
-  Column sought(residuals.begin(), residuals.end());
-  std::size_t at = 0;
-  for (const Part& part : parts) {
-    const auto there = residuals.subspan(at, part.length);
-    for (Column& column : columns) levelOut(std::span(column).subspan(at, part.length), there);
-    levelOut(std::span(sought).subspan(at, part.length), there);
-    at += part.length;
-  }
+using Vector = Eigen::Map<const Eigen::VectorXd>;
+
+Eigen::MatrixXd normalOf(const std::vector<Column>& columns) {
   const auto size = static_cast<Eigen::Index>(columns.size());
-  const auto length = static_cast<Eigen::Index>(residuals.size());
+  const auto length = static_cast<Eigen::Index>(columns.front().size());
   Eigen::MatrixXd normal(size, size);
-  Eigen::VectorXd pull(size);
   for (Eigen::Index i = 0; i < size; ++i) {
     const Vector column(columns[static_cast<std::size_t>(i)].data(), length);
-    pull[i] = column.dot(Vector(sought.data(), length));
-    for (Eigen::Index j = 0; j <= i; ++j) {
+    for (Eigen::Index j = 0; j <= i; ++j)
       normal(i, j) = normal(j, i) = column.dot(Vector(columns[static_cast<std::size_t>(j)].data(), length));
-    }
     // So little that it only steadies lines which the samples cannot tell apart.
-    normal(i, i) += 1e-6 * static_cast<double>(residuals.size());
+    normal(i, i) += 1e-6 * static_cast<double>(length);
   }
-  return normal.ldlt().solve(pull);
+  return normal;
+}
+
+/// Coefficients of the columns by least squares, along with level and straight drift of each part.
+std::vector<double> fitted(std::vector<Column> columns, std::span<const double> residuals,
+                           std::span<const Part> parts) {
+  Column sought(residuals.size());
+  Column present(residuals.size());
+  for (std::size_t k = 0; k < sought.size(); ++k) {
+    present[k] = std::isnan(residuals[k]) ? 0 : 1;
+    sought[k] = std::isnan(residuals[k]) ? 0 : residuals[k];
+  }
+  std::size_t at = 0;
+  for (const Part& part : parts) {
+    const auto there = std::span<const double>(present).subspan(at, part.length);
+    const Leveller leveller(there);
+    for (Column& column : columns) leveller.levelOut(std::span(column).subspan(at, part.length));
+    leveller.levelOut(std::span(sought).subspan(at, part.length));
+    at += part.length;
+  }
+  const auto length = static_cast<Eigen::Index>(residuals.size());
+  Eigen::VectorXd pull(static_cast<Eigen::Index>(columns.size()));
+  for (std::size_t i = 0; i < columns.size(); ++i)
+    pull[static_cast<Eigen::Index>(i)] = Vector(columns[i].data(), length).dot(Vector(sought.data(), length));
+  const Eigen::VectorXd solution = normalOf(columns).ldlt().solve(pull);
+  return {solution.begin(), solution.end()};
 }
 
 }  // namespace
@@ -222,12 +238,71 @@ std::vector<double> linesOf(std::vector<double> residuals, double least) {
   return lines;
 }
 
+/// What can be laid out once for all complete pieces of one length.
+struct Hum::Design {
+  std::size_t length = 0;
+  std::vector<Column> columns;
+  std::vector<Column> levelled;
+  Eigen::LDLT<Eigen::MatrixXd> normal;
+};
+
+Hum::Hum(std::vector<double> lines) : m_lines(std::move(lines)), m_design(std::make_unique<Design>()) {}
+Hum::Hum(Hum&&) noexcept = default;
+Hum& Hum::operator=(Hum&&) noexcept = default;
+Hum::~Hum() = default;
+
+/// The design for one part of `length` samples.
+void Hum::layOut(std::size_t length) {
+  if (m_design->length == length) return;
+  m_design->length = length;
+  const Part part{0, length};
+  m_design->columns = columnsOf(m_lines, {&part, 1}, length);
+  m_design->levelled = m_design->columns;
+  const Column there(length, 1.0);
+  const Leveller leveller(there);
+  for (Column& column : m_design->levelled) leveller.levelOut(column);
+  m_design->normal.compute(normalOf(m_design->levelled));
+}
+
+/// Amplitudes in one part of which few samples are missing: those are taken to lie on the sinusoids, which
+/// a few rounds find out.
+std::vector<double> Hum::fittedToNearlyAll(std::span<const double> residuals) {
+  layOut(residuals.size());
+  const auto size = static_cast<Eigen::Index>(m_design->columns.size());
+  std::vector<std::size_t> missing;
+  Column sought(residuals.begin(), residuals.end());
+  for (std::size_t k = 0; k < sought.size(); ++k) {
+    if (std::isnan(sought[k])) missing.push_back(k);
+  }
+  Eigen::VectorXd amplitudes = Eigen::VectorXd::Zero(size);
+  Eigen::VectorXd pull(size);
+  for (int round = 0; round < (missing.empty() ? 1 : 4); ++round) {
+    for (const std::size_t k : missing) {
+      sought[k] = 0;
+      for (Eigen::Index i = 0; i < size; ++i)
+        sought[k] += amplitudes[i] * m_design->columns[static_cast<std::size_t>(i)][k];
+    }
+    const auto length = static_cast<Eigen::Index>(sought.size());
+    for (Eigen::Index i = 0; i < size; ++i)
+      pull[i] = Vector(m_design->levelled[static_cast<std::size_t>(i)].data(), length)
+                    .dot(Vector(sought.data(), length));
+    amplitudes = m_design->normal.solve(pull);
+  }
+  return {amplitudes.begin(), amplitudes.end()};
+}
+
 void Hum::takeOff(std::span<const double> residuals, std::span<const Part> parts, std::span<double> target) {
-  const std::vector<Column> columns = columnsOf(m_lines, parts, residuals.size());
-  const Eigen::VectorXd amplitudes = fitted(columns, residuals, parts);
+  const auto missing =
+      std::count_if(residuals.begin(), residuals.end(), [](double r) { return std::isnan(r); });
+  const bool isNearlyAll = parts.size() == 1 && 20 * static_cast<std::size_t>(missing) < residuals.size();
+  const std::vector<Column> own =
+      isNearlyAll ? std::vector<Column>() : columnsOf(m_lines, parts, residuals.size());
+  const std::vector<double> amplitudes =
+      isNearlyAll ? fittedToNearlyAll(residuals) : fitted(own, residuals, parts);
+  const std::vector<Column>& columns = isNearlyAll ? m_design->columns : own;
   m_squares.resize(m_lines.size(), 0.0);
   for (std::size_t i = 0; i < columns.size(); ++i) {
-    const double amplitude = amplitudes[static_cast<Eigen::Index>(i)];
+    const double amplitude = amplitudes[i];
     for (std::size_t k = 0; k < target.size(); ++k) target[k] -= amplitude * columns[i][k];
     m_squares[i / 2] += static_cast<double>(target.size()) * amplitude * amplitude;
   }
@@ -250,9 +325,9 @@ void Hum::refine(std::span<const double> residuals, std::span<const Part> parts)
       }
       columns.push_back(std::move(rising));
     }
-    const Eigen::VectorXd fit = fitted(columns, residuals, parts);
+    const std::vector<double> fit = fitted(columns, residuals, parts);
     for (std::size_t line = 0; line < m_lines.size(); ++line) {
-      const auto i = static_cast<Eigen::Index>(2 * line), j = static_cast<Eigen::Index>(plain + 2 * line);
+      const std::size_t i = 2 * line, j = plain + 2 * line;
       const double square = fit[i] * fit[i] + fit[i + 1] * fit[i + 1];
       const double most = 0.25 / middle;  // beyond a quarter of a turn the first order means nothing
       const double off =

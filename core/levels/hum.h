@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <memory>
 #include <span>
 #include <vector>
 
@@ -23,7 +24,10 @@ std::vector<double> linesOf(std::vector<double> residuals, double least);
 /// along with level and straight drift of each part.
 class Hum {
  public:
-  explicit Hum(std::vector<double> lines) : m_lines(std::move(lines)) {}
+  explicit Hum(std::vector<double> lines);
+  Hum(Hum&&) noexcept;
+  Hum& operator=(Hum&&) noexcept;
+  ~Hum();
 
   bool isSilent() const { return m_lines.empty(); }
   /// Corrects the frequencies, each known to a small part of a turn over all samples, by least squares.
@@ -35,7 +39,13 @@ class Hum {
   std::vector<double> amplitudes() const;
 
  private:
+  struct Design;
+
+  void layOut(std::size_t length);
+  std::vector<double> fittedToNearlyAll(std::span<const double> residuals);
+
   std::vector<double> m_lines;
+  std::unique_ptr<Design> m_design;
   std::vector<double> m_squares;  ///< sums of squared amplitudes by line
   double m_samples = 0;
 };

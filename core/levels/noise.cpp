@@ -11,6 +11,7 @@ namespace core {
 namespace {
 
 constexpr std::size_t mostShapes = 16;  ///< that are kept: the rest has hardly any probability
+constexpr double unlikely = 6;          ///< logarithm of how many times less probable shapes are left out
 constexpr double decades = 10;          ///< a weight may be anywhere within so many factors of e
 
 using Small = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, 3, 3>;
@@ -40,6 +41,34 @@ double greatestUsual(double freedom) {
 /// N / (1 + 2 (4/9 + 1/36)) independent ones.
 double freedomOf(double contrasts) { return contrasts > 1 ? 1 + (contrasts - 1) / 1.944 : contrasts; }
 
+struct Squares {
+  double number = 0;
+  double sum = 0;
+};
+
+/// Of the contrasts of three blocks in a row of `length` samples. What is missing makes the means of white
+/// noise scatter more: that is taken off here, and Noise::ofMean counts it in again.
+Squares squaresOf(const std::vector<double>& sums, const std::vector<double>& counts, double length) {
+  std::vector<double> means(sums.size());
+  bool isComplete = true;
+  for (std::size_t k = 0; k < sums.size(); ++k) {
+    means[k] = sums[k] / counts[k];
+    isComplete = isComplete && counts[k] == length;
+  }
+  Squares squares;
+  for (std::size_t k = 2; k < means.size(); ++k) {
+    const double contrast = means[k - 2] - 2 * means[k - 1] + means[k];
+    double weight = 1;
+    if (!isComplete) {
+      if (std::min({counts[k - 2], counts[k - 1], counts[k]}) < 0.75 * length) continue;
+      weight = 6 / (length * (1 / counts[k - 2] + 4 / counts[k - 1] + 1 / counts[k]));
+    }
+    squares.sum += contrast * contrast * weight;
+    ++squares.number;
+  }
+  return squares;
+}
+
 /// Blocks twice as long.
 std::vector<double> paired(const std::vector<double>& blocks) {
   std::vector<double> pairs(blocks.size() / 2);
@@ -47,8 +76,31 @@ std::vector<double> paired(const std::vector<double>& blocks) {
   return pairs;
 }
 
-/// Probability that a normal deviate lies beyond `limit` deviations on either side.
-double beyond(double limit) { return std::erfc(limit / std::numbers::sqrt2); }
+struct Likely {
+  double probability;
+  double deviation;
+};
+
+/// The deviation which 1.96 times of holds 95 % of a mixture of normal distributions. What lies outside is a
+/// convex function of it, so Newton's steps from below rise to the answer and not beyond.
+double coveringDeviation(const std::vector<Likely>& mixture) {
+  const double limit = 1.96 / std::numbers::sqrt2;
+  double answer = HUGE_VAL;
+  for (const Likely& likely : mixture) answer = std::min(answer, likely.deviation);
+  for (int round = 0; round < 60; ++round) {
+    double outside = -std::erfc(limit);
+    double slope = 0;
+    for (const auto& [probability, deviation] : mixture) {
+      const double at = limit * answer / deviation;
+      outside += probability * std::erfc(at);
+      slope += probability * limit / deviation * 2 * std::numbers::inv_sqrtpi * std::exp(-at * at);
+    }
+    const double move = outside / slope;
+    answer += move;
+    if (move < 1e-4 * answer) break;
+  }
+  return answer;
+}
 
 }  // namespace
 
@@ -64,19 +116,7 @@ Contrasts contrastsOf(std::vector<double> sums, std::vector<double> counts, std:
   contrasts.meanSquares.assign(octave, 0);
   contrasts.freedoms.assign(octave, 0);
   for (; sums.size() >= 3; sums = paired(sums), counts = paired(counts), ++octave) {
-    const double length = std::ldexp(1.0, static_cast<int>(octave));
-    const double full = 0.75 * length;
-    double squares = 0;
-    double number = 0;
-    for (std::size_t k = 2; k < sums.size(); ++k) {
-      if (counts[k - 2] < full || counts[k - 1] < full || counts[k] < full) continue;
-      const double contrast =
-          sums[k - 2] / counts[k - 2] - 2 * sums[k - 1] / counts[k - 1] + sums[k] / counts[k];
-      // What is missing makes the means of white noise scatter more; ofMean counts it in again.
-      const double scatter = 1 / counts[k - 2] + 4 / counts[k - 1] + 1 / counts[k];
-      squares += contrast * contrast * 6 / (length * scatter);
-      ++number;
-    }
+    const auto [number, squares] = squaresOf(sums, counts, std::ldexp(1.0, static_cast<int>(octave)));
     contrasts.meanSquares.push_back(number > 0 ? squares / number : 0);
     contrasts.freedoms.push_back(freedomOf(number));
   }
@@ -225,9 +265,10 @@ void Noise::consider(std::span<const std::size_t> times) {
 void Noise::weigh() {
   std::sort(m_shapes.begin(), m_shapes.end(),
             [](const Shape& a, const Shape& b) { return a.probability > b.probability; });
-  if (m_shapes.size() > mostShapes) m_shapes.resize(mostShapes);
   if (m_shapes.empty()) return;
   const double best = m_shapes.front().probability;
+  std::erase_if(m_shapes, [&](const Shape& shape) { return shape.probability < best - unlikely; });
+  if (m_shapes.size() > mostShapes) m_shapes.resize(mostShapes);
   double sum = 0;
   for (Shape& shape : m_shapes) sum += shape.probability = std::exp(shape.probability - best);
   for (Shape& shape : m_shapes) shape.probability /= sum;
@@ -262,12 +303,8 @@ void Noise::moderateStrengths() {
 Noise::OfMean Noise::ofMean(std::size_t k, std::size_t samples) const {
   const auto n = static_cast<double>(samples);
   if (m_shapes.empty() || m_strengths[k] <= 0) return {0, n};
-  struct Likely {
-    double probability;
-    double deviation;
-  };
   std::vector<Likely> mixture;
-  double variances = 0, all = 0, greatest = 0;
+  double variances = 0, all = 0;
   for (const Shape& shape : m_shapes) {
     std::array<double, most> parts{};
     double variance = 0, total = 0;
@@ -290,18 +327,8 @@ Noise::OfMean Noise::ofMean(std::size_t k, std::size_t samples) const {
     mixture.push_back({shape.probability * 2 / 3, deviation});
     mixture.push_back({shape.probability / 6, deviation * away});
     mixture.push_back({shape.probability / 6, deviation / away});
-    greatest = std::max(greatest, deviation * away);
   }
-  double low = 0, high = 1.1 * greatest;
-  const double sought = beyond(1.96);
-  for (int round = 0; round < 40; ++round) {
-    const double middle = (low + high) / 2;
-    double outside = 0;
-    for (const Likely& likely : mixture)
-      outside += likely.probability * beyond(1.96 * middle / likely.deviation);
-    (outside > sought ? low : high) = middle;
-  }
-  return {high, std::clamp(all / variances, 1.0, n)};
+  return {coveringDeviation(mixture), std::clamp(all / variances, 1.0, n)};
 }
 
 double Noise::deviationOfSample(std::size_t k) const {
@@ -338,7 +365,7 @@ double varianceOfSlope(double time, double samples) {
 double Noise::deviationOfSlope(std::size_t k, std::size_t samples) const {
   double sum = 0;
   for (const Shape& shape : m_shapes) {
-    if (shape.probability < 0.01) continue;
+    if (shape.probability < 0.05) continue;
     for (std::size_t j = 0; j < shape.components; ++j) {
       sum += shape.probability * shape.weights[j] *
              varianceOfSlope(m_times[shape.times[j]], static_cast<double>(samples));

@@ -68,6 +68,7 @@ double resolutionOf(std::span<const double> values, std::span<const SampleSpan> 
 
 double deviationOfRounding(double resolution, const Dither& dither) {
   if (resolution <= 0) return 0;
+  if (dither.noise <= 0 && dither.drift <= 0 && dither.hum.empty()) return resolution / std::sqrt(12.0);
   double sum = 0;
   for (int k = 1; k <= 40; ++k) {
     const double turns = 2 * std::numbers::pi * k / resolution;

@@ -20,14 +20,18 @@ RobustMean robustMeanOf(std::vector<double> values) {
   std::vector<double> distances = values;
   for (double& d : distances) d = std::abs(d - robust.mean);
   robust.scale = 1.4826 * medianOf(distances);
-  // Each round keeps what lies within and moves the rest to the limits. It converges at least by the share
-  // that lies without, so fifty rounds are plenty.
+  // Newton's steps: what lies within the reach moves along, the rest pulls at its limits.
   const double reach = 1.5 * robust.scale;
   for (int round = 0; round < 50 && reach > 0; ++round) {
-    double sum = 0;
-    for (const double v : values) sum += std::clamp(v - robust.mean, -reach, reach);
-    const double move = sum / static_cast<double>(values.size());
-    robust.mean += move;
+    double pull = 0;
+    std::size_t within = 0;
+    for (const double v : values) {
+      const double distance = v - robust.mean;
+      pull += std::clamp(distance, -reach, reach);
+      within += std::abs(distance) <= reach;
+    }
+    const double move = pull / static_cast<double>(std::max<std::size_t>(within, 1));
+    robust.mean += std::clamp(move, -reach, reach);
     if (std::abs(move) < 1e-9 * robust.scale) break;
   }
   return robust;

@@ -13,7 +13,7 @@ namespace core {
 namespace {
 
 constexpr std::size_t mostLooks = 1024;   ///< samples that tell the baseline
-constexpr std::size_t mostBlocks = 8192;  ///< of a span: enough for every correlation time that matters
+constexpr std::size_t mostBlocks = 4096;  ///< of a span: enough for every correlation time that matters
 constexpr double farOff = 5;              ///< scales from the baseline: one normal sample in two million
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <sstream>
 
+#include "core/levels/robust.h"
 #include "core/levels/segmentation.h"
 #include "core/levels/statistics.h"
 #include "tests/support/csv.h"
@@ -56,6 +57,15 @@ TEST(Autocorrelation, OfNistUnivariateSetsComesOutCertified) {
   EXPECT_DIGITS(core::autocorrelation(numAcc(1.2, 1.1, 1.3), 1), -0.999, 13);
   // NumAcc4: 10000000.1 is held to 2e-9 only, 2e-8 of the deviations.
   EXPECT_DIGITS(core::autocorrelation(numAcc(10000000.2, 10000000.1, 10000000.3), 1), -0.999, 7);
+}
+
+TEST(RobustMeanOf, TheNickelDeterminationsIsThatOfRsHuber) {
+  // R 4.2.2, MASS::huber stops when it moves by less than 1e-6 of the scale, 4e-6; it prints ten digits.
+  const auto robust = core::robustMeanOf(series("abbey"));
+  EXPECT_NEAR(robust.mean, value("abbey", "huber_k1.5_mad_scale", "location"), 1e-5);
+  EXPECT_DIGITS(robust.scale, value("abbey", "mad_scaled", "scale"), 12);
+  auto values = series("abbey");
+  EXPECT_EQ(core::medianOf(values), value("abbey", "median", "location"));
 }
 
 TEST(EffectiveSampleSize, OfAPlateauWithStrongCorrelationIsSmall) {

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/levels/resolution.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "tests/support/normal.h"
+
+namespace {
+
+using core::SampleSpan;
+
+std::vector<double> rounded(double resolution, double noise, int samples, unsigned seed) {
+  test::Normal normal(seed);
+  std::vector<double> values;
+  for (int k = 0; k < samples; ++k) {
+    values.push_back(resolution * std::round((3.3 + noise * normal()) / resolution));
+  }
+  return values;
+}
+
+TEST(ResolutionOf, IsTheStepBetweenCodes) {
+  for (const double step : {0.001, 0.25, 7.0}) {
+    for (const double noise : {0.3, 1.0, 3.0}) {
+      const auto values = rounded(step, noise * step, 1000, 3);
+      const SampleSpan span{0, 1000};
+      // The codes are multiples of the step within rounding.
+      EXPECT_NEAR(core::resolutionOf(values, {&span, 1}) / step, 1, 1e-9) << step << " " << noise;
+    }
+  }
+}
+
+TEST(ResolutionOf, SurvivesTheRoundingOfDecimalText) {
+  // Codes 1/3 apart, written with three digits: 0.333, 0.667, 1.000.
+  auto values = rounded(1.0 / 3, 1, 1000, 4);
+  for (double& v : values) v = std::round(v * 1000) / 1000;
+  const SampleSpan span{0, 1000};
+  // The ends of some twenty steps are rounded by up to 0.0005 each.
+  EXPECT_NEAR(core::resolutionOf(values, {&span, 1}), 1.0 / 3, 1e-3);
+}
+
+TEST(ResolutionOf, IsNoneOfFineOrConstantValues) {
+  test::Normal normal(5);
+  std::vector<double> values;
+  for (int k = 0; k < 1000; ++k) values.push_back(normal());
+  const SampleSpan span{0, 1000};
+  EXPECT_EQ(core::resolutionOf(values, {&span, 1}), 0);
+  // Two constant levels: their difference is a step of the bridge, not of a converter.
+  std::vector<double> levels(100, 0.0);
+  levels.resize(200, 500.0);
+  const SampleSpan spans[] = {{0, 100}, {100, 200}};
+  EXPECT_EQ(core::resolutionOf(levels, spans), 0);
+}
+
+double normalBelow(double x) { return std::erfc(-x / std::sqrt(2.0)) / 2; }
+
+/// Mean and variance of normal noise about `level`, rounded to whole numbers: added up code by code.
+std::pair<double, double> momentsOfRounded(double level, double noise) {
+  double mean = 0, square = 0;
+  for (int code = -40; code <= 40; ++code) {
+    const double share =
+        normalBelow((code + 0.5 - level) / noise) - normalBelow((code - 0.5 - level) / noise);
+    mean += share * code;
+    square += share * code * code;
+  }
+  return {mean, square - mean * mean};
+}
+
+TEST(DeviationOfRounding, AgreesWithTheExactMeansOfRoundedNoise) {
+  // Truth: the mean of every code with its probability, less the level, over 1000 levels between two codes.
+  for (const double noise : {0.05, 0.1, 0.2, 0.3, 0.5}) {
+    double squares = 0;
+    double variances = 0;
+    for (int k = 0; k < 1000; ++k) {
+      const double level = (k + 0.5) / 1000;
+      const auto [mean, variance] = momentsOfRounded(level, noise);
+      squares += (mean - level) * (mean - level) / 1000;
+      variances += variance / 1000;
+    }
+    // Both sums are exact but for rounding and forty terms of the series: 2e-3 where the noise is least.
+    EXPECT_NEAR(core::deviationOfRounding(1, {noise, 0, {}}), std::sqrt(squares), 1e-3) << noise;
+    EXPECT_NEAR(core::noiseBeforeRounding(std::sqrt(variances), 1), noise, 2e-3) << noise;
+  }
+}
+
+TEST(DeviationOfRounding, OfASignalAtRestIsThatOfAUniformError) {
+  // JCGM 100:2008, 4.3.7: half-width a, variance a^2/3.
+  EXPECT_DOUBLE_EQ(core::deviationOfRounding(0.6, {}), 0.6 / std::sqrt(12.0));
+  EXPECT_EQ(core::deviationOfRounding(0, {}), 0);
+}
+
+TEST(DeviationOfRounding, IsNothingWhereADriftSweepsWholeCodes) {
+  // A steady sweep over exactly one code meets each place between two codes once.
+  EXPECT_NEAR(core::deviationOfRounding(1, {0, 1, {}}), 0, 1e-12);
+  EXPECT_GT(core::deviationOfRounding(1, {0, 0.5, {}}), 0.1);
+}
+
+TEST(DeviationOfRounding, AgreesWithTheMeansOfARoundedHum) {
+  // Truth: means over a period in 2000 points, for 200 levels.
+  double squares = 0;
+  for (int k = 0; k < 200; ++k) {
+    const double level = (k + 0.5) / 200;
+    double mean = 0;
+    for (int p = 0; p < 2000; ++p)
+      mean += std::round(level + 0.8 * std::cos(p * 3.14159265358979 / 1000)) / 2000;
+    squares += (mean - level) * (mean - level) / 200;
+  }
+  EXPECT_NEAR(core::deviationOfRounding(1, {0, 0, {0.8}}), std::sqrt(squares), 2e-3);
+}
+
+}  // namespace
