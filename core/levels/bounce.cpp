@@ -14,7 +14,7 @@ SampleSpan withoutBounce(std::span<const double> values, const Cells& cells, con
     return std::abs(values[i] - cells.origin - piece.at(cell)) > most;  // never of a missing value
   };
   const std::size_t soon = span.size() / 32 + 1;
-  const std::size_t limit = span.size() / 6;
+  const std::size_t limit = span.size() / 12;
   const SampleSpan least{span.begin + limit, span.end - limit};
   for (std::size_t i = span.begin; i < std::min(span.begin + soon, least.begin); ++i)
     if (isOff(i)) span.begin = i + 1;

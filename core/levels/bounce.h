@@ -8,7 +8,7 @@
 namespace core {
 
 /// `span` of the level of `piece` without the samples at its ends among which some are off by more than
-/// `most`, one soon after the other, as a contact makes them that bounces. A sixth of it at either end at
+/// `most`, one soon after the other, as a contact makes them that bounces. A twelfth of it at either end at
 /// most.
 SampleSpan withoutBounce(std::span<const double> values, const Cells& cells, const Piece& piece,
                          SampleSpan span, double most);

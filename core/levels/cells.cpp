@@ -11,8 +11,10 @@
 namespace core {
 namespace {
 
-constexpr std::size_t chunkSamples = 4096;  ///< at a time, so that the work stays in the nearest memory
-constexpr std::size_t halo = 3;             ///< neighbours on either side that the medians look at
+/// Samples taken at a time: few enough to stay in the nearest memory, and to be of one noise.
+std::size_t chunkFor(std::size_t cellLength) { return cellLength == 1 ? 512 : 4096; }
+
+constexpr std::size_t halo = 3;  ///< neighbours on either side that the medians look at
 
 double median(double a, double b, double c) {
   const double low = a < b ? a : b;
@@ -34,22 +36,17 @@ void takeSpikesOut(const double* values, double* rough, double* calm, std::size_
 }
 
 /// What a sample of noise does not differ from its median by: six times the standard deviation of such
-/// differences, from some that are spread over the recording.
-double leastSpike(std::span<const double> values) {
-  constexpr std::size_t stretches = 64;
-  constexpr std::size_t each = 64;
+/// differences, from some of values[halo] to values[halo + count - 1].
+double leastSpike(const double* values, std::size_t count, std::vector<double>& differences) {
+  constexpr std::size_t looks = 128;
   constexpr double middle = 0.67448975;  // half of |N(0, 1)| lies below
-  std::vector<double> differences;
-  const std::size_t stride = std::max(each, values.size() / stretches);
-  for (std::size_t begin = 0; begin + 2 * halo < values.size(); begin += stride) {
-    const std::size_t last = std::min(begin + each, values.size() - 2);
-    for (std::size_t i = begin + 2; i + 2 < last; ++i) {
-      const auto at = [&](std::size_t k) { return median(values[k - 1], values[k], values[k + 1]); };
-      const double difference = std::abs(values[i] - (i >= 3 ? median(at(i - 2), at(i), at(i + 2)) : at(i)));
-      if (!std::isnan(difference)) differences.push_back(difference);
-    }
+  const std::size_t stride = std::max<std::size_t>(1, count / looks);
+  differences.clear();
+  for (std::size_t i = halo; i < count + halo; i += stride) {
+    const auto rough = [&](std::size_t k) { return median(values[k - 1], values[k], values[k + 1]); };
+    differences.push_back(std::abs(values[i] - median(rough(i - 2), rough(i), rough(i + 2))));
   }
-  return differences.empty() ? 0 : 6 / middle * quantile(differences, 0.5);
+  return 6 / middle * quantile(differences, 0.5);
 }
 
 /// Four sums side by side, which the processor adds at once.
@@ -68,11 +65,10 @@ class CellMaker {
  public:
   CellMaker(std::span<const double> values, std::size_t length)
       : m_values(values),
-        m_perChunk(std::max<std::size_t>(1, chunkSamples / length)),
+        m_perChunk(std::max<std::size_t>(1, chunkFor(length) / length)),
         m_buffer(m_perChunk * length + length + 2 * halo),
         m_rough(m_buffer.size()),
-        m_calm(m_buffer.size()),
-        m_leastSpike(leastSpike(values)) {
+        m_calm(m_buffer.size()) {
     m_cells.length = length;
     m_cells.samples = values.size();
     m_cells.sums.reserve(values.size() / length + 1);
@@ -89,7 +85,8 @@ class CellMaker {
     const std::size_t begin = firstPlace * m_cells.length;
     const std::size_t end = endOf(lastPlace - 1);
     const bool isWhole = take(begin, end);
-    takeSpikesOut(m_buffer.data(), m_rough.data(), m_calm.data(), end - begin, m_leastSpike);
+    const double least = leastSpike(m_buffer.data(), end - begin, m_differences);
+    takeSpikesOut(m_buffer.data(), m_rough.data(), m_calm.data(), end - begin, least);
     for (std::size_t place = firstPlace; place < lastPlace; ++place) {
       const std::size_t from = place * m_cells.length;
       const std::size_t count = endOf(place) - from;
@@ -156,7 +153,7 @@ class CellMaker {
   std::vector<double> m_buffer;
   std::vector<double> m_rough;
   std::vector<double> m_calm;
-  double m_leastSpike;
+  std::vector<double> m_differences;
   Cells m_cells;
   double m_last = 0;
   bool m_hasGaps = false;
@@ -220,7 +217,9 @@ std::vector<double> despiked(std::span<const double> values) {
   std::fill_n(buffer.end() - halo, halo, values.back());
   std::vector<double> rough(buffer.size());
   std::vector<double> calm(buffer.size());
-  takeSpikesOut(buffer.data(), rough.data(), calm.data(), values.size(), leastSpike(values));
+  std::vector<double> differences;
+  takeSpikesOut(buffer.data(), rough.data(), calm.data(), values.size(),
+                leastSpike(buffer.data(), values.size(), differences));
   return {calm.begin() + halo, calm.end() - halo};
 }
 

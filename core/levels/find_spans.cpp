@@ -10,7 +10,9 @@
 #include "core/levels/edges.h"
 #include "core/levels/held.h"
 #include "core/levels/mains.h"
+#include "core/levels/settling.h"
 #include "core/levels/statistics.h"
+#include "core/levels/trim.h"
 
 namespace core {
 namespace {
@@ -151,7 +153,7 @@ std::vector<SampleSpan> findSpans(const TimeAxis& time, std::span<const double> 
   const std::vector<Edge> edges = edgesOf(cells, scales, leastStep, stop);
   if (stop.stop_requested()) return {};
   const std::vector<Piece> pieces =
-      heldPieces(cells, scales, edges, shortestOf(time, cells, options), leastStep);
+      withoutFragments(cells, heldPieces(cells, scales, edges, shortestOf(time, cells, options), leastStep));
   const std::vector<SampleSpan> spans = samplesOf(values, cells, pieces, leastStep);
   if (progress) progress(1);
   return spans;

@@ -44,11 +44,26 @@ double medianOf(std::vector<double> values) {
   return *middle;
 }
 
-/// One chunk without spikes, in means of `decimation` samples, about its mean; empty where values are
+/// `values` with missing ones replaced by the last before them; empty when more than a quarter are missing.
+std::vector<double> withoutGaps(std::span<const double> values) {
+  std::vector<double> whole(values.begin(), values.end());
+  const auto first = std::find_if(whole.begin(), whole.end(), [](double v) { return !std::isnan(v); });
+  std::size_t missing = 0;
+  double last = first == whole.end() ? 0 : *first;
+  for (double& v : whole) {
+    if (std::isnan(v)) {
+      v = last;
+      ++missing;
+    }
+    last = v;
+  }
+  return 4 * missing > whole.size() ? std::vector<double>{} : whole;
+}
+
+/// One chunk without spikes, in means of `decimation` samples, about its mean; empty where it is mostly
 /// missing.
 std::vector<double> chunkOf(std::span<const double> values, std::size_t decimation) {
-  if (std::any_of(values.begin(), values.end(), [](double v) { return std::isnan(v); })) return {};
-  const std::vector<double> calm = despiked(values);
+  const std::vector<double> calm = despiked(withoutGaps(values));
   std::vector<double> chunk;
   for (std::size_t i = 0; i + decimation <= calm.size(); i += decimation) {
     double sum = 0;
@@ -91,12 +106,15 @@ bool hasLine(std::span<const double> values, double frequency) {
 double mainsPeriod(const TimeAxis& time, std::span<const double> values) {
   const double spacing_s = time.usualSpacing_s();
   if (!(spacing_s > 0)) return 0;
-  for (const double mains_Hz : {50.0, 60.0}) {
+  // The slowest first: the others may be its harmonics.
+  for (const double mains_Hz : {50.0 / 3, 50.0, 60.0, 400.0}) {
     const double fundamental = folded(mains_Hz, spacing_s);
     if (fundamental * greatestPeriod < 1) continue;
-    for (const double multiple : {1.0, 2.0, 3.0}) {
+    if (hasLine(values, fundamental)) return 1 / fundamental;
+    for (const double multiple : {2.0, 3.0}) {
       const double frequency = folded(multiple * mains_Hz, spacing_s);
-      if (frequency * greatestPeriod >= 1 && hasLine(values, frequency)) return 1 / fundamental;
+      const bool isOwn = mains_Hz >= 50;  // three times 16.7 Hz is 50 Hz
+      if (isOwn && frequency * greatestPeriod >= 1 && hasLine(values, frequency)) return 1 / fundamental;
     }
   }
   return 0;
