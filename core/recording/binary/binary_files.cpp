@@ -45,13 +45,20 @@ struct Opened {
   ColumnValues first;
 };
 
-Result<Opened> openedTable(const SourceFilePointer& file, FileKind kind, const std::stop_token& stop) {
+/// The first numbers are read to show them, else only to guess the time by them.
+Result<Opened> openedTable(const SourceFilePointer& file, FileKind kind, bool toShow,
+                           const std::stop_token& stop) {
   auto table = openTable(file, kind, stop);
   if (!table) return table.error();
-  auto first = table->read(recordsLookedAt, stop, {});
-  if (!first) return first.error();
-  guessTimeColumn(*table, *first);
-  return Opened{std::move(*table), std::move(*first)};
+  Opened opened{std::move(*table), {}};
+  const bool timeKnown = opened.table.timeColumn || opened.table.spacing_s > 0;
+  if (toShow || !timeKnown) {
+    auto first = opened.table.read(recordsLookedAt, stop, {});
+    if (!first) return first.error();
+    opened.first = std::move(*first);
+  }
+  guessTimeColumn(opened.table, opened.first);
+  return opened;
 }
 
 /// As C++ writes it at its shortest; empty where there is no number.
@@ -75,7 +82,7 @@ std::vector<PreviewRow> firstRows(const ColumnValues& values) {
 
 Result<Recording> readWhole(const SourceFilePointer& file, FileKind kind, const LayoutChoices& choices,
                             const std::stop_token& stop, const Progress& progress) {
-  const auto opened = openedTable(file, kind, stop);
+  const auto opened = openedTable(file, kind, false, stop);
   if (!opened) return opened.error();
   const TableLayout found = layoutOf(opened->table, choices);
   if (found.obstacle) return file->error(found.obstacle->what, found.obstacle->mend);
@@ -92,7 +99,7 @@ Result<Preview> lookAtBinary(const std::filesystem::path& path, FileKind kind, c
                              const std::stop_token& stop) {
   const auto file = SourceFile::open(path);
   if (!file) return file.error();
-  auto opened = openedTable(*file, kind, stop);
+  auto opened = openedTable(*file, kind, true, stop);
   if (!opened) return opened.error();
   TableLayout found = layoutOf(opened->table, choices);
   Preview preview{std::move(found.layout), firstRows(opened->first), std::move(opened->table.doubts),

@@ -8,7 +8,6 @@
 #include <string_view>
 
 #include "core/recording/binary/table_layout.h"
-#include "core/units/text.h"
 
 namespace core {
 namespace {
@@ -98,7 +97,7 @@ TimeAxis evenTime(const BinaryTable& table, const TimeLayout& time, std::size_t 
 }
 
 std::string sourceOfTime(const BinaryTable& table, const Layout& layout) {
-  if (layout.time.column) return "column " + inQuotes(layout.columns[*layout.time.column].name);
+  if (layout.time.column) return "column '" + layout.columns[*layout.time.column].name + "'";
   const bool own = table.spacing_s > 0 && layout.time.rate_Hz == 1 / table.spacing_s;
   return own ? table.rateSource : "the sample rate that was given";
 }

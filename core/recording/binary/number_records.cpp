@@ -116,7 +116,8 @@ struct Account {
 bool readBlock(const SourceFile& file, const RecordBlock& block, std::uint64_t records, ColumnValues& values,
                Account& account) {
   constexpr std::size_t pieceBytes = 1UL << 20U;
-  const std::size_t recordsAPiece = std::max<std::size_t>(1, pieceBytes / block.recordBytes);
+  const auto recordsAPiece = static_cast<std::size_t>(std::min<std::uint64_t>(
+      std::max<std::size_t>(1, pieceBytes / block.recordBytes), recordsHeld(file, block) + 1));
   std::vector<char> piece(recordsAPiece * block.recordBytes);
   for (std::uint64_t done = 0; done < records;) {
     if (account.stop.stop_requested()) return false;

@@ -19,12 +19,8 @@ namespace {
 
 constexpr const char* programName = "shuntwright-reader";
 
-/// Beside the program, or above it as in a build folder; empty when it is in neither place.
-std::filesystem::path readerPath() {
-  std::error_code error;
-  const auto program = std::filesystem::read_symlink("/proc/self/exe", error);
-  if (error) return {};
-  const auto folder = program.parent_path();
+/// Above as well, where a build folder has it; empty when it is in neither place.
+std::filesystem::path readerIn(const std::filesystem::path& folder) {
   for (const auto& path : {folder / programName, folder.parent_path() / programName})
     if (::access(path.c_str(), X_OK) == 0) return path;
   return {};
@@ -74,9 +70,15 @@ std::string reasonOfExit(int code) {
 
 }  // namespace
 
+std::filesystem::path ReaderProcess::programFolder() {
+  std::error_code error;
+  return std::filesystem::read_symlink("/proc/self/exe", error).parent_path();
+}
+
 Result<std::unique_ptr<ReaderProcess>> ReaderProcess::start(SourceFilePointer file,
-                                                            std::vector<std::string> words) {
-  const std::string program = readerPath().string();
+                                                            std::vector<std::string> words,
+                                                            const std::filesystem::path& folder) {
+  const std::string program = readerIn(folder).string();
   if (program.empty()) {
     return file->error("MATLAB and HDF5 files are read by the program shuntwright-reader, which is not here",
                        "Put it beside the program, or export the recording as text");

@@ -4,6 +4,7 @@
 #include <sys/types.h>
 
 #include <cstddef>
+#include <filesystem>
 #include <memory>
 #include <stop_token>
 #include <string>
@@ -18,8 +19,11 @@ namespace core {
 /// environment, and limits itself before it looks at the file. Destroying this kills it.
 class ReaderProcess {
  public:
-  /// The process is found beside the program or in the folder above; fails when it is not there.
-  static Result<std::unique_ptr<ReaderProcess>> start(SourceFilePointer file, std::vector<std::string> words);
+  /// Its program is looked for in `folder` and the one above; fails when it is not there.
+  static Result<std::unique_ptr<ReaderProcess>> start(SourceFilePointer file, std::vector<std::string> words,
+                                                      const std::filesystem::path& folder = programFolder());
+  /// Where the running program lies.
+  static std::filesystem::path programFolder();
 
   ~ReaderProcess();
   ReaderProcess(const ReaderProcess&) = delete;

@@ -120,6 +120,7 @@ Result<ColumnValues> readFunctions(const SourceFile& file, const std::vector<Uff
     };
     auto numbers = uff58Numbers(file, sets[k], records, stop, share);
     if (!numbers) return numbers.error();
+    share(1);
     if (k == 0 && !sets[k].heading.even) values.push_back(std::move(numbers->abscissa));
     values.push_back(std::move(numbers->ordinate));
   }

@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The reading process: that it is limited, that it dies when told, and that its word is not taken on trust.
+#include <fcntl.h>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <signal.h>
+#include <sys/wait.h>
+
+#include <chrono>
+#include <set>
+#include <thread>
+
+#include "core/recording/binary/reader_columns.h"
+#include "core/recording/binary/reader_process.h"
+#include "core/recording/binary/reader_protocol.h"
+#include "tests/core/recording/binary_samples.h"
+
+namespace {
+
+using core::FileKind;
+using core::ReaderProcess;
+using testing::HasSubstr;
+
+/// A MATLAB 4 file with one vector of zeros, far more than a pipe holds.
+std::string longFile(std::uint32_t numbers) {
+  std::string bytes;
+  for (const std::uint32_t word : {0U, numbers, 1U, 0U, 2U})
+    for (int k = 0; k < 4; ++k) bytes += static_cast<char>(word >> (8 * k));
+  bytes += std::string("x\0", 2);
+  bytes.resize(bytes.size() + std::size_t{numbers} * 8, '\0');
+  return bytes;
+}
+
+constexpr std::uint32_t numbers = 4'000'000;
+
+/// Starts reading and waits for the first bytes; the process then stands still, as nobody takes the rest.
+std::unique_ptr<ReaderProcess> startedOn(const samples::MemoryFile& file) {
+  const auto source = core::SourceFile::open(file.path());
+  if (!source) throw std::runtime_error(source.error().text());
+  auto process = ReaderProcess::start(*source, {"mat", "read", "0:0:" + std::to_string(numbers)});
+  if (!process) throw std::runtime_error(process.error().text());
+  char first[8];
+  if (const auto got = (*process)->read(first, sizeof first, {}); !got || *got != sizeof first)
+    throw std::runtime_error("no answer");
+  return std::move(*process);
+}
+
+std::string contentOf(const std::string& path) {
+  std::ifstream file(path);
+  return {std::istreambuf_iterator<char>(file), {}};
+}
+
+/// The soft limit that /proc tells, by the words that it uses.
+std::string limitOf(pid_t process, const std::string& name) {
+  const std::string limits = contentOf("/proc/" + std::to_string(process) + "/limits");
+  const auto at = limits.find(name);
+  if (at == std::string::npos) return "none";
+  const auto begin = limits.find_first_not_of(' ', at + name.size());
+  return limits.substr(begin, limits.find(' ', begin) - begin);
+}
+
+TEST(ReaderProcess, IsLimitedAsItShouldBe) {
+  // One that every child would get if nobody closed it.
+  const int leaky = ::open("/dev/null", O_RDONLY);
+  const samples::MemoryFile file(longFile(numbers));
+  const auto process = startedOn(file);
+  const pid_t id = process->number();
+  EXPECT_EQ(limitOf(id, "Max address space"), "2147483648");
+  EXPECT_EQ(limitOf(id, "Max cpu time"), "60");
+  EXPECT_EQ(limitOf(id, "Max file size"), "0");
+  EXPECT_EQ(limitOf(id, "Max core file size"), "0");
+  EXPECT_EQ(limitOf(id, "Max open files"), "0");
+  EXPECT_THAT(contentOf("/proc/" + std::to_string(id) + "/status"), HasSubstr("NoNewPrivs:\t1"));
+  EXPECT_TRUE(contentOf("/proc/" + std::to_string(id) + "/environ").empty());
+  // The file, the answer, no errors, and the file once more, opened by the library.
+  std::set<std::string> open;
+  for (const auto& entry : std::filesystem::directory_iterator("/proc/" + std::to_string(id) + "/fd"))
+    open.insert(entry.path().filename());
+  EXPECT_EQ(open, (std::set<std::string>{"0", "1", "2", "3"}));
+  ::close(leaky);
+}
+
+TEST(ReaderProcess, IsGoneAsSoonAsStopIsRequested) {
+  const samples::MemoryFile file(longFile(numbers));
+  std::stop_source source;
+  std::chrono::steady_clock::time_point asked;
+  const auto stopped =
+      core::readBinary(file.path(), FileKind::Mat, samples::rateOf(64), source.get_token(), [&](double) {
+        if (source.request_stop()) asked = std::chrono::steady_clock::now();
+      });
+  ASSERT_FALSE(stopped);
+  EXPECT_EQ(stopped.error(), core::cancelled());
+  EXPECT_LT(std::chrono::steady_clock::now() - asked, std::chrono::milliseconds(500));
+  // No child is left, alive or dead.
+  EXPECT_EQ(::waitpid(-1, nullptr, WNOHANG), -1);
+  EXPECT_EQ(errno, ECHILD);
+}
+
+TEST(ReaderProcess, StopIsHeardWhileNothingComes) {
+  const samples::MemoryFile file(longFile(numbers));
+  const auto process = startedOn(file);
+  ::kill(process->number(), SIGSTOP);
+  std::stop_source source;
+  std::jthread later([&] {
+    std::this_thread::sleep_for(std::chrono::milliseconds(50));
+    source.request_stop();
+  });
+  std::vector<char> all(std::size_t{numbers} * 8);
+  const auto got = process->read(all.data(), all.size(), source.get_token());
+  ASSERT_FALSE(got);
+  EXPECT_EQ(got.error(), core::cancelled());
+}
+
+TEST(ReaderProcess, ItsDeathIsOneSentence) {
+  const std::pair<int, const char*> deaths[] = {{SIGKILL, "was killed, perhaps for want of memory"},
+                                                {SIGXCPU, "ran longer than is allowed"},
+                                                {SIGSEGV, "came to grief on it (signal 11)"}};
+  for (const auto& [signal, words] : deaths) {
+    const samples::MemoryFile file(longFile(numbers));
+    const auto process = startedOn(file);
+    ::kill(process->number(), signal);
+    const auto ended = process->finish();
+    ASSERT_FALSE(ended);
+    EXPECT_THAT(ended.error().text(),
+                HasSubstr("could not be read: the reading process " + std::string(words)));
+  }
+}
+
+TEST(ReaderProcess, IsMissedByName) {
+  const samples::MemoryFile file("x");
+  const auto source = core::SourceFile::open(file.path());
+  ASSERT_TRUE(source);
+  const auto process = ReaderProcess::start(*source, {"mat", "list"}, "/proc/self/fdinfo");
+  ASSERT_FALSE(process);
+  EXPECT_THAT(process.error().text(), HasSubstr("shuntwright-reader"));
+}
+
+TEST(ReaderProcess, WhatIsNoMatlabOrHdf5FileIsSaidSo) {
+  const samples::MemoryFile file("this is neither of them, and longer than any of their headings");
+  for (const FileKind kind : {FileKind::Mat, FileKind::Hdf5}) {
+    const auto refused = core::readBinary(file.path(), kind);
+    ASSERT_FALSE(refused);
+    EXPECT_FALSE(refused.error().what.empty());
+  }
+}
+
+TEST(ReaderProtocol, AListingComesBackAsItWas) {
+  core::ReaderListing listing;
+  listing.variables.push_back({"a b/\xC3\xBC%\n", "um/m", "", {3, 4}, {}, true});
+  listing.variables.push_back({"", "", "holds text", {}, {}, false});
+  listing.variables.push_back({"fs", "", "", {1, 1}, 0.1, false});
+  listing.whole = false;
+  const auto back = core::readerListing(textOf(listing));
+  ASSERT_TRUE(back);
+  EXPECT_FALSE(back->whole);
+  ASSERT_EQ(back->variables.size(), 3u);
+  EXPECT_EQ(back->variables[0].name, listing.variables[0].name);
+  EXPECT_EQ(back->variables[0].sizes, listing.variables[0].sizes);
+  EXPECT_TRUE(back->variables[0].columnMajor);
+  EXPECT_EQ(back->variables[1].unfit, "holds text");
+  EXPECT_EQ(back->variables[2].value, 0.1);
+}
+
+TEST(ReaderProtocol, GarbageIsNoListing) {
+  core::ReaderListing listing;
+  listing.variables.push_back({"a", "", "", {3}, {}, true});
+  const std::string good = textOf(listing);
+  ASSERT_TRUE(core::readerListing(good));
+  for (std::size_t length = 0; length < good.size(); ++length)
+    EXPECT_FALSE(core::readerListing(std::string_view(good).substr(0, length))) << length;
+  EXPECT_FALSE(core::readerListing(good + "x"));
+  for (const std::string_view bad :
+       {"shuntwright-reader 2\nend\n", "shuntwright-reader 1\na - - - rows -3\nend\n",
+        "shuntwright-reader 1\na - - x rows 3\nend\n", "shuntwright-reader 1\n% - - - rows 3\nend\n",
+        "shuntwright-reader 1\na - - - rows 99999999999999999999\nend\n"})
+    EXPECT_FALSE(core::readerListing(bad)) << bad;
+}
+
+TEST(ReaderColumns, SizesAreCountedWithCare) {
+  core::ReaderListing listing;
+  listing.variables.push_back({"over", "", "", {1ULL << 33U, 1ULL << 33U}, {}, false});
+  listing.variables.push_back({"huge", "", "", {1ULL << 40U}, {}, false});
+  listing.variables.push_back({"wide", "", "", {9000, 9000}, {}, false});
+  listing.variables.push_back({"good", "", "", {100}, {}, false});
+  const auto found = core::columnsOf(listing, 1'000'000);
+  ASSERT_EQ(found.table.columns.size(), 1u);
+  EXPECT_EQ(found.table.columns[0].name, "good");
+  EXPECT_EQ(found.table.leftOut.size(), 3u);
+}
+
+TEST(ReaderColumns, TheTimeSaysHowManySamplesThereAre) {
+  core::ReaderListing listing;
+  listing.variables.push_back({"calibration", "", "", {5000}, {}, false});
+  listing.variables.push_back({"Time", "", "", {1, 40}, {}, true});
+  listing.variables.push_back({"square", "", "", {40, 40}, {}, true});
+  const auto found = core::columnsOf(listing, 1'000'000);
+  EXPECT_EQ(found.table.records, 40u);
+  EXPECT_EQ(found.table.timeColumn, 0u);
+  EXPECT_EQ(found.table.columns.size(), 41u);
+  EXPECT_THAT(found.table.leftOut, testing::ElementsAre(HasSubstr("calibration")));
+  // A square matrix of MATLAB: each of its columns is a channel, whose numbers follow each other.
+  ASSERT_EQ(found.sources.size(), 2u);
+  EXPECT_FALSE(found.sources[1].interleaved);
+}
+
+}  // namespace
