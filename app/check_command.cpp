@@ -10,6 +10,7 @@
 #include "app/check_output.h"
 #include "app/commands.h"
 #include "app/files.h"
+#include "app/match_output.h"
 #include "app/output.h"
 #include "app/recordings.h"
 #include "core/document/edits.h"
@@ -24,6 +25,9 @@ struct Options {
   std::string recording;
   std::string name = "pre";
   std::string channel;
+  std::string column;
+  std::string readAs;
+  std::string match;
   std::string date;
   std::string person;
   std::string save;
@@ -34,6 +38,8 @@ core::Result<void> requireUsable(const Options& options) {
   if (!options.date.empty() &&
       !QDate::fromString(QString::fromStdString(options.date), Qt::ISODate).isValid())
     return core::Error{"--date", "\"" + options.date + "\" is no date", "Write it as 2026-05-11"};
+  if (!options.column.empty() && options.channel.empty())
+    return core::Error{"--column", "it names the column of one channel", "Add --channel with that channel"};
   if (options.name.empty()) return core::Error{"--as", "the check needs a name", "Use pre, post or a name"};
   const QFileInfo out(QString::fromStdString(options.save));
   const QFileInfo recording(QString::fromStdString(options.recording));
@@ -43,7 +49,8 @@ core::Result<void> requireUsable(const Options& options) {
 }
 
 /// The recording as the document will refer to it: relative to where the document is.
-core::Result<core::RecordingReference> referenceTo(const Options& options) {
+core::Result<core::RecordingReference> referenceTo(const Options& options,
+                                                   const core::LayoutChoices& choices) {
   const std::string& home = options.save.empty() ? options.file : options.save;
   const QFileInfo recording(QString::fromStdString(options.recording));
   const QDir folder = QFileInfo(QString::fromStdString(home)).absoluteDir();
@@ -53,18 +60,49 @@ core::Result<core::RecordingReference> referenceTo(const Options& options) {
   reference.path = folder.relativeFilePath(recording.absoluteFilePath()).toStdString();
   reference.size_bytes = static_cast<std::uint64_t>(recording.size());
   reference.sha256 = hash->toStdString();
+  reference.readAs = core::textOf(choices);
   return reference;
+}
+
+/// A channel with a closed check made from its column, or why there is none.
+CheckedChannel checkedChannel(const core::Document& document, const core::Recording& recording,
+                              core::ColumnUse use, std::optional<core::RunChoice> wanted,
+                              const core::Check& check) {
+  const core::Channel& channel = *document.channels[use.channel];
+  CheckedChannel checked{use.channel,
+                         channel.name,
+                         recording.columns[use.column].name,
+                         core::findInColumn(document, recording, use),
+                         {},
+                         channel,
+                         {}};
+  const auto way = chosenWay(checked.find, channel.setup, wanted);
+  if (!way) {
+    core::Error error = way.error();
+    error.where = "channel " + channel.name + (error.where.empty() ? "" : ", " + error.where);
+    checked.channel = error;
+    return checked;
+  }
+  checked.way = *way;
+  core::Channel next = core::withCheckTaken(channel, checked.find, *way, recording, check);
+  checked.channel = core::withCheckClosed(std::move(next), channel.checks.size());
+  checked.evaluation = core::evaluate(*checked.channel);
+  return checked;
 }
 
 /// The channels with their new check, those that could not be checked with the reason.
 core::Result<std::vector<CheckedChannel>> checkedChannels(const Options& options,
                                                           const core::Document& document) {
-  const auto recording = openRecording(options.recording);
+  const auto choices = layoutChoices(options.readAs);
+  if (!choices) return choices.error();
+  const auto wanted = runChoice(options.match);
+  if (!wanted) return wanted.error();
+  const auto recording = openRecording(options.recording, *choices);
   if (!recording) return recording.error();
-  const auto pairs = channelColumns(document, *recording, options.channel);
-  if (!pairs) return pairs.error();
-  noteFurtherColumns(document, *recording, *pairs);
-  const auto reference = referenceTo(options);
+  const auto uses = channelColumns(document, *recording, options.channel, options.column);
+  if (!uses) return uses.error();
+  noteFurtherColumns(document, *recording, *uses);
+  const auto reference = referenceTo(options, *choices);
   if (!reference) return reference.error();
   core::Check check;
   check.name = fullCheckName(options.name);
@@ -72,16 +110,19 @@ core::Result<std::vector<CheckedChannel>> checkedChannels(const Options& options
   check.person = options.person;
   check.recording = *reference;
   std::vector<CheckedChannel> checked;
-  for (const ChannelColumn& pair : *pairs) {
-    const core::Channel& channel = *document.channels[pair.channel];
-    checked.push_back({pair.channel,
-                       channel.name,
-                       recording->columns[pair.column].name,
-                       withCheckFrom(channel, *recording, pair.column, check),
-                       {}});
-    if (const auto& next = checked.back().channel) checked.back().evaluation = core::evaluate(*next);
-  }
+  for (const core::ColumnUse& use : *uses)
+    checked.push_back(checkedChannel(document, *recording, use, *wanted, check));
   return checked;
+}
+
+/// Says what is not as planned in what was taken, or why nothing was.
+void noteFindings(const CheckedChannel& one, const core::Setup& planned, core::Date day) {
+  if (!one.channel) {
+    note(one.channel.error().text());
+    return;
+  }
+  for (const std::string& remark : remarksOf(one.find, *one.way, planned)) note(one.name + ": " + remark);
+  noteOverdue(one.name, one.channel->setup, day);
 }
 
 /// Says where the check could not have its name, since an earlier one has it.
@@ -123,11 +164,7 @@ int check(const Options& options) {
   const auto missing = options.channel.empty() ? unchecked(*document, *checked) : std::vector<std::string>{};
   if (!missing.empty()) note("the recording has no column for " + listed(missing) + ", not checked.");
   const core::Date day = core::dateFromText(options.date).value_or(today());
-  for (const CheckedChannel& one : *checked)
-    if (!one.channel)
-      note(one.channel.error().text());
-    else
-      noteOverdue(one.name, one.channel->setup, day);
+  for (const CheckedChannel& one : *checked) noteFindings(one, document->channels[one.index]->setup, day);
 
   Exit exit = exitOf(*checked);
   bool saved = false;
@@ -137,8 +174,8 @@ int check(const Options& options) {
     if (!saved) exit = BadInput;
     if (saved) noteOtherNames(fullCheckName(options.name), *checked);
   }
-  if (options.json) return print(checkJson(*checked, missing, saved ? options.save : ""), exit);
-  return print(checkText(*checked) + (saved ? "\nSaved: " + options.save + "\n" : ""), exit);
+  if (options.json) return print(checkJson(*document, *checked, missing, saved ? options.save : ""), exit);
+  return print(checkText(*document, *checked) + (saved ? "\nSaved: " + options.save + "\n" : ""), exit);
 }
 
 }  // namespace
@@ -154,16 +191,30 @@ void addCheck(CLI::App& cli, Run& chosen) {
       ->add_option("--channel", options->channel,
                    "Only this channel; a recording with a single column may name it as it likes")
       ->check(faultOfName);
+  command
+      ->add_option("--column", options->column,
+                   "Column of the channel that --channel names, where it has another name")
+      ->check(faultOfName);
+  command->add_option("--read-as", options->readAs, readAsHelp);
+  command
+      ->add_option("--match", options->match,
+                   "Which run to take when there are several, or which way to match an ambiguous one: 2, 2.1")
+      ->check(faultOfName);
   command->add_option("--date", options->date, "Date of the check, as 2026-05-11");
   command->add_option("--person", options->person, "Who ran it");
   command->add_option("--save", options->save,
                       "Write the document with the check added and closed; without it nothing is written");
   command->add_flag("--json", options->json, "JSON instead of tables");
   command->footer(
-      "Columns belong to the channels of their name. The levels found are matched with the steps in order;\n"
-      "there must be as many. Each channel is judged by the decision rule of its plan. The exit status is 0\n"
-      "when all channels pass, 1 when one fails, cannot tell (its uncertainty is too large for the rule) or\n"
-      "cannot be judged in full, 2 when one cannot be read from the recording; then nothing is saved.");
+      "Columns belong to the channels of their name, or that remember them. The levels found are laid "
+      "beside\n"
+      "the steps as a whole: steps that are missing or were done again, other levels, another order and\n"
+      "opposite polarity are told, and a step without a level is not judged. With several runs in the\n"
+      "recording, or several ways to match them that are about as likely, nothing is guessed: the ways are\n"
+      "listed for --match.\n"
+      "Each channel is judged by the decision rule of its plan. The exit status is 0 when all channels\n"
+      "pass, 1 when one fails, cannot tell (its uncertainty is too large for the rule) or cannot be judged\n"
+      "in full, 2 when one cannot be read from the recording or --match is needed; then nothing is saved.");
   command->callback([options, &chosen] { chosen = [options] { return check(*options); }; });
 }
 

@@ -4,6 +4,8 @@
 #include <algorithm>
 
 #include "app/decision_output.h"
+#include "app/files.h"
+#include "app/match_output.h"
 #include "core/report/figures.h"
 #include "core/report/tables.h"
 
@@ -39,10 +41,11 @@ Json stepJson(const core::Setup& setup, const core::Check& check, const core::Ch
   return json;
 }
 
-Json channelJson(const CheckedChannel& checked) {
+Json channelJson(const CheckedChannel& checked, const core::Setup& planned) {
   Json json{{"channel", checked.name}, {"column", checked.column}};
   if (!checked.channel) {
     json["error"] = checked.channel.error().text();
+    json["match"] = matchJson(checked.find, checked.way, planned);
     return json;
   }
   const core::Check& check = checked.channel->checks.back();
@@ -63,14 +66,24 @@ Json channelJson(const CheckedChannel& checked) {
   json["steps"] = Json::array();
   for (std::size_t step = 0; step < setup.sequence.size(); ++step)
     json["steps"].push_back(stepJson(setup, check, latest(checked), step));
+  json["match"] = matchJson(checked.find, checked.way, setup);
   return json;
 }
 
-std::string channelText(const CheckedChannel& checked) {
-  if (!checked.channel) return checked.name + ": not checked\n";
+/// The ways to match, for the user to choose.
+std::string waysText(const CheckedChannel& checked, const core::Setup& planned) {
+  std::string text;
+  for (const MatchWay& way : waysOf(checked.find, planned))
+    text += "  --match " + way.name + ": " + joined(way.words, " ") + "\n";
+  return text;
+}
+
+std::string channelText(const CheckedChannel& checked, const core::Setup& planned) {
+  if (!checked.channel) return checked.name + ": not checked\n" + waysText(checked, planned);
   const core::Channel& channel = *checked.channel;
   const std::size_t last = channel.checks.size() - 1;
   return channel.name + ", " + channel.checks[last].name + ": " + latest(checked).assessment.reason + "\n" +
+         joined(wordsOf(checked.find, *checked.way, planned), " ") + "\n" +
          "Decision rule: " + core::decisionText(core::setupOf(channel, channel.checks[last]).decision) +
          "\n" + textOf(core::checkTable(channel, checked.evaluation, last)) +
          textOf(core::figuresOf(channel, checked.evaluation, last));
@@ -89,17 +102,19 @@ Exit exitOf(const std::vector<CheckedChannel>& checked) {
   return exit;
 }
 
-Json checkJson(const std::vector<CheckedChannel>& checked, const std::vector<std::string>& missing,
-               const std::string& savedAs) {
+Json checkJson(const core::Document& document, const std::vector<CheckedChannel>& checked,
+               const std::vector<std::string>& missing, const std::string& savedAs) {
   Json json{{"channels", Json::array()}, {"channels_without_column", missing}};
-  for (const CheckedChannel& one : checked) json["channels"].push_back(channelJson(one));
+  for (const CheckedChannel& one : checked)
+    json["channels"].push_back(channelJson(one, document.channels[one.index]->setup));
   if (!savedAs.empty()) json["saved"] = savedAs;
   return json;
 }
 
-std::string checkText(const std::vector<CheckedChannel>& checked) {
+std::string checkText(const core::Document& document, const std::vector<CheckedChannel>& checked) {
   std::string text;
-  for (const CheckedChannel& one : checked) text += (text.empty() ? "" : "\n") + channelText(one);
+  for (const CheckedChannel& one : checked)
+    text += (text.empty() ? "" : "\n") + channelText(one, document.channels[one.index]->setup);
   return text;
 }
 

@@ -4,8 +4,10 @@
 
 #include "app/commands.h"
 #include "app/files.h"
+#include "app/layout_output.h"
 #include "app/output.h"
 #include "app/recordings.h"
+#include "core/recording/reader.h"
 #include "core/report/figures.h"
 
 namespace app {
@@ -14,19 +16,53 @@ namespace {
 struct Options {
   std::string recording;
   std::string column;
+  std::string readAs;
+  bool showLayout = false;
   bool json = false;
 };
 
-Json levelsJson(const core::Column& column, const std::vector<core::Level>& levels) {
-  Json json{{"column", column.name}, {"unit", column.unit}, {"levels", Json::array()}};
-  for (const core::Level& level : levels)
-    json["levels"].push_back({{"begin_s", jsonNumber(level.begin_s)},
-                              {"end_s", jsonNumber(level.end_s)},
-                              {"mean", jsonNumber(level.mean)},
-                              {"std_uncertainty", jsonNumber(level.stdUncertainty)},
-                              {"samples", level.samples},
-                              {"outliers", level.outliers},
-                              {"drift_per_s", jsonNumber(level.drift_per_s)}});
+/// What was found in one column.
+struct Found {
+  const core::Column* column;
+  core::Result<std::vector<core::Level>> levels;
+};
+
+Json levelJson(const core::Level& level) {
+  return {{"begin_s", jsonNumber(level.begin_s)},
+          {"end_s", jsonNumber(level.end_s)},
+          {"mean", jsonNumber(level.mean)},
+          {"std_uncertainty", jsonNumber(level.stdUncertainty)},
+          {"samples", level.samples},
+          {"effective_samples", jsonNumber(level.effectiveSamples)},
+          {"outliers", level.outliers},
+          {"robust_mean", jsonNumber(level.robustMean)},
+          {"drift_per_s", jsonNumber(level.drift_per_s)},
+          {"quality", std::string(core::qualityWord(level.quality))},
+          {"reason", level.reason}};
+}
+
+Json columnJson(const Found& found) {
+  Json json{{"column", found.column->name}, {"unit", found.column->unit}};
+  if (!found.levels) {
+    json["error"] = found.levels.error().text();
+    return json;
+  }
+  json["levels"] = Json::array();
+  for (const core::Level& level : *found.levels) json["levels"].push_back(levelJson(level));
+  return json;
+}
+
+/// A single column stands by itself, several in a list.
+Json levelsJson(const std::vector<Found>& found, const core::Recording& recording,
+                const core::LayoutChoices& choices) {
+  Json json;
+  if (found.size() == 1) {
+    json = columnJson(found.front());
+  } else {
+    json["columns"] = Json::array();
+    for (const Found& one : found) json["columns"].push_back(columnJson(one));
+  }
+  addAccount(json, recording, choices);
   return json;
 }
 
@@ -38,31 +74,63 @@ std::string levelsText(const core::Column& column, const std::vector<core::Level
                      {"To, s", true},
                      {"Mean" + unit, true},
                      {"Std. uncertainty" + unit, true},
-                     {"Samples", true}},
+                     {"Samples", true},
+                     {"Quality", false}},
                     {}};
   std::vector<double> means;
   for (const core::Level& level : levels) means.push_back(level.mean);
   const int decimals = core::decimalsFor(means);
   for (std::size_t k = 0; k < levels.size(); ++k) {
     const core::Level& level = levels[k];
-    table.rows.push_back({{std::to_string(k + 1), shown(level.begin_s), shown(level.end_s),
-                           core::shownNumber(level.mean, decimals),
-                           core::shownNumber(level.stdUncertainty, decimals), std::to_string(level.samples)},
-                          {}});
+    const std::string quality = std::string(core::qualityWord(level.quality));
+    table.rows.push_back(
+        {{std::to_string(k + 1), shown(level.begin_s), shown(level.end_s),
+          core::shownNumber(level.mean, decimals), core::shownNumber(level.stdUncertainty, decimals),
+          std::to_string(level.samples), level.reason.empty() ? quality : quality + ": " + level.reason},
+         {}});
   }
   return textOf(table);
 }
 
+std::string levelsText(const std::vector<Found>& found) {
+  std::string text;
+  for (const Found& one : found) {
+    if (!text.empty()) text += "\n";
+    if (found.size() > 1) text += one.column->name + "\n";
+    text += one.levels ? levelsText(*one.column, *one.levels) : "no levels\n";
+  }
+  return text;
+}
+
+int showLayout(const Options& options, const core::LayoutChoices& choices) {
+  if (const auto usable = requireRegularFile(options.recording); !usable) return fail(usable.error());
+  const auto preview = core::lookAt(options.recording, choices);
+  if (!preview) return fail(preview.error());
+  return options.json ? print(layoutJson(*preview), AllPass) : print(layoutText(*preview), AllPass);
+}
+
 int levels(const Options& options) {
-  const auto recording = openRecording(options.recording);
+  const auto choices = layoutChoices(options.readAs);
+  if (!choices) return fail(choices.error());
+  if (options.showLayout) return showLayout(options, *choices);
+  const auto recording = openRecording(options.recording, *choices);
   if (!recording) return fail(recording.error());
-  const auto index = columnNamed(*recording, options.column);
-  if (!index) return fail(index.error());
-  const core::Column& column = recording->columns[*index];
-  const auto found = core::findLevels(recording->time, column.values, {});
-  if (!found) return fail(inFile(options.recording, found.error()));
-  return options.json ? print(levelsJson(column, *found), AllPass)
-                      : print(levelsText(column, *found), AllPass);
+  const auto columns = columnsNamed(*recording, options.column);
+  if (!columns) return fail(columns.error());
+  std::vector<Found> found;
+  Exit exit = AllPass;
+  for (const std::size_t index : *columns) {
+    const core::Column& column = recording->columns[index];
+    found.push_back({&column, core::findLevels(recording->time, column.values)});
+    if (found.back().levels) continue;
+    core::Error error = found.back().levels.error();
+    if (columns->size() > 1)
+      error.where = "column " + column.name + (error.where.empty() ? "" : ", " + error.where);
+    fail(inFile(options.recording, error));
+    exit = BadInput;
+  }
+  if (exit == BadInput && found.size() == 1) return exit;
+  return options.json ? print(levelsJson(found, *recording, *choices), exit) : print(levelsText(found), exit);
 }
 
 }  // namespace
@@ -70,12 +138,22 @@ int levels(const Options& options) {
 void addLevels(CLI::App& cli, Run& chosen) {
   auto options = std::make_shared<Options>();
   CLI::App* command = cli.add_subcommand("levels", "The held levels of a recording");
-  command->add_option("RECORDING", options->recording, "Delimited text: time in seconds, then value columns")
+  command
+      ->add_option("RECORDING", options->recording,
+                   "Delimited text, WAV, NPY, MATLAB, HDF5 or a universal file with data sets 58")
       ->type_name("")
       ->required();
-  command->add_option("--column", options->column, "Name of the column; not needed when there is only one")
+  command->add_option("--column", options->column, "Only the column of this name; all without it")
       ->check(faultOfName);
-  command->add_flag("--json", options->json, "JSON instead of a table");
+  command->add_option("--read-as", options->readAs, readAsHelp);
+  command->add_flag("--show-layout", options->showLayout,
+                    "Only say how the file would be read, with its first lines and what is in doubt");
+  command->add_flag("--json", options->json, "JSON instead of tables");
+  command->footer(
+      "Nothing need be set: settling, noise, mains pick-up, spikes and drift are told from steps by the\n"
+      "recording itself. A level is good, fair, or poor when its mean may be off by more than its\n"
+      "uncertainty says; the reason stands beside it. Lines that were skipped and values that are missing\n"
+      "are told on standard error. The exit status is 0 when all columns were read, 2 when one was not.");
   command->callback([options, &chosen] { chosen = [options] { return levels(*options); }; });
 }
 

@@ -4,10 +4,7 @@
 #include <algorithm>
 
 #include "app/files.h"
-#include "app/output.h"
-#include "core/assess/match_levels.h"
-#include "core/document/edits.h"
-#include "core/recording/text/delimited_text.h"
+#include "core/recording/reader.h"
 
 namespace app {
 namespace {
@@ -22,19 +19,54 @@ core::Error noColumn(const core::Recording& recording, const std::string& name) 
   return {"recording", "there is no column \"" + name + "\"", "There are " + columnNames(recording)};
 }
 
+std::string counted(std::size_t count, const std::string& one, const std::string& many) {
+  return std::to_string(count) + " " + (count == 1 ? one : many);
+}
+
+void noteSkipped(const std::string& path, const core::Recording& recording) {
+  if (recording.linesSkipped == 0) return;
+  std::string text = path + ": " + counted(recording.linesSkipped, "line was skipped", "lines were skipped");
+  if (!recording.skipped.empty())
+    text += ", first line " + std::to_string(recording.skipped.front().line) + ": " +
+            recording.skipped.front().reason;
+  note(text + ".");
+}
+
+void noteMissing(const std::string& path, const core::Recording& recording) {
+  if (recording.cellsMissing == 0) return;
+  std::string text = path + ": " + counted(recording.cellsMissing, "value is missing", "values are missing");
+  if (!recording.missing.empty()) {
+    const core::MissingCell& first = recording.missing.front();
+    text += ", first in line " + std::to_string(first.line) + ", column \"" +
+            recording.columns[first.column].name + "\": " + first.reason;
+  }
+  note(text + ".");
+}
+
 }  // namespace
 
-core::Result<core::Recording> openRecording(const std::string& path) {
+const char* const readAsHelp =
+    "How the file is laid out, where the guess is wrong, in words such as \"separator=semicolon "
+    "decimal=comma "
+    "first-row=12 names=10 units=11 time=1 time-form=ms rate=50 unit.3=kN\"; lines and columns count from 1";
+
+core::Result<core::LayoutChoices> layoutChoices(const std::string& readAs) {
+  auto choices = core::choicesFromText(readAs);
+  if (choices) return choices;
+  core::Error error = choices.error();
+  error.where = error.where.empty() ? "--read-as" : "--read-as, " + error.where;
+  return error;
+}
+
+core::Result<core::Recording> openRecording(const std::string& path, const core::LayoutChoices& choices) {
   if (auto usable = requireRegularFile(path); !usable) return usable.error();
-  auto recording = core::readDelimitedFile(path);
-  if (!recording) return core::Error{path, recording.error().what, recording.error().mend};
-  if (recording->linesSkipped > 0) {
-    std::string text = path + ": " + std::to_string(recording->linesSkipped) + " lines were skipped";
-    if (!recording->skipped.empty())
-      text += ", first line " + std::to_string(recording->skipped.front().line) + ": " +
-              recording->skipped.front().reason;
-    note(text + ".");
+  auto recording = core::readRecording(path, choices);
+  if (!recording) {
+    core::Error error = recording.error();
+    return error.where.starts_with(path) ? error : inFile(path, std::move(error));
   }
+  noteSkipped(path, *recording);
+  noteMissing(path, *recording);
   return recording;
 }
 
@@ -44,42 +76,46 @@ std::string columnNames(const core::Recording& recording) {
   return listed(names);
 }
 
-core::Result<std::size_t> columnNamed(const core::Recording& recording, const std::string& name) {
-  if (name.empty()) {
-    if (recording.columns.size() == 1) return std::size_t{0};
-    return core::Error{"recording",
-                       "it takes the name of a column, there are " + std::to_string(recording.columns.size()),
-                       "Add --column with one of " + columnNames(recording)};
+core::Result<std::vector<std::size_t>> columnsNamed(const core::Recording& recording,
+                                                    const std::string& name) {
+  if (!name.empty()) {
+    const auto column = columnCalled(recording, name);
+    if (!column) return noColumn(recording, name);
+    return std::vector<std::size_t>{*column};
   }
-  const auto column = columnCalled(recording, name);
-  if (!column) return noColumn(recording, name);
-  return *column;
+  std::vector<std::size_t> all;
+  for (std::size_t k = 0; k < recording.columns.size(); ++k) all.push_back(k);
+  return all;
 }
 
-core::Result<std::vector<ChannelColumn>> channelColumns(const core::Document& document,
-                                                        const core::Recording& recording,
-                                                        const std::string& channel) {
+core::Result<std::vector<core::ColumnUse>> channelColumns(const core::Document& document,
+                                                          const core::Recording& recording,
+                                                          const std::string& channel,
+                                                          const std::string& column) {
   const auto chosen = channelsNamed(document, channel);
   if (!chosen) return chosen.error();
-  std::vector<ChannelColumn> pairs;
-  for (const std::size_t index : *chosen) {
-    const auto column = columnCalled(recording, document.channels[index]->name);
-    if (column) pairs.push_back({index, *column});
+  if (!column.empty()) {
+    const auto named = columnCalled(recording, column);
+    if (!named) return noColumn(recording, column);
+    return std::vector<core::ColumnUse>{{chosen->front(), *named}};
   }
-  if (!pairs.empty()) return pairs;
+  std::vector<core::ColumnUse> uses;
+  for (const core::ColumnUse& use : core::columnUses(document, recording))
+    if (std::find(chosen->begin(), chosen->end(), use.channel) != chosen->end()) uses.push_back(use);
+  if (!uses.empty()) return uses;
   if (channel.empty())
-    return core::Error{
-        "recording", "no column has the name of a channel",
-        "Name columns after channels, or use --channel with a recording of one column; columns are " +
-            columnNames(recording)};
-  if (recording.columns.size() == 1) return std::vector<ChannelColumn>{{chosen->front(), 0}};
+    return core::Error{"recording", "no column has the name of a channel",
+                       "Name columns after channels, or use --channel with --column or a recording of one "
+                       "column; columns are " +
+                           columnNames(recording)};
+  if (recording.columns.size() == 1) return std::vector<core::ColumnUse>{{chosen->front(), 0}};
   return noColumn(recording, channel);
 }
 
 void noteFurtherColumns(const core::Document& document, const core::Recording& recording,
-                        const std::vector<ChannelColumn>& pairs) {
-  for (const ChannelColumn& pair : pairs) {
-    const std::string& name = recording.columns[pair.column].name;
+                        const std::vector<core::ColumnUse>& uses) {
+  for (const core::ColumnUse& use : uses) {
+    const std::string& name = recording.columns[use.column].name;
     for (int number = 2;; ++number) {
       const std::string further = name + " (" + std::to_string(number) + ")";
       if (!columnCalled(recording, further)) break;
@@ -91,24 +127,18 @@ void noteFurtherColumns(const core::Document& document, const core::Recording& r
   }
 }
 
-core::Result<core::Channel> withCheckFrom(const core::Channel& channel, const core::Recording& recording,
-                                          std::size_t column, core::Check check) {
-  const core::Column& source = recording.columns[column];
-  const std::string where = "channel " + channel.name;
-  const auto placed = [&](core::Error error) {
-    error.where = where + (error.where.empty() ? "" : ", " + error.where);
-    return error;
-  };
-  if (const auto same = core::requireReadingUnit(channel.setup.instrument, source.unit); !same)
-    return placed(same.error());
-  const auto levels = core::findLevels(recording.time, source.values);
-  if (!levels) return placed(levels.error());
-  auto readings = core::readingsFromLevels(channel.setup, *levels);
-  if (!readings) return placed(readings.error());
-  check.readings = *std::move(readings);
-  if (check.recording) check.recording->column = source.name;
-  core::Channel next = core::withCheckAdded(channel, std::move(check));
-  return core::withCheckClosed(std::move(next), channel.checks.size());
+void addAccount(Json& json, const core::Recording& recording, const core::LayoutChoices& choices) {
+  json["read_as"] = core::textOf(choices);
+  json["lines_read"] = recording.linesRead;
+  json["lines_skipped"] = recording.linesSkipped;
+  json["skipped"] = Json::array();
+  for (const core::SkippedLine& line : recording.skipped)
+    json["skipped"].push_back({{"line", line.line}, {"reason", line.reason}});
+  json["cells_missing"] = recording.cellsMissing;
+  json["missing"] = Json::array();
+  for (const core::MissingCell& cell : recording.missing)
+    json["missing"].push_back(
+        {{"line", cell.line}, {"column", recording.columns[cell.column].name}, {"reason", cell.reason}});
 }
 
 }  // namespace app

@@ -252,15 +252,14 @@ LevelMatch matchLevels(std::span<const ExpectedStep> steps, std::span<const Leve
   return match;
 }
 
+Measured measuredFrom(const Level& level) {
+  return {Reading(level.mean), Reading(level.stdUncertainty), Duration(level.begin_s), Duration(level.end_s)};
+}
+
 std::vector<std::optional<Measured>> readingsOf(const RunMatch& run, std::span<const Level> levels) {
   std::vector<std::optional<Measured>> readings;
-  for (const auto& index : run.levelOfStep) {
-    readings.emplace_back();
-    if (!index) continue;
-    const Level& level = levels[*index];
-    readings.back() = Measured{Reading(level.mean), Reading(level.stdUncertainty), Duration(level.begin_s),
-                               Duration(level.end_s)};
-  }
+  for (const auto& index : run.levelOfStep)
+    readings.push_back(index ? std::optional(measuredFrom(levels[*index])) : std::nullopt);
   return readings;
 }
 

@@ -95,6 +95,11 @@ std::string remarkText(const MatchRemark& remark, const Setup& setup, std::span<
 /// zero where they are far from 1 and 0, and that a run is ambiguous.
 std::vector<std::string> matchText(const FoundRun& run, const Setup& setup, std::span<const Level> levels);
 
+/// Says that the levels do not fit the plan, with the levels found and the steps expected.
+Error noRunError(const Setup& setup, std::span<const Level> levels);
+
+/// A level as a reading.
+Measured measuredFrom(const Level& level);
 /// The readings of a run, one a step, none where the step has no level.
 std::vector<std::optional<Measured>> readingsOf(const RunMatch& run, std::span<const Level> levels);
 

@@ -76,6 +76,21 @@ std::string lineText(const RunMatch& run, const Setup& setup, std::span<const Le
 
 std::string stepName(const Setup& setup, std::size_t step) { return "step " + nameAfterNumber(setup, step); }
 
+Error noRunError(const Setup& setup, std::span<const Level> levels) {
+  std::vector<std::string> found, expected;
+  for (const Level& level : levels) found.push_back(levelText(setup, level));
+  for (std::size_t step = 0; step < setup.sequence.size(); ++step)
+    expected.push_back(nameAfterNumber(setup, step));
+  const auto counted = [](std::size_t count, const std::string& noun) {
+    return std::to_string(count) + " " + noun + (count == 1 ? "" : "s");
+  };
+  return {"",
+          "the levels do not fit the plan: " + counted(levels.size(), "level") + " found, " +
+              (levels.empty() ? "" : listOf(found) + ", ") + "for " + counted(expected.size(), "step") +
+              ": " + listOf(expected),
+          "Look whether the recording is of this plan and channel"};
+}
+
 std::string remarkText(const MatchRemark& remark, const Setup& setup, std::span<const Level> levels) {
   const bool isOne = remark.steps.size() == 1, isOneLevel = remark.levels.size() == 1;
   const auto steps = [&](bool atBegin) { return stepsText(setup, remark.steps, atBegin); };

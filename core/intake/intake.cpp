@@ -3,8 +3,9 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 
-#include "core/assess/match_levels.h"
+#include "core/assess/reading_unit.h"
 #include "core/document/edits.h"
 
 namespace core {
@@ -19,13 +20,12 @@ std::optional<std::size_t> columnCalled(const Recording& recording, const std::s
 
 Result<LevelMatch> matchOf(const Channel& channel, const Column& column, const std::vector<Level>& levels) {
   if (const auto same = requireReadingUnit(channel.setup.instrument, column.unit); !same) return same.error();
+  if (levels.empty())
+    return Error{"", "no level was found in the column \"" + column.name + "\"",
+                 "Look whether the recording is of this channel"};
   const auto steps = expectedSteps(channel.setup, predict(channel.setup));
   if (!steps) return steps.error();
   return matchLevels(*steps, levels);
-}
-
-Measured measuredFrom(const Level& level) {
-  return {Reading(level.mean), Reading(level.stdUncertainty), Duration(level.begin_s), Duration(level.end_s)};
 }
 
 }  // namespace
@@ -65,7 +65,8 @@ Channel withCheckTaken(Channel channel, const ChannelFind& find, RunChoice choic
   for (std::size_t k = 0; k < find.levels->size(); ++k) {
     const bool isReading =
         std::find(run.levelOfStep.begin(), run.levelOfStep.end(), std::optional(k)) != run.levelOfStep.end();
-    if (!isReading) check.otherLevels.push_back(measuredFrom((*find.levels)[k]));
+    if (!isReading && std::isfinite((*find.levels)[k].mean))
+      check.otherLevels.push_back(measuredFrom((*find.levels)[k]));
   }
   if (check.recording) check.recording->column = column.name;
   channel.recordingColumn = column.name == channel.name ? "" : column.name;

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/assess/reading_unit.h"
+
+#include <optional>
+#include <string>
+
+#include "core/units/notation.h"
+
+namespace core {
+namespace {
+
+/// The family whose notation knows the reading unit, none for units of the user's choice.
+std::optional<UnitFamily> familyOf(ReadingUnit unit) {
+  switch (unit) {
+    case ReadingUnit::MicrometrePerMetre:
+      return UnitFamily::Strain;
+    case ReadingUnit::MillivoltPerVolt:
+      return UnitFamily::Output;
+    case ReadingUnit::Millivolt:
+      return UnitFamily::Voltage;
+    case ReadingUnit::Scaled:
+      return std::nullopt;
+  }
+  return std::nullopt;
+}
+
+/// Whether one of each unit is the same quantity.
+bool sameUnit(UnitFamily family, std::string_view a, std::string_view b) {
+  const auto one = parseQuantity("1 " + std::string(a), family);
+  const auto other = parseQuantity("1 " + std::string(b), family);
+  return one && other && *one == *other;
+}
+
+}  // namespace
+
+Result<void> requireReadingUnit(const Instrument& instrument, std::string_view columnUnit) {
+  const std::string expected = readingUnitText(instrument);
+  if (columnUnit.empty() || columnUnit == expected) return {};
+  const auto family = familyOf(instrument.unit);
+  if (family && sameUnit(*family, columnUnit, expected)) return {};
+  return Error{
+      "", "the recording is in " + std::string(columnUnit) + " and the channel reads in " + expected,
+      "Set the channel's reading unit to that of the recording, or export the recording in " + expected};
+}
+
+}  // namespace core
