@@ -5,8 +5,10 @@
 
 #include "app/files.h"
 #include "core/recording/file_bytes.h"
-#include "core/recording/text/text_heading.h"
-#include "core/recording/text/text_table.h"
+#include "core/recording/text/cells.h"
+#include "core/recording/text/clean_text.h"
+#include "core/recording/text/number.h"
+#include "core/recording/text/table_guess.h"
 
 namespace app {
 namespace {
@@ -44,36 +46,30 @@ core::Result<XyColumns> xyColumns(const std::vector<std::string>& names) {
   return XyColumns{static_cast<std::size_t>(x - names.begin()), static_cast<std::size_t>(y - names.begin())};
 }
 
-std::vector<std::string_view> linesOf(const std::string& text) {
-  std::vector<std::string_view> lines;
-  core::LineReader reader(text);
-  while (const auto line = reader.next()) lines.push_back(*line);
-  return lines;
-}
-
-core::Result<PointTable> pointsOf(const std::vector<std::string_view>& lines) {
-  const core::TableShape shape = core::shapeOf(lines);
-  if (shape.columns == 0)
-    return core::Error{"", "no line holds only numbers", "Give a text file with the columns x and y"};
-  const core::TextHeading heading = core::readHeading(lines, shape);
+core::Result<PointTable> pointsOf(const core::TextSample& sample) {
+  const auto table = core::guessTable(sample, {}, "");
+  if (!table)
+    return core::Error{table.error().where, table.error().what, "Give a text file with the columns x and y"};
+  const core::Layout& layout = table->layout;
   std::vector<std::string> names;
-  for (const core::ColumnHeading& column : heading.columns) names.push_back(lower(column.name));
+  for (const core::ColumnHeading& column : layout.columns) names.push_back(lower(column.name));
   const auto columns = xyColumns(names);
   if (!columns) return columns.error();
 
   PointTable points;
   std::vector<std::string_view> cells;
-  for (std::size_t line = heading.lines; line < lines.size(); ++line) {
-    core::splitCells(lines[line], shape.format.separator, cells);
+  for (std::size_t line = layout.firstRow; line <= sample.lines.size(); ++line) {
+    core::splitCells(sample.lines[line - 1], layout.separator, cells);
     if (cells.empty()) continue;
-    const std::string where = "line " + std::to_string(line + 1);
+    while (cells.size() > names.size() && cells.back().empty()) cells.pop_back();
+    const std::string where = "line " + std::to_string(line);
     if (cells.size() != names.size())
       return core::Error{
           where, "it has " + std::to_string(cells.size()) + " of " + std::to_string(names.size()) + " cells",
           "Complete or remove the line"};
     for (const bool isX : {true, false}) {
       const std::string_view cell = cells[isX ? columns->x : columns->y];
-      const core::CellNumber number = core::readNumber(cell, shape.format.decimal);
+      const core::CellNumber number = core::readNumber(cell, layout.decimal);
       if (number.fault)
         return core::Error{where, "\"" + core::cleanText(cell, 40) + "\" " + number.fault,
                            "Correct or remove the line"};
@@ -90,7 +86,7 @@ core::Result<PointTable> readPointTable(const std::string& path) {
   auto text = core::readRegularFile(path, greatestTable_bytes);
   if (!text) return core::Error{path, text.error().what, text.error().mend};
   if (text->starts_with("\xEF\xBB\xBF")) text->erase(0, 3);
-  auto points = pointsOf(linesOf(*text));
+  auto points = pointsOf(core::sampleOfText(*std::move(text)));
   if (!points) return inFile(path, points.error());
   return points;
 }

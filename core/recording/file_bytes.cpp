@@ -9,28 +9,11 @@
 #include <cerrno>
 #include <system_error>
 
-#include "core/recording/text/text_table.h"
+#include "core/recording/text/clean_text.h"
 #include "core/units/progress.h"
 
 namespace core {
 namespace {
-
-/// An open file that closes itself.
-class Descriptor {
- public:
-  /// Non-blocking, or opening a pipe nobody writes to would wait forever.
-  explicit Descriptor(const std::filesystem::path& path)
-      : m_number(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK | O_NOCTTY)) {}
-  ~Descriptor() {
-    if (m_number >= 0) ::close(m_number);
-  }
-  Descriptor(const Descriptor&) = delete;
-  Descriptor& operator=(const Descriptor&) = delete;
-  int number() const { return m_number; }
-
- private:
-  int m_number;
-};
 
 Error systemError(const std::string& name, const std::string& what, int code) {
   return {name, what + ": " + std::generic_category().message(code), "Check the name and the access rights"};
@@ -38,32 +21,62 @@ Error systemError(const std::string& name, const std::string& what, int code) {
 
 }  // namespace
 
+Result<RegularFile> RegularFile::open(const std::filesystem::path& path) {
+  std::string name = cleanText(path.filename().string());
+  // Non-blocking, or opening a pipe nobody writes to would wait forever.
+  RegularFile file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK | O_NOCTTY), std::move(name));
+  struct stat status {};
+  if (file.m_descriptor < 0 || ::fstat(file.m_descriptor, &status) != 0)
+    return systemError(file.m_name, "the file cannot be opened", errno);
+  if (S_ISDIR(status.st_mode)) return Error{file.m_name, "this is a folder", "Choose a file"};
+  if (!S_ISREG(status.st_mode))
+    return Error{file.m_name, "this is a pipe or device and not a file", "Choose a file"};
+  file.m_size = static_cast<std::uint64_t>(status.st_size);
+  return file;
+}
+
+RegularFile& RegularFile::operator=(RegularFile&& other) noexcept {
+  std::swap(m_descriptor, other.m_descriptor);
+  std::swap(m_name, other.m_name);
+  std::swap(m_size, other.m_size);
+  return *this;
+}
+
+RegularFile::~RegularFile() {
+  if (m_descriptor >= 0) ::close(m_descriptor);
+}
+
+Result<std::size_t> RegularFile::read(std::uint64_t offset, char* to, std::size_t count) const {
+  if (offset >= m_size) return std::size_t{0};
+  count = static_cast<std::size_t>(std::min<std::uint64_t>(count, m_size - offset));
+  std::size_t have = 0;
+  while (have < count) {
+    const ssize_t got = ::pread(m_descriptor, to + have, count - have, static_cast<off_t>(offset + have));
+    if (got < 0 && errno == EINTR) continue;
+    if (got < 0) return systemError(m_name, "the file cannot be read", errno);
+    if (got == 0) break;
+    have += static_cast<std::size_t>(got);
+  }
+  return have;
+}
+
 Result<std::string> readRegularFile(const std::filesystem::path& path, std::size_t greatest,
                                     const std::stop_token& stop) {
   constexpr std::size_t piece = 4UL * 1024 * 1024;
-  const std::string name = cleanText(path.filename().string());
-  const Descriptor file(path);
-  struct stat status {};
-  if (file.number() < 0 || ::fstat(file.number(), &status) != 0) {
-    return systemError(name, "the file cannot be opened", errno);
-  }
-  if (S_ISDIR(status.st_mode)) return Error{name, "this is a folder", "Choose a file"};
-  if (!S_ISREG(status.st_mode))
-    return Error{name, "this is a pipe or device and not a file", "Choose a file"};
-  const auto size = static_cast<std::size_t>(status.st_size);
-  if (size > greatest) {
-    return Error{name, "the file is larger than " + std::to_string(greatest >> 20U) + " MiB",
+  const auto file = RegularFile::open(path);
+  if (!file) return file.error();
+  if (file->size() > greatest) {
+    return Error{file->name(), "the file is larger than " + std::to_string(greatest >> 20U) + " MiB",
                  "Export a shorter recording or fewer channels"};
   }
-  std::string bytes(size, '\0');
+  std::string bytes(static_cast<std::size_t>(file->size()), '\0');
   std::size_t have = 0;
-  while (have < size) {
+  while (have < bytes.size()) {
     if (stop.stop_requested()) return cancelled();
-    const ssize_t got = ::read(file.number(), bytes.data() + have, std::min(piece, size - have));
-    if (got < 0 && errno == EINTR) continue;
-    if (got < 0) return systemError(name, "the file cannot be read", errno);
-    if (got == 0) break;
-    have += static_cast<std::size_t>(got);
+    const auto got = file->read(have, bytes.data() + have, std::min(piece, bytes.size() - have));
+    if (!got) return got.error();
+    if (*got == 0) break;
+    have += *got;
   }
   bytes.resize(have);
   return bytes;

@@ -59,7 +59,7 @@ struct Layout {
   // Text alone:
   TextEncoding encoding = TextEncoding::Utf8;
   char separator = ',';      ///< ',', ';', tab, or ' ' for any run of blanks
-  char decimal = '.';        ///< '.' or ','; never ',' when that separates
+  char decimal = '.';        ///< '.' or ','; ',' beside a separating ',' only where cells are quoted
   std::size_t firstRow = 1;  ///< the first line that is a row of numbers
   std::size_t nameLine = 0;  ///< the line of names; 0: none
   std::size_t unitLine = 0;  ///< the line of units; 0: none, or they stand in the names
