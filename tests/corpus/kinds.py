@@ -4,7 +4,7 @@ import math
 
 import numpy as np
 
-from signals import (first_order, held, holds, hum_hold_s, long_run, needed, pulses, quantised, red,
+from signals import (first_order, fourth_order, held, holds, hum_hold_s, long_run, needed, pulses, quantised, red,
                      second_order, sequence, signal, stairs, steps_of, two_sided, with_bounce, with_drift, with_hum,
                      with_mixed_edges, with_spikes, with_white)
 
@@ -143,6 +143,13 @@ def settling_second(rng):
     settled = math.log(100 / math.sqrt(1 - damping ** 2)) / (damping * natural)
     return settling(rng, second_order(damping, natural), settled, settled * rng.uniform(3.5, 7),
                     natural * rng.uniform(2, 6), rng.uniform(15, 60))
+
+
+def settling_fourth(rng):
+    """A filter of fourth order: 1 % is left after 10 of its time constants."""
+    tau = 10 ** rng.uniform(-2.5, -1)
+    rate = 10 ** rng.uniform(0.5, 1.2) / tau
+    return settling(rng, fourth_order(tau), 10 * tau, tau * rng.uniform(30, 60), rate, rng.uniform(15, 60))
 
 
 def spikes(rng):
@@ -403,6 +410,15 @@ def slow_edges(rng):
     return with_white(made, rng, sigma)
 
 
+def spikes_many(rng):
+    """One sample in twenty is off."""
+    heights, unit = sequence(rng)
+    step = steps_of(heights)
+    sigma = step / rng.uniform(10, 60)
+    made = with_white(held(rng, heights, unit, 100.0, max(300, 2 * needed(step, sigma))), rng, sigma)
+    return with_spikes(made, rng, 0.05, step, 20 * step)
+
+
 def spikes_huge(rng):
     """One to three in a hundred samples off by a hundred to ten thousand steps."""
     heights, unit = sequence(rng)
@@ -514,9 +530,9 @@ def mixture(rng):
 
 KINDS = {make.__name__: make for make in (
     clean, white_small, white_large, barely_above_noise, red_short, red_long, hum_below, hum_above,
-    drift_inside, creep_inside, drift_across, settling_first, settling_second, spikes, bounce,
-    quantised_coarse, lengths_apart, slow_logger, fast_logger, pulses_to_zero, staircase, cut_at_both_ends,
-    missing_cells, uneven_sampling, all_together, single_level, few_levels, many_levels, big_offset,
-    tiny_volts, odd_start, brief_holds, slow_settling, steps_apart, noise_of_levels, hum_folded, slow_edges,
-    spikes_huge, repeated_samples, averaged_filter, quantised_dithered, noise_not_normal,
-    hum_of_other_mains, mixture)}
+    drift_inside, creep_inside, drift_across, settling_first, settling_second, settling_fourth, spikes,
+    bounce, quantised_coarse, lengths_apart, slow_logger, fast_logger, pulses_to_zero, staircase,
+    cut_at_both_ends, missing_cells, uneven_sampling, all_together, single_level, few_levels, many_levels,
+    big_offset, tiny_volts, odd_start, brief_holds, slow_settling, steps_apart, noise_of_levels, hum_folded,
+    slow_edges, spikes_huge, spikes_many, repeated_samples, averaged_filter, quantised_dithered,
+    noise_not_normal, hum_of_other_mains, mixture)}

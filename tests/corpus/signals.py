@@ -192,6 +192,11 @@ def first_order(tau_s):
     return lambda t: 1 - np.exp(-t / tau_s)
 
 
+def fourth_order(tau_s):
+    """Four equal lags in a row: nothing to see at first, then an S."""
+    return lambda t: 1 - np.exp(-t / tau_s) * (1 + t / tau_s + (t / tau_s) ** 2 / 2 + (t / tau_s) ** 3 / 6)
+
+
 def second_order(damping, natural_rad_s):
     """Step response of a second-order system; textbook, damping below 1."""
     w = natural_rad_s * math.sqrt(1 - damping * damping)
