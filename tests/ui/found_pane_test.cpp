@@ -100,6 +100,7 @@ TEST_F(FoundPaneTest, OneOfSeveralRunsIsChosenInItsRow) {
   match.runs.push_back({matchFrom(10), {}});
   show(match);
   EXPECT_EQ(text("recordingChannels", 0, ColumnTable::Run), "1 of 2");
+  EXPECT_TRUE(pane.toTake().empty()) << "one of several runs is taken unasked";
   QTableView* channels = table("recordingChannels");
   const QModelIndex cell = channels->model()->index(0, ColumnTable::Run);
   QTest::mouseClick(channels->viewport(), Qt::LeftButton, Qt::NoModifier,
@@ -112,7 +113,7 @@ TEST_F(FoundPaneTest, OneOfSeveralRunsIsChosenInItsRow) {
   QTest::keyClick(box->view(), Qt::Key_Down);
   QTest::keyClick(box->view(), Qt::Key_Return);
   EXPECT_EQ(text("recordingChannels", 0, ColumnTable::Run), "2 of 2");
-  ASSERT_EQ(pane.toTake().size(), 1u);
+  ASSERT_EQ(pane.toTake().size(), 1u) << "chosen by the user, so ticked";
   EXPECT_EQ(pane.toTake()[0]->run, 1u);
   EXPECT_EQ(text("recordingLevels", 0, FindTable::Step), "no step");
   EXPECT_TRUE(text("recordingLevels", 10, FindTable::Step).startsWith("1"));
@@ -129,7 +130,7 @@ TEST_F(FoundPaneTest, TheQualityOfALevelIsAWordWithItsReason) {
 TEST_F(FoundPaneTest, LevelsThatFitNoPlanCanBeGivenToStepsByHand) {
   show({});
   EXPECT_TRUE(pane.toTake().empty());
-  EXPECT_TRUE(text("recordingChannels", 0, ColumnTable::Match).contains("20 levels do not fit the 9 steps"))
+  EXPECT_TRUE(text("recordingChannels", 0, ColumnTable::Match).contains("20 levels"))
       << text("recordingChannels", 0, ColumnTable::Match);
   QAbstractItemModel* levels = table("recordingLevels")->model();
   ASSERT_TRUE(levels->setData(levels->index(6, FindTable::Step), 3, choiceRole));
@@ -140,6 +141,15 @@ TEST_F(FoundPaneTest, LevelsThatFitNoPlanCanBeGivenToStepsByHand) {
   LevelOfSteps expected(9);
   expected[2] = 6;
   EXPECT_EQ(decided(finding).match->runs[0].best.levelOfStep, expected);
+}
+
+TEST_F(FoundPaneTest, StepsThatShareALevelAreBothNamed) {
+  core::LevelMatch match;
+  match.runs.push_back({matchFrom(0), {}});
+  match.runs[0].best.levelOfStep[4] = 3;
+  show(match);
+  const QString steps = text("recordingLevels", 3, FindTable::Step);
+  EXPECT_TRUE(steps.startsWith("4") && steps.contains(", 5")) << steps;
 }
 
 TEST_F(FoundPaneTest, WhatCannotBeComparedWithThePlanTakesNoSteps) {

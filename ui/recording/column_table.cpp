@@ -4,6 +4,7 @@
 #include <QPalette>
 
 #include "ui/recording/choice_cell.h"
+#include "ui/recording/taking_up.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -55,7 +56,7 @@ QVariant ColumnTable::colour(int row) const {
   const Finding& found = finding(row);
   if (!found.column || !found.find) return colours.quiet;
   if (!requireTakable(found, channel(row))) return runOf(found) ? colours.cannotTell : colours.fail;
-  return stepsWithLevel(found) == channel(row).setup.sequence.size() ? colours.pass : colours.cannotTell;
+  return found.byHand.empty() && isPlain(*found.find) ? colours.pass : colours.cannotTell;
 }
 
 QStringList ColumnTable::choices(int row, int column) const {
@@ -97,7 +98,10 @@ QVariant ColumnTable::data(const QModelIndex& index, int role) const {
 }
 
 QVariant ColumnTable::headerData(int section, Qt::Orientation orientation, int role) const {
-  if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+  if (orientation != Qt::Horizontal) return {};
+  if (role == Qt::TextAlignmentRole)
+    return QVariant((section == Levels ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+  if (role != Qt::DisplayRole) return {};
   switch (section) {
     case Channel:
       return tr("Channel");

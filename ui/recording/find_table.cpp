@@ -23,6 +23,11 @@ int decimalsFor(const std::vector<core::Level>& levels) {
   return std::clamp(1 - static_cast<int>(std::floor(std::log10(least))), 0, 9);
 }
 
+QVariant alignmentOf(int column) {
+  const bool isNumber = column >= FindTable::From && column <= FindTable::Samples;
+  return QVariant((isNumber ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+}
+
 QString qualityOf(core::LevelQuality quality) {
   switch (quality) {
     case core::LevelQuality::Good:
@@ -45,13 +50,13 @@ void FindTable::show(const Finding* finding, std::shared_ptr<const core::Channel
   m_finding = finding ? *finding : Finding{};
   m_channel = std::move(channel);
   m_rows = rows;
-  m_stepOfLevel.assign(static_cast<std::size_t>(rows), std::nullopt);
+  m_stepsOfLevel.assign(static_cast<std::size_t>(rows), {});
   m_choices.clear();
   if (hasLevels) {
     m_decimals = decimalsFor(*finding->find->levels);
     const auto levels = levelOfSteps(*finding);
     for (std::size_t step = 0; step < levels.size(); ++step)
-      if (levels[step]) m_stepOfLevel[*levels[step]] = step;
+      if (levels[step]) m_stepsOfLevel[*levels[step]].push_back(step);
     m_choices << tr("no step");
     for (std::size_t step = 0; step < m_channel->setup.sequence.size(); ++step) m_choices << stepText(step);
   }
@@ -75,6 +80,12 @@ QString FindTable::stepText(std::size_t step) const {
   return label.empty() ? number : number + ": " + toQString(label);
 }
 
+QString FindTable::stepsText(const std::vector<std::size_t>& steps) const {
+  QStringList texts;
+  for (const std::size_t step : steps) texts << stepText(step);
+  return texts.isEmpty() ? tr("no step") : texts.join(", ");
+}
+
 QString FindTable::qualityText(const core::Level& level) const {
   const QString word = qualityOf(level.quality);
   return level.reason.empty() ? word : word + ": " + toQString(level.reason);
@@ -83,10 +94,8 @@ QString FindTable::qualityText(const core::Level& level) const {
 QString FindTable::text(int row, int column) const {
   const core::Level& shown = level(row);
   switch (column) {
-    case Step: {
-      const auto step = m_stepOfLevel[static_cast<std::size_t>(row)];
-      return step ? stepText(*step) : tr("no step");
-    }
+    case Step:
+      return stepsText(m_stepsOfLevel[static_cast<std::size_t>(row)]);
     case From:
       return numberText(shown.begin_s, 7);
     case To:
@@ -94,7 +103,7 @@ QString FindTable::text(int row, int column) const {
     case Mean:
       return fixedNumberText(shown.mean, m_decimals);
     case Uncertainty:
-      return numberText(shown.stdUncertainty, 2);
+      return fixedNumberText(shown.stdUncertainty, m_decimals);
     case Samples:
       return QLocale().toString(static_cast<qulonglong>(shown.samples));
     default:
@@ -105,32 +114,32 @@ QString FindTable::text(int row, int column) const {
 QVariant FindTable::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || index.row() >= m_rows) return {};
   const int row = index.row(), column = index.column();
-  const auto step = m_stepOfLevel[static_cast<std::size_t>(row)];
+  const std::vector<std::size_t>& steps = m_stepsOfLevel[static_cast<std::size_t>(row)];
   switch (role) {
     case Qt::DisplayRole:
     case Qt::EditRole:
       return text(row, column);
     case Qt::ToolTipRole:
       return text(row, column).toHtmlEscaped();
-    case Qt::TextAlignmentRole: {
-      const bool isNumber = column >= From && column <= Samples;
-      return QVariant((isNumber ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
-    }
+    case Qt::TextAlignmentRole:
+      return alignmentOf(column);
     case Qt::ForegroundRole:
       if (column == Quality && level(row).quality == core::LevelQuality::Poor)
         return coloursFor(QPalette()).fail;
-      return step ? QVariant() : QVariant(coloursFor(QPalette()).quiet);
+      return steps.empty() ? QVariant(coloursFor(QPalette()).quiet) : QVariant();
     case choicesRole:
       return column == Step ? m_choices : QStringList();
     case choiceRole:
-      return step ? static_cast<int>(*step) + 1 : 0;
+      return steps.empty() ? 0 : static_cast<int>(steps.front()) + 1;
     default:
       return {};
   }
 }
 
 QVariant FindTable::headerData(int section, Qt::Orientation orientation, int role) const {
-  if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+  if (orientation != Qt::Horizontal) return {};
+  if (role == Qt::TextAlignmentRole) return alignmentOf(section);
+  if (role != Qt::DisplayRole) return {};
   const QString unit =
       m_channel ? " [" + toQString(core::readingUnitText(m_channel->setup.instrument)) + "]" : QString();
   switch (section) {

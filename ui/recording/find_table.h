@@ -35,11 +35,12 @@ class FindTable : public QAbstractTableModel {
   QString text(int row, int column) const;
   QString qualityText(const core::Level& level) const;
   QString stepText(std::size_t step) const;
+  QString stepsText(const std::vector<std::size_t>& steps) const;
 
   Finding m_finding;
   std::shared_ptr<const core::Channel> m_channel;
-  std::vector<std::optional<std::size_t>> m_stepOfLevel;
-  QStringList m_choices;  ///< "no step", then all steps
+  std::vector<std::vector<std::size_t>> m_stepsOfLevel;  ///< several where they are held in one level
+  QStringList m_choices;                                 ///< "no step", then all steps
   int m_decimals = 3;
   int m_rows = 0;
 };

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "ui/quantity_edit.h"
+#include "ui/recording/taking_up.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -58,20 +59,12 @@ QString levelRange(const core::RunMatch& match) {
   return words("levels %1 to %2").arg(*first + 1).arg(*last + 1);
 }
 
-core::Error noFit(const Finding& finding, const core::Channel& channel) {
-  return {"",
-          std::to_string(finding.find->levels->size()) + " levels do not fit the " +
-              std::to_string(channel.setup.sequence.size()) + " steps of the plan",
-          "Choose another column, or give levels to steps by hand"};
-}
-
 }  // namespace
 
 Finding findingOf(std::shared_ptr<const core::ChannelFind> find) {
   Finding finding{.channel = find->use.channel, .column = find->use.column, .find = std::move(find)};
   chooseRun(finding, 0);
-  const core::FoundRun* run = runOf(finding);
-  finding.isTicked = run && finding.reading && stepsWithLevel(finding) == run->best.levelOfStep.size();
+  finding.isTicked = isPlain(*finding.find);
   return finding;
 }
 
@@ -80,7 +73,8 @@ void chooseRun(Finding& finding, std::size_t run) {
   finding.byHand.clear();
   finding.reading.reset();
   const core::FoundRun* found = runOf(finding);
-  if (found && !found->isAmbiguous()) finding.reading = 0;
+  finding.isTicked = found && !found->isAmbiguous();
+  if (finding.isTicked) finding.reading = 0;
 }
 
 void chooseReading(Finding& finding, std::size_t reading) {
@@ -122,7 +116,7 @@ core::Result<void> requireTakable(const Finding& finding, const core::Channel& c
   if (!finding.byHand.empty())
     return countOf(finding.byHand) > 0 ? core::Result<void>()
                                        : core::Error{"", "no step has a level", "Give a level to a step"};
-  if (!runOf(finding)) return noFit(finding, channel);
+  if (!runOf(finding)) return core::noRunError(channel.setup, *finding.find->levels);
   if (!finding.reading)
     return core::Error{"", "the recording can be read in several ways", "Choose below how to read it"};
   return {};
@@ -152,7 +146,10 @@ QString matchWords(const Finding& finding, const core::Channel& channel) {
   if (!finding.byHand.empty())
     return words("set by hand: %1").arg(countWords(stepsWithLevel(finding), steps));
   const core::RunMatch& match = readingOf(*runOf(finding), *finding.reading);
-  QStringList parts{countWords(countOf(match.levelOfStep), steps)};
+  QString count = countWords(countOf(match.levelOfStep), steps);
+  if (const std::size_t runs = finding.find->match->runs.size(); runs > 1)
+    count = words("run %1 of %2: %3").arg(finding.run + 1).arg(runs).arg(count);
+  QStringList parts{count};
   parts << remarksOf(match, finding, channel);
   return parts.size() == 1 ? parts.front() : parts.front() + ". " + parts.mid(1).join(" ");
 }

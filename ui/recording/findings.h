@@ -24,10 +24,10 @@ struct Finding {
   bool isTicked = false;
 };
 
-/// `find` as it is first shown: the first run; ticked when that is plain and every step has its level, so
-/// that nothing is taken that asks for a look.
+/// `find` as it is first shown: the first run; ticked when it is plain (taking_up.h), so that nothing is
+/// taken unasked that asks for a look.
 Finding findingOf(std::shared_ptr<const core::ChannelFind> find);
-/// Another run, to be read the best way unless that is ambiguous.
+/// A run, to be read the best way unless that is ambiguous; ticked when it is not.
 void chooseRun(Finding& finding, std::size_t run);
 void chooseReading(Finding& finding, std::size_t reading);
 /// Gives a level to a step by hand, or to none; the step's former level is left over.

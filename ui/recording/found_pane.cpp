@@ -53,7 +53,6 @@ SheetView* FoundPane::table(const char* name, const QString& label, QAbstractIte
   view->setEditTriggers(QAbstractItemView::EditKeyPressed);
   view->setTabKeyNavigation(false);
   view->horizontalHeader()->setStretchLastSection(true);
-  view->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   view->setMinimumHeight(90);
   return view;
 }
@@ -78,8 +77,9 @@ QWidget* FoundPane::detail() {
   m_levels = table("recordingLevels", tr("Levels found"), m_levelModel);
   new ChoiceCellDelegate(m_levels, FindTable::Step, "stepChoice");
   m_levels->setColumnWidth(FindTable::Step, 130);
-  for (const int column : {FindTable::From, FindTable::To, FindTable::Mean, FindTable::Uncertainty})
-    m_levels->setColumnWidth(column, 105);
+  for (const int column : {FindTable::From, FindTable::To, FindTable::Samples})
+    m_levels->setColumnWidth(column, 80);
+  for (const int column : {FindTable::Mean, FindTable::Uncertainty}) m_levels->setColumnWidth(column, 110);
   auto* widget = new QWidget;
   auto* grid = new QGridLayout(widget);
   grid->setContentsMargins(0, 2, 0, 0);
@@ -91,6 +91,7 @@ QWidget* FoundPane::detail() {
   both->setChildrenCollapsible(false);
   both->addWidget(m_levels);
   both->addWidget(words);
+  both->setSizes({760, 310});
   both->setStretchFactor(0, 5);
   both->setStretchFactor(1, 2);
   grid->addWidget(both, 2, 0, 1, 2);

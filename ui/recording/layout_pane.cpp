@@ -25,7 +25,8 @@
 namespace ui {
 namespace {
 
-constexpr int mostDoubtsShown = 3;  ///< the others are in the tooltip
+constexpr int mostDoubtsShown = 3;   ///< the others are in the tooltip
+constexpr int mostLeftOutShown = 3;  ///< likewise
 constexpr int mostFittedColumns = 40;
 
 QString countText(std::size_t count) { return QLocale().toString(static_cast<qulonglong>(count)); }
@@ -117,6 +118,7 @@ void LayoutPane::begin(const core::LayoutChoices& choices) {
   m_tabs->setTabEnabled(1, false);
   m_tabs->setTabText(1, tr("Not read"));
   m_tabs->setCurrentIndex(0);
+  m_change->setChecked(false);
   m_change->setEnabled(false);
   showNote();
 }
@@ -144,7 +146,7 @@ void LayoutPane::showLook(const core::Result<core::Preview>& look) {
   m_tabs->setTabEnabled(1, false);
   m_tabs->setTabText(1, tr("Not read"));
   if (!look) {
-    m_sentence->setText(toText(look.error()));
+    m_sentence->setText(tr("The beginning of the file could not be read."));
     m_doubts->setVisible(false);
     m_preview->setPreview({});
     return;
@@ -157,15 +159,19 @@ void LayoutPane::showLook(const core::Result<core::Preview>& look) {
 }
 
 void LayoutPane::showDoubts(const core::Preview& preview) {
-  QStringList sentences;
-  for (const std::string& doubt : preview.doubts) sentences << toQString(doubt);
-  for (const std::string& column : preview.leftOut)
-    sentences << tr("Left out: %1.").arg(toQString(column)).replace("..", ".");
-  const QStringList shown = sentences.mid(0, mostDoubtsShown);
-  QString text = shown.join("\n");
-  if (sentences.size() > shown.size()) text += " " + tr("And %1 more.").arg(sentences.size() - shown.size());
-  m_doubts->setText(text);
-  m_doubts->setToolTip(sentences.size() > shown.size() ? sentences.join("\n").toHtmlEscaped() : QString());
+  QStringList doubts, leftOut;
+  for (const std::string& doubt : preview.doubts) doubts << toQString(doubt);
+  for (const std::string& column : preview.leftOut) leftOut << toQString(column);
+  const QStringList all = doubts + leftOut;
+  QStringList sentences = doubts.mid(0, mostDoubtsShown);
+  if (doubts.size() > mostDoubtsShown)
+    sentences << tr("And %1 more doubts.").arg(doubts.size() - mostDoubtsShown);
+  QString columns = leftOut.mid(0, mostLeftOutShown).join("; ");
+  if (leftOut.size() > mostLeftOutShown)
+    columns += tr("; and %1 more").arg(leftOut.size() - mostLeftOutShown);
+  if (!leftOut.isEmpty()) sentences << tr("Columns left out: %1.").arg(columns);
+  m_doubts->setToolTip(all.join("\n").toHtmlEscaped());
+  m_doubts->setText(sentences.join("\n"));
   setTextColour(m_doubts, coloursFor(palette()).cannotTell);
   m_doubts->setVisible(!sentences.isEmpty());
 }
@@ -174,8 +180,10 @@ void LayoutPane::showLines(const core::Preview& preview) {
   m_lines->clearSpans();
   m_preview->setPreview(preview);
   const int columns = m_preview->columnCount();
-  for (int row = 1; row < m_preview->rowCount() && columns > 1; ++row)
+  for (int row = 0; row < m_preview->unitRow() && columns > 1; ++row)
     if (m_preview->isWholeLine(row)) m_lines->setSpan(row, 0, 1, columns);
+  // What comes before the heading matters less than the heading with the first numbers.
+  m_lines->scrollTo(m_preview->index(m_preview->firstUsedRow(), 0), QAbstractItemView::PositionAtTop);
   if (columns > mostFittedColumns) return;
   m_lines->resizeColumnsToContents();
   const int widest = m_lines->fontMetrics().averageCharWidth() * 30;

@@ -16,6 +16,11 @@ void PreviewTable::setPreview(core::Preview preview) {
   std::size_t columns = m_preview.layout.columns.size();
   for (const core::PreviewRow& row : m_preview.rows) columns = std::max(columns, row.cells.size());
   m_columns = static_cast<int>(columns);
+  const auto& rows = m_preview.rows;
+  const auto numbers = std::find_if(rows.begin(), rows.end(), [](const core::PreviewRow& row) {
+    return row.role == core::RowRole::Values;
+  });
+  m_unitRow = static_cast<int>(numbers - rows.begin());
   endResetModel();
 }
 
@@ -25,7 +30,13 @@ int PreviewTable::rowCount(const QModelIndex& parent) const {
 
 int PreviewTable::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : m_columns; }
 
-bool PreviewTable::isWholeLine(int row) const { return row > 0 && line(row).role == core::RowRole::Preamble; }
+bool PreviewTable::isWholeLine(int row) const { return hasRole(row, core::RowRole::Preamble); }
+
+int PreviewTable::firstUsedRow() const {
+  int row = 0;
+  while (row < m_unitRow && isWholeLine(row)) ++row;
+  return row;
+}
 
 bool PreviewTable::isTime(int column) const {
   const core::TimeLayout& time = m_preview.layout.time;
@@ -35,7 +46,7 @@ bool PreviewTable::isTime(int column) const {
 
 QString PreviewTable::text(int row, int column) const {
   const auto index = static_cast<std::size_t>(column);
-  if (row == 0) {
+  if (row == m_unitRow) {
     const auto& columns = m_preview.layout.columns;
     return index < columns.size() ? toQString(columns[index].unit) : QString();
   }
@@ -45,22 +56,22 @@ QString PreviewTable::text(int row, int column) const {
 
 QVariant PreviewTable::style(int row, int column, int role) const {
   const Colours colours = coloursFor(QPalette());
-  const bool isHeading =
-      row > 0 && (line(row).role == core::RowRole::Names || line(row).role == core::RowRole::Units);
+  const bool isHeading = hasRole(row, core::RowRole::Names) || hasRole(row, core::RowRole::Units);
+  const bool isNumber = hasRole(row, core::RowRole::Values);
   switch (role) {
     case Qt::FontRole: {
       QFont font;
       font.setBold(isHeading);
-      font.setItalic(row == 0);
-      return isHeading || row == 0 ? QVariant(font) : QVariant();
+      font.setItalic(row == m_unitRow);
+      return isHeading || row == m_unitRow ? QVariant(font) : QVariant();
     }
+    case Qt::BackgroundRole:
+      return row == m_unitRow ? QVariant(QPalette().color(QPalette::AlternateBase)) : QVariant();
     case Qt::ForegroundRole:
       if (isWholeLine(row)) return colours.quiet;
-      return row > 0 && isTime(column) && !isHeading ? QVariant(colours.measured) : QVariant();
-    case Qt::TextAlignmentRole: {
-      const bool isNumber = row > 0 && line(row).role == core::RowRole::Values;
+      return isNumber && isTime(column) ? QVariant(colours.measured) : QVariant();
+    case Qt::TextAlignmentRole:
       return QVariant((isNumber ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
-    }
     default:
       return {};
   }
@@ -74,8 +85,8 @@ QVariant PreviewTable::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(row, column);
     case Qt::ToolTipRole:
-      return row == 0 ? tr("The unit of this column; type another over it")
-                      : text(row, column).toHtmlEscaped();
+      return row == m_unitRow ? tr("The unit that this column is taken to have; type another over it")
+                              : text(row, column).toHtmlEscaped();
     default:
       return style(row, column, role);
   }
@@ -98,19 +109,20 @@ QVariant PreviewTable::headerData(int section, Qt::Orientation orientation, int 
   }
   if (role == Qt::TextAlignmentRole) return QVariant(Qt::AlignLeft | Qt::AlignVCenter);
   if (role != Qt::DisplayRole) return {};
-  if (section == 0) return tr("Unit");
+  if (section == m_unitRow) return tr("unit taken");
   return QString("%1  %2").arg(QString::number(line(section).line), wordsOf(line(section).role));
 }
 
 Qt::ItemFlags PreviewTable::flags(const QModelIndex& index) const {
-  const bool isUnit = index.row() == 0 && index.column() < static_cast<int>(m_preview.layout.columns.size());
+  const bool isUnit =
+      index.row() == m_unitRow && index.column() < static_cast<int>(m_preview.layout.columns.size());
   return Qt::ItemIsSelectable | Qt::ItemIsEnabled | (isUnit ? Qt::ItemIsEditable : Qt::NoItemFlags);
 }
 
 bool PreviewTable::setData(const QModelIndex& index, const QVariant& value, int role) {
   if (role != Qt::EditRole || !(flags(index) & Qt::ItemIsEditable)) return false;
   const QString unit = value.toString().trimmed();
-  if (unit == text(0, index.column())) return false;
+  if (unit == text(m_unitRow, index.column())) return false;
   emit unitTyped(index.column(), unit);
   return true;
 }

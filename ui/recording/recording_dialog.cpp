@@ -257,7 +257,7 @@ void RecordingDialog::showDate() {
 QString RecordingDialog::summary() const {
   const core::Recording& recording = (*m_job.result()->open)->recording;
   QStringList sentences;
-  sentences << tr("%1 samples in %2 columns; %3 lines read, %4 skipped, %5 cells without a number.")
+  sentences << tr("Samples: %1 in %2 columns. Lines read: %3, skipped: %4; cells without a number: %5.")
                    .arg(countText(recording.time.size()), countText(recording.columns.size()),
                         countText(recording.linesRead), countText(recording.linesSkipped),
                         countText(recording.cellsMissing));
