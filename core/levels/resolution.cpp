@@ -46,24 +46,59 @@ double commonStep(const std::vector<double>& gaps, double guess) {
   return fitting >= 0.9 * static_cast<double>(gaps.size()) && steps > 0 ? ways / steps : 0;
 }
 
+/// The last decimal place that occurs in `values`; 0 when they have more than twelve, or fewer than none:
+/// then whole tens may as well be chance.
+double decimalStep(const std::vector<double>& values) {
+  double scale = 0.1;
+  for (int places = -1; places <= 12; ++places, scale *= 10) {
+    const bool fits = std::all_of(values.begin(), values.end(), [&](double v) {
+      const double shifted = v * scale;
+      return std::abs(shifted - std::round(shifted)) <= 1e-6 + 1e-15 * std::abs(shifted);
+    });
+    if (fits) return places >= 0 && !values.empty() ? 1 / scale : 0;
+  }
+  return 0;
+}
+
+/// The greatest step that all differences between levels without any noise are multiples of, within the
+/// rounding to `decimal`; 0 when there is none that is at most a quarter of the least difference, since then
+/// it may be the step of the levels.
+double stepBetweenLevels(std::vector<double> values, double decimal) {
+  std::vector<double> gaps;
+  addGaps(std::move(values), gaps);
+  if (gaps.size() < 2 || decimal == 0) return 0;
+  const double least = *std::min_element(gaps.begin(), gaps.end());
+  const double greatest = *std::max_element(gaps.begin(), gaps.end());
+  // Steps that rounding could feign are not looked for.
+  for (int parts = 1; parts < 1000 && least / parts > 20 * decimal; ++parts) {
+    const double step = greatest / std::round(greatest / (least / parts));
+    const bool fits = std::all_of(gaps.begin(), gaps.end(), [&](double gap) {
+      return std::abs(gap - step * std::round(gap / step)) <= 1.1 * decimal;
+    });
+    if (fits) return parts >= 4 ? step : 0;
+  }
+  return 0;
+}
+
 }  // namespace
 
 double resolutionOf(std::span<const double> values, std::span<const SampleSpan> spans) {
   if (spans.empty()) return 0;
   std::vector<double> gaps;
-  std::size_t looked = 0;
+  std::vector<double> all;
   const std::size_t each = std::max(run, mostSamples / spans.size());
   const std::size_t stride = std::max<std::size_t>(1, spans.size() * run / mostSamples);
   for (std::size_t s = 0; s < spans.size(); s += stride) {
     const std::vector<double> some = someOf(values.subspan(spans[s].begin, spans[s].size()), each);
-    looked += some.size();
+    all.insert(all.end(), some.begin(), some.end());
     addGaps(some, gaps);
   }
+  const double decimal = decimalStep(all);
+  if (gaps.empty()) return std::max(decimal, stepBetweenLevels(std::move(all), decimal));
   // Values that hardly ever occur twice are finer than their noise: then rounding does not matter.
-  if (gaps.empty() || 2 * gaps.size() > looked) return 0;
+  if (2 * gaps.size() > all.size()) return decimal;
   std::sort(gaps.begin(), gaps.end());
-  const double guess = gaps[gaps.size() / 20];
-  return commonStep(gaps, guess);
+  return std::max(decimal, commonStep(gaps, gaps[gaps.size() / 20]));
 }
 
 double deviationOfRounding(double resolution, const Dither& dither) {

@@ -10,8 +10,9 @@ namespace core {
 
 /// The step between neighbouring codes of digitised `values`, found from the differences between samples of
 /// the same span: most of them are whole multiples of it (within the rounding of decimal text), and few
-/// different values occur often. 0 when there is no such step: the values are as fine as their noise, or do
-/// not vary within any span.
+/// different values occur often. Where no span varies, the step that the differences between spans have in
+/// common, if it is far smaller than they are. Never less than the last decimal place in use. 0 when there is
+/// no such step.
 double resolutionOf(std::span<const double> values, std::span<const SampleSpan> spans);
 
 /// What moves a signal across the steps of its resolution while a level is held.

@@ -225,13 +225,17 @@ TEST(DescribeLevels, OfOneSampleOrOfNoneSaySo) {
 }
 
 TEST(DescribeLevels, OfEqualSamplesAreAsUncertainAsTheResolution) {
-  const std::vector<double> values(100, 3.0);
+  const std::vector<double> values(100, 300.0);
   const SampleSpan span{0, 100};
   const TimeAxis time = TimeAxis::even(0, 0.01, 100);
   const auto bare = core::describeLevels(time, values, {&span, 1});
-  EXPECT_EQ(bare[0].mean, 3);
+  EXPECT_EQ(bare[0].mean, 300);
   EXPECT_EQ(bare[0].stdUncertainty, 0);
   EXPECT_EQ(bare[0].quality, LevelQuality::Fair);
+  // In a file of two decimals they are known to half of the last one.
+  const std::vector<double> decimals(100, 3.14);
+  EXPECT_DOUBLE_EQ(core::describeLevels(time, decimals, {&span, 1})[0].stdUncertainty,
+                   0.01 / std::sqrt(12.0));
   const auto known = core::describeLevels(time, values, {&span, 1}, {.resolution = 0.6});
   // JCGM 100:2008, F.2.2.1: resolution/sqrt(12).
   EXPECT_DOUBLE_EQ(known[0].stdUncertainty, 0.6 / std::sqrt(12.0));

@@ -43,7 +43,7 @@ TEST(ResolutionOf, SurvivesTheRoundingOfDecimalText) {
 TEST(ResolutionOf, IsNoneOfFineOrConstantValues) {
   test::Normal normal(5);
   std::vector<double> values;
-  for (int k = 0; k < 1000; ++k) values.push_back(normal());
+  for (int k = 0; k < 1000; ++k) values.push_back(normal());  // of some sixteen digits
   const SampleSpan span{0, 1000};
   EXPECT_EQ(core::resolutionOf(values, {&span, 1}), 0);
   // Two constant levels: their difference is a step of the bridge, not of a converter.
@@ -51,6 +51,28 @@ TEST(ResolutionOf, IsNoneOfFineOrConstantValues) {
   levels.resize(200, 500.0);
   const SampleSpan spans[] = {{0, 100}, {100, 200}};
   EXPECT_EQ(core::resolutionOf(levels, spans), 0);
+}
+
+TEST(ResolutionOf, IsTheLastDecimalPlaceWhereNothingElseTells) {
+  const std::vector<double> values = {1.25, 1.25, 1.25, -3.5, -3.5, -3.5};
+  const SampleSpan spans[] = {{0, 3}, {3, 6}};
+  EXPECT_DOUBLE_EQ(core::resolutionOf(values, spans), 0.01);
+  const std::vector<double> whole = {1250, 1250, 1250, -301, -301, -301};
+  EXPECT_DOUBLE_EQ(core::resolutionOf(whole, spans), 1);
+  const std::vector<double> irrational = {std::sqrt(2), std::sqrt(2), std::sqrt(2), 3, 3, 3};
+  EXPECT_EQ(core::resolutionOf(irrational, spans), 0);
+}
+
+TEST(ResolutionOf, IsWhatQuietLevelsHaveInCommon) {
+  // Codes 0.37 apart in text of four decimals: levels of 0, 11, 25, 40 and 59 codes without any noise.
+  std::vector<double> values;
+  std::vector<SampleSpan> spans;
+  for (const double code : {0, 11, 25, 40, 59, 25, 11, 0}) {
+    spans.push_back({values.size(), values.size() + 10});
+    values.resize(values.size() + 10, std::round((code * 0.371234 + 5) * 1e4) / 1e4);
+  }
+  // The greatest gap, of 19 codes, is rounded by 1e-4 at most.
+  EXPECT_NEAR(core::resolutionOf(values, spans), 0.371234, 6e-6);
 }
 
 double normalBelow(double x) { return std::erfc(-x / std::sqrt(2.0)) / 2; }
