@@ -123,8 +123,10 @@ class MatSource : public VariableSource {
 
   const core::ReaderListing& listing() const override { return m_listing; }
 
-  /// Going to a place in packed data means to unpack all before it, so pieces are long.
-  std::size_t pieceAt(std::size_t, std::uint64_t) const override { return 1UL << 24U; }
+  /// Going to a place in packed data means to unpack all before it, so their pieces are long.
+  std::size_t pieceAt(std::size_t variable, std::uint64_t) const override {
+    return m_variables[variable]->compression == MAT_COMPRESSION_NONE ? 1UL << 18U : 1UL << 24U;
+  }
 
   bool read(std::size_t variable, std::uint64_t begin, std::size_t count, double* to) override {
     matvar_t* const info = m_variables[variable].get();

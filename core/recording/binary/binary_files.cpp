@@ -80,8 +80,19 @@ std::vector<PreviewRow> firstRows(const ColumnValues& values) {
   return rows;
 }
 
-Result<Recording> readWhole(const SourceFilePointer& file, FileKind kind, const LayoutChoices& choices,
-                            const std::stop_token& stop, const Progress& progress) {
+Result<Preview> lookAtFile(const SourceFilePointer& file, FileKind kind, const LayoutChoices& choices,
+                           const std::stop_token& stop) {
+  auto opened = openedTable(file, kind, true, stop);
+  if (!opened) return opened.error();
+  TableLayout found = layoutOf(opened->table, choices);
+  Preview preview{std::move(found.layout), firstRows(opened->first), std::move(opened->table.doubts),
+                  std::move(opened->table.leftOut)};
+  if (found.obstacle) preview.doubts.push_back(found.obstacle->text());
+  return preview;
+}
+
+Result<Recording> readFile(const SourceFilePointer& file, FileKind kind, const LayoutChoices& choices,
+                           const std::stop_token& stop, const Progress& progress) {
   const auto opened = openedTable(file, kind, false, stop);
   if (!opened) return opened.error();
   const TableLayout found = layoutOf(opened->table, choices);
@@ -93,31 +104,30 @@ Result<Recording> readWhole(const SourceFilePointer& file, FileKind kind, const 
   return recording;
 }
 
-}  // namespace
-
-Result<Preview> lookAtBinary(const std::filesystem::path& path, FileKind kind, const LayoutChoices& choices,
-                             const std::stop_token& stop) {
-  const auto file = SourceFile::open(path);
-  if (!file) return file.error();
-  auto opened = openedTable(*file, kind, true, stop);
-  if (!opened) return opened.error();
-  TableLayout found = layoutOf(opened->table, choices);
-  Preview preview{std::move(found.layout), firstRows(opened->first), std::move(opened->table.doubts),
-                  std::move(opened->table.leftOut)};
-  if (found.obstacle) preview.doubts.push_back(found.obstacle->text());
-  return preview;
-}
-
-Result<Recording> readBinary(const std::filesystem::path& path, FileKind kind, const LayoutChoices& choices,
-                             const std::stop_token& stop, const Progress& progress) {
+/// What `work` gives for the file at `path`; want of memory for a great one is an error as well.
+template <class Work>
+auto withFile(const std::filesystem::path& path, const Work& work) -> decltype(work(SourceFilePointer{})) {
   const auto file = SourceFile::open(path);
   if (!file) return file.error();
   try {
-    return readWhole(*file, kind, choices, stop, progress);
+    return work(*file);
   } catch (const std::bad_alloc&) {
     return (*file)->error("there is not enough memory for its numbers",
                           "Export a shorter recording or fewer channels");
   }
+}
+
+}  // namespace
+
+Result<Preview> lookAtBinary(const std::filesystem::path& path, FileKind kind, const LayoutChoices& choices,
+                             const std::stop_token& stop) {
+  return withFile(path, [&](const SourceFilePointer& file) { return lookAtFile(file, kind, choices, stop); });
+}
+
+Result<Recording> readBinary(const std::filesystem::path& path, FileKind kind, const LayoutChoices& choices,
+                             const std::stop_token& stop, const Progress& progress) {
+  return withFile(
+      path, [&](const SourceFilePointer& file) { return readFile(file, kind, choices, stop, progress); });
 }
 
 }  // namespace core

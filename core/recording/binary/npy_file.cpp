@@ -183,6 +183,10 @@ Result<BinaryTable> openNpy(const SourceFilePointer& file) {
   table.leftOut = element->leftOut;
   table.records = shape->samples;
   auto blocks = blocksOf(*shape, *element, text->dataOffset, *file, table);
+  if (blocks.empty())
+    return file->error("the array holds no numbers: the file ends before them", "Save it again");
+  if (auto doubt = doubtWhenCut(*file, blocks.back()); !doubt.empty())
+    table.doubts.push_back(std::move(doubt));
   makeNamesUnique(table.columns);
   const std::size_t columns = table.columns.size();
   table.read = [file, blocks = std::move(blocks), columns](std::uint64_t records, const std::stop_token& stop,

@@ -152,6 +152,13 @@ std::uint64_t recordsHeld(const SourceFile& file, const RecordBlock& block) {
   return std::min(block.records, bytesHeld(file, block) / block.recordBytes);
 }
 
+std::string doubtWhenCut(const SourceFile& file, const RecordBlock& block) {
+  const std::uint64_t held = recordsHeld(file, block);
+  if (held == block.records) return {};
+  return "The file announces " + std::to_string(block.records) + " samples and ends after " +
+         std::to_string(held) + ".";
+}
+
 Result<ColumnValues> readBlocks(const SourceFile& file, const std::vector<RecordBlock>& blocks,
                                 std::size_t columns, std::uint64_t records, const std::stop_token& stop,
                                 const Progress& progress) {

@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <stop_token>
+#include <string>
 #include <vector>
 
 #include "core/recording/binary/binary_table.h"
@@ -43,6 +44,9 @@ constexpr std::size_t greatestRecordBytes = 1UL << 20U;
 
 /// How many whole records of `block` the file holds.
 std::uint64_t recordsHeld(const SourceFile& file, const RecordBlock& block);
+
+/// The sentence for a file that ends early; empty for a whole one.
+std::string doubtWhenCut(const SourceFile& file, const RecordBlock& block);
 
 /// The numbers of the first `records` records of each block, appended to its columns; where the file ends
 /// early a column ends early.

@@ -61,7 +61,9 @@ TimeLayout ownTime(const BinaryTable& table) {
   return time;
 }
 
-TimeLayout timeOf(const BinaryTable& table, const LayoutChoices& choices) {
+/// `columns` with the chosen units.
+TimeLayout timeOf(const BinaryTable& table, const std::vector<ColumnHeading>& columns,
+                  const LayoutChoices& choices) {
   TimeLayout time = ownTime(table);
   if (choices.rate_Hz) {
     time.column.reset();
@@ -71,7 +73,7 @@ TimeLayout timeOf(const BinaryTable& table, const LayoutChoices& choices) {
     time.column = choices.timeColumn;
     time.rate_Hz = 0;
   }
-  if (time.column && *time.column < table.columns.size()) time.form = formOf(table.columns[*time.column]);
+  if (time.column && *time.column < columns.size()) time.form = formOf(columns[*time.column]);
   if (choices.timeForm) time.form = *choices.timeForm;
   if (choices.dateOrder) time.order = *choices.dateOrder;
   return time;
@@ -99,7 +101,7 @@ std::optional<Error> obstacleTo(const TimeLayout& time, std::size_t columns) {
                "Choose seconds or another unit of time"};
 }
 
-/// All finite, never falling, and not all the same.
+/// All finite, each above the one before.
 bool rises(const std::vector<double>& values) {
   if (values.size() < 3 || !std::isfinite(values.front())) return false;
   for (std::size_t k = 1; k < values.size(); ++k)
@@ -138,8 +140,10 @@ double secondsPerUnit(TimeForm form) {
 bool isNameOfTime(std::string_view name) {
   constexpr std::array<std::string_view, 8> names = {"t",          "time", "times",   "timestamp",
                                                      "timestamps", "zeit", "elapsed", "seconds"};
-  const std::string word = timeHeading(name).name;
-  return std::find(names.begin(), names.end(), word) != names.end();
+  // "t_ms" is a time, "t_max" is not.
+  const ColumnHeading heading = timeHeading(name);
+  return std::find(names.begin(), names.end(), heading.name) != names.end() &&
+         (heading.unit.empty() || timeFormOfUnit(heading.unit));
 }
 
 void guessTimeColumn(BinaryTable& table, const ColumnValues& values) {
@@ -161,7 +165,7 @@ TableLayout layoutOf(const BinaryTable& table, const LayoutChoices& choices) {
   layout.columns = table.columns;
   for (const auto& [column, unit] : choices.units)
     if (column < layout.columns.size()) layout.columns[column].unit = plainText(unit);
-  layout.time = timeOf(table, choices);
+  layout.time = timeOf(table, layout.columns, choices);
   result.obstacle = obstacleTo(layout.time, layout.columns.size());
   return result;
 }

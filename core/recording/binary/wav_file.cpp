@@ -127,6 +127,7 @@ Result<BinaryTable> openWav(const SourceFilePointer& file) {
     block.fields.push_back(fieldOf(format, k));
     table.columns.push_back({"Channel " + std::to_string(k + 1), format.tag == 1 ? "FS" : ""});
   }
+  if (auto doubt = doubtWhenCut(*file, block); !doubt.empty()) table.doubts.push_back(std::move(doubt));
   table.records = block.records;
   table.spacing_s = 1 / static_cast<double>(format.rate_Hz);
   table.rateSource = "sample rate in the file, " + std::to_string(format.rate_Hz) + " Hz";

@@ -118,22 +118,26 @@ TEST(BinaryDamage, RandomDamageInTheReader) {
   }
 }
 
-std::string words(std::initializer_list<std::uint32_t> list) {
+std::string words(std::initializer_list<std::uint32_t> list, bool bigEndian = false) {
   std::string bytes;
   for (const std::uint32_t word : list)
-    for (int k = 0; k < 4; ++k) bytes += static_cast<char>(word >> (8 * k));
+    for (int k = 0; k < 4; ++k) bytes += static_cast<char>(word >> (8 * (bigEndian ? 3 - k : k)));
   return bytes;
 }
 
-/// A level 5 file with one matrix. Source: MAT-File Format, level 5; from memory.
-std::string level5(std::uint32_t type, std::uint32_t rows, std::uint32_t columns, std::string_view data) {
+/// A level 5 file with one matrix called x: its class (6 double, 1 cell), sizes, the type of its data (9
+/// double, 3 16-bit integers) and the data. Source: MAT-File Format, level 5; from memory.
+std::string level5(std::uint32_t kind, std::uint32_t rows, std::uint32_t columns, std::string_view data,
+                   std::uint32_t dataType = 9, bool bigEndian = false) {
   std::string bytes = "MATLAB 5.0 MAT-file";
   bytes.resize(124, ' ');
-  bytes += std::string("\x00\x01IM", 4);
-  std::string body = words(
-      {6, 8, type, 0, 5, 8, rows, columns, 0x00010001, 'x', 9, static_cast<std::uint32_t>(data.size())});
+  bytes += bigEndian ? std::string("\x01\x00MI", 4) : std::string("\x00\x01IM", 4);
+  const auto length = static_cast<std::uint32_t>(data.size());
+  std::string body = words({6, 8, kind, 0, 5, 8, rows, columns, 1, 1}, bigEndian);
+  body += std::string("x\0\0\0\0\0\0\0", 8) + words({dataType, length}, bigEndian);
   body += data;
-  return bytes + words({14, static_cast<std::uint32_t>(body.size())}) + body;
+  body.resize((body.size() + 7) / 8 * 8, '\0');
+  return bytes + words({14, static_cast<std::uint32_t>(body.size())}, bigEndian) + body;
 }
 
 TEST(BinaryDamage, AFileOf21BytesThatAsksForAGigabyteIsRefused) {
@@ -157,11 +161,16 @@ TEST(BinaryDamage, SizesThatNoFileCanHaveAreRefused) {
     ASSERT_FALSE(refused);
     EXPECT_FALSE(refused.error().what.empty());
   }
-  // The writer of these tests can write a good one.
-  const samples::MemoryFile good(level5(6, 2, 1, words({0, 0x3FF00000, 0, 0x40000000})));
-  const auto rec = core::readBinary(good.path(), FileKind::Mat, rateOf(64));
-  ASSERT_TRUE(rec) << rec.error().text();
-  EXPECT_THAT(rec->columns.at(0).values, testing::ElementsAre(1.0, 2.0));
+  // The writer of these tests can write good ones.
+  const std::string good[] = {level5(6, 2, 1, words({0, 0x3FF00000, 0, 0x40000000})),
+                              level5(6, 2, 1, words({0x3FF00000, 0, 0x40000000, 0}, true), 9, true),
+                              level5(6, 2, 1, std::string("\x01\x00\x02\x00", 4), 3)};
+  for (const std::string& bytes : good) {
+    const samples::MemoryFile file(bytes);
+    const auto rec = core::readBinary(file.path(), FileKind::Mat, rateOf(64));
+    ASSERT_TRUE(rec) << rec.error().text();
+    EXPECT_THAT(rec->columns.at(0).values, testing::ElementsAre(1.0, 2.0));
+  }
 }
 
 TEST(BinaryDamage, NpySizesThatNoFileCanHaveAreRefused) {

@@ -104,6 +104,9 @@ TEST(Wav, ADataChunkCutShortIsReadAsFarAsItGoes) {
   ASSERT_EQ(rec->skipped.size(), 7u);
   EXPECT_EQ(rec->skipped[0].line, 4u);
   EXPECT_EQ(rec->skipped[0].reason, "the data end before it");
+  const auto preview = core::lookAtBinary(file.path(), FileKind::Wav);
+  ASSERT_TRUE(preview);
+  EXPECT_THAT(preview->doubts, ElementsAre("The file announces 10 samples and ends after 3."));
 }
 
 TEST(Wav, ALengthNeverFilledInMeansToTheEnd) {
@@ -343,6 +346,9 @@ TEST(BinaryLayout, TheFirstRowsAreShownAndEveryGuessCanBeChanged) {
   LayoutChoices minutes;
   minutes.timeForm = core::TimeForm::Minutes;
   EXPECT_EQ(samples::read("rows.npy", minutes).time[64 / 2], 30.0);
+  LayoutChoices unit;
+  unit.units[0] = "min";
+  EXPECT_EQ(samples::read("rows.npy", unit).time[64 / 2], 30.0);
 }
 
 TEST(BinaryLayout, AColumnOrAFormThatCannotBeIsAnError) {

@@ -13,6 +13,7 @@
 #include "core/recording/binary/reader_columns.h"
 #include "core/recording/binary/reader_process.h"
 #include "core/recording/binary/reader_protocol.h"
+#include "core/recording/binary/table_layout.h"
 #include "tests/core/recording/binary_samples.h"
 
 namespace {
@@ -186,6 +187,13 @@ TEST(ReaderColumns, SizesAreCountedWithCare) {
   ASSERT_EQ(found.table.columns.size(), 1u);
   EXPECT_EQ(found.table.columns[0].name, "good");
   EXPECT_EQ(found.table.leftOut.size(), 3u);
+}
+
+TEST(ReaderColumns, OnlyATimesNameIsATime) {
+  for (const char* name : {"t", "Time", "run1/time", "TIME [ms]", "t_us", "Time (s)", "Zeit"})
+    EXPECT_TRUE(core::isNameOfTime(name)) << name;
+  for (const char* name : {"t_max", "time/force", "temperature", "timer", "", "tt", "T1"})
+    EXPECT_FALSE(core::isNameOfTime(name)) << name;
 }
 
 TEST(ReaderColumns, TheTimeSaysHowManySamplesThereAre) {
