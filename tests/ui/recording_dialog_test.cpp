@@ -220,6 +220,28 @@ TEST_F(Recorded, ALevelGivenToAStepByHandLeavesItsFormerLevelOver) {
   EXPECT_EQ(text(levels(), 1, FindTable::Step), "no step");
 }
 
+TEST_F(Recorded, ReturnOpensTheListOfACellAndTakesNothing) {
+  read(write("pre.csv", "TP-01,other", 9));
+  channels()->setFocus();
+  channels()->setCurrentIndex(channels()->model()->index(0, ColumnTable::ColumnColumn));
+  QTest::keyClick(channels(), Qt::Key_Return);
+  auto* box = channels()->viewport()->findChild<QComboBox*>("columnChoice");
+  ASSERT_TRUE(box);
+  EXPECT_EQ(box->count(), 3);
+  EXPECT_EQ(box->currentText(), "TP-01");
+  EXPECT_TRUE(dialog->isVisible());
+  EXPECT_EQ(session.history().count(), 0);
+}
+
+TEST_F(Recorded, ReturnInAFieldTakesNothing) {
+  read(write("pre.csv", "TP-01", 9));
+  find<QLineEdit>("recordingCheckName")->setFocus();
+  QTest::keyClick(find<QLineEdit>("recordingCheckName"), Qt::Key_Return);
+  QTest::qWait(100);
+  EXPECT_TRUE(dialog->isVisible());
+  EXPECT_EQ(session.history().count(), 0);
+}
+
 TEST_F(Recorded, AColumnChosenForTheChannelIsRememberedByIt) {
   read(write("other.csv", "strain", 9));
   EXPECT_FALSE(take()->isEnabled());

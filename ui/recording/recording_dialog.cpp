@@ -150,7 +150,6 @@ QLayout* RecordingDialog::bottomRow() {
   m_cancelReading = button("cancelReading", tr("&Stop reading"));
   connect(m_cancelReading, &QPushButton::clicked, &m_job, &RecordingJob::cancel);
   m_take = button("takeReadings", tr("&Take readings"));
-  m_take->setDefault(true);
   auto* close = button("closeRecording", tr("Cancel"));
   connect(m_take, &QPushButton::clicked, this, &RecordingDialog::accept);
   connect(close, &QPushButton::clicked, this, &RecordingDialog::reject);
@@ -270,8 +269,8 @@ QString RecordingDialog::summary() const {
   if (withColumn == 0)
     sentences << tr("No column is named like a channel: choose a channel's column in the table.");
   else
-    sentences << tr("Of %1 channels with a column %2 are ticked.").arg(withColumn).arg(ticked);
-  if (toDecide > 0) sentences << tr("The others are for you to decide: choose the row.");
+    sentences << tr("Channels with a column: %1, ticked: %2.").arg(withColumn).arg(ticked);
+  if (toDecide > 0) sentences << tr("Where a channel is not ticked, its row says why.");
   return sentences.join(" ");
 }
 
