@@ -142,12 +142,16 @@ std::vector<std::string> remarksOf(const core::ChannelFind& find, core::RunChoic
   std::vector<std::string> remarks;
   for (const core::MatchRemark& remark : run.remarks)
     remarks.push_back(core::remarkText(remark, setup, *find.levels));
+  std::vector<std::string> poor;
   for (std::size_t step = 0; step < run.levelOfStep.size(); ++step) {
     if (!run.levelOfStep[step]) continue;
     const core::Level& level = (*find.levels)[*run.levelOfStep[step]];
-    if (level.quality == core::LevelQuality::Poor)
+    if (level.quality != core::LevelQuality::Poor) continue;
+    poor.push_back(std::to_string(step + 1));
+    if (poor.size() == 1)
       remarks.push_back("The level of " + core::stepName(setup, step) + " is poor: " + level.reason + ".");
   }
+  if (poor.size() > 1) remarks.push_back("Levels are poor in steps " + listed(poor) + ".");
   return remarks;
 }
 

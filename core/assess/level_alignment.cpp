@@ -11,21 +11,7 @@ namespace {
 
 constexpr double never = std::numeric_limits<double>::infinity();
 
-// What happened seldom costs much. From judgement, and tried on many thousand random plans with one fault
-// each (the tests): only their order matters, and that a wrong level (4.5) is cheaper than a missing step and
-// an extra level (8), while two of them are dearer.
-constexpr double wrongLevel = 4.5;
-constexpr double missingFirst = 4, missingNext = 1.5;
-constexpr double extraFirst = 4, extraShort = 2.5, extraNext = 1.5;
-constexpr double outside = 2.5;  // a level before, between or after the runs
-constexpr double cutOff = 2.3, cutOffEach = 0.25;
-constexpr double furtherRun = 3;
-constexpr double back = 3, backEach = 0.3;
-constexpr double swap = 3;
-constexpr double sharedLong = 0.3, sharedUsual = 1.4;
-constexpr double reversed = 2;
-constexpr std::size_t farthestSwap = 12;
-constexpr double fits = 2;  // a level that costs less has the value of its step
+using namespace match_cost;
 
 double cut(std::size_t count) { return count == 0 ? 0 : cutOff + cutOffEach * static_cast<double>(count); }
 

@@ -16,6 +16,24 @@
 
 namespace core {
 
+/// What happened seldom costs much, in units of about one nat. From judgement, and tried on many thousand
+/// random plans with one fault each (the tests): only their order matters, and that a wrong level is cheaper
+/// than a missing step and an extra level together, while two wrong ones are dearer.
+namespace match_cost {
+constexpr double wrongLevel = 4.5;  ///< the most that a level's deviation costs
+constexpr double missingFirst = 4, missingNext = 1.5;
+constexpr double extraFirst = 4, extraShort = 2.5, extraNext = 1.5;  ///< short: under 0.3 of the usual
+constexpr double outside = 2.5;                    ///< a level before, between or after runs
+constexpr double cutOff = 2.3, cutOffEach = 0.25;  ///< steps before the begin or after the end of a recording
+constexpr double furtherRun = 3;
+constexpr double back = 3, backEach = 0.3;  ///< a step done again, and for each step further back
+constexpr double swap = 3;
+constexpr double sharedLong = 0.3, sharedUsual = 1.4;  ///< long: over 1.6 of what a hold usually gives
+constexpr double reversed = 2;
+constexpr std::size_t farthestSwap = 12;
+constexpr double fits = 2;  ///< a level that costs less has the value of its step
+}  // namespace match_cost
+
 /// level = zero + drift (time - middle of the recording) + gain * expected.
 struct MatchLine {
   double gain = 1;

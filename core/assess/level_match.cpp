@@ -186,7 +186,7 @@ FoundRun foundRun(const AlignmentTask& task, const std::vector<MatchLine>& lines
   for (std::size_t k = 1; k < readings.size(); ++k)
     run.others.push_back(runMatch(task, readings[k], window, levelIndex));
   RunReading planned = readings.front();
-  planned.visits = inPlannedOrder(planned.visits);
+  planned.visits = inPlannedOrder(task, planned.visits);
   if (planned.visits != readings.front().visits) {
     RunMatch match = runMatch(task, std::move(planned), window, levelIndex);
     const auto isSame = [&](const RunMatch& other) { return other.levelOfStep == match.levelOfStep; };

@@ -17,7 +17,7 @@ constexpr double marginOfCut = 4.5;
 /// Where a single change tells the gain and steps have no level, any step may be the one that was done.
 constexpr double marginOfOneChange = 6;
 // As in the alignment: two steps exchanged cost 3; further steps out of order are likely to go with them.
-constexpr double reorderFirst = 3, reorderNext = 1.2;
+constexpr double reorderFirst = match_cost::swap, reorderNext = 1.2;
 
 constexpr double never = std::numeric_limits<double>::infinity();
 
@@ -83,11 +83,28 @@ std::optional<RunReading> reordered(const AlignmentTask& task, const MatchLine& 
   return reading;
 }
 
+/// Where steps were done again it often cannot be told with which the second time began: 0, 5, 0, 5, 0 is 0,
+/// 5 twice and then 0, or first 0 and then 5, 0 twice. Taken is the earliest begin, and so the last levels.
+void restartEarly(const AlignmentTask& task, std::vector<Visit>& visits) {
+  for (std::size_t k = 1; k < visits.size(); ++k) {
+    if (visits[k].step > visits[k - 1].step || visits[k].level == visits[k - 1].level) continue;
+    for (std::size_t i = k; i > 0; --i) {
+      const std::size_t again = visits[i].step;
+      Visit& before = visits[i - 1];
+      if (again == 0 || before.isSwapped || visits[i].isSwapped || before.step < again ||
+          !task.isSame(before.step, again - 1))
+        break;
+      before.step = again - 1;
+    }
+  }
+}
+
 void addAligned(const AlignmentTask& task, const MatchLine& line, const AlignmentLimits& limits,
                 std::vector<RunReading>& readings) {
   Alignment alignment = align(task, {&line, 1}, limits);
-  if (alignment.runs.size() == 1 && std::isfinite(alignment.cost))
-    readings.push_back({line, std::move(alignment.runs.front().visits), alignment.cost});
+  if (alignment.runs.size() != 1 || !std::isfinite(alignment.cost)) return;
+  restartEarly(task, alignment.runs.front().visits);
+  readings.push_back({line, std::move(alignment.runs.front().visits), alignment.cost});
 }
 
 /// Whether `b` gives some step a level that has none in `a`, or one of another value. Saying less is no
@@ -196,14 +213,23 @@ std::vector<std::optional<std::size_t>> levelOfStep(const AlignmentTask& task,
   return levels;
 }
 
-std::vector<Visit> inPlannedOrder(std::vector<Visit> visits) {
+std::vector<Visit> inPlannedOrder(const AlignmentTask& task, std::vector<Visit> visits) {
   std::vector<std::size_t> steps;
   for (const Visit& visit : visits)
     if (visit.isSwapped) steps.push_back(visit.step);
+  // With one visit a step the planned order is that of the plan, whichever steps count as moved.
+  const auto levels = levelOfStep(task, visits);
+  const bool isWhole =
+      !steps.empty() && visits.size() == task.steps() &&
+      std::all_of(levels.begin(), levels.end(), [](const auto& level) { return level.has_value(); });
   std::sort(steps.begin(), steps.end());
   std::size_t next = 0;
-  for (Visit& visit : visits)
-    if (visit.isSwapped) visit = {steps[next++], visit.level, false};
+  for (std::size_t k = 0; k < visits.size(); ++k) {
+    if (isWhole)
+      visits[k] = {k, visits[k].level, false};
+    else if (visits[k].isSwapped)
+      visits[k] = {steps[next++], visits[k].level, false};
+  }
   return visits;
 }
 

@@ -22,7 +22,7 @@ std::vector<RunReading> runReadings(const AlignmentTask& task, std::span<const M
 
 /// Visits with the steps that are out of order put into the planned order: as if resistors had been exchanged
 /// and not steps.
-std::vector<Visit> inPlannedOrder(std::vector<Visit> visits);
+std::vector<Visit> inPlannedOrder(const AlignmentTask& task, std::vector<Visit> visits);
 
 /// The level of each step: that of its last visit.
 std::vector<std::optional<std::size_t>> levelOfStep(const AlignmentTask& task, std::span<const Visit> visits);
