@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#ifdef __SSE2__
+#include <emmintrin.h>
+#endif
+
 #include <array>
 #include <bit>
 #include <cstddef>
@@ -29,6 +33,14 @@ inline constexpr std::array<double, 23> powerOfTen = {1e0,  1e1,  1e2,  1e3,  1e
 inline constexpr std::array<std::uint64_t, 9> wholePowerOfTen = {1,      10,      100,      1000,     10000,
                                                                  100000, 1000000, 10000000, 100000000};
 
+/// The number that eight bytes of 0 to 9 are, the first one in the lowest byte: pairs of digits, then pairs
+/// of pairs, then of those.
+inline std::uint64_t joined(std::uint64_t eight) {
+  eight = (eight * 10 + (eight >> 8)) & 0x00FF00FF00FF00FF;
+  eight = (eight * 100 + (eight >> 16)) & 0x0000FFFF0000FFFF;
+  return (eight * 10000 + (eight >> 32)) & 0x00000000FFFFFFFF;
+}
+
 /// Appends up to eight digits at `p` to `number` without a loop and returns how many there were. Eight bytes
 /// must be readable.
 inline std::size_t takeEight(const char* p, std::uint64_t& number) {
@@ -41,11 +53,7 @@ inline std::size_t takeEight(const char* p, std::uint64_t& number) {
   const auto count = static_cast<std::size_t>(others == 0 ? 8 : std::countr_zero(others) / 8);
   if (count == 0) return 0;
   eight <<= 64 - 8 * count;  // the missing digits in front become zeros
-  // Pairs of digits, then pairs of pairs, then of those.
-  eight = (eight * 10 + (eight >> 8)) & 0x00FF00FF00FF00FF;
-  eight = (eight * 100 + (eight >> 16)) & 0x0000FFFF0000FFFF;
-  eight = (eight * 10000 + (eight >> 32)) & 0x00000000FFFFFFFF;
-  number = number * wholePowerOfTen[count] + eight;
+  number = number * wholePowerOfTen[count] + joined(eight);
   return count;
 }
 
@@ -97,6 +105,45 @@ inline const char* scanNumber(const char* begin, char decimal, double& value) {
                                    : exact * digits::powerOfTen[static_cast<std::size_t>(exponent)];
   value = negative ? -size : size;
   return p;
+}
+
+/// As scanNumber, for the usual case alone: digits, at most eight on each side of the mark, no exponent.
+/// Where the cell ends is known from one look at the mark and the end, so that the next cell can be begun
+/// before this one is worked out. Returns `begin` for all else.
+inline const char* scanShortNumber(const char* begin, char decimal, char separator, double& value) {
+#ifdef __SSE2__
+  const bool negative = *begin == '-';
+  const char* const first = begin + negative;
+  const __m128i text = _mm_loadu_si128(reinterpret_cast<const __m128i*>(first));
+  const auto where = [&](char c) {
+    return static_cast<unsigned>(_mm_movemask_epi8(_mm_cmpeq_epi8(text, _mm_set1_epi8(c))));
+  };
+  const unsigned ends = where(separator) | where('\n') | where('\r');
+  const unsigned marks = where(decimal);
+  const auto length = static_cast<unsigned>(std::countr_zero(ends | 0x10000U));
+  const auto mark = static_cast<unsigned>(std::countr_zero(marks | 0x10000U));
+  if (length > 16 || mark == 0 || mark > 8 || mark + 1 >= length || length - mark > 9) return begin;
+  const auto load = [](const char* at, unsigned count) {
+    std::uint64_t eight;
+    std::memcpy(&eight, at, sizeof eight);
+    return (eight ^ 0x3030303030303030) << (64 - 8 * count);
+  };
+  const unsigned places = length - mark - 1;
+  std::uint64_t whole = load(first, mark), fraction = load(first + mark + 1, places);
+  const auto others = [](std::uint64_t eight) {
+    return (eight | (eight + 0x7676767676767676)) & 0x8080808080808080;
+  };
+  if ((others(whole) | others(fraction)) != 0) return begin;
+  const std::uint64_t number =
+      digits::joined(whole) * digits::wholePowerOfTen[places] + digits::joined(fraction);
+  if (number > (std::uint64_t{1} << 53)) return begin;
+  const double size = static_cast<double>(number) / digits::powerOfTen[places];
+  value = negative ? -size : size;
+  return first + length;
+#else
+  const char* const behind = scanNumber(begin, decimal, value);
+  return *behind == separator || *behind == '\n' || *behind == '\r' ? behind : begin;
+#endif
 }
 
 }  // namespace core

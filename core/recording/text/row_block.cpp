@@ -28,6 +28,7 @@ class RowReader {
     m_widest = plan.uses.size();
     // Between commas a decimal comma stands in quotes.
     if (plan.decimal == plan.separator) m_bareDecimal = '\0';
+    findColumns();
   }
 
   void readAll() {
@@ -57,6 +58,8 @@ class RowReader {
   }
 
   const char* readLine(const char* line);
+  const char* readPlainRow(const char* p);
+  void findColumns();
   const char* readCells(const char* p, std::size_t& count);
   const char* scanCell(const char* p, double& value) const;
   const char* readValue(const char* p);
@@ -72,7 +75,8 @@ class RowReader {
   RowBlock& m_block;
   const char* const m_begin;
   std::size_t m_widest;
-  char m_bareDecimal;  ///< of cells without quotes
+  char m_bareDecimal;              ///< of cells without quotes
+  std::vector<double*> m_columns;  ///< of plain rows; empty where there can be none
   // Of the row being read:
   std::size_t m_slot = 0;
   std::size_t m_missingBefore = 0;
@@ -83,13 +87,18 @@ class RowReader {
 };
 
 const char* RowReader::readLine(const char* line) {
-  const char* p = line;
+  if (m_block.rows == m_block.time_s.size()) {
+    m_block.makeRoom();
+    findColumns();
+  }
+  const char* p = m_columns.empty() ? nullptr : readPlainRow(line);
+  if (p) return p + (p[0] == '\r' && p[1] == '\n' ? 2 : 1);
+  p = line;
   while (isBlank(*p)) ++p;
   if (isLineEnd(*p)) {
     m_block.otherLines.push_back(m_block.rows);
     ++m_block.lines;
   } else {
-    if (m_block.rows == m_block.time_s.size()) m_block.makeRoom();
     m_slot = 0;
     m_missingBefore = m_block.missing.size();
     std::size_t count = 0;
@@ -97,6 +106,35 @@ const char* RowReader::readLine(const char* line) {
     endRow(line, p, count);
   }
   return p + (p[0] == '\r' && p[1] == '\n' ? 2 : 1);
+}
+
+/// Reads a line that is a plain row: short numbers in every column, nothing else. Returns its end, or null
+/// for any other line, of which nothing is told then.
+const char* RowReader::readPlainRow(const char* p) {
+  const std::size_t row = m_block.rows, last = m_columns.size() - 1;
+  for (std::size_t k = 0; k <= last; ++k) {
+    const char* const behind = scanShortNumber(p, m_plan.decimal, m_plan.separator, m_columns[k][row]);
+    if (behind == p || (*behind == m_plan.separator) != (k < last)) return nullptr;
+    p = behind + 1;
+  }
+  if (m_plan.hasTimeColumn && m_plan.form != TimeForm::Seconds)
+    m_block.time_s[row] = inSeconds(m_block.time_s[row], m_plan.form);
+  ++m_block.rows;
+  ++m_block.lines;
+  return p - 1;
+}
+
+/// Whether most rows may be plain ones, and then where their columns are.
+void RowReader::findColumns() {
+  m_columns.clear();
+  const bool mayBePlain = !isStamped(m_plan) && m_plan.separator != ' ' &&
+                          m_plan.separator != m_plan.decimal && m_plan.uses.size() < 1000 &&
+                          std::none_of(m_plan.uses.begin(), m_plan.uses.end(),
+                                       [](ColumnUse use) { return use == ColumnUse::LeftOut; });
+  if (!mayBePlain) return;
+  std::size_t slot = 0;
+  for (const ColumnUse use : m_plan.uses)
+    m_columns.push_back(use == ColumnUse::Time ? m_block.time_s.data() : m_block.columns[slot++].data());
 }
 
 /// Reads the cells of a line and counts them; of those beyond the widest row only whether they hold anything.

@@ -14,11 +14,14 @@ namespace {
 constexpr std::size_t greatestHeading = 5;  ///< lines that may hold names and units
 
 std::string_view withoutCommentSign(std::string_view line, char separator) {
-  line = trimmed(line);
+  // A tab at the beginning may be the end of an empty cell.
+  const std::string_view blanks = separator == '\t' ? " " : " \t";
+  const auto trim = [&] { line.remove_prefix(std::min(line.find_first_not_of(blanks), line.size())); };
+  trim();
   for (const std::string_view sign : {"#", "%", "//", "!", "'", ";"}) {
     if (sign.front() == separator || !line.starts_with(sign)) continue;
     while (line.starts_with(sign)) line.remove_prefix(sign.size());
-    return separator == '\t' ? line : trimmed(line);
+    trim();
   }
   return line;
 }
