@@ -61,9 +61,10 @@ std::uint64_t chunksNeeded(hid_t dataset, hid_t made) {
 }
 
 bool isWritten(hid_t dataset, hid_t made) {
+  const Hdf5Handle space(H5Dget_space(dataset), H5Sclose);
+  if (H5Sget_simple_extent_npoints(*space) == 0) return true;
   if (H5Pget_layout(made) != H5D_CHUNKED) return H5Dget_storage_size(dataset) > 0;
   hsize_t chunks = 0;
-  const Hdf5Handle space(H5Dget_space(dataset), H5Sclose);
   return H5Dget_num_chunks(dataset, *space, &chunks) >= 0 && chunks == chunksNeeded(dataset, made);
 }
 
@@ -271,6 +272,7 @@ class Hdf5Source : public VariableSource {
   static std::vector<std::uint64_t> sizesOf(hid_t dataset) {
     const Hdf5Handle space(H5Dget_space(dataset), H5Sclose);
     const int rank = space ? H5Sget_simple_extent_ndims(*space) : -1;
+    if (space && H5Sget_simple_extent_type(*space) == H5S_NULL) return {0};
     if (rank <= 0) return {};
     std::vector<hsize_t> sizes(static_cast<std::size_t>(rank));
     H5Sget_simple_extent_dims(*space, sizes.data(), nullptr);
