@@ -13,9 +13,9 @@
 #include "core/document/json_reader.h"
 #include "core/document/json_writer.h"
 #include "core/evaluate/comparison.h"
-#include "core/levels/levels.h"
+#include "core/intake/intake.h"
 #include "core/plan/settling.h"
-#include "core/recording/text/delimited_text.h"
+#include "core/recording/reader.h"
 #include "core/wiring/wiring_rules.h"
 
 namespace core {
@@ -191,24 +191,25 @@ TEST(Examples, TheWronglyWiredChannelDoesNotPassForAgreeingWithItself) {
 
 TEST(Examples, ReadingsOfTheDemoAreTheLevelsOfItsRecordings) {
   const Document document = opened("demo.bridgecal");
-  for (const auto& channel : document.channels) {
-    ASSERT_EQ(channel->checks.size(), 2u) << channel->name;
-    for (const Check& check : channel->checks) {
-      ASSERT_TRUE(check.recording && check.closedWith) << channel->name;
-      const auto recording = readDelimitedFile(folder / check.recording->path);
+  for (std::size_t k = 0; k < document.channels.size(); ++k) {
+    const Channel& channel = *document.channels[k];
+    ASSERT_EQ(channel.checks.size(), 2u) << channel.name;
+    for (const Check& check : channel.checks) {
+      ASSERT_TRUE(check.recording && check.closedWith) << channel.name;
+      const auto recording = readRecording(folder / check.recording->path);
       ASSERT_TRUE(recording) << recording.error().text();
       EXPECT_EQ(check.recording->size_bytes, std::filesystem::file_size(folder / check.recording->path));
-      for (const Column& column : recording->columns) {
-        if (column.name != check.recording->column) continue;
-        const auto levels = findLevels(recording->time, column.values, {});
-        ASSERT_TRUE(levels) << levels.error().text();
-        ASSERT_EQ(levels->size(), check.readings.size()) << channel->name;
+      for (const ColumnUse& use : columnUses(document, *recording)) {
+        if (use.channel != k) continue;
+        const ChannelFind find = findInColumn(document, *recording, use);
+        ASSERT_TRUE(find.levels && find.match) << channel.name;
+        ASSERT_EQ(find.match->runs.size(), 1u) << channel.name;
+        EXPECT_FALSE(find.match->runs[0].isAmbiguous()) << channel.name;
+        EXPECT_EQ(recording->columns[use.column].name, check.recording->column);
         // Equal to the last bit: a saved double is the same double when read.
-        for (std::size_t k = 0; k < levels->size(); ++k) {
-          EXPECT_EQ(check.readings[k]->mean.base(), (*levels)[k].mean)
-              << "where level finding was changed on purpose, examples/make_examples.py makes the demo anew";
-          EXPECT_EQ(check.readings[k]->begin->base(), (*levels)[k].begin_s);
-        }
+        EXPECT_EQ(check.readings, readingsOf(find.match->runs[0].best, *find.levels))
+            << channel.name
+            << ": where level finding was changed on purpose, examples/make_examples.py makes the demo anew";
       }
     }
   }
