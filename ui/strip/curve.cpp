@@ -3,15 +3,15 @@
 
 #include <QList>
 #include <QPainter>
-#include <QPolygonF>
 #include <algorithm>
 #include <cmath>
 
 namespace ui {
 namespace {
 
-constexpr std::size_t samplesOfAStroke = 3;  ///< fewer to a pixel are drawn one by one
-constexpr double dotRoom_px = 7;             ///< samples farther apart are marked
+constexpr std::size_t samplesOfAStroke = 1;  ///< fewer to a pixel are drawn one by one
+constexpr int smoothRoom_px = 3;  ///< lines between samples nearer than this are not smoothed: too many
+constexpr double dotRoom_px = 7;  ///< samples farther apart are marked
 
 double yOf(double value, const CurveFrame& frame, int height) {
   const double share = (frame.high - value) / (frame.high - frame.low);
@@ -42,25 +42,27 @@ void drawSamples(QPainter& painter, const CurveParts& parts, const core::TimeAxi
   const double perSecond = size.width() / (frame.end_s - frame.begin_s);
   const auto samples = std::max<std::size_t>(1, parts.samples.size());
   const bool dots = size.width() / static_cast<double>(samples) > dotRoom_px * pixelRatio;
-  painter.setRenderHint(QPainter::Antialiasing);
-  QPolygonF line;
-  const auto draw = [&] {
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(colour, 1.4 * pixelRatio));
-    line.size() == 1 ? painter.drawPoint(line.first()) : painter.drawPolyline(line);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(colour);
-    for (const QPointF& point : std::as_const(line))
-      if (dots) painter.drawEllipse(point, 2 * pixelRatio, 2 * pixelRatio);
-    line.clear();
-  };
+  const bool smooth = static_cast<double>(samples) * smoothRoom_px <= size.width();
+  painter.setRenderHint(QPainter::Antialiasing, smooth);
+  painter.setPen(QPen(colour, smooth ? 1.4 * pixelRatio : 1, Qt::SolidLine, Qt::FlatCap));
+  // Single lines, since one path that crosses itself thousands of times takes seconds to fill.
+  QList<QLineF> lines;
+  QList<QPointF> points;
+  bool isAfterGap = true;
   for (std::size_t k = parts.samples.begin; k < parts.samples.end; ++k) {
-    if (!std::isnan(values[k]))
-      line.append({(time[k] - frame.begin_s) * perSecond, yOf(values[k], frame, size.height())});
-    else if (!line.isEmpty())
-      draw();
+    if (std::isnan(values[k])) {
+      isAfterGap = true;
+      continue;
+    }
+    points.append({(time[k] - frame.begin_s) * perSecond, yOf(values[k], frame, size.height())});
+    if (!isAfterGap) lines.append(QLineF(points[points.size() - 2], points.last()));
+    isAfterGap = false;
   }
-  if (!line.isEmpty()) draw();
+  painter.drawLines(lines);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(colour);
+  for (const QPointF& point : std::as_const(points))
+    if (dots) painter.drawEllipse(point, 2 * pixelRatio, 2 * pixelRatio);
 }
 
 }  // namespace
@@ -85,18 +87,23 @@ CurveParts curveParts(const core::Envelope& envelope, std::span<const double> va
   }
   parts.extremes.reserve(columns);
   for (std::size_t k = 0; k < columns; ++k) {
-    // With the sample before, so that strokes of neighbouring columns meet.
+    // With the sample before, so that strokes of neighbouring columns meet. A single column that no sample
+    // falls into is of rounding and drawn across; more of them are a pause of the recording.
+    const auto isEmpty = [&](std::size_t column) { return edges[column] == edges[column + 1]; };
+    const bool isPause = isEmpty(k) && (k == 0 || isEmpty(k - 1) || k + 1 == columns || isEmpty(k + 1));
     const std::size_t first = edges[k] > parts.samples.begin ? edges[k] - 1 : edges[k];
-    const bool isEmpty = edges[k] == edges[k + 1];
-    parts.extremes.push_back(isEmpty ? core::Extremes{} : envelope.of(values, first, edges[k + 1]));
+    const std::size_t last = isEmpty(k) ? std::min(edges[k] + 1, parts.samples.end) : edges[k + 1];
+    parts.extremes.push_back(isPause ? core::Extremes{} : envelope.of(values, first, last));
     parts.range = core::joined(parts.range, parts.extremes.back());
   }
   return parts;
 }
 
-QImage curveImage(const CurveParts& parts, const core::TimeAxis& time, std::span<const double> values,
-                  const CurveFrame& frame, QSize size, double pixelRatio, const QColor& colour) {
-  QImage image(size, QImage::Format_ARGB32_Premultiplied);
+void drawCurve(QImage& image, const CurveParts& parts, const core::TimeAxis& time,
+               std::span<const double> values, const CurveFrame& frame, QSize size, double pixelRatio,
+               const QColor& colour) {
+  if (image.size() != size) image = QImage(size, QImage::Format_ARGB32_Premultiplied);
+  image.setDevicePixelRatio(1);
   image.fill(Qt::transparent);
   QPainter painter(&image);
   if (parts.extremes.empty())
@@ -105,7 +112,6 @@ QImage curveImage(const CurveParts& parts, const core::TimeAxis& time, std::span
     drawStrokes(painter, parts, frame, size, pixelRatio, colour);
   painter.end();
   image.setDevicePixelRatio(pixelRatio);
-  return image;
 }
 
 }  // namespace ui

@@ -34,9 +34,11 @@ struct CurveFrame {
   double low = 0, high = 1;
 };
 
-/// The curve on a clear background of `size` device pixels: a stroke for each column of pixels, or lines from
-/// sample to sample where they lie apart. Missing numbers are gaps.
-QImage curveImage(const CurveParts& parts, const core::TimeAxis& time, std::span<const double> values,
-                  const CurveFrame& frame, QSize size, double pixelRatio, const QColor& colour);
+/// Draws the curve on a clear background into `image`, which gets `size` device pixels and keeps its memory
+/// when it has them: a stroke for each column of pixels, or lines from sample to sample where they lie apart.
+/// Missing numbers are gaps.
+void drawCurve(QImage& image, const CurveParts& parts, const core::TimeAxis& time,
+               std::span<const double> values, const CurveFrame& frame, QSize size, double pixelRatio,
+               const QColor& colour);
 
 }  // namespace ui

@@ -77,7 +77,7 @@ const StripChart::Picture& StripChart::pictureOf(std::size_t slot, const StripLa
   picture.size = size;
   picture.colour = colour.rgba();
   picture.isScaledToView = m_scaledToView;
-  picture.image = curveImage(parts, time(), values(lane), picture.frame, size, ratio, colour);
+  drawCurve(picture.image, parts, time(), values(lane), picture.frame, size, ratio, colour);
   return picture;
 }
 
