@@ -36,17 +36,18 @@ void takeSpikesOut(const double* values, double* rough, double* calm, std::size_
 }
 
 /// What a sample of noise does not differ from its median by: six times the standard deviation of such
-/// differences, from some of values[halo] to values[halo + count - 1].
+/// differences, from some of values[halo] to values[halo + count - 1]. A tenth of them may be spikes, while
+/// the crests of pick-up must be none.
 double leastSpike(const double* values, std::size_t count, std::vector<double>& differences) {
   constexpr std::size_t looks = 128;
-  constexpr double middle = 0.67448975;  // half of |N(0, 1)| lies below
+  constexpr double most = 1.6448536;  // nine tenths of |N(0, 1)| lie below
   const std::size_t stride = std::max<std::size_t>(1, count / looks);
   differences.clear();
   for (std::size_t i = halo; i < count + halo; i += stride) {
     const auto rough = [&](std::size_t k) { return median(values[k - 1], values[k], values[k + 1]); };
     differences.push_back(std::abs(values[i] - median(rough(i - 2), rough(i), rough(i + 2))));
   }
-  return 6 / middle * quantile(differences, 0.5);
+  return 6 / most * quantile(differences, 0.9);
 }
 
 /// Four sums side by side, which the processor adds at once.

@@ -9,7 +9,7 @@
 namespace core {
 namespace {
 
-constexpr std::size_t looks = 4096;           ///< contrasts that a scale is judged by
+constexpr std::size_t looks = 2048;           ///< contrasts that a scale is judged by
 constexpr double fewestWindows = 20;          ///< one after the other in a recording, else no scatter is told
 constexpr double lowerQuartile = 0.31863936;  ///< a quarter of |N(0, 1)| lies below
 constexpr double middle = 0.67448975;         ///< half of it

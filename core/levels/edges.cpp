@@ -5,19 +5,39 @@
 #include <cmath>
 #include <queue>
 
+#include "core/levels/statistics.h"
+
 namespace core {
 namespace {
 
 constexpr double supposed = 4.5;  ///< standard deviations from which on an edge is looked at
-constexpr double sure = 6;        ///< and kept: 1e-9 by chance, and a level is no better known than this
+constexpr double sure = 7;        ///< and kept: never by chance, and a level is no better known than this
 
-/// Where |contrast| is the largest within half a window on either side, and beyond `threshold`.
-std::vector<std::size_t> peaksOf(const Cells& cells, const Scale& scale, double threshold) {
-  const std::size_t stride = std::max<std::size_t>(1, scale.window / 8);
-  const std::size_t count = (cells.size() - 2 * scale.window) / stride + 1;
-  std::vector<double> sizes(count);
-  for (std::size_t k = 0; k < count; ++k)
-    sizes[k] = std::abs(contrastAt(cells, scale.window + k * stride, scale.window) - scale.drift);
+/// Sets `sizes` to |contrast| without drift at every `stride`th place, from the first that there is.
+void takeSizes(const Cells& cells, const Scale& scale, std::size_t stride, std::vector<double>& sizes) {
+  const std::size_t window = scale.window;
+  sizes.resize((cells.size() - 2 * window) / stride + 1);
+  const double* before = cells.sums.data();
+  const double* at = before + window;
+  const double* after = at + window;
+  const double share = 1 / static_cast<double>(window);
+  const double drift = scale.drift;
+  if (stride == 1) {  // most of the work: a loop of its own, for vector instructions
+    for (std::size_t k = 0; k < sizes.size(); ++k)
+      sizes[k] = std::abs((after[k] - 2 * at[k] + before[k]) * share - drift);
+    return;
+  }
+  for (std::size_t k = 0, i = 0; k < sizes.size(); ++k, i += stride)
+    sizes[k] = std::abs((after[i] - 2 * at[i] + before[i]) * share - drift);
+}
+
+/// Where |contrast| is the largest within half a window on either side, and beyond `threshold`. `sizes` is
+/// room to work in.
+std::vector<std::size_t> peaksOf(const Cells& cells, const Scale& scale, double threshold,
+                                 std::vector<double>& sizes) {
+  const std::size_t stride = std::max<std::size_t>(1, scale.window / 6);
+  takeSizes(cells, scale, stride, sizes);
+  const std::size_t count = sizes.size();
   const std::size_t reach = std::max<std::size_t>(1, scale.window / 2 / stride);
   std::vector<std::size_t> peaks;
   for (std::size_t k = 0; k < count; ++k) {
@@ -34,7 +54,7 @@ std::vector<std::size_t> peaksOf(const Cells& cells, const Scale& scale, double 
 
 /// `peak` moved to the largest contrast within a stride.
 std::size_t refined(const Cells& cells, const Scale& scale, std::size_t peak) {
-  const std::size_t stride = scale.window / 8;
+  const std::size_t stride = scale.window / 6;
   std::size_t best = peak;
   double largest = 0;
   const std::size_t first = std::max(scale.window, peak - std::min(peak, stride));
@@ -52,11 +72,13 @@ std::size_t refined(const Cells& cells, const Scale& scale, std::size_t peak) {
 std::vector<std::size_t> candidatesOf(const Cells& cells, const std::vector<Scale>& scales, double leastStep,
                                       const LocalNoise& local, const std::stop_token& stop) {
   std::vector<std::size_t> candidates;
+  std::vector<double> sizes;
   for (const Scale& scale : scales) {
     if (stop.stop_requested()) return {};
     std::vector<std::size_t> added;
     const std::size_t near = scale.window * 6 / 10;
-    for (const std::size_t rough : peaksOf(cells, scale, std::max(supposed * scale.noise, 0.7 * leastStep))) {
+    for (const std::size_t rough :
+         peaksOf(cells, scale, std::max(supposed * scale.noise, 0.7 * leastStep), sizes)) {
       const std::size_t peak = refined(cells, scale, rough);
       if (std::abs(contrastAt(cells, peak, scale.window) - scale.drift) < supposed * local.of(scale, peak))
         continue;
@@ -75,8 +97,8 @@ std::vector<std::size_t> candidatesOf(const Cells& cells, const std::vector<Scal
 class Sieve {
  public:
   Sieve(const Cells& cells, const std::vector<Scale>& scales, const LocalNoise& local, double leastStep,
-        const std::vector<std::size_t>& candidates)
-      : m_cells(cells), m_scales(scales), m_local(local), m_leastStep(leastStep) {
+        double usualStep, const std::vector<std::size_t>& candidates)
+      : m_cells(cells), m_scales(scales), m_local(local), m_leastStep(leastStep), m_usualStep(usualStep) {
     m_nodes.push_back({{0, 0, 0}, 0, 1, 0});
     for (const std::size_t cell : candidates)
       m_nodes.push_back({{cell, 0, 0}, m_nodes.size() - 1, m_nodes.size() + 1, 0});
@@ -131,7 +153,9 @@ class Sieve {
     const double jump = contrastAt(m_cells, edge.cell, window) - scale.drift * share;
     if (std::abs(jump) < m_leastStep) return;
     const double noise = m_local.of(scale, edge.cell) / std::sqrt(share);
-    const double prominence = noise > 0 ? std::abs(jump) / noise : 1e300;
+    // Noise need not be the same all the time: an edge that is small beside the others must be all the surer.
+    const double demand = 1 + 0.02 * m_usualStep / std::abs(jump);
+    const double prominence = noise > 0 ? std::abs(jump) / noise / demand : 1e300;
     if (prominence <= edge.prominence) return;
     edge.prominence = prominence;
     edge.jump = jump;
@@ -150,9 +174,35 @@ class Sieve {
   const std::vector<Scale>& m_scales;
   const LocalNoise& m_local;
   double m_leastStep;
+  double m_usualStep;
   std::vector<Node> m_nodes;
   std::priority_queue<Entry> m_queue;
 };
+
+/// Where small edges swarm between few that are many times as large, they are noise that jumps, or a
+/// drift through the steps of a converter: the least that is none of them. 0 otherwise.
+double leastBesideSwarm(const std::vector<Edge>& edges) {
+  constexpr std::size_t swarm = 20;
+  std::vector<double> sizes;
+  for (const Edge& edge : edges) sizes.push_back(std::abs(edge.jump));
+  std::sort(sizes.begin(), sizes.end());
+  double least = 0;
+  double widest = 4;
+  for (std::size_t k = std::max(swarm, sizes.size() * 4 / 5); k < sizes.size(); ++k) {
+    const double ratio = sizes[k] / sizes[k - 1];
+    if (ratio <= widest || sizes[k] < 3 * sizes[sizes.size() / 2]) continue;
+    widest = ratio;
+    least = std::sqrt(sizes[k] * sizes[k - 1]);
+  }
+  return least;
+}
+
+double usualStepOf(const std::vector<Edge>& edges, double leastStep) {
+  std::vector<double> sizes;
+  for (const Edge& edge : edges)
+    if (std::abs(edge.jump) >= leastStep) sizes.push_back(std::abs(edge.jump));
+  return sizes.empty() ? 0 : quantile(sizes, 0.5);
+}
 
 }  // namespace
 
@@ -160,7 +210,12 @@ std::vector<Edge> edgesOf(const Cells& cells, const std::vector<Scale>& scales, 
                           const std::stop_token& stop) {
   if (scales.empty()) return {};
   const LocalNoise local(cells, scales);
-  return Sieve(cells, scales, local, leastStep, candidatesOf(cells, scales, leastStep, local, stop)).kept();
+  std::vector<Edge> edges =
+      Sieve(cells, scales, local, leastStep, 0, candidatesOf(cells, scales, leastStep, local, stop)).kept();
+  const double least = std::max(leastStep, leastBesideSwarm(edges));
+  std::vector<std::size_t> places;
+  for (const Edge& edge : edges) places.push_back(edge.cell);
+  return Sieve(cells, scales, local, least, usualStepOf(edges, least), places).kept();
 }
 
 }  // namespace core

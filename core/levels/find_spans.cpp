@@ -147,7 +147,9 @@ std::vector<SampleSpan> findSpans(const TimeAxis& time, std::span<const double> 
   if (grid.smoothing > 1 && 8 * grid.smoothing < cells.size())
     cells = smoothed(std::move(cells), grid.smoothing);
   const std::size_t repetition = repetitionOf(values) / grid.cell;
-  const std::vector<Scale> scales = scalesOf(cells, std::max<std::size_t>(3, 2 * repetition));
+  // Shorter windows would compare what has been smeared out.
+  const std::size_t smeared = std::max(2 * repetition, grid.smoothing > 1 ? grid.smoothing / 4 : 0);
+  const std::vector<Scale> scales = scalesOf(cells, std::max<std::size_t>(3, smeared));
   if (scales.empty()) return {cells.samplesOf(0, cells.size())};
   const double leastStep = leastStepOf(cells, scales, values, options);
   const std::vector<Edge> edges = edgesOf(cells, scales, leastStep, stop);

@@ -92,6 +92,16 @@ Beside besideOf(const Cells& cells, const std::vector<Piece>& pieces, std::size_
   return beside;
 }
 
+/// Whether the height changes at cell `at` within a short part of a piece of `size` cells by a good part of
+/// `way`: a ramp does not.
+bool isSharp(const Cells& cells, const std::vector<Scale>& scales, std::size_t at, std::size_t size,
+             double way) {
+  const std::size_t window = std::max<std::size_t>(1, size / 16);
+  if (at < window || at + window > cells.size()) return false;
+  const double jump = contrastAt(cells, at, window);
+  return jump * way > 0.3 * way * way && std::abs(jump) > 4 * leastNoise(scales, window);
+}
+
 /// Whether the piece between two others goes on in the direction from one to the other by half as much as
 /// lies between it and the nearer of them: a part of a ramp or of a settling.
 bool isOnItsWay(const Cells& cells, const std::vector<Scale>& scales, const std::vector<Piece>& pieces,
@@ -102,12 +112,16 @@ bool isOnItsWay(const Cells& cells, const std::vector<Scale>& scales, const std:
   if (std::abs(extra) < 3 * trend.deviation) return false;
   const double rise = extra * static_cast<double>(piece.size());
   double nearer = std::numeric_limits<double>::infinity();
+  bool areSharp = true;  // both its ends: then it is a level that drifts
   for (const std::ptrdiff_t step : {-1, 1}) {
     const Beside beside = besideOf(cells, pieces, k, step);
     if (beside.size == 0) continue;
-    if (beside.way * static_cast<double>(step) * rise <= 0) return false;
-    nearer = std::min(nearer, std::abs(beside.way));
+    const double way = beside.way * static_cast<double>(step);
+    if (way * rise <= 0) return false;
+    nearer = std::min(nearer, std::abs(way));
+    areSharp = areSharp && isSharp(cells, scales, step < 0 ? piece.begin : piece.end, piece.size(), way);
   }
+  if (areSharp) return false;
   return std::abs(rise) > 0.5 * nearer;
 }
 

@@ -30,8 +30,8 @@ struct Level {
   double mean = 0;        ///< of its samples, outliers left out and mains pick-up taken off
   double robustMean = 0;  ///< Huber's, k = 1.5, scale by the median absolute deviation: one look at `mean`
   /// Standard uncertainty of `mean`, scatter with its autocorrelation (effectiveSamples), resolution and what
-  /// few samples leave unknown (JCGM 101, 6.4.9: a factor sqrt(f/(f-2)) on f degrees of freedom) in it:
-  /// the mean plus and minus twice this covers the truth in about 95 % of levels.
+  /// few samples leave unknown in it: it is made so that the mean plus and minus 1.96 of it covers the truth
+  /// in 95 % of levels, as normal noise has it, in place of the factor sqrt(f/(f-2)) of JCGM 101, 6.4.9.
   double stdUncertainty = 0;
   double effectiveSamples = 1;        ///< as many independent samples would tell as much about the mean
   std::size_t samples = 0;            ///< that `mean` is taken over: outliers and missing values left out

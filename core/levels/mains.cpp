@@ -12,7 +12,7 @@
 namespace core {
 namespace {
 
-constexpr std::size_t greatestChunks = 16;
+constexpr std::size_t greatestChunks = 9;
 constexpr std::size_t greatestPeriods = 16;  ///< in a chunk
 constexpr std::size_t fewestPeriods = 6;
 constexpr double greatestPeriod = 10'000;  ///< samples; beyond it the levels would hide in it

@@ -90,6 +90,11 @@ Settling settlingOf(const Cells& cells, const std::vector<Piece>& pieces, const 
   if (after.to > last.to && most > 0 && most < std::abs(last.share))
     time = std::min(
         time, (after.from + after.to - last.from - last.to) / 2 / std::log(std::abs(last.share) / most));
+  // What hardly fades in a good part of the shortest level is drift that differs from level to level.
+  std::size_t shortest = cells.size();
+  for (std::size_t k = 1; k < pieces.size(); ++k)
+    shortest = std::min(shortest, pieces[k].end - pieces[k - 1].end);
+  if (4 * last.to > static_cast<double>(shortest) && time > 0.6 * last.to) return {};
   return {last.to, std::abs(last.share), time};
 }
 
@@ -151,7 +156,7 @@ bool isUsualThen(const Cells& cells, const std::vector<Piece>& pieces, const std
   if (lefts.size() < 3) return false;
   // One filter treats all steps alike, while levels between others come by lot.
   for (double& left : lefts) left /= own;
-  return quantile(lefts, 0.15) > 0.5 && quantile(lefts, 0.85) < 2;
+  return quantile(lefts, 0.25) > 0.4 && quantile(lefts, 0.75) < 2.5;
 }
 
 }  // namespace

@@ -32,14 +32,18 @@ class Trimmer {
     const std::size_t from = k > 0 ? m_pieces[k - 1].end : piece.begin;
     const std::size_t whole = piece.end - from;
     const std::size_t window = windowFor(piece);
-    const std::size_t latest = std::max(piece.begin, from + whole / 3);
+    // Where it drifts, what is left should lie amid the level: its mean is that of the level then.
+    const bool drifts = driftsFor(k);
+    const std::size_t latest = std::max(piece.begin, from + (drifts ? whole / 5 : whole / 3));
     std::size_t begin = piece.begin;
     while (begin < latest && !fits(piece, begin, window, true)) ++begin;
     if (!isFirst) begin = std::min(latest, std::max(begin + guard(window, whole), settled(k, from)));
-    const std::size_t earliest = std::max(begin + 1, piece.end - std::min(piece.size(), whole / 16 + 1));
+    const std::size_t earliest =
+        std::max(begin + 1, piece.end - std::min(piece.size(), (drifts ? whole / 5 : whole / 16) + 1));
     std::size_t end = piece.end;
     while (end > earliest && !fits(piece, end, window, false)) --end;
     if (!isLast) end = std::max(earliest, end - std::min(end, std::max(window, 2 * guard(window, whole))));
+    if (drifts && k > 0 && !isLast) end = std::max(earliest, std::min(end, piece.end - (begin - from)));
     return {begin, end};
   }
 
@@ -47,6 +51,14 @@ class Trimmer {
   double jumpBefore(std::size_t k) const {
     const auto place = static_cast<double>(m_pieces[k - 1].end);
     return m_pieces[k].at(place) - m_pieces[k - 1].at(place);
+  }
+
+  /// Whether the height changes much within the level, and not as it does when it settles.
+  bool driftsFor(std::size_t k) const {
+    const Piece& piece = m_pieces[k];
+    const double rise = piece.slope * static_cast<double>(piece.size());
+    if (std::abs(rise) < 0.1 * m_smallest) return false;
+    return k == 0 || m_settling.left == 0 || rise * jumpBefore(k) < 0;
   }
 
   /// The fewest cells whose mean tells a twentieth of the smallest step, at most a 16th of the piece.
