@@ -348,6 +348,24 @@ TEST_F(Recorded, ChoicesOfTheLastRecordingAreUsedAgainAndSaid) {
   EXPECT_NEAR(QLocale().toDouble(text(levels(), 8, FindTable::To)), 18, 0.5);
 }
 
+TEST_F(Recorded, AChoiceThatLeavesNothingToReadCanBeTakenBack) {
+  read(write("pre.csv", "TP-01", 9));
+  openFields();
+  auto* firstRow = find<QSpinBox>("layoutFirstRow");
+  readAnewBy([&] {
+    firstRow->setFocus();
+    firstRow->selectAll();
+    QTest::keyClicks(firstRow, "900000");
+    QTest::keyClick(firstRow, Qt::Key_Return);
+  });
+  EXPECT_FALSE(take()->isEnabled());
+  EXPECT_FALSE(message().isEmpty());
+  auto* back = find<QPushButton>("allAsGuessed");
+  ASSERT_TRUE(back->isVisible());
+  readAnewBy([&] { QTest::mouseClick(back, Qt::LeftButton); });
+  EXPECT_TRUE(take()->isEnabled()) << message();
+}
+
 TEST_F(Recorded, WhatWasNotReadIsListed) {
   QByteArray bytes = rows("TP-01", 9, {});
   bytes.insert(bytes.indexOf("\n0.50,") + 1, "pause,pause\n");

@@ -91,7 +91,7 @@ QWidget* FoundPane::detail() {
   both->setChildrenCollapsible(false);
   both->addWidget(m_levels);
   both->addWidget(words);
-  both->setSizes({760, 310});
+  both->setSizes({830, 240});
   both->setStretchFactor(0, 5);
   both->setStretchFactor(1, 2);
   grid->addWidget(both, 2, 0, 1, 2);
@@ -149,7 +149,7 @@ void FoundPane::showRead(const core::Document& document, std::shared_ptr<const R
     // The find stays part of what was read.
     m_findings[find.use.channel] = findingOf(std::shared_ptr<const core::ChannelFind>(m_read, &find));
   m_channelModel->reset(document, &(*m_read->open)->recording);
-  std::size_t row = channel;
+  std::size_t row = channel < m_findings.size() ? channel : 0;
   for (std::size_t k = 0; k < m_findings.size() && !m_findings[row].column; ++k)
     if (m_findings[k].column) row = k;
   m_channels->setCurrentIndex(m_channelModel->index(static_cast<int>(row), ColumnTable::ColumnColumn));

@@ -209,9 +209,10 @@ void LayoutForm::showValues() {
   m_order->setCurrentIndex(static_cast<int>(m_layout.time.order));
   m_rate->setValue(m_layout.time.rate_Hz > 0 ? std::optional(m_layout.time.rate_Hz) : std::nullopt);
   m_timeFrom->clear();
+  QStringList sources;
   for (std::size_t k = 0; k < m_layout.columns.size(); ++k)
-    m_timeFrom->addItem(tr("column %1").arg(columnWords(m_layout, k)));
-  m_timeFrom->addItem(tr("the sample rate"));
+    sources << tr("column %1").arg(columnWords(m_layout, k));
+  m_timeFrom->addItems(sources << tr("the sample rate"));
   const auto column = m_layout.time.column;
   m_timeFrom->setCurrentIndex(column ? static_cast<int>(*column) : m_timeFrom->count() - 1);
   m_unitsChanged->setText(m_choices.units.size() == 1
