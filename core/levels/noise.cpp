@@ -17,18 +17,10 @@ constexpr double decades = 10;          ///< a weight may be anywhere within so 
 using Small = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, 3, 3>;
 using SmallVector = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, 3, 1>;
 
-/// Covariance of the means of two blocks of `block` samples next to each other.
-double neighbours(double time, double block) {
-  if (time == 0) return 0;
-  const double ratio = std::expm1(-block / time) / (block * std::expm1(-1 / time));
-  return std::exp(-1 / time) * ratio * ratio;
-}
-
 /// Mean square of the contrasts of three blocks of `block` samples.
-double responseOf(double time, double block) {
-  const double next = neighbours(time, block);
-  const double afterNext = time > 0 ? next * std::exp(-block / time) : 0;
-  return 6 * varianceOfMean(time, block) - 8 * next + 2 * afterNext;
+double responseOf(const Process& process, double block) {
+  return 6 * process.varianceOfMean(block) - 8 * process.covariance(block, 1) +
+         2 * process.covariance(block, 2);
 }
 
 /// A mean square that only one in about a thousand exceeds when 1 is expected (Wilson and Hilferty's cube).
@@ -111,6 +103,29 @@ double varianceOfMean(double time, double samples) {
   return ((2 - rest) / rest - 2 * (1 - rest) * far / (samples * rest * rest)) / samples;
 }
 
+double Process::varianceOfMean(double samples) const {
+  if (kind == Kind::White) return 1 / samples;
+  if (kind == Kind::FirstOrder) return core::varianceOfMean(time, samples);
+  // The sum of (n - k)(1 - k/time) over the lags before both are through.
+  const double lags = std::ceil(std::min(samples, time)) - 1;
+  const double products = samples * lags - (1 + samples / time) * lags * (lags + 1) / 2 +
+                          lags * (lags + 1) * (2 * lags + 1) / (6 * time);
+  return (samples + 2 * products) / (samples * samples);
+}
+
+double Process::covariance(double block, double apart) const {
+  if (kind == Kind::White) return 0;
+  if (kind == Kind::FirstOrder) {
+    const double ratio = std::expm1(-block / time) / (block * std::expm1(-1 / time));
+    return std::exp(-(1 + (apart - 1) * block) / time) * ratio * ratio;
+  }
+  // Half the second difference of the variance of a sum of one block, two, three and so on.
+  const auto sumOf = [&](double blocks) {
+    return blocks > 0 ? blocks * blocks * varianceOfMean(blocks * block) : 0;
+  };
+  return (sumOf(apart + 1) - 2 * sumOf(apart) + sumOf(apart - 1)) / 2;
+}
+
 Contrasts contrastsOf(std::vector<double> sums, std::vector<double> counts, std::size_t octave) {
   Contrasts contrasts;
   contrasts.meanSquares.assign(octave, 0);
@@ -126,7 +141,7 @@ Contrasts contrastsOf(std::vector<double> sums, std::vector<double> counts, std:
 Noise::Noise(std::span<const Contrasts> stretches) : m_strengths(stretches.size(), 1.0) {
   std::size_t octaves = 0;
   for (const Contrasts& stretch : stretches) octaves = std::max(octaves, stretch.freedoms.size());
-  layOutTimes(octaves);
+  layOutProcesses(octaves);
   // White noise of unit strength to begin with; each round knows the strengths better.
   m_shapes.push_back({.components = 1, .weights = {1}, .probability = 1});
   for (int round = 0; round < 4; ++round) {
@@ -138,15 +153,21 @@ Noise::Noise(std::span<const Contrasts> stretches) : m_strengths(stretches.size(
   moderateStrengths();
 }
 
-void Noise::layOutTimes(std::size_t octaves) {
-  m_times.push_back(0);
+void Noise::layOutProcesses(std::size_t octaves) {
+  m_processes.push_back({});
+  // Up to four times the longest contrast: what is slower is as good as a drift.
   for (std::size_t half = 0; half <= 2 * octaves + 4; ++half) {
-    m_times.push_back(0.5 * std::pow(2.0, static_cast<double>(half) / 2));
+    m_processes.push_back({Process::Kind::FirstOrder, 0.5 * std::pow(2.0, static_cast<double>(half) / 2)});
+  }
+  m_firstAveraged = m_processes.size();
+  const double longest = std::ldexp(1.0, static_cast<int>(octaves)) / 2;
+  for (double length = 2; length <= longest; length = std::max(length + 1, std::round(1.15 * length))) {
+    m_processes.push_back({Process::Kind::Averaged, length});
   }
   for (std::size_t s = 0; s < octaves; ++s) {
     std::vector<double> responses;
-    for (const double time : m_times)
-      responses.push_back(responseOf(time, std::ldexp(1.0, static_cast<int>(s))));
+    for (const Process& process : m_processes)
+      responses.push_back(responseOf(process, std::ldexp(1.0, static_cast<int>(s))));
     m_responses.push_back(std::move(responses));
   }
 }
@@ -154,7 +175,7 @@ void Noise::layOutTimes(std::size_t octaves) {
 double Noise::expected(const Shape& shape, std::size_t octave) const {
   double sum = 0;
   for (std::size_t j = 0; j < shape.components; ++j) {
-    sum += shape.weights[j] * m_responses[octave][shape.times[j]];
+    sum += shape.weights[j] * m_responses[octave][shape.processes[j]];
   }
   return sum;
 }
@@ -199,20 +220,25 @@ void Noise::pool(std::span<const Contrasts> stretches) {
 
 void Noise::findShapes() {
   m_shapes.clear();
-  for (std::size_t a = 0; a < m_times.size(); ++a) {
+  for (std::size_t a = 0; a < m_firstAveraged; ++a) {
     consider({{a}});
-    for (std::size_t b = a + 1; b < m_times.size(); ++b) {
+    for (std::size_t b = a + 1; b < m_firstAveraged; ++b) {
       consider({{a, b}});
-      for (std::size_t c = b + 2; a == 0 && c < m_times.size(); c += 2) consider({{a, b, c}});
+      for (std::size_t c = b + 2; a == 0 && c < m_firstAveraged; c += 2) consider({{a, b, c}});
     }
+  }
+  for (std::size_t a = m_firstAveraged; a < m_processes.size(); ++a) {
+    consider({{a}});
+    consider({{0, a}});
+    if (a + 1 < m_processes.size()) consider({{a, a + 1}});
   }
   weigh();
 }
 
 /// The likeliest weights of components with these times, by scoring; no shape when one of them is not
 /// positive, since then the shape without that component is the better one.
-void Noise::consider(std::span<const std::size_t> times) {
-  const auto size = static_cast<Eigen::Index>(times.size());
+void Noise::consider(std::span<const std::size_t> processes) {
+  const auto size = static_cast<Eigen::Index>(processes.size());
   std::vector<double> usual(m_pooled.size());
   for (std::size_t s = 0; s < usual.size(); ++s) {
     usual[s] = std::max(m_pooled[s], 0.1 * m_pooled[0] / std::ldexp(1.0, static_cast<int>(s)));
@@ -227,7 +253,7 @@ void Noise::consider(std::span<const std::size_t> times) {
       const double weight = m_freedoms[s] / 2 / (usual[s] * usual[s]);
       SmallVector response(size);
       for (Eigen::Index j = 0; j < size; ++j)
-        response[j] = m_responses[s][times[static_cast<std::size_t>(j)]];
+        response[j] = m_responses[s][processes[static_cast<std::size_t>(j)]];
       information += weight * response * response.transpose();
       pull += weight * m_pooled[s] * response;
     }
@@ -236,11 +262,11 @@ void Noise::consider(std::span<const std::size_t> times) {
     for (std::size_t s = 0; s < usual.size(); ++s) {
       usual[s] = 0;
       for (Eigen::Index j = 0; j < size; ++j)
-        usual[s] += weights[j] * m_responses[s][times[static_cast<std::size_t>(j)]];
+        usual[s] += weights[j] * m_responses[s][processes[static_cast<std::size_t>(j)]];
     }
   }
   Shape shape;
-  shape.components = times.size();
+  shape.components = processes.size();
   for (std::size_t s = 0; s < usual.size(); ++s) {
     if (m_freedoms[s] > 0)
       shape.probability -= m_freedoms[s] / 2 * (std::log(usual[s]) + m_pooled[s] / usual[s]);
@@ -252,10 +278,10 @@ void Noise::consider(std::span<const std::size_t> times) {
   shape.probability += static_cast<double>(size) * std::log(std::sqrt(2 * std::numbers::pi) / decades);
   for (Eigen::Index i = 0; i < size; ++i) {
     const auto row = static_cast<std::size_t>(i);
-    shape.times[row] = times[row];
+    shape.processes[row] = processes[row];
     shape.weights[row] = weights[i];
     // Each correlation time is one of many that might be.
-    if (times[row] > 0) shape.probability -= std::log(static_cast<double>(m_times.size()));
+    if (processes[row] > 0) shape.probability -= std::log(static_cast<double>(m_firstAveraged));
     for (Eigen::Index j = 0; j < size; ++j)
       shape.covariance[row * most + static_cast<std::size_t>(j)] = covariance(i, j);
   }
@@ -309,7 +335,7 @@ Noise::OfMean Noise::ofMean(std::size_t k, std::size_t samples) const {
     std::array<double, most> parts{};
     double variance = 0, total = 0;
     for (std::size_t j = 0; j < shape.components; ++j) {
-      parts[j] = shape.weights[j] * varianceOfMean(m_times[shape.times[j]], n);
+      parts[j] = shape.weights[j] * m_processes[shape.processes[j]].varianceOfMean(n);
       variance += parts[j];
       total += shape.weights[j];
     }
@@ -341,37 +367,37 @@ double Noise::deviationOfSample(std::size_t k) const {
 
 namespace {
 
-/// Variance of the least-squares slope of a unit first-order process, in sixteen blocks: of white noise
+/// Variance of the least-squares slope of a process, in sixteen blocks: of white noise
 /// within 0.4 % of that in single samples.
-double varianceOfSlope(double time, double samples) {
+double varianceOfSlope(const Process& process, double samples) {
   constexpr int blocks = 16;
   constexpr double middle = (blocks - 1) / 2.0;
   const double length = samples / blocks;
-  double sum = 0;
   double square = 0;
-  for (int a = 0; a < blocks; ++a) {
-    square += (a - middle) * (a - middle);
-    for (int apart = 1; a + apart < blocks && time > 0; ++apart) {
-      const double decay = std::exp(-(apart - 1) * length / time);
-      sum += 2 * (a - middle) * (a + apart - middle) * neighbours(time, length) * decay;
-    }
+  for (int a = 0; a < blocks; ++a) square += (a - middle) * (a - middle);
+  double sum = square * process.varianceOfMean(length);
+  for (int apart = 1; apart < blocks && process.kind != Process::Kind::White; ++apart) {
+    double products = 0;
+    for (int a = 0; a + apart < blocks; ++a) products += (a - middle) * (a + apart - middle);
+    sum += 2 * products * process.covariance(length, apart);
   }
-  sum += square * varianceOfMean(time, length);
-  return sum / (square * square * length * length);
+  return std::max(0.0, sum) / (square * square * length * length);
 }
 
 }  // namespace
 
 double Noise::deviationOfSlope(std::size_t k, std::size_t samples) const {
   double sum = 0;
+  double considered = 0;
   for (const Shape& shape : m_shapes) {
-    if (shape.probability < 0.05) continue;
+    if (shape.probability < 0.05 * m_shapes.front().probability) continue;
+    considered += shape.probability;
     for (std::size_t j = 0; j < shape.components; ++j) {
       sum += shape.probability * shape.weights[j] *
-             varianceOfSlope(m_times[shape.times[j]], static_cast<double>(samples));
+             varianceOfSlope(m_processes[shape.processes[j]], static_cast<double>(samples));
     }
   }
-  return std::sqrt(sum * m_strengths[k]);
+  return considered > 0 ? std::sqrt(sum / considered * m_strengths[k]) : 0;
 }
 
 }  // namespace core

@@ -25,15 +25,29 @@ Contrasts contrastsOf(std::vector<double> sums, std::vector<double> counts, std:
 /// (2006) (from memory).
 double varianceOfMean(double time, double samples);
 
-/// The noise of a recording: white, of first order with some correlation time, or a sum of up to three such,
-/// each shape with the probability that the contrasts of all stretches together leave it. Nothing is cut off
-/// a correlation function, and what taking off mean and slope hides of slow noise is no bias, since what is
-/// fitted is the expectation of contrasts that see neither. Components add up with positive weights only, so
-/// negative correlation earns nothing.
-/// The shape is common to all stretches; the strength is each one's own, drawn to the common one as far as
-/// the strengths agree.
-/// Source: none published for the whole. An estimated variance has a gamma likelihood; shapes are weighed by
-/// Laplace's approximation (textbook, from memory).
+/// A stationary process of unit variance.
+struct Process {
+  enum class Kind { White, FirstOrder, Averaged };
+
+  Kind kind = Kind::White;
+  /// Correlation time of a first-order one (correlation exp(-k/time) at lag k); length of the moving average
+  /// over white noise, or of the runs of equal samples, of an averaged one (1 - k/time). In samples.
+  double time = 0;
+
+  double varianceOfMean(double samples) const;
+  /// Covariance of the means of two blocks of `block` samples, `apart` blocks from one to the next (1 or
+  /// more).
+  double covariance(double block, double apart) const;
+};
+
+/// The noise of a recording: white, of first order with some correlation time, averaged by a filter or
+/// repeated by a logger, or a sum of up to three such, each shape with the probability that the contrasts of
+/// all stretches together leave it. Nothing is cut off a correlation function, and what taking off mean and
+/// slope hides of slow noise is no bias, since what is fitted is the expectation of contrasts that see
+/// neither. Components add up with positive weights only, so negative correlation earns nothing. The shape is
+/// common to all stretches; the strength is each one's own, drawn to the common one as far as the strengths
+/// agree. Source: none published for the whole. An estimated variance has a gamma likelihood; shapes are
+/// weighed by Laplace's approximation (textbook, from memory).
 class Noise {
  public:
   explicit Noise(std::span<const Contrasts> stretches);
@@ -54,24 +68,25 @@ class Noise {
   static constexpr std::size_t most = 3;  ///< components of one shape
   struct Shape {
     std::size_t components = 0;
-    std::array<std::size_t, most> times{};         ///< indices of m_times
+    std::array<std::size_t, most> processes{};     ///< indices of m_processes
     std::array<double, most> weights{};            ///< variances, at unit strength
     std::array<double, most * most> covariance{};  ///< of the logarithms of the weights
     double probability = 0;                        ///< its logarithm while shapes are sought
   };
 
-  void layOutTimes(std::size_t octaves);
+  void layOutProcesses(std::size_t octaves);
   void pool(std::span<const Contrasts> stretches);
   void judgeStrengths(std::span<const Contrasts> stretches);
   void moderateStrengths();
   void findShapes();
-  void consider(std::span<const std::size_t> times);
+  void consider(std::span<const std::size_t> processes);
   void weigh();
   double expected(const Shape& shape, std::size_t octave) const;
   double expected(std::size_t octave) const;
 
-  std::vector<double> m_times;                   ///< correlation times in samples, 0: white
-  std::vector<std::vector<double>> m_responses;  ///< by octave and time: mean square contrast
+  std::vector<Process> m_processes;              ///< that a shape may be made of
+  std::size_t m_firstAveraged = 0;               ///< index of the first averaged one, after all others
+  std::vector<std::vector<double>> m_responses;  ///< by octave and process: mean square contrast
   std::vector<double> m_pooled;                  ///< mean square contrasts by octave, of unit strength
   std::vector<double> m_freedoms;                ///< of those
   std::vector<Shape> m_shapes;                   ///< the most probable first
