@@ -333,6 +333,32 @@ TEST_F(Recorded, ASampleRateTakesThePlaceOfATimeColumn) {
   EXPECT_EQ(core::choicesFromText(session.check()->recording->readAs)->rate_Hz, 50.0);
 }
 
+TEST_F(Recorded, AFileWithoutTimesAsksForTheSampleRate) {
+  // Derived from the NPY format 1.0 (NumPy Enhancement Proposal 1): magic, version, length of the header, the
+  // header padded to a multiple of 64 bytes, then the numbers.
+  QByteArray header = "{'descr': '<f8', 'fortran_order': False, 'shape': (900,), }";
+  while ((10 + header.size() + 1) % 64 != 0) header += ' ';
+  header += '\n';
+  QByteArray bytes("\x93NUMPY\x01\x00", 8);
+  bytes += static_cast<char>(header.size());
+  bytes += '\0';
+  bytes += header;
+  for (int k = 0; k < 900; ++k) {
+    const double value = k < 450 ? 0 : 1000;
+    bytes += QByteArray(reinterpret_cast<const char*>(&value), sizeof value);
+  }
+  read(writeBytes("levels.npy", bytes));
+  auto* rate = find<QLineEdit>("layoutRate");
+  ASSERT_TRUE(rate->isVisible()) << message();
+  EXPECT_TRUE(message().contains("sample rate")) << message();
+  readAnewBy([&] {
+    rate->setFocus();
+    QTest::keyClicks(rate, "100");
+    QTest::keyClick(rate, Qt::Key_Return);
+  });
+  EXPECT_TRUE(message().contains("Samples: 900")) << message();
+}
+
 TEST_F(Recorded, ChoicesOfTheLastRecordingAreUsedAgainAndSaid) {
   core::Channel channel = *session.channel();
   core::Check check;

@@ -153,6 +153,9 @@ void LayoutPane::showLook(const core::Result<core::Preview>& look) {
   }
   m_sentence->setText(layoutSentence(look->layout));
   m_form->show(look->layout, m_choices);
+  // Nothing can be read until the user says where the times come from.
+  const core::TimeLayout& time = look->layout.time;
+  if (!time.column && !(time.rate_Hz > 0)) m_change->setChecked(true);
   m_fields->setFixedWidth(m_form->sizeHint().width() + m_fields->verticalScrollBar()->sizeHint().width());
   showDoubts(*look);
   showLines(*look);
