@@ -185,7 +185,7 @@ Result<Recording> readText(const std::filesystem::path& path, const LayoutChoice
   if (const auto usable = requireUsable(*guess, file->name()); !usable) return usable.error();
   guess->sample = {};
 
-  PieceReader pieces(*file, guess->layout.encoding, how.pieceBytes);
+  PieceReader pieces(*file, guess->layout.encoding, how.pieceBytes, stop);
   pieces.leaveOut(guess->layout.firstRow - 1);
   RecordingBuilder builder(guess->plan, guess->layout.time.rate_Hz, guess->layout.firstRow - 1);
   ParallelReading reading(pieces, guess->plan, builder, stop, progress);

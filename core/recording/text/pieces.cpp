@@ -2,8 +2,8 @@
 #include "core/recording/text/pieces.h"
 
 #include <algorithm>
+#include <utility>
 
-#include "core/recording/text/characters.h"
 #include "core/recording/text/encoding.h"
 
 namespace core {
@@ -22,14 +22,24 @@ std::size_t behindLastLine(std::string_view text, bool isEnd) {
 }  // namespace
 
 std::size_t lineEndFrom(std::string_view text, std::size_t from, bool isEnd) {
-  std::size_t at = from;
-  while (at < text.size() && !isLineEnd(text[at])) ++at;
+  // A stretch at a time, or looking for a CR would read far beyond a LF that is near.
+  constexpr std::size_t stretch = 512;
+  std::size_t at = std::string_view::npos;
+  for (std::size_t begin = from; begin < text.size() && at == std::string_view::npos; begin += stretch) {
+    const std::string_view part = text.substr(begin, stretch);
+    const std::size_t feed = part.find('\n'), carriage = part.substr(0, feed).find('\r');
+    if (std::min(feed, carriage) != std::string_view::npos) at = begin + std::min(feed, carriage);
+  }
   const bool isOpen = !isEnd && at + 1 == text.size() && text[at] == '\r';
-  return isOpen || at >= text.size() ? std::string_view::npos : at;
+  return isOpen ? std::string_view::npos : at;
 }
 
-PieceReader::PieceReader(const RegularFile& file, TextEncoding encoding, std::size_t pieceBytes)
-    : m_file(file), m_encoding(encoding), m_pieceBytes(std::max<std::size_t>(pieceBytes, 2)) {
+PieceReader::PieceReader(const RegularFile& file, TextEncoding encoding, std::size_t pieceBytes,
+                         std::stop_token stop)
+    : m_file(file),
+      m_encoding(encoding),
+      m_pieceBytes(std::max<std::size_t>(pieceBytes, 2)),
+      m_stop(std::move(stop)) {
   std::string mark(4, '\0');
   const auto got = m_file.read(0, mark.data(), mark.size());
   if (got) m_offset = byteOrderMark(std::string_view(mark).substr(0, *got), m_encoding);
@@ -57,6 +67,7 @@ bool PieceReader::nextLines(Piece& piece) {
   text.swap(m_carry);
   m_carry.clear();
   while (true) {
+    if (m_stop.stop_requested()) return false;
     if (!m_isEnd) fill(text);
     if (m_isInLongLine) {
       const std::size_t end = lineEndFrom(text, 0, m_isEnd);

@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <optional>
+#include <stop_token>
 #include <string>
 #include <string_view>
 
@@ -42,8 +43,9 @@ struct Piece {
 /// Gives out the lines of a file in order, as UTF-8.
 class PieceReader {
  public:
-  /// Begins behind the byte order mark. `file` must outlive it.
-  PieceReader(const RegularFile& file, TextEncoding encoding, std::size_t pieceBytes);
+  /// Begins behind the byte order mark. `file` must outlive it. With `stop` requested next() finds nothing
+  /// more.
+  PieceReader(const RegularFile& file, TextEncoding encoding, std::size_t pieceBytes, std::stop_token stop);
 
   /// The next lines, of about `pieceBytes`; false at the end of the file or after a fault. A file that ends
   /// early, because someone cut it while it was read, ends here too.
@@ -61,6 +63,7 @@ class PieceReader {
   const RegularFile& m_file;
   TextEncoding m_encoding;
   std::size_t m_pieceBytes;
+  std::stop_token m_stop;
   std::uint64_t m_offset = 0;
   std::string m_raw;    ///< bytes not yet turned into UTF-8
   std::string m_carry;  ///< the beginning of a line whose end is not yet read

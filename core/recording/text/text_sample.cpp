@@ -64,14 +64,15 @@ Result<TextSample> sampleOf(const RegularFile& file, const LayoutChoices& choice
   const auto encoding = encodingIn(file);
   if (!encoding && !choices.encoding) return encoding.error();
   sample.encoding = choices.encoding ? *choices.encoding : *encoding;
-  PieceReader reader(file, sample.encoding, bytesPerPiece);
+  PieceReader reader(file, sample.encoding, bytesPerPiece, stop);
   Piece piece;
   std::size_t bytes = 0;
   while (bytes < greatestBeginning && (sample.lines.size() < fewestLines || bytes < bytesWanted)) {
     if (stop.stop_requested()) return cancelled();
     if (!reader.next(piece)) {
       if (reader.fault()) return *reader.fault();
-      sample.isWhole = !stop.stop_requested();
+      if (stop.stop_requested()) return cancelled();
+      sample.isWhole = true;
       return sample;
     }
     if (piece.beginsWithLongLine) sample.lines.emplace_back();

@@ -14,6 +14,7 @@
 namespace core {
 namespace {
 
+constexpr int weakest = 20;  ///< strength that makes a column the time when nothing else does
 constexpr double earliestEpoch_s = 631'152'000;  ///< 1990-01-01
 constexpr double latestEpoch_s = 4'102'444'800;  ///< 2100-01-01
 
@@ -101,7 +102,8 @@ int TimeFinder::strengthOf(std::size_t column) const {
   if (strength == 0) return 0;
   if (isStamp(kind) && timeNameStrength(name) > 0) strength += 20;
   const Course course = courseOf(column);
-  if (!course.mayBeTime()) return strength >= 70 ? strength - 60 : 0;
+  // A time that runs backwards is one still, when its name or its cells say so: its rows are skipped.
+  if (!course.mayBeTime()) return strength >= 55 ? std::max(weakest, strength - 60) : 0;
   if (course.mostlyStands()) strength -= 15;
   return strength + (course.isRising() ? 5 : 0);
 }
@@ -286,8 +288,8 @@ TimeGuess TimeFinder::find() {
     int greatest = 0;
     for (std::size_t k = 0; k < columns; ++k)
       if (const int strength = strengthOf(k); strength > greatest) best = k, greatest = strength;
-    const bool coarse = greatest >= 20 && m_table.rate_Hz && courseOf(best).mostlyStands();
-    if (greatest >= 20 && !coarse) {
+    const bool coarse = greatest >= weakest && m_table.rate_Hz && courseOf(best).mostlyStands();
+    if (greatest >= weakest && !coarse) {
       useColumn(best);
     } else if (m_table.rate_Hz) {
       m_guess.time.rate_Hz = *m_table.rate_Hz;
