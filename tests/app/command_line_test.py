@@ -443,8 +443,10 @@ class Levels(CommandTest):
         levels = self.json("levels", PRE, "--column", "TP-01")["levels"]
         self.assertEqual(len(levels), 9)
         for k, level in enumerate(levels):
-            self.assertEqual(set(level), {"begin_s", "end_s", "mean", "std_uncertainty", "samples", "outliers",
-                                          "drift_per_s"})
+            self.assertEqual(set(level), {"begin_s", "end_s", "mean", "std_uncertainty", "samples",
+                                          "effective_samples", "outliers", "robust_mean", "drift_per_s", "quality",
+                                          "reason"})
+            self.assertEqual((level["quality"], level["reason"]), ("good", ""))
             self.assertTrue(2 * k <= level["begin_s"] < level["end_s"] <= 2 * k + 2, level)
 
     def test_level_means_are_those_of_the_samples(self):
@@ -457,8 +459,13 @@ class Levels(CommandTest):
             middle = column[200 * k + 50:200 * k + 150]
             self.assertAlmostEqual(level["mean"], math.fsum(middle) / len(middle), delta=5 * 0.04)
 
-    def test_several_columns_need_a_name(self):
-        self.refused("levels", PRE, says="name of a column", says_also="TP-01")
+    def test_without_a_name_all_columns_are_told(self):
+        columns = self.json("levels", PRE)["columns"]
+        self.assertEqual([(column["column"], column["unit"]) for column in columns],
+                         [("TP-01", "µm/m"), ("TP-02", "µm/m"), ("TP-11", "µm/m"), ("TP-12", "µm/m"),
+                          ("TP-21", "mV/V"), ("TP-31", "µm/m"), ("LC-1", "kN")])
+        self.assertEqual([len(column["levels"]) for column in columns], [9] * 7)
+        self.assertEqual(columns[2]["levels"], self.json("levels", PRE, "--column", "TP-11")["levels"])
         self.refused("levels", PRE, "--column", "TP-99", says="TP-99", says_also="TP-01")
 
 
@@ -627,15 +634,15 @@ class Check(CommandTest):
         self.assertIn('the new one is "pre-test (2)"', done.stderr)
         self.assertEqual(again["saved"], out)
 
-    def test_too_few_levels_list_both_sides_and_save_nothing(self):
+    def test_levels_that_do_not_fit_list_both_sides_and_save_nothing(self):
         with open(PRE, encoding="utf-8") as file:
             lines = file.readlines()
-        short = self.file("short.csv", "".join(lines[:4 + 1000]))
+        short = self.file("short.csv", "".join(lines[:4 + 190]))
         out = self.path("out.bridgecal")
         done = run("check", PLAN, "--recording", short, "--save", out)
         self.assertEqual(done.returncode, 2)
-        self.assertIn("5 levels where the sequence has 9 steps", done.stderr)
-        self.assertIn("steps expected: 1 zero, 2 +1", done.stderr)
+        self.assertIn("do not fit the plan: 1 level found", done.stderr)
+        self.assertIn("for 9 steps: 1 (zero), 2 (+1)", done.stderr)
         self.assertIn("nothing was saved", done.stderr)
         self.assertFalse(os.path.exists(out))
 
