@@ -152,7 +152,7 @@ void MainWindow::exportNetlist() {
 
 void MainWindow::takeRecording(const QString& path) {
   if (!m_session.channel()) return warn(tr("There is no channel yet: add a channel first."));
-  RecordingDialog dialog(m_session, m_path, this);
+  RecordingDialog dialog(m_session, m_path, this, m_recordings);
   if (!path.isEmpty()) dialog.readFile(path);
   if (dialog.exec() == QDialog::Accepted)
     say(tr("Took readings for %1 of %2 channels.")
