@@ -173,7 +173,7 @@ TEST_P(TextDialects, AreReadWithoutAChoice) {
 }
 
 INSTANTIATE_TEST_SUITE_P(All, TextDialects, testing::ValuesIn(dialects),
-                         [](const auto& info) { return std::string(info.param.name); });
+                         [](const auto& one) { return std::string(one.param.name); });
 
 TEST(TextDialects, KeepWhatAWordInLatin1Means) {
   const test::TextFile file(
