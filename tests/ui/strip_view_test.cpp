@@ -307,6 +307,19 @@ TEST_F(StripViewTest, SplitsAtTheCursorAndJoinsAgain) {
   EXPECT_EQ(undoSteps(), 2);
 }
 
+TEST_F(StripViewTest, ToolsActAtTheCursorAndNotWhereTheMouseLeft) {
+  click(3.1);
+  QMouseEvent over(QEvent::MouseMove, QPointF(at(3.6)), chart.mapToGlobal(QPointF(at(3.6))), Qt::NoButton,
+                   Qt::NoButton, Qt::NoModifier);
+  QApplication::sendEvent(&chart, &over);
+  EXPECT_NEAR(open->recording.time[*chart.cursorSample()], 3.6, 0.025);  // a pixel
+  QEvent leave(QEvent::Leave);
+  QApplication::sendEvent(&chart, &leave);
+  view.findChild<QAction*>("stripSplit")->trigger();
+  ASSERT_EQ(check().otherLevels.size(), 1u);
+  EXPECT_NEAR(check().readings[1]->begin->base(), 3.1, 0.025);  // the longer part
+}
+
 TEST_F(StripViewTest, DeletesAndAddsByDrawingForTheChosenStep) {
   click(3);
   key(Qt::Key_Delete);

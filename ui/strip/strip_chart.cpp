@@ -60,6 +60,7 @@ void StripChart::setContents(std::shared_ptr<const OpenRecording> open, std::vec
   if (m_chosen && (m_lanes.empty() || !m_lanes[0].at(*m_chosen))) m_chosen.reset();
   if (isAnother) {
     m_cursor_s.reset();
+    m_mouse_s.reset();
     if (canDraw()) showAll();
   }
   placeScrollBar();
@@ -132,8 +133,9 @@ void StripChart::zoom(double factor, double at_s) {
 }
 
 void StripChart::zoomAboutCursor(double factor) {
-  const bool isSeen = m_cursor_s && *m_cursor_s >= m_begin_s && *m_cursor_s <= m_end_s;
-  zoom(factor, isSeen ? *m_cursor_s : (m_begin_s + m_end_s) / 2);
+  const auto at_s = m_mouse_s ? m_mouse_s : m_cursor_s;
+  const bool isSeen = at_s && *at_s >= m_begin_s && *at_s <= m_end_s;
+  zoom(factor, isSeen ? *at_s : (m_begin_s + m_end_s) / 2);
 }
 
 void StripChart::setScaledToView(bool scaled) {
@@ -209,12 +211,14 @@ std::size_t StripChart::nearestSample(double time_s) const {
 }
 
 std::optional<std::size_t> StripChart::cursorSample() const {
-  if (!m_cursor_s || !canDraw()) return std::nullopt;
-  return nearestSample(*m_cursor_s);
+  const auto at_s = m_mouse_s ? m_mouse_s : m_cursor_s;
+  if (!at_s || !canDraw()) return std::nullopt;
+  return nearestSample(*at_s);
 }
 
 void StripChart::setCursor_s(std::optional<double> time_s) {
   m_cursor_s = time_s;
+  m_mouse_s.reset();
   update();
 }
 

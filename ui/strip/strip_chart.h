@@ -56,6 +56,8 @@ class StripChart : public QWidget {
   QRect overviewRect() const;
   std::size_t lanesShown() const;
 
+  /// The sample under the mouse while it is over the lanes, else that of the cursor, which a click or keys
+  /// put.
   std::optional<std::size_t> cursorSample() const;
   void setCursor_s(std::optional<double> time_s);
   core::SampleSpan visibleSamples() const;
@@ -171,6 +173,7 @@ class StripChart : public QWidget {
   double m_begin_s = 0, m_end_s = 1;
   bool m_scaledToView = true;
   std::optional<double> m_cursor_s;
+  std::optional<double> m_mouse_s;  ///< goes before the cursor
   std::size_t m_cursorLane = 0;
   Grip m_keyGrip = Grip::End;  ///< what keys move
   bool m_keyMoving = false;

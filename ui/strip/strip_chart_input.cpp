@@ -176,7 +176,8 @@ void StripChart::mouseMoveEvent(QMouseEvent* event) {
   const Hit hit = hitAt(event->position()), below = overviewHitAt(event->position());
   if (hit.lane) {
     m_cursorLane = *hit.lane;
-    setCursor_s(timeAt(event->position().x()));
+    m_mouse_s = timeAt(event->position().x());
+    update();
   }
   const bool isChosen = hit.span && hit.lane == std::size_t{0} && m_chosen == hit.span->place;
   const bool isEdge = hit.lane == std::size_t{0} && (hit.grip == Grip::Begin || hit.grip == Grip::End);
@@ -225,7 +226,12 @@ void StripChart::contextMenuEvent(QContextMenuEvent* event) {
                                                               : mapToGlobal(rect().center()));
 }
 
-void StripChart::leaveEvent(QEvent*) { update(); }
+/// On the way to a tool the mouse crosses other times: the cursor is where the last click was.
+void StripChart::leaveEvent(QEvent*) {
+  m_mouse_s.reset();
+  m_cursorLane = 0;
+  update();
+}
 
 void StripChart::wheelEvent(QWheelEvent* event) {
   if (!canDraw()) return;
@@ -242,7 +248,8 @@ void StripChart::panBy(double share) {
 }
 
 void StripChart::moveCursor(int pixels) {
-  const double at_s = m_cursor_s ? *m_cursor_s : (m_begin_s + m_end_s) / 2;
+  const auto from_s = m_mouse_s ? m_mouse_s : m_cursor_s;
+  const double at_s = from_s ? *from_s : (m_begin_s + m_end_s) / 2;
   const double next_s = at_s + pixels * (m_end_s - m_begin_s) / plotRect().width();
   setCursor_s(std::clamp(next_s, m_begin_s, m_end_s));
 }

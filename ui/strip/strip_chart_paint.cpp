@@ -264,8 +264,14 @@ void StripChart::paintTimes(QPainter& painter, const Colours& colours) {
 }
 
 void StripChart::paintCursor(QPainter& painter, const Colours& colours) {
+  const QRect lanes = plotRect();
+  const auto isShown = [&](double at_s) { return at_s >= m_begin_s && at_s <= m_end_s; };
+  if (m_mouse_s && m_cursor_s && isShown(*m_cursor_s)) {
+    painter.setPen(QPen(colours.text, 1));
+    painter.drawLine(QPointF(xOf(*m_cursor_s), lanes.top()), QPointF(xOf(*m_cursor_s), lanes.bottom()));
+  }
   const auto sample = cursorSample();
-  if (!sample || *m_cursor_s < m_begin_s || *m_cursor_s > m_end_s) return;
+  if (!sample || !isShown(m_mouse_s ? *m_mouse_s : *m_cursor_s)) return;
   const StripLane& lane = m_lanes[std::min(m_cursorLane, m_lanes.size() - 1)];
   const QRect plot = plotRect();
   const double at_s = time()[*sample], x = std::clamp(xOf(at_s), 1.0 * plot.left(), 1.0 * plot.right());

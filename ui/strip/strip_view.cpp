@@ -271,6 +271,7 @@ QString StripView::wordsOf(const StripSpan& span) const {
                     .arg(timeText(time[span.samples.begin], step_s, greatest_s),
                          timeText(time[span.samples.end - 1], step_s, greatest_s), timeUnitText(greatest_s),
                          QLocale().toString(static_cast<qulonglong>(span.samples.size())));
+  if (lane.isClosed) text += "  ·  " + tr("closed check, not to be changed");
   if (!measured.note.empty()) text += "  ·  " + toQString(measured.note);
   return text;
 }

@@ -203,7 +203,7 @@ void StripView::showKeys() {
   add(tr("Wheel, + and −"), tr("zoom about the cursor"));
   add(tr("Drag background, ← →"), tr("pan; also Shift with the wheel"));
   add(tr("Home, Return"), tr("show all, show the chosen span"));
-  add(tr("Shift ← →"), tr("move the cursor"));
+  add(tr("Click, Shift ← →"), tr("put, move the cursor; over the lanes the mouse is it"));
   add(tr("Page Up, Page Down"), tr("choose the span before, after"));
   add(tr("Click, double click"), tr("choose a span, and show it"));
   add(tr("Drag an edge"), tr("move the edge of a span"));
