@@ -61,21 +61,22 @@ double decimalStep(const std::vector<double>& values) {
 }
 
 /// The greatest step that all differences between levels without any noise are multiples of, within the
-/// rounding to `decimal`; 0 when there is none that is at most a quarter of the least difference, since then
-/// it may be the step of the levels.
+/// rounding to `decimal`; 0 when no difference is of ten such steps, since then it may be the step of
+/// the levels.
 double stepBetweenLevels(std::vector<double> values, double decimal) {
   std::vector<double> gaps;
   addGaps(std::move(values), gaps);
-  if (gaps.size() < 2 || decimal == 0) return 0;
+  if (gaps.size() < 3 || decimal == 0) return 0;
   const double least = *std::min_element(gaps.begin(), gaps.end());
   const double greatest = *std::max_element(gaps.begin(), gaps.end());
-  // Steps that rounding could feign are not looked for.
-  for (int parts = 1; parts < 1000 && least / parts > 20 * decimal; ++parts) {
+  // Each difference is rounded by up to `decimal`, and so is the one that the step is reckoned from. Steps
+  // that such rounding could feign are not looked for.
+  for (int parts = 1; parts < 1000 && least / parts > 200 * decimal; ++parts) {
     const double step = greatest / std::round(greatest / (least / parts));
     const bool fits = std::all_of(gaps.begin(), gaps.end(), [&](double gap) {
-      return std::abs(gap - step * std::round(gap / step)) <= 1.1 * decimal;
+      return std::abs(gap - step * std::round(gap / step)) <= 2.5 * decimal;
     });
-    if (fits) return parts >= 4 ? step : 0;
+    if (fits) return greatest > 9.5 * step ? step : 0;
   }
   return 0;
 }

@@ -73,6 +73,31 @@ TEST(ResolutionOf, IsWhatQuietLevelsHaveInCommon) {
   }
   // The greatest gap, of 19 codes, is rounded by 1e-4 at most.
   EXPECT_NEAR(core::resolutionOf(values, spans), 0.371234, 6e-6);
+  // Levels anywhere have nothing in common but the last decimal place.
+  std::vector<double> other;
+  for (const double level : {0.0, 12.3457, 31.1234, 37.0001, 52.2229, 31.1234, 12.3457, 0.0})
+    other.resize(other.size() + 10, level);
+  EXPECT_DOUBLE_EQ(core::resolutionOf(other, spans), 1e-4);
+}
+
+TEST(ResolutionOf, QuietLevelsIsFoundWhateverItIs) {
+  test::Normal normal(6);
+  for (int recording = 0; recording < 200; ++recording) {
+    const double step = 20 + 60 * normal.uniform();
+    std::vector<double> values;
+    std::vector<SampleSpan> spans;
+    for (const double height : {0.0, 20.0, 40.0, 61.0, 0.0, -21.0, -40.0, -59.0}) {
+      spans.push_back({values.size(), values.size() + 10});
+      const double code = height + std::floor(5 * normal.uniform());
+      values.resize(values.size() + 10, std::round(code * step * 100) / 100);
+    }
+    // Rounded to 0.01 over the greatest gap, which is of ten codes or more. A multiple is right as well when
+    // the codes drawn have one in common, which is so in one of a hundred or two.
+    const double ratio = core::resolutionOf(values, spans) / step;
+    EXPECT_NEAR(ratio, std::round(ratio), 1e-3 / step * 2) << step;
+    EXPECT_GE(ratio, 0.9);
+    EXPECT_LE(ratio, 5.1);
+  }
 }
 
 double normalBelow(double x) { return std::erfc(-x / std::sqrt(2.0)) / 2; }
