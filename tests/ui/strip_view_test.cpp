@@ -578,7 +578,10 @@ TEST_F(RecordingStoreTest, TheViewOffersToFindALostRecordingAndRemembersWhere) {
   view.resize(900, 200);
   view.show();
   EXPECT_TRUE(view.findChild<QPushButton*>("stripFind")->isVisible());
-  EXPECT_FALSE(view.findChild<QPushButton*>("stripReadIt")->isVisible());
+  write(folder.filePath("gone.csv"));
+  QTest::mouseClick(view.findChild<QPushButton*>("stripReadIt"), Qt::LeftButton);  // "Look again"
+  EXPECT_EQ(store.obstacle(*session.check()->recording), Obstacle::Changed);
+  ASSERT_TRUE(QFile::remove(folder.filePath("gone.csv")));
   EXPECT_TRUE(view.findChild<QLabel*>("stripMessage")->text().contains("gone.csv"));
   write(elsewhere.filePath("found.csv"));
   view.useFile(elsewhere.filePath("found.csv"));

@@ -171,6 +171,7 @@ void StripChart::mouseMoveEvent(QMouseEvent* event) {
   if (m_drag.grip != Grip::None) {
     const bool isFar = (event->position() - m_drag.from).manhattanLength() >= threshold_px;
     if (!m_drag.isMoving && (!isFar || !startMoving())) return;
+    if (!overviewRect().contains(m_drag.from.toPoint())) m_mouse_s = timeAt(event->position().x());
     return dragTo(event->position());
   }
   const Hit hit = hitAt(event->position()), below = overviewHitAt(event->position());

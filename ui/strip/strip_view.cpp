@@ -190,10 +190,11 @@ void StripView::refreshState() {
   m_progress->setVisible(isReading);
   m_cancel->setVisible(isReading);
   m_find->setVisible(obstacle && obstacle != Obstacle::Cancelled);
-  m_readIt->setVisible(obstacle && obstacle != Obstacle::Missing);
-  m_readIt->setText(obstacle == Obstacle::Unreadable || obstacle == Obstacle::Cancelled ? tr("Read it again")
-                    : obstacle == Obstacle::Outside                                     ? tr("Read it")
-                                                    : tr("Read it anyway"));
+  m_readIt->setVisible(obstacle.has_value());
+  m_readIt->setText(obstacle == Obstacle::Missing   ? tr("Look again")
+                    : obstacle == Obstacle::Outside ? tr("Read it")
+                    : obstacle == Obstacle::Changed ? tr("Read it anyway")
+                                                    : tr("Read it again"));
   if (!hasRecording)
     return m_message->setText(check ? tr("The readings of this check were not taken from a recording. Ctrl+R "
                                          "takes readings from one.")

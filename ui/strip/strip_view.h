@@ -71,6 +71,7 @@ class StripView : public QWidget {
   // strip_view_tools.cpp
   void buildTools();
   QWidget* buildMessage();
+  void readAnyway();
   QAction* tool(const QString& name, const QString& text, const QString& key, const QString& tip,
                 const std::function<void()>& act);
   void enableTools();

@@ -123,10 +123,9 @@ QWidget* StripView::buildMessage() {
   };
   m_cancel = button("stripCancel", tr("Cancel"), [this] { m_store.cancel(*m_session.check()->recording); });
   m_find = button("stripFind", tr("Find the recording…"), [this] { findFile(); });
-  m_readIt =
-      button("stripReadIt", tr("Read it"), [this] { m_store.want(*m_session.check()->recording, true); });
+  m_readIt = button("stripReadIt", tr("Read it"), [this] { readAnyway(); });
   grid->setRowStretch(0, 1);
-  grid->addWidget(m_message, 1, 0, 1, 5);
+  grid->addWidget(m_message, 1, 0, 1, 6);
   int column = 1;
   grid->setColumnStretch(0, 1);
   for (QWidget* part : std::initializer_list<QWidget*>{m_progress, m_cancel, m_find, m_readIt}) {
@@ -135,6 +134,13 @@ QWidget* StripView::buildMessage() {
   grid->setColumnStretch(column, 1);
   grid->setRowStretch(3, 1);
   return page;
+}
+
+/// A file that was put back is looked for again as if for the first time; else the user has decided.
+void StripView::readAnyway() {
+  const core::RecordingReference reference = *m_session.check()->recording;
+  if (m_store.obstacle(reference) == RecordingStore::Obstacle::Missing) return m_store.forget(reference);
+  m_store.want(reference, true);
 }
 
 /// What needs a chosen span waits for one; what a closed check forbids says so when it is asked for.
