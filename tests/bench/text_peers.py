@@ -19,7 +19,6 @@ from pathlib import Path
 HERE = Path(__file__).parent
 PANDAS = """
 import json, resource, sys, time
-begin, before = time.perf_counter(), time.process_time()
 import pandas
 imported, imported_cpu = time.perf_counter(), time.process_time()
 table = pandas.read_csv(sys.argv[1])

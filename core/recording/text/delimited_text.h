@@ -34,10 +34,4 @@ Result<Recording> readText(const std::filesystem::path& path, const LayoutChoice
                            const std::stop_token& stop = {}, const Progress& progress = {},
                            const TextReading& how = {});
 
-/// Reads text of the layout that is guessed; readRecording (core/recording/reader.h) takes its place.
-inline Result<Recording> readDelimitedFile(const std::filesystem::path& path,
-                                           const std::stop_token& stop = {}, const Progress& progress = {}) {
-  return readText(path, {}, stop, progress);
-}
-
 }  // namespace core
