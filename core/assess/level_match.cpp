@@ -9,7 +9,7 @@
 namespace core {
 namespace {
 
-constexpr std::size_t mostCells = 4'000'000;  // levels x steps; no plan comes near
+constexpr std::size_t mostCells = 500'000;  // levels x steps, some 150 MB; no recording of a plan comes near
 constexpr std::size_t cellsAtOnce = 120'000;  // levels x steps x lines tried
 
 /// Lines by what the whole recording costs with each, the best few.
