@@ -70,6 +70,9 @@ class StripView : public QWidget {
   QString wordsOf(const StripSpan& span) const;
   // strip_view_tools.cpp
   void buildTools();
+  void makeViewActions();
+  void makeSpanActions();
+  void fillToolRow();
   QWidget* buildMessage();
   void readAnyway();
   QAction* tool(const QString& name, const QString& text, const QString& key, const QString& tip,

@@ -9,7 +9,9 @@
 #include <QPushButton>
 #include <QToolBar>
 #include <QToolButton>
+#include <algorithm>
 #include <functional>
+#include <iterator>
 
 #include "ui/parts.h"
 #include "ui/strip/span_editor.h"
@@ -17,6 +19,53 @@
 #include "ui/theme.h"
 
 namespace ui {
+namespace {
+
+/// What keys and the mouse do, for translation by StripView::tr.
+constexpr const char* keyRows[][2] = {
+    {QT_TRANSLATE_NOOP("ui::StripView", "Wheel, + and −"),
+     QT_TRANSLATE_NOOP("ui::StripView", "zoom about the cursor")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Drag background, ← →"),
+     QT_TRANSLATE_NOOP("ui::StripView", "pan; also Shift with the wheel")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Home, Return"),
+     QT_TRANSLATE_NOOP("ui::StripView", "show all, show the chosen span")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Click, Shift ← →"),
+     QT_TRANSLATE_NOOP("ui::StripView", "put, move the cursor; over the lanes the mouse is it")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Page Up, Page Down"),
+     QT_TRANSLATE_NOOP("ui::StripView", "choose the span before, after")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Click, double click"),
+     QT_TRANSLATE_NOOP("ui::StripView", "choose a span, and show it")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Drag an edge"),
+     QT_TRANSLATE_NOOP("ui::StripView", "move the edge of a span")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Drag the chosen span"),
+     QT_TRANSLATE_NOOP("ui::StripView", "move it as a whole")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Shift and drag"), QT_TRANSLATE_NOOP("ui::StripView", "draw a span")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Ctrl ← →"),
+     QT_TRANSLATE_NOOP("ui::StripView", "move the edge by a sample; with Shift by a pixel")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Space"),
+     QT_TRANSLATE_NOOP("ui::StripView", "which is moved: end, both, begin")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "B, E"),
+     QT_TRANSLATE_NOOP("ui::StripView", "the span begins, ends at the cursor")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Escape"),
+     QT_TRANSLATE_NOOP("ui::StripView", "drop what is being dragged; choose none")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "A"),
+     QT_TRANSLATE_NOOP("ui::StripView", "add: the level at the cursor")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "S"), QT_TRANSLATE_NOOP("ui::StripView", "split at the cursor")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "J"), QT_TRANSLATE_NOOP("ui::StripView", "join with the next span")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Delete"), QT_TRANSLATE_NOOP("ui::StripView", "delete the span")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "G"), QT_TRANSLATE_NOOP("ui::StripView", "give the span to a step")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "N"),
+     QT_TRANSLATE_NOOP("ui::StripView", "take the span from its step")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "M"),
+     QT_TRANSLATE_NOOP("ui::StripView", "match all spans with the steps again")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "Y"),
+     QT_TRANSLATE_NOOP("ui::StripView", "scale to what is on view, or to all")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "C"),
+     QT_TRANSLATE_NOOP("ui::StripView", "all channels of this recording, or one")},
+    {QT_TRANSLATE_NOOP("ui::StripView", "K"), QT_TRANSLATE_NOOP("ui::StripView", "this list")},
+};
+
+}  // namespace
 
 QAction* StripView::tool(const QString& name, const QString& text, const QString& key, const QString& tip,
                          const std::function<void()>& act) {
@@ -37,10 +86,26 @@ void StripView::onChosen(void (SpanEditor::*act)(core::SpanPlace)) {
 }
 
 void StripView::buildTools() {
+  makeViewActions();
+  makeSpanActions();
+  fillToolRow();
+}
+
+void StripView::makeViewActions() {
   m_showAll =
       tool("stripShowAll", tr("Show all"), "Home", tr("The whole recording"), [this] { m_chart->showAll(); });
   m_showSpan = tool("stripShowSpan", tr("Show span"), "Return", tr("The chosen span and what is around it"),
                     [this] { m_chart->showChosen(); });
+  m_scale = tool("stripScale", tr("Scale to what is on view"), "Y", tr("Else to all values of the recording"),
+                 [this] { m_chart->setScaledToView(m_scale->isChecked()); });
+  m_all = tool("stripAllChannels", tr("All channels of this recording"), "C",
+               tr("Else the chosen channel alone"), [this] { refresh(); });
+  m_keys =
+      tool("stripKeys", tr("Keys…"), "K", tr("What the keys and the mouse do here"), [this] { showKeys(); });
+  for (QAction* action : {m_scale, m_all}) action->setCheckable(true), action->setChecked(true);
+}
+
+void StripView::makeSpanActions() {
   m_add = tool("stripAdd", tr("Add"), "A",
                tr("A span where a level is held at the cursor; Shift and drag draws one"), [this] {
                  const auto at = m_chart->cursorSample();
@@ -69,14 +134,9 @@ void StripView::buildTools() {
   m_give =
       tool("stripGive", tr("Give to a step…"), "G",
            tr("Choose the step that the chosen span is the reading of"), [this] { m_steps->showMenu(); });
-  m_scale = tool("stripScale", tr("Scale to what is on view"), "Y", tr("Else to all values of the recording"),
-                 [this] { m_chart->setScaledToView(m_scale->isChecked()); });
-  m_all = tool("stripAllChannels", tr("All channels of this recording"), "C",
-               tr("Else the chosen channel alone"), [this] { refresh(); });
-  m_keys =
-      tool("stripKeys", tr("Keys…"), "K", tr("What the keys and the mouse do here"), [this] { showKeys(); });
-  for (QAction* action : {m_scale, m_all}) action->setCheckable(true), action->setChecked(true);
+}
 
+void StripView::fillToolRow() {
   m_tools->setObjectName("stripTools");
   m_tools->setToolButtonStyle(Qt::ToolButtonTextOnly);
   m_tools->setContentsMargins(0, 0, 0, 0);
@@ -199,36 +259,12 @@ void StripView::showKeys() {
   auto* grid = new QGridLayout(sheet);
   grid->setHorizontalSpacing(18);
   grid->setVerticalSpacing(2);
-  int row = 0;
-  const auto add = [&](const QString& key, const QString& meaning) {
-    const int half = 13, column = row < half ? 0 : 2;
-    grid->addWidget(embolden(new QLabel(key)), row % half, column);
-    grid->addWidget(new QLabel(meaning), row % half, column + 1);
-    ++row;
-  };
-  add(tr("Wheel, + and −"), tr("zoom about the cursor"));
-  add(tr("Drag background, ← →"), tr("pan; also Shift with the wheel"));
-  add(tr("Home, Return"), tr("show all, show the chosen span"));
-  add(tr("Click, Shift ← →"), tr("put, move the cursor; over the lanes the mouse is it"));
-  add(tr("Page Up, Page Down"), tr("choose the span before, after"));
-  add(tr("Click, double click"), tr("choose a span, and show it"));
-  add(tr("Drag an edge"), tr("move the edge of a span"));
-  add(tr("Drag the chosen span"), tr("move it as a whole"));
-  add(tr("Shift and drag"), tr("draw a span"));
-  add(tr("Ctrl ← →"), tr("move the edge by a sample; with Shift by a pixel"));
-  add(tr("Space"), tr("which is moved: end, both, begin"));
-  add(tr("B, E"), tr("the span begins, ends at the cursor"));
-  add(tr("Escape"), tr("drop what is being dragged; choose none"));
-  add("A", tr("add: the level at the cursor"));
-  add("S", tr("split at the cursor"));
-  add("J", tr("join with the next span"));
-  add(tr("Delete"), tr("delete the span"));
-  add("G", tr("give the span to a step"));
-  add("N", tr("take the span from its step"));
-  add("M", tr("match all spans with the steps again"));
-  add("Y", tr("scale to what is on view, or to all"));
-  add("C", tr("all channels of this recording, or one"));
-  add("K", tr("this list"));
+  constexpr int rows = static_cast<int>(std::size(keyRows)), half = (rows + 1) / 2;
+  for (int row = 0; row < rows; ++row) {
+    const int column = row < half ? 0 : 2;
+    grid->addWidget(embolden(new QLabel(tr(keyRows[row][0]))), row % half, column);
+    grid->addWidget(new QLabel(tr(keyRows[row][1])), row % half, column + 1);
+  }
   sheet->adjustSize();
   const QPoint at = mapToGlobal(QPoint(width() - sheet->width(), 0));
   sheet->move(at.x(), std::max(0, at.y() - sheet->height() - 4));
