@@ -37,7 +37,7 @@ class ParallelReading {
 
  private:
   void work(bool reports) {
-    Piece piece;
+    TextPiece piece;
     RowBlock block;
     while (take(piece)) {
       readRows(piece, m_plan, block);
@@ -46,13 +46,13 @@ class ParallelReading {
     }
   }
 
-  bool take(Piece& piece) {
+  bool take(TextPiece& piece) {
     const std::lock_guard lock(m_taking);
     if (m_stop.stop_requested()) end();
     return !m_isOver && m_pieces.next(piece);
   }
 
-  bool join(const Piece& piece, RowBlock& block) {
+  bool join(const TextPiece& piece, RowBlock& block) {
     std::unique_lock lock(m_joining);
     m_joined.wait(lock, [&] { return m_next == piece.index || m_isOver; });
     if (m_isOver) return false;

@@ -61,7 +61,7 @@ bool PieceReader::fill(std::string& text) {
   return !m_isEnd;
 }
 
-bool PieceReader::nextLines(Piece& piece) {
+bool PieceReader::nextLines(TextPiece& piece) {
   std::string& text = piece.buffer;
   piece.beginsWithLongLine = false;
   text.swap(m_carry);
@@ -100,7 +100,7 @@ bool PieceReader::nextLines(Piece& piece) {
 }
 
 /// Takes lines off the beginning of `piece` while there are some to be left out.
-void PieceReader::dropHeading(Piece& piece) {
+void PieceReader::dropHeading(TextPiece& piece) {
   const std::size_t wanted = m_linesToLeaveOut - m_linesLeftOut;
   std::size_t dropped = 0, behind = 0;
   if (wanted > 0 && piece.beginsWithLongLine) {
@@ -118,7 +118,7 @@ void PieceReader::dropHeading(Piece& piece) {
   m_linesLeftOut += dropped;
 }
 
-bool PieceReader::next(Piece& piece) {
+bool PieceReader::next(TextPiece& piece) {
   do {
     piece.buffer.clear();
     piece.size = 0;

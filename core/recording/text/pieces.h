@@ -30,7 +30,7 @@ inline std::size_t behindLineEnd(std::string_view text, std::size_t at) {
 }
 
 /// Whole lines of a file.
-struct Piece {
+struct TextPiece {
   std::size_t index = 0;            ///< counted from 0
   bool beginsWithLongLine = false;  ///< a line before `text` was longer than longestLine and is left out
   std::size_t size = 0;             ///< of the text in `buffer`; behind it stand a line end and zeros
@@ -49,7 +49,7 @@ class PieceReader {
 
   /// The next lines, of about `pieceBytes`; false at the end of the file or after a fault. A file that ends
   /// early, because someone cut it while it was read, ends here too.
-  bool next(Piece& piece);
+  bool next(TextPiece& piece);
   /// Leaves out that many lines; to be called first.
   void leaveOut(std::size_t lines) { m_linesToLeaveOut = lines; }
   std::size_t leftOut() const { return m_linesLeftOut; }
@@ -57,8 +57,8 @@ class PieceReader {
 
  private:
   bool fill(std::string& text);
-  bool nextLines(Piece& piece);
-  void dropHeading(Piece& piece);
+  bool nextLines(TextPiece& piece);
+  void dropHeading(TextPiece& piece);
 
   const RegularFile& m_file;
   TextEncoding m_encoding;

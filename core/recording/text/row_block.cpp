@@ -19,7 +19,7 @@ constexpr double noNumber = std::numeric_limits<double>::quiet_NaN();
 /// end is reached before it looks at a character.
 class RowReader {
  public:
-  RowReader(const Piece& piece, const RowPlan& plan, RowBlock& block)
+  RowReader(const TextPiece& piece, const RowPlan& plan, RowBlock& block)
       : m_text(piece.text()),
         m_plan(plan),
         m_block(block),
@@ -130,11 +130,11 @@ void RowReader::findColumns() {
   const bool mayBePlain = !isStamped(m_plan) && m_plan.separator != ' ' &&
                           m_plan.separator != m_plan.decimal && m_plan.uses.size() < 1000 &&
                           std::none_of(m_plan.uses.begin(), m_plan.uses.end(),
-                                       [](ColumnUse use) { return use == ColumnUse::LeftOut; });
+                                       [](CellUse use) { return use == CellUse::LeftOut; });
   if (!mayBePlain) return;
   std::size_t slot = 0;
-  for (const ColumnUse use : m_plan.uses)
-    m_columns.push_back(use == ColumnUse::Time ? m_block.time_s.data() : m_block.columns[slot++].data());
+  for (const CellUse use : m_plan.uses)
+    m_columns.push_back(use == CellUse::Time ? m_block.time_s.data() : m_block.columns[slot++].data());
 }
 
 /// Reads the cells of a line and counts them; of those beyond the widest row only whether they hold anything.
@@ -143,12 +143,12 @@ const char* RowReader::readCells(const char* p, std::size_t& count) {
   while (true) {
     p = behindGap(p);
     if (m_plan.separator == ' ' && isLineEnd(*p)) return p;
-    const ColumnUse use = count < m_widest ? m_plan.uses[count] : ColumnUse::LeftOut;
-    if (use == ColumnUse::Value) {
+    const CellUse use = count < m_widest ? m_plan.uses[count] : CellUse::LeftOut;
+    if (use == CellUse::Value) {
       p = readValue(p);
-    } else if (use == ColumnUse::Time) {
+    } else if (use == CellUse::Time) {
       p = readTime(p);
-    } else if (use == ColumnUse::Date) {
+    } else if (use == CellUse::Date) {
       p = readDate(p);
     } else {
       const char* const end = cellEnd(p);
@@ -222,7 +222,7 @@ std::string RowReader::faultOfRow() const {
 }
 
 void RowReader::endRow(const char* line, const char* end, std::size_t count) {
-  const auto column = [&](ColumnUse use) {
+  const auto column = [&](CellUse use) {
     const auto at = std::find(m_plan.uses.begin(), m_plan.uses.end(), use);
     return m_plan.names[static_cast<std::size_t>(at - m_plan.uses.begin())];
   };
@@ -234,9 +234,9 @@ void RowReader::endRow(const char* line, const char* end, std::size_t count) {
     return refuse("is longer than " + std::to_string(longestLine) + " bytes");
   if (count != m_widest) return refuse(faultOfWidth(line, end));
   if (m_plan.hasTimeColumn) {
-    if (m_time.fault) return refuse(faultOfCell(m_timeCell, column(ColumnUse::Time), m_time.fault));
+    if (m_time.fault) return refuse(faultOfCell(m_timeCell, column(CellUse::Time), m_time.fault));
     if (m_plan.hasDateColumn && m_dateFault)
-      return refuse(faultOfCell(m_dateCell, column(ColumnUse::Date), m_dateFault));
+      return refuse(faultOfCell(m_dateCell, column(CellUse::Date), m_dateFault));
   }
   if (m_block.missing.size() - m_missingBefore == m_plan.values.size()) return refuse(faultOfRow());
   if (m_plan.hasTimeColumn) {
@@ -278,7 +278,7 @@ std::string faultOfNumber(std::string_view cell, const std::string& column, char
   return faultOfCell(cell, column, number.fault ? number.fault : "is not a number");
 }
 
-void readRows(const Piece& piece, const RowPlan& plan, RowBlock& block) {
+void readRows(const TextPiece& piece, const RowPlan& plan, RowBlock& block) {
   block.clear();
   block.columns.resize(plan.values.size());
   RowReader reader(piece, plan, block);

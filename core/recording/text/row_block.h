@@ -13,13 +13,13 @@
 
 namespace core {
 
-enum class ColumnUse : std::uint8_t { LeftOut, Value, Time, Date };
+enum class CellUse : std::uint8_t { LeftOut, Value, Time, Date };
 
 /// All that is needed to turn lines into samples.
 struct RowPlan {
   char separator = ',';
   char decimal = '.';
-  std::vector<ColumnUse> uses;      ///< one per column of the file
+  std::vector<CellUse> uses;        ///< one per column of the file
   std::vector<std::string> names;   ///< of all columns, for messages
   std::vector<std::size_t> values;  ///< the columns read as values, rising
   bool hasTimeColumn = false;       ///< else the time is the place of the row
@@ -64,6 +64,6 @@ std::string faultOfCell(std::string_view cell, const std::string& column, const 
 std::string faultOfNumber(std::string_view cell, const std::string& column, char decimal);
 
 /// Reads the lines of `piece` into `block`.
-void readRows(const Piece& piece, const RowPlan& plan, RowBlock& block);
+void readRows(const TextPiece& piece, const RowPlan& plan, RowBlock& block);
 
 }  // namespace core

@@ -115,25 +115,25 @@ void sortColumns(const TableGuess& table, TextGuess& guess) {
   for (std::size_t k = 0; k < table.kinds.size(); ++k) {
     const std::string& name = guess.layout.columns[k].name;
     plan.names.push_back(name);
-    ColumnUse use = ColumnUse::Value;
+    CellUse use = CellUse::Value;
     if (guess.layout.time.column == k) {
-      use = ColumnUse::Time;
+      use = CellUse::Time;
     } else if (guess.layout.time.dateColumn == k) {
-      use = ColumnUse::Date;
+      use = CellUse::Date;
     } else if (countsRows(table, k) && table.kinds.size() > 2) {
-      use = ColumnUse::LeftOut;
+      use = CellUse::LeftOut;
       guess.leftOut.push_back("'" + name + "' counts the rows");
     } else if (isStamp(table.kinds[k])) {
-      use = ColumnUse::LeftOut;
+      use = CellUse::LeftOut;
       guess.leftOut.push_back("'" + name + "' holds dates or times of day that are not needed");
     } else if (table.kinds[k] == CellKind::Words) {
-      use = ColumnUse::LeftOut;
+      use = CellUse::LeftOut;
       guess.leftOut.push_back("'" + name + "' holds words");
     } else if (table.kinds[k] != CellKind::Number) {
       guess.leftOut.push_back("'" + name + "' has no number in the lines looked at");
     }
     plan.uses.push_back(use);
-    if (use == ColumnUse::Value) plan.values.push_back(k);
+    if (use == CellUse::Value) plan.values.push_back(k);
   }
 }
 

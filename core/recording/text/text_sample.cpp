@@ -65,7 +65,7 @@ Result<TextSample> sampleOf(const RegularFile& file, const LayoutChoices& choice
   if (!encoding && !choices.encoding) return encoding.error();
   sample.encoding = choices.encoding ? *choices.encoding : *encoding;
   PieceReader reader(file, sample.encoding, bytesPerPiece, stop);
-  Piece piece;
+  TextPiece piece;
   std::size_t bytes = 0;
   while (bytes < greatestBeginning && (sample.lines.size() < fewestLines || bytes < bytesWanted)) {
     if (stop.stop_requested()) return cancelled();
