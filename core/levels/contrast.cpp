@@ -55,6 +55,48 @@ std::vector<Scale> scalesOf(const Cells& cells, std::size_t shortest) {
   return scales;
 }
 
+namespace {
+
+/// Some contrasts without drift of windows that lie between two steps.
+std::vector<double> contrastsBetween(const Cells& cells, const Scale& scale,
+                                     const std::vector<std::size_t>& places) {
+  const std::size_t stride = std::max<std::size_t>(1, cells.size() / looks);
+  std::vector<double> contrasts;
+  std::size_t begin = 0;
+  for (std::size_t k = 0; k <= places.size(); ++k) {
+    const std::size_t end = k < places.size() ? places[k] : cells.size();
+    for (std::size_t at = begin + scale.window; at + scale.window <= end; at += stride)
+      contrasts.push_back(std::abs(contrastAt(cells, at, scale.window) - scale.drift));
+    begin = end;
+  }
+  return contrasts;
+}
+
+}  // namespace
+
+std::vector<Scale> withoutSteps(const Cells& cells, std::vector<Scale> scales,
+                                const std::vector<std::size_t>& places) {
+  double longRun = 0;
+  double before = 0;  // noise of the scale before
+  for (Scale& scale : scales) {
+    const double root = std::sqrt(static_cast<double>(scale.window));
+    const bool isInTheWay = 20 * scale.window * places.size() > cells.size();
+    if (isInTheWay && before > 0) {
+      std::vector<double> contrasts = contrastsBetween(cells, scale, places);
+      // Where hardly any is left, more noise than over shorter windows is not known of.
+      const bool areEnough =
+          contrasts.size() * std::max<std::size_t>(1, cells.size() / looks) > 10 * scale.window;
+      const double noise =
+          areEnough ? std::max(quantile(contrasts, 0.25) / lowerQuartile, quantile(contrasts, 0.5) / middle)
+                    : before;
+      scale.noise = std::min(scale.noise, std::max({noise, 0.9 * longRun / root, 0.7 * scale.noise}));
+    }
+    longRun = std::max(longRun, scale.noise * root);
+    before = scale.noise;
+  }
+  return scales;
+}
+
 LocalNoise::LocalNoise(const Cells& cells, const std::vector<Scale>& scales)
     : m_shortest(scales.front()), m_stretch(std::max<std::size_t>(96, cells.size() / 512)), m_squares{0.0} {
   constexpr std::size_t each = 48;

@@ -26,6 +26,11 @@ struct Scale {
 /// small.
 std::vector<Scale> scalesOf(const Cells& cells, std::size_t shortest);
 
+/// `scales` with the noise of those that many steps were in the way of judged again, from the contrasts that
+/// see none of the steps at `places` (rising).
+std::vector<Scale> withoutSteps(const Cells& cells, std::vector<Scale> scales,
+                                const std::vector<std::size_t>& places);
+
 /// Where a recording scatters more than it usually does.
 class LocalNoise {
  public:

@@ -16,7 +16,7 @@ Deviations::Deviations(const Cells& cells, const std::vector<Piece>& pieces) {
     std::vector<double> sizes;
     for (const Piece& piece : pieces) {
       const std::size_t first = piece.begin + piece.size() / 2;
-      const std::size_t last = piece.end - piece.size() / 20;
+      const std::size_t last = piece.end - piece.size() * 3 / 20;
       if (last - first < 4 * window) continue;
       const std::size_t stride = std::max<std::size_t>(1, (last - first - window) / each);
       for (std::size_t at = first; at + window <= last; at += stride) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <queue>
+#include <span>
 
 #include "core/levels/statistics.h"
 
@@ -68,10 +69,11 @@ std::size_t refined(const Cells& cells, const Scale& scale, std::size_t peak) {
   return best;
 }
 
-/// Peaks of all scales; a longer scale adds only what is not near one that a shorter scale has told.
-std::vector<std::size_t> candidatesOf(const Cells& cells, const std::vector<Scale>& scales, double leastStep,
-                                      const LocalNoise& local, const std::stop_token& stop) {
-  std::vector<std::size_t> candidates;
+/// `candidates` and the peaks of all scales; a longer scale adds only what is not near one that a shorter
+/// scale has told.
+std::vector<std::size_t> candidatesOf(const Cells& cells, std::span<const Scale> scales, double leastStep,
+                                      const LocalNoise& local, const std::stop_token& stop,
+                                      std::vector<std::size_t> candidates = {}) {
   std::vector<double> sizes;
   for (const Scale& scale : scales) {
     if (stop.stop_requested()) return {};
@@ -154,7 +156,7 @@ class Sieve {
     if (std::abs(jump) < m_leastStep) return;
     const double noise = m_local.of(scale, edge.cell) / std::sqrt(share);
     // Noise need not be the same all the time: an edge that is small beside the others must be all the surer.
-    const double demand = 1 + 0.02 * m_usualStep / std::abs(jump);
+    const double demand = std::min(3.0, 1 + 0.02 * m_usualStep / std::abs(jump));
     const double prominence = noise > 0 ? std::abs(jump) / noise / demand : 1e300;
     if (prominence <= edge.prominence) return;
     edge.prominence = prominence;
@@ -197,6 +199,12 @@ double leastBesideSwarm(const std::vector<Edge>& edges) {
   return least;
 }
 
+std::vector<std::size_t> placesOf(const std::vector<Edge>& edges) {
+  std::vector<std::size_t> places;
+  for (const Edge& edge : edges) places.push_back(edge.cell);
+  return places;
+}
+
 double usualStepOf(const std::vector<Edge>& edges, double leastStep) {
   std::vector<double> sizes;
   for (const Edge& edge : edges)
@@ -210,12 +218,16 @@ std::vector<Edge> edgesOf(const Cells& cells, const std::vector<Scale>& scales, 
                           const std::stop_token& stop) {
   if (scales.empty()) return {};
   const LocalNoise local(cells, scales);
-  std::vector<Edge> edges =
-      Sieve(cells, scales, local, leastStep, 0, candidatesOf(cells, scales, leastStep, local, stop)).kept();
+  std::vector<std::size_t> places = candidatesOf(cells, scales, leastStep, local, stop);
+  places = placesOf(Sieve(cells, scales, local, leastStep, 0, places).kept());
+  const std::vector<Scale> clear = withoutSteps(cells, scales, places);
+  std::size_t same = 0;
+  while (same < scales.size() && clear[same].noise > 0.9 * scales[same].noise) ++same;
+  places = candidatesOf(cells, std::span(clear).subspan(same), leastStep, local, stop, std::move(places));
+  if (stop.stop_requested()) return {};
+  const std::vector<Edge> edges = Sieve(cells, clear, local, leastStep, 0, places).kept();
   const double least = std::max(leastStep, leastBesideSwarm(edges));
-  std::vector<std::size_t> places;
-  for (const Edge& edge : edges) places.push_back(edge.cell);
-  return Sieve(cells, scales, local, least, usualStepOf(edges, least), places).kept();
+  return Sieve(cells, clear, local, least, usualStepOf(edges, least), placesOf(edges)).kept();
 }
 
 }  // namespace core

@@ -19,7 +19,7 @@ struct Edge {
 /// The edges of a recording, in order: where a contrast is the largest of its neighbourhood and beyond the
 /// noise, on the shortest scale that shows it. Those are taken away again, the least prominent first, that
 /// stand out no more when they are compared over the stretches between their neighbours. `leastStep`: smaller
-/// ones are none.
+/// ones are none. Once more with the noise that steps known by then hide no more.
 std::vector<Edge> edgesOf(const Cells& cells, const std::vector<Scale>& scales, double leastStep,
                           const std::stop_token& stop = {});
 

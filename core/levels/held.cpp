@@ -26,7 +26,7 @@ Trend trendOf(const Cells& cells, const std::vector<Scale>& scales, SampleSpan p
 /// The part of a stretch that has settled, if it ever does; all of a very short one.
 SampleSpan laterPart(std::size_t begin, std::size_t end) {
   const std::size_t size = end - begin;
-  return size < 10 ? SampleSpan{begin, end} : SampleSpan{begin + size / 2, end - size / 20};
+  return size < 10 ? SampleSpan{begin, end} : SampleSpan{begin + size / 2, end - size * 3 / 20};
 }
 
 std::vector<Piece> piecesBetween(const std::vector<Edge>& edges, std::size_t cells) {

@@ -34,16 +34,18 @@ class Trimmer {
     const std::size_t window = windowFor(piece);
     // Where it drifts, what is left should lie amid the level: its mean is that of the level then.
     const bool drifts = driftsFor(k);
-    const std::size_t latest = std::max(piece.begin, from + (drifts ? whole / 5 : whole / 3));
+    const std::size_t latest = std::max(piece.begin, from + (drifts ? whole / 5 : whole * 3 / 10));
     std::size_t begin = piece.begin;
     while (begin < latest && !fits(piece, begin, window, true)) ++begin;
     if (!isFirst) begin = std::min(latest, std::max(begin + guard(window, whole), settled(k, from)));
+    // Three fifths are kept, a half where what is cut off is surely not level.
     const std::size_t earliest =
-        std::max(begin + 1, piece.end - std::min(piece.size(), (drifts ? whole / 5 : whole / 16) + 1));
+        std::max(piece.end - std::min(piece.size(), whole / 5 + 1), begin + whole / 2);
     std::size_t end = piece.end;
     while (end > earliest && !fits(piece, end, window, false)) --end;
-    if (!isLast) end = std::max(earliest, end - std::min(end, std::max(window, 2 * guard(window, whole))));
-    if (drifts && k > 0 && !isLast) end = std::max(earliest, std::min(end, piece.end - (begin - from)));
+    const std::size_t least = std::min(end, begin + whole * 3 / 5);
+    if (!isLast) end = std::max(least, end - std::min(end, std::max(window, 2 * guard(window, whole))));
+    if (drifts && k > 0 && !isLast) end = std::max(least, std::min(end, piece.end - (begin - from)));
     return {begin, end};
   }
 

@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Segmentation, correlated means and level finding against outside truth. Data, values and sources stand in
+// Correlated means and level finding against outside truth. Data, values and sources stand in
 // tests/reference/lines.
 #include "core/levels/levels.h"
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <random>
 #include <sstream>
 
 #include "core/levels/robust.h"
-#include "core/levels/segmentation.h"
 #include "core/levels/statistics.h"
 #include "tests/support/csv.h"
 #include "tests/support/digits.h"
@@ -34,13 +35,6 @@ test::CsvRow result(const std::string& dataset, const std::string& method, const
 
 double value(const std::string& dataset, const std::string& method, const std::string& quantity) {
   return test::number(result(dataset, method, quantity), "value");
-}
-
-std::vector<std::size_t> indices(const std::string& text) {
-  std::istringstream stream(text);
-  std::vector<std::size_t> list;
-  for (std::size_t i = 0; stream >> i;) list.push_back(i);
-  return list;
 }
 
 /// NumAcc2 and NumAcc4 by the rule NIST gives: `first`, then 500 pairs of `low` and `high`.
@@ -83,34 +77,43 @@ TEST(EffectiveSampleSize, EarnsNothingFromPeriodicData) {
   EXPECT_EQ(core::effectiveSampleSize(series("nist_lew")), 200);
 }
 
-TEST(OptimalPartition, FindsTheExactOptimumOfTheSmallSeries) {
-  // Optima in exact arithmetic over all cuts. Where the table says "tie" only the objective is fixed.
-  const auto y = series("optpart_tiny_a");
-  for (const int penalty : {5, 12, 30, 100}) {
-    for (const int shortest : {1, 2, 3}) {
-      const std::string method =
-          "penalised_L2_beta" + std::to_string(penalty) + "_min" + std::to_string(shortest);
-      SCOPED_TRACE(method);
-      const auto partition = core::optimalPartition(y, penalty, static_cast<std::size_t>(shortest));
-      EXPECT_DIGITS(partition.objective, value("optpart_tiny_a", method, "objective"), 13);
-      const auto row = result("optpart_tiny_a", method, "changes_first_index_of_new_segment_0based");
-      if (row.at("source_or_note") == "tie") continue;
-      EXPECT_EQ(partition.changes, indices(row.at("value")));
-    }
-  }
+/// State levels of a record of two levels: the histogram between its extremes is halved in the middle, and
+/// the fullest bin of either half is its level. Source: IEEE Std 181-2011, state levels by the mode of a
+/// bimodal histogram, split at i_low + (i_high - i_low)/2.
+std::pair<double, double> stateLevels(const std::vector<double>& values, std::size_t bins, double& width) {
+  const auto [low, high] = std::minmax_element(values.begin(), values.end());
+  width = (*high - *low) / static_cast<double>(bins);
+  std::vector<std::size_t> counts(bins, 0);
+  for (const double v : values) ++counts[std::min(bins - 1, static_cast<std::size_t>((v - *low) / width))];
+  const auto middle = counts.begin() + static_cast<std::ptrdiff_t>(bins / 2);
+  const auto centreOf = [&](auto bin) {
+    return *low + (static_cast<double>(bin - counts.begin()) + 0.5) * width;
+  };
+  return {centreOf(std::max_element(counts.begin(), middle)),
+          centreOf(std::max_element(middle, counts.end()))};
 }
 
-TEST(OptimalPartition, FindsTheOneChangeOfTheNile) {
-  // R strucchange, at least 15 years per segment: squares 2835157 with no change, 1597457 with one after year
-  // 28, 1552924 with two. So one change is best for any penalty between the differences.
-  const auto flow = series("nile");
-  for (const double penalty : {45'000.0, 200'000.0, 1'237'000.0}) {
-    const auto partition = core::optimalPartition(flow, penalty, 15);
-    EXPECT_EQ(partition.changes, (std::vector<std::size_t>{28}));
-    EXPECT_NEAR(partition.objective - penalty, 1597457, 0.5);
+TEST(Levels, OfATwoLevelRecordAreItsStateLevels) {
+  std::mt19937 random(181);
+  for (int round = 0; round < 10; ++round) {
+    SCOPED_TRACE(round);
+    const double low = -3 + round;
+    const double high = low + 10;
+    std::vector<double> values;
+    for (const double height : {low, high, low, high, low}) {
+      for (int i = 0; i < 3000; ++i) {
+        double noise = -6;  // the sum of twelve even numbers is about normal, of deviation 1
+        for (int k = 0; k < 12; ++k) noise += random() / 4294967296.0;
+        values.push_back(height + 0.1 * noise);
+      }
+    }
+    double width = 0;
+    const auto [lower, upper] = stateLevels(values, 100, width);
+    const auto levels = core::findLevels(core::TimeAxis::even(0, 0.001, values.size()), values);
+    ASSERT_TRUE(levels) << levels.error().text();
+    ASSERT_EQ(levels->size(), 5u);
+    for (std::size_t k = 0; k < 5; ++k) EXPECT_NEAR((*levels)[k].mean, k % 2 == 0 ? lower : upper, width);
   }
-  EXPECT_TRUE(core::optimalPartition(flow, 1'238'000, 15).changes.empty());
-  EXPECT_EQ(core::optimalPartition(flow, 44'000, 15).changes, (std::vector<std::size_t>{28, 83}));
 }
 
 TEST(Levels, OfAStepRecordingWithKnownTruth) {
