@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace ui {
 namespace {
@@ -19,21 +20,75 @@ double yOf(double value, const CurveFrame& frame, int height) {
   return std::clamp(share, -2.0, 3.0) * (height - 1);
 }
 
-void drawStrokes(QPainter& painter, const CurveParts& parts, const CurveFrame& frame, QSize size,
-                 double pixelRatio, const QColor& colour) {
-  QList<QRectF> strokes;
-  strokes.reserve(size.width());
-  for (std::size_t k = 0; k < parts.extremes.size(); ++k) {
-    const core::Extremes& part = parts.extremes[k];
-    if (part.empty()) continue;
-    const double top = yOf(part.greatest, frame, size.height()),
-                 bottom = yOf(part.least, frame, size.height());
-    const double thickness = std::max(0.0, 1.4 * pixelRatio - (bottom - top));
-    strokes.append(QRectF(static_cast<double>(k), top - thickness / 2, 1, bottom - top + thickness));
+/// The rows that each column of pixels is covered in: from top to bottom - 1, none where top >= bottom.
+struct Strokes {
+  std::vector<int> top, bottom;
+};
+
+/// `upper` and `lower` of a column are where its stroke would begin and end; NaN where there is none.
+void addStroke(Strokes& strokes, double upper, double lower, QSize size, double pixelRatio) {
+  if (std::isnan(upper)) {
+    strokes.top.push_back(1), strokes.bottom.push_back(0);
+    return;
   }
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(colour);
-  painter.drawRects(strokes);
+  // A whole number of rows, or a level would look thicker wherever it lies between two.
+  const int thickness = std::max(1, static_cast<int>(std::lround(1.4 * pixelRatio)));
+  const auto row = [&](double y) {
+    return static_cast<int>(std::lround(std::clamp(y, -10.0, size.height() + 10.0)));
+  };
+  const int top = row(upper);
+  strokes.top.push_back(top);
+  strokes.bottom.push_back(std::max(row(lower), top + thickness));
+}
+
+Strokes strokesOf(const CurveParts& parts, const CurveFrame& frame, QSize size, double pixelRatio) {
+  Strokes strokes;
+  constexpr double none = std::numeric_limits<double>::quiet_NaN();
+  for (const core::Extremes& part : parts.extremes)
+    addStroke(strokes, part.empty() ? none : yOf(part.greatest, frame, size.height()),
+              part.empty() ? none : yOf(part.least, frame, size.height()), size, pixelRatio);
+  return strokes;
+}
+
+/// Row by row, as memory lies: a column at a time takes ten times as long.
+void fillStrokes(QImage& image, const Strokes& strokes, const QColor& colour) {
+  const QRgb ink = qPremultiply(colour.rgba());
+  const int width = std::min(image.width(), static_cast<int>(strokes.top.size()));
+  const int *top = strokes.top.data(), *bottom = strokes.bottom.data();
+  for (int y = 0; y < image.height(); ++y) {
+    auto* line = reinterpret_cast<QRgb*>(image.scanLine(y));
+    for (int x = 0; x < width; ++x) line[x] = top[x] <= y && y < bottom[x] ? ink : 0;
+  }
+}
+
+/// Lines from sample to sample as strokes: where each column of pixels is crossed by them.
+Strokes strokesOfLines(const CurveParts& parts, const core::TimeAxis& time, std::span<const double> values,
+                       const CurveFrame& frame, QSize size, double pixelRatio) {
+  constexpr double far = std::numeric_limits<double>::infinity();
+  std::vector<double> upper(static_cast<std::size_t>(size.width()), far), lower(upper.size(), -far);
+  const double perSecond = size.width() / (frame.end_s - frame.begin_s);
+  for (std::size_t k = parts.samples.begin + 1; k < parts.samples.end; ++k) {
+    if (std::isnan(values[k])) continue;
+    // A number alone among missing ones is a mark of its own.
+    const std::size_t before = std::isnan(values[k - 1]) ? k : k - 1;
+    const double x0 = (time[before] - frame.begin_s) * perSecond, x1 = (time[k] - frame.begin_s) * perSecond;
+    const double y0 = yOf(values[before], frame, size.height()), y1 = yOf(values[k], frame, size.height());
+    const double slope = x1 > x0 ? (y1 - y0) / (x1 - x0) : 0;
+    const double last = std::min(x1, size.width() - 1.0);
+    for (double column = std::max(0.0, std::floor(x0)); column <= last; ++column) {
+      // At one time both samples stand in one column.
+      const double begin = x1 > x0 ? y0 + slope * (std::max(x0, column) - x0) : y0;
+      const double end = x1 > x0 ? y0 + slope * (std::min(x1, column + 1) - x0) : y1;
+      const auto at = static_cast<std::size_t>(column);
+      upper[at] = std::min({upper[at], begin, end});
+      lower[at] = std::max({lower[at], begin, end});
+    }
+  }
+  Strokes strokes;
+  constexpr double none = std::numeric_limits<double>::quiet_NaN();
+  for (std::size_t at = 0; at < upper.size(); ++at)
+    addStroke(strokes, upper[at] > lower[at] ? none : upper[at], lower[at], size, pixelRatio);
+  return strokes;
 }
 
 void drawSamples(QPainter& painter, const CurveParts& parts, const core::TimeAxis& time,
@@ -42,9 +97,8 @@ void drawSamples(QPainter& painter, const CurveParts& parts, const core::TimeAxi
   const double perSecond = size.width() / (frame.end_s - frame.begin_s);
   const auto samples = std::max<std::size_t>(1, parts.samples.size());
   const bool dots = size.width() / static_cast<double>(samples) > dotRoom_px * pixelRatio;
-  const bool smooth = static_cast<double>(samples) * smoothRoom_px <= size.width();
-  painter.setRenderHint(QPainter::Antialiasing, smooth);
-  painter.setPen(QPen(colour, smooth ? 1.4 * pixelRatio : 1, Qt::SolidLine, Qt::FlatCap));
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(colour, 1.4 * pixelRatio, Qt::SolidLine, Qt::FlatCap));
   // Single lines, since one path that crosses itself thousands of times takes seconds to fill.
   QList<QLineF> lines;
   QList<QPointF> points;
@@ -55,7 +109,9 @@ void drawSamples(QPainter& painter, const CurveParts& parts, const core::TimeAxi
       continue;
     }
     points.append({(time[k] - frame.begin_s) * perSecond, yOf(values[k], frame, size.height())});
+    const bool isAlone = isAfterGap && (k + 1 == parts.samples.end || std::isnan(values[k + 1]));
     if (!isAfterGap) lines.append(QLineF(points[points.size() - 2], points.last()));
+    if (isAlone) lines.append(QLineF(points.last() - QPointF(1, 0), points.last() + QPointF(1, 0)));
     isAfterGap = false;
   }
   painter.drawLines(lines);
@@ -104,13 +160,15 @@ void drawCurve(QImage& image, const CurveParts& parts, const core::TimeAxis& tim
                const QColor& colour) {
   if (image.size() != size) image = QImage(size, QImage::Format_ARGB32_Premultiplied);
   image.setDevicePixelRatio(1);
-  image.fill(Qt::transparent);
-  QPainter painter(&image);
-  if (parts.extremes.empty())
+  if (!parts.extremes.empty()) {
+    fillStrokes(image, strokesOf(parts, frame, size, pixelRatio), colour);
+  } else if (static_cast<double>(parts.samples.size()) * smoothRoom_px > size.width()) {
+    fillStrokes(image, strokesOfLines(parts, time, values, frame, size, pixelRatio), colour);
+  } else {
+    image.fill(Qt::transparent);
+    QPainter painter(&image);
     drawSamples(painter, parts, time, values, frame, size, pixelRatio, colour);
-  else
-    drawStrokes(painter, parts, frame, size, pixelRatio, colour);
-  painter.end();
+  }
   image.setDevicePixelRatio(pixelRatio);
 }
 
