@@ -159,6 +159,17 @@ bool isUsualThen(const Cells& cells, const std::vector<Piece>& pieces, const std
   return quantile(lefts, 0.25) > 0.4 && quantile(lefts, 0.75) < 2.5;
 }
 
+/// Whether a quarter of the piece is enough to show all of the step at either end: not so within a settling.
+bool hasSharpEnds(const Cells& cells, const Piece& piece) {
+  const std::size_t all = piece.size();
+  const std::size_t part = std::max<std::size_t>(1, all / 4);
+  for (const std::size_t at : {piece.begin, piece.end}) {
+    if (at < all || at + all > cells.size()) return false;
+    if (contrastAt(cells, at, part) / contrastAt(cells, at, all) < 0.85) return false;
+  }
+  return true;
+}
+
 }  // namespace
 
 std::vector<Piece> withoutFragments(const Cells& cells, const std::vector<Piece>& pieces) {
@@ -173,7 +184,8 @@ std::vector<Piece> withoutFragments(const Cells& cells, const std::vector<Piece>
   }
   std::vector<Piece> kept;
   for (std::size_t k = 0; k < pieces.size(); ++k) {
-    if (around[k].from == k || !isUsualThen(cells, pieces, others, around[k], pieces[k]))
+    if (around[k].from == k || hasSharpEnds(cells, pieces[k]) ||
+        !isUsualThen(cells, pieces, others, around[k], pieces[k]))
       kept.push_back(pieces[k]);
   }
   return kept;

@@ -38,13 +38,16 @@ class Trimmer {
     std::size_t begin = piece.begin;
     while (begin < latest && !fits(piece, begin, window, true)) ++begin;
     if (!isFirst) begin = std::min(latest, std::max(begin + guard(window, whole), settled(k, from)));
+    // A filter that settles late begins late: that much of its way is not seen where the next step begins.
+    const auto unseen = static_cast<std::size_t>(m_settling.last / 4);
     // Three fifths are kept, a half where what is cut off is surely not level.
     const std::size_t earliest =
         std::max(piece.end - std::min(piece.size(), whole / 5 + 1), begin + whole / 2);
     std::size_t end = piece.end;
     while (end > earliest && !fits(piece, end, window, false)) --end;
     const std::size_t least = std::min(end, begin + whole * 3 / 5);
-    if (!isLast) end = std::max(least, end - std::min(end, std::max(window, 2 * guard(window, whole))));
+    if (!isLast)
+      end = std::max(least, end - std::min(end, std::max({window, 2 * guard(window, whole), unseen})));
     if (drifts && k > 0 && !isLast) end = std::max(least, std::min(end, piece.end - (begin - from)));
     return {begin, end};
   }
