@@ -60,6 +60,15 @@ Result<std::size_t> RegularFile::read(std::uint64_t offset, char* to, std::size_
   return have;
 }
 
+Result<std::string> RegularFile::read(std::uint64_t offset, std::size_t count) const {
+  if (offset >= m_size) return std::string{};
+  std::string bytes(static_cast<std::size_t>(std::min<std::uint64_t>(count, m_size - offset)), '\0');
+  const auto got = read(offset, bytes.data(), bytes.size());
+  if (!got) return got.error();
+  bytes.resize(*got);
+  return bytes;
+}
+
 Result<std::string> readRegularFile(const std::filesystem::path& path, std::size_t greatest,
                                     const std::stop_token& stop) {
   constexpr std::size_t piece = 4UL * 1024 * 1024;

@@ -14,11 +14,9 @@ namespace {
 Result<FileKind> kindOf(const std::filesystem::path& path) {
   const auto file = RegularFile::open(path);
   if (!file) return file.error();
-  std::string bytes(4096, '\0');
-  const auto got = file->read(0, bytes.data(), bytes.size());
-  if (!got) return got.error();
-  bytes.resize(*got);
-  return binaryKindOf(bytes).value_or(FileKind::Text);
+  const auto bytes = file->read(0, 4096);
+  if (!bytes) return bytes.error();
+  return binaryKindOf(*bytes).value_or(FileKind::Text);
 }
 
 }  // namespace

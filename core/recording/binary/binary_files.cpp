@@ -10,10 +10,10 @@
 #include "core/recording/binary/columns_to_recording.h"
 #include "core/recording/binary/npy_file.h"
 #include "core/recording/binary/reader_file.h"
-#include "core/recording/binary/source_file.h"
 #include "core/recording/binary/table_layout.h"
 #include "core/recording/binary/uff_file.h"
 #include "core/recording/binary/wav_file.h"
+#include "core/recording/file_bytes.h"
 
 namespace core {
 namespace {
@@ -22,7 +22,7 @@ constexpr std::uint64_t recordsLookedAt = 256;
 constexpr std::size_t recordsShown = 20;
 constexpr std::uint64_t allRecords = std::numeric_limits<std::uint64_t>::max();
 
-Result<BinaryTable> openTable(const SourceFilePointer& file, FileKind kind, const std::stop_token& stop) {
+Result<BinaryTable> openTable(const SharedFile& file, FileKind kind, const std::stop_token& stop) {
   switch (kind) {
     case FileKind::Wav:
       return openWav(file);
@@ -46,8 +46,7 @@ struct Opened {
 };
 
 /// The first numbers are read to show them, else only to guess the time by them.
-Result<Opened> openedTable(const SourceFilePointer& file, FileKind kind, bool toShow,
-                           const std::stop_token& stop) {
+Result<Opened> openedTable(const SharedFile& file, FileKind kind, bool toShow, const std::stop_token& stop) {
   auto table = openTable(file, kind, stop);
   if (!table) return table.error();
   Opened opened{std::move(*table), {}};
@@ -80,7 +79,7 @@ std::vector<PreviewRow> firstRows(const ColumnValues& values) {
   return rows;
 }
 
-Result<Preview> lookAtFile(const SourceFilePointer& file, FileKind kind, const LayoutChoices& choices,
+Result<Preview> lookAtFile(const SharedFile& file, FileKind kind, const LayoutChoices& choices,
                            const std::stop_token& stop) {
   auto opened = openedTable(file, kind, true, stop);
   if (!opened) return opened.error();
@@ -91,7 +90,7 @@ Result<Preview> lookAtFile(const SourceFilePointer& file, FileKind kind, const L
   return preview;
 }
 
-Result<Recording> readFile(const SourceFilePointer& file, FileKind kind, const LayoutChoices& choices,
+Result<Recording> readFile(const SharedFile& file, FileKind kind, const LayoutChoices& choices,
                            const std::stop_token& stop, const Progress& progress) {
   const auto opened = openedTable(file, kind, false, stop);
   if (!opened) return opened.error();
@@ -106,14 +105,15 @@ Result<Recording> readFile(const SourceFilePointer& file, FileKind kind, const L
 
 /// What `work` gives for the file at `path`; want of memory for a great one is an error as well.
 template <class Work>
-auto withFile(const std::filesystem::path& path, const Work& work) -> decltype(work(SourceFilePointer{})) {
-  const auto file = SourceFile::open(path);
-  if (!file) return file.error();
+auto withFile(const std::filesystem::path& path, const Work& work) -> decltype(work(SharedFile{})) {
+  auto opened = RegularFile::open(path);
+  if (!opened) return opened.error();
+  const auto file = std::make_shared<const RegularFile>(std::move(*opened));
   try {
-    return work(*file);
+    return work(file);
   } catch (const std::bad_alloc&) {
-    return (*file)->error("there is not enough memory for its numbers",
-                          "Export a shorter recording or fewer channels");
+    return file->error("there is not enough memory for its numbers",
+                       "Export a shorter recording or fewer channels");
   }
 }
 
@@ -121,13 +121,13 @@ auto withFile(const std::filesystem::path& path, const Work& work) -> decltype(w
 
 Result<Preview> lookAtBinary(const std::filesystem::path& path, FileKind kind, const LayoutChoices& choices,
                              const std::stop_token& stop) {
-  return withFile(path, [&](const SourceFilePointer& file) { return lookAtFile(file, kind, choices, stop); });
+  return withFile(path, [&](const SharedFile& file) { return lookAtFile(file, kind, choices, stop); });
 }
 
 Result<Recording> readBinary(const std::filesystem::path& path, FileKind kind, const LayoutChoices& choices,
                              const std::stop_token& stop, const Progress& progress) {
-  return withFile(
-      path, [&](const SourceFilePointer& file) { return readFile(file, kind, choices, stop, progress); });
+  return withFile(path,
+                  [&](const SharedFile& file) { return readFile(file, kind, choices, stop, progress); });
 }
 
 }  // namespace core

@@ -2,6 +2,7 @@
 #include "core/recording/binary/line_scanner.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace core {
 
@@ -10,9 +11,14 @@ bool LineScanner::fill() {
   static_assert(bufferBytes > longestScannedLine);
   m_used = 0;
   m_buffer.clear();
-  if (m_next >= m_end) return false;
-  m_buffer =
+  if (m_next >= m_end || m_fault) return false;
+  auto bytes =
       m_file.read(m_next, static_cast<std::size_t>(std::min<std::uint64_t>(bufferBytes, m_end - m_next)));
+  if (!bytes) {
+    m_fault = bytes.error();
+    return false;
+  }
+  m_buffer = std::move(*bytes);
   return !m_buffer.empty();
 }
 

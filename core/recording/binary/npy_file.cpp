@@ -20,20 +20,24 @@ struct NpyText {
   std::uint64_t dataOffset = 0;
 };
 
-std::optional<NpyText> textOfHeader(const SourceFile& file) {
+Result<NpyText> textOfHeader(const RegularFile& file) {
+  const Error notWhole = file.error("the heading of the NumPy array is not whole", "Save the array again");
   constexpr std::uint64_t longestHeader = 1UL << 20U;
-  const std::string head = file.read(0, 12);
-  if (head.size() < 10) return std::nullopt;
+  const auto bytes = file.read(0, 12);
+  if (!bytes) return bytes.error();
+  const std::string& head = *bytes;
+  if (head.size() < 10) return notWhole;
   const bool longForm = head[6] > 1;
   const std::size_t lengthBytes = longForm ? 4 : 2;
-  if (head.size() < 8 + lengthBytes) return std::nullopt;
+  if (head.size() < 8 + lengthBytes) return notWhole;
   std::uint64_t length = 0;
   for (std::size_t k = 0; k < lengthBytes; ++k)
     length |= std::uint64_t{static_cast<unsigned char>(head[8 + k])} << (8 * k);
-  if (length > longestHeader) return std::nullopt;
-  NpyText text{file.read(8 + lengthBytes, static_cast<std::size_t>(length)), 8 + lengthBytes + length};
-  if (text.dictionary.size() < length) return std::nullopt;
-  return text;
+  if (length > longestHeader) return notWhole;
+  auto dictionary = file.read(8 + lengthBytes, static_cast<std::size_t>(length));
+  if (!dictionary) return dictionary.error();
+  if (dictionary->size() < length) return notWhole;
+  return NpyText{std::move(*dictionary), 8 + lengthBytes + length};
 }
 
 /// "<f8" and its like; none for what is no type.
@@ -75,7 +79,7 @@ struct NpyElement {
   std::vector<std::string> leftOut;
 };
 
-Result<NpyElement> elementOf(const NpyHeader& header, const SourceFile& file) {
+Result<NpyElement> elementOf(const NpyHeader& header, const RegularFile& file) {
   NpyElement element;
   for (const NpyField& field : header.fields) {
     const auto type = typeOf(field.type);
@@ -118,7 +122,7 @@ std::optional<NpyShape> shapeOf(const NpyHeader& header) {
                   rowsAreSamples != header.columnMajor};
 }
 
-std::optional<Error> faultOf(const NpyShape& shape, const NpyElement& element, const SourceFile& file) {
+std::optional<Error> faultOf(const NpyShape& shape, const NpyElement& element, const RegularFile& file) {
   const auto announces = std::to_string(shape.samples) + " by " + std::to_string(shape.channels);
   if (shape.samples == 0 || shape.channels == 0) return file.error("the array is empty", "Save it again");
   if (shape.channels > 1 && element.columns.size() > 1)
@@ -135,7 +139,7 @@ std::optional<Error> faultOf(const NpyShape& shape, const NpyElement& element, c
 /// Where the numbers of each column stand. Of columns one after the other those that the file ends before are
 /// dropped.
 std::vector<RecordBlock> blocksOf(const NpyShape& shape, const NpyElement& element, std::uint64_t dataOffset,
-                                  const SourceFile& file, BinaryTable& table) {
+                                  const RegularFile& file, BinaryTable& table) {
   const auto channels = static_cast<std::size_t>(shape.channels);
   if (channels == 1) return {{dataOffset, element.bytes, shape.samples, element.fields}};
   table.columns.clear();
@@ -164,9 +168,9 @@ std::vector<RecordBlock> blocksOf(const NpyShape& shape, const NpyElement& eleme
 
 }  // namespace
 
-Result<BinaryTable> openNpy(const SourceFilePointer& file) {
+Result<BinaryTable> openNpy(const SharedFile& file) {
   const auto text = textOfHeader(*file);
-  if (!text) return file->error("the heading of the NumPy array is not whole", "Save the array again");
+  if (!text) return text.error();
   auto header = npyHeader(text->dictionary);
   if (!header) return file->error(header.error().what, header.error().mend);
   auto element = elementOf(*header, *file);

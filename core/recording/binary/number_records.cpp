@@ -91,7 +91,7 @@ void appendNumbers(const Run& run, const RecordField& field, std::vector<double>
                           : appendEitherEndian<NumberKind::Float, 8>(run, field, to);
 }
 
-std::uint64_t bytesHeld(const SourceFile& file, const RecordBlock& block) {
+std::uint64_t bytesHeld(const RegularFile& file, const RecordBlock& block) {
   return block.offset < file.size() ? file.size() - block.offset : 0;
 }
 
@@ -112,32 +112,32 @@ struct Account {
   std::uint64_t bytesRead = 0;
 };
 
-/// False when stopped.
-bool readBlock(const SourceFile& file, const RecordBlock& block, std::uint64_t records, ColumnValues& values,
-               Account& account) {
+Result<void> readBlock(const RegularFile& file, const RecordBlock& block, std::uint64_t records,
+                       ColumnValues& values, Account& account) {
   constexpr std::size_t pieceBytes = 1UL << 20U;
   const auto recordsAPiece = static_cast<std::size_t>(std::min<std::uint64_t>(
       std::max<std::size_t>(1, pieceBytes / block.recordBytes), recordsHeld(file, block) + 1));
   std::vector<char> piece(recordsAPiece * block.recordBytes);
   for (std::uint64_t done = 0; done < records;) {
-    if (account.stop.stop_requested()) return false;
+    if (account.stop.stop_requested()) return cancelled();
     const auto wanted = static_cast<std::size_t>(std::min<std::uint64_t>(recordsAPiece, records - done));
-    const std::size_t bytes =
+    const auto bytes =
         file.read(block.offset + done * block.recordBytes, piece.data(), wanted * block.recordBytes);
-    const std::size_t whole = bytes / block.recordBytes;
+    if (!bytes) return bytes.error();
+    const std::size_t whole = *bytes / block.recordBytes;
     for (const RecordField& field : block.fields)
       appendNumbers({piece.data() + field.offset, whole, block.recordBytes}, field, values[field.column]);
     if (whole < wanted) {
       const std::size_t used = whole * block.recordBytes;
-      appendPartOfRecord(block, piece.data() + used, bytes - used, values);
-      return true;
+      appendPartOfRecord(block, piece.data() + used, *bytes - used, values);
+      return {};
     }
     done += whole;
-    account.bytesRead += bytes;
+    account.bytesRead += *bytes;
     if (account.progress)
       account.progress(static_cast<double>(account.bytesRead) / static_cast<double>(account.bytesToRead));
   }
-  return true;
+  return {};
 }
 
 }  // namespace
@@ -148,18 +148,18 @@ bool isReadable(const NumberFormat& format) {
   return n == 1 || n == 2 || n == 3 || n == 4 || n == 8;
 }
 
-std::uint64_t recordsHeld(const SourceFile& file, const RecordBlock& block) {
+std::uint64_t recordsHeld(const RegularFile& file, const RecordBlock& block) {
   return std::min(block.records, bytesHeld(file, block) / block.recordBytes);
 }
 
-std::string doubtWhenCut(const SourceFile& file, const RecordBlock& block) {
+std::string doubtWhenCut(const RegularFile& file, const RecordBlock& block) {
   const std::uint64_t held = recordsHeld(file, block);
   if (held == block.records) return {};
   return "The file announces " + std::to_string(block.records) + " samples and ends after " +
          std::to_string(held) + ".";
 }
 
-Result<ColumnValues> readBlocks(const SourceFile& file, const std::vector<RecordBlock>& blocks,
+Result<ColumnValues> readBlocks(const RegularFile& file, const std::vector<RecordBlock>& blocks,
                                 std::size_t columns, std::uint64_t records, const std::stop_token& stop,
                                 const Progress& progress) {
   Account account{stop, progress};
@@ -181,7 +181,8 @@ Result<ColumnValues> readBlocks(const SourceFile& file, const std::vector<Record
       std::vector<double>& column = values[field.column];
       column.reserve(column.size() + static_cast<std::size_t>(held) + 1);
     }
-    if (!readBlock(file, block, std::min(records, block.records), values, account)) return cancelled();
+    if (const auto read = readBlock(file, block, std::min(records, block.records), values, account); !read)
+      return read.error();
   }
   return values;
 }

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "core/recording/binary/binary_table.h"
-#include "core/recording/binary/source_file.h"
+#include "core/recording/file_bytes.h"
 
 namespace core {
 
@@ -43,14 +43,14 @@ struct RecordBlock {
 constexpr std::size_t greatestRecordBytes = 1UL << 20U;
 
 /// How many whole records of `block` the file holds.
-std::uint64_t recordsHeld(const SourceFile& file, const RecordBlock& block);
+std::uint64_t recordsHeld(const RegularFile& file, const RecordBlock& block);
 
 /// The sentence for a file that ends early; empty for a whole one.
-std::string doubtWhenCut(const SourceFile& file, const RecordBlock& block);
+std::string doubtWhenCut(const RegularFile& file, const RecordBlock& block);
 
 /// The numbers of the first `records` records of each block, appended to its columns; where the file ends
 /// early a column ends early.
-Result<ColumnValues> readBlocks(const SourceFile& file, const std::vector<RecordBlock>& blocks,
+Result<ColumnValues> readBlocks(const RegularFile& file, const std::vector<RecordBlock>& blocks,
                                 std::size_t columns, std::uint64_t records, const std::stop_token& stop,
                                 const Progress& progress);
 

@@ -14,12 +14,12 @@ namespace {
 
 const char* wordOf(FileKind kind) { return kind == FileKind::Mat ? "mat" : "hdf5"; }
 
-Error garbage(const SourceFile& file) {
+Error garbage(const RegularFile& file) {
   return file.error("the file could not be read: the reading process gave an answer that makes no sense",
                     "Save it again, or export the recording as text");
 }
 
-Result<ReaderListing> listingOf(const SourceFilePointer& file, FileKind kind, const std::stop_token& stop) {
+Result<ReaderListing> listingOf(const SharedFile& file, FileKind kind, const std::stop_token& stop) {
   auto process = ReaderProcess::start(file, {wordOf(kind), "list"});
   if (!process) return process.error();
   constexpr std::size_t piece = 1UL << 16U;
@@ -70,7 +70,7 @@ std::vector<Target> targetsOf(const std::vector<VariableColumns>& sources, std::
 /// Takes the pieces of one range apart.
 class RangeReader {
  public:
-  RangeReader(ReaderProcess& process, const SourceFile& file, const std::stop_token& stop)
+  RangeReader(ReaderProcess& process, const RegularFile& file, const std::stop_token& stop)
       : m_process(process), m_file(file), m_stop(stop), m_piece(greatestReaderPiece) {}
 
   /// Calls `told` with the numbers that came.
@@ -119,14 +119,14 @@ class RangeReader {
   }
 
   ReaderProcess& m_process;
-  const SourceFile& m_file;
+  const RegularFile& m_file;
   const std::stop_token& m_stop;
   std::vector<double> m_piece;
 };
 
-Result<ColumnValues> readInReader(const SourceFilePointer& file, FileKind kind,
-                                  const std::vector<Target>& targets, std::size_t columns,
-                                  const std::stop_token& stop, const Progress& progress) {
+Result<ColumnValues> readInReader(const SharedFile& file, FileKind kind, const std::vector<Target>& targets,
+                                  std::size_t columns, const std::stop_token& stop,
+                                  const Progress& progress) {
   std::vector<std::string> words = {wordOf(kind), "read"};
   std::uint64_t all = 0;
   for (const Target& target : targets) {
@@ -160,7 +160,7 @@ Result<ColumnValues> readInReader(const SourceFilePointer& file, FileKind kind,
 
 }  // namespace
 
-Result<BinaryTable> openInReader(const SourceFilePointer& file, FileKind kind, const std::stop_token& stop) {
+Result<BinaryTable> openInReader(const SharedFile& file, FileKind kind, const std::stop_token& stop) {
   const auto listing = listingOf(file, kind, stop);
   if (!listing) return listing.error();
   ReaderColumns found = columnsOf(*listing, file->size());

@@ -4,12 +4,12 @@
 #include <stop_token>
 
 #include "core/recording/binary/binary_table.h"
-#include "core/recording/binary/source_file.h"
+#include "core/recording/file_bytes.h"
 
 namespace core {
 
 /// A MATLAB (FileKind::Mat) or HDF5 file (Hdf5, also MATLAB 7.3), read by the reading process, one process a
 /// look and one a reading. Whatever happens to the process is an error that says so.
-Result<BinaryTable> openInReader(const SourceFilePointer& file, FileKind kind, const std::stop_token& stop);
+Result<BinaryTable> openInReader(const SharedFile& file, FileKind kind, const std::stop_token& stop);
 
 }  // namespace core

@@ -75,8 +75,7 @@ std::filesystem::path ReaderProcess::programFolder() {
   return std::filesystem::read_symlink("/proc/self/exe", error).parent_path();
 }
 
-Result<std::unique_ptr<ReaderProcess>> ReaderProcess::start(SourceFilePointer file,
-                                                            std::vector<std::string> words,
+Result<std::unique_ptr<ReaderProcess>> ReaderProcess::start(SharedFile file, std::vector<std::string> words,
                                                             const std::filesystem::path& folder) {
   const std::string program = readerIn(folder).string();
   if (program.empty()) {

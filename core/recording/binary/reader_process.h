@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-#include "core/recording/binary/source_file.h"
+#include "core/recording/file_bytes.h"
 #include "core/units/result.h"
 
 namespace core {
@@ -20,7 +20,7 @@ namespace core {
 class ReaderProcess {
  public:
   /// Its program is looked for in `folder` and the one above; fails when it is not there.
-  static Result<std::unique_ptr<ReaderProcess>> start(SourceFilePointer file, std::vector<std::string> words,
+  static Result<std::unique_ptr<ReaderProcess>> start(SharedFile file, std::vector<std::string> words,
                                                       const std::filesystem::path& folder = programFolder());
   /// Where the running program lies.
   static std::filesystem::path programFolder();
@@ -39,11 +39,11 @@ class ReaderProcess {
   pid_t number() const { return m_process; }
 
  private:
-  ReaderProcess(SourceFilePointer file, pid_t process, int answer)
+  ReaderProcess(SharedFile file, pid_t process, int answer)
       : m_file(std::move(file)), m_process(process), m_answer(answer) {}
   void kill();
 
-  SourceFilePointer m_file;
+  SharedFile m_file;
   pid_t m_process;
   int m_answer;
   int m_status = 0;

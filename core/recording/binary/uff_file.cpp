@@ -88,7 +88,7 @@ UffFunctions fitFunctions(const UffSets& all) {
 
 /// With times written out, functions must agree with the first in every one of them. One that is cut short is
 /// kept when it agrees as far as it goes.
-Result<UffFunctions> agreeingFunctions(const SourceFile& file, UffFunctions functions,
+Result<UffFunctions> agreeingFunctions(const RegularFile& file, UffFunctions functions,
                                        const std::stop_token& stop) {
   if (functions.sets.size() < 2 || functions.sets.front().heading.even) return functions;
   UffFunctions agreeing;
@@ -110,7 +110,7 @@ Result<UffFunctions> agreeingFunctions(const SourceFile& file, UffFunctions func
   return agreeing;
 }
 
-Result<ColumnValues> readFunctions(const SourceFile& file, const std::vector<Uff58Set>& sets,
+Result<ColumnValues> readFunctions(const RegularFile& file, const std::vector<Uff58Set>& sets,
                                    std::uint64_t records, const std::stop_token& stop,
                                    const Progress& progress) {
   ColumnValues values;
@@ -144,7 +144,7 @@ void addColumns(const UffFunctions& functions, BinaryTable& table) {
 
 }  // namespace
 
-Result<BinaryTable> openUff(const SourceFilePointer& file, const std::stop_token& stop) {
+Result<BinaryTable> openUff(const SharedFile& file, const std::stop_token& stop) {
   auto all = uffSets(*file, stop);
   if (!all) return all.error();
   auto functions = agreeingFunctions(*file, fitFunctions(*all), stop);

@@ -4,7 +4,7 @@
 #include <stop_token>
 
 #include "core/recording/binary/binary_table.h"
-#include "core/recording/binary/source_file.h"
+#include "core/recording/file_bytes.h"
 
 namespace core {
 
@@ -12,6 +12,6 @@ namespace core {
 /// and by its node where several share that. Functions over another time than the longest one, over frequency
 /// and complex ones are left out by name; data sets of other numbers are counted. The time is even, or a
 /// column of its own.
-Result<BinaryTable> openUff(const SourceFilePointer& file, const std::stop_token& stop);
+Result<BinaryTable> openUff(const SharedFile& file, const std::stop_token& stop);
 
 }  // namespace core

@@ -49,7 +49,7 @@ std::size_t numbersByBlanks(std::string_view line, double* to) {
   return count;
 }
 
-Result<Uff58Numbers> numbersOfText(const SourceFile& file, const Uff58Set& set, std::uint64_t count,
+Result<Uff58Numbers> numbersOfText(const RegularFile& file, const Uff58Set& set, std::uint64_t count,
                                    const std::stop_token& stop, const Progress& progress) {
   constexpr std::size_t linesBetweenLooks = 4096;
   const LineForm form = lineFormOf(set.heading);
@@ -73,12 +73,13 @@ Result<Uff58Numbers> numbersOfText(const SourceFile& file, const Uff58Set& set, 
       progress(static_cast<double>(lines.nextOffset() - set.begin) /
                static_cast<double>(set.end - set.begin));
   }
+  if (lines.fault()) return *lines.fault();
   // A pair of which the second number is missing.
   if (pairs) numbers.abscissa.resize(numbers.ordinate.size());
   return numbers;
 }
 
-Result<Uff58Numbers> numbersOfBytes(const SourceFile& file, const Uff58Set& set, std::uint64_t count,
+Result<Uff58Numbers> numbersOfBytes(const RegularFile& file, const Uff58Set& set, std::uint64_t count,
                                     const std::stop_token& stop, const Progress& progress) {
   const bool bigEndian = set.heading.form == Uff58Form::BigEndian;
   const std::size_t abscissaBytes = set.heading.even ? 0 : 4;
@@ -100,7 +101,7 @@ Result<Uff58Numbers> numbersOfBytes(const SourceFile& file, const Uff58Set& set,
 
 }  // namespace
 
-Result<Uff58Numbers> uff58Numbers(const SourceFile& file, const Uff58Set& set, std::uint64_t count,
+Result<Uff58Numbers> uff58Numbers(const RegularFile& file, const Uff58Set& set, std::uint64_t count,
                                   const std::stop_token& stop, const Progress& progress) {
   count = std::min(count, set.heading.count);
   return set.heading.form == Uff58Form::Text ? numbersOfText(file, set, count, stop, progress)

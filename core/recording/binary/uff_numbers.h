@@ -17,7 +17,7 @@ struct Uff58Numbers {
 };
 
 /// The first `count` of a set of real numbers.
-Result<Uff58Numbers> uff58Numbers(const SourceFile& file, const Uff58Set& set, std::uint64_t count,
+Result<Uff58Numbers> uff58Numbers(const RegularFile& file, const Uff58Set& set, std::uint64_t count,
                                   const std::stop_token& stop, const Progress& progress);
 
 }  // namespace core

@@ -16,7 +16,7 @@ constexpr std::size_t linesBetweenLooks = 4096;
 bool isFence(std::string_view line) { return line.size() < 12 && trimmed(line) == "-1"; }
 
 /// Past lines up to and with the next fence. Its offset, or the end of the file.
-std::uint64_t passFence(LineScanner& lines, const SourceFile& file, const std::stop_token& stop) {
+std::uint64_t passFence(LineScanner& lines, const RegularFile& file, const std::stop_token& stop) {
   for (std::size_t k = 1; lines.next(); ++k) {
     if (isFence(lines.line())) return lines.lineOffset();
     if (k % linesBetweenLooks == 0 && stop.stop_requested()) break;
@@ -35,7 +35,7 @@ std::string named(const UffSets& sets) {
 }
 
 /// Reads a data set 58; the scanner stands behind the line with its number.
-void addFunction(LineScanner& lines, const SourceFile& file, std::string_view marker, UffSets& sets,
+void addFunction(LineScanner& lines, const RegularFile& file, std::string_view marker, UffSets& sets,
                  const std::stop_token& stop) {
   std::array<std::string, uff58HeadingLines> text;
   for (std::string& line : text) {
@@ -69,7 +69,7 @@ bool isFunction(std::string_view marker) {
 
 }  // namespace
 
-Result<UffSets> uffSets(const SourceFile& file, const std::stop_token& stop) {
+Result<UffSets> uffSets(const RegularFile& file, const std::stop_token& stop) {
   UffSets sets;
   LineScanner lines(file, 0, file.size());
   while (passFence(lines, file, stop) < file.size() && lines.next()) {
@@ -87,6 +87,7 @@ Result<UffSets> uffSets(const SourceFile& file, const std::stop_token& stop) {
     addFunction(lines, file, marker, sets, stop);
   }
   if (stop.stop_requested()) return cancelled();
+  if (lines.fault()) return *lines.fault();
   return sets;
 }
 

@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-#include "core/recording/binary/source_file.h"
 #include "core/recording/binary/uff58_heading.h"
+#include "core/recording/file_bytes.h"
 #include "core/units/result.h"
 
 namespace core {
@@ -28,6 +28,6 @@ struct UffSets {
 };
 
 /// Goes through the file once.
-Result<UffSets> uffSets(const SourceFile& file, const std::stop_token& stop);
+Result<UffSets> uffSets(const RegularFile& file, const std::stop_token& stop);
 
 }  // namespace core

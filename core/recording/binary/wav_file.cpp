@@ -48,19 +48,22 @@ WavFormat formatIn(std::string_view chunk) {
 }
 
 /// Finds format and data among the chunks; others are passed over.
-WavChunks chunksOf(const SourceFile& file) {
+Result<WavChunks> chunksOf(const RegularFile& file) {
   constexpr int greatestChunks = 10'000;
   WavChunks found;
   std::uint64_t length64 = unknownLength;
   std::uint64_t offset = 12;
   for (int k = 0; k < greatestChunks; ++k) {
-    const std::string head = file.read(offset, 8);
-    if (head.size() < 8) break;
-    const std::string_view name = std::string_view(head).substr(0, 4);
-    std::uint64_t length = integerAt(head, 4, 4);
+    // The head of a chunk, and as much of its content as is ever needed.
+    const auto bytes = file.read(offset, 8 + 40);
+    if (!bytes) return bytes.error();
+    if (bytes->size() < 8) break;
+    const std::string_view name = std::string_view(*bytes).substr(0, 4);
+    const std::string_view content = std::string_view(*bytes).substr(8);
+    std::uint64_t length = integerAt(*bytes, 4, 4);
     offset += 8;
-    if (name == "ds64") length64 = integerAt(file.read(offset, 16), 8, 8);
-    if (name == "fmt ") found.format = formatIn(file.read(offset, 40));
+    if (name == "ds64") length64 = integerAt(content, 8, 8);
+    if (name == "fmt ") found.format = formatIn(content);
     if (name == "data") {
       if (length == unknownLength) length = length64;
       // A writer that was stopped leaves 0 or the greatest number.
@@ -76,7 +79,7 @@ WavChunks chunksOf(const SourceFile& file) {
   return found;
 }
 
-std::optional<Error> faultOf(const WavChunks& chunks, const SourceFile& file) {
+std::optional<Error> faultOf(const WavChunks& chunks, const RegularFile& file) {
   if (!chunks.format) return file.error("the WAV file has no description of its samples", "Export it again");
   if (!chunks.hasData) return file.error("the WAV file has no samples", "Export it again");
   const WavFormat& format = *chunks.format;
@@ -113,13 +116,14 @@ RecordField fieldOf(const WavFormat& format, std::size_t channel) {
 
 }  // namespace
 
-Result<BinaryTable> openWav(const SourceFilePointer& file) {
-  const WavChunks chunks = chunksOf(*file);
-  if (const auto fault = faultOf(chunks, *file)) return *fault;
-  const WavFormat& format = *chunks.format;
-  RecordBlock block{.offset = chunks.dataOffset,
+Result<BinaryTable> openWav(const SharedFile& file) {
+  const auto chunks = chunksOf(*file);
+  if (!chunks) return chunks.error();
+  if (const auto fault = faultOf(*chunks, *file)) return *fault;
+  const WavFormat& format = *chunks->format;
+  RecordBlock block{.offset = chunks->dataOffset,
                     .recordBytes = static_cast<std::size_t>(format.frameBytes),
-                    .records = chunks.dataBytes / format.frameBytes,
+                    .records = chunks->dataBytes / format.frameBytes,
                     .fields = {}};
   BinaryTable table;
   table.kind = FileKind::Wav;

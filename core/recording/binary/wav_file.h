@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/recording/binary/binary_table.h"
-#include "core/recording/binary/source_file.h"
+#include "core/recording/file_bytes.h"
 
 namespace core {
 
@@ -11,6 +11,6 @@ namespace core {
 /// A data chunk that ends early, or whose length was never filled in, is read as far as the file goes.
 /// Source: Multimedia Programming Interface and Data Specifications 1.0, 1991, "Waveform Audio File Format";
 /// EBU Tech 3306 (RF64); from memory.
-Result<BinaryTable> openWav(const SourceFilePointer& file);
+Result<BinaryTable> openWav(const SharedFile& file);
 
 }  // namespace core

@@ -40,9 +40,9 @@ PieceReader::PieceReader(const RegularFile& file, TextEncoding encoding, std::si
       m_encoding(encoding),
       m_pieceBytes(std::max<std::size_t>(pieceBytes, 2)),
       m_stop(std::move(stop)) {
-  std::string mark(4, '\0');
-  const auto got = m_file.read(0, mark.data(), mark.size());
-  if (got) m_offset = byteOrderMark(std::string_view(mark).substr(0, *got), m_encoding);
+  const auto mark = m_file.read(0, 4);
+  if (mark) m_offset = byteOrderMark(*mark, m_encoding);
+  if (!mark) m_fault = mark.error();
 }
 
 /// Appends the next bytes of the file to `text`; false at its end.

@@ -29,12 +29,10 @@ void appendLines(std::string_view text, std::vector<std::string_view>& lines) {
 
 /// Whole lines around `offset`: those behind the first line end there.
 Result<void> addFarther(const RegularFile& file, std::uint64_t offset, TextSample& sample) {
-  std::string bytes(bytesFartherOn, '\0');
-  const auto got = file.read(offset, bytes.data(), bytes.size());
-  if (!got) return got.error();
-  bytes.resize(*got);
+  const auto bytes = file.read(offset, bytesFartherOn);
+  if (!bytes) return bytes.error();
   std::string text;
-  appendUtf8(bytes, sample.encoding, text);
+  appendUtf8(*bytes, sample.encoding, text);
   const std::size_t first = lineEndFrom(text, 0, false);
   if (first == std::string::npos) return {};
   const std::size_t begin = behindLineEnd(text, first);
@@ -45,14 +43,12 @@ Result<void> addFarther(const RegularFile& file, std::uint64_t offset, TextSampl
 }
 
 Result<TextEncoding> encodingIn(const RegularFile& file) {
-  std::string bytes(bytesForEncoding, '\0');
-  const auto got = file.read(0, bytes.data(), bytes.size());
-  if (!got) return got.error();
-  bytes.resize(*got);
-  const TextEncoding encoding = encodingOf(bytes);
-  if (!isUtf16(encoding) && bytes.find('\0') != std::string::npos)
-    return Error{file.name(), "the file holds NUL bytes, so it is binary data and not plain text",
-                 "Export the recording as text (UTF-8)"};
+  const auto bytes = file.read(0, bytesForEncoding);
+  if (!bytes) return bytes.error();
+  const TextEncoding encoding = encodingOf(*bytes);
+  if (!isUtf16(encoding) && bytes->find('\0') != std::string::npos)
+    return file.error("the file holds NUL bytes, so it is binary data and not plain text",
+                      "Export the recording as text (UTF-8)");
   return encoding;
 }
 

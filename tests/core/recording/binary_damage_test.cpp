@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Whatever is done to a file, reading it ends in an error or in a sound recording.
+#include <fcntl.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <sys/resource.h>
@@ -7,6 +8,9 @@
 
 #include <random>
 
+#include "core/recording/binary/npy_file.h"
+#include "core/recording/binary/uff_file.h"
+#include "core/recording/binary/wav_file.h"
 #include "tests/core/recording/binary_samples.h"
 
 namespace {
@@ -182,6 +186,32 @@ TEST(BinaryDamage, NpySizesThatNoFileCanHaveAreRefused) {
     bytes += '\0';
     const samples::MemoryFile file(bytes + heading + std::string(64, '\0'));
     EXPECT_FALSE(core::readBinary(file.path(), FileKind::Npy, rateOf(64))) << shape;
+  }
+}
+
+core::Result<core::BinaryTable> openedTable(const core::SharedFile& file, FileKind kind) {
+  if (kind == FileKind::Wav) return core::openWav(file);
+  return kind == FileKind::Npy ? core::openNpy(file) : core::openUff(file, {});
+}
+
+TEST(BinaryDamage, WhatTheSystemRefusesToReadIsAnErrorAndNotTheEnd) {
+  for (const char* name : inProcess) {
+    SCOPED_TRACE(name);
+    const FileKind kind = *samples::kindOf(samples::bytes(name));
+    const core::SharedFile file = samples::opened(samples::path(name));
+    const auto table = openedTable(file, kind);
+    ASSERT_TRUE(table) << table.error().text();
+    // A folder takes the file's place: the system does not read it (EISDIR, POSIX read()).
+    const int folder = ::open("/", O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    ASSERT_EQ(::dup2(folder, file->descriptor()), file->descriptor());
+    ::close(folder);
+    const auto values = table->read(100, {}, {});
+    ASSERT_FALSE(values);
+    EXPECT_THAT(values.error().text(), HasSubstr("cannot be read: "));
+    EXPECT_EQ(values.error().where, name);
+    const auto again = openedTable(file, kind);
+    ASSERT_FALSE(again);
+    EXPECT_THAT(again.error().text(), HasSubstr("cannot be read: "));
   }
 }
 

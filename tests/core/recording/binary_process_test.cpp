@@ -36,9 +36,8 @@ constexpr std::uint32_t numbers = 4'000'000;
 
 /// Starts reading and waits for the first bytes; the process then stands still, as nobody takes the rest.
 std::unique_ptr<ReaderProcess> startedOn(const samples::MemoryFile& file) {
-  const auto source = core::SourceFile::open(file.path());
-  if (!source) throw std::runtime_error(source.error().text());
-  auto process = ReaderProcess::start(*source, {"mat", "read", "0:0:" + std::to_string(numbers)});
+  auto process =
+      ReaderProcess::start(samples::opened(file.path()), {"mat", "read", "0:0:" + std::to_string(numbers)});
   if (!process) throw std::runtime_error(process.error().text());
   char first[8];
   if (const auto got = (*process)->read(first, sizeof first, {}); !got || *got != sizeof first)
@@ -129,9 +128,8 @@ TEST(ReaderProcess, ItsDeathIsOneSentence) {
 
 TEST(ReaderProcess, IsMissedByName) {
   const samples::MemoryFile file("x");
-  const auto source = core::SourceFile::open(file.path());
-  ASSERT_TRUE(source);
-  const auto process = ReaderProcess::start(*source, {"mat", "list"}, "/proc/self/fdinfo");
+  const auto process =
+      ReaderProcess::start(samples::opened(file.path()), {"mat", "list"}, "/proc/self/fdinfo");
   ASSERT_FALSE(process);
   EXPECT_THAT(process.error().text(), HasSubstr("shuntwright-reader"));
 }

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "core/recording/binary/binary_files.h"
+#include "core/recording/file_bytes.h"
 
 // The samples of tests/data/recordings, written by outside programs from the formulas repeated here; see
 // make_recordings.py there.
@@ -63,6 +64,13 @@ class MemoryFile {
  private:
   int m_descriptor;
 };
+
+/// Opened for several readers, as core/recording/binary does it.
+inline core::SharedFile opened(const std::filesystem::path& path) {
+  auto file = core::RegularFile::open(path);
+  if (!file) throw std::runtime_error(file.error().text());
+  return std::make_shared<const core::RegularFile>(std::move(*file));
+}
 
 inline core::LayoutChoices rateOf(double rate_Hz) {
   core::LayoutChoices choices;
