@@ -165,7 +165,8 @@ bool hasSharpEnds(const Cells& cells, const Piece& piece) {
   const std::size_t part = std::max<std::size_t>(1, all / 4);
   for (const std::size_t at : {piece.begin, piece.end}) {
     if (at < all || at + all > cells.size()) return false;
-    if (contrastAt(cells, at, part) / contrastAt(cells, at, all) < 0.85) return false;
+    const double share = contrastAt(cells, at, part) / contrastAt(cells, at, all);
+    if (!(share > 0.85 && share < 1.2)) return false;  // more of it: a swing about the level
   }
   return true;
 }
