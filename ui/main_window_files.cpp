@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window does with files: documents, reports, netlists, recordings.
+#include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
@@ -12,6 +13,7 @@
 #include "ui/document_file.h"
 #include "ui/main_window.h"
 #include "ui/recording/recording_dialog.h"
+#include "ui/recording/recording_reference.h"
 #include "ui/recording/recording_store.h"
 #include "ui/recording/watch_page.h"
 #include "ui/report_pdf.h"
@@ -89,11 +91,14 @@ bool MainWindow::saveAsDialog() {
 }
 
 bool MainWindow::saveAs(const QString& path) {
-  if (const auto saved = saveDocument(m_session.document(), path); !saved) {
+  const QString folder = m_path.isEmpty() ? QDir::currentPath() : QFileInfo(m_path).absolutePath();
+  core::Document document = withReferencesFrom(m_session.document(), folder, QFileInfo(path).absolutePath());
+  if (const auto saved = saveDocument(document, path); !saved) {
     warn(tr("Not saved: %1").arg(toText(saved.error())));
     return false;
   }
   setPath(QFileInfo(path).absoluteFilePath());
+  m_session.edit(tr("Find recordings from the new folder"), std::move(document));
   m_session.history().setClean();
   rememberDocument(m_path);
   refresh();

@@ -8,6 +8,8 @@
 #include <QCheckBox>
 #include <QClipboard>
 #include <QComboBox>
+#include <QDir>
+#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
@@ -325,6 +327,29 @@ TEST_F(DemoWindow, AnImpossibleBridgeIsExplainedInEachViewAndTheOthersStay) {
   EXPECT_EQ(session.evaluation()->status, "cannot be predicted");
   EXPECT_EQ(sequence().steps().model()->index(1, SequenceModel::PolarityColumn).data().toString(), "error");
   EXPECT_NE(session.evaluation(1).status, "cannot be predicted");
+}
+
+TEST_F(Window, ADocumentSavedElsewhereStillFindsItsRecordings) {
+  QTemporaryDir folder;
+  ASSERT_TRUE(QDir(folder.path()).mkpath("logger") && QDir(folder.path()).mkpath("plans/2026"));
+  QFile file(folder.filePath("logger/pre.csv"));
+  ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+  core::Channel channel = sample::nineStepChannel();
+  channel.checks.resize(2);
+  channel.checks[0].name = "pre-test";
+  channel.checks[0].recording = core::RecordingReference{"logger/pre.csv", 0, std::string(64, '0'), "TP-01"};
+  channel.checks[1].name = "post-test";
+  channel.checks[1].recording = core::RecordingReference{"logger/gone.csv", 0, std::string(64, '0'), "TP-01"};
+  session.reset(sample::documentOf({channel}));
+  ASSERT_TRUE(window.saveAs(folder.filePath("a.bridgecal")));
+  ASSERT_TRUE(window.saveAs(folder.filePath("plans/2026/b.bridgecal")));
+  const auto& checks = session.document().channels[0]->checks;
+  EXPECT_EQ(checks[0].recording->path, "../../logger/pre.csv");
+  EXPECT_EQ(checks[1].recording->path, "logger/gone.csv") << "what is not found is left as it is";
+  EXPECT_TRUE(session.history().isClean());
+  const auto saved = openDocument(folder.filePath("plans/2026/b.bridgecal"));
+  ASSERT_TRUE(saved);
+  EXPECT_EQ(*saved->channels[0], *session.document().channels[0]);
 }
 
 TEST_F(Window, AnEmptyDocumentIsHelpfulAndHarmless) {

@@ -4,6 +4,9 @@
 #include <QDir>
 #include <QFileInfo>
 
+#include "core/document/edits.h"
+#include "ui/theme.h"
+
 namespace ui {
 
 core::RecordingReference referenceTo(const OpenRecording& recording, const QString& sha256,
@@ -15,6 +18,20 @@ core::RecordingReference referenceTo(const OpenRecording& recording, const QStri
   reference.sha256 = sha256.toStdString();
   reference.readAs = core::textOf(recording.choices);
   return reference;
+}
+
+core::Document withReferencesFrom(core::Document document, const QString& from, const QString& to) {
+  if (QDir(from) == QDir(to)) return document;
+  for (std::size_t k = 0; k < document.channels.size(); ++k) {
+    core::Channel channel = *document.channels[k];
+    for (core::Check& check : channel.checks) {
+      if (!check.recording) continue;
+      const QString path = QDir(from).absoluteFilePath(toQString(check.recording->path));
+      if (QFileInfo(path).isFile()) check.recording->path = QDir(to).relativeFilePath(path).toStdString();
+    }
+    document = core::withChannel(std::move(document), k, std::move(channel));
+  }
+  return document;
 }
 
 }  // namespace ui

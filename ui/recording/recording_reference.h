@@ -4,6 +4,7 @@
 #include <QString>
 
 #include "core/assess/check.h"
+#include "core/document/document.h"
 #include "ui/recording/recording_store.h"
 
 namespace ui {
@@ -13,5 +14,9 @@ namespace ui {
 /// readings.
 core::RecordingReference referenceTo(const OpenRecording& recording, const QString& sha256,
                                      const QString& documentPath);
+
+/// `document` as it must be to find its recordings from the folder `to` instead of `from`, both absolute. A
+/// recording that is not where its reference says keeps it.
+core::Document withReferencesFrom(core::Document document, const QString& from, const QString& to);
 
 }  // namespace ui

@@ -4,6 +4,7 @@
 #include <QFrame>
 #include <QGridLayout>
 #include <QLabel>
+#include <QLayout>
 #include <QMenu>
 #include <QProgressBar>
 #include <QPushButton>
@@ -140,7 +141,9 @@ void StripView::fillToolRow() {
   m_tools->setObjectName("stripTools");
   m_tools->setToolButtonStyle(Qt::ToolButtonTextOnly);
   m_tools->setContentsMargins(0, 0, 0, 0);
-  m_tools->setStyleSheet("QToolBar { border: 0; spacing: 0; padding: 0; }");
+  // No style sheet: what is in a widget that has one keeps its colours when the palette changes.
+  m_tools->layout()->setContentsMargins(0, 0, 0, 0);
+  m_tools->layout()->setSpacing(0);
   m_tools->addActions({m_showAll, m_showSpan});
   m_tools->addSeparator();
   m_tools->addActions({m_add, m_split, m_join, m_delete});
