@@ -213,7 +213,10 @@ void MainWindow::resetLayout() {
   const int right = width() - column;
   m_columns->setSizes({column, right});
   m_left->setSizes({height() * 36 / 100, height() * 64 / 100});
-  m_rows->setSizes({height() * 48 / 100, height() * 28 / 100, height() * 24 / 100});
+  // A low window keeps the bridge legible: the strip then shows one channel.
+  const int strip = height() < 900 ? 130 : height() * 24 / 100;
+  const int sequence = height() * 28 / 100;
+  m_rows->setSizes({height() - sequence - strip, sequence, strip});
   m_top->setSizes({right / 2, right / 2});
 }
 

@@ -8,6 +8,7 @@
 #include <QPalette>
 
 #include "ui/main_window.h"
+#include "ui/recording/recording_store.h"
 #include "ui/safe_file.h"
 #include "ui/theme.h"
 
@@ -45,15 +46,26 @@ const std::vector<Shot>& shots() {
       {"wiring-dark", {1920, 1080}, true, lastChannel, 2, false, "prepareWiring"},
       {"ohmmeter", {1280, 800}, false, 0, 1, false, "prepareOhmmeter"},
       {"run", {1280, 800}, false, 0, 1, false, "prepareRun"},
+      {"recording", {1280, 800}, false, 0, 2, false, "viewRecording"},
+      {"recording-dark", {1920, 1080}, true, 1, 2, false, "viewRecording"},
   };
   return all;
 }
 
-/// Lets layouts and charts settle; charts place their labels only when shown.
-void settle() {
+/// Whether the recording of the chosen check is still to be shown.
+bool isReading(const Session& session, const MainWindow& window) {
+  if (!session.check() || !session.check()->recording) return false;
+  const auto* store = window.findChild<RecordingStore*>();
+  const RecordingStore::State state = store->state(*session.check()->recording);
+  return state == RecordingStore::State::Absent || state == RecordingStore::State::Reading;
+}
+
+/// Lets layouts and charts settle, charts place their labels only when shown, and waits for a recording.
+void settle(const Session& session, const MainWindow& window) {
   QElapsedTimer timer;
   timer.start();
-  while (timer.elapsed() < 120) QApplication::processEvents(QEventLoop::AllEvents, 20);
+  while (timer.elapsed() < 120 || (isReading(session, window) && timer.elapsed() < 5000))
+    QApplication::processEvents(QEventLoop::AllEvents, 20);
 }
 
 QByteArray pictureOf(const core::Document& document, const Shot& shot) {
@@ -70,7 +82,7 @@ QByteArray pictureOf(const core::Document& document, const Shot& shot) {
     if (shot.compared && session.selection().check > 0u) session.compareWith(*session.selection().check - 1);
   }
   if (shot.action) window.findChild<QAction*>(shot.action)->trigger();
-  settle();
+  settle(session, window);
   QByteArray png;
   QBuffer buffer(&png);
   buffer.open(QIODevice::WriteOnly);
