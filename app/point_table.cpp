@@ -6,7 +6,7 @@
 #include "app/files.h"
 #include "core/recording/file_bytes.h"
 #include "core/recording/text/cells.h"
-#include "core/recording/text/clean_text.h"
+#include "core/recording/clean_text.h"
 #include "core/recording/text/number.h"
 #include "core/recording/text/table_guess.h"
 

@@ -9,7 +9,7 @@
 #include <cerrno>
 #include <system_error>
 
-#include "core/recording/text/clean_text.h"
+#include "core/recording/clean_text.h"
 #include "core/units/progress.h"
 
 namespace core {

@@ -7,7 +7,7 @@
 #include <limits>
 #include <string_view>
 
-#include "core/recording/binary/table_layout.h"
+#include "core/recording/time_units.h"
 
 namespace core {
 namespace {
@@ -112,10 +112,8 @@ Result<Recording> recordingOf(const BinaryTable& table, const Layout& layout, Co
   const std::optional<std::size_t>& timeColumn = layout.time.column;
   Kept kept;
   if (timeColumn) {
-    const double unit_s = secondsPerUnit(layout.time.form);
-    assert(unit_s > 0);
-    if (unit_s != 1)
-      for (double& time : values[*timeColumn]) time *= unit_s;
+    assert(isUnit(layout.time.form));
+    for (double& time : values[*timeColumn]) time = inSeconds(time, layout.time.form);
     kept = recordsInTime(values[*timeColumn], held, recording);
   }
   skipAfterEnd(recording, held, table.records);

@@ -6,7 +6,7 @@
 #include <cstdint>
 
 #include "core/recording/binary/binary_files.h"
-#include "core/recording/binary/plain_text.h"
+#include "core/recording/characters.h"
 
 namespace core {
 namespace {

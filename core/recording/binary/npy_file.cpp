@@ -8,7 +8,8 @@
 
 #include "core/recording/binary/npy_header.h"
 #include "core/recording/binary/number_records.h"
-#include "core/recording/binary/plain_text.h"
+#include "core/recording/clean_text.h"
+#include "core/recording/column_heading.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -88,7 +89,7 @@ Result<NpyElement> elementOf(const NpyHeader& header, const RegularFile& file) {
         element.fields.size() + field.copies > greatestBinaryColumns ||
         element.bytes + type->bytes * field.copies > greatestRecordBytes)
       return file.error("the elements of the array are too large", "Save fewer columns");
-    const std::string name = plainText(field.name);
+    const std::string name = cleanName(field.name);
     for (std::uint64_t copy = 0; copy < field.copies; ++copy) {
       if (type->readable) {
         element.fields.push_back(
@@ -191,7 +192,7 @@ Result<BinaryTable> openNpy(const SharedFile& file) {
     return file->error("the array holds no numbers: the file ends before them", "Save it again");
   if (auto doubt = doubtWhenCut(*file, blocks.back()); !doubt.empty())
     table.doubts.push_back(std::move(doubt));
-  makeNamesUnique(table.columns);
+  nameColumns(table.columns);
   const std::size_t columns = table.columns.size();
   table.read = [file, blocks = std::move(blocks), columns](std::uint64_t records, const std::stop_token& stop,
                                                            const Progress& progress) {

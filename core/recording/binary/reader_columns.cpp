@@ -6,8 +6,9 @@
 #include <cmath>
 #include <limits>
 
-#include "core/recording/binary/plain_text.h"
-#include "core/recording/binary/table_layout.h"
+#include "core/recording/characters.h"
+#include "core/recording/clean_text.h"
+#include "core/recording/column_heading.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -40,7 +41,7 @@ std::optional<Matrix> matrixOf(const ReaderVariable& variable) {
 std::string unfitness(const ReaderVariable& variable, std::uint64_t fileBytes) {
   // The densest packing of the usual compression is 1032 to 1, of numbers of one byte.
   constexpr std::uint64_t densest = 1100;
-  if (!variable.unfit.empty()) return plainText(variable.unfit);
+  if (!variable.unfit.empty()) return cleanName(variable.unfit);
   const auto matrix = matrixOf(variable);
   if (!matrix) return "has " + std::to_string(variable.sizes.size()) + " dimensions";
   if (matrix->outer == 0 || matrix->inner == 0) return "is empty";
@@ -73,7 +74,7 @@ void takeRate(const ReaderListing& listing, std::vector<std::string>& unfit, Bin
     if (!spacing) continue;
     if (table.spacing_s == 0) {
       table.spacing_s = *spacing;
-      table.rateSource = inQuotes(plainText(variable.name)) + " in the file";
+      table.rateSource = inQuotes(cleanName(variable.name)) + " in the file";
     }
     unfit[k].clear();
   }
@@ -89,10 +90,10 @@ bool addColumns(const ReaderVariable& variable, std::size_t index, std::uint64_t
   VariableColumns source{index, found.table.columns.size(), 1, interleaved && !matrix.isVector()};
   if (!matrix.isVector())
     source.columns = static_cast<std::size_t>(interleaved ? matrix.inner : matrix.outer);
-  const std::string name = plainText(variable.name);
+  const std::string name = cleanName(variable.name);
   for (std::size_t k = 0; k < source.columns; ++k) {
     const std::string number = source.columns == 1 ? "" : "(" + std::to_string(k + 1) + ")";
-    found.table.columns.push_back({name + number, plainText(variable.unit)});
+    found.table.columns.push_back({name + number, cleanName(variable.unit)});
   }
   found.sources.push_back(source);
   return true;
@@ -121,7 +122,7 @@ std::optional<double> spacingOf(std::string_view name, double value) {
                                                          "deltat",
                                                          "tsample"};
   const auto slash = name.rfind('/');
-  const std::string word = lowerCase(slash == std::string_view::npos ? name : name.substr(slash + 1));
+  const std::string word = lower(slash == std::string_view::npos ? name : name.substr(slash + 1));
   if (!(value > 0) || !std::isfinite(value) || !std::isfinite(1 / value)) return std::nullopt;
   if (std::find(rates.begin(), rates.end(), word) != rates.end()) return 1 / value;
   if (std::find(spacings.begin(), spacings.end(), word) != spacings.end()) return value;
@@ -140,7 +141,7 @@ ReaderColumns columnsOf(const ReaderListing& listing, std::uint64_t fileBytes) {
     if (unfit[k].empty() && found.table.columns.size() + 2 > greatestBinaryColumns)
       unfit[k] = "is beyond 4096 columns";
     if (unfit[k].empty() && !addColumns(variable, k, samples, found)) unfit[k] = lengthOf(variable, samples);
-    if (!unfit[k].empty()) found.table.leftOut.push_back(inQuotes(plainText(variable.name)) + " " + unfit[k]);
+    if (!unfit[k].empty()) found.table.leftOut.push_back(inQuotes(cleanName(variable.name)) + " " + unfit[k]);
   }
   if (!listing.whole)
     found.table.leftOut.push_back("What comes after the first " + std::to_string(greatestReaderVariables) +
@@ -150,7 +151,7 @@ ReaderColumns columnsOf(const ReaderListing& listing, std::uint64_t fileBytes) {
     if (found.table.timeColumn || !isNameOfTime(found.table.columns[k].name)) continue;
     found.table.timeColumn = k;
   }
-  makeNamesUnique(found.table.columns);
+  nameColumns(found.table.columns);
   found.table.records = samples;
   return found;
 }

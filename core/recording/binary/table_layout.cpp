@@ -1,57 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/recording/binary/table_layout.h"
 
-#include <algorithm>
-#include <array>
 #include <cmath>
 
-#include "core/recording/binary/plain_text.h"
-#include "core/units/text.h"
+#include "core/recording/characters.h"
+#include "core/recording/clean_text.h"
+#include "core/recording/column_heading.h"
+#include "core/recording/time_units.h"
 
 namespace core {
 namespace {
 
-struct UnitOfTime {
-  std::string_view word;
-  TimeForm form;
-};
-
-constexpr std::array<UnitOfTime, 16> unitsOfTime = {{{"s", TimeForm::Seconds},
-                                                     {"sec", TimeForm::Seconds},
-                                                     {"second", TimeForm::Seconds},
-                                                     {"seconds", TimeForm::Seconds},
-                                                     {"ms", TimeForm::Milliseconds},
-                                                     {"msec", TimeForm::Milliseconds},
-                                                     {"milliseconds", TimeForm::Milliseconds},
-                                                     {"us", TimeForm::Microseconds},
-                                                     {"\xC2\xB5s", TimeForm::Microseconds},
-                                                     {"\xCE\xBCs", TimeForm::Microseconds},
-                                                     {"microseconds", TimeForm::Microseconds},
-                                                     {"min", TimeForm::Minutes},
-                                                     {"minutes", TimeForm::Minutes},
-                                                     {"h", TimeForm::Hours},
-                                                     {"hr", TimeForm::Hours},
-                                                     {"hours", TimeForm::Hours}}};
-
-/// "run1/Time [ms]" is "time" in "ms", "t_us" is "t" in "us".
-ColumnHeading timeHeading(std::string_view name) {
-  const auto slash = name.rfind('/');
-  const std::string last =
-      lowerCase(trimmed(slash == std::string_view::npos ? name : name.substr(slash + 1)));
-  const auto cut = last.find_first_of("[(_ ,");
-  if (cut == std::string::npos) return {last, ""};
-  std::string unit = last.substr(cut + 1);
-  unit.erase(std::remove_if(unit.begin(), unit.end(),
-                            [](char c) {
-                              return c != 0 && std::string_view("[]() ").find(c) != std::string_view::npos;
-                            }),
-             unit.end());
-  return {last.substr(0, cut), unit};
-}
-
 TimeForm formOf(const ColumnHeading& column) {
-  if (const auto form = timeFormOfUnit(column.unit)) return *form;
-  return timeFormOfUnit(timeHeading(column.name).unit).value_or(TimeForm::Seconds);
+  if (const auto form = unitOfTime(column.unit)) return *form;
+  return unitOfTime(headingOfPath(column.name).unit).value_or(TimeForm::Seconds);
 }
 
 TimeLayout ownTime(const BinaryTable& table) {
@@ -96,7 +58,7 @@ std::optional<Error> obstacleTo(const TimeLayout& time, std::size_t columns) {
     return Error{"", "the only column is taken as the time, so nothing is left to read",
                  "Give the sample rate instead"};
   }
-  if (secondsPerUnit(time.form) > 0) return std::nullopt;
+  if (isUnit(time.form)) return std::nullopt;
   return Error{"", "the times of this file are plain numbers and no clock times or dates",
                "Choose seconds or another unit of time"};
 }
@@ -110,41 +72,6 @@ bool rises(const std::vector<double>& values) {
 }
 
 }  // namespace
-
-std::optional<TimeForm> timeFormOfUnit(std::string_view unit) {
-  const std::string lower = lowerCase(trimmed(unit));
-  for (const UnitOfTime& known : unitsOfTime)
-    if (known.word == lower) return known.form;
-  return std::nullopt;
-}
-
-double secondsPerUnit(TimeForm form) {
-  switch (form) {
-    case TimeForm::Seconds:
-      return 1;
-    case TimeForm::Milliseconds:
-      return 1e-3;
-    case TimeForm::Microseconds:
-      return 1e-6;
-    case TimeForm::Minutes:
-      return 60;
-    case TimeForm::Hours:
-      return 3600;
-    case TimeForm::Clock:
-    case TimeForm::DateAndTime:
-      break;
-  }
-  return 0;
-}
-
-bool isNameOfTime(std::string_view name) {
-  constexpr std::array<std::string_view, 8> names = {"t",          "time", "times",   "timestamp",
-                                                     "timestamps", "zeit", "elapsed", "seconds"};
-  // "t_ms" is a time, "t_max" is not.
-  const ColumnHeading heading = timeHeading(name);
-  return std::find(names.begin(), names.end(), heading.name) != names.end() &&
-         (heading.unit.empty() || timeFormOfUnit(heading.unit));
-}
 
 void guessTimeColumn(BinaryTable& table, const ColumnValues& values) {
   if (table.timeColumn || table.spacing_s > 0 || table.columns.size() < 2) return;
@@ -164,7 +91,7 @@ TableLayout layoutOf(const BinaryTable& table, const LayoutChoices& choices) {
   layout.kind = table.kind;
   layout.columns = table.columns;
   for (const auto& [column, unit] : choices.units)
-    if (column < layout.columns.size()) layout.columns[column].unit = plainText(unit);
+    if (column < layout.columns.size()) layout.columns[column].unit = cleanName(unit);
   layout.time = timeOf(table, layout.columns, choices);
   result.obstacle = obstacleTo(layout.time, layout.columns.size());
   return result;

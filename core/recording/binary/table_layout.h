@@ -2,8 +2,6 @@
 #pragma once
 
 #include <optional>
-#include <string>
-#include <string_view>
 
 #include "core/recording/binary/binary_table.h"
 #include "core/recording/layout.h"
@@ -19,17 +17,8 @@ struct TableLayout {
 /// The table's own words with `choices` in their place. A chosen column takes precedence over a chosen rate.
 TableLayout layoutOf(const BinaryTable& table, const LayoutChoices& choices);
 
-/// True for the names that a time usually has: t, time, Time_s, "run1/time [ms]".
-bool isNameOfTime(std::string_view name);
-
 /// The column that is the time where the file does not say: one with such a name, else the first when it
 /// rises over the first `values`. Adds what is not sure to the doubts.
 void guessTimeColumn(BinaryTable& table, const ColumnValues& values);
-
-/// The form of times in such a unit ("ms"); none for what is no unit of time.
-std::optional<TimeForm> timeFormOfUnit(std::string_view unit);
-
-/// Seconds per unit of a time column; 0 for a form that numbers cannot have.
-double secondsPerUnit(TimeForm form);
 
 }  // namespace core

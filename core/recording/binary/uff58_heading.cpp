@@ -4,7 +4,8 @@
 #include <charconv>
 #include <cmath>
 
-#include "core/recording/binary/plain_text.h"
+#include "core/recording/characters.h"
+#include "core/recording/clean_text.h"
 
 namespace core {
 namespace {
@@ -25,8 +26,8 @@ std::optional<Number> integerIn(std::string_view line, std::size_t begin, std::s
 }
 
 std::string words(std::string_view text) {
-  std::string plain = plainText(text);
-  return lowerCase(plain) == "none" ? std::string{} : plain;
+  std::string plain = cleanName(text);
+  return lower(plain) == "none" ? std::string{} : plain;
 }
 
 /// Of the response: "TAIL:12 +Z"; directions count X Y Z, then the rotations about them.

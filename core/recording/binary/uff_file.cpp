@@ -5,10 +5,10 @@
 #include <cmath>
 #include <map>
 
-#include "core/recording/binary/plain_text.h"
-#include "core/recording/binary/table_layout.h"
 #include "core/recording/binary/uff_numbers.h"
 #include "core/recording/binary/uff_sets.h"
+#include "core/recording/column_heading.h"
+#include "core/recording/time_units.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -37,8 +37,8 @@ std::vector<std::string> namesOf(const std::vector<Uff58Set>& sets) {
   return names;
 }
 
-double unitOfTime_s(const Uff58Heading& heading) {
-  return secondsPerUnit(timeFormOfUnit(heading.abscissaUnit).value_or(TimeForm::Seconds));
+TimeForm timeFormOf(const Uff58Heading& heading) {
+  return unitOfTime(heading.abscissaUnit).value_or(TimeForm::Seconds);
 }
 
 /// Why a function cannot be a column; empty when it can.
@@ -130,8 +130,8 @@ Result<ColumnValues> readFunctions(const RegularFile& file, const std::vector<Uf
 void addColumns(const UffFunctions& functions, BinaryTable& table) {
   const Uff58Heading& first = functions.sets.front().heading;
   if (first.even) {
-    table.start_s = first.start * unitOfTime_s(first);
-    table.spacing_s = first.increment * unitOfTime_s(first);
+    table.start_s = inSeconds(first.start, timeFormOf(first));
+    table.spacing_s = inSeconds(first.increment, timeFormOf(first));
     table.rateSource = "sample spacing in the file";
   } else {
     table.columns.push_back({"Time", first.abscissaUnit});
@@ -139,7 +139,7 @@ void addColumns(const UffFunctions& functions, BinaryTable& table) {
   }
   for (std::size_t k = 0; k < functions.sets.size(); ++k)
     table.columns.push_back({functions.names[k], functions.sets[k].heading.ordinateUnit});
-  makeNamesUnique(table.columns);
+  nameColumns(table.columns);
 }
 
 }  // namespace

@@ -7,7 +7,6 @@
 
 #include "core/recording/binary/line_scanner.h"
 #include "core/recording/binary/number_records.h"
-#include "core/recording/binary/plain_text.h"
 
 namespace core {
 namespace {

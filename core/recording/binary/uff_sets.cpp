@@ -5,7 +5,7 @@
 
 #include "core/recording/binary/binary_table.h"
 #include "core/recording/binary/line_scanner.h"
-#include "core/recording/binary/plain_text.h"
+#include "core/recording/characters.h"
 
 namespace core {
 namespace {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/recording/text/cell_kind.h"
 
-#include "core/recording/text/characters.h"
+#include "core/recording/characters.h"
 #include "core/recording/text/number.h"
 #include "core/recording/text/stamps.h"
 

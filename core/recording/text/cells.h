@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/recording/text/characters.h"
+#include "core/recording/characters.h"
 
 namespace core {
 

@@ -7,8 +7,8 @@
 #include <mutex>
 #include <thread>
 
+#include "core/recording/clean_text.h"
 #include "core/recording/text/cells.h"
-#include "core/recording/text/clean_text.h"
 #include "core/recording/text/pieces.h"
 #include "core/recording/text/recording_builder.h"
 #include "core/recording/text/stamps.h"

@@ -3,18 +3,14 @@
 
 #include <algorithm>
 
-#include "core/recording/text/clean_text.h"
+#include "core/units/text.h"
 
 namespace core {
 namespace {
 
 bool isUtf8(std::string_view bytes) {
-  for (std::size_t i = 0; i < bytes.size();) {
-    const std::size_t length = sequenceLength(bytes, i);
-    if (length == 0) return bytes.size() - i < 4 && (static_cast<unsigned char>(bytes[i]) & 0xC0) == 0xC0;
-    i += length;
-  }
-  return true;
+  const auto bad = firstInvalidUtf8(bytes);
+  return !bad || (bytes.size() - *bad < 4 && (static_cast<unsigned char>(bytes[*bad]) & 0xC0) == 0xC0);
 }
 
 void appendCharacter(char32_t c, std::string& text) {

@@ -6,7 +6,7 @@
 #include <string>
 #include <system_error>
 
-#include "core/recording/text/characters.h"
+#include "core/recording/characters.h"
 
 namespace core {
 namespace {

@@ -4,9 +4,10 @@
 #include <cmath>
 #include <string>
 
-#include "core/recording/text/characters.h"
-#include "core/recording/text/column_heading.h"
+#include "core/recording/characters.h"
+#include "core/recording/column_heading.h"
 #include "core/recording/text/number.h"
+#include "core/recording/time_units.h"
 
 namespace core {
 namespace {

@@ -5,8 +5,8 @@
 #include <cmath>
 #include <limits>
 
+#include "core/recording/clean_text.h"
 #include "core/recording/text/cells.h"
-#include "core/recording/text/clean_text.h"
 #include "core/recording/text/number.h"
 #include "core/recording/text/time_cell.h"
 

@@ -4,7 +4,7 @@
 #include <chrono>
 #include <cstdio>
 
-#include "core/recording/text/characters.h"
+#include "core/recording/characters.h"
 #include "core/units/date.h"
 
 namespace core {

@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/recording/column_heading.h"
 #include "core/recording/text/cells.h"
-#include "core/recording/text/column_heading.h"
 #include "core/recording/text/preamble_rate.h"
 #include "core/recording/text/table_heading.h"
 #include "core/recording/text/text_format.h"

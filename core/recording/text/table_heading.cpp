@@ -3,10 +3,11 @@
 
 #include <algorithm>
 
+#include "core/recording/clean_text.h"
+#include "core/recording/column_heading.h"
 #include "core/recording/text/cells.h"
-#include "core/recording/text/clean_text.h"
-#include "core/recording/text/column_heading.h"
 #include "core/recording/text/preamble_rate.h"
+#include "core/recording/time_units.h"
 
 namespace core {
 namespace {

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/recording/text/column_heading.h"
+#include "core/recording/column_heading.h"
 #include "core/recording/text/number.h"
 #include "core/recording/text/table_guess.h"
 #include "core/recording/text/time_guess.h"

@@ -3,7 +3,7 @@
 
 #include <cmath>
 
-#include "core/recording/text/characters.h"
+#include "core/recording/characters.h"
 #include "core/recording/text/number.h"
 
 namespace core {

@@ -2,10 +2,12 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 #include "core/recording/text/row_block.h"
 #include "core/recording/text/stamps.h"
+#include "core/recording/time_units.h"
 
 namespace core {
 
@@ -15,26 +17,6 @@ struct TimeCell {
   std::int64_t ns = 0;          ///< of a clock, a date with time, or a number since 1970-01-01
   const char* fault = nullptr;  ///< why there is none, as the end of a sentence about the cell
 };
-
-/// A number in the unit of `form` in seconds. Divided where the unit is the smaller one: 20 ms are 0.02 s to
-/// the last digit.
-inline double inSeconds(double value, TimeForm form) {
-  switch (form) {
-    case TimeForm::Milliseconds:
-      return value / 1e3;
-    case TimeForm::Microseconds:
-      return value / 1e6;
-    case TimeForm::Minutes:
-      return value * 60;
-    case TimeForm::Hours:
-      return value * 3600;
-    case TimeForm::Seconds:
-    case TimeForm::Clock:
-    case TimeForm::DateAndTime:
-      break;
-  }
-  return value;
-}
 
 /// A cell of plan.form. Of a clock with a date column `ns` is the time of day.
 TimeCell readTimeCell(std::string_view cell, const RowPlan& plan);

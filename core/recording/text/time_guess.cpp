@@ -5,11 +5,12 @@
 #include <array>
 #include <cmath>
 
-#include "core/recording/text/characters.h"
-#include "core/recording/text/clean_text.h"
-#include "core/recording/text/column_heading.h"
+#include "core/recording/characters.h"
+#include "core/recording/clean_text.h"
+#include "core/recording/column_heading.h"
 #include "core/recording/text/number.h"
 #include "core/recording/text/time_cell.h"
+#include "core/recording/time_units.h"
 
 namespace core {
 namespace {

@@ -13,7 +13,7 @@
 #include "core/recording/binary/reader_columns.h"
 #include "core/recording/binary/reader_process.h"
 #include "core/recording/binary/reader_protocol.h"
-#include "core/recording/binary/table_layout.h"
+#include "core/recording/column_heading.h"
 #include "tests/core/recording/binary_samples.h"
 
 namespace {

@@ -112,7 +112,7 @@ TEST(DelimitedText, FindsATimeColumnThatIsNotTheFirst) {
 
 TEST(DelimitedText, TakesARisingFirstColumnForTheTime) {
   EXPECT_THAT(times(mustRead("0,5\n1,6\n2.5,5\n")), ElementsAre(0.0, 1.0, 2.5));
-  EXPECT_EQ(mustRead("0,5\n1,6\n").columns[0].name, "column 2");
+  EXPECT_EQ(mustRead("0,5\n1,6\n").columns[0].name, "Column 2");
 }
 
 TEST(DelimitedText, AsksForATimeColumnRatherThanGuessing) {
@@ -172,14 +172,14 @@ TEST(DelimitedText, AccountsForEveryLineButListsOnlyTheFirstHundred) {
 TEST(DelimitedText, ABadFirstRowIsNoHeading) {
   const Recording rec = mustRead("0,nan\n1,2\n2,3\n");
   EXPECT_EQ(rec.linesSkipped, 1u);
-  EXPECT_EQ(rec.columns[0].name, "column 2");
+  EXPECT_EQ(rec.columns[0].name, "Column 2");
 }
 
 TEST(DelimitedText, KeepsNamesApartAndClean) {
   const Recording rec = mustRead("t,a,a,,\xB5\x01m\n0,1,2,3,4\n1,1,2,3,4\n");
   EXPECT_EQ(rec.columns[0].name, "a");
   EXPECT_EQ(rec.columns[1].name, "a (2)");
-  EXPECT_EQ(rec.columns[2].name, "column 4");
+  EXPECT_EQ(rec.columns[2].name, "Column 4");
   EXPECT_EQ(rec.columns[3].name, "\xC2\xB5 m");
 }
 

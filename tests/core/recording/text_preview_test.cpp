@@ -103,7 +103,7 @@ TEST(TextPreview, TakesEveryChoiceAsGiven) {
   EXPECT_EQ(preview.layout.nameLine, 0u);
   EXPECT_EQ(preview.layout.time.column, 2u);
   EXPECT_EQ(preview.layout.time.form, core::TimeForm::Milliseconds);
-  EXPECT_EQ(preview.layout.columns[1], (ColumnHeading{"column 2", "N"}));
+  EXPECT_EQ(preview.layout.columns[1], (ColumnHeading{"Column 2", "N"}));
   const core::Recording rec = mustRead(file, "first-row=5 names=none time=3 time-form=ms unit.2=N");
   EXPECT_EQ(rec.time[1], 0.009);
   EXPECT_EQ(rec.columns[1].unit, "N");

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,9 +10,6 @@
 // What the words above a column say.
 
 namespace core {
-
-/// The unit of time that `unit` names: "s", "sec", "ms", "µs", "min", "h" and the like.
-std::optional<TimeForm> unitOfTime(std::string_view unit);
 
 /// Whether `text` is a unit of measurement: "kN", "mV/V", "µm/m", "m/s²", "1/min", "%", "-".
 bool looksLikeUnit(std::string_view text);
@@ -28,6 +24,12 @@ ColumnHeading headingOf(std::string_view cell);
 /// How surely a column is a time by its name: 0 not, 1 "rise time", 2 "Timestamp", 3 "Time", "t", "Zeit".
 int timeNameStrength(std::string_view name);
 
+/// What the last part of a name with folders says: "run1/Time [ms]" is "Time" in "ms", "t_us" is "t" in "us".
+ColumnHeading headingOfPath(std::string_view path);
+
+/// Whether that is surely a time: "t", "time", "Time_s", "run1/time [ms]"; "t_max" is not.
+bool isNameOfTime(std::string_view path);
+
 /// Whether `name` is that of a running number: "No.", "Sample", "Index".
 bool isCounterName(std::string_view name);
 
@@ -37,7 +39,7 @@ bool isUnitRow(const std::vector<std::string_view>& cells);
 
 std::string_view withoutBrackets(std::string_view text);
 
-/// Gives names to columns without one ("column 3") and a number to those that come twice ("a (2)").
+/// Gives names to columns without one ("Column 3") and a number to those that come twice ("a (2)").
 void nameColumns(std::vector<ColumnHeading>& columns);
 
 }  // namespace core

@@ -15,9 +15,11 @@ inline bool isDigit(char c) { return c >= '0' && c <= '9'; }
 inline bool isLineEnd(char c) { return c == '\n' || c == '\r'; }
 inline bool isLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
+/// Without blanks and line ends at its ends.
 inline std::string_view trimmed(std::string_view text) {
-  while (!text.empty() && isBlank(text.front())) text.remove_prefix(1);
-  while (!text.empty() && isBlank(text.back())) text.remove_suffix(1);
+  const auto isNothing = [](char c) { return isBlank(c) || isLineEnd(c); };
+  while (!text.empty() && isNothing(text.front())) text.remove_prefix(1);
+  while (!text.empty() && isNothing(text.back())) text.remove_suffix(1);
   return text;
 }
 

@@ -1,94 +1,55 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/recording/text/column_heading.h"
+#include "core/recording/column_heading.h"
 
+#include <algorithm>
 #include <set>
 
-#include "core/recording/text/characters.h"
-#include "core/recording/text/clean_text.h"
+#include "core/recording/characters.h"
+#include "core/recording/clean_text.h"
+#include "core/recording/time_units.h"
 
 namespace core {
 namespace {
 
 bool isUnitWord(std::string_view word) {
-  return isOneOf(word, {"s",
-                        "sec",
-                        "min",
-                        "h",
-                        "d",
-                        "m",
-                        "in",
-                        "ft",
-                        "g",
-                        "t",
-                        "lb",
-                        "lbs",
-                        "lbf",
-                        "kip",
-                        "klbf",
-                        "kp",
-                        "kgf",
-                        "N",
-                        "Nm",
-                        "Pa",
-                        "bar",
-                        "psi",
-                        "ksi",
-                        "atm",
-                        "V",
-                        "A",
-                        "W",
-                        "Hz",
-                        "ohm",
-                        "Ohm",
-                        "Ohms",
-                        "ohms",
-                        "K",
-                        "C",
-                        "F",
-                        "degC",
-                        "degF",
-                        "deg",
-                        "rad",
-                        "rpm",
-                        "L",
-                        "l",
-                        "%",
-                        "ppm",
-                        "dB",
-                        "e",
-                        "E",
-                        "eps",
-                        "epsilon",
-                        "strain",
-                        "str",
-                        "Strain",
-                        "ustrain",
-                        "microstrain",
-                        "microstrains",
-                        "ue",
-                        "VA",
-                        "J",
-                        "C/s",
-                        "\xE2\x80\xB0",  // per mille
-                        "\xC2\xB0"
-                        "C",
-                        "\xC2\xB0"
-                        "F",
-                        "\xC2\xB0",  // degrees
-                        "\xB0"
-                        "C",
-                        "\xB0"
-                        "F",
-                        "\xB0",  // the same in Latin-1
-                        "\xCE\xA9",
-                        "\xE2\x84\xA6",  // ohm
-                        "\xCE\xB5",
-                        "1",
-                        "mbar",
-                        "counts",
-                        "count",
-                        "digits",
-                        "LSB"});
+  for (const std::string_view degree : {"\xC2\xB0", "\xB0"})  // UTF-8, Latin-1
+    if (word.starts_with(degree)) return isOneOf(word.substr(degree.size()), {"", "C", "F"});
+  // At the end per mille, ohm as letter and as sign, epsilon.
+  return isOneOf(word, {"s",           "sec",
+                        "min",         "h",
+                        "d",           "m",
+                        "in",          "ft",
+                        "g",           "t",
+                        "lb",          "lbs",
+                        "lbf",         "kip",
+                        "klbf",        "kp",
+                        "kgf",         "N",
+                        "Nm",          "Pa",
+                        "bar",         "mbar",
+                        "psi",         "ksi",
+                        "atm",         "V",
+                        "A",           "W",
+                        "VA",          "J",
+                        "Hz",          "ohm",
+                        "Ohm",         "Ohms",
+                        "ohms",        "K",
+                        "C",           "F",
+                        "degC",        "degF",
+                        "deg",         "rad",
+                        "rpm",         "C/s",
+                        "L",           "l",
+                        "%",           "ppm",
+                        "dB",          "e",
+                        "E",           "eps",
+                        "epsilon",     "strain",
+                        "str",         "Strain",
+                        "1",           "counts",
+                        "count",       "ue",
+                        "digits",      "ustrain",
+                        "microstrain", "microstrains",
+                        "LSB",         "\xE2\x80\xB0",
+                        "\xCE\xA9",    "\xE2\x84\xA6",
+                        "\xCE\xB5"});
 }
 
 /// Takes an SI prefix off: "k", "m", either micro sign, "u".
@@ -139,20 +100,6 @@ std::optional<ColumnHeading> timeWithSuffix(std::string_view cell) {
 }
 
 }  // namespace
-
-std::optional<TimeForm> unitOfTime(std::string_view unit) {
-  const std::string word = lower(unit);
-  if (isOneOf(word, {"s", "sec", "sec.", "secs", "second", "seconds", "sek", "sek.", "sekunden", "sekunde"}))
-    return TimeForm::Seconds;
-  if (isOneOf(word, {"ms", "msec", "msecs", "millisecond", "milliseconds", "millisekunden", "millis"}))
-    return TimeForm::Milliseconds;
-  if (isOneOf(word, {"us", "usec", "\xC2\xB5s", "\xCE\xBCs", "\xB5s", "microsecond", "microseconds",
-                     "mikrosekunden", "micros", "\xC2\xB5sec"}))
-    return TimeForm::Microseconds;
-  if (isOneOf(word, {"min", "min.", "mins", "minute", "minutes", "minuten"})) return TimeForm::Minutes;
-  if (isOneOf(word, {"h", "hr", "hrs", "hour", "hours", "std", "std.", "stunden"})) return TimeForm::Hours;
-  return std::nullopt;
-}
 
 bool looksLikeUnit(std::string_view text) {
   text = trimmed(text);
@@ -213,6 +160,7 @@ int timeNameStrength(std::string_view name) {
   const std::string word = lower(trimmed(name));
   if (isOneOf(word, {"t",
                      "time",
+                     "times",
                      "zeit",
                      "temps",
                      "tempo",
@@ -237,12 +185,12 @@ int timeNameStrength(std::string_view name) {
                      "id\xC5\x91",
                      "vrijeme"}))
     return 3;
-  if (isOneOf(word, {"timestamp",     "time stamp",  "zeitstempel",   "datetime",   "date time",
-                     "date/time",     "date & time", "date and time", "datum/zeit", "datum/uhrzeit",
-                     "datum uhrzeit", "uhrzeit",     "clock",         "epoch",      "unix",
-                     "unix time",     "utc",         "horodatage",    "heure",      "hora",
-                     "ora",           "ts",          "elapsed time",  "zeitpunkt",  "date_time",
-                     "time_stamp",    "local time"}))
+  if (isOneOf(word, {"timestamp",     "timestamps",    "time stamp",  "zeitstempel",   "datetime",
+                     "date time",     "date/time",     "date & time", "date and time", "datum/zeit",
+                     "datum/uhrzeit", "datum uhrzeit", "uhrzeit",     "clock",         "epoch",
+                     "unix",          "unix time",     "utc",         "horodatage",    "heure",
+                     "hora",          "ora",           "ts",          "elapsed time",  "zeitpunkt",
+                     "date_time",     "time_stamp",    "local time"}))
     return 3;
   if (word.starts_with("time") || word.starts_with("zeit") || word.starts_with("elapsed") ||
       word.starts_with("temps") || word.starts_with("tiempo") || word.starts_with("messzeit") ||
@@ -253,6 +201,16 @@ int timeNameStrength(std::string_view name) {
                "epoch_time", "epoch_s", "epoch_ms", "unix_s", "unix_ms", "rel. time", "rel time"}))
     return 2;
   return word.ends_with(" time") || word.ends_with("_time") || word.ends_with("zeit") ? 1 : 0;
+}
+
+ColumnHeading headingOfPath(std::string_view path) {
+  const std::size_t slash = path.rfind('/');
+  return headingOf(slash == std::string_view::npos ? path : path.substr(slash + 1));
+}
+
+bool isNameOfTime(std::string_view path) {
+  const ColumnHeading heading = headingOfPath(path);
+  return timeNameStrength(heading.name) == 3 && (heading.unit.empty() || unitOfTime(heading.unit));
 }
 
 bool isCounterName(std::string_view name) {
@@ -310,9 +268,9 @@ void nameColumns(std::vector<ColumnHeading>& columns) {
   std::set<std::string> taken;
   for (std::size_t k = 0; k < columns.size(); ++k) {
     std::string& name = columns[k].name;
-    if (name.empty()) name = "column " + std::to_string(k + 1);
+    if (name.empty()) name = "Column " + std::to_string(k + 1);
     const std::string first = name;
-    for (int again = 2; !taken.insert(name).second; ++again)
+    for (std::size_t again = 2; !taken.insert(name).second; ++again)
       name = first + " (" + std::to_string(again) + ")";
   }
 }
