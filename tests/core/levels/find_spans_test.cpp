@@ -6,26 +6,21 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
-#include <random>
+
+#include "tests/support/normal.h"
 
 namespace {
 
 using core::SampleSpan;
 using core::TimeAxis;
-
-/// Normal numbers by Box and Muller: those of the standard library may differ from one to the next.
-double normal(std::mt19937& random) {
-  const double u = (random() + 1.0) / 4294967297.0;
-  const double v = random() / 4294967296.0;
-  return std::sqrt(-2 * std::log(u)) * std::cos(2 * std::numbers::pi * v);
-}
+using test::Normal;
 
 /// Steps whose place is known, in units of the smallest; what is added to them is each test's own.
 struct Steps {
   std::vector<double> heights = {0, 1, 0, 2, 0, -1, 0, -2, 0};
   std::vector<std::size_t> counts = std::vector<std::size_t>(9, 600);
   double rate = 500;
-  std::vector<double> values;
+  std::vector<double> values = {};
 
   std::size_t begin(std::size_t level) const {
     std::size_t sum = 0;
@@ -36,8 +31,8 @@ struct Steps {
     values.clear();
     for (std::size_t k = 0; k < heights.size(); ++k) values.insert(values.end(), counts[k], heights[k]);
   }
-  void addNoise(std::mt19937& random, double sigma) {
-    for (double& v : values) v += sigma * normal(random);
+  void addNoise(Normal& random, double sigma) {
+    for (double& v : values) v += sigma * random();
   }
   std::vector<SampleSpan> found() const {
     return core::findSpans(TimeAxis::even(0, 1 / rate, values.size()), values);
@@ -57,7 +52,7 @@ void expectFound(const Steps& steps) {
 }
 
 TEST(FindSpans, TellStepsOfOneAndAHalfStandardDeviationsWhenHeldLongEnough) {
-  std::mt19937 random(1);
+  Normal random(1);
   for (int round = 0; round < 10; ++round) {
     Steps steps{.counts = std::vector<std::size_t>(9, 2000)};
     steps.make();
@@ -67,13 +62,13 @@ TEST(FindSpans, TellStepsOfOneAndAHalfStandardDeviationsWhenHeldLongEnough) {
 }
 
 TEST(FindSpans, StandRedNoise) {
-  std::mt19937 random(2);
+  Normal random(2);
   for (int round = 0; round < 10; ++round) {
     Steps steps{.counts = std::vector<std::size_t>(9, 8000)};
     steps.make();
     double red = 0;
     for (double& v : steps.values) {
-      red = 0.98 * red + std::sqrt(1 - 0.98 * 0.98) * 0.1 * normal(random);
+      red = 0.98 * red + std::sqrt(1 - 0.98 * 0.98) * 0.1 * random();
       v += red;
     }
     expectFound(steps);
@@ -81,7 +76,7 @@ TEST(FindSpans, StandRedNoise) {
 }
 
 TEST(FindSpans, StandPickUpLargerThanTheSteps) {
-  std::mt19937 random(3);
+  Normal random(3);
   for (const double mains_Hz : {50.0, 60.0, 50.0 / 3}) {
     SCOPED_TRACE(mains_Hz);
     Steps steps{.counts = std::vector<std::size_t>(9, 1500)};
@@ -95,7 +90,7 @@ TEST(FindSpans, StandPickUpLargerThanTheSteps) {
 }
 
 TEST(FindSpans, StandDriftOfSeveralSteps) {
-  std::mt19937 random(4);
+  Normal random(4);
   for (const double drift : {-4.0, 4.0}) {
     Steps steps;
     steps.make();
@@ -109,7 +104,7 @@ TEST(FindSpans, StandDriftOfSeveralSteps) {
 TEST(FindSpans, LeaveSettlingOut) {
   // A lag of 40 samples in levels of 600: what is left of a step of 2 at the begin of a span is under 3 % of
   // the smallest step, so that its mean is off by less than a third of a per cent.
-  std::mt19937 random(5);
+  Normal random(5);
   Steps steps;
   steps.make();
   double state = 0;
@@ -125,29 +120,29 @@ TEST(FindSpans, LeaveSettlingOut) {
 }
 
 TEST(FindSpans, LeaveBounceOut) {
-  std::mt19937 random(6);
+  Normal random(6);
   Steps steps;
   steps.make();
   for (std::size_t k = 1; k < steps.heights.size(); ++k) {
     for (std::size_t i = 1; i < 20; ++i)  // 40 ms
-      if (random() % 2 == 0) steps.values[steps.begin(k) + i] = steps.heights[k - 1];
+      if (random.uniform() < 0.5) steps.values[steps.begin(k) + i] = steps.heights[k - 1];
   }
   steps.addNoise(random, 0.03);
   expectFound(steps);
 }
 
 TEST(FindSpans, StandSpikes) {
-  std::mt19937 random(7);
+  Normal random(7);
   Steps steps;
   steps.make();
   steps.addNoise(random, 0.05);
   for (double& v : steps.values)
-    if (random() % 100 == 0) v += random() % 2 == 0 ? 100 : -100;
+    if (random.uniform() < 0.01) v += random.uniform() < 0.5 ? 100 : -100;
   expectFound(steps);
 }
 
 TEST(FindSpans, ShowLevelsOfVeryDifferentLength) {
-  std::mt19937 random(8);
+  Normal random(8);
   Steps steps{.heights = {0, 1, 0, 2, 0, -1, 0}, .counts = {6000, 40, 3000, 40, 60, 9000, 40}, .rate = 100};
   steps.make();
   steps.addNoise(random, 0.05);
@@ -155,7 +150,7 @@ TEST(FindSpans, ShowLevelsOfVeryDifferentLength) {
 }
 
 TEST(FindSpans, StandCoarseConverters) {
-  std::mt19937 random(9);
+  Normal random(9);
   Steps steps;
   steps.make();
   steps.addNoise(random, 0.25);
@@ -165,25 +160,25 @@ TEST(FindSpans, StandCoarseConverters) {
 
 TEST(FindSpans, GoOnAcrossMissingValues) {
   constexpr double nan = std::numeric_limits<double>::quiet_NaN();
-  std::mt19937 random(10);
+  Normal random(10);
   Steps steps;
   steps.make();
   steps.addNoise(random, 0.05);
   for (std::size_t k = 0; k < 9; ++k)
     for (std::size_t i = 200; i < 300; ++i) steps.values[steps.begin(k) + i] = nan;
   for (double& v : steps.values)
-    if (random() % 50 == 0) v = nan;
+    if (random.uniform() < 0.02) v = nan;
   expectFound(steps);
 }
 
 TEST(FindSpans, AreOneWithoutSteps) {
-  std::mt19937 random(11);
+  Normal random(11);
   for (int round = 0; round < 20; ++round) {
     Steps steps{.heights = {3}, .counts = {20'000}};
     steps.make();
     double red = 0;
     for (std::size_t i = 0; i < steps.values.size(); ++i) {
-      red = (round % 2 == 0 ? 0.0 : 0.95) * red + normal(random);
+      red = (round % 2 == 0 ? 0.0 : 0.95) * red + random();
       steps.values[i] += red + 5 * static_cast<double>(i) / 20'000;
     }
     EXPECT_EQ(steps.found().size(), 1u) << round;
@@ -192,7 +187,7 @@ TEST(FindSpans, AreOneWithoutSteps) {
 
 TEST(FindSpans, AreTheSameInCellsOfManySamples) {
   // 2 million samples, 15 to a cell: nothing changes but the grid that spans lie on.
-  std::mt19937 random(12);
+  Normal random(12);
   Steps steps{.counts = std::vector<std::size_t>(9, 230'000), .rate = 10'000};
   steps.make();
   steps.addNoise(random, 0.2);
