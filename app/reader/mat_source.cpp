@@ -54,46 +54,38 @@ std::string unfitness(const matvar_t& variable, const MatElement* element) {
 }
 
 template <class Number>
-void convert(const std::vector<char>& bytes, std::size_t count, double* to) {
+bool convert(const std::vector<char>& bytes, std::size_t count, double* to) {
   for (std::size_t k = 0; k < count; ++k) {
     Number number;
     std::memcpy(&number, bytes.data() + k * sizeof number, sizeof number);
     to[k] = static_cast<double>(number);
   }
+  return true;
 }
 
+/// False for a class without numbers.
 bool toDoubles(matio_classes type, const std::vector<char>& bytes, std::size_t count, double* to) {
   switch (type) {
     case MAT_C_DOUBLE:
-      convert<double>(bytes, count, to);
-      return true;
+      return convert<double>(bytes, count, to);
     case MAT_C_SINGLE:
-      convert<float>(bytes, count, to);
-      return true;
+      return convert<float>(bytes, count, to);
     case MAT_C_INT8:
-      convert<std::int8_t>(bytes, count, to);
-      return true;
+      return convert<std::int8_t>(bytes, count, to);
     case MAT_C_UINT8:
-      convert<std::uint8_t>(bytes, count, to);
-      return true;
+      return convert<std::uint8_t>(bytes, count, to);
     case MAT_C_INT16:
-      convert<std::int16_t>(bytes, count, to);
-      return true;
+      return convert<std::int16_t>(bytes, count, to);
     case MAT_C_UINT16:
-      convert<std::uint16_t>(bytes, count, to);
-      return true;
+      return convert<std::uint16_t>(bytes, count, to);
     case MAT_C_INT32:
-      convert<std::int32_t>(bytes, count, to);
-      return true;
+      return convert<std::int32_t>(bytes, count, to);
     case MAT_C_UINT32:
-      convert<std::uint32_t>(bytes, count, to);
-      return true;
+      return convert<std::uint32_t>(bytes, count, to);
     case MAT_C_INT64:
-      convert<std::int64_t>(bytes, count, to);
-      return true;
+      return convert<std::int64_t>(bytes, count, to);
     case MAT_C_UINT64:
-      convert<std::uint64_t>(bytes, count, to);
-      return true;
+      return convert<std::uint64_t>(bytes, count, to);
     default:
       return false;
   }

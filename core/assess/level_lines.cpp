@@ -76,12 +76,12 @@ std::vector<Vote> votes(const AlignmentTask& task) {
   return votes;
 }
 
-struct Candidate {
+struct RatedLine {
   double score = 0;  ///< levels that vote for it, less what its gain costs
   MatchLine line;
 };
 
-void addCandidates(const AlignmentTask& task, const std::vector<Vote>& votes, std::vector<Candidate>& all) {
+void addCandidates(const AlignmentTask& task, const std::vector<Vote>& votes, std::vector<RatedLine>& all) {
   for (std::size_t begin = 0; begin < votes.size();) {
     std::size_t end = begin;
     MatchLine sum{0, 0, 0};
@@ -119,9 +119,9 @@ std::vector<Vote> votesOfPlainGain(const AlignmentTask& task) {
   return votes;
 }
 
-void keepBest(std::vector<Candidate>& all, std::size_t most) {
+void keepBest(std::vector<RatedLine>& all, std::size_t most) {
   std::stable_sort(all.begin(), all.end(),
-                   [](const Candidate& a, const Candidate& b) { return a.score > b.score; });
+                   [](const RatedLine& a, const RatedLine& b) { return a.score > b.score; });
   if (all.size() > most) all.resize(most);
 }
 
@@ -196,7 +196,7 @@ std::vector<Visit> nearestSteps(const AlignmentTask& task, const std::vector<std
 }
 
 /// Fits `line` to the steps nearest to the levels, again and again, and says how well it does.
-Candidate settled(const AlignmentTask& task, const std::vector<std::size_t>& stepsByValue, MatchLine line) {
+RatedLine settled(const AlignmentTask& task, const std::vector<std::size_t>& stepsByValue, MatchLine line) {
   for (int round = 0; round < 3; ++round)
     line = refitted(task, line, nearestSteps(task, stepsByValue, line), false);
   double cost = lineCost(task, line);
@@ -238,7 +238,7 @@ MatchLine refitted(const AlignmentTask& task, MatchLine line, std::span<const Vi
 }
 
 std::vector<MatchLine> candidateLines(const AlignmentTask& task, std::size_t most) {
-  std::vector<Candidate> changing, plain;
+  std::vector<RatedLine> changing, plain;
   if (task.range > 0) addCandidates(task, votes(task), changing);
   addCandidates(task, votesOfPlainGain(task), plain);
   keepBest(changing, 4 * most);
@@ -247,17 +247,17 @@ std::vector<MatchLine> candidateLines(const AlignmentTask& task, std::size_t mos
   for (std::size_t step = 0; step < task.steps(); ++step) stepsByValue[step] = step;
   std::sort(stepsByValue.begin(), stepsByValue.end(),
             [&](std::size_t a, std::size_t b) { return task.expected[a] < task.expected[b]; });
-  for (std::vector<Candidate>* candidates : {&changing, &plain})
-    for (Candidate& candidate : *candidates) candidate = settled(task, stepsByValue, candidate.line);
+  for (std::vector<RatedLine>* candidates : {&changing, &plain})
+    for (RatedLine& candidate : *candidates) candidate = settled(task, stepsByValue, candidate.line);
   keepBest(changing, 4 * most);
   keepBest(plain, std::max<std::size_t>(most / 2, 2));
   std::vector<MatchLine> lines;
   for (const bool hasDrift : {false, true})
     if (const auto line = lineInOrder(task, hasDrift)) lines.push_back(*line);
   const std::size_t inOrder = lines.size();
-  for (const Candidate& candidate : changing)
+  for (const RatedLine& candidate : changing)
     if (lines.size() < inOrder + most) addLine(task, candidate.line, lines);
-  for (const Candidate& candidate : plain) addLine(task, candidate.line, lines);
+  for (const RatedLine& candidate : plain) addLine(task, candidate.line, lines);
   return lines;
 }
 

@@ -7,6 +7,7 @@
 
 #include "core/assess/reading_unit.h"
 #include "core/document/edits.h"
+#include "core/units/text.h"
 
 namespace core {
 namespace {
@@ -21,7 +22,7 @@ std::optional<std::size_t> columnCalled(const Recording& recording, const std::s
 Result<LevelMatch> matchOf(const Channel& channel, const Column& column, const std::vector<Level>& levels) {
   if (const auto same = requireReadingUnit(channel.setup.instrument, column.unit); !same) return same.error();
   if (levels.empty())
-    return Error{"", "no level was found in the column \"" + column.name + "\"",
+    return Error{"", "no level was found in the column " + inQuotes(column.name),
                  "Look whether the recording is of this channel"};
   const auto steps = expectedSteps(channel.setup, predict(channel.setup));
   if (!steps) return steps.error();

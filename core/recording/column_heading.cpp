@@ -11,45 +11,26 @@
 namespace core {
 namespace {
 
+/// One of `words`, which stand between blanks: a list of them would take a line each.
+bool isAmong(std::string_view words, std::string_view word) {
+  if (word.empty() || word.find(' ') != std::string_view::npos) return false;
+  for (std::size_t at = words.find(word); at != std::string_view::npos; at = words.find(word, at + 1)) {
+    const std::size_t end = at + word.size();
+    if ((at == 0 || words[at - 1] == ' ') && (end == words.size() || words[end] == ' ')) return true;
+  }
+  return false;
+}
+
 bool isUnitWord(std::string_view word) {
   for (const std::string_view degree : {"\xC2\xB0", "\xB0"})  // UTF-8, Latin-1
     if (word.starts_with(degree)) return isOneOf(word.substr(degree.size()), {"", "C", "F"});
-  // At the end per mille, ohm as letter and as sign, epsilon.
-  return isOneOf(word, {"s",           "sec",
-                        "min",         "h",
-                        "d",           "m",
-                        "in",          "ft",
-                        "g",           "t",
-                        "lb",          "lbs",
-                        "lbf",         "kip",
-                        "klbf",        "kp",
-                        "kgf",         "N",
-                        "Nm",          "Pa",
-                        "bar",         "mbar",
-                        "psi",         "ksi",
-                        "atm",         "V",
-                        "A",           "W",
-                        "VA",          "J",
-                        "Hz",          "ohm",
-                        "Ohm",         "Ohms",
-                        "ohms",        "K",
-                        "C",           "F",
-                        "degC",        "degF",
-                        "deg",         "rad",
-                        "rpm",         "C/s",
-                        "L",           "l",
-                        "%",           "ppm",
-                        "dB",          "e",
-                        "E",           "eps",
-                        "epsilon",     "strain",
-                        "str",         "Strain",
-                        "1",           "counts",
-                        "count",       "ue",
-                        "digits",      "ustrain",
-                        "microstrain", "microstrains",
-                        "LSB",         "\xE2\x80\xB0",
-                        "\xCE\xA9",    "\xE2\x84\xA6",
-                        "\xCE\xB5"});
+  if (isOneOf(word, {"\xE2\x80\xB0", "\xCE\xA9", "\xE2\x84\xA6", "\xCE\xB5"}))
+    return true;  // per mille, ohm, epsilon
+  return isAmong(
+      "s sec min h d m in ft g t lb lbs lbf kip klbf kp kgf N Nm Pa bar mbar psi ksi atm V A W VA J Hz "
+      "ohm Ohm Ohms ohms K C F degC degF deg rad rpm C/s L l % ppm dB e E eps epsilon strain str Strain "
+      "ustrain microstrain microstrains ue 1 counts count digits LSB",
+      word);
 }
 
 /// Takes an SI prefix off: "k", "m", either micro sign, "u".
@@ -158,32 +139,11 @@ ColumnHeading headingOf(std::string_view written) {
 
 int timeNameStrength(std::string_view name) {
   const std::string word = lower(trimmed(name));
-  if (isOneOf(word, {"t",
-                     "time",
-                     "times",
-                     "zeit",
-                     "temps",
-                     "tempo",
-                     "tiempo",
-                     "tid",
-                     "tijd",
-                     "aika",
-                     "czas",
-                     "elapsed",
-                     "seconds",
-                     "sec",
-                     "secs",
-                     "sekunden",
-                     "ms",
-                     "milliseconds",
-                     "minutes",
-                     "hours",
-                     "tempo (s)",
-                     "cas",
-                     "\xC4\x8D"
-                     "as",
-                     "id\xC5\x91",
-                     "vrijeme"}))
+  if (isAmong("t time times zeit temps tempo tiempo tid tijd aika czas elapsed seconds sec secs sekunden ms "
+              "milliseconds minutes hours cas \xC4\x8D"
+              "as id\xC5\x91 vrijeme",
+              word) ||
+      word == "tempo (s)")
     return 3;
   if (isOneOf(word, {"timestamp",     "timestamps",    "time stamp",  "zeitstempel",   "datetime",
                      "date time",     "date/time",     "date & time", "date and time", "datum/zeit",

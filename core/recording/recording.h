@@ -19,14 +19,14 @@ struct Column {
 /// A line of a file that gave no sample, and why.
 struct SkippedLine {
   std::size_t line = 0;  ///< counted from 1; of a file without lines the number of the record
-  std::string reason;
+  std::string reason;    ///< a sentence behind "line 3:", without capital and full stop
 };
 
 /// A cell that gave no number in a line that was read; its value is NaN.
 struct MissingCell {
   std::size_t line = 0;    ///< counted from 1, as above
   std::size_t column = 0;  ///< index in Recording::columns
-  std::string reason;
+  std::string reason;      ///< as above
 };
 
 /// Samples over time, all columns as long as `time`, and an account of every line of the file:

@@ -79,6 +79,12 @@ std::vector<PreviewRow> firstRows(const ColumnValues& values) {
   return rows;
 }
 
+std::string sentenceOf(const Error& error) {
+  std::string text = error.text();
+  if (text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
+  return text;
+}
+
 Result<Preview> lookAtFile(const SharedFile& file, FileKind kind, const LayoutChoices& choices,
                            const std::stop_token& stop) {
   auto opened = openedTable(file, kind, true, stop);
@@ -86,7 +92,7 @@ Result<Preview> lookAtFile(const SharedFile& file, FileKind kind, const LayoutCh
   TableLayout found = layoutOf(opened->table, choices);
   Preview preview{std::move(found.layout), firstRows(opened->first), std::move(opened->table.doubts),
                   std::move(opened->table.leftOut)};
-  if (found.obstacle) preview.doubts.push_back(found.obstacle->text());
+  if (found.obstacle) preview.doubts.push_back(sentenceOf(*found.obstacle));
   return preview;
 }
 

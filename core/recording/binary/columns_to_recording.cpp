@@ -35,9 +35,9 @@ Kept recordsInTime(const std::vector<double>& times, std::size_t records, Record
     if (k >= times.size()) {
       reason = "the data end before its time";
     } else if (!std::isfinite(times[k])) {
-      reason = "the time is not a finite number";
+      reason = "its time is not a finite number";
     } else if (times[k] < last) {
-      reason = "the time runs backwards";
+      reason = "its time lies before that of the one above";
     }
     if (!reason) {
       last = times[k];
@@ -59,8 +59,8 @@ void markMissing(std::vector<double>& values, std::size_t records, std::size_t c
   for (std::size_t k = 0; k < records; ++k) {
     if (std::isfinite(values[k])) continue;
     const char* reason = k >= held               ? endsBefore
-                         : std::isnan(values[k]) ? "is not a number"
-                                                 : "is not a finite number";
+                         : std::isnan(values[k]) ? "it is not a number"
+                                                 : "it is not a finite number";
     values[k] = missingNumber;
     if (!isKept(kept, k)) continue;
     ++recording.cellsMissing;

@@ -91,9 +91,8 @@ unsigned threadsFor(const TextReading& how, std::uint64_t bytes) {
 
 Error noTime(const std::string& name) {
   return {name, "no column is known to be the time",
-          "Choose the time column or give a sample rate; or name the column 'Time [s]', or write 'Sample "
-          "rate: 50 Hz' "
-          "above the names"};
+          "Choose the time column or give a sample rate; or name the column 'Time [s]', or write "
+          "'Sample rate: 50 Hz' above the names"};
 }
 
 Result<void> requireUsable(const TextGuess& guess, const std::string& name) {
@@ -107,9 +106,10 @@ Result<void> requireUsable(const TextGuess& guess, const std::string& name) {
 Result<Recording> finished(RecordingBuilder::Built built, const TextGuess& guess, const std::string& name) {
   Recording recording = std::move(built.recording);
   if (recording.time.empty()) {
-    std::string why = recording.skipped.empty() ? ""
-                                                : ": line " + std::to_string(recording.skipped.front().line) +
-                                                      " " + recording.skipped.front().reason;
+    std::string why;
+    if (!recording.skipped.empty())
+      why = "; line " + std::to_string(recording.skipped.front().line) + ": " +
+            recording.skipped.front().reason;
     return Error{name, "no row has a time and a number" + why,
                  "Check the layout, first of all the time column"};
   }

@@ -79,7 +79,7 @@ void RecordingBuilder::dropFallingRows(RowBlock& block) {
     } else {
       ++m_recording.linesSkipped;
       if (fallen.size() < greatestSkippedListed)
-        fallen.push_back({block.lineOf(i), "its time lies before that of the row above"});
+        fallen.push_back({block.lineOf(i), "its time lies before that of the one above"});
     }
   }
   m_lastTime_s = last;

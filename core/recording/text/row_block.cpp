@@ -211,13 +211,13 @@ const char* RowReader::readDate(const char* p) {
 std::string RowReader::faultOfWidth(const char* line, const char* end) const {
   std::vector<std::string_view> cells;
   splitCells({line, static_cast<std::size_t>(end - line)}, m_plan.separator, cells);
-  return "has " + std::to_string(cells.size()) + " of " + std::to_string(m_widest) + " cells";
+  return "it has " + std::to_string(cells.size()) + " of " + std::to_string(m_widest) + " cells";
 }
 
 /// Why a row without any number is skipped.
 std::string RowReader::faultOfRow() const {
   const RowBlock::Missing& first = m_block.missing[m_missingBefore];
-  if (m_plan.values.size() > 1) return "has no number in any column";
+  if (m_plan.values.size() > 1) return "it has no number in any column";
   return faultOfNumber(first.cell, m_plan.names[m_plan.values[first.slot]], m_plan.decimal);
 }
 
@@ -231,7 +231,7 @@ void RowReader::endRow(const char* line, const char* end, std::size_t count) {
     skip(std::move(reason));
   };
   if (static_cast<std::size_t>(end - line) > longestLine)
-    return refuse("is longer than " + std::to_string(longestLine) + " bytes");
+    return refuse("it is longer than " + std::to_string(longestLine) + " bytes");
   if (count != m_widest) return refuse(faultOfWidth(line, end));
   if (m_plan.hasTimeColumn) {
     if (m_time.fault) return refuse(faultOfCell(m_timeCell, column(CellUse::Time), m_time.fault));
@@ -282,7 +282,7 @@ void readRows(const TextPiece& piece, const RowPlan& plan, RowBlock& block) {
   block.clear();
   block.columns.resize(plan.values.size());
   RowReader reader(piece, plan, block);
-  if (piece.beginsWithLongLine) reader.skip("is longer than " + std::to_string(longestLine) + " bytes");
+  if (piece.beginsWithLongLine) reader.skip("it is longer than " + std::to_string(longestLine) + " bytes");
   reader.readAll();
 }
 

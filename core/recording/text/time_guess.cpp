@@ -20,7 +20,7 @@ constexpr double earliestEpoch_s = 631'152'000;  ///< 1990-01-01
 constexpr double latestEpoch_s = 4'102'444'800;  ///< 2100-01-01
 
 /// How the times in one column behave in the rows looked at.
-struct Course {
+struct FirstNumbers {
   std::size_t times = 0;
   std::size_t falls = 0;
   std::size_t standstills = 0;
@@ -40,7 +40,7 @@ class TimeFinder {
 
  private:
   std::string_view cell(std::size_t row, std::size_t column) const { return m_table.rows[row][column]; }
-  Course courseOf(std::size_t column) const;
+  FirstNumbers courseOf(std::size_t column) const;
   int strengthOf(std::size_t column) const;
   std::optional<std::size_t> risingColumn();
   void useColumn(std::size_t column);
@@ -57,8 +57,8 @@ class TimeFinder {
   TimeGuess m_guess;
 };
 
-Course TimeFinder::courseOf(std::size_t column) const {
-  Course course;
+FirstNumbers TimeFinder::courseOf(std::size_t column) const {
+  FirstNumbers course;
   std::optional<double> last;
   const CellKind kind = m_table.kinds[column];
   for (std::size_t row = 0; row < m_table.rows.size(); ++row) {
@@ -102,7 +102,7 @@ int TimeFinder::strengthOf(std::size_t column) const {
   }
   if (strength == 0) return 0;
   if (isStamp(kind) && timeNameStrength(name) > 0) strength += 20;
-  const Course course = courseOf(column);
+  const FirstNumbers course = courseOf(column);
   // A time that runs backwards is one still, when its name or its cells say so: its rows are skipped.
   if (!course.mayBeTime()) return strength >= 55 ? std::max(weakest, strength - 60) : 0;
   if (course.mostlyStands()) strength -= 15;
@@ -117,13 +117,13 @@ std::optional<std::size_t> TimeFinder::risingColumn() {
     return m_table.kinds[k] == CellKind::Number && heading.unit.empty() && !isCounterName(heading.name);
   };
   if (columns < 2) return std::nullopt;
-  const Course first = courseOf(0);
+  const FirstNumbers first = courseOf(0);
   bool counts = first.times > 2 && (first.values[0] == 0 || first.values[0] == 1);
   for (std::size_t k = 1; counts && k < std::min<std::size_t>(first.values.size(), 100); ++k)
     counts = first.values[k] == first.values[k - 1] + 1;
   if (columns > 2 && counts &&
       (m_table.layout.nameLine == 0 || isCounterName(m_table.layout.columns[0].name)) && mayBe(1)) {
-    const Course second = courseOf(1);
+    const FirstNumbers second = courseOf(1);
     const double step = second.times > 2 ? second.values[1] - second.values[0] : 0;
     bool even = second.isRising();
     for (std::size_t k = 1; even && k < std::min<std::size_t>(second.values.size(), 100); ++k)
@@ -204,7 +204,7 @@ double TimeFinder::median(std::vector<double> values) const {
 /// The unit of a column of numbers.
 void TimeFinder::useNumbers(std::size_t column) {
   const auto& [name, unit] = m_table.layout.columns[column];
-  const Course course = courseOf(column);
+  const FirstNumbers course = courseOf(column);
   const double start = course.values.empty() ? 0 : course.values.front();
   auto form = unitOfTime(unit);
   if (!form) form = unitOfTime(name);
@@ -296,7 +296,7 @@ TimeGuess TimeFinder::find() {
       m_guess.time.rate_Hz = *m_table.rate_Hz;
     } else if (const auto rising = risingColumn()) {
       useColumn(*rising);
-      m_guess.doubts = {"'" + m_names[*rising].name +
+      m_guess.doubts = {"The column '" + m_names[*rising].name +
                         "' rises throughout and is taken for the time in seconds."};
       m_guess.time.form = m_choices.timeForm.value_or(m_guess.time.form);
     } else {

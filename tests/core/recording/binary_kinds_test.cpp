@@ -181,14 +181,14 @@ TEST(Npy, GapsAreNamedAndNeverNumbers) {
   EXPECT_EQ(rec.linesRead, 38u);
   ASSERT_EQ(rec.linesSkipped, 2u);
   EXPECT_EQ(rec.skipped[0].line, 11u);
-  EXPECT_EQ(rec.skipped[0].reason, "the time is not a finite number");
+  EXPECT_EQ(rec.skipped[0].reason, "its time is not a finite number");
   EXPECT_EQ(rec.skipped[1].line, 21u);
-  EXPECT_EQ(rec.skipped[1].reason, "the time runs backwards");
+  EXPECT_EQ(rec.skipped[1].reason, "its time lies before that of the one above");
   ASSERT_EQ(rec.cellsMissing, 2u);
   EXPECT_EQ(rec.missing[0].line, 4u);
-  EXPECT_EQ(rec.missing[0].reason, "is not a number");
+  EXPECT_EQ(rec.missing[0].reason, "it is not a number");
   EXPECT_EQ(rec.missing[1].line, 5u);
-  EXPECT_EQ(rec.missing[1].reason, "is not a finite number");
+  EXPECT_EQ(rec.missing[1].reason, "it is not a finite number");
   EXPECT_TRUE(std::isnan(rec.columns[0].values[3]));
   // Sample 12 is the twelfth that is left, as the eleventh record has no time.
   EXPECT_EQ(rec.columns[0].values[10], samples::force(11));

@@ -140,7 +140,7 @@ TEST(DelimitedText, SkipsCountsAndNamesBadRowsAndNeverMakesThemZero) {
   EXPECT_EQ(rec.skipped[0].line, 3u);
   EXPECT_EQ(rec.skipped[0].reason, "'nan' in 'a' is not a finite number");
   EXPECT_EQ(rec.skipped[2].reason, "'1e400' in 'a' is beyond the range of numbers");
-  EXPECT_EQ(rec.skipped[6].reason, "has 3 of 2 cells");
+  EXPECT_EQ(rec.skipped[6].reason, "it has 3 of 2 cells");
 }
 
 TEST(DelimitedText, SkipsRowsWhoseTimeRunsBackAndTakesEqualTimes) {

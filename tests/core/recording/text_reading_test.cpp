@@ -65,7 +65,7 @@ TEST(TextReading, KeepsARowWhoseTimeIsGoodAndTellsWhichCellsAreMissing) {
   EXPECT_EQ(rec.missing[2].column, 1u);
   ASSERT_EQ(rec.skipped.size(), 2u);
   EXPECT_EQ(rec.skipped[0].line, 4u);
-  EXPECT_EQ(rec.skipped[0].reason, "has no number in any column");
+  EXPECT_EQ(rec.skipped[0].reason, "it has no number in any column");
   EXPECT_EQ(rec.linesRead + rec.linesSkipped, 7u);
 }
 
@@ -76,8 +76,8 @@ TEST(TextReading, SkipsRowsWithABadTimeOrAnotherNumberOfCells) {
   ASSERT_EQ(rec.skipped.size(), 5u);
   EXPECT_EQ(rec.skipped[0].reason, "'x' in 't' is not a number");
   EXPECT_EQ(rec.skipped[1].reason, "'' in 't' is empty");
-  EXPECT_EQ(rec.skipped[2].reason, "has 2 of 3 cells");
-  EXPECT_EQ(rec.skipped[3].reason, "has 4 of 3 cells");
+  EXPECT_EQ(rec.skipped[2].reason, "it has 2 of 3 cells");
+  EXPECT_EQ(rec.skipped[3].reason, "it has 4 of 3 cells");
   EXPECT_EQ(rec.skipped[4].line, 8u);
 }
 
@@ -146,7 +146,7 @@ TEST(TextReading, DoesNotDependOnPiecesAndThreads) {
     const std::string text = troubled(end);
     const std::string whole = told(mustRead(text, {.pieceBytes = 1UL << 24U, .threads = 1}));
     EXPECT_THAT(whole, HasSubstr("is longer than"));
-    EXPECT_THAT(whole, HasSubstr("before that of the row above"));
+    EXPECT_THAT(whole, HasSubstr("before that of the one above"));
     for (const std::size_t bytes : {997u, 4096u, 65536u, 300007u})
       for (const unsigned threads : {1u, 3u})
         ASSERT_EQ(told(mustRead(text, {.pieceBytes = bytes, .threads = threads})), whole)
