@@ -21,14 +21,36 @@ constexpr std::size_t pieceLength = 4096;   ///< over which a hum keeps its freq
 constexpr std::size_t fewSamples = 50;      ///< too few to know their scale by themselves
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
-/// Scale of some of the residuals.
+/// Scale of some of the residuals; NaN when none of those is a number.
 double scaleOfSome(std::span<const double> residuals) {
   constexpr std::size_t enough = 512;
   std::vector<double> distances;
   for (std::size_t k = 0; k < residuals.size(); k += 1 + residuals.size() / enough) {
     if (!std::isnan(residuals[k])) distances.push_back(std::abs(residuals[k]));
   }
-  return distances.empty() ? 0 : scaleOf(std::move(distances));
+  return distances.empty() ? nan : scaleOf(std::move(distances));
+}
+
+/// What the reckoning of residuals from a baseline may add to them: with no noise at all it is all there is.
+double roundingOf(const Baseline& baseline, std::size_t samples) {
+  return 1e-15 * (std::abs(baseline.centre) + std::abs(baseline.slope) * static_cast<double>(samples));
+}
+
+/// How far off the first samples lie; 0 when they are within the limit. Spikes do not stand in a row: what
+/// does is a tail of settling, which is to be seen in the mean and told of.
+double tailOf(std::span<const double> values, const Baseline& baseline) {
+  constexpr std::size_t early = 16, enough = 10;
+  if (values.size() < 4 * early) return 0;
+  const double middle = static_cast<double>(values.size() - 1) / 2;
+  std::size_t above = 0, below = 0;
+  double farthest = 0;
+  for (std::size_t k = 0; k < early; ++k) {
+    const double r = values[k] - baseline.centre - baseline.slope * (static_cast<double>(k) - middle);
+    above += r > baseline.limit;
+    below += r < -baseline.limit;
+    if (std::abs(r) > farthest) farthest = std::abs(r);
+  }
+  return std::max(above, below) >= enough ? farthest : 0;
 }
 
 /// Describes the spans of one recording: a first look at each, then all samples in order, in pieces.
@@ -45,7 +67,7 @@ class Description {
   void listen();
   std::size_t beginOfLook() const;
   double leastLine() const;
-  std::vector<double> scalesOfParts(std::span<const double> residuals) const;
+  std::vector<double> limitsOfParts(std::span<double> humming) const;
   std::vector<double> withoutOutliers(std::vector<double> residuals) const;
   void clearPiece();
   void takeHumOff();
@@ -60,12 +82,13 @@ class Description {
   std::span<const SampleSpan> m_spans;
   double m_resolution = 0;
   std::vector<Baseline> m_baselines;
+  std::vector<double> m_tails;  ///< how far off their beginnings lie that still settle; 0: do not
   Hum m_hum{{}};
   std::vector<Tally> m_tallies;
   std::vector<Contrasts> m_contrasts;
   // The piece at work.
   std::vector<double> m_residuals;
-  std::vector<Part> m_parts;
+  std::vector<HumPart> m_parts;
   std::vector<std::size_t> m_owners;  ///< of the parts
 };
 
@@ -82,7 +105,9 @@ Description::Description(const TimeAxis& time, std::span<const double> values,
   for (std::size_t k = 0; k < spans.size(); ++k) {
     Baseline& baseline = m_baselines[k];
     if (spans[k].size() < fewSamples) baseline.scale = std::max(baseline.scale, usual);
-    baseline.limit = limitOf(baseline.scale, m_resolution);
+    baseline.limit = limitOf(baseline.scale, m_resolution) + roundingOf(baseline, spans[k].size());
+    m_tails.push_back(tailOf(values.subspan(spans[k].begin, spans[k].size()), baseline));
+    baseline.limit = std::max(baseline.limit, m_tails.back());
   }
 }
 
@@ -150,18 +175,26 @@ void Description::addResiduals(std::size_t span, std::size_t begin, std::size_t 
   m_owners.push_back(span);
 }
 
-/// The scale of the residuals of each part of the piece at work: of few samples no smaller than that of the
-/// whole piece.
-std::vector<double> Description::scalesOfParts(std::span<const double> residuals) const {
-  const double usual = scaleOfSome(residuals);
-  std::vector<double> scales;
+/// Beyond which samples of each part of the piece at work are outliers, now that its hum is taken off: by the
+/// scale of the part, of few samples no smaller than that of the whole piece. A part that is louder without
+/// the hum than its span was with it had none, and gets back what was taken off.
+std::vector<double> Description::limitsOfParts(std::span<double> humming) const {
+  const double usual = scaleOfSome(humming);
+  std::vector<double> limits;
   std::size_t at = 0;
-  for (const Part& part : m_parts) {
-    const double own = scaleOfSome(residuals.subspan(at, part.length));
-    scales.push_back(part.length < fewSamples ? std::max(own, usual) : own);
-    at += part.length;
+  for (std::size_t p = 0; p < m_parts.size(); at += m_parts[p++].length) {
+    const Baseline& baseline = m_baselines[m_owners[p]];
+    const auto part = humming.subspan(at, m_parts[p].length);
+    double own = scaleOfSome(part);
+    if (own > 3 * baseline.scale) {
+      std::copy_n(m_residuals.begin() + static_cast<std::ptrdiff_t>(at), part.size(), part.begin());
+      own = nan;
+    }
+    if (part.size() < fewSamples) own = std::max(own, usual);
+    const double limit = std::isnan(own) ? HUGE_VAL : limitOf(own, m_resolution);
+    limits.push_back(std::min(baseline.limit, std::max(limit, m_tails[m_owners[p]])));
   }
-  return scales;
+  return limits;
 }
 
 /// `residuals` of the piece at work without what lies beyond the limits of their spans.
@@ -182,23 +215,22 @@ void Description::takeHumOff() {
   std::vector<double> humming = m_residuals;
   std::vector<double> clean = withoutOutliers(humming);
   m_hum.takeOff(clean, m_parts, humming);
-  const std::vector<double> scales = scalesOfParts(humming);
+  std::vector<double> limits = limitsOfParts(humming);
+  std::size_t at = 0, changed = 0;
   for (std::size_t p = 0; p < m_parts.size(); ++p) {
-    double& limit = m_baselines[m_owners[p]].limit;
-    limit = std::min(limit, limitOf(scales[p], m_resolution));
-    m_tallies[m_owners[p]].setLimit(limit);
+    for (const std::size_t end = at + m_parts[p].length; at < end; ++at) {
+      const bool isOutlier = !(std::abs(humming[at]) <= limits[p]);
+      changed += isOutlier != std::isnan(clean[at]);
+      clean[at] = isOutlier ? nan : m_residuals[at];
+    }
   }
-  const auto missing = [](double r) { return std::isnan(r); };
-  const auto before = std::count_if(clean.begin(), clean.end(), missing);
-  clean = withoutOutliers(humming);
-  if (std::count_if(clean.begin(), clean.end(), missing) == before) {
-    m_residuals = std::move(humming);
-    return;
+  if (changed > 0) {
+    humming = m_residuals;
+    m_hum.takeOff(clean, m_parts, humming);
+    limits = limitsOfParts(humming);
   }
-  for (std::size_t k = 0; k < clean.size(); ++k) {
-    if (!std::isnan(clean[k])) clean[k] = m_residuals[k];
-  }
-  m_hum.takeOff(clean, m_parts, m_residuals);
+  for (std::size_t p = 0; p < m_parts.size(); ++p) m_tallies[m_owners[p]].setLimit(limits[p]);
+  m_residuals = std::move(humming);
 }
 
 /// Hands the piece at work to the tallies, without its hum.

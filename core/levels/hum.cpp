@@ -162,13 +162,13 @@ class Leveller {
 using Column = std::vector<double>;
 
 /// Cosine and sine of each line, counted from the first sample of the first part.
-std::vector<Column> columnsOf(std::span<const double> lines, std::span<const Part> parts,
+std::vector<Column> columnsOf(std::span<const double> lines, std::span<const HumPart> parts,
                               std::size_t length) {
   std::vector<Column> columns(2 * lines.size(), Column(length));
   for (std::size_t line = 0; line < lines.size(); ++line) {
     const Complex step = stepOf(lines[line]);
     std::size_t at = 0;
-    for (const Part& part : parts) {
+    for (const HumPart& part : parts) {
       const double turns = lines[line] * static_cast<double>(part.begin - parts.front().begin);
       Complex phasor = std::polar(1.0, turn * (turns - std::floor(turns)));
       for (std::size_t k = 0; k < part.length; ++k, ++at) {
@@ -199,7 +199,7 @@ Eigen::MatrixXd normalOf(const std::vector<Column>& columns) {
 
 /// Coefficients of the columns by least squares, along with level and straight drift of each part.
 std::vector<double> fitted(std::vector<Column> columns, std::span<const double> residuals,
-                           std::span<const Part> parts) {
+                           std::span<const HumPart> parts) {
   Column sought(residuals.size());
   Column present(residuals.size());
   for (std::size_t k = 0; k < sought.size(); ++k) {
@@ -207,7 +207,7 @@ std::vector<double> fitted(std::vector<Column> columns, std::span<const double> 
     sought[k] = std::isnan(residuals[k]) ? 0 : residuals[k];
   }
   std::size_t at = 0;
-  for (const Part& part : parts) {
+  for (const HumPart& part : parts) {
     const auto there = std::span<const double>(present).subspan(at, part.length);
     const Leveller leveller(there);
     for (Column& column : columns) leveller.levelOut(std::span(column).subspan(at, part.length));
@@ -255,7 +255,7 @@ Hum::~Hum() = default;
 void Hum::layOut(std::size_t length) {
   if (m_design->length == length) return;
   m_design->length = length;
-  const Part part{0, length};
+  const HumPart part{0, length};
   m_design->columns = columnsOf(m_lines, {&part, 1}, length);
   m_design->levelled = m_design->columns;
   const Column there(length, 1.0);
@@ -291,7 +291,8 @@ std::vector<double> Hum::fittedToNearlyAll(std::span<const double> residuals) {
   return {amplitudes.begin(), amplitudes.end()};
 }
 
-void Hum::takeOff(std::span<const double> residuals, std::span<const Part> parts, std::span<double> target) {
+void Hum::takeOff(std::span<const double> residuals, std::span<const HumPart> parts,
+                  std::span<double> target) {
   const auto missing =
       std::count_if(residuals.begin(), residuals.end(), [](double r) { return std::isnan(r); });
   const bool isNearlyAll = parts.size() == 1 && 20 * static_cast<std::size_t>(missing) < residuals.size();
@@ -309,7 +310,7 @@ void Hum::takeOff(std::span<const double> residuals, std::span<const Part> parts
   m_samples += static_cast<double>(target.size());
 }
 
-void Hum::refine(std::span<const double> residuals, std::span<const Part> parts) {
+void Hum::refine(std::span<const double> residuals, std::span<const HumPart> parts) {
   // To first order a frequency off by d adds d times the derivative: columns that rise with time.
   const double middle =
       static_cast<double>(parts.back().begin + parts.back().length - parts.front().begin) / 2;
@@ -319,7 +320,7 @@ void Hum::refine(std::span<const double> residuals, std::span<const Part> parts)
     for (std::size_t i = 0; i < plain; ++i) {
       Column rising = columns[i];
       std::size_t at = 0;
-      for (const Part& part : parts) {
+      for (const HumPart& part : parts) {
         for (std::size_t k = 0; k < part.length; ++k, ++at)
           rising[at] *= (static_cast<double>(part.begin - parts.front().begin + k) - middle) / middle;
       }

@@ -9,7 +9,7 @@
 namespace core {
 
 /// Part of a recording: samples `begin` to `begin + length - 1`.
-struct Part {
+struct HumPart {
   std::size_t begin = 0;
   std::size_t length = 0;
 };
@@ -31,10 +31,10 @@ class Hum {
 
   bool isSilent() const { return m_lines.empty(); }
   /// Corrects the frequencies, each known to a small part of a turn over all samples, by least squares.
-  void refine(std::span<const double> residuals, std::span<const Part> parts);
+  void refine(std::span<const double> residuals, std::span<const HumPart> parts);
   /// Fits the sinusoids to `residuals`, those of `parts` one after the other with NaN where there is none,
   /// and takes them off `target`, the same samples or more of them.
-  void takeOff(std::span<const double> residuals, std::span<const Part> parts, std::span<double> target);
+  void takeOff(std::span<const double> residuals, std::span<const HumPart> parts, std::span<double> target);
   /// Amplitudes of the lines, the root mean square of all that were fitted.
   std::vector<double> amplitudes() const;
 

@@ -74,9 +74,9 @@ Baseline baselineOf(std::span<const double> values) {
 double scaleOf(std::vector<double> distances) {
   assert(!distances.empty());
   const double byMedian = 1.4826 * medianOf(distances);
-  const auto at = distances.begin() + static_cast<std::ptrdiff_t>(distances.size() * 19 / 20);
+  const auto at = distances.begin() + static_cast<std::ptrdiff_t>(distances.size() * 7 / 8);
   std::nth_element(distances.begin(), at, distances.end());
-  return std::max(byMedian, *at / 1.96);
+  return std::max(byMedian, *at / 1.5341);
 }
 
 double limitOf(double scale, double resolution) { return farOff * scale + 1.5 * resolution; }

@@ -24,8 +24,8 @@ struct Baseline {
 Baseline baselineOf(std::span<const double> values);
 
 /// Standard deviation of normal noise with these absolute deviations (one at least): by their median or,
-/// where that is larger, by the one that a twentieth lies beyond, since most samples of a digitised signal
-/// may have one code. A few wild ones do not matter.
+/// where that is larger, by the one that an eighth lies beyond, since most samples of a digitised signal may
+/// have one code. Wild ones do not matter while they are one in ten or fewer.
 double scaleOf(std::vector<double> distances);
 
 /// How far off a sample is an outlier. Samples one code apart never are, however quiet the signal.

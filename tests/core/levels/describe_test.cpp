@@ -227,6 +227,45 @@ TEST(DescribeLevels, OfOneSampleOrOfNoneSaySo) {
   for (const Level& level : levels) EXPECT_TRUE(std::isfinite(level.stdUncertainty));
 }
 
+TEST(DescribeLevels, HaveAMeanWhileThereIsANumber) {
+  // Spans without noise, beside others that hum or settle, so that a hum is found and taken off: their means
+  // are the values themselves, within the rounding of sums (1e-9 of what is beside them).
+  for (const std::size_t samples :
+       {std::size_t{2}, std::size_t{3}, std::size_t{20}, std::size_t{73}, std::size_t{5000}}) {
+    for (const double odd : {0.0, 1.0, 1e6}) {
+      SCOPED_TRACE(testing::Message() << samples << " samples, odd one " << odd);
+      std::vector<double> values;
+      std::vector<SampleSpan> spans;
+      for (int level = 0; level < 9; ++level) {
+        const std::size_t begin = values.size();
+        for (std::size_t k = 0; k < samples; ++k) {
+          const auto place = static_cast<double>(k);
+          const double tail = level % 3 == 1 ? 1000 * std::exp(-place / 3) : 0;
+          const double hum = level % 3 == 2 ? std::sin(2 * std::numbers::pi * place / 7.3) : 0;
+          values.push_back(level % 3 == 0 ? 0 : 1000 * level + tail + hum);
+        }
+        spans.push_back({begin, values.size()});
+      }
+      values[samples / 2] += odd;
+      const auto levels = core::describeLevels(TimeAxis::even(0, 0.02, values.size()), values, spans);
+      for (const Level& level : levels) {
+        EXPECT_TRUE(std::isfinite(level.mean));
+        EXPECT_GT(2 * level.samples, samples);
+        EXPECT_TRUE(std::isfinite(level.stdUncertainty));
+      }
+      for (const std::size_t k : {std::size_t{3}, std::size_t{6}}) EXPECT_NEAR(levels[k].mean, 0, 1e-6);
+      // One odd sample of two is half of what there is; of fifty or more, which know their own scatter, it is
+      // no part.
+      if (samples >= 73) {
+        EXPECT_NEAR(levels[0].mean, 0, 1e-6);
+      }
+      if (samples == 2) {
+        EXPECT_NEAR(levels[0].mean, odd / 2, 1e-6 + 1e-9 * odd);
+      }
+    }
+  }
+}
+
 TEST(DescribeLevels, OfEqualSamplesAreAsUncertainAsTheResolution) {
   const std::vector<double> values(100, 300.0);
   const SampleSpan span{0, 100};

@@ -52,7 +52,7 @@ TEST(LinesOf, AreNotLookedForInAHandfulOfSamples) {
 TEST(Hum, IsTakenOffShortStretchesWithoutTouchingTheirLevels) {
   // Truth: the sinusoid that was put in. 27 samples are not a whole number of periods, so that the hum
   // shifts each mean by up to a tenth of its amplitude.
-  std::vector<core::Part> parts;
+  std::vector<core::HumPart> parts;
   std::vector<double> residuals, levels;
   for (std::size_t p = 0; p < 8; ++p) {
     parts.push_back({40 * p, 27});
@@ -81,7 +81,7 @@ TEST(Hum, IsTakenOffALongStretchAlsoBesideMissingSamples) {
     residuals[k] = std::numeric_limits<double>::quiet_NaN();
   std::vector<double> target = residuals;
   core::Hum hum({0.0321, 0.0963});
-  const core::Part part{1000, 4096};
+  const core::HumPart part{1000, 4096};
   hum.takeOff(residuals, {&part, 1}, target);
   for (std::size_t k = 0; k < target.size(); ++k) {
     // Four rounds leave 0.02^4 of what the missing samples hide, and the steadying term a millionth.
@@ -95,7 +95,7 @@ TEST(Hum, IsRefinedInFrequency) {
   std::vector<double> residuals;
   for (int k = 0; k < 4000; ++k) residuals.push_back(3 * sinusoid(0.0500123, k));
   core::Hum hum({0.05001});  // 2.3e-6 off: 0.01 of a turn over the whole
-  const core::Part part{0, 4000};
+  const core::HumPart part{0, 4000};
   hum.refine(residuals, {&part, 1});
   std::vector<double> target = residuals;
   hum.takeOff(residuals, {&part, 1}, target);
