@@ -55,6 +55,29 @@ bool isUnitFactor(std::string_view word) {
          isUnitWord(withoutPrefix(base));
 }
 
+/// Whether `text` is a unit of measurement: "kN", "mV/V", "µm/m", "m/s²", "1/min", "%", "-".
+bool looksLikeUnit(std::string_view text) {
+  text = trimmed(text);
+  if (text.empty() || text.size() > 24) return false;
+  if (text == "-" || unitOfTime(text)) return true;
+  if (isUnitWord(text)) return true;
+  // Factors between slashes, stars, points, blanks.
+  std::size_t begin = 0;
+  while (begin <= text.size()) {
+    std::size_t end = std::min(text.find_first_of("/*. ", begin), text.size());
+    const std::string_view dot = "\xC2\xB7";
+    const std::size_t middle = text.find(dot, begin);
+    std::size_t next = end + 1;
+    if (middle < end) {
+      end = middle;
+      next = middle + dot.size();
+    }
+    if (!isUnitFactor(text.substr(begin, end - begin))) return false;
+    begin = next;
+  }
+  return true;
+}
+
 bool isBracketed(std::string_view text) {
   if (text.size() < 2) return false;
   const char open = text.front(), close = text.back();
@@ -81,28 +104,6 @@ std::optional<ColumnHeading> timeWithSuffix(std::string_view cell) {
 }
 
 }  // namespace
-
-bool looksLikeUnit(std::string_view text) {
-  text = trimmed(text);
-  if (text.empty() || text.size() > 24) return false;
-  if (text == "-" || unitOfTime(text)) return true;
-  if (isUnitWord(text)) return true;
-  // Factors between slashes, stars, points, blanks.
-  std::size_t begin = 0;
-  while (begin <= text.size()) {
-    std::size_t end = std::min(text.find_first_of("/*. ", begin), text.size());
-    const std::string_view dot = "\xC2\xB7";
-    const std::size_t middle = text.find(dot, begin);
-    std::size_t next = end + 1;
-    if (middle < end) {
-      end = middle;
-      next = middle + dot.size();
-    }
-    if (!isUnitFactor(text.substr(begin, end - begin))) return false;
-    begin = next;
-  }
-  return true;
-}
 
 bool looksLikeTimePattern(std::string_view unit) {
   const std::string word = lower(unit);

@@ -11,9 +11,6 @@
 
 namespace core {
 
-/// Whether `text` is a unit of measurement: "kN", "mV/V", "µm/m", "m/s²", "1/min", "%", "-".
-bool looksLikeUnit(std::string_view text);
-
 /// Whether `unit` describes how a time of day or date is written: "hh:mm:ss", "dd.mm.yyyy".
 bool looksLikeTimePattern(std::string_view unit);
 

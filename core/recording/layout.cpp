@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/recording/layout.h"
 
-#include <array>
 #include <charconv>
 #include <cmath>
 #include <utility>
 
+#include "core/recording/exact_text.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -18,7 +18,7 @@ const Words<TextEncoding> encodings = {{TextEncoding::Utf8, "utf-8"},
                                        {TextEncoding::Latin1, "latin-1"},
                                        {TextEncoding::Utf16LittleEndian, "utf-16le"},
                                        {TextEncoding::Utf16BigEndian, "utf-16be"}};
-const Words<char> separators = {{',', "comma"}, {';', "semicolon"}, {'\t', "tab"}, {' ', "blanks"}};
+const Words<char> separators = {{',', "comma"}, {';', "semicolon"}, {'\t', "tab"}, {'|', "bar"}, {' ', "blanks"}};
 const Words<char> decimals = {{'.', "point"}, {',', "comma"}};
 const Words<TimeForm> timeForms = {{TimeForm::Seconds, "s"},       {TimeForm::Milliseconds, "ms"},
                                    {TimeForm::Microseconds, "us"}, {TimeForm::Minutes, "min"},
@@ -34,45 +34,9 @@ std::string wordFor(const Words<T>& words, T value) {
   return {};
 }
 
-std::string shortest(double value) {
-  std::array<char, 32> text{};
-  const auto end = std::to_chars(text.data(), text.data() + text.size(), value).ptr;
-  return {text.data(), end};
-}
-
 bool isPlain(char c) {
   const auto byte = static_cast<unsigned char>(c);
   return byte > 0x20 && byte != 0x7F && c != '%';
-}
-
-std::string percentEncoded(std::string_view text) {
-  constexpr std::string_view hex = "0123456789ABCDEF";
-  std::string encoded;
-  for (const char c : text) {
-    const auto byte = static_cast<unsigned char>(c);
-    if (isPlain(c))
-      encoded += c;
-    else
-      (encoded += '%') += {hex[byte >> 4U], hex[byte & 0xFU]};
-  }
-  return encoded;
-}
-
-std::optional<std::string> percentDecoded(std::string_view text) {
-  std::string decoded;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    if (text[i] != '%') {
-      decoded += text[i];
-      continue;
-    }
-    unsigned byte = 0;
-    const char* const first = text.data() + i + 1;
-    if (i + 2 >= text.size() || std::from_chars(first, first + 2, byte, 16).ptr != first + 2)
-      return std::nullopt;
-    decoded += static_cast<char>(byte);
-    i += 2;
-  }
-  return decoded;
 }
 
 /// Takes the words of a line one by one into choices.
@@ -201,9 +165,9 @@ std::string textOf(const LayoutChoices& choices) {
   if (choices.timeColumn) add("time", std::to_string(*choices.timeColumn + 1));
   if (choices.timeForm) add("time-form", wordFor(timeForms, *choices.timeForm));
   if (choices.dateOrder) add("date-order", wordFor(dateOrders, *choices.dateOrder));
-  if (choices.rate_Hz) add("rate", shortest(*choices.rate_Hz));
+  if (choices.rate_Hz) add("rate", shortestText(*choices.rate_Hz));
   for (const auto& [column, unit] : choices.units)
-    add("unit." + std::to_string(column + 1), percentEncoded(unit));
+    add("unit." + std::to_string(column + 1), percentEncoded(unit, isPlain));
   return text;
 }
 

@@ -58,7 +58,7 @@ struct Layout {
   FileKind kind = FileKind::Text;
   // Text alone:
   TextEncoding encoding = TextEncoding::Utf8;
-  char separator = ',';      ///< ',', ';', tab, or ' ' for any run of blanks
+  char separator = ',';      ///< ',', ';', tab, '|', or ' ' for any run of blanks
   char decimal = '.';        ///< '.' or ','; ',' beside a separating ',' only where cells are quoted
   std::size_t firstRow = 1;  ///< the first line that is a row of numbers
   std::size_t nameLine = 0;  ///< the line of names; 0: none

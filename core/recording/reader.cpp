@@ -14,7 +14,7 @@ namespace {
 Result<FileKind> kindOf(const std::filesystem::path& path) {
   const auto file = RegularFile::open(path);
   if (!file) return file.error();
-  const auto bytes = file->read(0, 4096);
+  const auto bytes = file->read(0, binaryKindBytes);
   if (!bytes) return bytes.error();
   return binaryKindOf(*bytes).value_or(FileKind::Text);
 }

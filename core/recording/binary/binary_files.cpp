@@ -2,7 +2,6 @@
 #include "core/recording/binary/binary_files.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <limits>
 #include <new>
@@ -13,6 +12,7 @@
 #include "core/recording/binary/table_layout.h"
 #include "core/recording/binary/uff_file.h"
 #include "core/recording/binary/wav_file.h"
+#include "core/recording/exact_text.h"
 #include "core/recording/file_bytes.h"
 
 namespace core {
@@ -60,12 +60,10 @@ Result<Opened> openedTable(const SharedFile& file, FileKind kind, bool toShow, c
   return opened;
 }
 
-/// As C++ writes it at its shortest; empty where there is no number.
+/// Empty where there is no number.
 std::string cellText(const std::vector<double>& values, std::size_t row) {
   if (row >= values.size() || !std::isfinite(values[row])) return {};
-  char text[32];
-  const auto end = std::to_chars(text, text + sizeof text, values[row]);
-  return {text, end.ptr};
+  return shortestText(values[row]);
 }
 
 std::vector<PreviewRow> firstRows(const ColumnValues& values) {

@@ -7,6 +7,7 @@
 #include <limits>
 #include <string_view>
 
+#include "core/recording/missing_cells.h"
 #include "core/recording/time_units.h"
 
 namespace core {
@@ -68,13 +69,6 @@ void markMissing(std::vector<double>& values, std::size_t records, std::size_t c
   }
 }
 
-/// The columns were gone through one after the other; the account is told record by record.
-void sortMissing(Recording& recording) {
-  std::stable_sort(recording.missing.begin(), recording.missing.end(),
-                   [](const MissingCell& a, const MissingCell& b) { return a.line < b.line; });
-  if (recording.missing.size() > greatestSkippedListed) recording.missing.resize(greatestSkippedListed);
-}
-
 void dropSkipped(std::vector<double>& values, const Kept& kept) {
   if (kept.empty()) return;
   std::size_t to = 0;
@@ -127,7 +121,7 @@ Result<Recording> recordingOf(const BinaryTable& table, const Layout& layout, Co
     recording.columns.push_back({layout.columns[k].name, layout.columns[k].unit, std::move(values[k])});
   }
   if (recording.columns.empty()) return Error{"", "the file holds no values beside the time", ""};
-  sortMissing(recording);
+  keepFirst(recording.missing);
   recording.linesRead = count;
   if (timeColumn) {
     values[*timeColumn].resize(held);

@@ -4,6 +4,9 @@
 #include <algorithm>
 #include <charconv>
 
+#include "core/recording/characters.h"
+#include "core/recording/exact_text.h"
+
 namespace core {
 namespace {
 
@@ -12,43 +15,14 @@ constexpr std::string_view lastLineWhole = "end";
 constexpr std::string_view lastLineCut = "cut";
 constexpr std::size_t greatestRank = 32;
 
-/// Letters and digits as they are, all other bytes as %XX; "-" for nothing.
+/// Letters and digits as they are; "-" for nothing.
 std::string encoded(std::string_view text) {
-  constexpr char digits[] = "0123456789ABCDEF";
-  std::string result;
-  for (const char c : text) {
-    const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
-    if (plain) {
-      result += c;
-    } else {
-      const auto byte = static_cast<unsigned char>(c);
-      result += {'%', digits[byte / 16], digits[byte % 16]};
-    }
-  }
-  return result.empty() ? "-" : result;
+  if (text.empty()) return "-";
+  return percentEncoded(text, [](char c) { return isLetter(c) || isDigit(c); });
 }
 
 std::optional<std::string> decoded(std::string_view text) {
-  if (text == "-") return std::string{};
-  std::string result;
-  for (std::size_t k = 0; k < text.size(); ++k) {
-    if (text[k] != '%') {
-      result += text[k];
-      continue;
-    }
-    unsigned byte = 0;
-    if (k + 2 >= text.size()) return std::nullopt;
-    const auto end = std::from_chars(text.data() + k + 1, text.data() + k + 3, byte, 16);
-    if (end.ptr != text.data() + k + 3) return std::nullopt;
-    result += static_cast<char>(byte);
-    k += 2;
-  }
-  return result;
-}
-
-std::string shortest(double value) {
-  char text[32];
-  return {text, std::to_chars(text, text + sizeof text, value).ptr};
+  return text == "-" ? std::string{} : percentDecoded(text);
 }
 
 template <class Number>
@@ -98,7 +72,7 @@ std::string textOf(const ReaderListing& listing) {
   text += '\n';
   for (const ReaderVariable& variable : listing.variables) {
     text += encoded(variable.name) + ' ' + encoded(variable.unit) + ' ' + encoded(variable.unfit) + ' ';
-    text += variable.value ? shortest(*variable.value) : "-";
+    text += variable.value ? shortestText(*variable.value) : "-";
     text += variable.columnMajor ? " columns" : " rows";
     for (std::size_t k = 0; k < variable.sizes.size() && k < greatestRank; ++k)
       text += ' ' + std::to_string(variable.sizes[k]);

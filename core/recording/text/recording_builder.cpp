@@ -5,6 +5,7 @@
 #include <cmath>
 #include <new>
 
+#include "core/recording/missing_cells.h"
 #include "core/recording/text/stamps.h"
 
 namespace core {
@@ -174,9 +175,7 @@ RecordingBuilder::Built RecordingBuilder::take() {
     built.columns.push_back(m_plan.values[k]);
     recording.columns.push_back({m_plan.names[m_plan.values[k]], "", std::move(m_columns[k])});
   }
-  std::stable_sort(recording.missing.begin(), recording.missing.end(),
-                   [](const MissingCell& a, const MissingCell& b) { return a.line < b.line; });
-  if (recording.missing.size() > greatestSkippedListed) recording.missing.resize(greatestSkippedListed);
+  keepFirst(recording.missing);
   return built;
 }
 

@@ -9,6 +9,7 @@
 #include "core/recording/text/cells.h"
 #include "core/recording/text/number.h"
 #include "core/recording/text/time_cell.h"
+#include "core/recording/time_units.h"
 
 namespace core {
 namespace {

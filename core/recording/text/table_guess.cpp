@@ -208,6 +208,7 @@ Result<TableGuess> TableFinder::find() {
   m_guess.layout.nameLine = heading.nameLine;
   m_guess.layout.unitLine = heading.unitLine;
   m_guess.rate_Hz = heading.rate_Hz;
+  m_guess.doubts.insert(m_guess.doubts.end(), heading.doubts.begin(), heading.doubts.end());
   m_guess.kinds.resize(m_guess.layout.columns.size());
   for (Cells& cells : m_guess.rows) cells.resize(m_guess.layout.columns.size());
   if (m_guess.layout.columns.size() > greatestColumns)

@@ -2,6 +2,7 @@
 #include "core/recording/text/table_heading.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/recording/clean_text.h"
 #include "core/recording/column_heading.h"
@@ -109,6 +110,9 @@ class HeadingFinder {
   bool mayBeNames(const Line& line) const;
   bool isUnits(const Line& line, bool isAlone) const;
   Cells chosenCells(std::size_t number) const;
+  bool isAllWords(const Cells& cells) const;
+  void doubtWidth(std::size_t number, std::size_t cells, const std::string& so);
+  void doubtWidths();
 
   const std::vector<std::string_view>& m_lines;
   std::size_t m_row;
@@ -116,8 +120,16 @@ class HeadingFinder {
   const LayoutChoices& m_choices;
   std::size_t m_columns;
   std::vector<Line> m_above;  ///< nearest to the values first
+  Line m_unfit;               ///< of words, right above the values, and not as wide as they
   TableHeading m_heading;
 };
+
+bool HeadingFinder::isAllWords(const Cells& cells) const {
+  return cells.size() > 1 && std::all_of(cells.begin(), cells.end(), [&](std::string_view cell) {
+           const CellKind kind = kindOf(cell, m_table.layout.decimal);
+           return kind == CellKind::Words || kind == CellKind::Empty;
+         });
+}
 
 /// Lines as wide as the table that stand together above the values.
 void HeadingFinder::collect() {
@@ -126,8 +138,29 @@ void HeadingFinder::collect() {
     if (isRule(line)) continue;
     if (m_columns == 1 && sampleRateIn(line, m_table.layout.decimal)) return;
     Cells cells = headingCells(line, m_table, m_columns);
-    if (!fits(cells, m_columns)) return;
+    if (!fits(cells, m_columns)) {
+      if (m_above.empty() && isAllWords(cells)) m_unfit = {k, std::move(cells)};
+      return;
+    }
     m_above.push_back({k, std::move(cells)});
+  }
+}
+
+/// What looks like names and has another number of cells than the rows could name the wrong columns.
+void HeadingFinder::doubtWidth(std::size_t number, std::size_t cells, const std::string& so) {
+  m_heading.doubts.push_back("Line " + std::to_string(number) + " has " + std::to_string(cells) +
+                             " cells and the rows of numbers have " + std::to_string(m_columns) + ": " + so);
+}
+
+void HeadingFinder::doubtWidths() {
+  if (m_heading.nameLine == 0 && m_unfit.number > 0 && m_choices.nameLine != std::size_t{0})
+    doubtWidth(m_unfit.number, m_unfit.cells.size(), "its words are not taken for names.");
+  const std::pair<const char*, std::optional<std::size_t>> lines[] = {{"name", m_choices.nameLine},
+                                                                      {"unit", m_choices.unitLine}};
+  for (const auto& [what, line] : lines) {
+    const Cells cells = chosenCells(line.value_or(0));
+    if (line.value_or(0) > 0 && !fits(cells, m_columns))
+      doubtWidth(*line, cells.size(), "a " + std::string(what) + " may stand above the wrong column.");
   }
 }
 
@@ -201,6 +234,7 @@ TableHeading HeadingFinder::find() {
   if (m_choices.unitLine) m_heading.unitLine = *m_choices.unitLine;
   if (m_heading.nameLine == m_heading.unitLine)
     (m_choices.nameLine ? m_heading.unitLine : m_heading.nameLine) = 0;
+  doubtWidths();
   m_heading.columns.resize(m_columns);
   const Cells names = chosenCells(m_heading.nameLine), units = chosenCells(m_heading.unitLine);
   for (std::size_t k = 0; k < std::min(names.size(), m_columns); ++k)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -17,6 +18,7 @@ struct TableHeading {
   std::size_t nameLine = 0;  ///< counted from 1; 0: none
   std::size_t unitLine = 0;
   std::optional<double> rate_Hz;  ///< from a line such as "Sample rate: 50 Hz"
+  std::vector<std::string> doubts;
 };
 
 /// Reads the heading of the table whose first row is `lines[row]`. Names and units stand in lines with as

@@ -2,12 +2,17 @@
 #include "core/recording/text/time_cell.h"
 
 #include <cmath>
+#include <optional>
 
 #include "core/recording/characters.h"
 #include "core/recording/text/number.h"
+#include "core/recording/time_units.h"
 
 namespace core {
+namespace {
 
+/// "1778507110.25" in seconds, or as many milli- or microseconds, since 1970-01-01 as whole nanoseconds: all
+/// digits count, where a double would keep a quarter of a microsecond.
 std::optional<std::int64_t> readEpoch(std::string_view cell, char decimal, TimeForm form) {
   const std::int64_t unit_ns = form == TimeForm::Milliseconds   ? nanoseconds / 1000
                                : form == TimeForm::Microseconds ? nanoseconds / 1'000'000
@@ -33,6 +38,8 @@ std::optional<std::int64_t> readEpoch(std::string_view cell, char decimal, TimeF
   if (whole > 9'000'000'000 * nanoseconds / unit_ns) return std::nullopt;
   return whole * unit_ns + fraction_ns;
 }
+
+}  // namespace
 
 TimeCell readTimeCell(std::string_view cell, const RowPlan& plan) {
   TimeCell time;

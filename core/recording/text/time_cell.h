@@ -2,12 +2,10 @@
 #pragma once
 
 #include <cstdint>
-#include <optional>
 #include <string_view>
 
 #include "core/recording/text/row_block.h"
 #include "core/recording/text/stamps.h"
-#include "core/recording/time_units.h"
 
 namespace core {
 
@@ -20,9 +18,5 @@ struct TimeCell {
 
 /// A cell of plan.form. Of a clock with a date column `ns` is the time of day.
 TimeCell readTimeCell(std::string_view cell, const RowPlan& plan);
-
-/// "1778507110.25" in seconds, or as many milli- or microseconds, since 1970-01-01 as whole nanoseconds: all
-/// digits count, where a double would keep a quarter of a microsecond.
-std::optional<std::int64_t> readEpoch(std::string_view cell, char decimal, TimeForm form);
 
 }  // namespace core
