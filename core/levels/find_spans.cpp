@@ -9,6 +9,7 @@
 #include "core/levels/contrast.h"
 #include "core/levels/edges.h"
 #include "core/levels/held.h"
+#include "core/levels/long_steps.h"
 #include "core/levels/mains.h"
 #include "core/levels/settling.h"
 #include "core/levels/statistics.h"
@@ -152,7 +153,8 @@ std::vector<SampleSpan> findSpans(const TimeAxis& time, std::span<const double> 
   const std::vector<Scale> scales = scalesOf(cells, std::max<std::size_t>(3, smeared));
   if (scales.empty()) return {cells.samplesOf(0, cells.size())};
   const double leastStep = leastStepOf(cells, scales, values, options);
-  const std::vector<Edge> edges = edgesOf(cells, scales, leastStep, stop);
+  const std::vector<Edge> edges =
+      withLongSteps(cells, scales, edgesOf(cells, scales, leastStep, stop), leastStep);
   if (stop.stop_requested()) return {};
   const std::vector<Piece> pieces =
       withoutFragments(cells, heldPieces(cells, scales, edges, shortestOf(time, cells, options), leastStep));

@@ -127,7 +127,8 @@ bool isOnItsWay(const Cells& cells, const std::vector<Scale>& scales, const std:
 
 /// Whether a piece that is short beside its neighbours is no more even than they are apart: a part of a
 /// settling, or one swing of it.
-bool isUneven(const Cells& cells, const std::vector<Piece>& pieces, std::size_t k) {
+bool isUneven(const Cells& cells, const std::vector<Scale>& scales, const std::vector<Piece>& pieces,
+              std::size_t k) {
   const Piece& piece = pieces[k];
   std::size_t longest = 0;
   double nearer = std::numeric_limits<double>::infinity();
@@ -147,7 +148,9 @@ bool isUneven(const Cells& cells, const std::vector<Piece>& pieces, std::size_t 
     low = std::min(low, cells.mean(at, at + third));
     high = std::max(high, cells.mean(at, at + third));
   }
-  return high - low > 0.3 * nearer;
+  // A swing takes a small part of the time of a level: of longer pieces noise may be all that is uneven.
+  const double byNoise = 4 * piece.size() > longest ? 2.5 * leastNoise(scales, third) : 0;
+  return high - low > std::max(0.3 * nearer, byNoise);
 }
 
 /// Whether the piece lies between its neighbours in height and one of them is no level though hardly shorter:
@@ -178,7 +181,7 @@ std::vector<Piece> heldPieces(const Cells& cells, const std::vector<Scale>& scal
   for (Piece& piece : pieces) piece = pieceOf(cells, scales, piece.begin, piece.end, usual);
   std::vector<bool> areLevels(pieces.size(), true);
   for (std::size_t k = 0; k < pieces.size() && pieces.size() > 1; ++k)
-    areLevels[k] = !isOnItsWay(cells, scales, pieces, usual, k) && !isUneven(cells, pieces, k);
+    areLevels[k] = !isOnItsWay(cells, scales, pieces, usual, k) && !isUneven(cells, scales, pieces, k);
   std::vector<Piece> held;
   for (std::size_t k = 0; k < pieces.size(); ++k) {
     const Piece& piece = pieces[k];

@@ -116,6 +116,25 @@ TEST(Levels, OfATwoLevelRecordAreItsStateLevels) {
   }
 }
 
+TEST(Levels, OfTheNileChangeWhenTheFirstDamWasBuilt) {
+  // One change, behind observation 28 (1898): Cobb 1978; R strucchange, breakpoints() by its BIC. Three
+  // samples on either side may be left out as not sure to belong to their level.
+  const auto flow = series("nile");
+  const auto levels = core::findLevels(core::TimeAxis::even(0, 1, flow.size()), flow);
+  ASSERT_TRUE(levels) << levels.error().text();
+  ASSERT_EQ(levels->size(), 2u);
+  const auto last =
+      static_cast<std::size_t>(value("nile", "optimal_partition_min15_m1", "breaks_last_index_of_segment"));
+  EXPECT_LE((*levels)[0].span.end, last);
+  EXPECT_GE((*levels)[0].span.end, last - 3);
+  EXPECT_GE((*levels)[1].span.begin, last);
+  EXPECT_LE((*levels)[1].span.begin, last + 3);
+  // The means of the whole segments, to three standard uncertainties of what three samples of deviation 128
+  // may change of a mean of 25: 3 * 128 * sqrt(3)/28.
+  EXPECT_NEAR((*levels)[0].mean, value("nile", "optimal_partition_min15_m1", "mean_1"), 24);
+  EXPECT_NEAR((*levels)[1].mean, value("nile", "optimal_partition_min15_m1", "mean_2"), 24);
+}
+
 TEST(Levels, OfAStepRecordingWithKnownTruth) {
   // Truth: the rule the recording was made by (AR(1) noise of deviation 1, settling, drift 0.01 per second,
   // pick-up, three spikes); boundaries and settled means stand in its truth table.

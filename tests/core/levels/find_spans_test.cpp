@@ -185,6 +185,40 @@ TEST(FindSpans, AreOneWithoutSteps) {
   }
 }
 
+TEST(FindSpans, TellLongStepsOfFewSamples) {
+  // A step of 4 standard deviations amid 100 samples is 20 of those of the difference of the means.
+  Normal random(13);
+  for (int round = 0; round < 50; ++round) {
+    SCOPED_TRACE(round);
+    Steps steps{.heights = {0, 4}, .counts = {40, 60}, .rate = 1};
+    steps.make();
+    steps.addNoise(random, 1);
+    const auto spans = steps.found();
+    ASSERT_EQ(spans.size(), 2u);
+    // The likeliest place is off by more than two samples only when three of noise are beyond 2 on average.
+    EXPECT_LE(spans[0].end, 43u);
+    EXPECT_GE(spans[1].begin, 37u);
+  }
+}
+
+TEST(FindSpans, AreOneInFewSamplesOfRedNoiseOrDrift) {
+  Normal random(14);
+  int cut = 0;
+  for (int round = 0; round < 600; ++round) {
+    Steps steps{.heights = {0}, .counts = {100}, .rate = 1};
+    steps.make();
+    const double colour = 0.3 * (round % 4);
+    const double drift = round % 3 == 0 ? 4 : 0;
+    double red = 0;
+    for (std::size_t i = 0; i < 100; ++i) {
+      red = colour * red + random();
+      steps.values[i] += red + drift * static_cast<double>(i) / 100;
+    }
+    cut += steps.found().size() > 1 ? 1 : 0;
+  }
+  EXPECT_LE(cut, 6);  // a hundredth: our own demand
+}
+
 TEST(FindSpans, AreTheSameInCellsOfManySamples) {
   // 2 million samples, 15 to a cell: nothing changes but the grid that spans lie on.
   Normal random(12);
