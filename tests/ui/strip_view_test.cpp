@@ -14,6 +14,8 @@
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QToolBar>
+#include <QToolButton>
 #include <QWheelEvent>
 #include <cmath>
 #include <random>
@@ -22,6 +24,7 @@
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
 #include "ui/strip/time_labels.h"
+#include "ui/theme.h"
 
 namespace ui {
 namespace {
@@ -139,13 +142,21 @@ class StripViewTest : public testing::Test {
   std::shared_ptr<OpenRecording> open;
 };
 
-TEST_F(StripViewTest, ShowsTheChosenChannelFirstAndTheOthersOfTheRecording) {
+TEST_F(StripViewTest, ShowsTheChannelsOfTheRecordingInTheDocumentsOrder) {
   ASSERT_EQ(chart.lanes().size(), 2u);
   EXPECT_EQ(chart.lanes()[0].name, "TP-01");
   EXPECT_EQ(chart.lanes()[0].spans.size(), steps);
   EXPECT_EQ(chart.lanes()[0].spans[1].samples, (core::SampleSpan{250, 381}));
   session.selectChannel(1);
-  EXPECT_EQ(chart.lanes()[0].name, "TP-02");
+  EXPECT_EQ(chart.lanes()[0].name, "TP-01");
+  EXPECT_EQ(chart.own()->name, "TP-02");
+  view.resize(1000, 130);  // room for one row: the chosen one
+  QApplication::processEvents();
+  EXPECT_TRUE(chart.laneRect(0).isEmpty());
+  EXPECT_FALSE(chart.laneRect(1).isEmpty());
+  session.selectChannel(0);
+  EXPECT_TRUE(chart.laneRect(1).isEmpty());
+  EXPECT_FALSE(chart.laneRect(0).isEmpty());
   key(Qt::Key_C);
   EXPECT_EQ(chart.lanes().size(), 1u);
 }
@@ -165,7 +176,139 @@ TEST_F(StripViewTest, AClickInAnotherLaneChoosesItsChannel) {
   click(3, 1);
   EXPECT_EQ(session.selection().channel, std::size_t{1});
   EXPECT_EQ(session.selection().step, std::size_t{1});
-  EXPECT_EQ(chart.lanes()[0].name, "TP-02");
+  EXPECT_EQ(chart.own()->name, "TP-02");
+}
+
+TEST_F(StripViewTest, AnEdgeInAnotherRowIsDraggedThereAndTheRowsStay) {
+  const core::Check first = check();
+  chart.showBetween(1, 10);  // the zoom stays too
+  const QRect row = chart.laneRect(1);
+  const QPoint from = at(2.5, 1), to = at(2.9, 1);
+  QTest::mousePress(&chart, Qt::LeftButton, Qt::NoModifier, from);
+  EXPECT_EQ(session.selection().channel, std::size_t{1});
+  EXPECT_EQ(session.selection().step, std::size_t{1});
+  moveTo((from + to) / 2);
+  moveTo(to);
+  ASSERT_TRUE(chart.preview());
+  QTest::mouseRelease(&chart, Qt::LeftButton, Qt::NoModifier, to);
+  EXPECT_EQ(undoSteps(), 1);
+  EXPECT_NEAR(check().readings[1]->begin->base(), 2.9, 0.025);  // a pixel and half a sample
+  EXPECT_NEAR(check().readings[1]->mean.base(), plainMean(2.9, 3.8, 1), 0.1);
+  EXPECT_EQ(session.document().channels[0]->checks[0], first);
+  EXPECT_EQ(chart.laneRect(1), row);
+  EXPECT_NEAR(chart.begin_s(), 1, 1e-9);  // rounding alone
+}
+
+TEST_F(StripViewTest, DrawingOverASpanSaysWhyNothingIsDrawn) {
+  const core::Check unchanged = check();
+  drag(3, 3.4, Qt::ShiftModifier);
+  EXPECT_EQ(check(), unchanged);
+  EXPECT_FALSE(chart.preview());
+  ASSERT_EQ(refused.count(), 1);
+  EXPECT_TRUE(refused[0][0].toString().contains("span already"));
+  EXPECT_NEAR(chart.end_s() - chart.begin_s(), 18, 0.1);  // nor panned
+}
+
+/// Luminance contrast by WCAG 2.1 (1.4.3).
+double contrastOf(const QColor& a, const QColor& b) {
+  const auto luminance = [](const QColor& colour) {
+    const auto linear = [](double c) {
+      return c <= 0.03928 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
+    };
+    return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) +
+           0.0722 * linear(colour.blueF());
+  };
+  const double one = luminance(a), two = luminance(b);
+  return (std::max(one, two) + 0.05) / (std::min(one, two) + 0.05);
+}
+
+/// The greatest contrast of what is painted inside `widget` to the window behind it.
+double contrastWithin(QWidget& window, const QWidget& widget) {
+  const QImage image = window.grab().toImage();
+  const QRect inside(widget.mapTo(&window, QPoint(0, 0)), widget.size());
+  const QColor behind = window.palette().color(QPalette::Window);
+  double greatest = 1;
+  for (int y = inside.top() + 3; y < inside.bottom() - 2; ++y)
+    for (int x = inside.left() + 3; x < inside.right() - 2; ++x)
+      greatest = std::max(greatest, contrastOf(image.pixelColor(x, y), behind));
+  return greatest;
+}
+
+TEST_F(StripViewTest, ToolsAreReadableAfterTheColoursAreSwitched) {
+  const QPalette before = QApplication::palette();
+  for (const QPalette& palette : {lightPalette(), darkPalette(), lightPalette(), darkPalette()}) {
+    QApplication::setPalette(palette);
+    QApplication::processEvents();
+    for (const char* name : {"stripShowAll", "stripAdd", "stripJoin"}) {
+      const auto* action = view.findChild<QAction*>(name);
+      const auto* row = view.findChild<QToolBar*>("stripTools");
+      const QWidget& button = *row->widgetForAction(const_cast<QAction*>(action));
+      // WCAG 2.1 asks 4.5 of text, and nothing of what is disabled: 2 is our own, to be seen at all.
+      EXPECT_GT(contrastWithin(view, button), action->isEnabled() ? 4.5 : 2.0)
+          << name << (isDark(palette) ? " dark" : " light");
+    }
+  }
+  QApplication::setPalette(before);
+}
+
+TEST_F(StripViewTest, ACheckThatIsComparedIsDrawnInTheRowOfItsChannel) {
+  core::Channel channel = *session.channel();
+  channel.checks.push_back(channel.checks[0]);
+  channel.checks[1].name = "Year before";
+  channel.checks[1].recording->path = "before.csv";
+  for (auto& reading : channel.checks[1].readings) {  // the same, begun 5 s later
+    reading->begin = core::Duration(reading->begin->base() + 5);
+    reading->end = core::Duration(reading->end->base() + 5);
+  }
+  session.editChannel("Add", channel);
+  auto earlier = std::make_shared<OpenRecording>(*recordingOf(store.pathOf(*channel.checks[1].recording)));
+  earlier->recording.time = core::TimeAxis::even(5, spacing_s, 200 * steps);
+  for (double& value : earlier->recording.columns[0].values) value += 300;
+  store.put(earlier);
+  session.selectCheck(0);
+  const auto coloured = [&] {
+    const QImage image = chart.grab(chart.laneRect(0)).toImage();
+    const QRgb wanted = coloursFor(view.palette()).compared.rgb();
+    int count = 0;
+    for (int y = 0; y < image.height(); ++y)
+      for (int x = 0; x < image.width(); ++x) count += image.pixel(x, y) == wanted;
+    return count;
+  };
+  EXPECT_EQ(coloured(), 0);
+  session.compareWith(1);
+  ASSERT_TRUE(chart.compared());
+  EXPECT_NEAR(chart.compared()->later_s, 5, 1e-9);  // rounding alone
+  EXPECT_GT(coloured(), 200);
+  EXPECT_TRUE(chart.accessibleDescription().contains("Year before"))
+      << chart.accessibleDescription().toStdString();
+  session.compareWith(std::nullopt);
+  EXPECT_FALSE(chart.compared());
+  EXPECT_EQ(coloured(), 0);
+}
+
+TEST_F(StripViewTest, CountsOnlySpansThatThereAre) {
+  EXPECT_TRUE(chart.accessibleDescription().startsWith("9 spans of steps. "));
+  click(3);
+  key(Qt::Key_N);
+  key(Qt::Key_Escape);
+  EXPECT_TRUE(chart.accessibleDescription().startsWith("8 spans of steps, 1 span of no step. "))
+      << chart.accessibleDescription().toStdString();
+}
+
+TEST_F(StripViewTest, AnEmptyDocumentAsksForAChannel) {
+  session.reset({});
+  const QString text = view.findChild<QLabel*>("stripMessage")->text();
+  EXPECT_TRUE(text.contains("Add a channel first")) << text.toStdString();
+  EXPECT_FALSE(text.contains("Ctrl+R"));
+}
+
+TEST_F(StripViewTest, ShowsItsKeysEvenWhileItIsHidden) {
+  view.hide();
+  view.showKeys();
+  auto* sheet = view.findChild<QWidget*>("stripKeySheet");
+  ASSERT_TRUE(sheet);
+  EXPECT_TRUE(sheet->isVisible());
+  sheet->close();
 }
 
 TEST_F(StripViewTest, BringsAStepThatIsOffTheViewIntoIt) {
@@ -398,6 +541,25 @@ TEST_F(StripViewTest, AClosedCheckIsNotEditedAndSaysHowToReopenIt) {
   EXPECT_EQ(check(), closed);
   ASSERT_EQ(refused.count(), 2);
   EXPECT_TRUE(refused[0][0].toString().contains("Reopen")) << refused[0][0].toString().toStdString();
+  for (const char* name : {"stripAdd", "stripSplit", "stripJoin", "stripDelete", "stripMatch", "stripBegin",
+                           "stripEnd", "stripFree", "stripGive"}) {
+    const auto* action = view.findChild<QAction*>(name);
+    EXPECT_FALSE(action->isEnabled()) << name;
+    EXPECT_TRUE(action->toolTip().contains("Reopen")) << name;
+  }
+  const auto* steps = view.findChild<QToolButton*>("stripSteps");
+  EXPECT_FALSE(steps->isEnabled());
+  EXPECT_TRUE(steps->toolTip().contains("Reopen"));
+  for (const Qt::Key pressed :
+       {Qt::Key_A, Qt::Key_S, Qt::Key_J, Qt::Key_M, Qt::Key_B, Qt::Key_E, Qt::Key_N, Qt::Key_G}) {
+    const auto count = refused.count();
+    key(pressed);
+    EXPECT_EQ(refused.count(), count + 1) << pressed;
+  }
+  EXPECT_EQ(check(), closed);
+  session.history().undo();
+  EXPECT_TRUE(view.findChild<QAction*>("stripDelete")->isEnabled());
+  EXPECT_FALSE(view.findChild<QAction*>("stripDelete")->toolTip().contains("Reopen"));
 }
 
 TEST_F(StripViewTest, MatchesSpansWithTheStepsAgain) {
@@ -507,6 +669,48 @@ TEST_F(RecordingStoreTest, WarnsWhenTheHashIsAnother) {
   store.want(reference);
   ASSERT_TRUE(becomes(reference, State::Ready));
   EXPECT_TRUE(QTest::qWaitFor([&] { return store.warning(reference).contains("SHA-256"); }, 20'000));
+}
+
+TEST_F(RecordingStoreTest, NoticesAFileThatWasChangedAndReadsItAgainWhenAsked) {
+  const auto reference = write(folder.filePath("a.csv"));
+  core::Channel channel = channelNamed("TP-01");
+  channel.checks[0].recording = reference;
+  Session session(sample::documentOf({channel}));
+  StripView view(session, store);
+  view.resize(900, 200);
+  view.show();
+  ASSERT_TRUE(becomes(reference, State::Ready));
+  const auto first = store.recording(reference);
+  auto* again = view.findChild<QPushButton*>("stripReadAgain");
+  EXPECT_FALSE(again->isVisible());
+  write(folder.filePath("a.csv"), 70);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return again->isVisible(); }, 20'000));  // the system has told
+  EXPECT_TRUE(view.findChild<QLabel*>("stripWarning")->text().contains("changed on the disk"));
+  EXPECT_EQ(store.recording(reference), first);
+  QTest::mouseClick(again, Qt::LeftButton);
+  ASSERT_TRUE(becomes(reference, State::Ready));
+  EXPECT_EQ(store.recording(reference)->recording.time.size(), 70u);
+  EXPECT_FALSE(again->isVisible());
+  EXPECT_TRUE(view.findChild<QLabel*>("stripWarning")->text().contains("bytes"));  // not the readings' file
+}
+
+TEST_F(RecordingStoreTest, SeesAFileOfTheSameSizeWithAnotherTimeAndOneThatIsGone) {
+  const auto reference = write(folder.filePath("a.csv"));
+  store.want(reference);
+  ASSERT_TRUE(becomes(reference, State::Ready));
+  store.look();
+  EXPECT_FALSE(store.isOutdated(reference));
+  QFile file(folder.filePath("a.csv"));
+  ASSERT_TRUE(file.open(QIODevice::ReadWrite));
+  ASSERT_TRUE(file.setFileTime(QDateTime::currentDateTime().addSecs(-60), QFileDevice::FileModificationTime));
+  file.close();
+  store.look();
+  EXPECT_TRUE(store.isOutdated(reference));
+  EXPECT_TRUE(store.warning(reference).contains("changed on the disk"));
+  ASSERT_TRUE(file.remove());
+  store.look();
+  EXPECT_TRUE(store.warning(reference).contains("no longer on the disk"));
+  EXPECT_EQ(store.state(reference), State::Ready);
 }
 
 TEST_F(RecordingStoreTest, AFileOfAnotherSizeIsReadWhenAskedForAndThenWarnedOf) {

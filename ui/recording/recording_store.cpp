@@ -5,13 +5,16 @@
 #include <sys/stat.h>
 
 #include <QCryptographicHash>
+#include <QDateTime>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QFutureWatcher>
+#include <QGuiApplication>
 #include <QLocale>
 #include <QPromise>
 #include <QTemporaryDir>
+#include <QWindow>
 #include <QtConcurrentRun>
 #include <algorithm>
 #include <stop_token>
@@ -68,6 +71,20 @@ QString hashOf(const QString& path, const std::stop_token& stop) {
   return file.error() == QFileDevice::NoError ? QString::fromLatin1(hash.result().toHex()) : QString();
 }
 
+/// By what a change of a file is noticed.
+struct FileStamp {
+  qint64 size_bytes = 0, changed_ms = 0;
+
+  friend bool operator==(const FileStamp&, const FileStamp&) = default;
+};
+
+/// None when there is no such file.
+std::optional<FileStamp> stampOf(const QString& path) {
+  const QFileInfo file(path);
+  if (!file.isFile()) return std::nullopt;
+  return FileStamp{file.size(), file.lastModified().toMSecsSinceEpoch()};
+}
+
 std::string nameOf(const QString& path) {
   return core::inQuotes(QFileInfo(path).fileName().toStdString(), 80);
 }
@@ -95,14 +112,24 @@ struct RecordingStore::Entry {
   std::optional<std::pair<Obstacle, core::Error>> fault;
   double progress = 0;
   std::optional<std::uint64_t> size_bytes;  ///< of the file when reading began; none: read elsewhere
-  QString sha256;                           ///< empty until it is known
+  std::optional<FileStamp> stamp;           ///< of the file when reading began
+  bool isOutdated = false;
+  QString sha256;  ///< empty until it is known
   std::stop_source stop;
   QFutureWatcher<Read> reading;
   QFutureWatcher<QString> hashing;
   std::size_t used = 0;  ///< by the store's clock
 };
 
-RecordingStore::RecordingStore(QObject* parent) : QObject(parent) {}
+RecordingStore::RecordingStore(QObject* parent) : QObject(parent) {
+  connect(&m_watcher, &QFileSystemWatcher::fileChanged, this, [this] {
+    look();
+    watchFiles();  // a file that was replaced is watched no more
+  });
+  connect(qGuiApp, &QGuiApplication::focusWindowChanged, this, [this](const QWindow* window) {
+    if (window) look();
+  });
+}
 
 /// The workers own all they use, so they may end after us.
 RecordingStore::~RecordingStore() {
@@ -184,14 +211,56 @@ QString RecordingStore::warning(const core::RecordingReference& reference) const
   if (!entry || entry->state != State::Ready) return {};
   const QString name = QFileInfo(entry->open->path).fileName();
   const QLocale locale;
+  if (entry->isOutdated)
+    return QFileInfo(entry->open->path).isFile()
+               ? tr("%1 was changed on the disk after it was read. What is shown is what was read then.")
+                     .arg(name)
+               : tr("%1 is no longer on the disk. What is shown was read before.").arg(name);
   if (entry->size_bytes && *entry->size_bytes != reference.size_bytes)
     return tr("%1 has %2 bytes now and had %3 when the readings were taken from it.")
         .arg(name, locale.toString(static_cast<qulonglong>(*entry->size_bytes)),
              locale.toString(static_cast<qulonglong>(reference.size_bytes)));
   if (!entry->sha256.isEmpty() && !reference.sha256.empty() &&
       entry->sha256.toStdString() != reference.sha256)
-    return tr("%1 is not the file that the readings were taken from: its SHA-256 is another.").arg(name);
+    return tr("%1: its contents are not those that the readings were taken from (SHA-256 differs).")
+        .arg(name);
   return {};
+}
+
+bool RecordingStore::isOutdated(const core::RecordingReference& reference) const {
+  const Entry* entry = find(reference);
+  return entry && entry->isOutdated;
+}
+
+void RecordingStore::look() {
+  bool isNews = false;
+  for (const auto& [key, entry] : m_entries) {
+    if (entry->state != State::Ready || !entry->stamp) continue;
+    const bool isOutdated = stampOf(key.first) != entry->stamp;
+    isNews = isNews || isOutdated != entry->isOutdated;
+    entry->isOutdated = isOutdated;
+  }
+  if (isNews) emit changed();
+}
+
+void RecordingStore::readAgain(const core::RecordingReference& reference) {
+  const auto found = m_entries.find(keyOf(reference));
+  if (found != m_entries.end()) {
+    found->second->stop.request_stop();
+    m_entries.erase(found);
+  }
+  want(reference, true);
+}
+
+/// Those of the recordings in memory.
+void RecordingStore::watchFiles() {
+  QStringList wanted;
+  for (const auto& [key, entry] : m_entries)
+    if (entry->state == State::Ready && QFileInfo(key.first).isFile()) wanted << key.first;
+  for (const QString& path : m_watcher.files())
+    if (!wanted.contains(path)) m_watcher.removePath(path);
+  for (const QString& path : wanted)
+    if (!m_watcher.files().contains(path)) m_watcher.addPath(path);
 }
 
 std::optional<std::pair<RecordingStore::Obstacle, core::Error>> RecordingStore::refusalOf(
@@ -238,6 +307,7 @@ void RecordingStore::want(const core::RecordingReference& reference, bool isAske
 void RecordingStore::read(const Key& key, core::LayoutChoices choices) {
   Entry& entry = *m_entries[key];
   entry.size_bytes = static_cast<std::uint64_t>(QFileInfo(key.first).size());
+  entry.stamp = stampOf(key.first);
   connect(&entry.reading, &QFutureWatcher<Read>::finished, this, [this, key] { take(key); });
   connect(&entry.reading, &QFutureWatcher<Read>::progressValueChanged, this, [this, &entry](int value) {
     entry.progress = static_cast<double>(value) / wholeProgress;
@@ -263,6 +333,7 @@ void RecordingStore::take(const Key& key) {
     entry.open = *read;
     letGo(key);
     hash(key);
+    watchFiles();
   } else {
     entry.fault.emplace(Obstacle::Unreadable, read.error());
   }
@@ -292,7 +363,9 @@ void RecordingStore::put(std::shared_ptr<const OpenRecording> recording) {
   entry->open = std::move(recording);
   entry->progress = 1;
   entry->used = ++m_clock;
+  entry->stamp = stampOf(key.first);
   letGo(key);
+  watchFiles();
   emit changed();
 }
 

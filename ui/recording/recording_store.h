@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QFileSystemWatcher>
 #include <QObject>
 #include <QString>
 #include <map>
@@ -65,8 +66,17 @@ class RecordingStore : public QObject {
   /// Share read so far, 0 to 1.
   double progress(const core::RecordingReference& reference) const;
   /// Of one that is Ready but is not the file that the readings were taken from: another size or another
-  /// hash, which is worked out after reading. A sentence, empty when nothing is known against it.
+  /// hash, which is worked out after reading; or whose file was changed since. A sentence, empty when nothing
+  /// is known against it.
   QString warning(const core::RecordingReference& reference) const;
+
+  /// Whether the file of one that is Ready was changed, replaced or removed since it was read, as far as that
+  /// was seen. Nothing is read anew for that.
+  bool isOutdated(const core::RecordingReference& reference) const;
+  /// Looks whether files were changed; also done when a window is gone to, and when the system tells.
+  void look();
+  /// Reads the file anew, as the user has asked for.
+  void readAgain(const core::RecordingReference& reference);
 
   /// Begins to read what is Absent, and with `isAsked` what has Failed. Only a regular file inside the
   /// document's folder with the reference's size is read without being asked for by the user (`isAsked`).
@@ -93,9 +103,11 @@ class RecordingStore : public QObject {
   void take(const Key& key);
   void hash(const Key& key);
   void letGo(const Key& kept);
+  void watchFiles();
   QString builtIn(const QString& name) const;
 
   QString m_folder;
+  QFileSystemWatcher m_watcher;
   std::map<Key, std::unique_ptr<Entry>> m_entries;
   mutable std::unique_ptr<QTemporaryDir> m_builtIn;  ///< copies of the demo's recordings, made when asked for
   mutable std::size_t m_clock = 0;                   ///< counts uses

@@ -47,6 +47,8 @@ class SpanEditor : public QObject {
   void giveToStep(core::SpanPlace place, std::size_t step);
   void takeFromStep(std::size_t step);
   void matchAgain();
+  /// Says why nothing is done.
+  void refuse(const QString& reason);
 
  signals:
   void refused(const QString& reason);
@@ -69,7 +71,6 @@ class SpanEditor : public QObject {
   void describe(std::vector<core::SampleSpan> spans, Then then);
   void work(std::size_t samples, std::function<Described()> work, Then then);
   void edit(const QString& label, core::Channel next, std::optional<core::Measured> about);
-  void refuse(const QString& reason);
 
   Session& m_session;
   std::shared_ptr<const OpenRecording> m_open;

@@ -10,14 +10,12 @@
 namespace ui {
 namespace {
 
-constexpr int leastLane_px = 46, usualLane_px = 96;
+constexpr int leastLane_px = 46;
 constexpr std::size_t mostLooks = 400'000;  ///< samples looked at for a mean while dragging
 constexpr double surroundings = 0.6;        ///< of a span shown with it, as a share of its length, each side
 constexpr double leastSamples = 6;          ///< that the view shows
 
-bool haveSameSpans(const std::vector<StripLane>& before, const std::vector<StripLane>& after) {
-  if (before.empty() || after.empty()) return before.empty() == after.empty();
-  const StripLane &a = before[0], &b = after[0];
+bool haveSameSpans(const StripLane& a, const StripLane& b) {
   return a.channel == b.channel && a.check == b.check && a.isClosed == b.isClosed &&
          std::equal(a.spans.begin(), a.spans.end(), b.spans.begin(), b.spans.end(),
                     [](const StripSpan& one, const StripSpan& two) {
@@ -48,34 +46,45 @@ StripChart::StripChart(SpanEditor& editor, QWidget* parent)
   connect(m_scroll, &QScrollBar::valueChanged, this, [this] { update(); });
 }
 
-void StripChart::setContents(std::shared_ptr<const OpenRecording> open, std::vector<StripLane> lanes) {
+void StripChart::setContents(std::shared_ptr<const OpenRecording> open, std::vector<StripLane> lanes,
+                             std::optional<ComparedCurve> compared) {
   const bool isAnother = open != m_open;
+  const auto chosen =
+      std::find_if(lanes.begin(), lanes.end(), [](const StripLane& lane) { return lane.isChosen; });
+  const std::size_t nextOwn = chosen == lanes.end() ? 0 : static_cast<std::size_t>(chosen - lanes.begin());
+  const bool hasAnotherOwn = nextOwn != m_own || lanes.size() != m_lanes.size();
+  const bool comparesAnother =
+      m_compared.has_value() != compared.has_value() ||
+      (compared && (compared->open != m_compared->open || compared->column != m_compared->column ||
+                    compared->later_s != m_compared->later_s));
   // What is being dragged goes on while the same spans are there: choosing a step, or a recording's hash that
   // became known, comes here too.
-  const bool isSame = !isAnother && haveSameSpans(m_lanes, lanes);
+  const bool isSame = !isAnother && lanes.empty() == m_lanes.empty() &&
+                      (lanes.empty() || haveSameSpans(m_lanes[m_own], lanes[nextOwn]));
   m_open = std::move(open);
   m_lanes = std::move(lanes);
-  m_pictures.resize(isAnother ? 0 : m_pictures.size());
+  m_own = nextOwn;
+  m_compared = std::move(compared);
+  if (isAnother || comparesAnother) m_pictures.clear();
   if (!isSame) dropPreview();
-  if (m_chosen && (m_lanes.empty() || !m_lanes[0].at(*m_chosen))) m_chosen.reset();
+  if (m_chosen && (!own() || !own()->at(*m_chosen))) m_chosen.reset();
   if (isAnother) {
     m_cursor_s.reset();
     m_mouse_s.reset();
     if (canDraw()) showAll();
   }
   placeScrollBar();
+  if (isAnother || hasAnotherOwn) scrollToOwn();
   update();
 }
 
 void StripChart::setChosen(std::optional<core::SpanPlace> place) {
-  if (place && (m_lanes.empty() || !m_lanes[0].at(*place))) place.reset();
+  if (place && (!own() || !own()->at(*place))) place.reset();
   m_chosen = place;
   update();
 }
 
-const StripSpan* StripChart::chosenSpan() const {
-  return m_chosen && !m_lanes.empty() ? m_lanes[0].at(*m_chosen) : nullptr;
-}
+const StripSpan* StripChart::chosenSpan() const { return m_chosen && own() ? own()->at(*m_chosen) : nullptr; }
 
 void StripChart::bringIntoView() {
   const StripSpan* span = chosenSpan();
@@ -167,33 +176,34 @@ std::size_t StripChart::lanesShown() const {
   return std::min(m_lanes.size(), static_cast<std::size_t>(std::max(1, room)));
 }
 
-/// The chosen lane is twice as tall as another one while there is room for that.
+/// All are of one height, so that none moves under the mouse when it becomes the chosen one.
 QRect StripChart::laneRect(std::size_t lane) const {
-  const std::size_t shown = lanesShown();
-  if (lane >= m_lanes.size() || shown == 0) return {};
-  const std::size_t first = static_cast<std::size_t>(m_scroll->value());
-  const std::size_t row = lane == 0 ? 0 : lane - first;
-  if (lane != 0 && (lane <= first || row >= shown)) return {};
+  const std::size_t shown = lanesShown(), first = static_cast<std::size_t>(m_scroll->value());
+  if (lane >= m_lanes.size() || lane < first || lane >= first + shown) return {};
   const QRect plot = plotRect();
-  const int others = static_cast<int>(shown) - 1;
-  const int each = std::max(leastLane_px, std::min(plot.height() / (others + 2), usualLane_px * 2));
-  const int own = std::max(leastLane_px, plot.height() - others * each);
-  const int other = others > 0 ? (plot.height() - own) / others : 0;
-  if (row == 0) return QRect(plot.left(), plot.top(), plot.width(), own - 2);
-  return QRect(plot.left(), plot.top() + own + static_cast<int>(row - 1) * other, plot.width(), other - 2);
+  const int row = static_cast<int>(lane - first), rows = static_cast<int>(shown);
+  const int top = row * plot.height() / rows, bottom = (row + 1) * plot.height() / rows;
+  return QRect(plot.left(), plot.top() + top, plot.width(), bottom - top - 2);
 }
 
 void StripChart::placeScrollBar() {
   const int hidden = static_cast<int>(m_lanes.size() - std::min(m_lanes.size(), lanesShown()));
-  const bool isNeeded = hidden > 0 && lanesShown() > 1;
-  m_scroll->setVisible(isNeeded);
-  m_scroll->setRange(0, isNeeded ? hidden : 0);
-  m_scroll->setPageStep(static_cast<int>(lanesShown()) - 1);
+  m_scroll->setVisible(hidden > 0);
+  m_scroll->setRange(0, hidden);
+  m_scroll->setPageStep(static_cast<int>(lanesShown()));
   m_scroll->setGeometry(width() - m_scroll->sizeHint().width(), 0, m_scroll->sizeHint().width(),
                         plotRect().height());
 }
 
-void StripChart::resizeEvent(QResizeEvent*) { placeScrollBar(); }
+void StripChart::scrollToOwn() {
+  const int lane = static_cast<int>(m_own), shown = static_cast<int>(lanesShown());
+  m_scroll->setValue(std::clamp(m_scroll->value(), lane - shown + 1, lane));
+}
+
+void StripChart::resizeEvent(QResizeEvent*) {
+  placeScrollBar();
+  scrollToOwn();
+}
 
 double StripChart::xOf(double time_s) const {
   const QRect plot = plotRect();

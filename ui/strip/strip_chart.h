@@ -25,12 +25,19 @@ class StripChart : public QWidget {
  public:
   explicit StripChart(SpanEditor& editor, QWidget* parent = nullptr);
 
-  /// The first lane is the chosen channel's. Another recording is shown as a whole, the same one stays where
-  /// it is.
-  void setContents(std::shared_ptr<const OpenRecording> open, std::vector<StripLane> lanes);
+  /// Another recording is shown as a whole, the same one stays where it is. `compared` is drawn with the
+  /// chosen lane's curve.
+  void setContents(std::shared_ptr<const OpenRecording> open, std::vector<StripLane> lanes,
+                   std::optional<ComparedCurve> compared = std::nullopt);
   const std::vector<StripLane>& lanes() const { return m_lanes; }
 
-  /// The chosen span, of the first lane.
+  /// Index of the chosen channel's lane; 0 without lanes.
+  std::size_t ownLane() const { return m_own; }
+  /// The chosen channel's lane, null without lanes.
+  const StripLane* own() const { return m_lanes.empty() ? nullptr : &m_lanes[m_own]; }
+  const std::optional<ComparedCurve>& compared() const { return m_compared; }
+
+  /// The chosen span, of the chosen channel's lane.
   void setChosen(std::optional<core::SpanPlace> place);
   std::optional<core::SpanPlace> chosen() const { return m_chosen; }
   const StripSpan* chosenSpan() const;
@@ -82,6 +89,7 @@ class StripChart : public QWidget {
   void spanChosen(std::size_t lane, std::optional<core::SpanPlace> place);
   void spanMoved(core::SpanPlace place, core::SampleSpan samples);
   void spanDrawn(core::SampleSpan samples);
+  void drawingRefused(const QString& reason);
   void menuWanted(const QPoint& globalPosition);
 
  protected:
@@ -123,6 +131,7 @@ class StripChart : public QWidget {
     QSize size;
     QRgb colour = 0;
     bool isScaledToView = true;
+    bool isChosen = false;
     QImage image;
   };
 
@@ -133,6 +142,7 @@ class StripChart : public QWidget {
   std::size_t nearestSample(double time_s) const;
   QRect plotRect() const;
   void placeScrollBar();
+  void scrollToOwn();
   double wholeBegin_s() const;
   double wholeEnd_s() const;
   double least_s() const;
@@ -148,7 +158,9 @@ class StripChart : public QWidget {
   void paintTimes(QPainter& painter, const Colours& colours);
   void paintCursor(QPainter& painter, const Colours& colours);
   void paintOverview(QPainter& painter, const Colours& colours);
-  CurveFrame frameOf(const StripLane& lane, const CurveParts& parts) const;
+  void paintCompared(QPainter& painter, const QRect& curve, const CurveFrame& frame, const QColor& colour);
+  CurveParts comparedParts(int width) const;
+  CurveFrame frameOf(const StripLane& lane, const CurveParts& parts, int width) const;
   const Picture& pictureOf(std::size_t slot, const StripLane& lane, const QRect& rect, const QColor& colour);
   QRect curveRect(const QRect& lane) const;
   // strip_chart_input.cpp
@@ -169,6 +181,9 @@ class StripChart : public QWidget {
   SpanEditor& m_editor;
   std::shared_ptr<const OpenRecording> m_open;
   std::vector<StripLane> m_lanes;
+  std::size_t m_own = 0;  ///< of the lanes, the chosen channel's
+  std::optional<ComparedCurve> m_compared;
+  QImage m_comparedImage;
   std::optional<core::SpanPlace> m_chosen;
   double m_begin_s = 0, m_end_s = 1;
   bool m_scaledToView = true;

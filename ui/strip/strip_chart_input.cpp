@@ -35,7 +35,7 @@ StripChart::Hit StripChart::hitAt(const QPointF& position) const {
     const bool isWithin = position.x() >= left && position.x() <= right;
     if (isWithin) hit.span = &span, hit.grip = Grip::Whole;
     // Edges of the chosen span go before those of its neighbours.
-    const double favour = m_chosen == span.place && *hit.lane == 0 ? 1.5 : 1;
+    const double favour = m_chosen == span.place && *hit.lane == m_own ? 1.5 : 1;
     const double distance = std::min(toLeft, toRight) / favour;
     if (distance > (isWithin ? std::max(1.5, reach) : edge_px / 2) || distance > nearest) continue;
     nearest = distance;
@@ -70,19 +70,24 @@ void StripChart::mousePressEvent(QMouseEvent* event) {
   setCursor_s(timeAt(event->position().x()));
   m_cursorLane = *hit.lane;
   if (event->button() == Qt::MiddleButton) hit.grip = Grip::Pan;
-  if (event->modifiers() & Qt::ShiftModifier && *hit.lane == 0 && hit.grip == Grip::Pan)
-    hit.grip = Grip::Draw;
+  const bool draws = event->button() == Qt::LeftButton && event->modifiers() & Qt::ShiftModifier;
+  const bool isEdge = hit.grip == Grip::Begin || hit.grip == Grip::End;
+  if ((draws || isEdge) && *hit.lane != m_own) {
+    // The row becomes the chosen one where it is, and the drag goes on in it.
+    emit spanChosen(*hit.lane, hit.span && !draws ? std::optional(hit.span->place) : std::nullopt);
+    hit = hitAt(event->position());
+    if (hit.lane != m_own) return;
+  }
+  if (draws) hit.grip = Grip::Draw;
   // What is not chosen yet is chosen by a click; dragging across it pans, so that nothing moves unawares.
-  const bool isChosen = hit.span && *hit.lane == 0 && m_chosen == hit.span->place;
+  const bool isChosen = hit.span && *hit.lane == m_own && m_chosen == hit.span->place;
   if (hit.grip == Grip::Whole && !isChosen) hit.grip = Grip::Pan;
-  if (*hit.lane != 0 && hit.grip != Grip::None) hit.grip = Grip::Pan;
   beginDrag(hit, event);
 }
 
 void StripChart::beginDrag(const Hit& hit, QMouseEvent* event) {
   m_drag = Drag{hit.grip, event->position(), m_begin_s, m_end_s, {}, {}, {}, false};
-  if (hit.span && hit.lane == std::size_t{0})
-    m_drag.place = hit.span->place, m_drag.samples = hit.span->samples;
+  if (hit.span && hit.lane == m_own) m_drag.place = hit.span->place, m_drag.samples = hit.span->samples;
   if (hit.grip != Grip::OverviewWhole) return;
   // A click beside the window brings it there, and it can be dragged on.
   const QRect rect = overviewRect();
@@ -109,10 +114,14 @@ bool StripChart::startMoving() {
     const std::size_t from = nearestSample(timeAt(drag.from.x()));
     m_drag.samples = {from, from + 1};
     m_drag.room = m_editor.roomAround(m_drag.samples, std::nullopt);
-    return from >= m_drag.room.begin && from < m_drag.room.end;
+    if (from >= m_drag.room.begin && from < m_drag.room.end) return true;
+    m_drag = {};
+    emit drawingRefused(
+        tr("There is a span already where the drawing began. Begin beside it, or drag its edges."));
+    return false;
   }
   m_drag.room = m_editor.roomAround(drag.samples, drag.place);
-  if (m_chosen != drag.place) emit spanChosen(0, drag.place);
+  if (m_chosen != drag.place) emit spanChosen(m_own, drag.place);
   m_drag.isMoving = true;
   return true;
 }
@@ -131,7 +140,7 @@ core::SampleSpan StripChart::shifted(core::SampleSpan samples, Grip grip, double
 
 void StripChart::setPreview(std::optional<core::SpanPlace> place, core::SampleSpan samples) {
   if (m_preview && m_preview->place == place && m_preview->samples == samples) return;
-  m_preview = Preview{place, samples, quickMean(values(m_lanes[0]), samples)};
+  m_preview = Preview{place, samples, quickMean(values(m_lanes[m_own]), samples)};
   update();
 }
 
@@ -180,8 +189,8 @@ void StripChart::mouseMoveEvent(QMouseEvent* event) {
     m_mouse_s = timeAt(event->position().x());
     update();
   }
-  const bool isChosen = hit.span && hit.lane == std::size_t{0} && m_chosen == hit.span->place;
-  const bool isEdge = hit.lane == std::size_t{0} && (hit.grip == Grip::Begin || hit.grip == Grip::End);
+  const bool isChosen = hit.span && hit.lane == m_own && m_chosen == hit.span->place;
+  const bool isEdge = hit.lane && (hit.grip == Grip::Begin || hit.grip == Grip::End);
   const bool overviewEdge = below.grip == Grip::OverviewBegin || below.grip == Grip::OverviewEnd;
   setCursor(isEdge || overviewEdge                 ? Qt::SplitHCursor
             : hit.grip == Grip::Whole && isChosen  ? Qt::SizeAllCursor
@@ -230,7 +239,7 @@ void StripChart::contextMenuEvent(QContextMenuEvent* event) {
 /// On the way to a tool the mouse crosses other times: the cursor is where the last click was.
 void StripChart::leaveEvent(QEvent*) {
   m_mouse_s.reset();
-  m_cursorLane = 0;
+  m_cursorLane = m_own;
   update();
 }
 
@@ -256,15 +265,15 @@ void StripChart::moveCursor(int pixels) {
 }
 
 void StripChart::chooseNext(int direction) {
-  if (!canDraw() || m_lanes[0].spans.empty()) return;
-  const std::vector<StripSpan>& spans = m_lanes[0].spans;
+  if (!canDraw() || m_lanes[m_own].spans.empty()) return;
+  const std::vector<StripSpan>& spans = m_lanes[m_own].spans;
   std::size_t next = direction > 0 ? 0 : spans.size() - 1;
   if (const StripSpan* span = chosenSpan()) {
     const auto at = static_cast<std::size_t>(span - spans.data());
     if ((direction > 0 && at + 1 == spans.size()) || (direction < 0 && at == 0)) return;
     next = direction > 0 ? at + 1 : at - 1;
   }
-  emit spanChosen(0, spans[next].place);
+  emit spanChosen(m_own, spans[next].place);
   bringIntoView();
 }
 
@@ -314,7 +323,7 @@ bool StripChart::handleKey(QKeyEvent* event) {
   if (event->key() != Qt::Key_Escape) return false;
   if (m_drag.isMoving && m_drag.grip == Grip::Pan) showBetween(m_drag.begin_s, m_drag.end_s);
   if (m_preview || m_drag.grip != Grip::None) return dropPreview(), true;
-  if (m_chosen) emit spanChosen(0, std::nullopt);
+  if (m_chosen) emit spanChosen(m_own, std::nullopt);
   return true;
 }
 

@@ -47,14 +47,42 @@ QString scaleText(double value, double step, double greatest) {
 
 /// Below the band that the names of spans stand in.
 QRect StripChart::curveRect(const QRect& lane) const {
-  return lane.adjusted(0, fontMetrics().height() + 1, 0, -1);
+  return lane.adjusted(0, fontMetrics().height() + 3, 0, -1);
 }
 
-CurveFrame StripChart::frameOf(const StripLane& lane, const CurveParts& parts) const {
+CurveFrame StripChart::frameOf(const StripLane& lane, const CurveParts& parts, int width) const {
   const core::Envelope& envelope = m_open->envelopes[*lane.column];
-  const core::Extremes range =
-      m_scaledToView ? parts.range : envelope.of(values(lane), 0, values(lane).size());
+  core::Extremes range = m_scaledToView ? parts.range : envelope.of(values(lane), 0, values(lane).size());
+  if (lane.isChosen && m_compared) range = core::joined(range, comparedParts(width).range);
   return framed(m_begin_s, m_end_s, range);
+}
+
+/// What is on view of the compared curve, in columns of device pixels.
+CurveParts StripChart::comparedParts(int width) const {
+  const core::Recording& recording = m_compared->open->recording;
+  const auto edges =
+      columnEdges(recording.time, m_begin_s + m_compared->later_s, m_end_s + m_compared->later_s, width);
+  return curveParts(m_compared->open->envelopes[m_compared->column],
+                    recording.columns[m_compared->column].values, edges);
+}
+
+/// Dashed, so that colour is not the only sign.
+void StripChart::paintCompared(QPainter& painter, const QRect& curve, const CurveFrame& frame,
+                               const QColor& colour) {
+  constexpr int dash_px = 8, pause_px = 4;
+  const core::Recording& recording = m_compared->open->recording;
+  const double ratio = devicePixelRatioF();
+  const QSize size = (QSizeF(curve.size()) * ratio).toSize().expandedTo(QSize(1, 1));
+  const CurveFrame moved{frame.begin_s + m_compared->later_s, frame.end_s + m_compared->later_s, frame.low,
+                         frame.high};
+  drawCurve(m_comparedImage, comparedParts(size.width()), recording.time,
+            recording.columns[m_compared->column].values, moved, size, ratio, colour);
+  QPainter pauses(&m_comparedImage);
+  pauses.setCompositionMode(QPainter::CompositionMode_Clear);
+  for (int x = dash_px; x < curve.width(); x += dash_px + pause_px)
+    pauses.fillRect(x, 0, pause_px, curve.height(), Qt::black);
+  pauses.end();
+  painter.drawImage(curve.topLeft(), m_comparedImage);
 }
 
 const StripChart::Picture& StripChart::pictureOf(std::size_t slot, const StripLane& lane, const QRect& rect,
@@ -68,15 +96,17 @@ const StripChart::Picture& StripChart::pictureOf(std::size_t slot, const StripLa
   // With all of the recording's values the frame changes with the time alone.
   const bool isSame = !picture.image.isNull() && picture.column == *lane.column && picture.size == size &&
                       picture.colour == colour.rgba() && picture.frame.begin_s == begin_s &&
-                      picture.frame.end_s == end_s && picture.isScaledToView == m_scaledToView;
+                      picture.frame.end_s == end_s && picture.isScaledToView == m_scaledToView &&
+                      picture.isChosen == lane.isChosen;
   if (isSame) return picture;
   const auto edges = columnEdges(time(), begin_s, end_s, size.width());
   const CurveParts parts = curveParts(m_open->envelopes[*lane.column], values(lane), edges);
-  picture.frame = isWhole ? framed(begin_s, end_s, parts.range) : frameOf(lane, parts);
+  picture.frame = isWhole ? framed(begin_s, end_s, parts.range) : frameOf(lane, parts, size.width());
   picture.column = *lane.column;
   picture.size = size;
   picture.colour = colour.rgba();
   picture.isScaledToView = m_scaledToView;
+  picture.isChosen = lane.isChosen;
   drawCurve(picture.image, parts, time(), values(lane), picture.frame, size, ratio, colour);
   return picture;
 }
@@ -106,22 +136,23 @@ void StripChart::paintLane(QPainter& painter, std::size_t index, const Colours& 
     painter.drawText(rect, Qt::AlignCenter, tr("The recording has no column of this channel."));
     return paintScale(painter, lane, rect, {}, colours);
   }
-  const std::size_t row = index == 0 ? 1 : index - static_cast<std::size_t>(m_scroll->value()) + 1;
-  const QColor colour = index == 0 ? colours.fitted : colours.quiet;
+  const std::size_t row = index - static_cast<std::size_t>(m_scroll->value()) + 1;
+  const QColor colour = lane.isChosen ? colours.fitted : colours.quiet;
   const Picture& picture = pictureOf(row, lane, curve, colour);
   paintScale(painter, lane, rect, picture.frame, colours);
   painter.save();
   painter.setClipRect(rect);
-  const auto isChosen = [&](const StripSpan& span) { return index == 0 && m_chosen == span.place; };
+  const auto isChosen = [&](const StripSpan& span) { return lane.isChosen && m_chosen == span.place; };
   const auto isDragged = [&](const StripSpan& span) {
-    return index == 0 && m_preview && m_preview->place == span.place;
+    return lane.isChosen && m_preview && m_preview->place == span.place;
   };
   for (const StripSpan& span : lane.spans)
     if (!isDragged(span)) paintSpan(painter, lane, span, rect, colours, isChosen(span));
+  if (lane.isChosen && m_compared) paintCompared(painter, curve, picture.frame, colours.compared);
   painter.drawImage(curve.topLeft(), picture.image);
   for (const StripSpan& span : lane.spans)
     if (!isDragged(span)) paintMean(painter, lane, span, curve, picture.frame, colours);
-  if (index == 0 && m_preview) paintPreview(painter, rect, picture.frame, colours);
+  if (lane.isChosen && m_preview) paintPreview(painter, rect, picture.frame, colours);
   painter.restore();
 }
 
@@ -149,15 +180,13 @@ void StripChart::paintSpan(QPainter& painter, const StripLane& lane, const Strip
   const QRectF label = box.intersected(QRectF(rect)).adjusted(gap_px, 0, -gap_px, 0);
   const QFontMetrics metrics = fontMetrics();
   const QString number = span.isOther() ? QString("?") : QString::number(span.place.index + 1);
-  const QString sign = span.polarity == core::Polarity::Positive   ? "+"
-                       : span.polarity == core::Polarity::Negative ? "−"
-                                                                   : "";
+  // Values where they fit, else the step alone; a colon, since labels such as "+3" look like values.
+  QString text = metrics.elidedText(number, Qt::ElideRight, static_cast<int>(label.width()));
+  for (const QString& longer : {number + ":  " + span.mean, span.name + ":  " + span.mean,
+                                span.name + ":  " + span.mean + " " + lane.unit})
+    if (metrics.horizontalAdvance(longer) <= label.width()) text = longer;
   painter.setPen(colours.text);
-  for (const QString& text : {span.name + "   " + span.mean + " " + lane.unit, span.name + "   " + span.mean,
-                              number + "   " + span.mean, number + sign, number})
-    if (metrics.horizontalAdvance(text) <= label.width())
-      return painter.drawText(QRectF(label.left(), rect.top(), label.width(), metrics.height()),
-                              Qt::AlignLeft, text);
+  painter.drawText(QRectF(label.left(), rect.top(), label.width(), metrics.height()), Qt::AlignLeft, text);
 }
 
 /// A bar across the span at its mean.
@@ -181,7 +210,7 @@ void StripChart::paintPreview(QPainter& painter, const QRect& rect, const CurveF
   painter.setBrush(Qt::NoBrush);
   painter.setPen(QPen(colours.selected, 2));
   painter.drawRect(box.adjusted(0.5, 0.5, -0.5, -0.5));
-  const StripLane& lane = m_lanes[0];
+  const StripLane& lane = m_lanes[m_own];
   if (std::isfinite(m_preview->mean)) {
     const QRect curve = curveRect(rect);
     const double y =
@@ -211,16 +240,27 @@ void StripChart::paintScale(QPainter& painter, const StripLane& lane, const QRec
   const QFontMetrics metrics = fontMetrics();
   const int names = std::min(width() / 8, metrics.horizontalAdvance("MMMM-99"));
   QFont bold = font();
-  bold.setBold(&lane == &m_lanes.front());
+  bold.setBold(lane.isChosen);
   painter.setFont(bold);
   painter.setPen(colours.text);
-  const QRect name(2, rect.top(), names - 4, metrics.height());
+  const QRect name(6, rect.top(), names - 8, metrics.height());
   painter.drawText(name, Qt::AlignLeft | Qt::AlignVCenter,
                    QFontMetrics(bold).elidedText(lane.name, Qt::ElideRight, name.width()));
   painter.setFont(font());
   painter.setPen(colours.quiet);
   painter.drawText(name.translated(0, metrics.height()), Qt::AlignLeft | Qt::AlignVCenter,
                    metrics.elidedText(lane.unit, Qt::ElideRight, name.width()));
+  // The edge of the chosen row; one row alone needs none.
+  if (lane.isChosen && m_lanes.size() > 1)
+    painter.fillRect(QRect(0, rect.top(), 3, rect.height()), colours.selected);
+  if (lane.isChosen && m_compared) {
+    const QRect third = name.translated(0, 2 * metrics.height());
+    if (third.bottom() <= rect.bottom()) {
+      painter.setPen(colours.compared);
+      painter.drawText(third, Qt::AlignLeft | Qt::AlignVCenter,
+                       metrics.elidedText("– – " + m_compared->name, Qt::ElideRight, names + 20));
+    }
+  }
   if (!lane.column) return;
   const QRect curve = curveRect(rect);
   const int count = std::max(3, curve.height() / (2 * metrics.height()));
@@ -287,7 +327,7 @@ void StripChart::paintCursor(QPainter& painter, const Colours& colours) {
             started.addMSecs(std::llround(1000 * (at_s - time().front()))).time().toString("HH:mm:ss") + ")";
   const double value = lane.column ? values(lane)[*sample] : std::nan("");
   text += "   " + (std::isfinite(value) ? numberText(value, 7) + " " + lane.unit : tr("no number"));
-  if (m_cursorLane > 0) text += "  " + lane.name;
+  if (m_lanes.size() > 1) text += "  " + lane.name;
   const int wide = fontMetrics().horizontalAdvance(text) + 10;
   const QRectF back(
       std::clamp(x - wide / 2.0, 1.0 * plot.left(), std::max(1.0 * plot.left(), plot.right() - 1.0 * wide)),
@@ -299,7 +339,7 @@ void StripChart::paintCursor(QPainter& painter, const Colours& colours) {
 
 void StripChart::paintOverview(QPainter& painter, const Colours& colours) {
   const QRect rect = overviewRect();
-  const StripLane& lane = m_lanes[0];
+  const StripLane& lane = m_lanes[m_own];
   painter.fillRect(rect, colours.background);
   if (!lane.column) return;
   painter.drawImage(rect.topLeft(), pictureOf(0, lane, rect, colours.quiet).image);

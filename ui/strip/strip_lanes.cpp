@@ -77,10 +77,14 @@ std::vector<StripLane> stripLanes(const Session& session, const OpenRecording& o
   const core::Check* chosen = session.check();
   if (!chosen || !chosen->recording) return lanes;
   const std::size_t own = *session.selection().channel;
-  lanes.push_back(laneOf(session, own, *session.selection().check, open));
   const auto& channels = session.document().channels;
-  for (std::size_t k = 0; all && k < channels.size(); ++k) {
-    if (k == own) continue;
+  for (std::size_t k = 0; k < channels.size(); ++k) {
+    if (k == own) {
+      lanes.push_back(laneOf(session, own, *session.selection().check, open));
+      lanes.back().isChosen = true;
+      continue;
+    }
+    if (!all) continue;
     for (std::size_t c = 0; c < channels[k]->checks.size(); ++c) {
       const core::Check& check = channels[k]->checks[c];
       if (check.name == chosen->name && check.recording && check.recording->path == chosen->recording->path &&
@@ -89,6 +93,27 @@ std::vector<StripLane> stripLanes(const Session& session, const OpenRecording& o
     }
   }
   return lanes;
+}
+
+std::optional<ComparedCurve> comparedCurve(const Session& session, const RecordingStore& store,
+                                           const OpenRecording& open) {
+  const core::Check* chosen = session.check();
+  if (!chosen || !session.selection().compared) return std::nullopt;
+  const core::Check& compared = session.channel()->checks[*session.selection().compared];
+  if (!compared.recording) return std::nullopt;
+  ComparedCurve curve{store.recording(*compared.recording), 0, toQString(compared.name)};
+  if (!curve.open || curve.open->recording.time.empty() || open.recording.time.empty()) return std::nullopt;
+  const auto column = columnNamed(curve.open->recording, compared.recording->column);
+  if (!column) return std::nullopt;
+  curve.column = *column;
+  curve.later_s = curve.open->recording.time.front() - open.recording.time.front();
+  for (std::size_t step = 0; step < std::min(chosen->readings.size(), compared.readings.size()); ++step) {
+    const auto &own = chosen->readings[step], &other = compared.readings[step];
+    if (!own || !other || !own->begin || !other->begin) continue;
+    curve.later_s = other->begin->base() - own->begin->base();
+    break;
+  }
+  return curve;
 }
 
 core::SampleSpan samplesBetween(const core::TimeAxis& time, double begin_s, double end_s) {

@@ -35,14 +35,29 @@ struct StripLane {
   QString unit;
   int decimals = 3;  ///< that readings are shown with
   bool isClosed = false;
+  bool isChosen = false;         ///< the chosen channel's: its spans are edited
   std::vector<StripSpan> spans;  ///< in the order of time
 
   const StripSpan* at(core::SpanPlace place) const;
 };
 
-/// The chosen channel first, then, with `all`, the document's others that have a check of the same name with
-/// the same recording.
+/// Of the chosen channel and, with `all`, of the document's others that have a check of the same name with
+/// the same recording; in the document's order.
 std::vector<StripLane> stripLanes(const Session& session, const OpenRecording& open, bool all);
+
+/// Another check of the chosen channel, whose curve is drawn with the chosen one's.
+struct ComparedCurve {
+  std::shared_ptr<const OpenRecording> open;
+  std::size_t column = 0;
+  QString name;        ///< of the check
+  double later_s = 0;  ///< its times less those that they are shown at
+};
+
+/// The check that is compared with the chosen one, moved in time so that the spans of the first step that
+/// both have begin together, or both recordings when there is none. None while its recording is not in
+/// `store`.
+std::optional<ComparedCurve> comparedCurve(const Session& session, const RecordingStore& store,
+                                           const OpenRecording& open);
 
 /// The samples whose times lie from begin_s to end_s, ends that were rounded in a file included; empty when
 /// there are none.

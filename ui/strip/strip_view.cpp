@@ -73,7 +73,13 @@ StripView::StripView(Session& session, RecordingStore& store, QWidget* parent)
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(1);
   layout->addLayout(row);
-  layout->addWidget(m_warning);
+  auto* warning = new QHBoxLayout;
+  warning->addWidget(m_warning, 1);
+  m_readAgain = new QPushButton(tr("Read it again"));
+  m_readAgain->setObjectName("stripReadAgain");
+  connect(m_readAgain, &QPushButton::clicked, this, &StripView::readAgain);
+  warning->addWidget(m_readAgain, 0, Qt::AlignTop);
+  layout->addLayout(warning);
   layout->addWidget(body, 1);
 
   connect(&session, &Session::changed, this, &StripView::refresh);
@@ -82,6 +88,7 @@ StripView::StripView(Session& session, RecordingStore& store, QWidget* parent)
   connect(m_chart, &StripChart::spanMoved, m_editor, &SpanEditor::move);
   connect(m_chart, &StripChart::spanDrawn, m_editor, &SpanEditor::add);
   connect(m_chart, &StripChart::menuWanted, this, &StripView::showMenu);
+  connect(m_chart, &StripChart::drawingRefused, m_editor, &SpanEditor::refuse);
   connect(m_editor, &SpanEditor::refused, this, &StripView::refused);
   connect(m_editor, &SpanEditor::said, this, [this](const QString& sentence) {
     m_said = sentence;
@@ -89,7 +96,7 @@ StripView::StripView(Session& session, RecordingStore& store, QWidget* parent)
   });
   connect(m_editor, &SpanEditor::finished, this, [this](std::optional<core::SpanPlace> place) {
     m_chart->dropPreview();
-    if (place) choose(0, place);
+    if (place) choose(m_chart->ownLane(), place);
   });
   connect(&m_describing, &QFutureWatcher<Described>::finished, this, [this] {
     m_described = m_describing.result();
@@ -108,7 +115,8 @@ void StripView::changeEvent(QEvent* event) {
 
 /// What is hidden reads nothing.
 void StripView::refresh() {
-  if (!isVisible()) return;
+  if (!isVisible() || m_isChoosing) return;
+  m_store.look();
   const core::Check* check = m_session.check();
   const auto& reference = check ? check->recording : std::nullopt;
   if (reference && m_store.state(*reference) == RecordingStore::State::Absent) {
@@ -119,18 +127,35 @@ void StripView::refresh() {
   showRecording(open);
   if (!open) refreshState();
   m_stack->setCurrentIndex(open ? 0 : 1);
-  const QString warning = open ? m_store.warning(*reference) : QString();
+  refreshWarning();
+}
+
+void StripView::refreshWarning() {
+  const core::Check* check = m_session.check();
+  const QString warning = m_open ? m_store.warning(*check->recording) : QString();
   m_warning->setText(warning);
   m_warning->setVisible(!warning.isEmpty());
   setTextColour(m_warning, coloursFor(palette()).fail);
+  m_readAgain->setVisible(m_open && m_store.isOutdated(*check->recording));
+}
+
+void StripView::readAgain() {
+  if (m_session.check() && m_session.check()->recording) m_store.readAgain(*m_session.check()->recording);
 }
 
 void StripView::showRecording(std::shared_ptr<const OpenRecording> open) {
   std::vector<StripLane> lanes;
   if (open) lanes = stripLanes(m_session, *open, m_all->isChecked());
   m_open = open;
-  m_editor->setSubject(open, lanes.empty() ? std::nullopt : std::optional(lanes[0]));
-  m_chart->setContents(std::move(open), std::move(lanes));
+  std::optional<ComparedCurve> compared;
+  if (open) {
+    if (const auto index = m_session.selection().compared;
+        index && m_session.channel()->checks[*index].recording)
+      m_store.want(*m_session.channel()->checks[*index].recording);  // comes back to refresh
+    compared = comparedCurve(m_session, m_store, *open);
+  }
+  m_chart->setContents(std::move(open), std::move(lanes), std::move(compared));
+  m_editor->setSubject(m_open, m_chart->own() ? std::optional(*m_chart->own()) : std::nullopt);
   followStep();
   describeChosen();
   enableTools();
@@ -157,9 +182,12 @@ void StripView::choose(std::size_t lane, std::optional<core::SpanPlace> place) {
   const std::size_t channel = m_chart->lanes()[lane].channel, check = m_chart->lanes()[lane].check;
   const bool isStep = place && place->kind == core::SpanPlace::Kind::Step;
   m_said.clear();
-  if (lane > 0) {
+  if (lane != m_chart->ownLane()) {
+    m_isChoosing = true;
     m_session.selectChannel(channel);
     m_session.selectCheck(check);
+    m_isChoosing = false;
+    refresh();
   }
   m_chart->setChosen(place);
   // What was clicked is in view, as far as it was wanted to be.
@@ -175,8 +203,7 @@ void StripView::choose(std::size_t lane, std::optional<core::SpanPlace> place) {
 
 bool StripView::chosenStepHasSpan() const {
   const auto step = m_session.selection().step;
-  return step && !m_chart->lanes().empty() &&
-         m_chart->lanes()[0].at({core::SpanPlace::Kind::Step, *step}) != nullptr;
+  return step && m_chart->own() && m_chart->own()->at({core::SpanPlace::Kind::Step, *step}) != nullptr;
 }
 
 void StripView::refreshState() {
@@ -196,9 +223,11 @@ void StripView::refreshState() {
                     : obstacle == Obstacle::Changed ? tr("Read it anyway")
                                                     : tr("Read it again"));
   if (!hasRecording)
-    return m_message->setText(check ? tr("The readings of this check were not taken from a recording. Ctrl+R "
-                                         "takes readings from one.")
-                                    : tr("No check is chosen. Ctrl+R takes readings from a recording."));
+    return m_message->setText(
+        check ? tr("The readings of this check were not taken from a recording. Ctrl+R takes readings from "
+                   "one.")
+        : m_session.channel() ? tr("No check is chosen. Ctrl+R takes readings from a recording.")
+                              : tr("Add a channel first. Its readings can then be taken from a recording."));
   if (isReading) {
     const double share = m_store.progress(*check->recording);
     m_progress->setValue(static_cast<int>(100 * share));
@@ -231,10 +260,10 @@ void StripView::useFile(const QString& path) {
 
 /// Quality needs all spans of the check described; on a worker, since a recording may be long.
 void StripView::describeChosen() {
-  if (!m_chart->chosenSpan() || m_chart->lanes().empty() || !m_chart->lanes()[0].column) return;
-  Described wanted{m_open, *m_chart->lanes()[0].column, {}, {}};
+  if (!m_chart->chosenSpan() || !m_chart->own() || !m_chart->own()->column) return;
+  Described wanted{m_open, *m_chart->own()->column, {}, {}};
   std::size_t end = 0;
-  for (const StripSpan& span : m_chart->lanes()[0].spans) {
+  for (const StripSpan& span : m_chart->own()->spans) {
     if (span.samples.begin < end) continue;  // overlapping, by hand in a file
     wanted.spans.push_back(span.samples);
     end = span.samples.end;
@@ -250,7 +279,7 @@ void StripView::describeChosen() {
 }
 
 QString StripView::wordsOf(const StripSpan& span) const {
-  const StripLane& lane = m_chart->lanes()[0];
+  const StripLane& lane = *m_chart->own();
   const core::Check& check = m_session.document().channels[lane.channel]->checks[lane.check];
   const core::Measured& measured = core::spanAt(check, span.place);
   const auto& time = m_open->recording.time;
@@ -281,12 +310,26 @@ void StripView::refreshLine() {
   QString text;
   if (const StripSpan* span = m_chart->chosenSpan()) {
     text = wordsOf(*span);
-  } else if (!m_chart->lanes().empty()) {
-    const auto& spans = m_chart->lanes()[0].spans;
+  } else if (m_chart->own()) {
+    const auto& spans = m_chart->own()->spans;
     const auto others = std::count_if(spans.begin(), spans.end(), [](const auto& s) { return s.isOther(); });
-    text = tr("%1 spans of steps, %2 of no step. Shift and drag draws another.")
-               .arg(static_cast<qlonglong>(spans.size()) - others)
-               .arg(others);
+    const auto ofSteps = static_cast<qlonglong>(spans.size()) - others;
+    const auto counted = [](qlonglong count, const QString& one, const QString& more) {
+      return count == 1 ? one : more.arg(count);
+    };
+    QStringList counts;
+    if (ofSteps > 0) counts << counted(ofSteps, tr("1 span of a step"), tr("%1 spans of steps"));
+    if (others > 0) counts << counted(others, tr("1 span of no step"), tr("%1 spans of no step"));
+    if (counts.isEmpty()) counts << tr("No spans yet");
+    text = counts.join(", ") + ". ";
+    text +=
+        m_chart->own()->isClosed ? tr("Closed check, not to be changed.") : tr("Shift and drag draws one.");
+    if (m_chart->compared()) text += " " + tr("Dashed: the check %1.").arg(m_chart->compared()->name);
+    const auto index = m_session.selection().compared;
+    const core::Check* other = index ? &m_session.channel()->checks[*index] : nullptr;
+    if (other && other->recording && m_store.state(*other->recording) == RecordingStore::State::Failed)
+      text += " " + tr("The recording of the check %1 could not be read: choose that check to see why.")
+                        .arg(toQString(other->name));
   }
   if (!m_said.isEmpty()) text = m_said;
   if (m_line->text() == text) return;

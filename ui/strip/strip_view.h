@@ -49,17 +49,24 @@ class StripView : public QWidget {
   /// Takes the recording of the chosen check from another file, in all checks that refer to it.
   void useFile(const QString& path);
 
+ public slots:
+  /// A sheet of what keys and mouse do, closed by a click beside it or Escape.
+  void showKeys();
+
  signals:
   void refused(const QString& reason);
 
  protected:
   void changeEvent(QEvent* event) override;
   void showEvent(QShowEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
 
  private:
   // strip_view.cpp
   void refresh();
   void refreshState();
+  void refreshWarning();
+  void readAgain();
   void showRecording(std::shared_ptr<const OpenRecording> open);
   void followStep();
   void choose(std::size_t lane, std::optional<core::SpanPlace> place);
@@ -78,9 +85,9 @@ class StripView : public QWidget {
   QAction* tool(const QString& name, const QString& text, const QString& key, const QString& tip,
                 const std::function<void()>& act);
   void enableTools();
+  void enable(QAction* action, bool enabled, bool isClosed);
   void fillStepMenu(QMenu* menu);
   void showMenu(const QPoint& globalPosition);
-  void showKeys();
   void onChosen(void (SpanEditor::*act)(core::SpanPlace));
 
   Session& m_session;
@@ -94,10 +101,11 @@ class StripView : public QWidget {
   QStackedLayout* m_stack;
   QLabel* m_message = nullptr;
   QProgressBar* m_progress = nullptr;
-  QPushButton *m_cancel = nullptr, *m_find = nullptr, *m_readIt = nullptr;
+  QPushButton *m_cancel = nullptr, *m_find = nullptr, *m_readIt = nullptr, *m_readAgain = nullptr;
   QAction *m_showAll = nullptr, *m_showSpan = nullptr, *m_add = nullptr, *m_split = nullptr,
           *m_join = nullptr, *m_delete = nullptr, *m_match = nullptr, *m_begin = nullptr, *m_end = nullptr,
           *m_free = nullptr, *m_give = nullptr, *m_scale = nullptr, *m_all = nullptr, *m_keys = nullptr;
+  bool m_isChoosing = false;               ///< several choices are one for what is shown
   std::optional<std::size_t> m_shownStep;  ///< the last that was brought into view
   QString m_said;                          ///< what an edit said, until something else is chosen
   std::shared_ptr<const OpenRecording> m_open;

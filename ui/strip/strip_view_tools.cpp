@@ -3,6 +3,7 @@
 #include <QAction>
 #include <QFrame>
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLayout>
 #include <QMenu>
@@ -77,6 +78,7 @@ QAction* StripView::tool(const QString& name, const QString& text, const QString
   action->setShortcut(QKeySequence(key));
   action->setToolTip(key.isEmpty() ? tip
                                    : tip + " (" + QKeySequence(key).toString(QKeySequence::NativeText) + ")");
+  action->setData(action->toolTip());  // which gives way while the tool is of no use
   connect(action, &QAction::triggered, this, act);
   addAction(action);
   return action;
@@ -206,15 +208,40 @@ void StripView::readAnyway() {
   m_store.want(reference, true);
 }
 
-/// What needs a chosen span waits for one; what a closed check forbids says so when it is asked for.
+/// What needs a chosen span waits for one; nothing changes a closed check.
 void StripView::enableTools() {
-  const bool some = !m_chart->lanes().empty() && m_chart->lanes()[0].column;
+  const StripLane* lane = m_chart->own();
+  const bool some = lane && lane->column, isClosed = lane && lane->isClosed;
   const StripSpan* span = m_chart->chosenSpan();
-  for (QAction* action : {m_showAll, m_add, m_match, m_scale}) action->setEnabled(some);
-  for (QAction* action : {m_showSpan, m_split, m_join, m_delete, m_begin, m_end, m_give})
-    action->setEnabled(span != nullptr);
-  m_steps->setEnabled(span != nullptr);
-  m_free->setEnabled(span && !span->isOther());
+  for (QAction* action : {m_showAll, m_scale}) action->setEnabled(some);
+  m_showSpan->setEnabled(span != nullptr);
+  for (QAction* action : {m_add, m_match}) enable(action, some, isClosed);
+  for (QAction* action : {m_split, m_join, m_delete, m_begin, m_end, m_give})
+    enable(action, span != nullptr, isClosed);
+  enable(m_free, span && !span->isOther(), isClosed);
+  m_steps->setEnabled(m_give->isEnabled());
+  m_steps->setToolTip(isClosed ? m_give->toolTip()
+                               : tr("Give the chosen span to a step (G), or take it from its step (N)"));
+}
+
+void StripView::enable(QAction* action, bool enabled, bool isClosed) {
+  action->setEnabled(enabled && !isClosed);
+  action->setToolTip(isClosed
+                         ? tr("The check is closed and keeps its spans. Reopen it first (menu Check, Close "
+                              "or reopen check).")
+                         : action->data().toString());
+}
+
+/// The keys of tools that a closed check has no use for come here, and are answered.
+void StripView::keyPressEvent(QKeyEvent* event) {
+  const QKeySequence pressed(event->keyCombination());
+  const bool isClosed = m_chart->own() && m_chart->own()->isClosed;
+  for (const QAction* action : {m_add, m_split, m_join, m_delete, m_match, m_begin, m_end, m_free, m_give})
+    if (isClosed && pressed == action->shortcut()) {
+      m_editor->mayEdit();
+      return;
+    }
+  QWidget::keyPressEvent(event);
 }
 
 void StripView::fillStepMenu(QMenu* menu) {
@@ -246,16 +273,15 @@ void StripView::showMenu(const QPoint& globalPosition) {
   menu->addSeparator();
   auto* steps = menu->addMenu(tr("Give to step"));
   fillStepMenu(steps);
-  steps->setEnabled(m_chart->chosenSpan() != nullptr);
+  steps->setEnabled(m_give->isEnabled());
   menu->addActions({m_free, m_match});
   menu->addSeparator();
   menu->addActions({m_showAll, m_showSpan, m_scale, m_all, m_keys});
   menu->popup(globalPosition);
 }
 
-/// A sheet of what keys and mouse do, closed by a click beside it or Escape.
 void StripView::showKeys() {
-  auto* sheet = new QFrame(this, Qt::Popup);
+  auto* sheet = new QFrame(isVisible() ? this : window(), Qt::Popup);
   sheet->setObjectName("stripKeySheet");
   sheet->setAttribute(Qt::WA_DeleteOnClose);
   sheet->setFrameShape(QFrame::StyledPanel);
@@ -269,8 +295,11 @@ void StripView::showKeys() {
     grid->addWidget(new QLabel(tr(keyRows[row][1])), row % half, column + 1);
   }
   sheet->adjustSize();
-  const QPoint at = mapToGlobal(QPoint(width() - sheet->width(), 0));
-  sheet->move(at.x(), std::max(0, at.y() - sheet->height() - 4));
+  // Above the strip; in the middle of the window when the strip is hidden.
+  const QWidget* about = isVisible() ? this : window();
+  const QPoint centre = about->mapToGlobal(about->rect().center()), right = mapToGlobal(QPoint(width(), 0));
+  sheet->move(isVisible() ? QPoint(right.x() - sheet->width(), std::max(0, right.y() - sheet->height() - 4))
+                          : centre - sheet->rect().center());
   sheet->show();
 }
 
