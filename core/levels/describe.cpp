@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <limits>
 #include <optional>
 
@@ -168,9 +169,13 @@ void Description::addResiduals(std::size_t span, std::size_t begin, std::size_t 
   const Baseline& baseline = m_baselines[span];
   const double middle = static_cast<double>(m_spans[span].begin + m_spans[span].end - 1) / 2;
   const double start = baseline.centre + baseline.slope * (static_cast<double>(begin) - middle);
-  for (std::size_t i = begin; i < end; ++i) {
-    m_residuals.push_back(m_values[i] - (start + baseline.slope * static_cast<double>(i - begin)));
-  }
+  const std::size_t at = m_residuals.size();
+  m_residuals.resize(at + end - begin);
+  double* to = m_residuals.data() + at;
+  const double* from = m_values.data() + begin;
+  const double slope = baseline.slope;
+  const auto count = static_cast<std::int32_t>(end - begin);  // narrow enough to be turned into many at once
+  for (std::int32_t k = 0; k < count; ++k) to[k] = from[k] - (start + slope * static_cast<double>(k));
   m_parts.push_back({begin, end - begin});
   m_owners.push_back(span);
 }
@@ -261,7 +266,10 @@ void Description::tallyAll() {
     if (isFar || (span.size() >= pieceLength && m_residuals.size() >= pieceLength / 2)) flush();
     const std::size_t pieces = std::max<std::size_t>(1, span.size() / pieceLength);
     for (std::size_t p = 0; p < pieces; ++p) {
-      addResiduals(k, span.begin + p * span.size() / pieces, span.begin + (p + 1) * span.size() / pieces);
+      // Of one length but for the last, since a hum is laid out by the length.
+      const std::size_t length = span.size() / pieces;
+      const std::size_t begin = span.begin + p * length;
+      addResiduals(k, begin, p + 1 == pieces ? span.end : begin + length);
       if (m_residuals.size() >= pieceLength) flush();
     }
     if (m_parts.empty()) {

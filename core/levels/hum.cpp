@@ -20,8 +20,22 @@ constexpr std::size_t guard = 3;     ///< bins next to a line that its own skirt
 constexpr std::size_t nearest = 12;  ///< bins from zero: too few below to compare with
 constexpr double turn = 2 * std::numbers::pi;
 
-/// Discrete Fourier transform in place, by halving; a power of two of samples.
-void transform(std::vector<Complex>& samples) {
+/// Discrete Fourier transform of a power of two of samples.
+class Transform {
+ public:
+  explicit Transform(std::size_t size) : m_roots(size / 2) {
+    for (std::size_t k = 0; k < m_roots.size(); ++k)
+      m_roots[k] = std::polar(1.0, -turn * static_cast<double>(k) / static_cast<double>(size));
+  }
+
+  void operator()(std::vector<Complex>& samples) const;
+
+ private:
+  std::vector<Complex> m_roots;
+};
+
+/// In place, by halving.
+void Transform::operator()(std::vector<Complex>& samples) const {
   const std::size_t n = samples.size();
   for (std::size_t i = 1, j = 0; i < n; ++i) {
     std::size_t bit = n / 2;
@@ -29,14 +43,14 @@ void transform(std::vector<Complex>& samples) {
     j ^= bit;
     if (i < j) std::swap(samples[i], samples[j]);
   }
-  std::vector<Complex> roots(n / 2);
-  for (std::size_t k = 0; k < roots.size(); ++k)
-    roots[k] = std::polar(1.0, -turn * static_cast<double>(k) / static_cast<double>(n));
   for (std::size_t half = 1; half < n; half *= 2) {
     const std::size_t stride = n / (2 * half);
     for (std::size_t begin = 0; begin < n; begin += 2 * half) {
       for (std::size_t k = 0; k < half; ++k) {
-        const Complex odd = samples[begin + half + k] * roots[k * stride];
+        // Written out: the product of the library looks for what is not a number.
+        const Complex a = samples[begin + half + k], root = m_roots[k * stride];
+        const Complex odd(a.real() * root.real() - a.imag() * root.imag(),
+                          a.real() * root.imag() + a.imag() * root.real());
         samples[begin + half + k] = samples[begin + k] - odd;
         samples[begin + k] += odd;
       }
@@ -44,7 +58,7 @@ void transform(std::vector<Complex>& samples) {
   }
 }
 
-std::vector<double> spectrumOf(std::span<const double> residuals) {
+std::vector<double> spectrumOf(std::span<const double> residuals, const Transform& transform) {
   std::vector<Complex> samples(std::bit_ceil(residuals.size()));
   std::copy(residuals.begin(), residuals.end(), samples.begin());
   transform(samples);
@@ -53,21 +67,25 @@ std::vector<double> spectrumOf(std::span<const double> residuals) {
   return power;
 }
 
-double medianPower(std::span<const double> values) {
-  std::vector<double> sorted(values.begin(), values.end());
-  const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
-  std::nth_element(sorted.begin(), middle, sorted.end());
-  return *middle;
+/// Whether more than half of `values` are below `bound`: as a rule a few of them tell.
+bool areMostlyBelow(std::span<const double> values, double bound) {
+  const std::size_t half = values.size() / 2;
+  std::size_t beyond = 0;
+  for (const double v : values) {
+    if (v >= bound && ++beyond >= values.size() - half) return false;
+  }
+  return true;
 }
 
-/// The larger of the medians on the two sides, so that the slope of red noise is no line.
-double surroundings(std::span<const double> power, std::size_t bin) {
+/// Above the larger of the medians on the two sides, so that the slope of red noise is no line.
+bool standsOutAt(std::span<const double> power, std::size_t bin) {
   const std::size_t reach = std::clamp<std::size_t>(bin / 2, guard + 4, 32);
-  const double below = medianPower(power.subspan(bin - reach, reach - guard + 1));
+  const double bound = power[bin] / standsOut;
+  if (!areMostlyBelow(power.subspan(bin - reach, reach - guard + 1), bound)) return false;
   const std::size_t first = bin + guard;
-  if (first + guard >= power.size()) return below;
+  if (first + guard >= power.size()) return true;
   const std::size_t count = std::min(reach - guard + 1, power.size() - first);
-  return std::max(below, medianPower(power.subspan(first, count)));
+  return areMostlyBelow(power.subspan(first, count), bound);
 }
 
 /// Step of the phasor of a line from one sample to the next.
@@ -75,18 +93,41 @@ Complex stepOf(double line) { return std::polar(1.0, turn * line); }
 
 Complex coefficientOf(std::span<const double> residuals, double line) {
   const Complex step = stepOf(-line);
-  Complex phasor = 1;
-  Complex sum = 0;
+  double re = 1, im = 0, sumRe = 0, sumIm = 0;
   for (const double r : residuals) {
-    sum += r * phasor;
-    phasor *= step;
+    sumRe += r * re;
+    sumIm += r * im;
+    const double turned = re * step.real() - im * step.imag();
+    im = re * step.imag() + im * step.real();
+    re = turned;
   }
-  return sum;
+  return {sumRe, sumIm};
 }
 
-/// The frequency with the most power within a bin of `line`, by golden section.
+/// Coefficients of `line` in blocks of `length`, each from its own first sample.
+std::vector<Complex> blockCoefficients(std::span<const double> residuals, double line, std::size_t length) {
+  std::vector<Complex> blocks;
+  for (std::size_t begin = 0; begin < residuals.size(); begin += length)
+    blocks.push_back(
+        coefficientOf(residuals.subspan(begin, std::min(length, residuals.size() - begin)), line));
+  return blocks;
+}
+
+/// The frequency with the most power within a bin of `line`, by golden section. Within a block of a small
+/// part of the samples such frequencies are all the same.
 double refined(std::span<const double> residuals, double line, double bin) {
-  const auto power = [&](double f) { return std::norm(coefficientOf(residuals, f)); };
+  const std::size_t length = std::max<std::size_t>(1, residuals.size() / 512);
+  const std::vector<Complex> blocks = blockCoefficients(residuals, line, length);
+  const auto power = [&](double f) {
+    const Complex step = stepOf(-f * static_cast<double>(length));
+    Complex sum = 0;
+    Complex phasor = 1;
+    for (const Complex& block : blocks) {
+      sum += block * phasor;
+      phasor *= step;
+    }
+    return std::norm(sum);
+  };
   const double golden = (std::sqrt(5.0) - 1) / 2;
   double low = line - bin;
   double high = std::min(line + bin, 0.5);
@@ -115,7 +156,7 @@ std::optional<std::size_t> strongestLine(std::span<const double> power, std::siz
   for (std::size_t k = first; k + 1 < power.size(); ++k) {
     if (power[k] < power[k - 1] || power[k] < power[k + 1]) continue;
     if (strongest && power[k] < power[*strongest]) continue;
-    if (power[k] > standsOut * surroundings(power, k)) strongest = k;
+    if (standsOutAt(power, k)) strongest = k;
   }
   return strongest;
 }
@@ -126,10 +167,12 @@ void takeOne(std::vector<double>& residuals, double line) {
       residuals.size() - static_cast<std::size_t>(std::count(residuals.begin(), residuals.end(), 0.0)));
   const Complex amplitude = 2.0 / count * coefficientOf(residuals, line);
   const Complex step = stepOf(line);
-  Complex phasor = amplitude;
+  double re = amplitude.real(), im = amplitude.imag();
   for (double& r : residuals) {
-    if (r != 0) r -= phasor.real();
-    phasor *= step;
+    if (r != 0) r -= re;
+    const double turned = re * step.real() - im * step.imag();
+    im = re * step.imag() + im * step.real();
+    re = turned;
   }
 }
 
@@ -170,11 +213,14 @@ std::vector<Column> columnsOf(std::span<const double> lines, std::span<const Hum
     std::size_t at = 0;
     for (const HumPart& part : parts) {
       const double turns = lines[line] * static_cast<double>(part.begin - parts.front().begin);
-      Complex phasor = std::polar(1.0, turn * (turns - std::floor(turns)));
+      const Complex phasor = std::polar(1.0, turn * (turns - std::floor(turns)));
+      double re = phasor.real(), im = phasor.imag();
       for (std::size_t k = 0; k < part.length; ++k, ++at) {
-        columns[2 * line][at] = phasor.real();
-        columns[2 * line + 1][at] = phasor.imag();
-        phasor *= step;
+        columns[2 * line][at] = re;
+        columns[2 * line + 1][at] = im;
+        const double turned = re * step.real() - im * step.imag();
+        im = re * step.imag() + im * step.real();
+        re = turned;
       }
     }
   }
@@ -226,8 +272,9 @@ std::vector<double> fitted(std::vector<Column> columns, std::span<const double> 
 
 std::vector<double> linesOf(std::vector<double> residuals, double least) {
   std::vector<double> lines;
+  const Transform transform(std::bit_ceil(std::max<std::size_t>(residuals.size(), 2)));
   while (lines.size() < mostLines && residuals.size() >= 4 * nearest) {
-    const std::vector<double> power = spectrumOf(residuals);
+    const std::vector<double> power = spectrumOf(residuals, transform);
     const double bin = 0.5 / static_cast<double>(power.size() - 1);
     const std::size_t first = std::max(nearest, static_cast<std::size_t>(std::ceil(least / bin)));
     const auto strongest = strongestLine(power, first);

@@ -14,9 +14,6 @@ constexpr std::size_t mostShapes = 16;  ///< that are kept: the rest has hardly 
 constexpr double unlikely = 6;          ///< logarithm of how many times less probable shapes are left out
 constexpr double decades = 10;          ///< a weight may be anywhere within so many factors of e
 
-using Small = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, 3, 3>;
-using SmallVector = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, 3, 1>;
-
 /// Mean square of the contrasts of three blocks of `block` samples.
 double responseOf(const Process& process, double block) {
   return 6 * process.varianceOfMean(block) - 8 * process.covariance(block, 1) +
@@ -38,34 +35,42 @@ struct Squares {
   double sum = 0;
 };
 
+Squares squaresOfComplete(const std::vector<double>& sums, double length) {
+  if (sums.size() < 3) return {};
+  std::array<double, 4> lanes{};
+  const std::size_t number = sums.size() - 2;
+  const auto square = [&](std::size_t k) {
+    const double contrast = sums[k] - 2 * sums[k + 1] + sums[k + 2];
+    return contrast * contrast;
+  };
+  std::size_t k = 0;
+  for (; k + lanes.size() <= number; k += lanes.size()) {
+    for (std::size_t lane = 0; lane < lanes.size(); ++lane) lanes[lane] += square(k + lane);
+  }
+  for (; k < number; ++k) lanes[0] += square(k);
+  const double sum = (lanes[0] + lanes[1]) + (lanes[2] + lanes[3]);
+  return {static_cast<double>(number), sum / (length * length)};
+}
+
 /// Of the contrasts of three blocks in a row of `length` samples. What is missing makes the means of white
 /// noise scatter more: that is taken off here, and Noise::ofMean counts it in again.
 Squares squaresOf(const std::vector<double>& sums, const std::vector<double>& counts, double length) {
-  std::vector<double> means(sums.size());
-  bool isComplete = true;
-  for (std::size_t k = 0; k < sums.size(); ++k) {
-    means[k] = sums[k] / counts[k];
-    isComplete = isComplete && counts[k] == length;
-  }
   Squares squares;
-  for (std::size_t k = 2; k < means.size(); ++k) {
-    const double contrast = means[k - 2] - 2 * means[k - 1] + means[k];
-    double weight = 1;
-    if (!isComplete) {
-      if (std::min({counts[k - 2], counts[k - 1], counts[k]}) < 0.75 * length) continue;
-      weight = 6 / (length * (1 / counts[k - 2] + 4 / counts[k - 1] + 1 / counts[k]));
-    }
+  for (std::size_t k = 2; k < sums.size(); ++k) {
+    if (std::min({counts[k - 2], counts[k - 1], counts[k]}) < 0.75 * length) continue;
+    const double contrast =
+        sums[k - 2] / counts[k - 2] - 2 * sums[k - 1] / counts[k - 1] + sums[k] / counts[k];
+    const double weight = 6 / (length * (1 / counts[k - 2] + 4 / counts[k - 1] + 1 / counts[k]));
     squares.sum += contrast * contrast * weight;
     ++squares.number;
   }
   return squares;
 }
 
-/// Blocks twice as long.
-std::vector<double> paired(const std::vector<double>& blocks) {
-  std::vector<double> pairs(blocks.size() / 2);
-  for (std::size_t k = 0; k < pairs.size(); ++k) pairs[k] = blocks[2 * k] + blocks[2 * k + 1];
-  return pairs;
+/// Makes blocks twice as long.
+void pairUp(std::vector<double>& blocks) {
+  for (std::size_t k = 0; k < blocks.size() / 2; ++k) blocks[k] = blocks[2 * k] + blocks[2 * k + 1];
+  blocks.resize(blocks.size() / 2);
 }
 
 struct Likely {
@@ -74,11 +79,14 @@ struct Likely {
 };
 
 /// The deviation which 1.96 times of holds 95 % of a mixture of normal distributions. What lies outside is a
-/// convex function of it, so Newton's steps from below rise to the answer and not beyond.
+/// convex function of it, so Newton's steps lead below the answer at once and then rise to it.
 double coveringDeviation(const std::vector<Likely>& mixture) {
   const double limit = 1.96 / std::numbers::sqrt2;
-  double answer = HUGE_VAL;
-  for (const Likely& likely : mixture) answer = std::min(answer, likely.deviation);
+  double answer = 0, least = HUGE_VAL;
+  for (const Likely& likely : mixture) {
+    answer += likely.probability * likely.deviation;
+    least = std::min(least, likely.deviation);
+  }
   for (int round = 0; round < 60; ++round) {
     double outside = -std::erfc(limit);
     double slope = 0;
@@ -87,9 +95,9 @@ double coveringDeviation(const std::vector<Likely>& mixture) {
       outside += probability * std::erfc(at);
       slope += probability * limit / deviation * 2 * std::numbers::inv_sqrtpi * std::exp(-at * at);
     }
-    const double move = outside / slope;
+    const double move = std::max(outside / slope, least - answer);
     answer += move;
-    if (move < 1e-4 * answer) break;
+    if (std::abs(move) < 1e-4 * answer) break;
   }
   return answer;
 }
@@ -130,10 +138,19 @@ Contrasts contrastsOf(std::vector<double> sums, std::vector<double> counts, std:
   Contrasts contrasts;
   contrasts.meanSquares.assign(octave, 0);
   contrasts.freedoms.assign(octave, 0);
-  for (; sums.size() >= 3; sums = paired(sums), counts = paired(counts), ++octave) {
-    const auto [number, squares] = squaresOf(sums, counts, std::ldexp(1.0, static_cast<int>(octave)));
+  const double shortest = std::ldexp(1.0, static_cast<int>(octave));
+  if (!counts.empty() && counts.back() < shortest) {  // what is left over at the end
+    sums.pop_back();
+    counts.pop_back();
+  }
+  const bool areComplete = std::all_of(counts.begin(), counts.end(), [&](double c) { return c == shortest; });
+  for (; sums.size() >= 3; pairUp(sums), ++octave) {
+    const double length = std::ldexp(1.0, static_cast<int>(octave));
+    const auto [number, squares] =
+        areComplete ? squaresOfComplete(sums, length) : squaresOf(sums, counts, length);
     contrasts.meanSquares.push_back(number > 0 ? squares / number : 0);
     contrasts.freedoms.push_back(freedomOf(number));
+    if (!areComplete) pairUp(counts);
   }
   return contrasts;
 }
@@ -221,69 +238,72 @@ void Noise::pool(std::span<const Contrasts> stretches) {
 void Noise::findShapes() {
   m_shapes.clear();
   for (std::size_t a = 0; a < m_firstAveraged; ++a) {
-    consider({{a}});
+    consider(std::array{a});
     for (std::size_t b = a + 1; b < m_firstAveraged; ++b) {
-      consider({{a, b}});
-      for (std::size_t c = b + 2; a == 0 && c < m_firstAveraged; c += 2) consider({{a, b, c}});
+      consider(std::array{a, b});
+      for (std::size_t c = b + 2; a == 0 && c < m_firstAveraged; c += 2) consider(std::array{a, b, c});
     }
   }
   for (std::size_t a = m_firstAveraged; a < m_processes.size(); ++a) {
-    consider({{a}});
-    consider({{0, a}});
-    if (a + 1 < m_processes.size()) consider({{a, a + 1}});
+    consider(std::array{a});
+    consider(std::array{std::size_t{0}, a});
+    if (a + 1 < m_processes.size()) consider(std::array{a, a + 1});
   }
   weigh();
 }
 
 /// The likeliest weights of components with these times, by scoring; no shape when one of them is not
 /// positive, since then the shape without that component is the better one.
-void Noise::consider(std::span<const std::size_t> processes) {
-  const auto size = static_cast<Eigen::Index>(processes.size());
-  std::vector<double> usual(m_pooled.size());
-  for (std::size_t s = 0; s < usual.size(); ++s) {
+template <std::size_t size>
+void Noise::consider(const std::array<std::size_t, size>& processes) {
+  using Matrix = Eigen::Matrix<double, static_cast<int>(size), static_cast<int>(size)>;
+  using Vector = Eigen::Matrix<double, static_cast<int>(size), 1>;
+  Matrix information;
+  Vector weights = Vector::Zero();
+  std::vector<double>& usual = m_usual;
+  usual.resize(m_pooled.size());
+  for (std::size_t s = 0; s < usual.size(); ++s)
     usual[s] = std::max(m_pooled[s], 0.1 * m_pooled[0] / std::ldexp(1.0, static_cast<int>(s)));
-  }
-  Small information(size, size);
-  SmallVector weights(size);
   for (int round = 0; round < 12; ++round) {
     information.setZero();
-    SmallVector pull = SmallVector::Zero(size);
+    Vector pull = Vector::Zero();
     for (std::size_t s = 0; s < usual.size(); ++s) {
       if (m_freedoms[s] == 0 || usual[s] <= 0) continue;
       const double weight = m_freedoms[s] / 2 / (usual[s] * usual[s]);
-      SmallVector response(size);
-      for (Eigen::Index j = 0; j < size; ++j)
-        response[j] = m_responses[s][processes[static_cast<std::size_t>(j)]];
-      information += weight * response * response.transpose();
+      Vector response;
+      for (std::size_t j = 0; j < size; ++j) response[j] = m_responses[s][processes[j]];
+      information += (weight * response) * response.transpose();
       pull += weight * m_pooled[s] * response;
     }
-    weights = information.ldlt().solve(pull);
+    const Vector before = weights;
+    const Eigen::LLT<Matrix> factors(information);
+    if (factors.info() != Eigen::Success) return;
+    weights = factors.solve(pull);
     if (!(weights.minCoeff() > 0)) return;
     for (std::size_t s = 0; s < usual.size(); ++s) {
       usual[s] = 0;
-      for (Eigen::Index j = 0; j < size; ++j)
-        usual[s] += weights[j] * m_responses[s][processes[static_cast<std::size_t>(j)]];
+      for (std::size_t j = 0; j < size; ++j) usual[s] += weights[j] * m_responses[s][processes[j]];
     }
+    if ((weights - before).cwiseAbs().maxCoeff() < 1e-6 * weights.minCoeff()) break;
   }
   Shape shape;
-  shape.components = processes.size();
+  shape.components = size;
   for (std::size_t s = 0; s < usual.size(); ++s) {
     if (m_freedoms[s] > 0)
       shape.probability -= m_freedoms[s] / 2 * (std::log(usual[s]) + m_pooled[s] / usual[s]);
   }
-  Small logarithmic = weights.asDiagonal() * information * weights.asDiagonal();
+  Matrix logarithmic = weights.asDiagonal() * information * weights.asDiagonal();
   logarithmic.diagonal().array() += 2 * std::numbers::pi / (decades * decades);
-  const Small covariance = logarithmic.inverse();
-  shape.probability += 0.5 * std::log(covariance.determinant());
+  const Eigen::LLT<Matrix> factors(logarithmic);
+  const Matrix covariance = factors.solve(Matrix::Identity());
+  shape.probability -= factors.matrixLLT().diagonal().array().log().sum();
   shape.probability += static_cast<double>(size) * std::log(std::sqrt(2 * std::numbers::pi) / decades);
-  for (Eigen::Index i = 0; i < size; ++i) {
-    const auto row = static_cast<std::size_t>(i);
+  for (std::size_t row = 0; row < size; ++row) {
     shape.processes[row] = processes[row];
-    shape.weights[row] = weights[i];
+    shape.weights[row] = weights[row];
     // Each correlation time is one of many that might be.
     if (processes[row] > 0) shape.probability -= std::log(static_cast<double>(m_firstAveraged));
-    for (Eigen::Index j = 0; j < size; ++j)
-      shape.covariance[row * most + static_cast<std::size_t>(j)] = covariance(i, j);
+    for (std::size_t j = 0; j < size; ++j) shape.covariance[row * most + j] = covariance(row, j);
   }
   m_shapes.push_back(shape);
 }
@@ -386,18 +406,34 @@ double varianceOfSlope(const Process& process, double samples) {
 
 }  // namespace
 
-double Noise::deviationOfSlope(std::size_t k, std::size_t samples) const {
-  double sum = 0;
-  double considered = 0;
-  for (const Shape& shape : m_shapes) {
-    if (shape.probability < 0.05 * m_shapes.front().probability) continue;
-    considered += shape.probability;
-    for (std::size_t j = 0; j < shape.components; ++j) {
-      sum += shape.probability * shape.weights[j] *
-             varianceOfSlope(m_processes[shape.processes[j]], static_cast<double>(samples));
+/// Of unit strength: between lengths a sixth apart, since all spans of a recording ask for it.
+double Noise::varianceOfSlopeNear(double samples) const {
+  constexpr double finest = 4;  // lengths to an octave
+  const double place = finest * std::log2(samples);
+  const double below = std::floor(place);
+  const auto varianceAt = [&](double at) {
+    const auto index = static_cast<std::size_t>(at);
+    if (m_slopeVariances.size() <= index) m_slopeVariances.resize(index + 1, -1);
+    double& variance = m_slopeVariances[index];
+    if (variance >= 0) return variance;
+    double sum = 0, considered = 0;
+    for (const Shape& shape : m_shapes) {
+      if (shape.probability < 0.05 * m_shapes.front().probability) continue;
+      considered += shape.probability;
+      for (std::size_t j = 0; j < shape.components; ++j) {
+        sum += shape.probability * shape.weights[j] *
+               varianceOfSlope(m_processes[shape.processes[j]], std::exp2(at / finest));
+      }
     }
-  }
-  return considered > 0 ? std::sqrt(sum / considered * m_strengths[k]) : 0;
+    return variance = considered > 0 ? sum / considered : 0;
+  };
+  const double lower = varianceAt(below);
+  const double upper = varianceAt(below + 1);
+  return lower > 0 && upper > 0 ? lower * std::pow(upper / lower, place - below) : 0;
+}
+
+double Noise::deviationOfSlope(std::size_t k, std::size_t samples) const {
+  return samples < 2 ? 0 : std::sqrt(varianceOfSlopeNear(static_cast<double>(samples)) * m_strengths[k]);
 }
 
 }  // namespace core

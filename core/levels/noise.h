@@ -79,10 +79,12 @@ class Noise {
   void judgeStrengths(std::span<const Contrasts> stretches);
   void moderateStrengths();
   void findShapes();
-  void consider(std::span<const std::size_t> processes);
+  template <std::size_t size>
+  void consider(const std::array<std::size_t, size>& processes);
   void weigh();
   double expected(const Shape& shape, std::size_t octave) const;
   double expected(std::size_t octave) const;
+  double varianceOfSlopeNear(double samples) const;
 
   std::vector<Process> m_processes;              ///< that a shape may be made of
   std::size_t m_firstAveraged = 0;               ///< index of the first averaged one, after all others
@@ -92,6 +94,8 @@ class Noise {
   std::vector<Shape> m_shapes;                   ///< the most probable first
   std::vector<double> m_strengths;               ///< by stretch, of variances
   std::vector<double> m_strengthFreedoms;        ///< by stretch
+  std::vector<double> m_usual;                   ///< mean square contrasts of the shape at work
+  mutable std::vector<double> m_slopeVariances;  ///< by length, four to an octave; below 0: not known yet
 };
 
 }  // namespace core

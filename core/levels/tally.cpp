@@ -2,6 +2,7 @@
 #include "core/levels/tally.h"
 
 #include <algorithm>
+#include <array>
 #include <cassert>
 #include <cmath>
 #include <cstdint>
@@ -12,8 +13,9 @@
 namespace core {
 namespace {
 
-constexpr std::size_t mostLooks = 1024;   ///< samples that tell the baseline
+constexpr std::size_t mostLooks = 384;    ///< samples that tell the baseline
 constexpr std::size_t mostBlocks = 4096;  ///< of a span: enough for every correlation time that matters
+constexpr std::size_t chunk = 512;        ///< residuals that are summed up at once
 constexpr double farOff = 5;              ///< scales from the baseline: one normal sample in two million
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
@@ -94,47 +96,85 @@ Tally::Tally(std::size_t samples, const Baseline& baseline)
 
 void Tally::add(std::span<const double> residuals) {
   if (m_size <= mostBlocks) m_all.insert(m_all.end(), residuals.begin(), residuals.end());
-  const std::size_t length = std::size_t{1} << m_octave;
+  std::array<double, chunk> kept;
+  std::array<double, chunk> counts;
   while (!residuals.empty()) {
+    const std::size_t count = std::min(residuals.size(), chunk);
+    addSums(residuals.first(count), kept.data(), counts.data());
+    addBlocks(std::span(kept).first(count), std::span(counts).first(count));
+    residuals = residuals.subspan(count);
+  }
+}
+
+/// Sums in several lanes, which the compiler makes vectors of; writes what is kept, or 0, and how often.
+void Tally::addSums(std::span<const double> residuals, double* kept, double* counts) {
+  constexpr std::size_t lanes = 4;
+  const double limit = m_baseline.limit;
+  const double reach = 1.5 * m_baseline.scale;
+  std::array<double, lanes> sum{}, squares{}, winsorised{}, number{}, present{}, within{};
+  std::array<double, lanes> least, greatest;
+  least.fill(m_least);
+  greatest.fill(m_greatest);
+  const auto take = [&](std::size_t k, std::size_t lane) {
+    const double r = residuals[k];
+    const double isThere = r == r ? 1.0 : 0.0;
+    const double known = r == r ? r : 0.0;
+    const double distance = std::abs(known);
+    const double isKept = distance <= limit ? isThere : 0.0;
+    const double v = distance <= limit ? known : 0.0;
+    const double low = known < -reach ? -reach : known;
+    sum[lane] += v;
+    squares[lane] += v * v;
+    winsorised[lane] += low > reach ? reach : low;
+    number[lane] += isKept;
+    present[lane] += isThere;
+    within[lane] += distance <= reach ? isKept : 0.0;
+    // NaN is neither less nor greater.
+    least[lane] = r < least[lane] && distance <= limit ? r : least[lane];
+    greatest[lane] = r > greatest[lane] && distance <= limit ? r : greatest[lane];
+    kept[k] = v;
+    counts[k] = isKept;
+  };
+  const std::size_t whole = residuals.size() / lanes * lanes;
+  for (std::size_t k = 0; k < whole; k += lanes) {
+    for (std::size_t lane = 0; lane < lanes; ++lane) take(k + lane, lane);
+  }
+  for (std::size_t k = whole; k < residuals.size(); ++k) take(k, 0);
+  for (std::size_t lane = 0; lane < lanes; ++lane) {
+    m_sum += sum[lane];
+    m_squares += squares[lane];
+    m_least = std::min(m_least, least[lane]);
+    m_greatest = std::max(m_greatest, greatest[lane]);
+    m_winsorised += winsorised[lane];
+    m_within += within[lane];
+    m_kept += static_cast<std::size_t>(number[lane]);
+    m_outliers += static_cast<std::size_t>(present[lane] - number[lane]);
+  }
+}
+
+void Tally::addBlocks(std::span<const double> kept, std::span<const double> counts) {
+  const std::size_t length = std::size_t{1} << m_octave;
+  if (length == 1) {
+    m_blockSums.insert(m_blockSums.end(), kept.begin(), kept.end());
+    m_blockCounts.insert(m_blockCounts.end(), counts.begin(), counts.end());
+    m_at += kept.size();
+    return;
+  }
+  for (std::size_t k = 0; k < kept.size();) {
     if (m_at % length == 0) {
       m_blockSums.push_back(0);
       m_blockCounts.push_back(0);
     }
-    const std::size_t count = std::min(residuals.size(), length - m_at % length);
-    addToBlock(residuals.first(count));
-    residuals = residuals.subspan(count);
-    m_at += count;
-  }
-}
-
-void Tally::addToBlock(std::span<const double> residuals) {
-  const double limit = m_baseline.limit;
-  const double reach = 1.5 * m_baseline.scale;
-  double sum = 0, squares = 0, winsorised = 0;
-  std::size_t kept = 0, within = 0;
-  for (const double r : residuals) {
-    const double distance = std::abs(r);
-    if (!(distance <= limit)) {
-      if (std::isnan(r)) continue;
-      ++m_outliers;
-      winsorised += std::clamp(r, -reach, reach);
-      continue;
+    const std::size_t end = std::min(kept.size(), k + length - m_at % length);
+    m_at += end - k;
+    double sum = 0, count = 0;
+    for (; k < end; ++k) {
+      sum += kept[k];
+      count += counts[k];
     }
-    sum += r;
-    squares += r * r;
-    winsorised += std::clamp(r, -reach, reach);
-    within += distance <= reach;
-    ++kept;
-    m_least = std::min(m_least, r);
-    m_greatest = std::max(m_greatest, r);
+    m_blockSums.back() += sum;
+    m_blockCounts.back() += count;
   }
-  m_kept += kept;
-  m_within += static_cast<double>(within);
-  m_winsorised += winsorised;
-  m_sum += sum;
-  m_squares += squares;
-  m_blockSums.back() += sum;
-  m_blockCounts.back() += static_cast<double>(kept);
 }
 
 double Tally::mean() const { return m_kept > 0 ? m_sum / static_cast<double>(m_kept) : nan; }

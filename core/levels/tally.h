@@ -60,7 +60,8 @@ class Tally {
   const std::vector<double>& sectionMeans() const { return m_sections; }
 
  private:
-  void addToBlock(std::span<const double> residuals);
+  void addSums(std::span<const double> residuals, double* kept, double* counts);
+  void addBlocks(std::span<const double> kept, std::span<const double> counts);
   void fitLine();
   void fillSections();
 
