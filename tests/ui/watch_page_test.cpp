@@ -4,8 +4,10 @@
 #include <gtest/gtest.h>
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QFile>
 #include <QLabel>
+#include <QLineEdit>
 #include <QSignalSpy>
 #include <QTableWidget>
 #include <QTemporaryDir>
@@ -89,7 +91,7 @@ TEST_F(WatchPageTest, UpdatesTheOpenCheckWhenTheRecordingIsWrittenAnew) {
 TEST_F(WatchPageTest, LeavesToTheUserWhatIsIncomplete) {
   const std::size_t before = checks().size();
   write("short.csv", recordingOf(4));
-  ASSERT_TRUE(waitForState("needs you")) << stateAt(0).toStdString();
+  ASSERT_TRUE(waitForState("waits for you")) << stateAt(0).toStdString();
   EXPECT_EQ(checks().size(), before);
   QSignalSpy wanted(&m_page, &WatchPage::importWanted);
   list()->setCurrentCell(0, 0);
@@ -101,9 +103,27 @@ TEST_F(WatchPageTest, LeavesToTheUserWhatIsIncomplete) {
 TEST_F(WatchPageTest, TakesNothingByItselfWhenToldSo) {
   m_page.findChild<QCheckBox*>("watchTakesUp")->setChecked(false);
   write("pre.csv", recordingOf(9));
-  ASSERT_TRUE(waitForState("needs you"));
+  ASSERT_TRUE(waitForState("waits for you"));
   EXPECT_TRUE(list()->item(0, 3)->text().contains("9 of 9 steps"))
       << list()->item(0, 3)->text().toStdString();
+}
+
+TEST_F(WatchPageTest, NamesChecksAndTellsTheirVerdict) {
+  m_page.findChild<QComboBox*>("watchNames")->setCurrentIndex(1);
+  QTest::keyClicks(m_page.findChild<QLineEdit*>("watchPerson"), "shift B");
+  write("a_17.csv", recordingOf(9));
+  ASSERT_TRUE(waitForState("taken up"));
+  EXPECT_EQ(checks().back().name, "pre-test");
+  EXPECT_EQ(checks().back().person, "shift B");
+  EXPECT_EQ(list()->item(0, 3)->text(), "TP-01, pre-test: pass");
+}
+
+TEST_F(WatchPageTest, SaysThatAnotherPlaceIsWatchedNow) {
+  QSignalSpy said(&m_page, &WatchPage::said);
+  QTemporaryDir other;
+  m_page.watch(other.path());
+  ASSERT_EQ(said.size(), 1);
+  EXPECT_TRUE(said[0][0].toString().contains(m_folder.path()));
 }
 
 TEST_F(WatchPageTest, SaysWhyAFileIsNoRecording) {

@@ -5,6 +5,7 @@
 #include <QLocale>
 #include <algorithm>
 
+#include "core/document/edits.h"
 #include "ui/recording/recording_reference.h"
 #include "ui/recording/taking_up.h"
 #include "ui/theme.h"
@@ -96,21 +97,33 @@ void Arrivals::judge() {
   const bool isPlainThroughout =
       !read.finds.empty() && std::all_of(read.finds.begin(), read.finds.end(), isPlain);
   if (!m_takesUp || !isPlainThroughout) return setState(path, State::NeedsYou, words);
-  takeUp(read, words);
+  takeUp(read);
 }
 
-void Arrivals::takeUp(const RecordingRead& read, const QString& words) {
+core::Check Arrivals::checkOf(const RecordingRead& read) const {
   const OpenRecording& open = **read.open;
   core::Check check;
-  check.name = QFileInfo(open.path).completeBaseName().toStdString();
+  check.name = m_namesAfterFile
+                   ? QFileInfo(open.path).completeBaseName().toStdString()
+                   : core::usualCheckName(*m_session.document().channels[read.finds.front().use.channel]);
   const QString started = toQString(open.recording.startedAt).left(10);
   check.date = (started.isEmpty() ? read.stamp.changed.date().toString(Qt::ISODate) : started).toStdString();
+  check.person = m_person.toStdString();
   check.recording = referenceTo(open, *m_job.sha256(), m_documentPath);
-  auto next = withFindsTaken(m_session.document(), open.recording, read.finds, check);
+  return check;
+}
+
+void Arrivals::takeUp(const RecordingRead& read) {
+  const OpenRecording& open = **read.open;
+  auto next = withFindsTaken(m_session.document(), open.recording, read.finds, checkOf(read));
   if (!next) return;
   m_session.edit(tr("Take up %1").arg(QFileInfo(open.path).fileName()), *std::move(next));
-  setState(open.path, State::Taken, words);
-  emit taken(open.path, words);
+  QStringList verdicts;
+  for (const core::ChannelFind& find : read.finds)
+    verdicts << toQString(m_session.document().channels[find.use.channel]->name) + ", " +
+                    toQString(m_session.evaluation(find.use.channel).status);
+  setState(open.path, State::Taken, verdicts.join("; "));
+  emit taken(open.path, verdicts.join("; "));
 }
 
 }  // namespace ui

@@ -34,6 +34,10 @@ class Arrivals : public QObject {
   /// Whether plain recordings become checks without being asked for.
   void setTakesUp(bool takesUp) { m_takesUp = takesUp; }
   bool takesUp() const { return m_takesUp; }
+  /// Whether checks are called after the file, or as checks usually are.
+  void setNamesAfterFile(bool after) { m_namesAfterFile = after; }
+  /// Who runs the checks.
+  void setPerson(const QString& person) { m_person = person; }
 
   const std::vector<Arrival>& list() const { return m_list; }
   bool isReading() const { return m_job.isReading(); }
@@ -58,12 +62,15 @@ class Arrivals : public QObject {
   void readNext();
   void judge();
   bool isOfPresentDocument() const;
-  void takeUp(const RecordingRead& read, const QString& words);
+  void takeUp(const RecordingRead& read);
+  core::Check checkOf(const RecordingRead& read) const;
 
   Session& m_session;
   RecordingStore& m_store;
   QString m_documentPath;
   bool m_takesUp = true;
+  bool m_namesAfterFile = true;
+  QString m_person;
   std::vector<Arrival> m_list;  ///< the latest last
   QStringList m_queue;
   RecordingJob m_job;

@@ -23,8 +23,11 @@ QString inWords(const core::Channel& channel, const core::ChannelFind& find) {
   const auto given = std::count_if(steps.begin(), steps.end(), [](const auto& level) { return bool(level); });
   QString words = tr("%1 of %2 steps").arg(QString::number(given), QString::number(steps.size()));
   if (runs.front().isAmbiguous()) return words + tr(", but it can be read in more than one way");
-  for (const core::MatchRemark& remark : runs.front().best.remarks)
-    words += ". " + toQString(core::remarkText(remark, channel.setup, *find.levels));
+  for (const core::MatchRemark& remark : runs.front().best.remarks) {
+    QString sentence = toQString(core::remarkText(remark, channel.setup, *find.levels));
+    if (sentence.endsWith('.')) sentence.chop(1);
+    words += ". " + sentence;
+  }
   return words;
 }
 

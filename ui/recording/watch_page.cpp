@@ -2,6 +2,7 @@
 #include "ui/recording/watch_page.h"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -32,7 +33,7 @@ QString stateWord(Arrival::State state) {
     case Arrival::State::Taken:
       return WatchPage::tr("taken up");
     case Arrival::State::NeedsYou:
-      return WatchPage::tr("needs you");
+      return WatchPage::tr("waits for you");
     case Arrival::State::Failed:
       return WatchPage::tr("not read");
     case Arrival::State::Gone:
@@ -77,8 +78,9 @@ WatchPage::WatchPage(Session& session, RecordingStore& store, QWidget* parent)
   auto* explanation = plainLabel("watchExplanation");
   explanation->setText(tr(
       "A recording that is complete is read as it arrives. It becomes a check of each channel that it has a "
-      "column for when every step has its level; whatever leaves a choice waits in the list. Taking up can "
-      "be undone."));
+      "column for, when each of them has a level for every step; a recording that leaves a choice waits in "
+      "the "
+      "list. Taking up can be undone."));
   m_state = embolden(plainLabel("watchState"));
   m_list = arrivalTable();
   auto* layout = new QVBoxLayout(this);
@@ -87,6 +89,7 @@ WatchPage::WatchPage(Session& session, RecordingStore& store, QWidget* parent)
   layout->addWidget(explanation);
   layout->addLayout(targetRow());
   layout->addLayout(ruleRow());
+  layout->addLayout(checkRow());
   layout->addWidget(m_state);
   layout->addWidget(m_list, 1);
   layout->addLayout(listRow());
@@ -137,16 +140,38 @@ QLayout* WatchPage::ruleRow() {
   m_rest->setSuffix(tr(" s"));
   connect(m_rest, &QSpinBox::valueChanged, this,
           [this](int seconds) { m_folder.setRest(std::chrono::seconds(seconds)); });
-  m_takesUp = new QCheckBox(tr("Take up by itself what leaves no choice"));
-  m_takesUp->setObjectName("watchTakesUp");
-  m_takesUp->setChecked(true);
-  connect(m_takesUp, &QCheckBox::toggled, this, [this](bool on) { m_arrivals.setTakesUp(on); });
   auto* names = new QLabel(tr("File names"));
   names->setBuddy(m_pattern);
   auto* rests = new QLabel(tr("Complete after no change for"));
   rests->setBuddy(m_rest);
   auto* row = new QHBoxLayout;
-  for (QWidget* widget : std::initializer_list<QWidget*>{names, m_pattern, rests, m_rest, m_takesUp})
+  for (QWidget* widget : std::initializer_list<QWidget*>{names, m_pattern, rests, m_rest})
+    row->addWidget(widget);
+  row->addStretch();
+  return row;
+}
+
+QLayout* WatchPage::checkRow() {
+  m_takesUp = new QCheckBox(tr("Take up without asking what leaves no choice"));
+  m_takesUp->setObjectName("watchTakesUp");
+  m_takesUp->setChecked(true);
+  connect(m_takesUp, &QCheckBox::toggled, this, [this](bool on) { m_arrivals.setTakesUp(on); });
+  m_names = new QComboBox;
+  m_names->setObjectName("watchNames");
+  m_names->addItems({tr("after the file"), tr("pre-test, post-test and so on")});
+  connect(m_names, &QComboBox::currentIndexChanged, this,
+          [this](int index) { m_arrivals.setNamesAfterFile(index == 0); });
+  m_person = new QLineEdit;
+  m_person->setObjectName("watchPerson");
+  m_person->setPlaceholderText(tr("who runs the checks"));
+  m_person->setMaximumWidth(220);
+  connect(m_person, &QLineEdit::textChanged, &m_arrivals, &Arrivals::setPerson);
+  auto* called = new QLabel(tr("Checks are called"));
+  called->setBuddy(m_names);
+  auto* person = new QLabel(tr("Person"));
+  person->setBuddy(m_person);
+  auto* row = new QHBoxLayout;
+  for (QWidget* widget : std::initializer_list<QWidget*>{m_takesUp, called, m_names, person, m_person})
     row->addWidget(widget);
   row->addStretch();
   return row;
@@ -180,8 +205,11 @@ void WatchPage::setDocumentPath(const QString& path) {
 }
 
 void WatchPage::watch(const QString& path) {
+  const QString before = m_folder.path();
   m_folder.setPaused(false);
   m_folder.watch(path);
+  if (!before.isEmpty() && before != m_folder.path())
+    emit said(tr("%1 is watched now, and %2 no longer.").arg(m_folder.path(), before));
   showState();
 }
 

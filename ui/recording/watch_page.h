@@ -10,6 +10,7 @@
 #include "ui/session.h"
 
 class QCheckBox;
+class QComboBox;
 class QLabel;
 class QLineEdit;
 class QSpinBox;
@@ -43,6 +44,7 @@ class WatchPage : public QWidget {
  private:
   QLayout* targetRow();
   QLayout* ruleRow();
+  QLayout* checkRow();
   QLayout* listRow();
   QToolButton* tool(const char* name, const QString& text, const QString& tip, void (WatchPage::*act)());
   void followWatch();
@@ -67,6 +69,8 @@ class WatchPage : public QWidget {
   QLineEdit* m_pattern;
   QSpinBox* m_rest;
   QCheckBox* m_takesUp;
+  QComboBox* m_names;
+  QLineEdit* m_person;
   QTableWidget* m_list;
   QToolButton* m_decide;
   QToolButton* m_again;
