@@ -8,6 +8,7 @@
 #include "core/levels/cells.h"
 #include "core/levels/contrast.h"
 #include "core/levels/edges.h"
+#include "core/levels/excursions.h"
 #include "core/levels/held.h"
 #include "core/levels/long_steps.h"
 #include "core/levels/mains.h"
@@ -153,12 +154,14 @@ std::vector<SampleSpan> findSpans(const TimeAxis& time, std::span<const double> 
   const std::vector<Scale> scales = scalesOf(cells, std::max<std::size_t>(3, smeared));
   if (scales.empty()) return {cells.samplesOf(0, cells.size())};
   const double leastStep = leastStepOf(cells, scales, values, options);
-  const std::vector<Edge> edges =
-      withLongSteps(cells, scales, edgesOf(cells, scales, leastStep, stop), leastStep);
+  std::vector<Edge> edges = withLongSteps(cells, scales, edgesOf(cells, scales, leastStep, stop), leastStep);
   if (stop.stop_requested()) return {};
+  const std::size_t shortest = shortestOf(time, cells, options);
+  const EdgedCells edged =
+      withoutExcursions({std::move(cells), std::move(edges)}, scales, shortest, leastStep);
   const std::vector<Piece> pieces =
-      withoutFragments(cells, heldPieces(cells, scales, edges, shortestOf(time, cells, options), leastStep));
-  const std::vector<SampleSpan> spans = samplesOf(values, cells, pieces, leastStep);
+      withoutFragments(edged.cells, heldPieces(edged.cells, scales, edged.edges, shortest, leastStep));
+  const std::vector<SampleSpan> spans = samplesOf(values, edged.cells, pieces, leastStep);
   if (progress) progress(1);
   return spans;
 }

@@ -102,14 +102,25 @@ bool isSharp(const Cells& cells, const std::vector<Scale>& scales, std::size_t a
   return jump * way > 0.3 * way * way && std::abs(jump) > 4 * leastNoise(scales, window);
 }
 
+/// What the slope of a piece is for sure beyond the usual one, where it has settled; 0 when nothing.
+double extraTrend(const Cells& cells, const std::vector<Scale>& scales, const Piece& piece, double usual) {
+  const Trend later = trendOf(cells, scales, laterPart(piece.begin, piece.end));
+  const double extra = later.slope - usual;
+  if (std::abs(extra) >= 3 * later.deviation) return extra;
+  // Of a short part of a ramp only all of it is sure; a level that settles does not go on as fast later.
+  const Trend all = trendOf(cells, scales, {piece.begin, piece.end});
+  const double extraOfAll = all.slope - usual;
+  if (std::abs(extraOfAll) < 5 * all.deviation) return 0;
+  return extra * extraOfAll > 0.4 * extraOfAll * extraOfAll ? extraOfAll : 0;
+}
+
 /// Whether the piece between two others goes on in the direction from one to the other by half as much as
 /// lies between it and the nearer of them: a part of a ramp or of a settling.
 bool isOnItsWay(const Cells& cells, const std::vector<Scale>& scales, const std::vector<Piece>& pieces,
                 double usual, std::size_t k) {
   const Piece& piece = pieces[k];
-  const Trend trend = trendOf(cells, scales, laterPart(piece.begin, piece.end));
-  const double extra = trend.slope - usual;
-  if (std::abs(extra) < 3 * trend.deviation) return false;
+  const double extra = extraTrend(cells, scales, piece, usual);
+  if (extra == 0) return false;
   const double rise = extra * static_cast<double>(piece.size());
   double nearer = std::numeric_limits<double>::infinity();
   bool areSharp = true;  // both its ends: then it is a level that drifts

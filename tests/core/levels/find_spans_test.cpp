@@ -141,6 +141,20 @@ TEST(FindSpans, StandSpikes) {
   expectFound(steps);
 }
 
+TEST(FindSpans, GoOnAcrossBurstsOfInterference) {
+  Normal random(15);
+  Steps steps{.counts = std::vector<std::size_t>(9, 3000)};
+  steps.make();
+  steps.addNoise(random, 0.05);
+  for (std::size_t k = 0; k < 9; ++k) {
+    for (const std::size_t at : {700, 1600, 1750}) {
+      const double size = 20 * random.uniform() - 10;
+      for (std::size_t i = 0; i < 6; ++i) steps.values[steps.begin(k) + at + i] += size;
+    }
+  }
+  expectFound(steps);
+}
+
 TEST(FindSpans, ShowLevelsOfVeryDifferentLength) {
   Normal random(8);
   Steps steps{.heights = {0, 1, 0, 2, 0, -1, 0}, .counts = {6000, 40, 3000, 40, 60, 9000, 40}, .rate = 100};
