@@ -18,7 +18,8 @@ const Words<TextEncoding> encodings = {{TextEncoding::Utf8, "utf-8"},
                                        {TextEncoding::Latin1, "latin-1"},
                                        {TextEncoding::Utf16LittleEndian, "utf-16le"},
                                        {TextEncoding::Utf16BigEndian, "utf-16be"}};
-const Words<char> separators = {{',', "comma"}, {';', "semicolon"}, {'\t', "tab"}, {'|', "bar"}, {' ', "blanks"}};
+const Words<char> separators = {
+    {',', "comma"}, {';', "semicolon"}, {'\t', "tab"}, {'|', "bar"}, {' ', "blanks"}};
 const Words<char> decimals = {{'.', "point"}, {',', "comma"}};
 const Words<TimeForm> timeForms = {{TimeForm::Seconds, "s"},       {TimeForm::Milliseconds, "ms"},
                                    {TimeForm::Microseconds, "us"}, {TimeForm::Minutes, "min"},

@@ -52,7 +52,7 @@ LayoutChoices anyChoices(std::mt19937_64& random) {
   const auto below = [&](std::uint64_t n) { return random() % n; };
   LayoutChoices choices;
   if (below(2)) choices.encoding = static_cast<core::TextEncoding>(below(4));
-  if (below(2)) choices.separator = ",;\t "[below(4)];
+  if (below(2)) choices.separator = ",;\t| "[below(5)];
   if (below(2)) choices.decimal = ".,"[below(2)];
   if (below(2)) choices.firstRow = 1 + below(1U << 20U);
   if (below(2)) choices.nameLine = below(5);
@@ -84,7 +84,7 @@ TEST(LayoutChoices, ComeBackExactlyAsTheyWere) {
 TEST(LayoutChoices, NameTheWordThatIsNotKnownAndWhatMayStandThere) {
   EXPECT_THAT(refusal("sep=comma"), testing::AllOf(HasSubstr("sep=comma"), HasSubstr("separator=")));
   EXPECT_THAT(refusal("separator=dot"),
-              testing::AllOf(HasSubstr("separator=dot"), HasSubstr("comma, semicolon, tab, blanks")));
+              testing::AllOf(HasSubstr("separator=dot"), HasSubstr("comma, semicolon, tab, bar, blanks")));
   EXPECT_THAT(refusal("decimal"), HasSubstr("not known"));
   EXPECT_THAT(refusal("time=0"), HasSubstr("count from 1"));
   EXPECT_THAT(refusal("time=none"), HasSubstr("count from 1"));

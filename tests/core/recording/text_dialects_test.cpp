@@ -61,6 +61,28 @@ const Dialect dialects[] = {
      "Time [s] TP-01 [um/m] LC-1 [kN]\n0 -1.5 10\n0.5 2 11\n1 1e-3 12\n1.5 4.25 13\n"},
     {"BlanksBehindCommas",
      "Time [s], TP-01 [um/m] , LC-1 [kN]\n0.0,  -1.5, 10\n0.5, 2, 11\n1, .001, 12\n1.5, 4.25, 13.\n"},
+    {"TabsWithAnEmptyColumn",
+     "t [s]\tEvent\tTP-01 [um/m]\tLC-1 [kN]\n0\t\t-1.5\t10\n0.5\t\t2\t11\n1\t\t1e-3\t12\n1.5\t\t4.25\t13\n"},
+    {"TabsAtTheEnd",
+     "t [s]\tTP-01 [um/m]\tLC-1 [kN]\tRemark\n0\t-1.5\t10\t\n0.5\t2\t11\t\n1\t1e-3\t12\t\n1.5\t4.25\t13\t\n"},
+    {"TabsBehindDatesWithABlank",
+     "Date/Time\tTP-01 [um/m]\tLC-1 [kN]\tRemark\n2026-05-11 10:00:00.0\t-1.5\t10\t\n"
+     "2026-05-11 10:00:00.5\t2\t11\t\n2026-05-11 10:00:01.0\t1e-3\t12\t\n"
+     "2026-05-11 10:00:01.5\t4.25\t13\t\n",
+     "2026-05-11T10:00:00"},
+    {"CommasBehindDatesWithABlank",
+     "Date/Time,TP-01 [um/m],Event,Remark,LC-1 [kN]\n2026-05-11 10:00:00.0,-1.5,,,10\n"
+     "2026-05-11 10:00:00.5,2,,,11\n2026-05-11 10:00:01.0,1e-3,,,12\n"
+     "2026-05-11 10:00:01.5,4.25,,,13\n",
+     "2026-05-11T10:00:00"},
+    {"SemicolonsBetweenWordsAndDecimalCommas",
+     "t [s];Event;TP-01 [um/m];Mark;Place;LC-1 [kN]\n0,0;on;-1,5;a;b;10\n0,5;on;2,0;a;b;11\n"
+     "1,0;on;1e-3;a;b;12\n1,5;on;4,25;a;b;13\n"},
+    {"Bars", "Time|TP-01|LC-1\ns|um/m|kN\n0|-1.5|10\n0.5|2|11\n1|1e-3|12\n1.5|4.25|13\n"},
+    {"BarsAndDecimalCommas",
+     "t [s] | TP-01 [um/m] | LC-1 [kN]\n0,0 | -1,5 | 10\n0,5 | 2 | 11\n1,0 | 1e-3 | 12\n1,5 | 4,25 | 13\n"},
+    {"BlanksBehindATabThatIsNoSeparator",
+     "Time [s]\tTP-01 [um/m] LC-1 [kN]\n0\t-1.5 10\n0.5\t2 11\n1\t1e-3 12\n1.5\t4.25 13\n"},
     {"SeparatorAtTheEnd",
      "Time [s];TP-01 [um/m];LC-1 [kN];\n0;-1.5;10;\n0.5;2;11;\n1;1e-3;12;\n1.5;4.25;13;\n"},
     {"RunningNumberFirst",

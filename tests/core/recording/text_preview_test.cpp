@@ -89,6 +89,18 @@ TEST(TextPreview, SaysWhatCannotBeTold) {
               ElementsAre(HasSubstr("coarse")));
 }
 
+TEST(TextPreview, DoubtsNamesThatAreMoreOrFewerThanTheColumns) {
+  // The third value of a row may be that of "b" or of "Remark": nothing tells.
+  const Preview preview = look("t [s];a;b;Remark\n0;5;6\n1;4;6\n2;6;6\n");
+  EXPECT_EQ(preview.layout.nameLine, 0u);
+  EXPECT_THAT(preview.doubts,
+              testing::Contains(HasSubstr("Line 1 has 4 cells and the rows of numbers have 3")));
+  EXPECT_THAT(look("t a b c\n0 5 6\n1 4 6\n2 6 6\n").doubts,
+              testing::Contains(HasSubstr("Line 1 has 4 cells and the rows of numbers have 3")));
+  EXPECT_THAT(look("t [s];a;b;Remark\n0;5;6\n1;4;6\n2;6;6\n", "names=1").doubts,
+              ElementsAre(HasSubstr("may stand above the wrong column")));
+}
+
 TEST(TextPreview, NamesWhatIsLeftOut) {
   EXPECT_THAT(look("No.,t [s],a,Mark,Clock,b\n1,0,5,on,10:00:00,\n2,1,6,off,10:00:01,\n3,2,6,off,10:00:02,\n")
                   .leftOut,
