@@ -23,17 +23,22 @@ double folded(double frequency_Hz, double spacing_s) {
   return std::abs(cycles - std::round(cycles));
 }
 
-/// Squared size of the component of `values` at `frequency` (cycles per value), tapered (Hann) so that a step
-/// does not show far from where it belongs.
+/// Squared size of the component of `values` at `frequency` (cycles per value). The turning pointer is
+/// multiplied on: over the few thousand values of a chunk rounding adds up to 1e-12 of it.
 double power(const std::vector<double>& values, double frequency) {
-  const auto n = static_cast<double>(values.size());
+  const double turn = 2 * std::numbers::pi * frequency;
+  const double stepRe = std::cos(turn);
+  const double stepIm = std::sin(turn);
+  double pointerRe = 1;
+  double pointerIm = 0;
   double re = 0;
   double im = 0;
-  for (std::size_t i = 0; i < values.size(); ++i) {
-    const double turn = 2 * std::numbers::pi * (static_cast<double>(i) + 0.5);
-    const double tapered = values[i] * (1 - std::cos(turn / n));
-    re += tapered * std::cos(turn * frequency);
-    im += tapered * std::sin(turn * frequency);
+  for (const double v : values) {
+    re += v * pointerRe;
+    im += v * pointerIm;
+    const double turned = pointerRe * stepRe - pointerIm * stepIm;
+    pointerIm = pointerRe * stepIm + pointerIm * stepRe;
+    pointerRe = turned;
   }
   return re * re + im * im;
 }
@@ -60,8 +65,8 @@ std::vector<double> withoutGaps(std::span<const double> values) {
   return 4 * missing > whole.size() ? std::vector<double>{} : whole;
 }
 
-/// One chunk without spikes, in means of `decimation` samples, about its mean; empty where it is mostly
-/// missing.
+/// One chunk without spikes, in means of `decimation` samples, about its mean and tapered (Hann) so that a
+/// step does not show far from where it belongs; empty where it is mostly missing.
 std::vector<double> chunkOf(std::span<const double> values, std::size_t decimation) {
   const std::vector<double> calm = despiked(withoutGaps(values));
   std::vector<double> chunk;
@@ -72,7 +77,9 @@ std::vector<double> chunkOf(std::span<const double> values, std::size_t decimati
   }
   double mean = 0;
   for (const double v : chunk) mean += v / static_cast<double>(chunk.size());
-  for (double& v : chunk) v -= mean;
+  const double turn = 2 * std::numbers::pi / static_cast<double>(chunk.size());
+  for (std::size_t i = 0; i < chunk.size(); ++i)
+    chunk[i] = (chunk[i] - mean) * (1 - std::cos(turn * (static_cast<double>(i) + 0.5)));
   return chunk;
 }
 
