@@ -255,8 +255,8 @@ void Description::clearPiece() {
   m_owners.clear();
 }
 
-/// Long spans are cut into equal pieces; short ones are put together until they make up a piece, unless they
-/// lie so far apart that a hum would not keep its phase.
+/// Long spans are cut into pieces, the last longer than the others; short ones are put together until they
+/// make up a piece, unless they lie so far apart that a hum would not keep its phase.
 void Description::tallyAll() {
   std::size_t finished = 0;
   for (std::size_t k = 0; k < m_spans.size(); ++k) {
@@ -267,9 +267,8 @@ void Description::tallyAll() {
     const std::size_t pieces = std::max<std::size_t>(1, span.size() / pieceLength);
     for (std::size_t p = 0; p < pieces; ++p) {
       // Of one length but for the last, since a hum is laid out by the length.
-      const std::size_t length = span.size() / pieces;
-      const std::size_t begin = span.begin + p * length;
-      addResiduals(k, begin, p + 1 == pieces ? span.end : begin + length);
+      const std::size_t begin = span.begin + p * pieceLength;
+      addResiduals(k, begin, p + 1 == pieces ? span.end : begin + pieceLength);
       if (m_residuals.size() >= pieceLength) flush();
     }
     if (m_parts.empty()) {

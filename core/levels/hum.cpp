@@ -293,13 +293,16 @@ struct Hum::Design {
   Eigen::LDLT<Eigen::MatrixXd> normal;
 };
 
-Hum::Hum(std::vector<double> lines) : m_lines(std::move(lines)), m_design(std::make_unique<Design>()) {}
+Hum::Hum(std::vector<double> lines)
+    : m_lines(std::move(lines)), m_design(std::make_unique<Design>()), m_other(std::make_unique<Design>()) {}
 Hum::Hum(Hum&&) noexcept = default;
 Hum& Hum::operator=(Hum&&) noexcept = default;
 Hum::~Hum() = default;
 
 /// The design for one part of `length` samples.
 void Hum::layOut(std::size_t length) {
+  if (m_design->length == length) return;
+  std::swap(m_design, m_other);
   if (m_design->length == length) return;
   m_design->length = length;
   const HumPart part{0, length};

@@ -46,7 +46,8 @@ class Hum {
 
   std::vector<double> m_lines;
   std::unique_ptr<Design> m_design;
-  std::vector<double> m_squares;  ///< sums of squared amplitudes by line
+  std::unique_ptr<Design> m_other;  ///< the one before: whole pieces and the last ones of spans take turns
+  std::vector<double> m_squares;    ///< sums of squared amplitudes by line
   double m_samples = 0;
 };
 
