@@ -254,11 +254,14 @@ void StripChart::paintScale(QPainter& painter, const StripLane& lane, const QRec
   if (lane.isChosen && m_lanes.size() > 1)
     painter.fillRect(QRect(0, rect.top(), 3, rect.height()), colours.selected);
   if (lane.isChosen && m_compared) {
+    // Its name underlined as its curve is drawn.
     const QRect third = name.translated(0, 2 * metrics.height());
-    if (third.bottom() <= rect.bottom()) {
-      painter.setPen(colours.compared);
-      painter.drawText(third, Qt::AlignLeft | Qt::AlignVCenter,
-                       metrics.elidedText("– – " + m_compared->name, Qt::ElideRight, names + 20));
+    if (third.bottom() < rect.bottom()) {
+      const QString text = metrics.elidedText(m_compared->name, Qt::ElideRight, third.width());
+      const int end = third.left() + metrics.horizontalAdvance(text);
+      painter.setPen(QPen(colours.compared, 1, Qt::DashLine));
+      painter.drawText(third, Qt::AlignLeft | Qt::AlignVCenter, text);
+      painter.drawLine(third.left(), third.bottom() + 1, end, third.bottom() + 1);
     }
   }
   if (!lane.column) return;
