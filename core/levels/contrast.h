@@ -21,9 +21,9 @@ struct Scale {
   double noise = 0;        ///< their standard deviation about it: noise of any colour, wandering
 };
 
-/// Scales from `shortest` cells to a quarter of the recording, each about a third longer than the one before.
-/// Where steps stand so close that they make most of the contrasts the noise comes out too large, never too
-/// small.
+/// Scales from `shortest` cells to a twentieth of the recording, each about a third longer than the one
+/// before. Where steps stand so close that they make most of the contrasts the noise comes out too large,
+/// never too small.
 std::vector<Scale> scalesOf(const Cells& cells, std::size_t shortest);
 
 /// `scales` with the noise of those that many steps were in the way of judged again, from the contrasts that

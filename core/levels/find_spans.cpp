@@ -24,15 +24,15 @@ constexpr double longestBounce_s = 0.06;
 
 /// How a recording is cut into cells that are blind to mains pick-up: `smoothing` cells are a whole number of
 /// its periods.
-struct Grid {
+struct CellGrid {
   std::size_t cell = 1;
   std::size_t smoothing = 1;
 };
 
-Grid gridFor(std::size_t samples, double period) {
+CellGrid gridFor(std::size_t samples, double period) {
   const std::size_t usual = usualCellLength(samples);
   if (period == 0) return {usual, 1};
-  Grid best;
+  CellGrid best;
   double least = 1e300;
   for (std::size_t cell = usual; cell <= 2 * usual; ++cell) {
     for (const double periods : {1.0, 2.0, 3.0}) {
@@ -140,7 +140,7 @@ std::vector<SampleSpan> samplesOf(std::span<const double> values, const Cells& c
 std::vector<SampleSpan> findSpans(const TimeAxis& time, std::span<const double> values,
                                   const LevelOptions& options, const std::stop_token& stop,
                                   const Progress& progress) {
-  const Grid grid = gridFor(values.size(), mainsPeriod(time, values));
+  const CellGrid grid = gridFor(values.size(), mainsPeriod(time, values));
   const Progress most = [&](double share) {
     if (progress) progress(0.7 * share);
   };

@@ -101,7 +101,7 @@ Settling settlingOf(const Cells& cells, const std::vector<Piece>& pieces, const 
 namespace {
 
 /// A long piece and the next one after it, with nothing between them that holds as long.
-struct Change {
+struct Transition {
   std::size_t from = 0;  ///< index of the piece
   std::size_t to = 0;
 };
@@ -110,7 +110,7 @@ constexpr std::size_t beside = 16;  ///< pieces looked at on either side
 
 /// The pieces at least three times as long on either side of piece `k`, when it follows the first of them
 /// soon; a change from a piece to itself when there are none.
-Change changeAround(const std::vector<Piece>& pieces, std::size_t k) {
+Transition changeAround(const std::vector<Piece>& pieces, std::size_t k) {
   const std::size_t size = 3 * pieces[k].size();
   std::size_t from = k;
   while (from > 0 && k - from < beside && (from == k || pieces[from].size() < size)) --from;
@@ -121,14 +121,14 @@ Change changeAround(const std::vector<Piece>& pieces, std::size_t k) {
   return {from, to};
 }
 
-double sizeOf(const std::vector<Piece>& pieces, const Change& change) {
+double sizeOf(const std::vector<Piece>& pieces, const Transition& change) {
   const auto place = static_cast<double>(pieces[change.from].end);
   return pieces[change.to].at(place) - pieces[change.from].at(place);
 }
 
 /// What is left of a change on average from cell `begin` to `end` after it, as a share of it.
-double leftOf(const Cells& cells, const std::vector<Piece>& pieces, const Change& change, std::size_t begin,
-              std::size_t end) {
+double leftOf(const Cells& cells, const std::vector<Piece>& pieces, const Transition& change,
+              std::size_t begin, std::size_t end) {
   const std::size_t edge = pieces[change.from].end;
   const double all = sizeOf(pieces, change);
   const double centre = static_cast<double>(edge) + static_cast<double>(begin + end - 1) / 2;
@@ -137,8 +137,8 @@ double leftOf(const Cells& cells, const std::vector<Piece>& pieces, const Change
 }
 
 /// Whether other changes are as far from done at the time of a piece amid `change` as it is.
-bool isUsualThen(const Cells& cells, const std::vector<Piece>& pieces, const std::vector<Change>& others,
-                 const Change& change, const Piece& piece) {
+bool isUsualThen(const Cells& cells, const std::vector<Piece>& pieces, const std::vector<Transition>& others,
+                 const Transition& change, const Piece& piece) {
   constexpr std::size_t most = 64;
   const std::size_t begin = piece.begin - pieces[change.from].end;
   const std::size_t end = piece.end - pieces[change.from].end;
@@ -147,7 +147,7 @@ bool isUsualThen(const Cells& cells, const std::vector<Piece>& pieces, const std
   if (std::abs(own) > 1.5) return false;
   std::vector<double> lefts;
   for (std::size_t i = 0; i < others.size(); i += 1 + others.size() / most) {
-    const Change& other = others[i];
+    const Transition& other = others[i];
     if (other.from == change.from) continue;
     if (std::abs(sizeOf(pieces, other)) < 0.25 * std::abs(sizeOf(pieces, change))) continue;
     if (pieces[other.to].end - pieces[other.from].end < 2 * end) continue;
@@ -174,8 +174,8 @@ bool hasSharpEnds(const Cells& cells, const Piece& piece) {
 }  // namespace
 
 std::vector<Piece> withoutFragments(const Cells& cells, const std::vector<Piece>& pieces) {
-  std::vector<Change> around;
-  std::vector<Change> others;
+  std::vector<Transition> around;
+  std::vector<Transition> others;
   std::size_t last = pieces.size();  // the last piece that is not amid a change
   for (std::size_t k = 0; k < pieces.size(); ++k) {
     around.push_back(changeAround(pieces, k));
