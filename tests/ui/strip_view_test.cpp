@@ -209,6 +209,37 @@ TEST_F(StripViewTest, DrawingOverASpanSaysWhyNothingIsDrawn) {
   EXPECT_NEAR(chart.end_s() - chart.begin_s(), 18, 0.1);  // nor panned
 }
 
+TEST_F(StripViewTest, ANarrowSpanShowsItsStepAlone) {
+  const QFontMetrics metrics = chart.fontMetrics();
+  StripSpan span{step(2), {0, 9}, "3 +2", "+1024.08", 1024.08, core::Polarity::Positive};
+  const auto label = [&](const QString& room) {
+    return spanLabel(span, "µm/m", metrics, metrics.horizontalAdvance(room));
+  };
+  EXPECT_EQ(label("3 +2:  +1024.08 µm/m"), "3 +2:  +1024.08 µm/m");
+  EXPECT_EQ(label("3 +2:  +1024.08 µm"), "3 +2:  +1024.08");
+  EXPECT_EQ(label("3 +2:  +1024.0"), "3:  +1024.08");
+  EXPECT_EQ(label("3:  +1024.0"), "3");
+  EXPECT_EQ(label("3"), "3");
+  span.place = step(122);
+  EXPECT_NE(label("12"), "123");  // cut where the span ends
+  EXPECT_LE(metrics.horizontalAdvance(label("12")), metrics.horizontalAdvance("12"));
+}
+
+TEST_F(StripViewTest, TheCurveLiesBelowTheLabelsAtAnyHeight) {
+  view.resize(1000, 130);
+  session.selectStep(std::nullopt);
+  QApplication::processEvents();
+  const QRect row = chart.laneRect(chart.ownLane());
+  const QImage image = chart.grab(row).toImage();
+  const QRgb curve = coloursFor(view.palette()).fitted.rgb();
+  int above = 0, below = 0;
+  for (int x = 3; x < image.width() - 3; ++x)
+    for (int y = 1; y < image.height(); ++y)
+      if (image.pixel(x, y) == curve) ++(y < chart.fontMetrics().height() ? above : below);
+  EXPECT_EQ(above, 0);
+  EXPECT_GT(below, 100);
+}
+
 /// Luminance contrast by WCAG 2.1 (1.4.3).
 double contrastOf(const QColor& a, const QColor& b) {
   const auto luminance = [](const QColor& colour) {

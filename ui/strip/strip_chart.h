@@ -198,6 +198,10 @@ class StripChart : public QWidget {
   QScrollBar* m_scroll = nullptr;
 };
 
+/// What stands over a span: its step, name, mean and unit as far as they fit in `width` pixels; the step
+/// alone where its mean has no room.
+QString spanLabel(const StripSpan& span, const QString& unit, const QFontMetrics& metrics, int width);
+
 /// The mean of the numbers among the samples, NaN when there is none; of very many every so-manieth is looked
 /// at, which is what a drag can wait for.
 double quickMean(std::span<const double> values, core::SampleSpan samples);

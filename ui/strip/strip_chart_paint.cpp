@@ -45,6 +45,16 @@ QString scaleText(double value, double step, double greatest) {
 
 }  // namespace
 
+QString spanLabel(const StripSpan& span, const QString& unit, const QFontMetrics& metrics, int width) {
+  const QString number = span.isOther() ? QString("?") : QString::number(span.place.index + 1);
+  QString text = metrics.elidedText(number, Qt::ElideRight, width);
+  // A colon, since names such as "+3" look like values.
+  for (const QString& longer : {number + ":  " + span.mean, span.name + ":  " + span.mean,
+                                span.name + ":  " + span.mean + " " + unit})
+    if (metrics.horizontalAdvance(longer) <= width) text = longer;
+  return text;
+}
+
 /// Below the band that the names of spans stand in.
 QRect StripChart::curveRect(const QRect& lane) const {
   return lane.adjusted(0, fontMetrics().height() + 3, 0, -1);
@@ -178,15 +188,9 @@ void StripChart::paintSpan(QPainter& painter, const StripLane& lane, const Strip
     painter.fillRect(QRectF(box.right() - last, top, last, tall), colours.selected);
   }
   const QRectF label = box.intersected(QRectF(rect)).adjusted(gap_px, 0, -gap_px, 0);
-  const QFontMetrics metrics = fontMetrics();
-  const QString number = span.isOther() ? QString("?") : QString::number(span.place.index + 1);
-  // Values where they fit, else the step alone; a colon, since labels such as "+3" look like values.
-  QString text = metrics.elidedText(number, Qt::ElideRight, static_cast<int>(label.width()));
-  for (const QString& longer : {number + ":  " + span.mean, span.name + ":  " + span.mean,
-                                span.name + ":  " + span.mean + " " + lane.unit})
-    if (metrics.horizontalAdvance(longer) <= label.width()) text = longer;
   painter.setPen(colours.text);
-  painter.drawText(QRectF(label.left(), rect.top(), label.width(), metrics.height()), Qt::AlignLeft, text);
+  painter.drawText(QRectF(label.left(), rect.top(), label.width(), fontMetrics().height()), Qt::AlignLeft,
+                   spanLabel(span, lane.unit, fontMetrics(), static_cast<int>(label.width())));
 }
 
 /// A bar across the span at its mean.
