@@ -37,7 +37,7 @@ CellKind kindOf(std::string_view cell, char decimal) {
   if (isDigit(first) || first == '-' || first == '+' || first == '.' || first == ',' || (first & 0x80) != 0) {
     const CellNumber number = readNumber(cell, decimal);
     if (!number.fault) return CellKind::Number;
-    if (number.fault == std::string_view("is beyond the range of numbers")) return CellKind::NoNumber;
+    if (number.fault != std::string_view("is not a number")) return CellKind::NoNumber;
   }
   if (standsForNoNumber(cell)) return CellKind::NoNumber;
   if (!mayBeStamp(cell)) return CellKind::Words;

@@ -21,8 +21,10 @@ struct CellNumber {
 };
 
 /// Reads all of `cell`: ".5", "5.", "1,5E-3", "+2", also with the typographic minus and Fortran's exponent
-/// letter D. The double nearest to the decimal number, whatever the locale. No thousands separators, no
-/// hexadecimal. nan and inf, and what a double cannot hold (1e400, 1e-400), are faults, never 0.
+/// letter D. The double nearest to the decimal number, whatever the locale. Thousands
+/// separators only where they can be nothing else: "1,234.5", "1.234,5", "1'234", "1 234,5", "1,234,567". No
+/// hexadecimal. nan and inf, the numbers that stand for them in SCPI (9.91E37, 9.9E37), and what a double
+/// cannot hold (1e400, 1e-400), are faults, never 0.
 CellNumber readNumber(std::string_view cell, char decimal);
 
 namespace digits {

@@ -258,6 +258,21 @@ std::optional<DateAndClock> takenApart(std::string_view text) {
   return DateAndClock{*date, *clock, zone};
 }
 
+/// "46153.41667" as spreadsheets count: days since 1899-12-30, from March 1900 on (ECMA-376 part
+/// 1, 18.17.4.1). Only of 2009 to 2064.
+std::optional<std::int64_t> spreadsheetDays_ns(std::string_view text) {
+  Cursor cursor(trimmed(text));
+  const auto days = cursor.number(5, 5);
+  if (!days || *days < 40'000 || *days > 60'000) return std::nullopt;
+  std::int64_t fraction = 0, unit = 1'000'000'000'000;  // twelve decimals are finer than 0.1 us
+  if (cursor.takeOneOf(".,"))
+    for (; isDigit(cursor.peek()); cursor.moveTo(cursor.at() + 1))
+      unit /= 10, fraction += unit * (cursor.peek() - '0');
+  if (!cursor.atEnd()) return std::nullopt;
+  constexpr std::int64_t daysTo1970 = 25'569;
+  return (*days - daysTo1970) * nanosecondsOfDay + (fraction * 864 + 5) / 10;
+}
+
 }  // namespace
 
 std::optional<Stamp> readClock(std::string_view text) {
@@ -284,7 +299,10 @@ std::optional<std::int64_t> readDate(std::string_view text, DateOrder order) {
 
 std::optional<Stamp> readDateAndTime(std::string_view text, DateOrder order) {
   const auto parts = takenApart(text);
-  if (!parts) return std::nullopt;
+  if (!parts) {
+    const auto days_ns = spreadsheetDays_ns(text);
+    return days_ns ? std::optional(Stamp{*days_ns, std::nullopt}) : std::nullopt;
+  }
   const auto days = daysOf(parts->date, order);
   if (!days || parts->clock_ns > 2 * nanosecondsOfDay) return std::nullopt;
   return Stamp{*days * nanosecondsOfDay + parts->clock_ns, parts->ahead_min};

@@ -45,7 +45,8 @@ std::optional<WrittenDate> readWrittenDate(std::string_view text);
 std::optional<std::int64_t> readDate(std::string_view text, DateOrder order);
 
 /// A date and a time of day, one behind the other with a blank, T or the like between, a zone (Z, +02:00)
-/// allowed; also the time of day first; also a date alone, which is midnight.
+/// allowed; also the time of day first; also a date alone, which is midnight; also "46153.41667", the
+/// days of a spreadsheet, of 2009 to 2064.
 std::optional<Stamp> readDateAndTime(std::string_view text, DateOrder order);
 
 /// The date that a text with date and time begins or ends with; none when there is none.

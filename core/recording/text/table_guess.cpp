@@ -64,6 +64,7 @@ class TableFinder {
 
  private:
   Result<void> findShape();
+  Error nothingToRead() const;
   void collectRows();
   bool isRow(std::size_t line) const;
   bool beginsLikeRow(std::size_t line) const;
@@ -111,13 +112,31 @@ void TableFinder::preferDecimalComma(const std::vector<std::string_view>& lines,
   m_guess.doubts.push_back("\"1,5\" is taken for one number with a decimal comma, not for two columns.");
 }
 
+/// Why there is no table at all.
+Error TableFinder::nothingToRead() const {
+  const auto& lines = m_sample.lines;
+  const auto isBlankLine = [](std::string_view line) { return trimmed(line).empty(); };
+  if (lines.empty()) return error("the file is empty", "Choose a text file with columns of numbers");
+  if (std::all_of(lines.begin(), lines.end(), isBlankLine))
+    return error("the file holds nothing but blank lines", "Choose a text file with columns of numbers");
+  const auto last = std::find_if_not(lines.rbegin(), lines.rend(), isBlankLine);
+  Cells cells;
+  for (const char separator : {'\t', ';', '|', ','}) {
+    splitCells(*last, separator, cells);
+    const auto isTime = [](std::string_view cell) { return timeNameStrength(headingOf(cell).name) > 1; };
+    if (cells.size() > 1 && (m_sample.isWhole && std::any_of(cells.begin(), cells.end(), isTime)))
+      return error("there is a heading and no row of numbers below it",
+                   "Check whether the export ended early, or choose another file");
+  }
+  return error("no line holds only numbers", "Choose a text file with columns of numbers");
+}
+
 Result<void> TableFinder::findShape() {
   const std::size_t from = m_choices.firstRow ? *m_choices.firstRow - 1 : 0;
   auto lines = scoredLines(m_sample, from, false);
   TableShape shape = shapeOf(lines, m_choices);
   if (shape.columns == 0) shape = shapeOf(lines = scoredLines(m_sample, from, true), m_choices);
-  if (shape.columns == 0)
-    return error("no line holds only numbers", "Choose a text file with columns of numbers");
+  if (shape.columns == 0) return nothingToRead();
   if (shape.columns > greatestColumns + 1)
     return error("the table has more than " + std::to_string(greatestColumns) + " columns",
                  "Export fewer channels at a time");

@@ -8,6 +8,7 @@
 #include "core/recording/text/number.h"
 #include "core/recording/text/table_guess.h"
 #include "core/recording/text/time_guess.h"
+#include "core/recording/time_units.h"
 
 namespace core {
 namespace {
@@ -109,26 +110,41 @@ bool countsRows(const TableGuess& table, std::size_t column) {
   return steps > 1;
 }
 
+/// Whether a column is a time beside the one that counts, or a rate: its name says so and no unit denies it.
+bool isOtherTime(const TableGuess& table, std::size_t column) {
+  const auto& [name, unit] = table.layout.columns[column];
+  return table.kinds[column] == CellKind::Number && timeNameStrength(name) > 1 &&
+         (unit.empty() || unitOfTime(unit) || looksLikeTimePattern(unit));
+}
+
+/// Why a column that is not the time is no value, as the end of a sentence; null when it is one.
+const char* reasonToLeaveOut(const TableGuess& table, std::size_t column) {
+  if (countsRows(table, column)) return "counts the rows";
+  if (isOtherTime(table, column)) return "is a time that is not needed";
+  if (isStamp(table.kinds[column])) return "holds dates or times of day that are not needed";
+  return table.kinds[column] == CellKind::Words ? "holds words" : nullptr;
+}
+
 /// Which columns are values; the others are named in `leftOut`, unless the time is made from them.
 void sortColumns(const TableGuess& table, TextGuess& guess) {
+  const auto& time = guess.layout.time;
+  const std::size_t columns = table.kinds.size();
+  const auto isTime = [&](std::size_t k) { return time.column == k || time.dateColumn == k; };
+  // A number that counts or is named like a time is better than no value.
+  bool hasValue = false;
+  for (std::size_t k = 0; k < columns; ++k)
+    hasValue = hasValue || (!isTime(k) && table.kinds[k] == CellKind::Number && !reasonToLeaveOut(table, k));
   RowPlan& plan = guess.plan;
-  for (std::size_t k = 0; k < table.kinds.size(); ++k) {
+  for (std::size_t k = 0; k < columns; ++k) {
     const std::string& name = guess.layout.columns[k].name;
     plan.names.push_back(name);
     CellUse use = CellUse::Value;
-    if (guess.layout.time.column == k) {
-      use = CellUse::Time;
-    } else if (guess.layout.time.dateColumn == k) {
-      use = CellUse::Date;
-    } else if (countsRows(table, k) && table.kinds.size() > 2) {
+    const char* const reason = reasonToLeaveOut(table, k);
+    if (isTime(k)) {
+      use = time.column == k ? CellUse::Time : CellUse::Date;
+    } else if (reason && (hasValue || table.kinds[k] != CellKind::Number)) {
       use = CellUse::LeftOut;
-      guess.leftOut.push_back("'" + name + "' counts the rows");
-    } else if (isStamp(table.kinds[k])) {
-      use = CellUse::LeftOut;
-      guess.leftOut.push_back("'" + name + "' holds dates or times of day that are not needed");
-    } else if (table.kinds[k] == CellKind::Words) {
-      use = CellUse::LeftOut;
-      guess.leftOut.push_back("'" + name + "' holds words");
+      guess.leftOut.push_back("'" + name + "' " + reason);
     } else if (table.kinds[k] != CellKind::Number) {
       guess.leftOut.push_back("'" + name + "' has no number in the lines looked at");
     }

@@ -49,6 +49,7 @@ class TimeFinder {
   void useNumbers(std::size_t column);
   void findBase();
   bool isDateColumn(std::size_t column) const;
+  bool holdsSpreadsheetDays(std::size_t column) const;
   double median(std::vector<double> values) const;
 
   const TableGuess& m_table;
@@ -86,6 +87,21 @@ FirstNumbers TimeFinder::courseOf(std::size_t column) const {
   return course;
 }
 
+/// Whether a column of numbers named a date counts days as spreadsheets do, with fractions.
+bool TimeFinder::holdsSpreadsheetDays(std::size_t column) const {
+  const auto& [written, unit] = m_table.layout.columns[column];
+  const std::string name = lower(written);
+  const bool isNamed = name.find("dat") != std::string::npos || name.find("fecha") != std::string::npos;
+  if (m_table.kinds[column] != CellKind::Number || !isNamed || !unit.empty()) return false;
+  const auto values = courseOf(column).values;
+  bool hasFraction = false;
+  for (const double value : values) {
+    if (value < 40'000 || value > 60'000) return false;
+    hasFraction = hasFraction || value != std::floor(value);
+  }
+  return hasFraction;
+}
+
 /// How much speaks for a column: its name, its unit, its cells, and that its values do not fall. 0: nothing.
 int TimeFinder::strengthOf(std::size_t column) const {
   const CellKind kind = m_table.kinds[column];
@@ -100,6 +116,7 @@ int TimeFinder::strengthOf(std::size_t column) const {
     if (named > 0) strength = named == 3 ? 80 : named == 2 ? 70 : unitOfTime(unit) ? 30 : 20;
     if (named == 0 && unitOfTime(unit)) strength = column == 0 ? 50 : 35;
   }
+  if (holdsSpreadsheetDays(column)) strength = 70;
   if (strength == 0) return 0;
   if (isStamp(kind) && timeNameStrength(name) > 0) strength += 20;
   const FirstNumbers course = courseOf(column);
@@ -206,6 +223,12 @@ void TimeFinder::useNumbers(std::size_t column) {
   const auto& [name, unit] = m_table.layout.columns[column];
   const FirstNumbers course = courseOf(column);
   const double start = course.values.empty() ? 0 : course.values.front();
+  if (!m_choices.timeForm && holdsSpreadsheetDays(column)) {
+    m_guess.time.form = TimeForm::DateAndTime;
+    m_guess.doubts.push_back("The column '" + m_names[column].name +
+                             "' is taken for dates as spreadsheets count them, in days.");
+    return;
+  }
   auto form = unitOfTime(unit);
   if (!form) form = unitOfTime(name);
   if (!form && m_table.rate_Hz) {

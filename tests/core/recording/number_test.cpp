@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/recording/text/number.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <bit>
@@ -146,12 +147,59 @@ TEST(Number, IsWrittenInManyWays) {
 }
 
 TEST(Number, IsNeverMadeUp) {
-  for (const char* text : {"",    "-",     "+",      ".",   "1,5",   "1 000",          "0x10",
-                           "1e",  "1e+",   "++1",    "+-1", "--1",   "1.2.3",          "nan",
-                           "inf", "1e400", "1e-400", "12V", "1'000", "\xE2\x88\x92-1", "1_000"})
+  for (const char* text : {"",
+                           "-",
+                           "+",
+                           ".",
+                           "1,5",
+                           "1 000",
+                           "0x10",
+                           "1e",
+                           "1e+",
+                           "++1",
+                           "+-1",
+                           "--1",
+                           "1.2.3",
+                           "nan",
+                           "inf",
+                           "1e400",
+                           "1e-400",
+                           "12V",
+                           "\xE2\x88\x92-1",
+                           "1_000"})
     EXPECT_NE(core::readNumber(text, '.').fault, nullptr) << text;
   for (const char* text : {"1,", "1.5", "1,2,3"})
     EXPECT_NE(core::readNumber(text, ',').fault, nullptr) << text;
+}
+
+TEST(Number, TakesThousandsSeparatorsThatCanBeNothingElse) {
+  const auto value = [](std::string_view cell, char decimal) {
+    const core::CellNumber number = core::readNumber(cell, decimal);
+    return number.fault ? -1 : number.value;
+  };
+  EXPECT_EQ(value("1,234.5", '.'), 1234.5);
+  EXPECT_EQ(value("1.234,5", ','), 1234.5);
+  EXPECT_EQ(value("1 234,5", ','), 1234.5);
+  EXPECT_EQ(value("1\xC2\xA0"
+                  "234,5",
+                  ','),
+            1234.5);
+  EXPECT_EQ(value("12'345'678.25", '.'), 12345678.25);
+  EXPECT_EQ(value("1'234", '.'), 1234);
+  EXPECT_EQ(value("-1,234,567", '.'), -1234567);
+  for (const std::string_view cell : {"1,234", "1 234", "12,34.5", "1,2345.5", "1,234.", "0,234.5",
+                                      "1234,567.5", "1,234 567.5", ",234.5", "1,,234.5"})
+    EXPECT_EQ(value(cell, '.'), -1) << cell;
+}
+
+// SCPI-99 volume 1, 7.2.1.5: 9.91E37 is not a number, 9.9E37 infinity.
+TEST(Number, TakesNoNumberThatStandsForNoneInScpi) {
+  for (const std::string_view cell :
+       {"9.91e37", "9.91E+37", "-9.91E37", "9.910000000E+37", "+9.9100000000000E+37"})
+    EXPECT_STREQ(core::readNumber(cell, '.').fault, "is 'not a number' of SCPI (9.91E37)") << cell;
+  for (const std::string_view cell : {"9.9e37", "-9.90000E+37"})
+    EXPECT_THAT(core::readNumber(cell, '.').fault, testing::HasSubstr("'infinity' of SCPI")) << cell;
+  EXPECT_EQ(core::readNumber("9.92e37", '.').value, 9.92e37);
 }
 
 }  // namespace

@@ -101,6 +101,29 @@ TEST(TextPreview, DoubtsNamesThatAreMoreOrFewerThanTheColumns) {
               ElementsAre(HasSubstr("may stand above the wrong column")));
 }
 
+TEST(TextPreview, TellsMissingNumbersOfInstruments) {
+  const core::Recording rec = mustRead("t [s],a,b\n0,9.91E37,1\n1,2,1\n2,-9.9E+37,1\n", "");
+  EXPECT_EQ(rec.cellsMissing, 2u);
+  EXPECT_THAT(rec.missing[0].reason, HasSubstr("'not a number' of SCPI"));
+  EXPECT_THAT(rec.missing[1].reason, HasSubstr("'infinity' of SCPI"));
+}
+
+TEST(TextPreview, TakesThousandsAndNamesTheCellThatMayBeEither) {
+  const core::Recording rec = mustRead("t [s];a;b\n0;1,234.5;1\n1;999.5;1\n2;1,234;1\n", "");
+  EXPECT_EQ(rec.columns[0].values[0], 1234.5);
+  EXPECT_EQ(rec.cellsMissing, 1u);
+  EXPECT_THAT(rec.missing[0].reason, HasSubstr("'1,234' in 'a'"));
+  EXPECT_EQ(mustRead("t [s];a\n0,0;1.234,5\n0,1;999,5\n", "").columns[0].values[0], 1234.5);
+}
+
+TEST(TextPreview, SaysWhetherAFileIsEmptyOrEndsAtItsHeading) {
+  EXPECT_THAT(refusal("", ""), HasSubstr("the file is empty"));
+  EXPECT_THAT(refusal("\n \n", ""), HasSubstr("blank lines"));
+  EXPECT_THAT(refusal("Alder Fen\ntime [s],a,b\n", ""),
+              HasSubstr("there is a heading and no row of numbers below it"));
+  EXPECT_THAT(refusal("just words, and more\n", ""), HasSubstr("no line holds only numbers"));
+}
+
 TEST(TextPreview, NamesWhatIsLeftOut) {
   EXPECT_THAT(look("No.,t [s],a,Mark,Clock,b\n1,0,5,on,10:00:00,\n2,1,6,off,10:00:01,\n3,2,6,off,10:00:02,\n")
                   .leftOut,
@@ -124,8 +147,13 @@ TEST(TextPreview, TakesEveryChoiceAsGiven) {
 
 TEST(TextPreview, TakesARateInPlaceOfATimeColumn) {
   const core::Recording rec = mustRead(file, "rate=100");
-  EXPECT_EQ(rec.columns.size(), 3u);
+  ASSERT_EQ(rec.columns.size(), 2u);  // all but the time
+  EXPECT_EQ(rec.columns[0].name, "Kraft");
   EXPECT_EQ(rec.time[2], 0.02);
+  EXPECT_THAT(look(file, "rate=100").leftOut, ElementsAre("'Zeit' is a time that is not needed"));
+  EXPECT_THAT(look("n,v\n0,5\n1,4\n2,6\n", "rate=100").leftOut, ElementsAre("'n' counts the rows"));
+  // Nothing would be left.
+  EXPECT_EQ(mustRead("t\n1\n5\n3\n", "rate=100").columns.size(), 1u);
   EXPECT_EQ(rec.timeSource, "sample number and the sample rate given");
   EXPECT_EQ(mustRead("Sample rate: 50 Hz\nx;a\n1;5\n3;6\n", "time=1").time[1], 3);
 }

@@ -268,7 +268,7 @@ TEST(TextReading, ReadsFourThousandColumnsAndRefusesFive) {
 
 TEST(TextReading, RefusesWhatIsNoRecordingInPlainWords) {
   const std::pair<std::string, const char*> files[] = {
-      {"", "no line holds only numbers"},
+      {"", "the file is empty"},
       {"just words\n", "no line holds only numbers"},
       {std::string("\x7F"
                    "ELF\0\1\2\3",
