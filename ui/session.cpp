@@ -137,12 +137,15 @@ void Session::reset(core::Document document) {
 }
 
 void Session::setDocument(core::Document document) {
+  const std::size_t checksBefore = channel() ? channel()->checks.size() : 0;
   const bool followed = followChannel(document);
   m_document = std::move(document);
   // Results of values that are gone are dropped, or undoing back and forth would pile them up.
   std::erase_if(m_evaluations, [](const auto& entry) { return entry.second.first.use_count() == 1; });
   keepSelectionValid();
-  if (!followed) chooseLatestCheck();
+  // Checks that come where none is shown, as those of an edit done again, are meant to be seen.
+  const bool checksCame = channel() && channel()->checks.size() > checksBefore && !m_selection.check;
+  if (!followed || checksCame) chooseLatestCheck();
   emit changed();
 }
 

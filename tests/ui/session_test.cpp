@@ -115,6 +115,29 @@ TEST(Session, AClosedCheckShowsTheSetUpItKeepsAndItsBudget) {
   EXPECT_EQ(&session.shownPrediction(), &session.evaluation()->prediction);
 }
 
+TEST(Session, ACheckThatComesBackByRedoIsChosenAgain) {
+  Session session(sample::documentOf({sample::nineStepChannel()}));
+  ASSERT_FALSE(session.check());
+  session.editChannel("Check", core::withCheckAdded(*session.channel(), {}));
+  EXPECT_EQ(session.selection().check, 0u);
+  session.history().undo();
+  EXPECT_FALSE(session.check());
+  session.history().redo();
+  EXPECT_EQ(session.selection().check, 0u);
+  session.editChannel("Check", core::withCheckAdded(*session.channel(), {}));
+  EXPECT_EQ(session.selection().check, 0u) << "what the user looks at stays";
+}
+
+TEST(Session, APlanLookedAtOnPurposeStaysWhenNoCheckComes) {
+  Session session(twoChannels());
+  session.selectChannel(1);
+  session.selectCheck({});
+  core::Channel next = *session.channel();
+  next.setup.bridge.gauge.factor = 2.2;
+  session.editChannel("Change gauge factor", next);
+  EXPECT_FALSE(session.check());
+}
+
 TEST(Session, AThousandRandomEditsUndoToTheFirstDocumentAndRedoToTheLast) {
   Session session(twoChannels());
   const core::Document first = session.document();
