@@ -27,7 +27,7 @@ struct Options {
   std::string channel;
   std::string column;
   std::string readAs;
-  std::string match;
+  std::vector<std::string> match;
   std::string date;
   std::string person;
   std::string save;
@@ -95,7 +95,7 @@ core::Result<std::vector<CheckedChannel>> checkedChannels(const Options& options
                                                           const core::Document& document) {
   const auto choices = layoutChoices(options.readAs);
   if (!choices) return choices.error();
-  const auto wanted = runChoice(options.match);
+  const auto wanted = matchWishes(options.match, document);
   if (!wanted) return wanted.error();
   const auto recording = openRecording(options.recording, *choices);
   if (!recording) return recording.error();
@@ -111,7 +111,8 @@ core::Result<std::vector<CheckedChannel>> checkedChannels(const Options& options
   check.recording = *reference;
   std::vector<CheckedChannel> checked;
   for (const core::ColumnUse& use : *uses)
-    checked.push_back(checkedChannel(document, *recording, use, *wanted, check));
+    checked.push_back(
+        checkedChannel(document, *recording, use, wanted->of(document.channels[use.channel]->name), check));
   return checked;
 }
 
@@ -197,8 +198,11 @@ void addCheck(CLI::App& cli, Run& chosen) {
       ->check(faultOfName);
   command->add_option("--read-as", options->readAs, readAsHelp);
   command
-      ->add_option("--match", options->match,
-                   "Which run to take when there are several, or which way to match an ambiguous one: 2, 2.1")
+      ->add_option(
+          "--match", options->match,
+          "Which run to take when there are several, or which way to match an ambiguous one: 2, 2.1; "
+          "for one channel TP-01=2, and so for each")
+      ->allow_extra_args(false)
       ->check(faultOfName);
   command->add_option("--date", options->date, "Date of the check, as 2026-05-11");
   command->add_option("--person", options->person, "Who ran it");
@@ -214,7 +218,10 @@ void addCheck(CLI::App& cli, Run& chosen) {
       "listed for --match.\n"
       "Each channel is judged by the decision rule of its plan. The exit status is 0 when all channels\n"
       "pass, 1 when one fails, cannot tell (its uncertainty is too large for the rule) or cannot be judged\n"
-      "in full, 2 when one cannot be read from the recording or --match is needed; then nothing is saved.");
+      "in full, 2 when one cannot be read from the recording or --match is needed; then nothing is saved.\n"
+      "Channels that the recording has no column for are named on standard error and in the JSON as\n"
+      "channels_without_column; they are not judged and do not count in the exit status, unless no column\n"
+      "belongs to any channel.");
   command->callback([options, &chosen] { chosen = [options] { return check(*options); }; });
 }
 

@@ -70,16 +70,20 @@ Json channelJson(const CheckedChannel& checked, const core::Setup& planned) {
   return json;
 }
 
-/// The ways to match, for the user to choose.
-std::string waysText(const CheckedChannel& checked, const core::Setup& planned) {
+/// The ways to match, for the user to choose; with the channel's name where there are several.
+std::string waysText(const CheckedChannel& checked, const core::Setup& planned, bool isOnly) {
   std::string text;
-  for (const MatchWay& way : waysOf(checked.find, planned))
-    text += "  --match " + way.name + ": " + joined(way.words, " ") + "\n";
+  const bool hasBlank = checked.name.find(' ') != std::string::npos;
+  for (const MatchWay& way : waysOf(checked.find, planned)) {
+    const std::string word = isOnly ? way.name : checked.name + "=" + way.name;
+    text +=
+        "  --match " + (hasBlank && !isOnly ? '"' + word + '"' : word) + ": " + joined(way.words, " ") + "\n";
+  }
   return text;
 }
 
-std::string channelText(const CheckedChannel& checked, const core::Setup& planned) {
-  if (!checked.channel) return checked.name + ": not checked\n" + waysText(checked, planned);
+std::string channelText(const CheckedChannel& checked, const core::Setup& planned, bool isOnly) {
+  if (!checked.channel) return checked.name + ": not checked\n" + waysText(checked, planned, isOnly);
   const core::Channel& channel = *checked.channel;
   const std::size_t last = channel.checks.size() - 1;
   return channel.name + ", " + channel.checks[last].name + ": " + latest(checked).assessment.reason + "\n" +
@@ -114,7 +118,8 @@ Json checkJson(const core::Document& document, const std::vector<CheckedChannel>
 std::string checkText(const core::Document& document, const std::vector<CheckedChannel>& checked) {
   std::string text;
   for (const CheckedChannel& one : checked)
-    text += (text.empty() ? "" : "\n") + channelText(one, document.channels[one.index]->setup);
+    text += (text.empty() ? "" : "\n") +
+            channelText(one, document.channels[one.index]->setup, checked.size() == 1);
   return text;
 }
 

@@ -4,6 +4,7 @@
 #include <charconv>
 
 #include "app/files.h"
+#include "core/units/text.h"
 
 namespace app {
 namespace {
@@ -54,6 +55,8 @@ const char* keyOf(core::MatchRemarkKind kind) {
       return "ends_early";
     case core::MatchRemarkKind::Shared:
       return "shared";
+    case core::MatchRemarkKind::Off:
+      return "off";
   }
   return "";
 }
@@ -70,6 +73,7 @@ Json remarkJson(const core::MatchRemark& remark, const core::ChannelFind& find, 
                               {"end_s", jsonNumber(level.end_s)},
                               {"mean", jsonNumber(level.mean)}});
   }
+  for (const double deviation : remark.deviations) json["deviations"].push_back(jsonNumber(deviation));
   return json;
 }
 
@@ -79,18 +83,47 @@ std::vector<std::string> wordsOn(const core::ChannelFind& find, const core::RunM
   return core::matchText({run, {}}, setup, *find.levels);
 }
 
-}  // namespace
-
-core::Result<std::optional<core::RunChoice>> runChoice(const std::string& text) {
-  if (text.empty()) return std::optional<core::RunChoice>();
+core::Result<core::RunChoice> runChoice(const std::string& text) {
   const std::size_t point = text.find('.');
   const auto run = wholeNumber(std::string_view(text).substr(0, point));
   const auto other = point == std::string::npos ? std::optional<std::size_t>(0)
                                                 : wholeNumber(std::string_view(text).substr(point + 1));
   if (!run || *run == 0 || !other)
     return core::Error{"--match", "\"" + text + "\" names no run",
-                       "Write the number of the run, as 2, or of another reading of it, as 2.1"};
-  return std::optional(core::RunChoice{*run - 1, *other});
+                       "Write the number of the run, as 2, or of another reading of it, as 2.1; for one "
+                       "channel with its name, as TP-01=2"};
+  return core::RunChoice{*run - 1, *other};
+}
+
+}  // namespace
+
+std::optional<core::RunChoice> MatchWishes::of(const std::string& channel) const {
+  const auto own = ofChannel.find(channel);
+  return own == ofChannel.end() ? forAll : std::optional(own->second);
+}
+
+core::Result<MatchWishes> matchWishes(const std::vector<std::string>& words, const core::Document& document) {
+  MatchWishes wishes;
+  for (const std::string& word : words) {
+    const std::size_t equals = word.rfind('=');
+    const bool isForAll = equals == std::string::npos;
+    const auto choice = runChoice(isForAll ? word : word.substr(equals + 1));
+    if (!choice) return choice.error();
+    const std::string channel = isForAll ? "" : word.substr(0, equals);
+    if (!isForAll) {
+      const auto known = channelsNamed(document, channel);
+      if (channel.empty() || !known)
+        return core::Error{"--match", "there is no channel " + core::inQuotes(channel),
+                           known ? "Write --match 2 for all channels" : known.error().mend};
+    }
+    const bool isNew =
+        isForAll ? !wishes.forAll.has_value() : wishes.ofChannel.emplace(channel, *choice).second;
+    if (!isNew)
+      return core::Error{"--match", "it is given twice for " + (isForAll ? "all channels" : channel),
+                         "Leave one out"};
+    if (isForAll) wishes.forAll = *choice;
+  }
+  return wishes;
 }
 
 core::Result<core::RunChoice> chosenWay(const core::ChannelFind& find, const core::Setup& setup,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -12,9 +13,18 @@
 
 namespace app {
 
-/// What --match says: a run, counted from 1, and 0 or nothing for its likeliest reading, else which of the
-/// others: "2", "2.1". Nothing for an empty text.
-core::Result<std::optional<core::RunChoice>> runChoice(const std::string& text);
+/// What --match says, for all channels and for single ones.
+struct MatchWishes {
+  std::optional<core::RunChoice> forAll;
+  std::map<std::string, core::RunChoice> ofChannel;  ///< by name; goes before `forAll`
+
+  std::optional<core::RunChoice> of(const std::string& channel) const;
+};
+
+/// Each of `words` is a run, counted from 1, and 0 or nothing for its likeliest reading, else which of the
+/// others: "2", "2.1"; or that for one channel: "TP-01=2.1". Fails for other words, for channels that
+/// `document` does not have and for what is said twice.
+core::Result<MatchWishes> matchWishes(const std::vector<std::string>& words, const core::Document& document);
 
 /// The way that is taken: `wanted`, or the only one there is. Fails when `find` has no run, not the wanted
 /// one, or several or ambiguous runs and nothing is wanted: nobody but the user chooses then.

@@ -5,6 +5,7 @@
 
 #include "app/files.h"
 #include "core/recording/reader.h"
+#include "core/units/text.h"
 
 namespace app {
 namespace {
@@ -13,6 +14,13 @@ std::optional<std::size_t> columnCalled(const core::Recording& recording, const 
   for (std::size_t k = 0; k < recording.columns.size(); ++k)
     if (recording.columns[k].name == name) return k;
   return std::nullopt;
+}
+
+/// The begin of a sentence as it stands behind a semicolon.
+std::string lowerFirst(std::string sentence) {
+  if (!sentence.empty() && sentence[0] >= 'A' && sentence[0] <= 'Z')
+    sentence[0] = static_cast<char>(sentence[0] - 'A' + 'a');
+  return sentence;
 }
 
 core::Error noColumn(const core::Recording& recording, const std::string& name) {
@@ -47,8 +55,8 @@ void noteMissing(const std::string& path, const core::Recording& recording) {
 
 const char* const readAsHelp =
     "How the file is laid out, where the guess is wrong, in words such as \"separator=semicolon "
-    "decimal=comma "
-    "first-row=12 names=10 units=11 time=1 time-form=ms rate=50 unit.3=kN\"; lines and columns count from 1";
+    "decimal=comma first-row=12 names=10 units=11 time=1 time-form=ms rate=50 unit.3=kN\"; lines and columns "
+    "count from 1";
 
 core::Result<core::LayoutChoices> layoutChoices(const std::string& readAs) {
   auto choices = core::choicesFromText(readAs);
@@ -63,6 +71,11 @@ core::Result<core::Recording> openRecording(const std::string& path, const core:
   auto recording = core::readRecording(path, choices);
   if (!recording) {
     core::Error error = recording.error();
+    if (error.mend.find("time column") != std::string::npos)
+      error.mend =
+          "Add --read-as rate=100 for 100 samples a second, or --read-as time=2 for the column of "
+          "the time; " +
+          lowerFirst(error.mend);
     return error.where.starts_with(path) ? error : inFile(path, std::move(error));
   }
   noteSkipped(path, *recording);
@@ -108,7 +121,11 @@ core::Result<std::vector<core::ColumnUse>> channelColumns(const core::Document& 
                        "Name columns after channels, or use --channel with --column or a recording of one "
                        "column; columns are " +
                            columnNames(recording)};
-  if (recording.columns.size() == 1) return std::vector<core::ColumnUse>{{chosen->front(), 0}};
+  if (recording.columns.size() == 1) {
+    note("the only column, " + core::inQuotes(recording.columns.front().name) + ", is taken for " + channel +
+         ".");
+    return std::vector<core::ColumnUse>{{chosen->front(), 0}};
+  }
   return noColumn(recording, channel);
 }
 

@@ -33,8 +33,8 @@ core::Result<std::vector<std::size_t>> columnsNamed(const core::Recording& recor
                                                     const std::string& name);
 
 /// Which channel is judged by which column, in the document's order: core::columnUses. With `channel` only
-/// that one, whose column may be named by `column`, or have any name when it is the only one. Fails when
-/// nothing pairs.
+/// that one, whose column may be named by `column`, or have any name when it is the only one, which is told
+/// on standard error. Fails when nothing pairs.
 core::Result<std::vector<core::ColumnUse>> channelColumns(const core::Document& document,
                                                           const core::Recording& recording,
                                                           const std::string& channel,

@@ -177,23 +177,40 @@ RunMatch runMatch(const AlignmentTask& task, RunReading reading, const Window& w
   return match;
 }
 
+/// Says which steps are off in a reading that is one of several: that is what tells them apart.
+void addOff(const AlignmentTask& task, const RunReading& reading, const std::vector<std::size_t>& levelIndex,
+            RunMatch& match) {
+  MatchRemark remark{MatchRemarkKind::Off, {}, {}};
+  const MatchLine line = refitted(task, reading.line, reading.visits, reading.line.drift_per_s != 0);
+  const auto levels = levelOfStep(task, reading.visits);
+  for (std::size_t step = 0; step < levels.size(); ++step) {
+    if (!levels[step] || !isOff(task, line, {step, *levels[step]})) continue;
+    remark.steps.push_back(step);
+    remark.levels.push_back(levelIndex[*levels[step]]);
+    remark.deviations.push_back(task.residual(line, step, *levels[step]));
+  }
+  if (!remark.steps.empty()) match.remarks.push_back(std::move(remark));
+}
+
 FoundRun foundRun(const AlignmentTask& task, const std::vector<MatchLine>& lines, const Window& window,
                   const std::vector<std::size_t>& levelIndex) {
-  const auto readings = runReadings(task, lines, window.begin, window.end);
+  auto readings = runReadings(task, lines, window.begin, window.end);
   FoundRun run;
   if (readings.empty()) return run;
-  run.best = runMatch(task, readings.front(), window, levelIndex);
-  for (std::size_t k = 1; k < readings.size(); ++k)
-    run.others.push_back(runMatch(task, readings[k], window, levelIndex));
-  RunReading planned = readings.front();
-  planned.visits = inPlannedOrder(task, planned.visits);
-  if (planned.visits != readings.front().visits) {
-    RunMatch match = runMatch(task, std::move(planned), window, levelIndex);
-    const auto isSame = [&](const RunMatch& other) { return other.levelOfStep == match.levelOfStep; };
-    if (std::none_of(run.others.begin(), run.others.end(), isSame))
-      run.others.insert(run.others.begin(), std::move(match));
+  RunReading planned = inPlannedOrder(task, readings.front(), window.begin, window.end);
+  const auto levels = levelOfStep(task, planned.visits);
+  if (std::none_of(readings.begin(), readings.end(),
+                   [&](const RunReading& one) { return levelOfStep(task, one.visits) == levels; }))
+    readings.insert(readings.begin() + 1, std::move(planned));
+  if (readings.size() > 1 + mostOtherReadings) readings.resize(1 + mostOtherReadings);
+  for (std::size_t k = 0; k < readings.size(); ++k) {
+    RunMatch match = runMatch(task, readings[k], window, levelIndex);
+    if (readings.size() > 1) addOff(task, readings[k], levelIndex, match);
+    if (k == 0)
+      run.best = std::move(match);
+    else
+      run.others.push_back(std::move(match));
   }
-  if (run.others.size() > mostOtherReadings) run.others.resize(mostOtherReadings);
   return run;
 }
 

@@ -34,13 +34,15 @@ enum class MatchRemarkKind : std::uint8_t {
   StartsLate,  ///< the first steps are missing since the recording begins after them
   EndsEarly,   ///< the last steps are missing since the recording ends before them
   Shared,      ///< neighbouring steps that expect the same and are held in one level: each has it
+  Off,         ///< of several readings of a run: steps whose level is not at their value in this one
 };
 
 /// Something that is not as planned, and the steps and levels it is about.
 struct MatchRemark {
   MatchRemarkKind kind;
-  std::vector<std::size_t> steps;   ///< indices in the sequence
-  std::vector<std::size_t> levels;  ///< indices in the found levels
+  std::vector<std::size_t> steps;       ///< indices in the sequence
+  std::vector<std::size_t> levels;      ///< indices in the found levels
+  std::vector<double> deviations = {};  ///< of Off: level less what the run's line expects, one a step
 
   friend bool operator==(const MatchRemark&, const MatchRemark&) = default;
 };
@@ -51,7 +53,7 @@ struct RunMatch {
   double gain = 1;                                      ///< 1 where the steps do not differ
   double zero = 0;                   ///< in the reading unit; of a zero that drifts its middle
   double misfit = 0;                 ///< root mean square of the levels about that line, in the reading unit
-  std::vector<MatchRemark> remarks;  ///< empty: one level a step, in order
+  std::vector<MatchRemark> remarks;  ///< none but Off: one level a step, in order
 
   std::size_t stepsWithLevel() const;
 };
@@ -82,7 +84,8 @@ struct LevelMatch {
 /// is for the verdict to find. It loses the step only when several neighbours agree on another place. Of a
 /// step done again the last level is taken. Steps done in another order go by value, and the reading in the
 /// planned order stands among the others. Two ways to read a run are the same when every step gets the same
-/// value; otherwise all that are about as likely as the best one are listed.
+/// value; otherwise all that are about as likely as the best one are listed, unless more must have gone wrong
+/// for them than for the best.
 LevelMatch matchLevels(std::span<const ExpectedStep> steps, std::span<const Level> levels);
 
 /// "step 4 (+1000)", its label in brackets where it has one.

@@ -53,8 +53,18 @@ std::string countText(const FoundRun& run, const Setup& setup) {
   const std::size_t steps = setup.sequence.size(), found = run.best.stepsWithLevel();
   const std::string all =
       steps == 1 ? "The step has a level" : "All " + std::to_string(steps) + " steps have a level";
-  if (found == steps) return all + (run.best.remarks.empty() ? ", in the planned order." : ".");
+  const bool isPlanned = std::all_of(run.best.remarks.begin(), run.best.remarks.end(),
+                                     [](const auto& remark) { return remark.kind == MatchRemarkKind::Off; });
+  if (found == steps) return all + (isPlanned ? ", in the planned order." : ".");
   return std::to_string(found) + " of " + std::to_string(steps) + " steps have a level.";
+}
+
+/// "-512 and +511 µm/m".
+std::string deviationsText(const Setup& setup, const std::vector<double>& deviations) {
+  std::vector<std::string> words;
+  for (const double deviation : deviations)
+    words.push_back((deviation > 0 ? "+" : "") + formatNumber(deviation, 3));
+  return listOf(words) + " " + readingUnitText(setup.instrument);
 }
 
 /// Gain and zero where they are not what an instrument in order shows; empty otherwise.
@@ -106,7 +116,9 @@ std::string remarkText(const MatchRemark& remark, const Setup& setup, std::span<
                     : " were done again; the last levels are taken, not the ") +
              levelsText(setup, remark.levels, levels) + ".";
     case MatchRemarkKind::Swapped:
-      return steps(true) + " were done in another order than planned, or their shunts are exchanged.";
+      return steps(true) + (isOne
+                                ? " was done in another place than planned, or its shunt is another's."
+                                : " were done in another order than planned, or their shunts are exchanged.");
     case MatchRemarkKind::Reversed:
       return "The whole sequence has the opposite polarity.";
     case MatchRemarkKind::StartsLate:
@@ -118,6 +130,9 @@ std::string remarkText(const MatchRemark& remark, const Setup& setup, std::span<
     case MatchRemarkKind::Shared:
       return steps(true) + " are held without a break: each has the " +
              levelsText(setup, remark.levels, levels) + ".";
+    case MatchRemarkKind::Off:
+      return steps(true) + (isOne ? " is then off by " : " are then off by ") +
+             deviationsText(setup, remark.deviations) + ".";
   }
   return {};
 }

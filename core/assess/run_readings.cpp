@@ -22,12 +22,12 @@ constexpr double reorderFirst = match_cost::swap, reorderNext = 1.2;
 constexpr double never = std::numeric_limits<double>::infinity();
 
 /// Which of `values` make up a longest rising sequence; of several the one with most values in their place,
-/// value = begin + index.
-std::vector<bool> inRisingOrder(const std::vector<std::size_t>& values, std::size_t begin) {
+/// value = index.
+std::vector<bool> inRisingOrder(const std::vector<std::size_t>& values) {
   std::vector<std::size_t> weight(values.size()), from(values.size());
   std::size_t last = 0;
   for (std::size_t k = 0; k < values.size(); ++k) {
-    const std::size_t own = 2 * values.size() + (values[k] == begin + k ? 1 : 0);
+    const std::size_t own = 2 * values.size() + (values[k] == k ? 1 : 0);
     weight[k] = own;
     from[k] = k;
     for (std::size_t i = 0; i < k; ++i)
@@ -63,21 +63,47 @@ std::optional<std::vector<std::size_t>> levelsByValue(const AlignmentTask& task,
   return levels;
 }
 
+/// Whether places are those of the plan but for two blocks of steps, equally long, that changed places.
+bool hasBlocksExchanged(const std::vector<std::size_t>& places) {
+  std::size_t first = 0;
+  while (first < places.size() && places[first] == first) ++first;
+  if (first == places.size() || places[first] < first) return false;
+  const std::size_t apart = places[first] - first;
+  std::size_t length = 0;
+  while (length < apart && first + length < places.size() && places[first + length] == first + length + apart)
+    ++length;
+  for (std::size_t step = first; step < places.size(); ++step) {
+    const bool isEarlier = step < first + length;
+    const bool isLater = step >= first + apart && step < first + apart + length;
+    const std::size_t place = isEarlier ? step + apart : isLater ? step - apart : step;
+    if (places[step] != place) return false;
+  }
+  return true;
+}
+
+/// How many steps are elsewhere than planned when as many as possible keep their order; two blocks that
+/// changed places count as two steps that did.
+std::size_t movedSteps(const std::vector<std::size_t>& places) {
+  const auto inOrder = inRisingOrder(places);
+  const auto moved = static_cast<std::size_t>(std::count(inOrder.begin(), inOrder.end(), false));
+  return hasBlocksExchanged(places) ? std::min<std::size_t>(moved, 2) : moved;
+}
+
 std::optional<RunReading> reordered(const AlignmentTask& task, const MatchLine& line, std::size_t begin,
                                     std::size_t end) {
   if (end - begin != task.steps()) return std::nullopt;
-  const auto levels = levelsByValue(task, line, begin);
-  if (!levels) return std::nullopt;
-  const auto inOrder = inRisingOrder(*levels, begin);
+  auto places = levelsByValue(task, line, begin);
+  if (!places) return std::nullopt;
+  for (std::size_t& place : *places) place -= begin;
   RunReading reading{line, {}, lineCost(task, line)};
-  double moved = 0;
   for (std::size_t step = 0; step < task.steps(); ++step) {
-    reading.visits.push_back({step, (*levels)[step], !inOrder[step]});
-    reading.cost += fitCost(task, line, step, (*levels)[step]);
-    if (!inOrder[step]) ++moved;
+    const std::size_t place = (*places)[step], level = begin + place;
+    reading.visits.push_back({step, level, !task.isSame(step, place)});
+    reading.cost += fitCost(task, line, step, level);
   }
   // One step moved far is two that are not where they were planned.
-  if (moved > 0) reading.cost += reorderFirst + reorderNext * std::max(0.0, moved - 2);
+  if (const auto moved = static_cast<double>(movedSteps(*places)); moved > 0)
+    reading.cost += reorderFirst + reorderNext * std::max(0.0, moved - 2);
   std::sort(reading.visits.begin(), reading.visits.end(),
             [](const Visit& a, const Visit& b) { return a.level < b.level; });
   return reading;
@@ -189,14 +215,70 @@ bool contradicts(const AlignmentTask& task, const RunReading& best, const RunRea
   return false;
 }
 
-std::vector<RunReading> distinct(const AlignmentTask& task, std::vector<RunReading> readings) {
+/// Where each step was done when each was done once and no level is left over; empty otherwise.
+std::vector<std::size_t> placesOf(const AlignmentTask& task, const RunReading& reading) {
+  std::vector<std::size_t> places;
+  if (reading.visits.size() != task.steps()) return places;
+  for (const auto& level : levelOfStep(task, reading.visits)) {
+    if (!level || *level < reading.visits.front().level) return {};
+    places.push_back(*level - reading.visits.front().level);
+  }
+  return places;
+}
+
+std::size_t exchanges(const AlignmentTask& task, const RunReading& reading) {
+  const auto swapped = static_cast<std::size_t>(std::count_if(reading.visits.begin(), reading.visits.end(),
+                                                              [](const Visit& v) { return v.isSwapped; }));
+  if (swapped == 0) return 0;
+  const auto places = placesOf(task, reading);
+  return places.empty() ? (swapped + 1) / 2 : std::max<std::size_t>(movedSteps(places), 2) - 1;
+}
+
+/// Stretches of steps without a level: those at the begin and the end count as one, a recording that was cut
+/// off.
+std::size_t gaps(const AlignmentTask& task, const RunReading& reading) {
+  const auto levels = levelOfStep(task, reading.visits);
+  std::size_t within = 0;
+  for (std::size_t step = 1; step < levels.size(); ++step)
+    if (!levels[step] && levels[step - 1]) ++within;
+  if (!levels.back()) --within;
+  return within + (!levels.front() || !levels.back() ? 1 : 0);
+}
+
+/// How many things must have gone wrong for the run to be as it is read.
+std::size_t faults(const AlignmentTask& task, const RunReading& reading, std::size_t begin, std::size_t end) {
+  std::size_t count = (reading.line.gain < 0 ? 1 : 0) + exchanges(task, reading) + gaps(task, reading);
+  std::size_t next = begin;  // the level that follows the one looked at before
+  for (std::size_t k = 0; k < reading.visits.size(); ++k) {
+    const Visit& visit = reading.visits[k];
+    if (visit.level > next) ++count;  // levels of no step
+    next = visit.level + 1;
+    if (isOff(task, reading.line, visit)) ++count;
+    const bool isAgain = k > 0 && visit.step <= reading.visits[k - 1].step;
+    if (isAgain && !visit.isSwapped && !reading.visits[k - 1].isSwapped) ++count;
+  }
+  return count + (next < end ? 1 : 0);
+}
+
+/// Whether `other` only tells opposite polarity as halves that changed places: always possible where they
+/// mirror each other, and the same as shunts on the neighbouring arm, which the verdict on polarity names.
+bool isMirror(const AlignmentTask& task, const RunReading& best, const RunReading& other) {
+  const auto swapped = std::count_if(other.visits.begin(), other.visits.end(),
+                                     [](const Visit& visit) { return visit.isSwapped; });
+  return best.line.gain * other.line.gain < 0 && swapped > 2 && hasBlocksExchanged(placesOf(task, other));
+}
+
+std::vector<RunReading> distinct(const AlignmentTask& task, std::vector<RunReading> readings,
+                                 std::size_t begin, std::size_t end) {
   sortByCost(readings);
+  const std::size_t fewest = faults(task, readings.front(), begin, end);
   std::vector<RunReading> kept{readings.front()};
   for (RunReading& reading : readings) {
     const RunReading& best = kept.front();
     if (kept.size() > mostOtherReadings) break;
     if (reading.cost > best.cost + marginFor(task, best, reading) || contradicts(task, best, reading))
       continue;
+    if (faults(task, reading, begin, end) > fewest || isMirror(task, best, reading)) continue;
     if (std::all_of(kept.begin(), kept.end(),
                     [&](const RunReading& one) { return isDifferent(task, one, reading); }))
       kept.push_back(std::move(reading));
@@ -213,24 +295,27 @@ std::vector<std::optional<std::size_t>> levelOfStep(const AlignmentTask& task,
   return levels;
 }
 
-std::vector<Visit> inPlannedOrder(const AlignmentTask& task, std::vector<Visit> visits) {
-  std::vector<std::size_t> steps;
-  for (const Visit& visit : visits)
-    if (visit.isSwapped) steps.push_back(visit.step);
-  // With one visit a step the planned order is that of the plan, whichever steps count as moved.
-  const auto levels = levelOfStep(task, visits);
-  const bool isWhole =
-      !steps.empty() && visits.size() == task.steps() &&
-      std::all_of(levels.begin(), levels.end(), [](const auto& level) { return level.has_value(); });
-  std::sort(steps.begin(), steps.end());
-  std::size_t next = 0;
-  for (std::size_t k = 0; k < visits.size(); ++k) {
-    if (isWhole)
-      visits[k] = {k, visits[k].level, false};
-    else if (visits[k].isSwapped)
-      visits[k] = {steps[next++], visits[k].level, false};
+bool isOff(const AlignmentTask& task, const MatchLine& line, const Visit& visit) {
+  return fitCost(task, line, visit.step, visit.level) >= match_cost::fits;
+}
+
+RunReading inPlannedOrder(const AlignmentTask& task, RunReading reading, std::size_t begin, std::size_t end) {
+  std::vector<std::size_t> swapped;
+  for (const Visit& visit : reading.visits)
+    if (visit.isSwapped) swapped.push_back(visit.step);
+  if (end - begin == task.steps()) {
+    std::vector<Visit> visits;
+    for (std::size_t step = 0; step < task.steps(); ++step) visits.push_back({step, begin + step, false});
+    const auto off = static_cast<std::size_t>(std::count_if(
+        visits.begin(), visits.end(), [&](const Visit& visit) { return isOff(task, reading.line, visit); }));
+    const bool isWhole = !swapped.empty() && reading.visits.size() == task.steps();
+    if (isWhole || 2 * off <= task.steps()) return {reading.line, std::move(visits), reading.cost};
   }
-  return visits;
+  std::sort(swapped.begin(), swapped.end());
+  std::size_t next = 0;
+  for (Visit& visit : reading.visits)
+    if (visit.isSwapped) visit = {swapped[next++], visit.level, false};
+  return reading;
 }
 
 std::vector<RunReading> runReadings(const AlignmentTask& task, std::span<const MatchLine> lines,
@@ -245,7 +330,7 @@ std::vector<RunReading> runReadings(const AlignmentTask& task, std::span<const M
   sortByCost(readings);
   const RunReading best = readings.front();
   const auto doubts = doubtful(task, best, begin, end);
-  if (doubts.empty()) return distinct(task, std::move(readings));
+  if (doubts.empty()) return distinct(task, std::move(readings), begin, end);
   for (const Visit& visit : doubts) {
     limits.forbidden = visit;
     addAligned(task, best.line, limits, readings);
@@ -257,7 +342,7 @@ std::vector<RunReading> runReadings(const AlignmentTask& task, std::span<const M
   addAligned(task, best.line, limits, readings);
   limits.hasFirstStep = false;
   addAligned(task, best.line, limits, readings);
-  return distinct(task, std::move(readings));
+  return distinct(task, std::move(readings), begin, end);
 }
 
 }  // namespace core

@@ -29,6 +29,20 @@ Result<LevelMatch> matchOf(const Channel& channel, const Column& column, const s
   return matchLevels(*steps, levels);
 }
 
+/// What is not as planned in a run that was taken, and which it is of several; empty when all is as planned.
+std::string wordsOnTaken(const LevelMatch& match, RunChoice choice, const Setup& setup,
+                         const std::vector<Level>& levels) {
+  std::vector<std::string> sentences = matchText({chosenRun(match, choice), {}}, setup, levels);
+  if (match.runs.size() > 1)
+    sentences.insert(sentences.begin(), "Run " + std::to_string(choice.run + 1) + " of the " +
+                                            std::to_string(match.runs.size()) + " in the recording.");
+  const bool isWhole = chosenRun(match, choice).stepsWithLevel() == setup.sequence.size();
+  if (sentences.size() == 1 && isWhole) return {};
+  std::string words;
+  for (const std::string& sentence : sentences) words += (words.empty() ? "" : " ") + sentence;
+  return words;
+}
+
 }  // namespace
 
 std::vector<ColumnUse> columnUses(const Document& document, const Recording& recording) {
@@ -62,6 +76,7 @@ Channel withCheckTaken(Channel channel, const ChannelFind& find, RunChoice choic
   const RunMatch& run = chosenRun(*find.match, choice);
   const Column& column = recording.columns[find.use.column];
   check.readings = readingsOf(run, *find.levels);
+  if (check.remark.empty()) check.remark = wordsOnTaken(*find.match, choice, channel.setup, *find.levels);
   check.otherLevels.clear();
   for (std::size_t k = 0; k < find.levels->size(); ++k) {
     const bool isReading =

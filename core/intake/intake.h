@@ -51,7 +51,8 @@ const RunMatch& chosenRun(const LevelMatch& match, RunChoice choice);
 
 /// `channel` with an open check at the end that holds the chosen run's readings, and as `otherLevels` the
 /// levels of the recording that are no reading. `check` brings name, date, person and the reference to the
-/// recording; its name is made unique. The channel remembers the column when it is not called like it.
+/// recording; its name is made unique. Without a remark it gets one that says what is not as planned in the
+/// run. The channel remembers the column when it is not called like it.
 Channel withCheckTaken(Channel channel, const ChannelFind& find, RunChoice choice, const Recording& recording,
                        Check check);
 

@@ -15,7 +15,7 @@ constexpr std::string_view header =
     "simulated,expanded_uncertainty_strain,coverage_factor_strain,simulated_unit,output_mV_per_V,"
     "expected_reading,expanded_uncertainty_chain,coverage_factor_chain,coverage_probability,"
     "reading,reading_std_uncertainty,change,deviation,deviation_expanded_uncertainty,limit,reading_unit,"
-    "decision_rule,guard_band,conformity_probability,en_number,verdict,reason";
+    "decision_rule,guard_band,conformity_probability,en_number,verdict,reason,check_remark";
 
 /// What stands before the first character that a spreadsheet may take as the start of a formula.
 constexpr std::string_view skipped = " \n\xC2\xA0";
@@ -34,7 +34,7 @@ std::string number(const std::optional<double>& value) {
 }
 
 struct CheckCells {
-  std::string name, date;
+  std::string name, date, remark;
 };
 
 void addRow(std::string& csv, const std::string& channel, const CheckCells& check, const Setup& setup,
@@ -71,7 +71,8 @@ void addRow(std::string& csv, const std::string& channel, const CheckCells& chec
                                number(decided.probability),
                                number(decided.en),
                                std::string(verdictWord(row.verdict)),
-                               csvText(row.reason)};
+                               csvText(row.reason),
+                               csvText(check.remark)};
   std::string_view separator;
   for (const std::string& cell : cells) {
     csv += separator;
@@ -86,7 +87,7 @@ void addChannel(std::string& csv, const Channel& channel) {
   for (std::size_t check = 0; check < channel.checks.size(); ++check) {
     const Check& made = channel.checks[check];
     for (const StepRow& row : stepRows(channel, evaluation, check))
-      addRow(csv, channel.name, {made.name, made.date}, setupOf(channel, made), row);
+      addRow(csv, channel.name, {made.name, made.date, made.remark}, setupOf(channel, made), row);
   }
   if (!channel.checks.empty()) return;
   for (StepRow& row : plannedRows(channel.setup, evaluation.prediction, evaluation.budget)) {

@@ -154,10 +154,42 @@ class Doubt(MatchTest):
         words = {way["way"]: " ".join(way["words"]) for way in channel["match"]["ways"]}
         self.assertIn("Steps 2 (+1) and 4 (+3) were done in another order than planned", words["1"])
         self.assertIn("in the planned order", words["1.1"])
+        self.assertIn("Steps 2 (+1) and 4 (+3) are then off by +10", words["1.1"])
         channel, _ = self.check(exchanged, "--match", "1", exit=0)
         self.assertEqual(channel["verdict"], "pass")
         channel, _ = self.check(exchanged, "--match", "1.1", exit=1)
         self.assertEqual([s["step"] for s in channel["steps"] if s["verdict"] != "pass"], [2, 4])
+
+    def test_neighbours_exchanged_are_both_named(self):
+        channel, _ = self.check(self.in_order([0, 2, 1, 3, 4, 5, 6, 7, 8]), exit=2)
+        words = {way["way"]: " ".join(way["words"]) for way in channel["match"]["ways"]}
+        self.assertIn("Steps 2 (+1) and 3 (+2) were done in another order", words["1"])
+        self.assertIn("Steps 2 (+1) and 3 (+2) are then off by +51", words["1.1"])
+        self.assertEqual(len(words), 2)
+
+    def test_half_of_the_sequence_is_no_reversed_half(self):
+        channel, stderr = self.check(self.in_order(PLANNED[:5]), exit=1)
+        self.assertIn("The recording ends before step 6 (-1)", stderr)
+        self.assertEqual(channel["match"]["way"], "1")
+
+    def test_each_channel_has_its_own_way(self):
+        one, other = pieces("TP-01"), pieces("TP-02")
+        twice = self.path("both.csv")
+        with open(twice, "w", encoding="utf-8") as file:
+            file.write("time [s],TP-01 [µm/m],TP-02 [µm/m]\n")
+            order = PLANNED + PLANNED[1:]
+            pairs = [pair for k in order for pair in zip(one[k], other[k])]
+            file.writelines(f"{k / 100:.2f},{a},{b}\n" for k, (a, b) in enumerate(pairs))
+        told = run("check", PLAN, "--recording", twice)
+        self.assertIn("--match TP-02=2: ", told.stdout)
+        done = run("check", PLAN, "--recording", twice, "--json", "--match", "TP-01=2", "--match", "TP-02=1")
+        channels = json.loads(done.stdout)["channels"]
+        self.assertEqual([c["match"]["way"] for c in channels], ["2", "1"])
+        done = run("check", PLAN, "--recording", twice, "--json", "--match", "2", "--match", "TP-02=1")
+        self.assertEqual([c["match"]["way"] for c in json.loads(done.stdout)["channels"]], ["2", "1"])
+        for words, says in ((["TP-77=1"], "TP-77"), (["=1"], "--match"), (["TP-01="], "--match"),
+                            (["1", "--match", "2"], "twice"), (["TP-01=1", "--match", "TP-01=2"], "twice")):
+            self.refused("check", PLAN, "--recording", twice, "--match", *words, says=says)
 
     def test_ways_that_are_not_there(self):
         recording = self.in_order(PLANNED)
@@ -167,7 +199,33 @@ class Doubt(MatchTest):
             self.refused("check", PLAN, "--recording", recording, "--match", way, says="--match")
 
 
+class Kept(MatchTest):
+    def test_what_was_not_as_planned_is_in_the_document_and_the_report(self):
+        out = self.path("out.bridgecal")
+        self.check(self.in_order(PLANNED[:7]), "--save", out, exit=1)
+        with open(out, encoding="utf-8") as file:
+            remark = json.load(file)["channels"][0]["checks"][0]["remark"]
+        self.assertIn("The recording ends before step 8 (-3)", remark)
+        table = self.path("out.csv")
+        done = run("report", out, "-o", table)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        with open(table, encoding="utf-8", newline="") as file:
+            self.assertEqual({row["check_remark"] for row in csv.DictReader(file) if row["check"]}, {remark})
+
+    def test_as_planned_there_is_no_remark(self):
+        out = self.path("out.bridgecal")
+        self.check(self.in_order(PLANNED), "--save", out, exit=0)
+        with open(out, encoding="utf-8") as file:
+            self.assertFalse(json.load(file)["channels"][0]["checks"][0].get("remark"))
+
+
 class Columns(MatchTest):
+    def test_a_single_column_of_another_name_is_told(self):
+        values = [value for step in pieces() for value in step]
+        channel, stderr = self.check(self.recording(values, heading="Input 7 [µm/m]"), exit=0)
+        self.assertIn("the only column, “Input 7”, is taken for TP-01.", stderr)
+        self.assertEqual(channel["column"], "Input 7")
+
     def test_a_column_of_another_name_is_named_and_remembered(self):
         steps = [value for step in pieces() for value in step]
         recording = self.path("two.csv")
@@ -215,6 +273,14 @@ class Layouts(MatchTest):
         with open(out, encoding="utf-8") as file:
             reference = json.load(file)["channels"][0]["checks"][0]["recording"]
         self.assertEqual(reference["read_as"], "rate=100")
+
+    def test_without_a_time_the_words_for_it_are_named(self):
+        bare = self.path("bare.csv")
+        with open(bare, "w", encoding="utf-8") as file:
+            file.write("TP-01 [µm/m],TP-02 [µm/m]\n")
+            file.writelines(f"{value},7.5\n" for step in pieces() for value in step)
+        done = self.refused("check", PLAN, "--recording", bare, says="--read-as rate=100")
+        self.assertIn("time=2", done.stderr)
 
     def test_words_that_are_none(self):
         for command in (("levels", PRE), ("check", PLAN, "--recording", PRE)):

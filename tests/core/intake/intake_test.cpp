@@ -85,6 +85,7 @@ TEST(Intake, ARecordingOfThePlanBecomesACheckWithAReadingAStep) {
   EXPECT_EQ(taken.recording->readAs, "rate=100");
   EXPECT_EQ(channel.recordingColumn, "") << "it has the channel's name";
   EXPECT_THAT(taken.otherLevels, IsEmpty());
+  EXPECT_EQ(taken.remark, "") << "all is as planned";
   ASSERT_THAT(taken.readings, SizeIs(9));
   for (std::size_t step = 0; step < 9; ++step) {
     ASSERT_TRUE(taken.readings[step]) << step;
@@ -108,6 +109,11 @@ TEST(Intake, ALevelThatIsNoReadingIsKeptAsOne) {
   ASSERT_THAT(channel.checks[0].otherLevels, SizeIs(1));
   EXPECT_NEAR(channel.checks[0].otherLevels[0].mean.base(), 250, 0.1);
   EXPECT_NEAR(channel.checks[0].otherLevels[0].begin->base(), 4, 0.5);
+  EXPECT_THAT(channel.checks[0].remark, HasSubstr("belongs to no step."));
+  Check remarked;
+  remarked.remark = "After the repair.";
+  EXPECT_EQ(withCheckTaken(*document.channels[0], find, {}, recording, remarked).checks[0].remark,
+            "After the repair.");
 }
 
 TEST(Intake, OfSeveralRunsTheChosenOneIsTaken) {

@@ -171,7 +171,8 @@ TEST(ReportCsv, ColumnsStandInTheOrderOfTheManual) {
                                             "conformity_probability",
                                             "en_number",
                                             "verdict",
-                                            "reason"};
+                                            "reason",
+                                            "check_remark"};
   ASSERT_EQ(rows.size(), 1U);
   EXPECT_EQ(rows[0], columns);
 }
