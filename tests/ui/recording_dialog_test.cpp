@@ -17,12 +17,15 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <QToolButton>
+#include <numeric>
 #include <random>
 
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
 #include "ui/recording/column_table.h"
 #include "ui/recording/find_table.h"
+#include "ui/recording/signal_picture.h"
+#include "ui/theme.h"
 
 namespace ui {
 namespace {
@@ -53,12 +56,17 @@ class Recorded : public testing::Test {
     char decimal = '.';
   };
   QByteArray rows(const QByteArray& columns, std::size_t steps, const Form& form) {
+    std::vector<std::size_t> inOrder(steps);
+    std::iota(inOrder.begin(), inOrder.end(), std::size_t{0});
+    return rowsOf(columns, inOrder, form);
+  }
+  QByteArray rowsOf(const QByteArray& columns, const std::vector<std::size_t>& steps, const Form& form) {
     const auto prediction = core::predict(session.channel()->setup);
     QByteArray text = form.timeName + form.separator + columns + "\n";
     std::mt19937 random(7);
     std::normal_distribution<double> noise(0, 0.3);
-    for (std::size_t k = 0; k < 200 * steps; ++k) {
-      const double value = prediction.steps[k / 200]->reading.base() + noise(random);
+    for (std::size_t k = 0; k < 200 * steps.size(); ++k) {
+      const double value = prediction.steps[steps[k / 200]]->reading.base() + noise(random);
       QByteArray row = QByteArray::number(form.timeFactor * 0.01 * static_cast<double>(k), 'f', 2);
       for (int column = 0; column <= columns.count(form.separator); ++column)
         row += form.separator + QByteArray::number(value, 'f', 3);
@@ -99,6 +107,21 @@ class Recorded : public testing::Test {
     return widget;
   }
   QString message() { return find<QLabel>("recordingMessage")->text(); }
+  QString fileError() {
+    auto* label = find<QLabel>("recordingFileError");
+    return label->isVisible() ? label->text() : QString();
+  }
+  QString nameNote() {
+    auto* label = find<QLabel>("recordingNameNote");
+    return label->isVisible() ? label->text() : QString();
+  }
+  QString checkName() { return find<QLineEdit>("recordingCheckName")->text(); }
+  QString beside() { return find<QLabel>("matchWords")->text(); }
+  void tick(int row) {
+    channels()->setFocus();
+    channels()->setCurrentIndex(channels()->model()->index(row, ColumnTable::Channel));
+    QTest::keyClick(channels(), Qt::Key_Space);
+  }
   QPushButton* take() { return find<QPushButton>("takeReadings"); }
   QTableView* levels() { return find<QTableView>("recordingLevels"); }
   QTableView* channels() { return find<QTableView>("recordingChannels"); }
@@ -186,9 +209,10 @@ TEST_F(Recorded, AnUntickedChannelIsNotTaken) {
   channels()->setCurrentIndex(channels()->model()->index(0, ColumnTable::Channel));
   QTest::keyClick(channels(), Qt::Key_Space);
   EXPECT_EQ(ticked(0), Qt::Unchecked);
+  EXPECT_FALSE(take()->isEnabled());
+  EXPECT_TRUE(take()->toolTip().contains("Tick at least one")) << take()->toolTip().toStdString();
   QTest::mouseClick(take(), Qt::LeftButton);
   EXPECT_EQ(session.history().count(), 0);
-  EXPECT_TRUE(message().contains("Tick at least one")) << message();
 }
 
 TEST_F(Recorded, MissingStepsAreSaidAndNotTickedUnasked) {
@@ -205,6 +229,8 @@ TEST_F(Recorded, ALevelCanBeGivenToNoStepByHand) {
   EXPECT_EQ(text(levels(), 8, FindTable::Step), "no step");
   EXPECT_TRUE(match().contains("by hand")) << match();
   EXPECT_TRUE(match().contains("8 of 9")) << match();
+  EXPECT_EQ(beside().count(" steps have a level"), 1) << beside();
+  EXPECT_TRUE(beside().contains("8 of 9")) << beside();
   takeAndWait();
   ASSERT_TRUE(session.check());
   EXPECT_FALSE(session.check()->readings[8]);
@@ -350,7 +376,7 @@ TEST_F(Recorded, AFileWithoutTimesAsksForTheSampleRate) {
   read(writeBytes("levels.npy", bytes));
   auto* rate = find<QLineEdit>("layoutRate");
   ASSERT_TRUE(rate->isVisible()) << message();
-  EXPECT_TRUE(message().contains("sample rate")) << message();
+  EXPECT_TRUE(fileError().contains("sample rate")) << fileError();
   readAnewBy([&] {
     rate->setFocus();
     QTest::keyClicks(rate, "100");
@@ -385,7 +411,7 @@ TEST_F(Recorded, AChoiceThatLeavesNothingToReadCanBeTakenBack) {
     QTest::keyClick(firstRow, Qt::Key_Return);
   });
   EXPECT_FALSE(take()->isEnabled());
-  EXPECT_FALSE(message().isEmpty());
+  EXPECT_FALSE(fileError().isEmpty());
   auto* back = find<QPushButton>("allAsGuessed");
   ASSERT_TRUE(back->isVisible());
   readAnewBy([&] { QTest::mouseClick(back, Qt::LeftButton); });
@@ -405,9 +431,10 @@ TEST_F(Recorded, WhatWasNotReadIsListed) {
 TEST_F(Recorded, AFileWithoutNumbersOrAMissingOneIsExplained) {
   read(writeBytes("words.csv", "time,TP-01\nnone,none\n"));
   EXPECT_FALSE(take()->isEnabled());
-  EXPECT_FALSE(message().isEmpty());
+  EXPECT_FALSE(fileError().isEmpty());
   read(folder.filePath("missing.csv"));
-  EXPECT_TRUE(message().contains("missing.csv")) << message();
+  EXPECT_TRUE(fileError().contains("missing.csv")) << fileError();
+  EXPECT_EQ(message(), "") << "said twice";
   EXPECT_FALSE(take()->isEnabled());
   EXPECT_EQ(session.history().count(), 0);
 }
@@ -459,6 +486,86 @@ TEST_F(Recorded, WhatWasReadIsInTheStore) {
   EXPECT_EQ(kept->envelopes.size(), kept->recording.columns.size());
 }
 
+TEST_F(Recorded, WaysToReadARecordingAreShortAndNothingIsClaimedBeforeTheChoice) {
+  // Zero, a shunt and zero again stand at several places of the plan.
+  read(writeBytes("three.csv", rowsOf("TP-01", {0, 1, 0}, {})));
+  auto* readAs = find<QComboBox>("readAs");
+  ASSERT_TRUE(readAs->isVisible()) << match();
+  for (int k = 0; k < readAs->count(); ++k) {
+    const QString words = readAs->itemText(k);
+    EXPECT_LT(words.size(), 80) << words;
+    EXPECT_FALSE(words.contains("misfit") || words.contains("missing")) << words;
+    EXPECT_FALSE(readAs->itemData(k, Qt::ToolTipRole).toString().contains("e-")) << words;
+    for (int other = 0; other < k; ++other) EXPECT_NE(words, readAs->itemText(other));
+  }
+  EXPECT_FALSE(beside().contains("steps have a level")) << beside();
+  EXPECT_TRUE(beside().contains(QString("%1 ways").arg(readAs->count()))) << beside();
+  readAs->setFocus();
+  QTest::keyClick(readAs, Qt::Key_Down);
+  EXPECT_TRUE(beside().contains("of 9 steps have a level")) << beside();
+  EXPECT_TRUE(take()->isEnabled());
+}
+
+TEST_F(Recorded, AColumnNearlyNamedLikeTheChannelIsProposedAndNotTicked) {
+  for (const char* name : {"TP01", "tp-01_raw", "TP-01 copy"}) {
+    read(write("near.csv", name, 9));
+    EXPECT_EQ(text(channels(), 0, ColumnTable::ColumnColumn), name);
+    EXPECT_EQ(ticked(0), Qt::Unchecked) << name;
+    EXPECT_TRUE(match().contains(QString("column %1 has nearly the channel's name").arg(name))) << match();
+    EXPECT_FALSE(take()->isEnabled());
+  }
+  tick(0);
+  EXPECT_FALSE(match().contains("nearly")) << match();
+  takeAndWait();
+  EXPECT_EQ(session.channel()->recordingColumn, "TP-01 copy");
+}
+
+TEST_F(Recorded, NoColumnIsProposedWhenSeveralAreNearlyNamedOrTheNameGoesOn) {
+  read(write("two.csv", "TP01,tp_01", 9));
+  EXPECT_EQ(match(), "no column");
+  read(write("raw.csv", "tp-01_raw,TP-01 copy", 9));
+  EXPECT_EQ(match(), "no column");
+  read(write("alike.csv", "TP01,tp-01_raw,TP-01 copy", 9));
+  EXPECT_EQ(text(channels(), 0, ColumnTable::ColumnColumn), "TP01") << "alike goes before beginning so";
+  read(write("longer.csv", "TP-012", 9));
+  EXPECT_EQ(match(), "no column");
+}
+
+TEST_F(Recorded, TheSignalIsDrawnAndAClickOnALevelChoosesIt) {
+  read(write("pre.csv", "TP-01", 9));
+  auto* picture = find<SignalPicture>("signalPicture");
+  ASSERT_TRUE(QTest::qWaitFor([&] { return picture->hasCurve(); }, 10000));
+  EXPECT_EQ(picture->stepsOf(4), "5");
+  QTest::mouseClick(picture, Qt::LeftButton, Qt::NoModifier, picture->bandOf(4).center().toPoint());
+  EXPECT_EQ(levels()->currentIndex().row(), 4);
+  // Where the curve is, there is its colour.
+  const QImage image = picture->grab().toImage();
+  const QColor curve = coloursFor(picture->palette()).measured;
+  int drawn = 0;
+  for (int y = 0; y < image.height(); ++y)
+    for (int x = 0; x < image.width(); ++x) drawn += image.pixelColor(x, y) == curve ? 1 : 0;
+  EXPECT_GT(drawn, 100);
+  choose(levels(), 4, FindTable::Step, "no step");
+  EXPECT_EQ(picture->stepsOf(4), "");
+}
+
+TEST_F(Recorded, TheSecondRunBringsItsFirstLevelIntoView) {
+  read(writeBytes("runs.csv", rowsOf("TP-01", {0, 1, 2, 3, 4, 5, 6, 7, 8, 0, 1, 2, 3, 4, 5, 6, 7, 8}, {})));
+  ASSERT_TRUE(text(channels(), 0, ColumnTable::Run).contains("of 2")) << match();
+  auto* table = channels();
+  const QModelIndex cell = table->model()->index(0, ColumnTable::Run);
+  QTest::mouseClick(table->viewport(), Qt::LeftButton, Qt::NoModifier, table->visualRect(cell).center());
+  auto* box = table->viewport()->findChild<QComboBox*>("runChoice");
+  ASSERT_TRUE(box);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return box->view()->isVisible(); }, 5000));
+  QTest::keyClick(box->view(), Qt::Key_Down);
+  QTest::keyClick(box->view(), Qt::Key_Return);
+  const QModelIndex first = levels()->currentIndex();
+  EXPECT_TRUE(first.siblingAtColumn(FindTable::Step).data().toString().startsWith("1"));
+  EXPECT_GE(first.row(), 8);
+  EXPECT_TRUE(levels()->viewport()->rect().intersects(levels()->visualRect(first)));
+}
+
 core::Channel named(core::Channel channel, const char* name) {
   channel.name = name;
   return channel;
@@ -483,6 +590,30 @@ TEST_F(RecordedOfThree, AllTickedChannelsAreOneUndoStep) {
   EXPECT_EQ(session.document().channels[2]->checks.size(), 1u);
   session.history().undo();
   EXPECT_EQ(session.document().channels[2]->checks.size(), 0u);
+}
+
+TEST_F(RecordedOfThree, ChecksOfOneRecordingHaveOneName) {
+  core::Check earlier;
+  earlier.name = "pre-test";
+  session.editChannel("Check", core::withCheckAdded(*session.channel(), earlier));
+  read(write("pre.csv", "TP-01,TP-03", 9));
+  EXPECT_EQ(checkName(), "post-test") << "free in both";
+  EXPECT_EQ(nameNote(), "");
+  auto* name = find<QLineEdit>("recordingCheckName");
+  name->selectAll();
+  QTest::keyClicks(name, "pre-test");
+  EXPECT_EQ(nameNote(), "TP-01 already has a check called pre-test: the checks will be called pre-test (2).");
+  takeAndWait();
+  EXPECT_EQ(session.document().channels[0]->checks.back().name, "pre-test (2)");
+  EXPECT_EQ(session.document().channels[2]->checks.back().name, "pre-test (2)");
+}
+
+TEST_F(RecordedOfThree, ChannelsWithAColumnThatWereNotTakenAreNamed) {
+  read(write("pre.csv", "TP-01,TP-03", 9));
+  tick(2);
+  EXPECT_EQ(ticked(2), Qt::Unchecked);
+  takeAndWait();
+  EXPECT_EQ(dialog->leftOut(), QStringList{"TP-03"});
 }
 
 TEST_F(RecordedOfThree, AColumnTakenAwayFromAChannelIsNotTaken) {

@@ -56,7 +56,8 @@ QVariant ColumnTable::colour(int row) const {
   const Finding& found = finding(row);
   if (!found.column || !found.find) return colours.quiet;
   if (!requireTakable(found, channel(row))) return runOf(found) ? colours.cannotTell : colours.fail;
-  return found.byHand.empty() && isPlain(*found.find) ? colours.pass : colours.cannotTell;
+  return found.byHand.empty() && found.nearName.empty() && isPlain(*found.find) ? colours.pass
+                                                                                : colours.cannotTell;
 }
 
 QStringList ColumnTable::choices(int row, int column) const {
@@ -87,7 +88,7 @@ QVariant ColumnTable::data(const QModelIndex& index, int role) const {
     case Qt::ForegroundRole:
       return column == Match ? colour(row) : QVariant();
     case Qt::TextAlignmentRole:
-      return QVariant((column == Levels ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+      return QVariant((column == Levels ? Qt::AlignHCenter : Qt::AlignLeft) | Qt::AlignVCenter);
     case choicesRole:
       return choices(row, column);
     case choiceRole:
@@ -100,7 +101,7 @@ QVariant ColumnTable::data(const QModelIndex& index, int role) const {
 QVariant ColumnTable::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation != Qt::Horizontal) return {};
   if (role == Qt::TextAlignmentRole)
-    return QVariant((section == Levels ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    return QVariant((section == Levels ? Qt::AlignHCenter : Qt::AlignLeft) | Qt::AlignVCenter);
   if (role != Qt::DisplayRole) return {};
   switch (section) {
     case Channel:

@@ -154,7 +154,7 @@ QVariant FindTable::headerData(int section, Qt::Orientation orientation, int rol
     case Uncertainty:
       return tr("Std. uncertainty");
     case Samples:
-      return tr("Samples");
+      return tr("Samples") + QChar(0x2002);  // an en space: the next heading begins here
     default:
       return tr("Quality");
   }

@@ -3,7 +3,9 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 
+#include "core/assess/reading_unit.h"
 #include "ui/quantity_edit.h"
 #include "ui/recording/taking_up.h"
 #include "ui/theme.h"
@@ -47,16 +49,72 @@ QStringList remarksOf(const core::RunMatch& match, const Finding& finding, const
   return remarks;
 }
 
-/// First and last level of a match, counted from 1.
-QString levelRange(const core::RunMatch& match) {
-  std::optional<std::size_t> first, last;
-  for (const auto& level : match.levelOfStep) {
-    if (!level) continue;
-    first = first ? std::min(*first, *level) : *level;
-    last = last ? std::max(*last, *level) : *level;
+/// "1–3, 5": places counted from 1, in order and each once.
+QString rangesText(std::vector<std::size_t> places) {
+  std::sort(places.begin(), places.end());
+  places.erase(std::unique(places.begin(), places.end()), places.end());
+  QStringList ranges;
+  for (std::size_t k = 0; k < places.size(); ++k) {
+    const std::size_t first = k;
+    while (k + 1 < places.size() && places[k + 1] == places[k] + 1) ++k;
+    const QString from = QString::number(places[first] + 1), to = QString::number(places[k] + 1);
+    ranges << (k == first ? from : from + QStringLiteral("–") + to);
   }
-  if (!first) return words("no level");
-  return words("levels %1 to %2").arg(*first + 1).arg(*last + 1);
+  return ranges.join(", ");
+}
+
+bool hasRemark(const core::RunMatch& match, core::MatchRemarkKind kind) {
+  return std::any_of(match.remarks.begin(), match.remarks.end(),
+                     [&](const core::MatchRemark& remark) { return remark.kind == kind; });
+}
+
+/// Some steps: "steps 1, 2, 5 (zero, +1, zero): 3 of 9 steps"; labels only while they are few.
+QString someStepsText(const std::vector<std::size_t>& steps, const core::Setup& setup) {
+  constexpr std::size_t mostLabels = 3;
+  QStringList labels;
+  for (const std::size_t step : steps) labels << toQString(setup.sequence[step].label);
+  QString text = words(steps.size() == 1 ? "step %1" : "steps %1").arg(rangesText(steps));
+  if (steps.size() <= mostLabels && !labels.contains(QString())) text += " (" + labels.join(", ") + ")";
+  return words("%1: %2 of %3 steps").arg(text).arg(steps.size()).arg(setup.sequence.size());
+}
+
+QString shortReading(const core::RunMatch& match, const core::Setup& setup) {
+  std::vector<std::size_t> steps, levels;
+  for (std::size_t step = 0; step < match.levelOfStep.size(); ++step) {
+    if (!match.levelOfStep[step]) continue;
+    steps.push_back(step);
+    levels.push_back(*match.levelOfStep[step]);
+  }
+  if (levels.empty()) return words("no level");
+  const bool isReversed = hasRemark(match, core::MatchRemarkKind::Reversed);
+  const bool isSwapped = hasRemark(match, core::MatchRemarkKind::Swapped);
+  const bool isWhole = steps.size() == match.levelOfStep.size();
+  QStringList parts;
+  if (isReversed) parts << words("reversed");
+  if (isSwapped) parts << words("in another order");
+  if (isWhole && parts.isEmpty()) parts << words("as planned");
+  if (!isWhole) parts << someStepsText(steps, setup);
+  parts << words(levels.size() == 1 ? "level %1" : "levels %1").arg(rangesText(levels));
+  return parts.join(", ");
+}
+
+/// Root mean square of what the uncertainties of the levels of `match` explain.
+double explainedMisfit(const core::RunMatch& match, const std::vector<core::Level>& levels) {
+  double squares = 0;
+  for (const auto& level : match.levelOfStep)
+    if (level) squares += levels[*level].stdUncertainty * levels[*level].stdUncertainty;
+  return std::sqrt(squares / static_cast<double>(std::max<std::size_t>(1, countOf(match.levelOfStep))));
+}
+
+/// What is said of an ambiguous run that nobody decided about.
+QStringList undecidedSentences(const core::FoundRun& run) {
+  QStringList sentences{
+      words("The levels can be read in %1 ways that are about as likely. Choose above how to read them.")
+          .arg(1 + run.others.size())};
+  sentences << (countOf(agreedLevels(run)) > 0
+                    ? words("Until then the table has only the steps on which all ways agree.")
+                    : words("There is no step on which all ways agree."));
+  return sentences;
 }
 
 }  // namespace
@@ -133,6 +191,14 @@ core::ChannelFind decided(const Finding& finding) {
   return find;
 }
 
+namespace {
+
+QString nearWords(const Finding& finding) {
+  return words("column %1 has nearly the channel's name").arg(toQString(finding.nearName));
+}
+
+}  // namespace
+
 QString matchWords(const Finding& finding, const core::Channel& channel) {
   if (!finding.column) return words("no column");
   if (!finding.find) return words("looking for levels…");
@@ -149,39 +215,51 @@ QString matchWords(const Finding& finding, const core::Channel& channel) {
   QString count = countWords(countOf(match.levelOfStep), steps);
   if (const std::size_t runs = finding.find->match->runs.size(); runs > 1)
     count = words("run %1 of %2: %3").arg(finding.run + 1).arg(runs).arg(count);
+  if (!finding.nearName.empty()) count = nearWords(finding) + ": " + count;
   QStringList parts{count};
   parts << remarksOf(match, finding, channel);
   return parts.size() == 1 ? parts.front() : parts.front() + ". " + parts.mid(1).join(" ");
 }
 
 QStringList matchSentences(const Finding& finding, const core::Channel& channel) {
-  if (!finding.find || !finding.find->levels) return {matchWords(finding, channel)};
-  QStringList sentences;
-  if (!finding.byHand.empty()) sentences << matchWords(finding, channel) + ".";
-  if (const core::FoundRun* run = runOf(finding)) {
-    core::FoundRun shown = *run;
-    // The words are of the way it is read.
-    if (finding.reading && *finding.reading > 0) shown.best = readingOf(*run, *finding.reading);
-    for (const std::string& line : core::matchText(shown, channel.setup, *finding.find->levels))
-      sentences << toQString(line);
-    if (run->isAmbiguous() && !finding.reading && finding.byHand.empty())
-      sentences << words("Shown are the steps on which all ways to read it agree.");
+  // What was matched does not hold after a change by hand.
+  const core::FoundRun* run = runOf(finding);
+  if (!finding.find || !finding.find->levels || !run || !finding.byHand.empty()) {
+    const QString sentence = matchWords(finding, channel);
+    return {sentence.endsWith('.') ? sentence : sentence + "."};
   }
-  if (sentences.isEmpty()) sentences << matchWords(finding, channel);
+  if (!finding.reading) return undecidedSentences(*run);
+  core::FoundRun shown = *run;
+  // The words are of the way it is read.
+  shown.best = readingOf(*run, *finding.reading);
+  QStringList sentences;
+  if (!finding.nearName.empty()) sentences << nearWords(finding) + ".";
+  for (const std::string& line : core::matchText(shown, channel.setup, *finding.find->levels))
+    sentences << toQString(line);
   return sentences;
 }
 
 QStringList readingWords(const Finding& finding, const core::Channel& channel) {
   QStringList list;
   const core::FoundRun* run = runOf(finding);
-  if (!run) return list;
-  for (std::size_t k = 0; k <= run->others.size(); ++k) {
+  for (std::size_t k = 0; run && k <= run->others.size(); ++k)
+    list << shortReading(readingOf(*run, k), channel.setup);
+  return list;
+}
+
+QStringList readingSentences(const Finding& finding, const core::Channel& channel) {
+  QStringList list;
+  const core::FoundRun* run = runOf(finding);
+  for (std::size_t k = 0; run && k <= run->others.size(); ++k) {
     const core::RunMatch& match = readingOf(*run, k);
-    QStringList remarks = remarksOf(match, finding, channel);
-    if (remarks.isEmpty()) remarks << countWords(countOf(match.levelOfStep), match.levelOfStep.size());
-    list << words("%1: %2 (gain %3, misfit %4)")
-                .arg(levelRange(match), remarks.join(" "), numberText(match.gain, 4),
-                     numberText(match.misfit, 3));
+    QStringList sentences = remarksOf(match, finding, channel);
+    sentences << words("The gain is %1.").arg(numberText(match.gain, 4));
+    // A smaller one is what scatter makes of any match.
+    if (match.misfit > 2 * explainedMisfit(match, *finding.find->levels))
+      sentences << words("The levels lie %1 %2 off that line.")
+                       .arg(numberText(match.misfit, 3),
+                            toQString(core::readingUnitText(channel.setup.instrument)));
+    list << sentences.join("\n");
   }
   return list;
 }

@@ -22,6 +22,8 @@ struct Finding {
   /// The level of each step as set by hand; empty: as matched.
   std::vector<std::optional<std::size_t>> byHand = {};
   bool isTicked = false;
+  /// The name of the column where it is only nearly that of the channel and nobody confirmed it; else empty.
+  std::string nearName = {};
 };
 
 /// `find` as it is first shown: the first run; ticked when it is plain (taking_up.h), so that nothing is
@@ -49,8 +51,10 @@ core::ChannelFind decided(const Finding& finding);
 QString matchWords(const Finding& finding, const core::Channel& channel);
 /// A sentence a line: all that is said of the match.
 QStringList matchSentences(const Finding& finding, const core::Channel& channel);
-/// The ways to read the run, best first, each in a few words.
+/// The ways to read the run, best first, each in a few words: "as planned, levels 1–9".
 QStringList readingWords(const Finding& finding, const core::Channel& channel);
+/// The same ways, each in full: a sentence a line.
+QStringList readingSentences(const Finding& finding, const core::Channel& channel);
 /// "run 2, 41.5 s to 63 s", a run each.
 QStringList runWords(const Finding& finding);
 

@@ -1,22 +1,41 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/recording/found_pane.h"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QStyledItemDelegate>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/parts.h"
 #include "ui/recording/choice_cell.h"
 #include "ui/recording/column_table.h"
 #include "ui/recording/find_table.h"
+#include "ui/recording/signal_picture.h"
 #include "ui/sheet_view.h"
 #include "ui/theme.h"
 
 namespace ui {
+namespace {
+
+/// Numbers at the right edge of their cell, with a little room to the text that comes next.
+class NumberDelegate : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+ protected:
+  void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override {
+    QStyledItemDelegate::initStyleOption(option, index);
+    option->text += QChar(0x2002);  // an en space
+  }
+};
+
+}  // namespace
 
 FoundPane::FoundPane(QWidget* parent) : QWidget(parent) {
   setObjectName("foundPane");
@@ -71,15 +90,18 @@ QWidget* FoundPane::detail() {
   m_readAs->setObjectName("readAs");
   m_readAs->setAccessibleName(tr("Read it as"));
   m_readAs->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  m_readAs->view()->setTextElideMode(Qt::ElideRight);
   m_readAs->setPlaceholderText(tr("choose"));
   m_readAsLabel = new QLabel(tr("&Read it as"));
   m_readAsLabel->setBuddy(m_readAs);
   m_levels = table("recordingLevels", tr("Levels found"), m_levelModel);
   new ChoiceCellDelegate(m_levels, FindTable::Step, "stepChoice");
+  m_levels->setItemDelegateForColumn(FindTable::Samples, new NumberDelegate(m_levels));
   m_levels->setColumnWidth(FindTable::Step, 130);
   for (const int column : {FindTable::From, FindTable::To, FindTable::Samples})
     m_levels->setColumnWidth(column, 80);
   for (const int column : {FindTable::Mean, FindTable::Uncertainty}) m_levels->setColumnWidth(column, 110);
+  m_picture = new SignalPicture;
   auto* widget = new QWidget;
   auto* grid = new QGridLayout(widget);
   grid->setContentsMargins(0, 2, 0, 0);
@@ -94,8 +116,9 @@ QWidget* FoundPane::detail() {
   both->setSizes({830, 240});
   both->setStretchFactor(0, 5);
   both->setStretchFactor(1, 2);
-  grid->addWidget(both, 2, 0, 1, 2);
-  grid->setRowStretch(2, 1);
+  grid->addWidget(m_picture, 2, 0, 1, 2);
+  grid->addWidget(both, 3, 0, 1, 2);
+  grid->setRowStretch(3, 1);
   return widget;
 }
 
@@ -103,12 +126,15 @@ void FoundPane::connectTables() {
   connect(m_channels->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
           &FoundPane::showChosen);
   connect(m_channelModel, &ColumnTable::ticked, this, [this](int row, bool isTicked) {
-    m_findings[static_cast<std::size_t>(row)].isTicked = isTicked;
+    Finding& finding = m_findings[static_cast<std::size_t>(row)];
+    finding.isTicked = isTicked;
+    if (isTicked) finding.nearName.clear();  // confirmed
     changeRow(row);
   });
   connect(m_channelModel, &ColumnTable::runChosen, this, [this](int row, std::size_t run) {
     chooseRun(m_findings[static_cast<std::size_t>(row)], run);
     changeRow(row);
+    if (row == m_channels->currentIndex().row()) showFirstLevel();
   });
   connect(m_channelModel, &ColumnTable::columnChosen, this,
           [this](int row, std::optional<std::size_t> column) {
@@ -123,6 +149,14 @@ void FoundPane::connectTables() {
     chooseReading(*chosen(), static_cast<std::size_t>(reading));
     changeRow(m_channels->currentIndex().row());
   });
+  connect(m_levels->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+          [this](const QModelIndex& now) {
+            m_picture->chooseLevel(now.isValid() ? std::optional(static_cast<std::size_t>(now.row()))
+                                                 : std::nullopt);
+          });
+  connect(m_picture, &SignalPicture::levelClicked, this, [this](std::size_t level) {
+    m_levels->setCurrentIndex(m_levelModel->index(static_cast<int>(level), FindTable::From));
+  });
   connect(m_levelModel, &FindTable::stepGiven, this,
           [this](std::size_t level, std::optional<std::size_t> step) {
             Finding* finding = chosen();
@@ -135,6 +169,7 @@ void FoundPane::connectTables() {
 void FoundPane::clear() {
   m_findings.clear();
   m_read.reset();
+  m_picture->setRecording(nullptr);
   m_channelModel->reset({}, nullptr);
   showChosen();
 }
@@ -148,12 +183,30 @@ void FoundPane::showRead(const core::Document& document, std::shared_ptr<const R
   for (const core::ChannelFind& find : m_read->finds)
     // The find stays part of what was read.
     m_findings[find.use.channel] = findingOf(std::shared_ptr<const core::ChannelFind>(m_read, &find));
+  for (const core::ColumnUse& use : m_read->nearlyNamed) {
+    Finding& finding = m_findings[use.channel];
+    finding.nearName = (*m_read->open)->recording.columns[use.column].name;
+    finding.isTicked = false;
+  }
   m_channelModel->reset(document, &(*m_read->open)->recording);
   std::size_t row = channel < m_findings.size() ? channel : 0;
   for (std::size_t k = 0; k < m_findings.size() && !m_findings[row].column; ++k)
     if (m_findings[k].column) row = k;
   m_channels->setCurrentIndex(m_channelModel->index(static_cast<int>(row), ColumnTable::ColumnColumn));
   showChosen();
+}
+
+void FoundPane::drawSignal() { m_picture->setRecording(*m_read->open); }
+
+/// Brings the first level of the chosen run to the top.
+void FoundPane::showFirstLevel() {
+  std::optional<std::size_t> first;
+  for (const auto& level : levelOfSteps(*chosen()))
+    if (level) first = std::min(first.value_or(*level), *level);
+  if (!first) return;
+  const QModelIndex cell = m_levelModel->index(static_cast<int>(*first), FindTable::From);
+  m_levels->setCurrentIndex(cell);
+  m_levels->scrollTo(cell, QAbstractItemView::PositionAtTop);
 }
 
 void FoundPane::showFind(std::shared_ptr<const core::ChannelFind> find) {
@@ -190,6 +243,10 @@ void FoundPane::showChosen() {
   const Finding* finding = chosen();
   const auto channel = finding ? m_document.channels[finding->channel] : nullptr;
   m_levelModel->show(finding, channel);
+  m_picture->showFinding(finding);
+  const QModelIndex level = m_levels->currentIndex();
+  m_picture->chooseLevel(level.isValid() ? std::optional(static_cast<std::size_t>(level.row()))
+                                         : std::nullopt);
   m_title->setText(
       finding ? tr("Levels for %1; the step of a level can be changed by hand").arg(toQString(channel->name))
               : tr("Levels"));
@@ -207,7 +264,11 @@ void FoundPane::showReadings(const Finding* finding) {
   m_readAs->setVisible(isAmbiguous);
   m_readAs->clear();
   if (!isAmbiguous) return;
-  m_readAs->addItems(readingWords(*finding, *m_document.channels[finding->channel]));
+  const core::Channel& channel = *m_document.channels[finding->channel];
+  m_readAs->addItems(readingWords(*finding, channel));
+  const QStringList sentences = readingSentences(*finding, channel);
+  for (int k = 0; k < sentences.size(); ++k)
+    m_readAs->setItemData(k, sentences[k].toHtmlEscaped(), Qt::ToolTipRole);
   m_readAs->setCurrentIndex(finding->reading ? static_cast<int>(*finding->reading) : -1);
 }
 

@@ -15,6 +15,7 @@ namespace ui {
 class ColumnTable;
 class FindTable;
 class SheetView;
+class SignalPicture;
 
 /// What was found in a recording: the channels with their columns and how the levels match the plan, and of
 /// the chosen channel all levels. Where the recording can be read in several ways, or the match is not what
@@ -30,6 +31,9 @@ class FoundPane : public QWidget {
   void showRead(const core::Document& document, std::shared_ptr<const RecordingRead> read,
                 std::size_t channel);
   void showFind(std::shared_ptr<const core::ChannelFind> find);
+
+  /// Draws the curves of what was read, whose envelopes must be there.
+  void drawSignal();
 
   const std::vector<Finding>& findings() const { return m_findings; }
   /// Those that are ticked and can be taken.
@@ -47,6 +51,7 @@ class FoundPane : public QWidget {
   Finding* chosen();
   void showChosen();
   void showReadings(const Finding* finding);
+  void showFirstLevel();
   void changeRow(int row);
 
   core::Document m_document;
@@ -56,6 +61,7 @@ class FoundPane : public QWidget {
   FindTable* m_levelModel;
   SheetView* m_channels;
   SheetView* m_levels;
+  SignalPicture* m_picture;
   QLabel* m_title;
   QLabel* m_words;
   QLabel* m_readAsLabel;

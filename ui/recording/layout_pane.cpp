@@ -141,12 +141,13 @@ void LayoutPane::showNote() {
 void LayoutPane::showLook(const core::Result<core::Preview>& look) {
   const Colours colours = coloursFor(palette());
   m_change->setEnabled(look || !m_choices.empty());
-  setTextColour(m_sentence, look ? palette().color(QPalette::WindowText) : colours.fail);
+  setTextColour(m_sentence, look ? palette().color(QPalette::WindowText) : colours.quiet);
   m_notRead->clear();
   m_tabs->setTabEnabled(1, false);
   m_tabs->setTabText(1, tr("Not read"));
   if (!look) {
-    m_sentence->setText(tr("The beginning of the file could not be read."));
+    // Why not is said under the file's name.
+    m_sentence->setText(tr("There is nothing to be read in this file."));
     m_doubts->setVisible(false);
     m_preview->setPreview({});
     return;

@@ -14,6 +14,7 @@
 #include <QPushButton>
 #include <QSplitter>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/document/edits.h"
 #include "ui/parts.h"
@@ -108,7 +109,13 @@ QWidget* RecordingDialog::filePart() {
   auto* column = new QVBoxLayout(content);
   column->setContentsMargins(0, 0, 0, 0);
   column->addLayout(fileRow);
+  m_fileError = plainLabel("recordingFileError");
+  m_fileError->setVisible(false);
+  column->addWidget(m_fileError);
   column->addLayout(checkRow());
+  m_nameNote = plainLabel("recordingNameNote");
+  m_nameNote->setVisible(false);
+  column->addWidget(m_nameNote);
   return part(tr("File and check"), content);
 }
 
@@ -170,11 +177,12 @@ void RecordingDialog::connectJob() {
   connect(&m_job, &RecordingJob::looked, this, [this](const RecordingJob::Look& look) {
     m_layout->showLook(look);
     if (look) return;
-    say(toText(look.error()), true);
+    showFileError(toText(look.error()));
     showRunning();
     emit readingDone();
   });
   connect(&m_job, &RecordingJob::finished, this, [this] {
+    m_found->drawSignal();
     if (m_takesWhenFinished) accept();
   });
 }
@@ -196,6 +204,7 @@ void RecordingDialog::connectParts() {
     say(summary());
     showTake();
   });
+  connect(m_name, &QLineEdit::textEdited, this, &RecordingDialog::showName);
 }
 
 void RecordingDialog::chooseFile() {
@@ -217,6 +226,7 @@ void RecordingDialog::readFile(const QString& path) {
 
 void RecordingDialog::start() {
   m_takesWhenFinished = false;
+  showFileError({});
   m_found->clear();
   m_job.start({m_path, m_layout->choices(), m_session.document(), m_columns});
   say(tr("Reading…"));
@@ -236,7 +246,7 @@ void RecordingDialog::showRead() {
     showDate();
     say(summary());
   } else {
-    say(toText(read->open.error()), true);
+    showFileError(toText(read->open.error()));
   }
   showRunning();
   emit readingDone();
@@ -284,11 +294,91 @@ void RecordingDialog::showRunning() {
 }
 
 void RecordingDialog::showTake() {
-  bool some = false;
+  const QString reason = whyNothingToTake();
+  m_take->setEnabled(reason.isEmpty() && !m_takesWhenFinished);
+  m_take->setToolTip(reason);
+  showName();
+}
+
+/// Empty when there is something to take.
+QString RecordingDialog::whyNothingToTake() const {
+  if (m_path.isEmpty()) return tr("Choose a recording first.");
+  if (m_job.isReading()) return tr("The recording is being read.");
+  if (!m_found->toTake().empty()) return {};
   const core::Document& document = m_job.task().document;
   for (const Finding& finding : m_found->findings())
-    some = some || requireTakable(finding, *document.channels[finding.channel]);
-  m_take->setEnabled(some && !m_job.isReading() && !m_takesWhenFinished);
+    if (requireTakable(finding, *document.channels[finding.channel]))
+      return tr("Tick at least one channel whose levels match its plan.");
+  return tr("No channel has levels that can be taken.");
+}
+
+QStringList RecordingDialog::channelsLeftOut() const {
+  const auto taken = m_found->toTake();
+  QStringList names;
+  for (const Finding& finding : m_found->findings())
+    if (finding.column && std::find(taken.begin(), taken.end(), &finding) == taken.end())
+      names << toQString(m_job.task().document.channels[finding.channel]->name);
+  return names;
+}
+
+/// Whether one of the channels to be taken has a check of this name; which do.
+bool RecordingDialog::isCheckTaken(const std::string& name, QStringList* channels) const {
+  bool some = false;
+  const auto& now = m_session.document().channels;
+  for (const Finding* finding : m_found->toTake()) {
+    if (finding->channel >= now.size()) continue;
+    const core::Channel& channel = *now[finding->channel];
+    if (std::none_of(channel.checks.begin(), channel.checks.end(),
+                     [&](const core::Check& check) { return check.name == name; }))
+      continue;
+    some = true;
+    if (channels) *channels << toQString(channel.name);
+  }
+  return some;
+}
+
+/// One name for all channels, since the checks of one recording belong together.
+std::string RecordingDialog::freeCheckName(const std::string& wanted) const {
+  std::string name = wanted;
+  for (int number = 2; isCheckTaken(name); ++number) name = wanted + " (" + std::to_string(number) + ")";
+  return name;
+}
+
+/// The usual name of one of the channels that is free in all; with none, that of the chosen channel.
+QString RecordingDialog::usualName() const {
+  const auto& channels = m_session.document().channels;
+  const std::string usual = core::usualCheckName(*m_session.channel());
+  if (!isCheckTaken(usual)) return toQString(usual);
+  for (const Finding* finding : m_found->toTake()) {
+    if (finding->channel >= channels.size()) continue;
+    const std::string name = core::usualCheckName(*channels[finding->channel]);
+    if (!isCheckTaken(name)) return toQString(name);
+  }
+  return toQString(freeCheckName(usual));
+}
+
+/// Proposes a name until one is typed, and says when the typed one is taken.
+void RecordingDialog::showName() {
+  if (!m_name->isModified() && m_session.channel()) m_name->setText(usualName());
+  const std::string name = m_name->text().trimmed().toStdString();
+  QStringList having;
+  const bool isTaken = isCheckTaken(name, &having);
+  const QString who = having.size() > 3 ? tr("%1 channels").arg(having.size()) : having.join(", ");
+  if (isTaken)
+    m_nameNote->setText((having.size() == 1
+                             ? tr("%1 already has a check called %2: the checks will be called %3.")
+                             : tr("%1 already have a check called %2: the checks will be called %3."))
+                            .arg(who, toQString(name), toQString(freeCheckName(name))));
+  setTextColour(m_nameNote, coloursFor(palette()).cannotTell);
+  m_nameNote->setVisible(isTaken);
+}
+
+/// Under the file's name; empty: there is none.
+void RecordingDialog::showFileError(const QString& sentence) {
+  m_fileError->setText(sentence);
+  setTextColour(m_fileError, coloursFor(palette()).fail);
+  m_fileError->setVisible(!sentence.isEmpty());
+  if (!sentence.isEmpty()) say({});
 }
 
 /// The channel as it is now with a check of these readings.
@@ -300,7 +390,7 @@ core::Result<core::Channel> RecordingDialog::channelWith(const Finding& finding)
       channels[finding.channel]->setup != then.setup)
     return core::Error{then.name, "the channel was changed since the recording was read", "Read it again"};
   core::Check check;
-  check.name = m_name->text().trimmed().toStdString();
+  check.name = freeCheckName(m_name->text().trimmed().toStdString());
   check.date = m_date->text().trimmed().toStdString();
   check.person = m_person->text().trimmed().toStdString();
   check.recording = referenceTo(**m_job.result()->open, *m_job.sha256(), m_documentPath);
@@ -335,6 +425,7 @@ void RecordingDialog::accept() {
   auto next = withTaken();
   if (!next) return say(toText(next.error()), true);
   m_taken = m_found->toTake().size();
+  m_leftOut = channelsLeftOut();
   if (m_store) m_store->put(*m_job.result()->open);
   m_session.edit(tr("Take readings from recording"), *std::move(next));
   if (m_session.channel() && !m_session.channel()->checks.empty())

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QDialog>
+#include <QStringList>
 #include <memory>
 
 #include "ui/recording/recording_job.h"
@@ -36,6 +37,8 @@ class RecordingDialog : public QDialog {
 
   /// How many channels got readings; 0 until accepted.
   std::size_t taken() const { return m_taken; }
+  /// The names of the channels that have a column in the recording and got no readings.
+  const QStringList& leftOut() const { return m_leftOut; }
 
   /// Waits for the file's hash where that is still worked out; the dialog stays open meanwhile.
   void accept() override;
@@ -62,6 +65,13 @@ class RecordingDialog : public QDialog {
   void showRunning();
   void showTake();
   void showDate();
+  void showName();
+  void showFileError(const QString& sentence);
+  std::string freeCheckName(const std::string& wanted) const;
+  bool isCheckTaken(const std::string& name, QStringList* channels = nullptr) const;
+  QString usualName() const;
+  QString whyNothingToTake() const;
+  QStringList channelsLeftOut() const;
   QString summary() const;
   core::Result<core::Document> withTaken() const;
   core::Result<core::Channel> channelWith(const Finding& finding) const;
@@ -75,10 +85,13 @@ class RecordingDialog : public QDialog {
   ChosenColumns m_columns;
   bool m_takesWhenFinished = false;
   std::size_t m_taken = 0;
+  QStringList m_leftOut;
   QLineEdit* m_name;
   QLineEdit* m_date;
   QLineEdit* m_person;
+  QLabel* m_nameNote;
   QLabel* m_file;
+  QLabel* m_fileError;
   QPushButton* m_again;
   LayoutPane* m_layout;
   FoundPane* m_found;

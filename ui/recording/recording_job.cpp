@@ -16,16 +16,34 @@ constexpr int wholeProgress = 1000;
 constexpr double shareOfReading = 0.7;  ///< the rest of the progress is level finding
 constexpr unsigned findingThreads = 2;
 
+QString letters(const QString& text) {
+  QString kept;
+  for (const QChar c : text)
+    if (c.isLetterOrNumber()) kept += c.toCaseFolded();
+  return kept;
+}
+
 std::optional<std::size_t> columnCalled(const core::Recording& recording, const std::string& name) {
   for (std::size_t k = 0; k < recording.columns.size(); ++k)
     if (recording.columns[k].name == name) return k;
   return std::nullopt;
 }
 
+/// Whether `column` is `name` but for capitals and punctuation, or begins so and goes on as another word:
+/// TP-01_raw does for TP-01, TP-012 does not.
+bool isNearly(const QString& column, const QString& name) {
+  const QString word = letters(name);
+  if (word.isEmpty() || !letters(column).startsWith(word)) return false;
+  qsizetype taken = 0, at = 0;
+  while (at < column.size() && taken < word.size()) taken += column[at++].isLetterOrNumber() ? 1 : 0;
+  return at == column.size() || !column[at].isLetterOrNumber() || letters(column).size() == word.size() ||
+         (column[at].isLetter() && word.back().isNumber());
+}
+
 /// Two threads take one column after the other.
 std::vector<core::ChannelFind> findsOf(const RecordingTask& task, const core::Recording& recording,
-                                       const std::stop_token& stop, const core::Progress& progress) {
-  const std::vector<core::ColumnUse> uses = usesOf(task.document, recording, task.columns);
+                                       const std::vector<core::ColumnUse>& uses, const std::stop_token& stop,
+                                       const core::Progress& progress) {
   std::vector<core::ChannelFind> finds(uses.size());
   std::atomic<std::size_t> next = 0, done = 0;
   core::onThreads(findingThreads, [&](unsigned) {
@@ -52,7 +70,13 @@ std::shared_ptr<const RecordingRead> readNow(const RecordingTask& task, const st
   open->path = task.path;
   open->choices = task.choices;
   open->recording = *std::move(recording);
-  result->finds = findsOf(task, open->recording, stop,
+  std::vector<core::ColumnUse> uses = usesOf(task.document, open->recording, task.columns);
+  result->nearlyNamed = nearUses(task.document, open->recording, uses);
+  // Whoever took the column away from a channel does not want it proposed.
+  std::erase_if(result->nearlyNamed,
+                [&](const core::ColumnUse& use) { return task.columns.contains(use.channel); });
+  uses.insert(uses.end(), result->nearlyNamed.begin(), result->nearlyNamed.end());
+  result->finds = findsOf(task, open->recording, uses, stop,
                           [&](double share) { tell(shareOfReading + (1 - shareOfReading) * share); });
   result->open = std::move(open);
   return result;
@@ -79,6 +103,26 @@ std::vector<core::ColumnUse> usesOf(const core::Document& document, const core::
     if (column) uses.push_back({channel, *column});
   }
   return uses;
+}
+
+std::vector<core::ColumnUse> nearUses(const core::Document& document, const core::Recording& recording,
+                                      const std::vector<core::ColumnUse>& uses) {
+  const auto isUsed = [&](const auto& isIt) { return std::any_of(uses.begin(), uses.end(), isIt); };
+  std::vector<core::ColumnUse> near;
+  for (std::size_t channel = 0; channel < document.channels.size(); ++channel) {
+    if (isUsed([&](const core::ColumnUse& use) { return use.channel == channel; })) continue;
+    const QString name = QString::fromStdString(document.channels[channel]->name);
+    std::vector<std::size_t> alike, beginning;
+    for (std::size_t column = 0; column < recording.columns.size(); ++column) {
+      const QString called = QString::fromStdString(recording.columns[column].name);
+      if (isUsed([&](const core::ColumnUse& use) { return use.column == column; })) continue;
+      if (!isNearly(called, name)) continue;
+      (letters(called) == letters(name) ? alike : beginning).push_back(column);
+    }
+    const std::vector<std::size_t>& nearest = alike.empty() ? beginning : alike;
+    if (nearest.size() == 1) near.push_back({channel, nearest.front()});
+  }
+  return near;
 }
 
 FileStamp stampOf(const QString& path) {

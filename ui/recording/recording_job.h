@@ -34,6 +34,11 @@ struct RecordingTask {
 std::vector<core::ColumnUse> usesOf(const core::Document& document, const core::Recording& recording,
                                     const ChosenColumns& columns);
 
+/// The columns that are nearly called like a channel without one in `uses`: alike but for capitals and
+/// punctuation, else beginning with its name. Only where one column alone is.
+std::vector<core::ColumnUse> nearUses(const core::Document& document, const core::Recording& recording,
+                                      const std::vector<core::ColumnUse>& uses);
+
 /// A file as it was when it was read: another size or time means other contents.
 struct FileStamp {
   qint64 size = -1;
@@ -48,6 +53,7 @@ FileStamp stampOf(const QString& path);
 struct RecordingRead {
   core::Result<std::shared_ptr<OpenRecording>> open = std::shared_ptr<OpenRecording>();
   std::vector<core::ChannelFind> finds;
+  std::vector<core::ColumnUse> nearlyNamed;  ///< those of the finds that nobody but a like name speaks for
   FileStamp stamp;
 };
 
