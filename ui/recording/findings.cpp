@@ -193,6 +193,11 @@ core::ChannelFind decided(const Finding& finding) {
 
 namespace {
 
+QString asSentence(QString words) {
+  if (!words.isEmpty()) words[0] = words[0].toUpper();
+  return words.endsWith('.') ? words : words + ".";
+}
+
 QString nearWords(const Finding& finding) {
   return words("column %1 has nearly the channel's name").arg(toQString(finding.nearName));
 }
@@ -225,15 +230,14 @@ QStringList matchSentences(const Finding& finding, const core::Channel& channel)
   // What was matched does not hold after a change by hand.
   const core::FoundRun* run = runOf(finding);
   if (!finding.find || !finding.find->levels || !run || !finding.byHand.empty()) {
-    const QString sentence = matchWords(finding, channel);
-    return {sentence.endsWith('.') ? sentence : sentence + "."};
+    return {asSentence(matchWords(finding, channel))};
   }
   if (!finding.reading) return undecidedSentences(*run);
   core::FoundRun shown = *run;
   // The words are of the way it is read.
   shown.best = readingOf(*run, *finding.reading);
   QStringList sentences;
-  if (!finding.nearName.empty()) sentences << nearWords(finding) + ".";
+  if (!finding.nearName.empty()) sentences << asSentence(nearWords(finding));
   for (const std::string& line : core::matchText(shown, channel.setup, *finding.find->levels))
     sentences << toQString(line);
   return sentences;
