@@ -89,7 +89,7 @@ std::vector<Scale> withoutSteps(const Cells& cells, std::vector<Scale> scales,
       const double noise =
           areEnough ? std::max(quantile(contrasts, 0.25) / lowerQuartile, quantile(contrasts, 0.5) / middle)
                     : before;
-      scale.noise = std::min(scale.noise, std::max({noise, 0.9 * longRun / root, 0.7 * scale.noise}));
+      scale.noise = std::min(scale.noise, std::max({noise, 0.9 * longRun / root, 0.4 * scale.noise}));
     }
     longRun = std::max(longRun, scale.noise * root);
     before = scale.noise;

@@ -108,8 +108,8 @@ class Sieve {
     for (std::size_t k = 1; k + 1 < m_nodes.size(); ++k) judge(k);
   }
 
-  std::vector<Edge> kept() {
-    while (!m_queue.empty() && m_queue.top().prominence < sure) {
+  std::vector<Edge> kept(double least = sure) {
+    while (!m_queue.empty() && m_queue.top().prominence < least) {
       const Entry entry = m_queue.top();
       m_queue.pop();
       if (entry.version == m_nodes[entry.node].version) takeAway(entry.node);
@@ -156,7 +156,7 @@ class Sieve {
     if (std::abs(jump) < m_leastStep) return;
     const double noise = m_local.of(scale, edge.cell) / std::sqrt(share);
     // Noise need not be the same all the time: an edge that is small beside the others must be all the surer.
-    const double demand = std::min(3.0, 1 + 0.02 * m_usualStep / std::abs(jump));
+    const double demand = std::min(3.0, 1 + 0.01 * m_usualStep / std::abs(jump));
     const double prominence = noise > 0 ? std::abs(jump) / noise / demand : 1e300;
     if (prominence <= edge.prominence) return;
     edge.prominence = prominence;
@@ -219,7 +219,7 @@ std::vector<Edge> edgesOf(const Cells& cells, const std::vector<Scale>& scales, 
   if (scales.empty()) return {};
   const LocalNoise local(cells, scales);
   std::vector<std::size_t> places = candidatesOf(cells, scales, leastStep, local, stop);
-  places = placesOf(Sieve(cells, scales, local, leastStep, 0, places).kept());
+  places = placesOf(Sieve(cells, scales, local, leastStep, 0, places).kept(supposed));
   const std::vector<Scale> clear = withoutSteps(cells, scales, places);
   std::size_t same = 0;
   while (same < scales.size() && clear[same].noise > 0.9 * scales[same].noise) ++same;
