@@ -159,9 +159,12 @@ void MainWindow::takeRecording(const QString& path) {
   if (!m_session.channel()) return warn(tr("There is no channel yet: add a channel first."));
   RecordingDialog dialog(m_session, m_path, this, m_recordings);
   if (!path.isEmpty()) dialog.readFile(path);
-  if (dialog.exec() == QDialog::Accepted)
-    say(tr("Took readings for %1 of %2 channels.")
-            .arg(QString::number(dialog.taken()), QString::number(m_session.document().channels.size())));
+  if (dialog.exec() != QDialog::Accepted) return;
+  QString text =
+      tr("Took readings for %1 of %2 channels.")
+          .arg(QString::number(dialog.taken()), QString::number(m_session.document().channels.size()));
+  if (!dialog.leftOut().isEmpty()) text += " " + tr("Not taken: %1.").arg(dialog.leftOut().join(", "));
+  say(text);
 }
 
 }  // namespace ui

@@ -171,6 +171,7 @@ void MainWindow::buildViewMenu() {
 void MainWindow::buildHelpMenu() {
   auto* menu = menuBar()->addMenu(tr("&Help"));
   addAction(menu, "cautions", tr("&Cautions"), QKeySequence::HelpContents, [this] { showCautions(); });
+  addAction(menu, "stripKeys", tr("&Keys of the recording strip"), {}, [this] { m_strip->showKeys(); });
   addAction(menu, "about", tr("&About Shuntwright"), {}, [this] { showAbout(); });
 }
 

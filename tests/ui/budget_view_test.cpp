@@ -226,6 +226,7 @@ TEST_F(Budget, AClosedCheckShowsItsOwnBudgetAndTakesNoOther) {
   chooseStrain();
   core::Channel channel = core::withCheckAdded(*session.channel(), {});
   session.editChannel("Close", core::withCheckClosed(std::move(channel), 0));
+  session.selectCheck({});
   state({InputKind::GaugeFactor, 0}, expanded(0.02));
   const auto activateFactor = [&] {
     view.table().setCurrentIndex(view.table().model()->index(rowOf("gauge factor"), 0));

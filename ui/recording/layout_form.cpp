@@ -18,7 +18,7 @@
 namespace ui {
 namespace {
 
-constexpr std::array separators = {',', ';', '\t', ' '};
+constexpr std::array separators = {',', ';', '\t', '|', ' '};
 constexpr std::array decimals = {'.', ','};
 constexpr int mostLines = 1'000'000;
 constexpr int encodings = 4, timeForms = 7, dateOrders = 3;

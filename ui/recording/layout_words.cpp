@@ -122,6 +122,8 @@ QString separatorWords(char separator) {
       return words("semicolon");
     case '\t':
       return words("tab");
+    case '|':
+      return words("bar");
     case ' ':
       return words("blanks");
     default:

@@ -50,6 +50,7 @@ core::Channel withFindTaken(const core::Channel& channel, const core::ChannelFin
   kept.recording = taken.recording;
   kept.readings = taken.readings;
   kept.otherLevels = taken.otherLevels;
+  if (kept.remark.empty()) kept.remark = taken.remark;
   next.checks.pop_back();
   return next;
 }
