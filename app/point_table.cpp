@@ -4,9 +4,9 @@
 #include <algorithm>
 
 #include "app/files.h"
+#include "core/recording/clean_text.h"
 #include "core/recording/file_bytes.h"
 #include "core/recording/text/cells.h"
-#include "core/recording/clean_text.h"
 #include "core/recording/text/number.h"
 #include "core/recording/text/table_guess.h"
 

@@ -22,10 +22,10 @@ struct TableShape {
 };
 
 /// The format in which most of `lines` are rows with numbers, and the number of cells in most of those. Words
-/// count against a row, empty cells a little. Where several fit equally, tab, semicolon, bar, comma and blanks
-/// are preferred in this order, and the decimal point. A separator earlier in this order that stands in 19 of
-/// 20 rows equally often and leaves a number in them is taken even when another one divides them into more
-/// numbers; a comma only when it is no decimal sign.
+/// count against a row, empty cells a little. Where several fit equally, tab, semicolon, bar, comma and
+/// blanks are preferred in this order, and the decimal point. A separator earlier in this order that stands
+/// in 19 of 20 rows equally often and leaves a number in them is taken even when another one divides them
+/// into more numbers; a comma only when it is no decimal sign.
 TableShape shapeOf(const std::vector<std::string_view>& lines, const LayoutChoices& choices);
 
 }  // namespace core
