@@ -17,8 +17,10 @@ namespace {
 
 std::string readReadAs(const JsonPlace& at) {
   const std::string& text = at.text();
-  if (const auto choices = choicesFromText(text); !choices)
-    at.fail(choices.error().what, choices.error().mend);
+  if (const auto choices = choicesFromText(text); !choices) {
+    const Error& error = choices.error();
+    at.fail(error.where + ": " + error.what, error.mend);
+  }
   return text;
 }
 
