@@ -3,6 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
+
+#include "core/levels/statistics.h"
 
 namespace core {
 namespace {
@@ -51,15 +54,16 @@ double squaresOfLine(const Cells& cells, SampleSpan stretch) {
 /// itself is too small by about (1 + 3 r)/n for each of the two means (Kendall 1954).
 double longRunNoise(const Cells& cells, SampleSpan stretch, const Cut& cut) {
   const double means[] = {cells.mean(stretch.begin, cut.cell), cells.mean(cut.cell, stretch.end)};
-  const auto left = [&](std::size_t k) { return cells[k] - means[k < cut.cell ? 0 : 1]; };
-  double squares = 0, products = 0;
+  std::vector<double> rest(stretch.size());
+  double squares = 0;
   for (std::size_t k = stretch.begin; k < stretch.end; ++k) {
-    squares += left(k) * left(k);
-    if (k > stretch.begin && k != cut.cell) products += left(k) * left(k - 1);
+    const double left = cells[k] - means[k < cut.cell ? 0 : 1];
+    rest[k - stretch.begin] = left;
+    squares += left * left;
   }
   if (squares <= 0) return 0;
   const auto n = static_cast<double>(stretch.size());
-  const double r = std::max(0.0, products / squares);
+  const double r = std::max(0.0, autocorrelation(rest, 1));
   const double redder = std::min(0.99, r + 2 * (1 + 3 * r) / n + std::sqrt((1 - r * r) / n));
   return std::sqrt(squares / (n - 2) * (1 + redder) / (1 - redder));
 }

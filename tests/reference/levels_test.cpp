@@ -10,6 +10,7 @@
 #include <random>
 #include <sstream>
 
+#include "core/levels/describe.h"
 #include "core/levels/robust.h"
 #include "core/levels/statistics.h"
 #include "tests/support/csv.h"
@@ -62,19 +63,24 @@ TEST(RobustMeanOf, TheNickelDeterminationsIsThatOfRsHuber) {
   EXPECT_EQ(core::medianOf(values), value("abbey", "median", "location"));
 }
 
-TEST(EffectiveSampleSize, OfAPlateauWithStrongCorrelationIsSmall) {
-  // Expected values: n / (1 + 2 sum (1 - k/n) r_k) to the first lag that is not positive, worked out with
-  // NumPy from the NIST data (last positive lag 11).
-  const auto mavro = series("nist_mavro");
-  const double expected = value("nist_mavro", "acf_sum_to_first_nonpositive_lag", "n_eff");
-  EXPECT_DIGITS(core::effectiveSampleSize(mavro), expected, 9);
-  // NIST certifies the standard deviation, 0.000429123454003053.
-  EXPECT_DIGITS(core::uncertaintyOfMean(mavro), value("nist_mavro", "certified", "sd") / std::sqrt(expected),
-                9);
+/// The whole of a published series as one level.
+core::Level wholeOf(const std::vector<double>& values) {
+  const std::vector<core::SampleSpan> all = {{0, values.size()}};
+  return core::describeLevels(core::TimeAxis::even(0, 1, values.size()), values, all).front();
 }
 
-TEST(EffectiveSampleSize, EarnsNothingFromPeriodicData) {
-  EXPECT_EQ(core::effectiveSampleSize(series("nist_lew")), 200);
+TEST(EffectiveSamples, OfAPlateauWithStrongCorrelationAreFew) {
+  // Of 50 samples the published ways to count leave between n (1 - r1)/(1 + r1) = 1.6, noise of the first
+  // order on a long record, and 4.9, the sum of the series' own autocorrelations, which is too small on a
+  // short one.
+  const core::Level level = wholeOf(series("nist_mavro"));
+  EXPECT_GE(level.effectiveSamples, value("nist_mavro", "ar1_large_n", "n_eff"));
+  EXPECT_LE(level.effectiveSamples, value("nist_mavro", "acf_sum_to_first_nonpositive_lag", "n_eff"));
+  EXPECT_EQ(level.quality, core::LevelQuality::Poor);
+}
+
+TEST(EffectiveSamples, OfPeriodicDataAreNoMoreThanTheSamples) {
+  EXPECT_LE(wholeOf(series("nist_lew")).effectiveSamples, 200);
 }
 
 /// State levels of a record of two levels: the histogram between its extremes is halved in the middle, and
