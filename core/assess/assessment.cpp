@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/assess/check_points.h"
+#include "core/line/stated_fits.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -18,12 +20,6 @@ const std::optional<Measured>& readingAt(const Check& check, std::size_t step) {
 
 std::string shown(Reading reading, const Setup& setup) {
   return formatNumber(reading.base(), 5) + " " + readingUnitText(setup.instrument);
-}
-
-std::optional<std::size_t> zeroReference(const Setup& setup, const Check& check) {
-  for (std::size_t step = 0; step < setup.sequence.size(); ++step)
-    if (isZeroStep(setup, step) && readingAt(check, step)) return step;
-  return std::nullopt;
 }
 
 /// Greatest magnitude of all expected readings; what zero return is measured by.
@@ -177,16 +173,10 @@ std::optional<Reading> zeroReturn(const Setup& setup, const Check& check, std::o
   return std::nullopt;
 }
 
-Result<Line> lineOf(const Setup& setup, const SetupPrediction& prediction,
-                    const CheckAssessment& assessment) {
-  std::vector<double> simulated, measured;
-  for (std::size_t step = 0; step < assessment.steps.size(); ++step) {
-    const auto& change = assessment.steps[step].change;
-    if (!prediction.steps[step] || !change || !std::isfinite(change->base())) continue;
-    simulated.push_back(simulatedInUnit(setup.bridge, prediction.steps[step]->simulated));
-    measured.push_back(change->base());
-  }
-  return fitLine(simulated, measured);
+Result<Line> lineOf(const CheckPoints& points) {
+  if (!points.covariance.empty())
+    if (auto line = fitCorrelatedLine(points.simulated, points.measured, points.covariance)) return line;
+  return fitLine(points.simulated, points.measured);
 }
 
 std::string failureReason(const Setup& setup, const SetupPrediction& prediction,
@@ -258,20 +248,6 @@ void giveVerdict(const Setup& setup, const SetupPrediction& prediction, CheckAss
 
 }  // namespace
 
-std::string_view verdictWord(Verdict verdict) {
-  switch (verdict) {
-    case Verdict::Pass:
-      return "pass";
-    case Verdict::Fail:
-      return "fail";
-    case Verdict::CannotTell:
-      return "cannot tell";
-    case Verdict::NotJudged:
-      return "not judged";
-  }
-  return {};
-}
-
 CheckAssessment assess(const Setup& setup, const SetupPrediction& prediction, const Budget& budget,
                        const Check& check) {
   CheckAssessment assessment;
@@ -284,7 +260,8 @@ CheckAssessment assess(const Setup& setup, const SetupPrediction& prediction, co
     assessment.steps.push_back(
         assessStep(ground, step, prediction.steps[step], budget.of(Scope::Chain).steps[step]));
   assessment.zeroReturn = zeroReturn(setup, check, assessment.zeroStep);
-  assessment.line = lineOf(setup, prediction, assessment);
+  assessment.line = lineOf(checkPoints(setup, prediction, budget, check));
+  assessment.merits = meritsOf(setup, prediction, budget, check);
   giveVerdict(setup, prediction, assessment);
   return assessment;
 }

@@ -3,25 +3,16 @@
 
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "core/assess/check.h"
+#include "core/assess/merits.h"
+#include "core/assess/verdict.h"
 #include "core/budget/budget.h"
 #include "core/line/line.h"
 #include "core/plan/prediction.h"
 
 namespace core {
-
-enum class Verdict : std::uint8_t {
-  Pass,
-  Fail,
-  CannotTell,  ///< judged, but the uncertainty is too large for the rule to decide
-  NotJudged,   ///< something needed is missing or wrong
-};
-
-/// "pass", "fail", "cannot tell", "not judged".
-std::string_view verdictWord(Verdict verdict);
 
 /// One step of a check against its prediction.
 struct StepAssessment {
@@ -41,7 +32,10 @@ struct CheckAssessment {
       zeroStep;  ///< the step that was taken as zero reference, none without a zero reading
   std::optional<Reading> zeroReturn;  ///< last zero reading less the first; none with fewer than two
   Reading zeroReturnLimit;
-  Result<Line> line = Error{};  ///< measured change against simulated value, both in their units
+  /// Measured change against simulated value, both in their units; with the covariance of predictions and
+  /// readings (see CheckPoints) where it can be had, else by ordinary least squares: `line->fit` says which.
+  Result<Line> line = Error{};
+  std::vector<Merit> merits;  ///< in the order of MeritKind
   Verdict verdict = Verdict::NotJudged;
   std::string reason;  ///< the verdict in words a reviewer can quote
 };

@@ -115,11 +115,20 @@ Result<Line> fitLineThroughZero(std::span<const double> x, std::span<const doubl
 
 double valueAt(const Line& line, double x) { return std::fma(line.slope, x, line.intercept); }
 
-std::optional<double> predictionErrorAt(const Line& line, double x) {
-  if (!line.slopeError || !line.residualDeviation) return std::nullopt;
-  const double atCentre =
-      line.throughZero ? 0 : *line.residualDeviation / std::sqrt(static_cast<double>(line.residuals.size()));
-  return std::hypot(atCentre, (x - line.centre) * *line.slopeError);
+std::string_view lineFitName(LineFit fit) {
+  switch (fit) {
+    case LineFit::Ordinary:
+      return "ordinary least squares";
+    case LineFit::Weighted:
+      return "weighted least squares";
+    case LineFit::Distance:
+      return "generalised distance regression";
+    case LineFit::Correlated:
+      return "least squares with correlated readings";
+    case LineFit::Generalised:
+      return "least squares with correlated x and y";
+  }
+  return {};
 }
 
 }  // namespace core

@@ -4,15 +4,10 @@
 #include <cstddef>
 #include <span>
 
+#include "core/line/reference_line.h"
 #include "core/units/result.h"
 
 namespace core {
-
-/// The straight line that linearity is measured from.
-enum class ReferenceLine {
-  LeastSquares,  ///< ordinary least squares through the mean readings
-  EndPoint,      ///< through the mean readings at the smallest and the largest x (terminal line)
-};
 
 /// How far a characteristic strays from a straight line. A linearity figure means nothing without its
 /// line and its denominator, so they travel with it.
@@ -27,7 +22,7 @@ struct Linearity {
 };
 
 /// Readings at equal x are averaged first (rising and falling alike), so hysteresis and scatter do not
-/// count as non-linearity. Both lines use that mean characteristic, one point per x.
+/// count as non-linearity. All lines use that mean characteristic, one point per x.
 /// Definitions: reference lines as in ISA-37.1 (from memory), denominator full-scale output.
 /// Fails as fitLine does, and when the outputs at both ends are equal: there is no full scale then.
 Result<Linearity> linearityOf(std::span<const double> x, std::span<const double> y, ReferenceLine reference);

@@ -10,6 +10,7 @@
 #include "core/circuit/bridge_circuit.h"
 #include "core/circuit/input.h"
 #include "core/plan/acquisition.h"
+#include "core/plan/limits.h"
 #include "core/plan/pins.h"
 #include "core/uncertainty/decision.h"
 #include "core/uncertainty/uncertainty.h"
@@ -54,17 +55,6 @@ struct Step {
   Duration settle{0.5};             ///< what comes before that is not looked at
 
   friend bool operator==(const Step&, const Step&) = default;
-};
-
-/// How far a reading may be from what was predicted. All limits are differences of readings.
-struct Limits {
-  double relative =
-      0.01;          ///< of the expected reading's magnitude; 1 % is common practice in structural tests
-  Reading least{0};  ///< the limit is never narrower than this, in the reading's unit
-  double zeroReturn =
-      0.005;  ///< return to zero, as a share of the greatest expected magnitude (common practice)
-
-  friend bool operator==(const Limits&, const Limits&) = default;
 };
 
 /// What is stated about the uncertainty of a channel's inputs. An input without a statement has the usual

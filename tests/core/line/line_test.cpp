@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/line/line.h"
+#include "core/line/line_use.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -64,9 +65,9 @@ TEST(Line, KnowsItsUncertaintyAtAnyXWithTheCovariance) {
   const auto line = core::fitLine(fromTwenty, test::numbers(rows, "b"));
   ASSERT_TRUE(line);
   EXPECT_NEAR(core::valueAt(*line, 10), -0.1494, 5e-5);
-  EXPECT_NEAR(*core::predictionErrorAt(*line, 10), 0.0041, 5e-5);
+  EXPECT_NEAR(*core::forwardOf(*line, 10).standard, 0.0041, 5e-5);
   EXPECT_DIGITS(core::valueAt(*line, 10), -0.14937681273247722, 12);
-  EXPECT_DIGITS(*core::predictionErrorAt(*line, 10), 0.004138595752854948, 12);
+  EXPECT_DIGITS(*core::forwardOf(*line, 10).standard, 0.004138595752854948, 12);
   EXPECT_EQ(line->degreesOfFreedom, 9);
 }
 
@@ -74,7 +75,7 @@ TEST(Line, MeanResponseOfWalpoleAndMyers) {
   // Walpole and Myers, as computed by R: 21.9025 with standard error 0.877939 at x = 20.
   const core::Line line = lineOf("walpole_myers");
   EXPECT_NEAR(core::valueAt(line, 20), 21.9025, 5e-5);
-  EXPECT_NEAR(*core::predictionErrorAt(line, 20), 0.877939, 5e-7);
+  EXPECT_NEAR(*core::forwardOf(line, 20).standard, 0.877939, 5e-7);
 }
 
 TEST(Line, ThroughPointsOnALineLeavesNoResidual) {
@@ -127,7 +128,7 @@ TEST(Line, ThroughTwoPointsHasNoErrorsRatherThanZeros) {
   EXPECT_FALSE(line->interceptError);
   EXPECT_FALSE(line->covariance);
   EXPECT_FALSE(line->residualDeviation);
-  EXPECT_FALSE(core::predictionErrorAt(*line, 1));
+  EXPECT_FALSE(core::forwardOf(*line, 1).standard);
 }
 
 TEST(Line, ThroughEqualReadingsIsFlatAndHasNoRSquared) {
@@ -152,8 +153,8 @@ TEST(Line, ThroughZeroKnowsItsInterceptExactly) {
   EXPECT_EQ(line->intercept, 0);
   EXPECT_EQ(*line->interceptError, 0);
   EXPECT_EQ(line->degreesOfFreedom, 2);
-  EXPECT_EQ(*core::predictionErrorAt(*line, 0), 0);
-  EXPECT_DIGITS(*core::predictionErrorAt(*line, -3), 3 * *line->slopeError, 15);
+  EXPECT_EQ(*core::forwardOf(*line, 0).standard, 0);
+  EXPECT_DIGITS(*core::forwardOf(*line, -3).standard, 3 * *line->slopeError, 15);
 }
 
 TEST(Line, RefusesPointsThatFixNoLine) {
