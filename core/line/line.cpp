@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/line/double_double.h"
+#include "core/line/finite_line.h"
 #include "core/line/points.h"
 
 namespace core {
@@ -48,6 +49,18 @@ DoubleDouble centre(Column& column) {
   return mean;
 }
 
+/// Residuals of an ordinary fit over what its scatter and the pull of each point leave them.
+std::vector<double> standardised(const Line& line) {
+  std::vector<double> shares(line.residuals.size(), 0.0);
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    const double freedom = 1 - line.leverages[i];
+    // Rounding may leave a share of 1e-15 of a point that the line must go through.
+    if (freedom > 1e-12 && *line.residualDeviation > 0)
+      shares[i] = line.residuals[i] / (*line.residualDeviation * std::sqrt(freedom));
+  }
+  return shares;
+}
+
 /// The line of the (centred) points, whose means are given; all in scaled units.
 Line fitted(const ScaledPoints& points, DoubleDouble xMean, DoubleDouble yMean, bool throughZero) {
   const double xUnit = 1 / points.xScale;
@@ -73,32 +86,34 @@ Line fitted(const ScaledPoints& points, DoubleDouble xMean, DoubleDouble yMean, 
 
   const auto n = static_cast<double>(points.x.size());
   line.degreesOfFreedom = static_cast<int>(points.x.size()) - (throughZero ? 1 : 2);
+  for (const DoubleDouble x : points.x)
+    line.leverages.push_back((x * x / sxx + (throughZero ? DoubleDouble() : DoubleDouble(1) / n)).value());
   if (line.degreesOfFreedom == 0) return line;
   const DoubleDouble variance = rss / static_cast<double>(line.degreesOfFreedom);
   const DoubleDouble slopeVariance = variance / sxx;
   const DoubleDouble interceptVariance =
       throughZero ? DoubleDouble() : variance / n + xMean * xMean * slopeVariance;
   line.residualDeviation = std::sqrt(variance.value()) * yUnit;
+  line.centreError = throughZero ? 0 : std::sqrt((variance / n).value()) * yUnit;
   line.slopeError = std::sqrt(slopeVariance.value()) * (yUnit * points.xScale);
   line.interceptError = std::sqrt(interceptVariance.value()) * yUnit;
   line.covariance = (-(xMean * slopeVariance)).value() * (yUnit * points.xScale) * yUnit;
+  line.standardised = standardised(line);
   return line;
-}
-
-Result<Line> finiteLine(Line line) {
-  const double known = line.intercept + line.slope + line.residualSumOfSquares + line.slopeError.value_or(0) +
-                       line.interceptError.value_or(0) + line.covariance.value_or(0);
-  if (std::isfinite(known)) return line;
-  return Error{"points", "the numbers are too large or too small to fit a line to", "Choose other units"};
 }
 
 }  // namespace
 
+Result<Line> finiteLine(Line line) {
+  const double known = line.intercept + line.slope + line.residualSumOfSquares + line.slopeError.value_or(0) +
+                       line.interceptError.value_or(0) + line.covariance.value_or(0) +
+                       line.chiSquare.value_or(0);
+  if (std::isfinite(known)) return line;
+  return Error{"points", "the numbers are too large or too small to fit a line to", "Choose other units"};
+}
+
 Result<Line> fitLine(std::span<const double> x, std::span<const double> y) {
-  if (auto fault = faultOfPoints(x, y, 2)) return *fault;
-  if (std::all_of(x.begin(), x.end(), [&](double v) { return v == x.front(); })) {
-    return Error{"points", "all x are equal, so no line is fixed", "Add a point at another x"};
-  }
+  if (auto fault = faultOfLinePoints(x, y, false)) return *fault;
   ScaledPoints points = scaledPoints(x, y);
   const DoubleDouble xMean = centre(points.x);
   const DoubleDouble yMean = centre(points.y);
@@ -106,10 +121,7 @@ Result<Line> fitLine(std::span<const double> x, std::span<const double> y) {
 }
 
 Result<Line> fitLineThroughZero(std::span<const double> x, std::span<const double> y) {
-  if (auto fault = faultOfPoints(x, y, 1)) return *fault;
-  if (std::all_of(x.begin(), x.end(), [](double v) { return v == 0; })) {
-    return Error{"points", "all x are zero, so no line through zero is fixed", "Add a point at another x"};
-  }
+  if (auto fault = faultOfLinePoints(x, y, true)) return *fault;
   return finiteLine(fitted(scaledPoints(x, y), 0, 0, true));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/line/points.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace core {
@@ -25,6 +26,17 @@ std::optional<Error> faultOfPoints(std::span<const double> x, std::span<const do
         "Add points"};
   }
   return std::nullopt;
+}
+
+std::optional<Error> faultOfLinePoints(std::span<const double> x, std::span<const double> y,
+                                       bool throughZero) {
+  if (auto fault = faultOfPoints(x, y, throughZero ? 1 : 2)) return fault;
+  const double useless = throughZero ? 0 : x.front();
+  if (std::any_of(x.begin(), x.end(), [&](double v) { return v != useless; })) return std::nullopt;
+  return Error{"points",
+               throughZero ? "all x are zero, so no line through zero is fixed"
+                           : "all x are equal, so no line is fixed",
+               "Add a point at another x"};
 }
 
 }  // namespace core

@@ -12,4 +12,8 @@ namespace core {
 /// a value that is not finite (the point is named, counted from 1). Nothing when all is well.
 std::optional<Error> faultOfPoints(std::span<const double> x, std::span<const double> y, std::size_t least);
 
+/// What keeps them from being the points of a line, or of one through zero: as above; or x do not fix it.
+std::optional<Error> faultOfLinePoints(std::span<const double> x, std::span<const double> y,
+                                       bool throughZero);
+
 }  // namespace core

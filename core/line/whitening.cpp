@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/line/whitening.h"
+
+#include <Eigen/Core>
+#include <cmath>
+#include <limits>
+
+namespace core {
+namespace {
+
+using Row = Eigen::Map<const Eigen::VectorXd>;
+
+std::string rowOf(std::string_view name, std::size_t row) {
+  return "row " + std::to_string(row) + " of " + std::string(name);
+}
+
+/// `pivot` is the share of its variance that the reading of `row` has for itself, as rounded.
+Error dependent(std::string_view name, std::size_t row, double pivot, double rounding) {
+  if (pivot < -rounding)
+    return {rowOf(name, row), "the matrix is no covariance: it gives a sum of readings a negative variance",
+            "Correct the matrix; covariances may not be larger than the variances admit"};
+  return {rowOf(name, row), "the matrix is singular: this row follows from those before it",
+          "Give each reading a variance of its own, or leave one of the readings out"};
+}
+
+}  // namespace
+
+Whitening Whitening::ofUncertainties(std::vector<double> standard) {
+  Whitening whitening;
+  whitening.m_standard = std::move(standard);
+  return whitening;
+}
+
+Result<Whitening> Whitening::ofCovariance(std::span<const double> covariance, std::size_t readings,
+                                          std::string_view name, std::size_t firstRow) {
+  Whitening whitening;
+  whitening.m_standard.resize(readings);
+  whitening.m_factor.resize(readings * readings);
+  double* const factor = whitening.m_factor.data();
+  std::vector<double>& standard = whitening.m_standard;
+  // What the roundings of the factorisation can leave of a pivot that is zero.
+  const double rounding = 4 * static_cast<double>(readings) * std::numeric_limits<double>::epsilon();
+  for (std::size_t i = 0; i < readings; ++i) {
+    const double variance = covariance[i * readings + i];
+    if (!(variance > 0))
+      return Error{rowOf(name, firstRow + i), "its variance is not positive", "Give it a positive variance"};
+    standard[i] = std::sqrt(variance);
+    double* const row = factor + i * readings;
+    for (std::size_t j = 0; j < i; ++j) {
+      const double correlation = covariance[i * readings + j] / standard[i] / standard[j];
+      const double* const other = factor + j * readings;
+      const auto before = static_cast<Eigen::Index>(j);
+      row[j] = (correlation - Row(row, before).dot(Row(other, before))) / other[j];
+    }
+    const double pivot = 1 - Row(row, static_cast<Eigen::Index>(i)).squaredNorm();
+    if (!(pivot > rounding)) return dependent(name, firstRow + i, pivot, rounding);
+    row[i] = std::sqrt(pivot);
+  }
+  return whitening;
+}
+
+std::vector<double> Whitening::whitened(std::vector<double> column) const {
+  for (std::size_t i = 0; i < column.size(); ++i) {
+    column[i] /= m_standard[i];
+    if (m_factor.empty()) continue;
+    const double* const row = m_factor.data() + i * column.size();
+    const auto before = static_cast<Eigen::Index>(i);
+    column[i] = (column[i] - Row(row, before).dot(Row(column.data(), before))) / row[i];
+  }
+  return column;
+}
+
+std::vector<double> Whitening::weighted(std::vector<double> column) const {
+  for (std::size_t i = column.size(); i-- > 0;) {
+    if (!m_factor.empty()) {
+      const double* const row = m_factor.data() + i * column.size();
+      column[i] /= row[i];
+      for (std::size_t j = 0; j < i; ++j) column[j] -= row[j] * column[i];
+    }
+    column[i] /= m_standard[i];
+  }
+  return column;
+}
+
+std::optional<Error> faultOfCovariance(std::span<const double> covariance, std::size_t readings,
+                                       std::string_view name) {
+  const std::string matrix(name);
+  if (covariance.size() != readings * readings)
+    return Error{matrix,
+                 "it has " + std::to_string(covariance.size()) + " numbers, the points need " +
+                     std::to_string(readings) + " rows of " + std::to_string(readings),
+                 "Give a row and a column for every value"};
+  const auto cell = [&](std::size_t i, std::size_t j) {
+    return "row " + std::to_string(i + 1) + ", column " + std::to_string(j + 1) + " of " + matrix;
+  };
+  for (std::size_t i = 0; i < readings; ++i) {
+    const double variance = covariance[i * readings + i];
+    for (std::size_t j = 0; j < readings; ++j)
+      if (!std::isfinite(covariance[i * readings + j]))
+        return Error{cell(i, j), "it is not a finite number", "Correct the value"};
+    if (variance < 0) return Error{cell(i, i), "a variance cannot be negative", "Correct the value"};
+    for (std::size_t j = 0; j < i; ++j) {
+      // Sums taken in another order differ in their last digits; that is still symmetric.
+      const double allowed = 1e-9 * std::sqrt(variance) * std::sqrt(covariance[j * readings + j]);
+      if (std::abs(covariance[i * readings + j] - covariance[j * readings + i]) > allowed)
+        return Error{cell(i, j), "the matrix is not symmetric: row and column exchanged give another value",
+                     "Correct one of the two values"};
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace core
