@@ -1,11 +1,221 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diagnose/diagnosis.h"
 
-namespace core {
+#include <algorithm>
+#include <array>
+#include <boost/math/distributions/chi_squared.hpp>
+#include <cmath>
 
-Diagnosis diagnose(const Setup&, const SetupPrediction&, const Budget&, const Check&,
-                   const std::stop_token&) {
+#include "core/diagnose/diagnosis_words.h"
+#include "core/diagnose/explain.h"
+#include "core/diagnose/plausibility.h"
+#include "core/diagnose/refit.h"
+#include "core/diagnose/telling_step.h"
+
+namespace core {
+namespace {
+
+/// A drop of chi-square that the best of all single causes makes by chance in about one healthy check of a
+/// hundred: found by simulation (tests/diagnosis), between chi-square with one degree of freedom for one
+/// direction and with as many as there are points for all.
+constexpr double chanceDrop = 12;
+/// Below this the readings and a model do not belong together.
+constexpr double doubtful = 1e-3;
+/// Of evidence, in units of chi-square, within which causes count as not told apart: 20 to 1.
+constexpr double toldApart = 6;
+/// Drop of chi-square below which a cause is not worth naming.
+constexpr double nextToNothing = 4;
+constexpr std::size_t mostExplanations = 8;
+
+double upperTail(double chiSquare, int dof) {
+  if (dof < 1) return 1;
+  if (!std::isfinite(chiSquare)) return 0;
+  return boost::math::cdf(complement(boost::math::chi_squared(dof), std::max(0.0, chiSquare)));
+}
+
+/// A candidate with what it is ranked by.
+struct Ranked {
+  Refit refit;
+  double plausibility = 0;
+  double evidence = 0;  ///< BIC, with the change of the covariance's determinant; smaller is better
+  double rank = 0;      ///< evidence and plausibility together, smaller is better
+  bool fits = false;
+};
+
+class Ranking {
+ public:
+  Ranking(const DiagnosisGround& ground, Refit healthy)
+      : m_ground(ground), m_points(ground.points.size()), m_healthy(std::move(healthy)) {}
+
+  bool run(const std::stop_token& stop) {
+    const std::vector<Fault> faults = possibleFaults(m_ground.setup, m_ground.points);
+    std::array<std::size_t, causeKindCount> variants{};
+    for (const Fault& fault : faults) ++variants[static_cast<std::size_t>(fault.kind)];
+    for (const Fault& fault : faults) {
+      if (stop.stop_requested()) return false;
+      auto fitted = refit(m_ground, fault, m_ground.points.measured);
+      if (fitted) add(*std::move(fitted), variants[static_cast<std::size_t>(fault.kind)]);
+    }
+    std::stable_sort(m_ranked.begin(), m_ranked.end(),
+                     [](const Ranked& a, const Ranked& b) { return a.rank < b.rank; });
+    return true;
+  }
+
+  const std::vector<Ranked>& ranked() const { return m_ranked; }
+
+  /// By how much chi-square falls, the change of the covariance counted.
+  double drop(const Ranked& candidate) const {
+    return m_healthy.chiSquare - candidate.refit.chiSquare - candidate.refit.logDeterminant;
+  }
+
+ private:
+  void add(Refit fitted, std::size_t variants) {
+    Ranked candidate;
+    candidate.plausibility = plausibilityOf(m_ground, fitted.fault);
+    candidate.evidence = informationOfChiSquare(fitted.chiSquare, fitted.parameters, m_points).bayesian +
+                         fitted.logDeterminant;
+    candidate.rank = candidate.evidence + 2 * std::log(static_cast<double>(variants)) -
+                     2 * std::log(candidate.plausibility);
+    candidate.fits = fits(fitted);
+    candidate.refit = std::move(fitted);
+    m_ranked.push_back(std::move(candidate));
+  }
+
+  /// What is left agrees with the uncertainties, or is of no account beside what was explained and the
+  /// limits.
+  bool fits(const Refit& fitted) const {
+    const int dof = static_cast<int>(m_points) - static_cast<int>(fitted.parameters);
+    if (upperTail(fitted.chiSquare, dof) >= doubtful) return true;
+    if (fitted.chiSquare > 0.01 * m_healthy.chiSquare) return false;
+    const Limits& limits = m_ground.setup.limits;
+    for (std::size_t k = 0; k < m_points; ++k) {
+      const double left = std::abs(m_ground.points.measured[k] - fitted.changes[k]);
+      const double limit = std::max(limits.relative * std::abs(fitted.changes[k]), limits.least.base());
+      if (m_ground.points.expected[k] != 0 && left > limit) return false;
+    }
+    return true;
+  }
+
+  const DiagnosisGround& m_ground;
+  std::size_t m_points;
+  Refit m_healthy;
+  std::vector<Ranked> m_ranked;
+};
+
+Explanation explanationOf(const DiagnosisGround& ground, const Budget& budget, const Refit& healthy,
+                          const Ranked& candidate) {
+  const Refit& fitted = candidate.refit;
+  Explanation explanation;
+  explanation.fault = fitted.fault;
+  explanation.standard = fitted.standard;
+  explanation.chiSquare = fitted.chiSquare;
+  explanation.parameters = fitted.parameters;
+  const int dof = static_cast<int>(ground.points.size()) - static_cast<int>(fitted.parameters);
+  explanation.fitProbability = upperTail(fitted.chiSquare, dof);
+  if (healthy.chiSquare > 0)
+    explanation.explained = std::clamp(1 - fitted.chiSquare / healthy.chiSquare, 0.0, 1.0);
+  explanation.information = informationOfChiSquare(fitted.chiSquare, fitted.parameters, ground.points.size());
+  explanation.plausibility = candidate.plausibility;
+  explanation.changes = fitted.changes;
+  describe(ground, budget, fitted, explanation);
+  return explanation;
+}
+
+/// Shares of belief among all candidates and the healthy channel.
+std::vector<double> weightsOf(const Refit& healthy, const std::vector<Ranked>& ranked, std::size_t points) {
+  const double ownRank = informationOfChiSquare(healthy.chiSquare, 1, points).bayesian;
+  double best = ownRank;
+  for (const Ranked& candidate : ranked) best = std::min(best, candidate.rank);
+  double sum = std::exp((best - ownRank) / 2);
+  std::vector<double> weights;
+  for (const Ranked& candidate : ranked) {
+    weights.push_back(std::exp((best - candidate.rank) / 2));
+    sum += weights.back();
+  }
+  for (double& weight : weights) weight /= sum;
+  return weights;
+}
+
+/// How many of the first the readings do not tell from the first, which itself fits.
+std::size_t tiedCount(const std::vector<Ranked>& named) {
+  std::size_t count = 1;
+  while (count < named.size() && named[count].fits &&
+         named[count].evidence - named.front().evidence < toldApart)
+    ++count;
+  return count;
+}
+
+/// The candidates worth naming. Those that are not told apart from the first come before the others.
+std::vector<Ranked> namedOf(const Ranking& ranking) {
+  std::vector<Ranked> named;
+  for (const Ranked& candidate : ranking.ranked())
+    if (ranking.drop(candidate) > nextToNothing) named.push_back(candidate);
+  if (named.empty()) return named;
+  const double first = named.front().evidence;
+  std::stable_partition(named.begin(), named.end(), [&](const Ranked& candidate) {
+    return candidate.fits && candidate.evidence - first < toldApart;
+  });
+  return named;
+}
+
+}  // namespace
+
+std::string_view diagnosisResultKey(DiagnosisResult result) {
+  switch (result) {
+    case DiagnosisResult::NotPossible:
+      return "not_possible";
+    case DiagnosisResult::Healthy:
+      return "healthy";
+    case DiagnosisResult::Found:
+      return "found";
+    case DiagnosisResult::Tied:
+      return "tied";
+    case DiagnosisResult::NothingFits:
+      return "nothing_fits";
+  }
   return {};
+}
+
+Diagnosis diagnose(const Setup& setup, const SetupPrediction& prediction, const Budget& budget,
+                   const Check& check, const std::stop_token& stop) {
+  Diagnosis diagnosis;
+  const auto ground = diagnosisGround(setup, prediction, budget, check);
+  if (!ground) {
+    diagnosis.sentence = "No diagnosis: " + ground.error().text();
+    return diagnosis;
+  }
+  const Refit healthy = refitHealthy(*ground, ground->points.measured);
+  Ranking ranking(*ground, healthy);
+  if (!ranking.run(stop)) {
+    diagnosis.sentence = "No diagnosis: cancelled.";
+    return diagnosis;
+  }
+  diagnosis.chiSquare = healthy.chiSquare;
+  diagnosis.degreesOfFreedom = static_cast<int>(ground->points.size()) - 1;
+  diagnosis.probability = upperTail(healthy.chiSquare, diagnosis.degreesOfFreedom);
+
+  const std::vector<Ranked> named = namedOf(ranking);
+  double drop = 0;
+  for (const Ranked& candidate : named) drop = std::max(drop, ranking.drop(candidate));
+  if (drop < chanceDrop && *diagnosis.probability >= doubtful) {
+    diagnosis.result = DiagnosisResult::Healthy;
+    diagnosis.sentence = diagnosisSentence(setup, diagnosis);
+    return diagnosis;
+  }
+  for (std::size_t k = 0; k < std::min(named.size(), mostExplanations); ++k)
+    diagnosis.explanations.push_back(explanationOf(*ground, budget, healthy, named[k]));
+  const std::vector<double> weights = weightsOf(healthy, named, ground->points.size());
+  for (std::size_t k = 0; k < diagnosis.explanations.size(); ++k)
+    diagnosis.explanations[k].weight = weights[k];
+  if (named.empty() || !named.front().fits) {
+    diagnosis.result = DiagnosisResult::NothingFits;
+  } else {
+    diagnosis.tied = std::min(tiedCount(named), diagnosis.explanations.size());
+    diagnosis.result = diagnosis.tied > 1 ? DiagnosisResult::Tied : DiagnosisResult::Found;
+  }
+  if (diagnosis.tied > 1) diagnosis.tellingStep = tellingStep(*ground, named[0].refit, named[1].refit);
+  diagnosis.sentence = diagnosisSentence(setup, diagnosis);
+  return diagnosis;
 }
 
 }  // namespace core

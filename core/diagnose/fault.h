@@ -14,13 +14,15 @@ namespace core {
 
 /// What may be wrong with a channel whose check is off.
 enum class CauseKind : std::uint8_t {
-  Scale,             ///< gain, excitation or gauge-factor setting; size: reading over what it should be
-  BridgeFactor,      ///< N set wrong, quarter as half, Poisson forgotten; size: N as it acts
-  Units,             ///< factor 1000, mV/V taken for µm/m, factor 2 or 4; size: the factor
-  Leads,             ///< leads not entered or of other length; size: ohm of each lead more than entered
-  ShuntPlace,        ///< shunts at the instrument instead of at the gauge; no size
-  ShuntArm,          ///< shunts on the arm next to the one planned; no size
-  ShuntValue,        ///< resistor of shunt `index` off value; size: true over stated resistance
+  Scale,         ///< gain, excitation or gauge-factor setting; size: reading over what it should be
+  BridgeFactor,  ///< N set wrong, quarter as half, Poisson forgotten; size: N as it acts
+  Units,         ///< factor 1000, mV/V taken for µm/m, factor 2 or 4; size: the factor
+  Leads,         ///< leads not entered or of other length; size: ohm of each lead more than entered
+  ShuntPlace,    ///< shunts at the other end of the leads than planned; `index` 0 at the instrument instead
+                 ///< of at the gauge, 1 the reverse; no size
+  ShuntArm,      ///< shunts on the arm next to the one planned; `index` 0 arm 1 for 2 and 3 for 4, 1 arm
+                 ///< 1 for 4 and 2 for 3; no size
+  ShuntValue,    ///< resistor of shunt `index` off value; size: true over stated resistance
   ShuntsExchanged,   ///< resistors of shunts `index` and `other`; no size
   CompletionValue,   ///< completion resistor of arm `index`; size: true over stated resistance
   ArmValue,          ///< gauge or arm `index` changed; size: true over stated resistance
@@ -57,7 +59,7 @@ bool hasFreeSize(CauseKind kind);
 
 /// All faults worth trying on `setup`, with a size to start from: those that its template, wires and plan can
 /// have, and that change a reading.
-std::vector<Fault> possibleFaults(const Setup& setup);
+std::vector<Fault> possibleFaults(const Setup& setup, const CheckPoints& points);
 
 /// `setup` as it would really be with a fault of its parts; unchanged for a fault of readings or settings.
 Setup withFault(Setup setup, const Fault& fault);
@@ -65,7 +67,7 @@ Setup withFault(Setup setup, const Fault& fault);
 /// The changes that the steps of `points` would show with `fault`: from the whole network for a fault of
 /// parts. Not zeroed at the first step: as a fit leaves the offset free, only their differences count.
 /// Fails when the faulty bridge cannot be predicted.
-Result<std::vector<double>> changesUnder(const Setup& setup, const SetupPrediction& prediction,
-                                         const Check& check, const CheckPoints& points, const Fault& fault);
+Result<std::vector<double>> changesUnder(const Setup& setup, const Check& check, const CheckPoints& points,
+                                         const Fault& fault);
 
 }  // namespace core

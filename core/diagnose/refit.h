@@ -5,8 +5,24 @@
 #include <vector>
 
 #include "core/diagnose/fault.h"
+#include "core/line/whitening.h"
 
 namespace core {
+
+/// Readings weighed by their covariance, with an offset that is free.
+class FreeOffset {
+ public:
+  explicit FreeOffset(Whitening whitening);
+
+  /// `values` whitened and with the offset taken out; `offset` (may be null) is how much that was.
+  std::vector<double> reduced(std::vector<double> values, double* offset) const;
+  double logDeterminant() const { return m_whitening.logDeterminant(); }
+
+ private:
+  Whitening m_whitening;
+  std::vector<double> m_ones;  ///< the offset's column, whitened
+  double m_onesSquared = 0;
+};
 
 /// What a check is held against: everything that the hypotheses share.
 struct DiagnosisGround {
@@ -14,24 +30,28 @@ struct DiagnosisGround {
   const SetupPrediction& prediction;
   const Check& check;
   CheckPoints points;
-  std::vector<double> whitening;  ///< inverse of the Cholesky factor of the covariance, lower, row after row
+  FreeOffset healthy;  ///< by the covariance of the points
 };
-/// Fails with fewer than three points, and when the covariance is missing or not positive definite.
+/// Fails with fewer than three points, without a step that closes a shunt, and when the covariance is missing
+/// or not positive definite.
 Result<DiagnosisGround> diagnosisGround(const Setup& setup, const SetupPrediction& prediction,
                                         const Budget& budget, const Check& check);
 
 /// A fault refitted to readings with a free offset.
 struct Refit {
   Fault fault;                     ///< with its size as fitted
-  std::optional<double> standard;  ///< of the size
+  std::optional<double> standard;  ///< of the size, when that is free and does something
   double chiSquare = 0;
+  double logDeterminant = 0;    ///< of the covariance under the fault over that of the healthy channel
   std::size_t parameters = 1;   ///< the offset, and the size when it is free
   double offset = 0;            ///< readings' unit
   std::vector<double> changes;  ///< at each point, offset included
 };
 
 /// The best size of `start`'s kind for `measured` (changes at the points of `ground`): Gauss-Newton with
-/// halved steps from that size and from a few others. None when the fault cannot be predicted.
+/// halved steps, from that size and from a few others. Uncertainties that are shares of a reading grow with
+/// what the fault makes of it: a reading that is 1000 times too large scatters 1000 times as much.
+/// None when the fault cannot be predicted.
 std::optional<Refit> refit(const DiagnosisGround& ground, const Fault& start,
                            const std::vector<double>& measured);
 /// The healthy channel: the offset alone.

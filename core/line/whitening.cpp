@@ -59,6 +59,13 @@ Result<Whitening> Whitening::ofCovariance(std::span<const double> covariance, st
   return whitening;
 }
 
+double Whitening::logDeterminant() const {
+  double half = 0;
+  for (const double standard : m_standard) half += std::log(standard);
+  for (std::size_t k = 0; k * k < m_factor.size(); ++k) half += std::log(m_factor[k * m_standard.size() + k]);
+  return 2 * half;
+}
+
 std::vector<double> Whitening::whitened(std::vector<double> column) const {
   for (std::size_t i = 0; i < column.size(); ++i) {
     column[i] /= m_standard[i];

@@ -28,6 +28,8 @@ class Whitening {
   /// Standard uncertainty of a reading.
   double standard(std::size_t reading) const { return m_standard[reading]; }
 
+  /// Natural logarithm of the determinant of V.
+  double logDeterminant() const;
   /// W column.
   std::vector<double> whitened(std::vector<double> column) const;
   /// W^T column: of a whitened column V^-1 times what it was.

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/diagnose/cause_words.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/plan/prediction.h"
+
+namespace core {
+namespace {
+
+constexpr int mostDigits = 6;
+constexpr int digitsWithoutStandard = 4;
+
+/// Places after the point of the last digit that `standard` warrants; below zero: tens, hundreds.
+int warrantedDecimals(double value, double standard) {
+  const int magnitude = static_cast<int>(std::floor(std::log10(standard)));
+  // 0.0296 is 0.03 in one digit, so that its second one is asked for by what is left after rounding.
+  const double lead = standard / std::pow(10.0, magnitude);
+  const int decimals = lead < 2.95 ? 1 - magnitude : -magnitude;
+  if (value == 0) return decimals;
+  const int finest = mostDigits - 1 - static_cast<int>(std::floor(std::log10(std::abs(value))));
+  return std::min(decimals, finest);
+}
+
+std::string rounded(double value, int decimals) {
+  if (decimals >= 0) return formatFixed(value, decimals);
+  const double unit = std::pow(10.0, -decimals);
+  return formatFixed(std::round(value / unit) * unit, 0);
+}
+
+/// What a resistance is written in.
+struct Prefix {
+  double ohm;
+  const char* unit;
+};
+Prefix prefixOf(double ohm) {
+  const double size = std::abs(ohm);
+  if (size >= 1e9) return {1e9, "GΩ"};
+  if (size >= 1e6) return {1e6, "MΩ"};
+  if (size >= 1e3) return {1e3, "kΩ"};
+  return {1, "Ω"};
+}
+
+double fieldUnit(UnitFamily family) {
+  switch (family) {
+    case UnitFamily::Strain:
+      return 1e-6;
+    case UnitFamily::Output:
+      return 1e-3;
+    default:
+      return 1;
+  }
+}
+
+const char* fieldUnitName(UnitFamily family) {
+  switch (family) {
+    case UnitFamily::Strain:
+      return "µm/m";
+    case UnitFamily::Output:
+      return "mV/V";
+    case UnitFamily::Length:
+      return "m";
+    case UnitFamily::Voltage:
+      return "V";
+    default:
+      return "";
+  }
+}
+
+std::optional<double> over(const std::optional<double>& standard, double unit) {
+  return standard ? std::optional(*standard / unit) : std::nullopt;
+}
+
+}  // namespace
+
+std::string withStandard(double value, const std::optional<double>& standard, bool signedValue) {
+  const std::string sign = signedValue && value > 0 ? "+" : "";
+  if (!standard || !std::isfinite(*standard) || !(*standard > 0) || !std::isfinite(value))
+    return sign + formatNumber(value, digitsWithoutStandard);
+  const int decimals = warrantedDecimals(value, *standard);
+  const std::string error = rounded(*standard, decimals);
+  if (error.find_first_of("123456789") == std::string::npos) return sign + formatNumber(value, mostDigits);
+  return sign + rounded(value, decimals) + " ± " + error;
+}
+
+std::string quantityWithStandard(double value, const std::optional<double>& standard, UnitFamily family,
+                                 const std::string& unit) {
+  if (family == UnitFamily::Resistance) {
+    const Prefix prefix = prefixOf(value);
+    return withStandard(value / prefix.ohm, over(standard, prefix.ohm)) + " " + prefix.unit;
+  }
+  const double one = fieldUnit(family);
+  const std::string name = family == UnitFamily::Named ? unit : fieldUnitName(family);
+  const std::string text = withStandard(value / one, over(standard, one));
+  return name.empty() ? text : text + " " + name;
+}
+
+std::string percentWithStandard(double share, const std::optional<double>& standard, bool signedValue) {
+  return withStandard(100 * share, over(standard, 0.01), signedValue) + " %";
+}
+
+std::string armWords(const Bridge& bridge, std::size_t arm) {
+  const std::string number = std::to_string(arm + 1);
+  const BridgeTemplate& shape = templateOf(bridge.type);
+  if (isTransducer(bridge)) return "arm " + number;
+  if (shape.shares[arm].active()) return "gauge " + number;
+  return (shape.atArticle[arm] ? "dummy gauge in arm " : "completion resistor of arm ") + number;
+}
+
+std::string stepWords(const Setup& setup, std::size_t step) {
+  const std::string number = "step " + std::to_string(step + 1);
+  const std::string& label = setup.sequence[step].label;
+  return label.empty() ? number : number + " (" + label + ")";
+}
+
+std::string measurandWord(const Bridge& bridge) { return isTransducer(bridge) ? "Load" : "Strain"; }
+
+double checkDuration_s(const Setup& setup) {
+  if (setup.sequence.empty()) return 0;
+  double duration = 0;
+  for (const Step& step : setup.sequence) duration += step.settle.base() + step.hold.base();
+  const auto middle = [](const Step& step) { return step.settle.base() + step.hold.base() / 2; };
+  return duration - middle(setup.sequence.front()) - setup.sequence.back().hold.base() / 2;
+}
+
+}  // namespace core

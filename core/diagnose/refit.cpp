@@ -1,0 +1,313 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/diagnose/refit.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace core {
+namespace {
+
+constexpr int greatestIterations = 20;
+constexpr int greatestHalvings = 12;
+constexpr int covarianceRounds = 4;
+
+double square(const std::vector<double>& values) {
+  double sum = 0;
+  for (const double value : values) sum += value * value;
+  return sum;
+}
+
+double product(const std::vector<double>& a, const std::vector<double>& b) {
+  double sum = 0;
+  for (std::size_t k = 0; k < a.size(); ++k) sum += a[k] * b[k];
+  return sum;
+}
+
+/// Whether the fault multiplies what the steps show, and so the part of their uncertainty that is a share.
+bool multiplies(CauseKind kind) {
+  switch (kind) {
+    case CauseKind::ZeroShift:
+    case CauseKind::Drift:
+    case CauseKind::Clipping:
+    case CauseKind::StrayReading:
+      return false;
+    default:
+      return true;
+  }
+}
+
+/// A fault's size as the variable in which the readings are nearly linear.
+class SizeScale {
+ public:
+  SizeScale(const DiagnosisGround& ground, const Fault& fault) : m_kind(fault.kind) {
+    const Bridge& bridge = ground.setup.bridge;
+    if (m_kind == CauseKind::Leads) {
+      m_low = -meanLead(bridge);
+      m_high = 1000;
+    } else if (m_kind == CauseKind::Leak) {
+      m_unit = 1 / bridge.arms[fault.index].base();
+      m_low = 0;
+      m_high = 100;
+    } else if (m_kind == CauseKind::ShuntValue) {
+      m_low = 1e-4;
+      m_high = 1e4;
+    } else if (isLogarithmic()) {
+      m_low = -7;
+      m_high = 7;
+    } else if (m_kind == CauseKind::Clipping) {
+      m_low = 0;
+    }
+  }
+
+  double variable(double size) const {
+    if (m_kind == CauseKind::ShuntValue) return 1 / size;
+    return isLogarithmic() ? std::log(size) : size / m_unit;
+  }
+  double size(double variable) const {
+    if (m_kind == CauseKind::ShuntValue) return 1 / variable;
+    return isLogarithmic() ? std::exp(variable) : variable * m_unit;
+  }
+  /// |d size / d variable|.
+  double slope(double variable) const {
+    if (m_kind == CauseKind::ShuntValue) return 1 / (variable * variable);
+    return isLogarithmic() ? std::exp(variable) : m_unit;
+  }
+  double within(double variable) const { return std::clamp(variable, m_low, m_high); }
+  /// For a difference; away from a bound.
+  double increment(double variable) const {
+    const double h = 1e-6 * std::max(1.0, std::abs(variable));
+    return variable + h > m_high ? -h : h;
+  }
+
+ private:
+  bool isLogarithmic() const { return m_kind == CauseKind::ArmValue || m_kind == CauseKind::CompletionValue; }
+  static double meanLead(const Bridge& bridge) {
+    const std::vector<Wire> wires = wiresOf(bridge);
+    double sum = 0;
+    for (const Wire& wire : wires) sum += leadResistance(bridge, wire.role).base();
+    return wires.empty() ? 0 : sum / static_cast<double>(wires.size());
+  }
+
+  CauseKind m_kind;
+  double m_unit = 1;
+  double m_low = -HUGE_VAL;
+  double m_high = HUGE_VAL;
+};
+
+/// One kind of fault held against readings.
+class Fitting {
+ public:
+  Fitting(const DiagnosisGround& ground, const Fault& fault, const std::vector<double>& measured)
+      : m_ground(ground), m_measured(measured), m_scale(ground, fault), m_weighing(ground.healthy) {
+    m_best.fault = fault;
+    m_best.parameters = hasFreeSize(fault.kind) ? 2 : 1;
+  }
+
+  std::optional<Refit> run(double startSize) {
+    m_variable = m_scale.within(m_scale.variable(startSize));
+    if (!look(m_variable)) return std::nullopt;
+    for (int round = 0; round < covarianceRounds; ++round) {
+      if (hasFreeSize(m_best.fault.kind)) descend();
+      if (!adaptCovariance()) break;
+    }
+    finish();
+    return m_best;
+  }
+
+ private:
+  struct State {
+    std::vector<double> changes, residual;
+    double chiSquare = 0, offset = 0;
+  };
+
+  std::optional<State> at(double variable) const {
+    Fault fault = m_best.fault;
+    if (hasFreeSize(fault.kind)) fault.size = m_scale.size(variable);
+    auto changes = changesUnder(m_ground.setup, m_ground.check, m_ground.points, fault);
+    if (!changes) return std::nullopt;
+    State state;
+    state.changes = *std::move(changes);
+    std::vector<double> off(m_measured.size());
+    for (std::size_t k = 0; k < off.size(); ++k) off[k] = m_measured[k] - state.changes[k];
+    state.residual = m_weighing.reduced(std::move(off), &state.offset);
+    state.chiSquare = square(state.residual);
+    if (!std::isfinite(state.chiSquare)) return std::nullopt;
+    return state;
+  }
+
+  bool look(double variable) {
+    auto state = at(variable);
+    if (!state) return false;
+    m_state = *std::move(state);
+    m_variable = variable;
+    return true;
+  }
+
+  /// d whitened change / d variable with the offset taken out; empty when it cannot be had.
+  std::vector<double> slopes() const {
+    const double h = m_scale.increment(m_variable);
+    const auto beside = at(m_variable + h);
+    if (!beside) return {};
+    std::vector<double> slope(m_state.residual.size());
+    for (std::size_t k = 0; k < slope.size(); ++k) slope[k] = (m_state.residual[k] - beside->residual[k]) / h;
+    return slope;
+  }
+
+  void descend() {
+    for (int k = 0; k < greatestIterations; ++k) {
+      const std::vector<double> slope = slopes();
+      const double steepness = square(slope);
+      if (slope.empty() || !(steepness > 0)) return;
+      const double step = product(slope, m_state.residual) / steepness;
+      const double before = m_state.chiSquare;
+      if (!improve(step)) return;
+      if (before - m_state.chiSquare < 1e-6 * (1 + m_state.chiSquare)) return;
+    }
+  }
+
+  bool improve(double step) {
+    const double from = m_variable, before = m_state.chiSquare;
+    const State kept = m_state;
+    for (int k = 0; k < greatestHalvings; ++k, step /= 2) {
+      const double to = m_scale.within(from + step);
+      if (to == from) return false;
+      if (look(to) && m_state.chiSquare < before) return true;
+    }
+    m_variable = from;
+    m_state = kept;
+    return false;
+  }
+
+  /// Lets the shared uncertainties follow the readings; false when nothing changes any more.
+  bool adaptCovariance() {
+    const CheckPoints& points = m_ground.points;
+    if (!multiplies(m_best.fault.kind)) return false;
+    const std::size_t n = points.size();
+    std::vector<double> ratio(n, 1.0);
+    for (std::size_t k = 0; k < n; ++k)
+      if (points.expected[k] != 0) ratio[k] = m_state.changes[k] / points.expected[k];
+    double moved = 0;
+    for (std::size_t k = 0; k < n; ++k)
+      moved = std::max(moved, std::abs(ratio[k] - (m_ratio.empty() ? 1.0 : m_ratio[k])) /
+                                  std::max(1e-9, std::abs(ratio[k])));
+    if (moved < 0.02) return false;
+    std::vector<double> covariance = points.covariance;
+    for (std::size_t i = 0; i < n; ++i)
+      for (std::size_t j = 0; j < n; ++j) {
+        const double own = i == j ? points.ownVariance[i] : 0;
+        covariance[i * n + j] = (covariance[i * n + j] - own) * ratio[i] * ratio[j] + own;
+      }
+    auto whitening = Whitening::ofCovariance(covariance, n, "the covariance");
+    if (!whitening) return false;
+    m_weighing = FreeOffset(*std::move(whitening));
+    m_ratio = std::move(ratio);
+    return look(m_variable);
+  }
+
+  void finish() {
+    m_best.chiSquare = m_state.chiSquare;
+    m_best.logDeterminant = m_weighing.logDeterminant() - m_ground.healthy.logDeterminant();
+    m_best.offset = m_state.offset;
+    m_best.changes = m_state.changes;
+    for (double& change : m_best.changes) change += m_state.offset;
+    if (!hasFreeSize(m_best.fault.kind)) return;
+    m_best.fault.size = m_scale.size(m_variable);
+    const double steepness = square(slopes());
+    if (steepness > 0) m_best.standard = m_scale.slope(m_variable) / std::sqrt(steepness);
+  }
+
+  const DiagnosisGround& m_ground;
+  const std::vector<double>& m_measured;
+  SizeScale m_scale;
+  FreeOffset m_weighing;
+  std::vector<double> m_ratio;  ///< of changes to expected that the covariance was made for; empty: 1
+  double m_variable = 0;
+  State m_state;
+  Refit m_best;
+};
+
+/// Where readings would stop, between each two of the greatest magnitudes that the side shows.
+std::vector<double> clippingStarts(const DiagnosisGround& ground, std::size_t side) {
+  const CheckPoints& points = ground.points;
+  const double zero = points.zero ? ground.check.readings[points.steps[*points.zero]]->mean.base() : 0;
+  std::vector<double> shown;
+  for (const double expected : points.expected) {
+    const double value = zero + expected;
+    if (side != 2 && value > 0) shown.push_back(value);
+    if (side != 1 && value < 0) shown.push_back(-value);
+  }
+  std::sort(shown.rbegin(), shown.rend());
+  std::vector<double> starts;
+  for (std::size_t k = 0; k < shown.size() && starts.size() < 4; ++k) {
+    const double next = k + 1 < shown.size() ? shown[k + 1] : 0;
+    if (next < 0.999 * shown[k]) starts.push_back((shown[k] + next) / 2);
+  }
+  return starts;
+}
+
+std::vector<double> startsOf(const DiagnosisGround& ground, const Fault& fault) {
+  switch (fault.kind) {
+    case CauseKind::Leads:
+      return {1, 20};
+    case CauseKind::ShuntValue:
+      return {1, 0.1, 10};
+    case CauseKind::CompletionValue:
+    case CauseKind::ArmValue:
+      return {1, 120.0 / 350, 350.0 / 120};
+    case CauseKind::Leak:
+      return {1e-3 / ground.setup.bridge.arms[fault.index].base(),
+              0.1 / ground.setup.bridge.arms[fault.index].base()};
+    case CauseKind::Clipping:
+      return clippingStarts(ground, fault.index);
+    default:
+      return {fault.size};
+  }
+}
+
+}  // namespace
+
+Result<DiagnosisGround> diagnosisGround(const Setup& setup, const SetupPrediction& prediction,
+                                        const Budget& budget, const Check& check) {
+  CheckPoints points = checkPoints(setup, prediction, budget, check);
+  const bool closes = std::any_of(points.expected.begin(), points.expected.end(),
+                                  [](double expected) { return expected != 0; });
+  if (points.size() < 3 || !closes)
+    return Error{"readings",
+                 "fewer than three steps with a reading, or none with a shunt closed, say too little about "
+                 "causes",
+                 "Take the readings of the whole sequence"};
+  if (points.covariance.empty())
+    return Error{"uncertainty", "a step has no uncertainty, so nothing tells large from small",
+                 "Mend the statement that the Uncertainties table marks"};
+  auto whitening = Whitening::ofCovariance(points.covariance, points.size(), "the covariance");
+  if (!whitening)
+    return Error{"uncertainty", "readings without any uncertainty of their own cannot be weighed",
+                 "State the rounding of the instrument, or the uncertainty of the readings"};
+  return DiagnosisGround{setup, prediction, check, std::move(points), FreeOffset(*std::move(whitening))};
+}
+
+std::optional<Refit> refit(const DiagnosisGround& ground, const Fault& start,
+                           const std::vector<double>& measured) {
+  std::optional<Refit> best;
+  for (const double size : startsOf(ground, start)) {
+    auto fitted = Fitting(ground, start, measured).run(size);
+    if (!fitted) continue;
+    const auto worth = [](const Refit& fit) { return fit.chiSquare + fit.logDeterminant; };
+    if (!best || worth(*fitted) < worth(*best)) best = std::move(fitted);
+  }
+  return best;
+}
+
+Refit refitHealthy(const DiagnosisGround& ground, const std::vector<double>& measured) {
+  Refit healthy;
+  healthy.fault = {CauseKind::Scale, 0, 0, 1};
+  std::vector<double> off(measured.size());
+  for (std::size_t k = 0; k < off.size(); ++k) off[k] = measured[k] - ground.points.expected[k];
+  healthy.chiSquare = square(ground.healthy.reduced(std::move(off), &healthy.offset));
+  healthy.changes = ground.points.expected;
+  for (double& change : healthy.changes) change += healthy.offset;
+  return healthy;
+}
+
+}  // namespace core
