@@ -108,8 +108,7 @@ ReferenceFit minimaxLine(std::span<const double> x, std::span<const double> y) {
   for (const Corner* corner : {&contacts.edgeBegin, &contacts.opposite}) {
     fit.intercept += (corner->y - fit.slope * corner->x) / 2;
     fit.interceptWeights[corner->index] += 0.5;
-    for (std::size_t i = 0; i < x.size(); ++i)
-      fit.interceptWeights[i] -= fit.slopeWeights[i] * corner->x / 2;
+    for (std::size_t i = 0; i < x.size(); ++i) fit.interceptWeights[i] -= fit.slopeWeights[i] * corner->x / 2;
   }
   return fit;
 }
@@ -143,8 +142,7 @@ Result<ReferenceFit> leastSquaresLine(std::span<const double> x, std::span<const
   fit.slope = line->slope;
   fit.intercept = line->intercept;
   if (!throughZero)
-    for (std::size_t i = 0; i < x.size(); ++i)
-      fit.interceptWeights[i] = 1 / n - centre * fit.slopeWeights[i];
+    for (std::size_t i = 0; i < x.size(); ++i) fit.interceptWeights[i] = 1 / n - centre * fit.slopeWeights[i];
   return fit;
 }
 
@@ -164,13 +162,8 @@ Result<ReferenceFit> endPointLine(std::span<const double> x, std::span<const dou
   return fit;
 }
 
-}  // namespace
-
-Result<ReferenceFit> referenceLineOf(std::span<const double> x, std::span<const double> y,
-                                     ReferenceLine reference) {
-  if (auto fault = faultOfPoints(x, y, 2)) return *fault;
-  if (std::adjacent_find(x.begin(), x.end(), std::greater_equal<>()) != x.end())
-    return Error{"points", "x does not rise from point to point", "Give one point per x, in rising order"};
+Result<ReferenceFit> lineThrough(std::span<const double> x, std::span<const double> y,
+                                 ReferenceLine reference) {
   switch (reference) {
     case ReferenceLine::LeastSquares:
       return leastSquaresLine(x, y, false);
@@ -184,6 +177,20 @@ Result<ReferenceFit> referenceLineOf(std::span<const double> x, std::span<const 
       return zeroBasedMinimaxLine(x, y);
   }
   return Error{"line", "the reference line is not known", ""};
+}
+
+}  // namespace
+
+Result<ReferenceFit> referenceLineOf(std::span<const double> x, std::span<const double> y,
+                                     ReferenceLine reference) {
+  if (auto fault = faultOfPoints(x, y, 2)) return *fault;
+  if (std::adjacent_find(x.begin(), x.end(), std::greater_equal<>()) != x.end())
+    return Error{"points", "x does not rise from point to point", "Give one point per x, in rising order"};
+  auto line = lineThrough(x, y, reference);
+  if (line && !std::isfinite(line->intercept + line->slope))
+    return Error{"points", "the numbers are too large or too small to draw a line through",
+                 "Choose other units"};
+  return line;
 }
 
 std::size_t farthestOff(std::span<const double> deviations, double size) {

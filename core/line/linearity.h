@@ -27,11 +27,11 @@ struct ReferenceFit {
 ///
 /// The minimax line is exact: the greatest deviation of a slope is half the range of y - slope x, which only
 /// the convex hull decides and which is least at the slope of one of the hull's edges (Chebyshev;
-/// statistics texts, from memory). There is one such line when the x differ. The zero-based one is the minimax
-/// line of the points and their mirror images in (0, 0). A point at x = 0 is off by its y whatever the slope
-/// is: when that is the greatest deviation, every slope near is as good. The slope is therefore the one that
-/// is best for the points at other x, and that one is unique.
-/// Fails as fitLine does, and when the x do not rise.
+/// statistics texts, from memory). There is one such line when the x differ. The zero-based one is the
+/// minimax line of the points and their mirror images in (0, 0). A point at x = 0 is off by its y whatever
+/// the slope is: when that is the greatest deviation, every slope near is as good. The slope is therefore the
+/// one that is best for the points at other x, and that one is unique. Fails as fitLine does, and when the x
+/// do not rise.
 Result<ReferenceFit> referenceLineOf(std::span<const double> x, std::span<const double> y,
                                      ReferenceLine reference);
 
