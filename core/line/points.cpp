@@ -39,4 +39,30 @@ std::optional<Error> faultOfLinePoints(std::span<const double> x, std::span<cons
                "Add a point at another x"};
 }
 
+std::optional<Error> faultOfUncertainties(std::span<const double> uncertainties, std::size_t points,
+                                          std::string_view name, Exact exact) {
+  if (uncertainties.size() != points)
+    return Error{std::string(name),
+                 "there are " + std::to_string(uncertainties.size()) + " of them for " +
+                     std::to_string(points) + " points",
+                 "Give every point an uncertainty"};
+  for (std::size_t i = 0; i < points; ++i) {
+    const double u = uncertainties[i];
+    if (std::isfinite(u) && (u > 0 || (u == 0 && exact == Exact::Yes))) continue;
+    const std::string where = "point " + std::to_string(i + 1), of(name);
+    if (u == 0)
+      return Error{where, of + " is zero, which would give the point infinite weight",
+                   "State an uncertainty above zero, or leave the column out when none are known"};
+    return Error{where, of + (u < 0 ? " is negative" : " is not a finite number"),
+                 "Correct the uncertainty or leave the point out"};
+  }
+  return std::nullopt;
+}
+
+std::vector<double> scaledBy(std::span<const double> values, double scale) {
+  std::vector<double> column(values.begin(), values.end());
+  for (double& value : column) value *= scale;
+  return column;
+}
+
 }  // namespace core

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/line/stated_fits.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/line/finite_line.h"
@@ -10,19 +11,13 @@
 namespace core {
 namespace {
 
-std::vector<double> scaled(std::span<const double> values, double scale) {
-  std::vector<double> column(values.begin(), values.end());
-  for (double& value : column) value *= scale;
-  return column;
-}
-
 /// The line of points with exact x, and y of the covariance behind `whitening` in units of `yUnit`.
 Result<Line> whitenedLine(LineFit fit, std::span<const double> x, std::span<const double> y,
                           const Whitening& whitening, double yUnit, Through through) {
   const double xScale = scaleToOne(x);
-  const std::vector<double> xs = scaled(x, xScale), ys = scaled(y, 1 / yUnit);
+  const std::vector<double> xs = scaledBy(x, xScale), ys = scaledBy(y, 1 / yUnit);
   const LineBasis basis = lineBasis(whitening, xs, through == Through::Zero);
-  CentredLine line{basis.centre, 0, 0};
+  CentredLine line;
   std::vector<double> residuals = ys;
   // The second fit, to what the first one left over, takes out the rounding of the first.
   for (int pass = 0; pass < 2; ++pass) {
@@ -32,17 +27,15 @@ Result<Line> whitenedLine(LineFit fit, std::span<const double> x, std::span<cons
   return finiteLine(statedLine(fit, whitening, basis, line, std::move(residuals), 1 / xScale, yUnit));
 }
 
-Error notYet() { return {"line", "this fit is not there yet", ""}; }
 }  // namespace
 
-Result<Line> fitWeightedLine(std::span<const double>, std::span<const double>, std::span<const double>,
-                             Through) {
-  return notYet();
-}
-
-Result<Line> fitDistanceLine(std::span<const double>, std::span<const double>, std::span<const double>,
-                             std::span<const double>, std::span<const double>, Through) {
-  return notYet();
+Result<Line> fitWeightedLine(std::span<const double> x, std::span<const double> y, std::span<const double> uy,
+                             Through through) {
+  if (auto fault = faultOfLinePoints(x, y, through == Through::Zero)) return *fault;
+  if (auto fault = faultOfUncertainties(uy, y.size(), "uy", Exact::No)) return *fault;
+  const double scale = scaleToOne(uy);
+  const Whitening whitening = Whitening::ofUncertainties(scaledBy(uy, scale));
+  return whitenedLine(LineFit::Weighted, x, y, whitening, 1 / scale, through);
 }
 
 Result<Line> fitCorrelatedLine(std::span<const double> x, std::span<const double> y,
@@ -55,14 +48,10 @@ Result<Line> fitCorrelatedLine(std::span<const double> x, std::span<const double
     greatest = std::max(greatest, covariance[i * y.size() + i]);
   const double deviation = std::sqrt(greatest);
   const double scale = scaleToOne({&deviation, 1});
-  const auto whitening = Whitening::ofCovariance(scaled(scaled(covariance, scale), scale), y.size(), matrix);
+  const auto whitening =
+      Whitening::ofCovariance(scaledBy(scaledBy(covariance, scale), scale), y.size(), matrix);
   if (!whitening) return whitening.error();
   return whitenedLine(LineFit::Correlated, x, y, *whitening, 1 / scale, through);
-}
-
-Result<Line> fitGeneralisedLine(std::span<const double>, std::span<const double>, std::span<const double>,
-                                Through) {
-  return notYet();
 }
 
 }  // namespace core
