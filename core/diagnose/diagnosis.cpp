@@ -23,9 +23,10 @@ constexpr double chanceDrop = 12;
 constexpr double doubtful = 1e-3;
 /// Of evidence, in units of chi-square, within which causes count as not told apart: 20 to 1.
 constexpr double toldApart = 6;
-/// Drop of chi-square below which a cause is not worth naming.
-constexpr double nextToNothing = 4;
+/// Share of chi-square that a cause must take away to be worth naming.
+constexpr double leastExplained = 0.5;
 constexpr std::size_t mostExplanations = 8;
+constexpr std::size_t mostUntied = 3;  ///< causes named behind those that are not told apart
 
 double upperTail(double chiSquare, int dof) {
   if (dof < 1) return 1;
@@ -63,9 +64,15 @@ class Ranking {
 
   const std::vector<Ranked>& ranked() const { return m_ranked; }
 
-  /// By how much chi-square falls, the change of the covariance counted.
-  double drop(const Ranked& candidate) const {
-    return m_healthy.chiSquare - candidate.refit.chiSquare - candidate.refit.logDeterminant;
+  /// By how much chi-square falls at most, the change of the covariance counted.
+  double greatestDrop() const {
+    double drop = 0;
+    for (const Ranked& candidate : m_ranked)
+      drop = std::max(drop, m_healthy.chiSquare - candidate.refit.chiSquare - candidate.refit.logDeterminant);
+    return drop;
+  }
+  double explained(const Ranked& candidate) const {
+    return m_healthy.chiSquare > 0 ? 1 - candidate.refit.chiSquare / m_healthy.chiSquare : 0;
   }
 
  private:
@@ -121,40 +128,40 @@ Explanation explanationOf(const DiagnosisGround& ground, const Budget& budget, c
   return explanation;
 }
 
-/// Shares of belief among all candidates and the healthy channel.
-std::vector<double> weightsOf(const Refit& healthy, const std::vector<Ranked>& ranked, std::size_t points) {
-  const double ownRank = informationOfChiSquare(healthy.chiSquare, 1, points).bayesian;
-  double best = ownRank;
-  for (const Ranked& candidate : ranked) best = std::min(best, candidate.rank);
-  double sum = std::exp((best - ownRank) / 2);
+/// Shares of belief of `named` among all candidates and the healthy channel.
+std::vector<double> weightsOf(const Refit& healthy, const std::vector<Ranked>& all,
+                              const std::vector<Ranked>& named, std::size_t points) {
+  const double healthyRank = informationOfChiSquare(healthy.chiSquare, 1, points).bayesian;
+  double best = healthyRank;
+  for (const Ranked& candidate : all) best = std::min(best, candidate.rank);
+  double sum = std::exp((best - healthyRank) / 2);
+  for (const Ranked& candidate : all) sum += std::exp((best - candidate.rank) / 2);
   std::vector<double> weights;
-  for (const Ranked& candidate : ranked) {
-    weights.push_back(std::exp((best - candidate.rank) / 2));
-    sum += weights.back();
-  }
-  for (double& weight : weights) weight /= sum;
+  for (const Ranked& candidate : named) weights.push_back(std::exp((best - candidate.rank) / 2) / sum);
   return weights;
 }
 
-/// How many of the first the readings do not tell from the first, which itself fits.
-std::size_t tiedCount(const std::vector<Ranked>& named) {
-  std::size_t count = 1;
-  while (count < named.size() && named[count].fits &&
-         named[count].evidence - named.front().evidence < toldApart)
-    ++count;
-  return count;
-}
+/// The candidates worth naming: those that the readings do not tell from the first, if that fits, then the
+/// next best.
+struct Named {
+  std::vector<Ranked> candidates;
+  std::size_t tied = 0;
+};
 
-/// The candidates worth naming. Those that are not told apart from the first come before the others.
-std::vector<Ranked> namedOf(const Ranking& ranking) {
-  std::vector<Ranked> named;
+Named namedOf(const Ranking& ranking) {
+  std::vector<Ranked> worth;
   for (const Ranked& candidate : ranking.ranked())
-    if (ranking.drop(candidate) > nextToNothing) named.push_back(candidate);
-  if (named.empty()) return named;
-  const double first = named.front().evidence;
-  std::stable_partition(named.begin(), named.end(), [&](const Ranked& candidate) {
-    return candidate.fits && candidate.evidence - first < toldApart;
+    if (ranking.explained(candidate) >= leastExplained) worth.push_back(candidate);
+  Named named;
+  if (worth.empty()) return named;
+  const double first = worth.front().evidence;
+  const bool fits = worth.front().fits;
+  const auto untied = std::stable_partition(worth.begin(), worth.end(), [&](const Ranked& candidate) {
+    return fits && candidate.fits && candidate.evidence - first < toldApart;
   });
+  named.tied = std::min<std::size_t>(static_cast<std::size_t>(untied - worth.begin()), mostExplanations);
+  const std::size_t count = std::min({worth.size(), named.tied + mostUntied, mostExplanations});
+  named.candidates.assign(worth.begin(), worth.begin() + static_cast<std::ptrdiff_t>(count));
   return named;
 }
 
@@ -194,26 +201,24 @@ Diagnosis diagnose(const Setup& setup, const SetupPrediction& prediction, const 
   diagnosis.degreesOfFreedom = static_cast<int>(ground->points.size()) - 1;
   diagnosis.probability = upperTail(healthy.chiSquare, diagnosis.degreesOfFreedom);
 
-  const std::vector<Ranked> named = namedOf(ranking);
-  double drop = 0;
-  for (const Ranked& candidate : named) drop = std::max(drop, ranking.drop(candidate));
-  if (drop < chanceDrop && *diagnosis.probability >= doubtful) {
+  if (ranking.greatestDrop() < chanceDrop && *diagnosis.probability >= doubtful) {
     diagnosis.result = DiagnosisResult::Healthy;
     diagnosis.sentence = diagnosisSentence(setup, diagnosis);
     return diagnosis;
   }
-  for (std::size_t k = 0; k < std::min(named.size(), mostExplanations); ++k)
-    diagnosis.explanations.push_back(explanationOf(*ground, budget, healthy, named[k]));
-  const std::vector<double> weights = weightsOf(healthy, named, ground->points.size());
-  for (std::size_t k = 0; k < diagnosis.explanations.size(); ++k)
-    diagnosis.explanations[k].weight = weights[k];
-  if (named.empty() || !named.front().fits) {
-    diagnosis.result = DiagnosisResult::NothingFits;
-  } else {
-    diagnosis.tied = std::min(tiedCount(named), diagnosis.explanations.size());
-    diagnosis.result = diagnosis.tied > 1 ? DiagnosisResult::Tied : DiagnosisResult::Found;
+  const Named named = namedOf(ranking);
+  const std::vector<double> weights =
+      weightsOf(healthy, ranking.ranked(), named.candidates, ground->points.size());
+  for (std::size_t k = 0; k < named.candidates.size(); ++k) {
+    diagnosis.explanations.push_back(explanationOf(*ground, budget, healthy, named.candidates[k]));
+    diagnosis.explanations.back().weight = weights[k];
   }
-  if (diagnosis.tied > 1) diagnosis.tellingStep = tellingStep(*ground, named[0].refit, named[1].refit);
+  diagnosis.tied = named.tied;
+  diagnosis.result = named.tied == 0   ? DiagnosisResult::NothingFits
+                     : named.tied == 1 ? DiagnosisResult::Found
+                                       : DiagnosisResult::Tied;
+  if (named.tied > 1)
+    diagnosis.tellingStep = tellingStep(*ground, named.candidates[0].refit, named.candidates[1].refit);
   diagnosis.sentence = diagnosisSentence(setup, diagnosis);
   return diagnosis;
 }

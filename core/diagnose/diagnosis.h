@@ -63,7 +63,7 @@ struct TellingStep {
 struct Diagnosis {
   DiagnosisResult result = DiagnosisResult::NotPossible;
   std::string sentence;                   ///< the whole in words a reviewer can quote
-  std::vector<Explanation> explanations;  ///< best first; those that explain next to nothing are left out
+  std::vector<Explanation> explanations;  ///< best first; those that explain less than half are left out
   std::size_t tied = 0;  ///< how many of the first cannot be told apart from the first, itself included
   std::optional<TellingStep> tellingStep;  ///< when causes are tied and a step would help
   double chiSquare = 0;                    ///< of the healthy channel
