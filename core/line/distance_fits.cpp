@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Lines through points with uncertain x and y. For a given line the best true x follow in closed form, and
-// what is left to minimise is z^T V^-1 z with z = y - a - b x and V its covariance. Gauss-Newton on all true x
-// and the line (ISO/TS 28037:2010 clauses 7, 8 and 10) comes down to least squares of z on (1, adjusted x) with
-// covariance V: eliminating the true x from the normal equations leaves just that.
+// what is left to minimise is z^T V^-1 z with z = y - a - b x and V its covariance. Gauss-Newton on all true
+// x and the line (ISO/TS 28037:2010 clauses 7, 8 and 10) comes down to least squares of z on (1, adjusted x)
+// with covariance V: eliminating the true x from the normal equations leaves just that.
 #include <Eigen/Core>
 #include <algorithm>
 #include <cmath>
@@ -37,9 +37,8 @@ struct PairErrors {
   Result<Whitening> ofResiduals(double b) const {
     Column standard(ux.size());
     for (std::size_t i = 0; i < ux.size(); ++i)
-      standard[i] =
-          std::hypot(uy[i] - correlation[i] * b * ux[i],
-                     b * ux[i] * std::sqrt((1 - correlation[i]) * (1 + correlation[i])));
+      standard[i] = std::hypot(uy[i] - correlation[i] * b * ux[i],
+                               b * ux[i] * std::sqrt((1 - correlation[i]) * (1 + correlation[i])));
     return Whitening::ofUncertainties(std::move(standard));
   }
 
@@ -78,8 +77,7 @@ struct MatrixErrors {
  private:
   static Column deviations(const Matrix& covariance) {
     Column deviations;
-    for (Eigen::Index i = 0; i < covariance.rows(); ++i)
-      deviations.push_back(std::sqrt(covariance(i, i)));
+    for (Eigen::Index i = 0; i < covariance.rows(); ++i) deviations.push_back(std::sqrt(covariance(i, i)));
     return deviations;
   }
 };
@@ -169,7 +167,8 @@ Result<Line> settledLine(LineFit fit, const ScaledPoints& points, const Errors& 
     if (!std::isfinite(length)) return unsettled();
     auto next = trialOf(line, points, errors);
     // The direction is downhill; where the step is too long a part of it goes down too.
-    for (int halving = 0; next && next->chiSquare > trial->chiSquare * (1 + 1e-12) && length > 1e-6; ++halving) {
+    for (int halving = 0; next && next->chiSquare > trial->chiSquare * (1 + 1e-12) && length > 1e-6;
+         ++halving) {
       if (halving == greatestHalvings) return unsettled();
       line = halfway(trial->line, line);
       next = trialOf(line, points, errors);
@@ -202,9 +201,8 @@ Result<Column> correlationsOf(std::span<const double> covariances, std::span<con
     correlations[i] = covariances[i] / ux[i] / uy[i];
     if (std::abs(correlations[i]) < 1 - 1e-12) continue;
     return Error{"point " + std::to_string(i + 1),
-                 std::isfinite(covariances[i])
-                     ? "its covariance of x and y is not smaller than ux times uy"
-                     : "its covariance of x and y is not a finite number",
+                 std::isfinite(covariances[i]) ? "its covariance of x and y is not smaller than ux times uy"
+                                               : "its covariance of x and y is not a finite number",
                  "Correct the covariance or the uncertainties"};
   }
   return correlations;

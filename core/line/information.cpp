@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 namespace core {
@@ -15,11 +16,12 @@ Information informationOfChiSquare(double chiSquare, std::size_t parameters, std
 Information informationOfResiduals(double residualSumOfSquares, std::size_t parameters, std::size_t points,
                                    double resolution) {
   const auto n = static_cast<double>(points);
-  const double k = static_cast<double>(parameters) + 1;
+  const auto k = static_cast<double>(parameters) + 1;
   const double variance = std::max(residualSumOfSquares / n, resolution * resolution);
-  const double fit = n * std::log(variance) + n * (1 + std::log(2 * std::numbers::pi));
-  const double corrected = n > k + 1 ? 2 * k * (k + 1) / (n - k - 1) : HUGE_VAL;
-  return {fit + 2 * k + corrected, fit + k * std::log(n)};
+  const double misfit = n * (std::log(variance) + 1 + std::log(2 * std::numbers::pi));
+  const double correction =
+      n > k + 1 ? 2 * k * (k + 1) / (n - k - 1) : std::numeric_limits<double>::infinity();
+  return {misfit + 2 * k + correction, misfit + k * std::log(n)};
 }
 
 }  // namespace core

@@ -20,7 +20,7 @@ Information informationOfChiSquare(double chiSquare, std::size_t parameters, std
 /// Unknown scatter, which counts as one more parameter k = p + 1: AICc = n ln(RSS/n) + n (1 + ln 2 pi) + 2 k
 /// + 2 k (k + 1)/(n - k - 1), BIC = n ln(RSS/n) + n (1 + ln 2 pi) + k ln n. A scatter below `resolution` (of
 /// the readings, standard deviation) counts as that: exact fits prove nothing. AICc is infinite when
-/// n <= k + 1.
+/// n <= k + 1; both are -infinite when RSS and `resolution` are zero.
 Information informationOfResiduals(double residualSumOfSquares, std::size_t parameters, std::size_t points,
                                    double resolution);
 

@@ -97,7 +97,7 @@ Line fitted(const ScaledPoints& points, DoubleDouble xMean, DoubleDouble yMean, 
   line.centreError = throughZero ? 0 : std::sqrt((variance / n).value()) * yUnit;
   line.slopeError = std::sqrt(slopeVariance.value()) * (yUnit * points.xScale);
   line.interceptError = std::sqrt(interceptVariance.value()) * yUnit;
-  line.covariance = (-(xMean * slopeVariance)).value() * (yUnit * points.xScale) * yUnit;
+  line.covariance = throughZero ? 0 : (-(xMean * slopeVariance)).value() * (yUnit * points.xScale) * yUnit;
   line.standardised = standardised(line);
   return line;
 }

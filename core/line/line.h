@@ -38,15 +38,15 @@ struct Line {
   std::optional<double> slopeError;         ///< standard error; absent at dof 0
   std::optional<double> covariance;         ///< of intercept and slope; absent at dof 0
   std::optional<double> residualDeviation;  ///< sqrt(residual sum of squares / dof); absent at dof 0
-  /// Share of the variation of y that the line explains; of Weighted and Correlated in weighted squares. Absent
-  /// when the y (through zero: all y) do not vary, and where x has an uncertainty too.
+  /// Share of the variation of y that the line explains; of Weighted and Correlated in weighted squares.
+  /// Absent when the y (through zero: all y) do not vary, and where x has an uncertainty too.
   std::optional<double> rSquared;
   double residualSumOfSquares = 0;  ///< of the residuals as they are, without weights
-  int degreesOfFreedom = 0;  ///< points less parameters: n - 2, through zero n - 1
+  int degreesOfFreedom = 0;         ///< points less parameters: n - 2, through zero n - 1
   bool throughZero = false;
-  double centre = 0;  ///< (weighted) mean of x, where the line is known best; 0 through zero
+  double centre = 0;                  ///< (weighted) mean of x, where the line is known best; 0 through zero
   std::optional<double> centreError;  ///< standard error there, independent of the slope's; 0 through zero
-  std::vector<double> residuals;  ///< y less the line at the given x, in the order of the points
+  std::vector<double> residuals;      ///< y less the line at the given x, in the order of the points
 
   std::optional<double> chiSquare;  ///< weighted sum of squared residuals; of stated uncertainties only
   /// Of a chi-square with `degreesOfFreedom` to be at least `chiSquare`: below 0.05 the line or the stated

@@ -20,14 +20,16 @@ struct LineEstimate {
 LineEstimate forwardOf(const Line& line, double x, double ux = 0);
 
 /// x at which the line is `y`, whose standard uncertainty is `uy` (clause 11.1):
-/// u^2 = [uy^2 + u^2(a) + x^2 u^2(b) + 2 x cov(a, b)] / b^2. Fails when the slope is zero.
+/// u^2 = [uy^2 + u^2(a) + x^2 u^2(b) + 2 x cov(a, b)] / b^2. To first order in the uncertainties: the
+/// slope must be many times its own. Fails when the slope is zero.
 Result<LineEstimate> inverseOf(const Line& line, double y, double uy = 0);
 /// As above, y being the mean of `readings` new readings that scatter as the fitted points do (ordinary fits
-/// only): uy = residual deviation / sqrt(readings).
+/// only, others fail): uy = residual deviation / sqrt(readings). Fails with no reading.
 Result<LineEstimate> inverseOfMean(const Line& line, double y, unsigned readings);
 
 /// Half widths of bands about the line at `x` with probability `coverage` (0.95): Student's t with the line's
-/// degrees of freedom where the scatter is taken from the residuals, normal where it was stated.
+/// degrees of freedom where the scatter is taken from the residuals, normal where it was stated. Absent where
+/// the line has no uncertainty.
 std::optional<double> confidenceHalfWidth(const Line& line, double x, double coverage);
 /// Of one new reading, whose own standard uncertainty is `uNew`; of an ordinary fit the residual deviation
 /// stands for it.

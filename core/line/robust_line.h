@@ -16,7 +16,9 @@ struct RobustLine {
 };
 
 /// Repeated medians: the slope is the median over points of the median slope to all other points, the
-/// intercept the median of y - slope x. Source: A. F. Siegel, Biometrika 69 (1982) 242. Fails as fitLine.
+/// intercept the median of y - slope x. Source: A. F. Siegel, Biometrika 69 (1982) 242. Points at the
+/// same x give no slope and are left out of each other's. Fails as fitLine, and with more than 10,000 points:
+/// its time grows with their square.
 Result<RobustLine> fitRobustLine(std::span<const double> x, std::span<const double> y);
 
 }  // namespace core

@@ -44,8 +44,7 @@ Result<Line> fitCorrelatedLine(std::span<const double> x, std::span<const double
   if (auto fault = faultOfLinePoints(x, y, through == Through::Zero)) return *fault;
   if (auto fault = faultOfCovariance(covariance, y.size(), matrix)) return *fault;
   double greatest = 0;
-  for (std::size_t i = 0; i < y.size(); ++i)
-    greatest = std::max(greatest, covariance[i * y.size() + i]);
+  for (std::size_t i = 0; i < y.size(); ++i) greatest = std::max(greatest, covariance[i * y.size() + i]);
   const double deviation = std::sqrt(greatest);
   const double scale = scaleToOne({&deviation, 1});
   const auto whitening =

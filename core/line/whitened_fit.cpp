@@ -33,14 +33,14 @@ void addShares(Line& line, const Whitening& whitening, const LineBasis& basis) {
   line.standardised.resize(points);
   for (std::size_t i = 0; i < points; ++i) {
     const double slopeShare = basis.offsets[i] / basis.rampSquare;
-    const double fittedVariance =
-        (throughZero ? 0 : 1 / basis.oneSquare) + basis.offsets[i] * slopeShare;
+    const double fittedVariance = (throughZero ? 0 : 1 / basis.oneSquare) + basis.offsets[i] * slopeShare;
     line.leverages[i] = (throughZero ? 0 : pullOfOne[i] / basis.oneSquare) + slopeShare * pullOfRamp[i];
     const double standard = whitening.standard(i);
     const double freedom = 1 - fittedVariance / standard / standard;
     // Rounding may leave a share of 1e-15 of a point that the line must go through.
-    line.standardised[i] =
-        freedom > 1e-12 && line.degreesOfFreedom > 0 ? line.residuals[i] / (standard * std::sqrt(freedom)) : 0;
+    line.standardised[i] = freedom > 1e-12 && line.degreesOfFreedom > 0
+                               ? line.residuals[i] / (standard * std::sqrt(freedom))
+                               : 0;
   }
 }
 
@@ -110,7 +110,7 @@ Line statedLine(LineFit fit, const Whitening& whitening, const LineBasis& basis,
   line.centreError = line.throughZero ? 0 : 1 / std::sqrt(basis.oneSquare);
   line.slopeError = 1 / std::sqrt(basis.rampSquare);
   line.interceptError = std::hypot(*line.centreError, line.centre * *line.slopeError);
-  line.covariance = -line.centre / basis.rampSquare;
+  line.covariance = line.throughZero ? 0 : -line.centre / basis.rampSquare;
   line.degreesOfFreedom = static_cast<int>(residuals.size()) - (line.throughZero ? 1 : 2);
   line.residualSumOfSquares = product(residuals, residuals);
   line.residuals = std::move(residuals);
