@@ -9,6 +9,7 @@
 
 #include "app/check_output.h"
 #include "app/commands.h"
+#include "app/diagnosis_output.h"
 #include "app/files.h"
 #include "app/match_output.h"
 #include "app/output.h"
@@ -90,6 +91,22 @@ CheckedChannel checkedChannel(const core::Document& document, const core::Record
   return checked;
 }
 
+/// Diagnoses the new checks that call for it.
+void diagnoseChecks(std::vector<CheckedChannel>& checked) {
+  std::vector<core::DiagnosisTask> tasks;
+  std::vector<CheckedChannel*> diagnosed;
+  for (CheckedChannel& one : checked) {
+    if (!one.channel) continue;
+    const core::Check& check = one.channel->checks.back();
+    const core::CheckEvaluation& judged = one.evaluation.checks.back();
+    if (!core::callsForDiagnosis(check, judged.assessment)) continue;
+    tasks.push_back({check.closedWith.get(), &judged.prediction, &judged.budget, &check});
+    diagnosed.push_back(&one);
+  }
+  std::vector<core::Diagnosis> diagnoses = diagnosesWithProgress(tasks);
+  for (std::size_t k = 0; k < diagnosed.size(); ++k) diagnosed[k]->diagnosis = std::move(diagnoses[k]);
+}
+
 /// The channels with their new check, those that could not be checked with the reason.
 core::Result<std::vector<CheckedChannel>> checkedChannels(const Options& options,
                                                           const core::Document& document) {
@@ -113,6 +130,7 @@ core::Result<std::vector<CheckedChannel>> checkedChannels(const Options& options
   for (const core::ColumnUse& use : *uses)
     checked.push_back(
         checkedChannel(document, *recording, use, wanted->of(document.channels[use.channel]->name), check));
+  diagnoseChecks(checked);
   return checked;
 }
 
@@ -216,9 +234,11 @@ void addCheck(CLI::App& cli, Run& chosen) {
       "opposite polarity are told, and a step without a level is not judged. With several runs in the\n"
       "recording, or several ways to match them that are about as likely, nothing is guessed: the ways are\n"
       "listed for --match.\n"
-      "Each channel is judged by the decision rule of its plan. The exit status is 0 when all channels\n"
-      "pass, 1 when one fails, cannot tell (its uncertainty is too large for the rule) or cannot be judged\n"
-      "in full, 2 when one cannot be read from the recording or --match is needed; then nothing is saved.\n"
+      "Each channel is judged by the decision rule of its plan. What may be wrong with channels that do not\n"
+      "pass, or are off their line by more than their uncertainties explain, is looked for as by diagnose.\n"
+      "The exit status is 0 when all channels pass, 1 when one fails, cannot tell (its uncertainty is too\n"
+      "large for the rule) or cannot be judged in full, 2 when one cannot be read from the recording or\n"
+      "--match is needed; then nothing is saved.\n"
       "Channels that the recording has no column for are named on standard error and in the JSON as\n"
       "channels_without_column; they are not judged and do not count in the exit status, unless no column\n"
       "belongs to any channel.");

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/decision_output.h"
+#include "app/diagnosis_output.h"
 #include "app/files.h"
 #include "app/match_output.h"
 #include "core/report/figures.h"
@@ -41,6 +42,33 @@ Json stepJson(const core::Setup& setup, const core::Check& check, const core::Ch
   return json;
 }
 
+Json meritJson(const core::Setup& setup, const core::Merit& merit) {
+  Json json{{"figure", core::meritKindKey(merit.kind)},
+            {"value", jsonNumber(merit.value)},
+            {"share", jsonNumber(merit.share)},
+            {"share_std_uncertainty", jsonNumber(merit.standard)},
+            {"denominator", merit.denominator > 0 ? jsonNumber(merit.denominator) : Json(nullptr)},
+            {"definition", merit.definition},
+            {"step", merit.step ? Json(*merit.step + 1) : Json(nullptr)}};
+  addDecided(json, setup.decision, merit.decided);
+  json["limit"] = jsonNumber(merit.limit);
+  json["verdict"] = core::verdictWord(merit.verdict);
+  json["reason"] = merit.reason;
+  return json;
+}
+
+void addLine(Json& json, const core::Result<core::Line>& line) {
+  if (!line) return;
+  json["slope"] = jsonNumber(line->slope);
+  json["slope_std_error"] = jsonNumber(line->slopeError);
+  json["intercept"] = jsonNumber(line->intercept);
+  json["intercept_std_error"] = jsonNumber(line->interceptError);
+  json["line_fit"] = core::lineFitName(line->fit);
+  json["line_chi2"] = jsonNumber(line->chiSquare);
+  json["line_dof"] = line->degreesOfFreedom;
+  json["line_probability"] = jsonNumber(line->chiSquareProbability);
+}
+
 Json channelJson(const CheckedChannel& checked, const core::Setup& planned) {
   Json json{{"channel", checked.name}, {"column", checked.column}};
   if (!checked.channel) {
@@ -58,14 +86,13 @@ Json channelJson(const CheckedChannel& checked, const core::Setup& planned) {
   json["reading_unit"] = core::readingUnitText(setup.instrument);
   json["zero_return"] = jsonNumber(baseOf(assessment.zeroReturn));
   json["zero_return_limit"] = jsonNumber(assessment.zeroReturnLimit.base());
-  if (assessment.line) {
-    json["slope"] = jsonNumber(assessment.line->slope);
-    json["slope_std_error"] = jsonNumber(assessment.line->slopeError);
-    json["intercept"] = jsonNumber(assessment.line->intercept);
-  }
+  addLine(json, assessment.line);
   json["steps"] = Json::array();
   for (std::size_t step = 0; step < setup.sequence.size(); ++step)
     json["steps"].push_back(stepJson(setup, check, latest(checked), step));
+  json["merits"] = Json::array();
+  for (const core::Merit& merit : assessment.merits) json["merits"].push_back(meritJson(setup, merit));
+  json["diagnosis"] = checked.diagnosis ? diagnosisJson(setup, *checked.diagnosis) : Json(nullptr);
   json["match"] = matchJson(checked.find, checked.way, setup);
   return json;
 }
@@ -90,7 +117,8 @@ std::string channelText(const CheckedChannel& checked, const core::Setup& planne
          joined(wordsOf(checked.find, *checked.way, planned), " ") + "\n" +
          "Decision rule: " + core::decisionText(core::setupOf(channel, channel.checks[last]).decision) +
          "\n" + textOf(core::checkTable(channel, checked.evaluation, last)) +
-         textOf(core::figuresOf(channel, checked.evaluation, last));
+         textOf(core::figuresOf(channel, checked.evaluation, last)) +
+         (checked.diagnosis ? likeliestCauseText(*checked.diagnosis) : "");
 }
 
 }  // namespace

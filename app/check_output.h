@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "app/output.h"
+#include "core/diagnose/diagnosis.h"
 #include "core/evaluate/evaluation.h"
 #include "core/intake/intake.h"
 
@@ -15,11 +16,12 @@ namespace app {
 struct CheckedChannel {
   std::size_t index;  ///< in the document
   std::string name;
-  std::string column;                   ///< of the recording
-  core::ChannelFind find;               ///< what was found in it
-  std::optional<core::RunChoice> way;   ///< how it is matched; none: nothing was taken
-  core::Result<core::Channel> channel;  ///< with the new check as its last, or why there is none
-  core::ChannelEvaluation evaluation;   ///< of `channel`
+  std::string column;                             ///< of the recording
+  core::ChannelFind find;                         ///< what was found in it
+  std::optional<core::RunChoice> way;             ///< how it is matched; none: nothing was taken
+  core::Result<core::Channel> channel;            ///< with the new check as its last, or why there is none
+  core::ChannelEvaluation evaluation;             ///< of `channel`
+  std::optional<core::Diagnosis> diagnosis = {};  ///< of the new check, when it calls for one
 };
 
 /// BadInput when a channel could not be checked, CheckFailed when one does not pass, else AllPass.

@@ -64,6 +64,7 @@ Request requestFrom(int argc, const char* const* argv) {
   addLevels(cli, request.command);
   addLine(cli, request.command);
   addCheck(cli, request.command);
+  addDiagnose(cli, request.command);
   addCompare(cli, request.command);
   addReport(cli, request.command);
   addReview(cli, request.command);

@@ -17,6 +17,7 @@ void addPredict(CLI::App& cli, Run& chosen);
 void addLevels(CLI::App& cli, Run& chosen);
 void addLine(CLI::App& cli, Run& chosen);
 void addCheck(CLI::App& cli, Run& chosen);
+void addDiagnose(CLI::App& cli, Run& chosen);
 void addCompare(CLI::App& cli, Run& chosen);
 void addReport(CLI::App& cli, Run& chosen);
 void addReview(CLI::App& cli, Run& chosen);

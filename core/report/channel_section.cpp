@@ -3,6 +3,7 @@
 
 #include "core/plan/heating.h"
 #include "core/plan/overdue.h"
+#include "core/report/diagnosis_section.h"
 #include "core/report/figures.h"
 #include "core/report/setup_entries.h"
 #include "core/report/step_row.h"
@@ -125,8 +126,19 @@ void addNotes(Section& section, const Check& check) {
           Paragraph{"Step " + std::to_string(step + 1) + ", note: " + reading->note, {}});
 }
 
+/// The figures of merit, and why each that does not keep its limit does not.
+void addMerits(Section& section, const Channel& channel, const ChannelEvaluation& evaluation,
+               std::size_t number) {
+  const std::vector<Merit>& merits = evaluation.checks[number].assessment.merits;
+  if (merits.empty()) return;
+  section.blocks.push_back(meritTable(channel, evaluation, number));
+  for (const Merit& merit : merits)
+    if (merit.verdict == Verdict::Fail || merit.verdict == Verdict::CannotTell)
+      section.blocks.push_back(Paragraph{merit.reason, {}});
+}
+
 Section checkSection(const Document& document, std::size_t index, const ChannelEvaluation& evaluation,
-                     std::size_t number) {
+                     std::size_t number, const CheckDiagnoses& diagnoses) {
   const Channel& channel = *document.channels[index];
   const Check& check = channel.checks[number];
   const CheckEvaluation& judged = evaluation.checks[number];
@@ -149,6 +161,10 @@ Section checkSection(const Document& document, std::size_t index, const ChannelE
               "the limits as a band, check " +
                   check.name});
   section.blocks.push_back(EntryList{"Figures of the line and zero", figuresOf(channel, evaluation, number)});
+  addMerits(section, channel, evaluation, number);
+  if (const auto found = diagnoses.find({index, number}); found != diagnoses.end())
+    for (Block& block : diagnosisBlocks(setupOf(channel, check), found->second))
+      section.blocks.push_back(std::move(block));
   return section;
 }
 
@@ -175,15 +191,15 @@ Section comparisonSection(const Channel& channel, const ChannelEvaluation& evalu
 }  // namespace
 
 std::vector<Section> channelSections(const Document& document, std::size_t index,
+                                     const ChannelEvaluation& evaluation, const CheckDiagnoses& diagnoses,
                                      std::optional<Date> printed) {
   const Channel& channel = *document.channels[index];
-  const ChannelEvaluation evaluation = evaluate(channel);
   std::vector<Section> sections{setupSection(document, index, evaluation, printed)};
   if (channel.checks.empty())
     sections.front().blocks.push_back(Paragraph{"The channel has not been checked.", Verdict::NotJudged});
   if (auto uncertainty = uncertaintySection(channel, evaluation)) sections.push_back(*std::move(uncertainty));
   for (std::size_t check = 0; check < channel.checks.size(); ++check)
-    sections.push_back(checkSection(document, index, evaluation, check));
+    sections.push_back(checkSection(document, index, evaluation, check, diagnoses));
   if (channel.checks.size() >= 2) sections.push_back(comparisonSection(channel, evaluation));
   return sections;
 }

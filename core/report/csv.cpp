@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/csv.h"
 
+#include <array>
 #include <cmath>
 
+#include "core/report/diagnoses.h"
+#include "core/report/diagnosis_section.h"
 #include "core/report/figures.h"
 #include "core/report/step_row.h"
 #include "core/units/notation.h"
@@ -15,7 +18,9 @@ constexpr std::string_view header =
     "simulated,expanded_uncertainty_strain,coverage_factor_strain,simulated_unit,output_mV_per_V,"
     "expected_reading,expanded_uncertainty_chain,coverage_factor_chain,coverage_probability,"
     "reading,reading_std_uncertainty,change,deviation,deviation_expanded_uncertainty,limit,reading_unit,"
-    "decision_rule,guard_band,conformity_probability,en_number,verdict,reason,check_remark";
+    "decision_rule,guard_band,conformity_probability,en_number,verdict,reason,check_remark,"
+    "check_verdict,nonlinearity,hysteresis,repeatability,zero_return,zero_shift,symmetry,combined_error,"
+    "span_ratio,line_probability,diagnosis,likeliest_cause,cause_size,cause_weight,diagnosis_sentence";
 
 /// What stands before the first character that a spreadsheet may take as the start of a formula.
 constexpr std::string_view skipped = " \n\xC2\xA0";
@@ -33,17 +38,48 @@ std::string number(const std::optional<double>& value) {
   return std::isfinite(*value) ? formatNumber(*value, 17) : shownNumber(value, 0);
 }
 
+/// What stands in each row of a check, as cells.
 struct CheckCells {
-  std::string name, date, remark;
+  std::string name, date, remark, verdict;
+  std::array<std::string, meritKindCount> merits;
+  std::string lineProbability, diagnosis, cause, size, weight, sentence;
 };
+
+CheckCells cellsOf(const Check& check, const CheckAssessment& assessment, const Diagnosis* diagnosis) {
+  CheckCells cells;
+  cells.name = csvText(check.name);
+  cells.date = csvText(check.date);
+  cells.remark = csvText(check.remark);
+  cells.verdict = verdictWord(assessment.verdict);
+  for (const Merit& merit : assessment.merits)
+    cells.merits[static_cast<std::size_t>(merit.kind)] = number(merit.share);
+  if (assessment.line) cells.lineProbability = number(assessment.line->chiSquareProbability);
+  if (!diagnosis) return cells;
+  cells.diagnosis = diagnosisResultKey(diagnosis->result);
+  cells.sentence = csvText(diagnosisSentence(*diagnosis));
+  if (diagnosis->explanations.empty()) return cells;
+  const Explanation& likeliest = diagnosis->explanations.front();
+  cells.cause = causeKindKey(likeliest.fault.kind);
+  cells.size = csvText(likeliest.sizeText);
+  cells.weight = number(likeliest.weight);
+  return cells;
+}
+
+void append(std::string& csv, std::span<const std::string> cells, std::string_view separator) {
+  for (const std::string& cell : cells) {
+    csv += separator;
+    csv += cell;
+    separator = ",";
+  }
+}
 
 void addRow(std::string& csv, const std::string& channel, const CheckCells& check, const Setup& setup,
             const StepRow& row) {
   const std::optional<double> output = row.output ? std::optional(row.output->base() * 1e3) : std::nullopt;
   const Decided decided = row.decided.value_or(Decided{});
   const std::string cells[] = {csvText(channel),
-                               csvText(check.name),
-                               csvText(check.date),
+                               check.name,
+                               check.date,
                                std::to_string(row.step + 1),
                                csvText(row.label),
                                csvText(row.closed),
@@ -72,22 +108,25 @@ void addRow(std::string& csv, const std::string& channel, const CheckCells& chec
                                number(decided.en),
                                std::string(verdictWord(row.verdict)),
                                csvText(row.reason),
-                               csvText(check.remark)};
-  std::string_view separator;
-  for (const std::string& cell : cells) {
-    csv += separator;
-    csv += cell;
-    separator = ",";
-  }
+                               check.remark,
+                               check.verdict};
+  append(csv, cells, "");
+  append(csv, check.merits, ",");
+  const std::string rest[] = {check.lineProbability, check.diagnosis, check.cause, check.size,
+                              check.weight,          check.sentence};
+  append(csv, rest, ",");
   csv += "\r\n";
 }
 
-void addChannel(std::string& csv, const Channel& channel) {
-  const ChannelEvaluation evaluation = evaluate(channel);
+void addChannel(std::string& csv, const Channel& channel, const ChannelEvaluation& evaluation,
+                const CheckDiagnoses& diagnoses, std::size_t index) {
   for (std::size_t check = 0; check < channel.checks.size(); ++check) {
     const Check& made = channel.checks[check];
+    const auto found = diagnoses.find({index, check});
+    const CheckCells cells = cellsOf(made, evaluation.checks[check].assessment,
+                                     found == diagnoses.end() ? nullptr : &found->second);
     for (const StepRow& row : stepRows(channel, evaluation, check))
-      addRow(csv, channel.name, {made.name, made.date, made.remark}, setupOf(channel, made), row);
+      addRow(csv, channel.name, cells, setupOf(channel, made), row);
   }
   if (!channel.checks.empty()) return;
   for (StepRow& row : plannedRows(channel.setup, evaluation.prediction, evaluation.budget)) {
@@ -112,10 +151,15 @@ std::string csvText(std::string_view text) {
   return quoted + '"';
 }
 
-std::string reportCsv(const Document& document) {
+std::string reportCsv(const Document& document, const Progress& progress, const std::stop_token& stop) {
+  std::vector<ChannelEvaluation> evaluations;
+  evaluations.reserve(document.channels.size());
+  for (const auto& channel : document.channels) evaluations.push_back(evaluate(*channel));
+  const CheckDiagnoses diagnoses = diagnosesOf(document, evaluations, progress, stop);
   std::string csv(header);
   csv += "\r\n";
-  for (const auto& channel : document.channels) addChannel(csv, *channel);
+  for (std::size_t k = 0; k < evaluations.size(); ++k)
+    addChannel(csv, *document.channels[k], evaluations[k], diagnoses, k);
   return csv;
 }
 

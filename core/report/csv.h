@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <stop_token>
 #include <string>
 #include <string_view>
 
 #include "core/document/document.h"
+#include "core/units/progress.h"
 
 namespace core {
 
@@ -22,12 +24,19 @@ std::string csvText(std::string_view text);
 /// coverage_factor_chain; coverage_probability (of all expanded uncertainties); reading,
 /// reading_std_uncertainty, change, deviation, deviation_expanded_uncertainty, limit, reading_unit;
 /// decision_rule (its key in files), guard_band, conformity_probability (0 to 1), en_number, each where the
-/// rule uses it; verdict, reason.
+/// rule uses it; verdict, reason, check_remark. Then what is of the check as a whole and stands in each of
+/// its rows: check_verdict; nonlinearity, hysteresis, repeatability, zero_return, zero_shift, symmetry,
+/// combined_error, span_ratio (shares: 0.01 is 1 %); line_probability (of the line's chi-square); diagnosis
+/// (its result's key), likeliest_cause (its key), cause_size (in words), cause_weight (0 to 1),
+/// diagnosis_sentence, of those checks that call for one (core::callsForDiagnosis).
 ///
 /// Channels without a check give their planned steps with verdict "not judged". Numbers have a point and
 /// are the shortest that read back as the same double; the unit is in the header or, where channels
 /// differ, in the column behind. A cell is empty where there is no value and holds words where the
 /// value is no finite number; only the verdict column says pass or fail.
-std::string reportCsv(const Document& document);
+///
+/// `progress` and `stop` as for core::reportOf.
+std::string reportCsv(const Document& document, const Progress& progress = {},
+                      const std::stop_token& stop = {});
 
 }  // namespace core

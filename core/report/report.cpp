@@ -10,14 +10,13 @@ namespace {
 
 std::string given(const std::string& text) { return text.empty() ? "not given" : text; }
 
-/// All channels and all checks, each evaluated once.
+/// All channels and all checks.
 struct Overview {
   Table channels{"Channels", {{"Channel"}, {"Bridge"}, {"Steps", true}, {"Checks", true}, {"Status"}}, {}};
   Table checks{"Checks", {{"Channel"}, {"Check"}, {"Date"}, {"Run by"}, {"Decision rule"}, {"Verdict"}}, {}};
   bool assumed = false;  ///< whether some channel or check rests on assumed uncertainties
 
-  void add(const Channel& channel) {
-    const ChannelEvaluation evaluation = evaluate(channel);
+  void add(const Channel& channel, const ChannelEvaluation& evaluation) {
     assumed = assumed || restsOnAssumptions(evaluation.budget);
     channels.rows.push_back({{channel.name, std::string(templateOf(channel.setup.bridge.type).name),
                               std::to_string(channel.setup.sequence.size()),
@@ -36,7 +35,7 @@ struct Overview {
 };
 
 /// The cautions come before the verdicts, so that nobody reads these without those.
-Section summarySection(const Document& document) {
+Section summarySection(const Document& document, const std::vector<ChannelEvaluation>& evaluations) {
   Section section{"Summary", 1, {}};
   section.blocks.push_back(EntryList{"",
                                      {{"Article", given(document.article)},
@@ -46,17 +45,19 @@ Section summarySection(const Document& document) {
   section.blocks.push_back(Caution{std::string(chainScopeStatement())});
   for (std::string& caution : cautions()) section.blocks.push_back(Caution{std::move(caution)});
   Overview overview;
-  for (const auto& channel : document.channels) overview.add(*channel);
+  for (std::size_t k = 0; k < evaluations.size(); ++k) overview.add(*document.channels[k], evaluations[k]);
   if (overview.assumed) section.blocks.push_back(Caution{std::string(assumedUncertaintyStatement())});
   if (document.channels.empty()) {
     section.blocks.push_back(Paragraph{"The document has no channels.", Verdict::NotJudged});
     return section;
   }
   section.blocks.push_back(std::move(overview.channels));
-  if (overview.checks.rows.empty())
+  if (overview.checks.rows.empty()) {
     section.blocks.push_back(Paragraph{"No channel has been checked.", Verdict::NotJudged});
-  else
-    section.blocks.push_back(std::move(overview.checks));
+    return section;
+  }
+  section.blocks.push_back(std::move(overview.checks));
+  section.blocks.push_back(Paragraph{std::string(diagnosedChecksStatement()), {}});
   return section;
 }
 
@@ -93,11 +94,16 @@ std::vector<std::string> cautions() {
   };
 }
 
-Report reportOf(const Document& document, std::optional<Date> printed) {
+Report reportOf(const Document& document, std::optional<Date> printed, const Progress& progress,
+                const std::stop_token& stop) {
+  std::vector<ChannelEvaluation> evaluations;
+  evaluations.reserve(document.channels.size());
+  for (const auto& channel : document.channels) evaluations.push_back(evaluate(*channel));
+  const CheckDiagnoses diagnoses = diagnosesOf(document, evaluations, progress, stop);
   Report report{document.title.empty() ? "Shunt calibration report" : document.title, {}};
-  report.sections.push_back(summarySection(document));
+  report.sections.push_back(summarySection(document, evaluations));
   for (std::size_t index = 0; index < document.channels.size(); ++index)
-    for (Section& section : channelSections(document, index, printed))
+    for (Section& section : channelSections(document, index, evaluations[index], diagnoses, printed))
       report.sections.push_back(std::move(section));
   report.sections.push_back(signatureSection(document));
   return report;

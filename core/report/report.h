@@ -3,12 +3,14 @@
 
 #include <cstdint>
 #include <optional>
+#include <stop_token>
 #include <string>
 #include <variant>
 #include <vector>
 
 #include "core/evaluate/evaluation.h"
 #include "core/units/date.h"
+#include "core/units/progress.h"
 
 // What a report says, without any layout. All texts are plain text with foreign names in them;
 // whoever lays them out escapes them. Numbers have a decimal point.
@@ -83,7 +85,10 @@ struct Report {
 /// every channel with bridge, leads, instrument, effects that are switched on, shunts, plan, uncertainty and
 /// checks, the last two checks compared; a block for signatures. With the day that it is printed on, plans
 /// say which of their resistors are overdue then; checks say it of their own day.
-Report reportOf(const Document& document, std::optional<Date> printed = {});
+/// Checks that do not pass are diagnosed (see core::callsForDiagnosis): some ten milliseconds each, on all
+/// threads; `progress` is told on this one. After `stop` diagnoses are missing: the report is of no use.
+Report reportOf(const Document& document, std::optional<Date> printed = {}, const Progress& progress = {},
+                const std::stop_token& stop = {});
 
 /// What is in every report and in the window beside a verdict: what it does and does not cover.
 std::string_view chainScopeStatement();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/tables.h"
 
+#include <algorithm>
+
 #include "core/report/figures.h"
 #include "core/report/step_row.h"
 #include "core/report/uncertainty_tables.h"
@@ -59,6 +61,16 @@ class RuleColumns {
   bool m_guardBand;  ///< as a column of its own: with a factor of 1 it is U
   std::string m_unit;
 };
+
+std::string percentShare(const std::optional<double>& share) {
+  return share ? shownNumber(100 * *share, 3) : std::string();
+}
+
+/// A figure without a limit is told, and that is all: it must not look forgotten.
+std::string meritVerdict(const Merit& merit) {
+  const bool told = !merit.limit && merit.verdict == Verdict::NotJudged;
+  return told ? "no limit" : std::string(verdictWord(merit.verdict));
+}
 
 }  // namespace
 
@@ -133,6 +145,37 @@ Table checkTable(const Channel& channel, const ChannelEvaluation& evaluation, st
     rule.addCells(row, expected, line);
     line.cells.emplace_back(verdictWord(row.verdict));
     table.rows.push_back(std::move(line));
+  }
+  return table;
+}
+
+Table meritTable(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check) {
+  const Setup& setup = setupOf(channel, channel.checks[check]);
+  const std::vector<Merit>& merits = evaluation.checks[check].assessment.merits;
+  Table table{"Figures of merit of " + channel.checks[check].name,
+              {{"Figure"},
+               {"Measured how", false, 34},
+               numeric("Value", readingUnitText(setup.instrument)),
+               {"Share, %", true},
+               {"u of share, %", true},
+               {"Limit, %", true},
+               {"Step", true},
+               {"Verdict"}},
+              {}};
+  std::vector<double> values;
+  for (const Merit& merit : merits)
+    if (merit.value) values.push_back(*merit.value);
+  const int decimals = std::min(decimalsFor(values), 4);
+  for (const Merit& merit : merits) {
+    std::string name(meritKindName(merit.kind));
+    if (!name.empty() && name[0] >= 'a' && name[0] <= 'z') name[0] = static_cast<char>(name[0] - 'a' + 'A');
+    table.rows.push_back(
+        {{name, merit.value ? merit.definition : merit.reason,
+          merit.value ? shownNumber(merit.value, decimals) : "not known", percentShare(merit.share),
+          merit.standard ? shownUncertainty(100 * *merit.standard) : std::string(),
+          merit.limit ? formatNumber(100 * *merit.limit, 6) : std::string(),
+          merit.step ? std::to_string(*merit.step + 1) : std::string(), meritVerdict(merit)},
+         merit.limit ? std::optional(merit.verdict) : std::nullopt});
   }
   return table;
 }

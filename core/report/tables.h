@@ -12,6 +12,9 @@ Table planTable(const Setup& setup, const SetupPrediction& prediction, const Bud
 /// One row a step: simulated, expected, reading, change, deviation, limit, what the decision rule looks at,
 /// verdict.
 Table checkTable(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check);
+/// One row a figure of merit: value, share of its denominator, limit, verdict, how it is defined or why it is
+/// not known. No rows when the check has none.
+Table meritTable(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check);
 /// One row a step: before, after, difference, limit, verdict.
 Table comparisonTable(const Channel& channel, const Comparison& comparison, std::size_t before,
                       std::size_t after);

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/diagnosis_section.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/report/figures.h"
+#include "core/units/notation.h"
+
+namespace core {
+namespace {
+
+constexpr std::size_t printedCauses = 3;
+
+std::string percentOf(double share) { return formatFixed(100 * share, 0); }
+
+std::string inBrackets(double value, const std::optional<double>& standard) {
+  const std::string text = withError(value, standard);
+  return standard ? "(" + text + ")" : text;
+}
+
+std::size_t shownCauses(const Diagnosis& diagnosis, std::size_t most) {
+  return std::min(diagnosis.explanations.size(), std::max(most, diagnosis.tied));
+}
+
+/// What follows from one explanation, in short lines below its title.
+EntryList causeEntries(const Setup& setup, const Explanation& explanation) {
+  EntryList list{"If the cause is: " + explanation.title, {}};
+  const auto add = [&](const char* name, const std::string& value) {
+    if (!value.empty()) list.entries.push_back({name, value});
+  };
+  add("Size", explanation.sizeText);
+  add("Setting", explanation.settings);
+  add("To confirm", explanation.confirm);
+  add("Strain data", explanation.onStrain);
+  add("Correction", correctionFormula(setup, explanation.correction));
+  if (explanation.correction.legitimate) add("May be used", correctionAdvice(explanation.correction));
+  return list;
+}
+
+}  // namespace
+
+std::string_view suspicionStatement() {
+  return "A cause is a suspicion until the measurement that would confirm it has been made. It changes no "
+         "verdict.";
+}
+
+std::string diagnosisSentence(const Diagnosis& diagnosis) {
+  if (!diagnosis.sentence.empty()) return diagnosis.sentence;
+  return "No diagnosis: it takes three readings at least, of steps whose uncertainty is known.";
+}
+
+std::string_view plausibilityWord(double plausibility) {
+  if (plausibility >= 0.5) return "ordinary";
+  if (plausibility >= 0.1) return "uncommon";
+  return plausibility >= 0.01 ? "rare" : "far-fetched";
+}
+
+Information evidenceBehind(const Diagnosis& diagnosis, const Explanation& explanation) {
+  Information best = explanation.information;
+  for (const Explanation& other : diagnosis.explanations) {
+    best.akaike = std::min(best.akaike, other.information.akaike);
+    best.bayesian = std::min(best.bayesian, other.information.bayesian);
+  }
+  return {explanation.information.akaike - best.akaike, explanation.information.bayesian - best.bayesian};
+}
+
+std::string correctionFormula(const Setup& setup, const Correction& correction) {
+  if (correction.factor == 1 && correction.offset == 0) return {};
+  const std::string unit = readingUnitText(setup.instrument);
+  const bool shifted = correction.offset != 0 || correction.offsetStandard;
+  const std::string offset = inBrackets(std::abs(correction.offset), correction.offsetStandard) + " " + unit;
+  const std::string reading =
+      shifted ? (correction.offset < 0 ? "(reading + " : "(reading − ") + offset + ")" : "reading";
+  if (correction.factor == 1 && !correction.factorStandard)
+    return "corrected = " + (shifted ? reading.substr(1, reading.size() - 2) : reading);
+  return "corrected = " + inBrackets(correction.factor, correction.factorStandard) + " × " + reading;
+}
+
+std::string correctionAdvice(const Correction& correction) {
+  const std::string rule = correction.legitimate ? "Test data may be corrected by it once it is confirmed."
+                                                 : "Do not correct test data by it.";
+  return correction.reason.empty() ? rule : rule + " " + correction.reason;
+}
+
+Table causeTable(const Diagnosis& diagnosis, std::size_t most) {
+  Table table{"Possible causes, the likeliest first",
+              {{"Cause", false, 27},
+               {"Size", false, 29},
+               {"Explains, %", true},
+               {"Weight, %", true},
+               {"Such a fault is"},
+               {"BIC behind best", true}},
+              {}};
+  for (std::size_t k = 0; k < shownCauses(diagnosis, most); ++k) {
+    const Explanation& cause = diagnosis.explanations[k];
+    table.rows.push_back(
+        {{cause.title, cause.sizeText.empty() ? "no size" : cause.sizeText, percentOf(cause.explained),
+          percentOf(cause.weight), std::string(plausibilityWord(cause.plausibility)),
+          shownNumber(evidenceBehind(diagnosis, cause).bayesian, 1)},
+         {}});
+  }
+  if (diagnosis.tied > 1)
+    table.note =
+        "The first " + std::to_string(diagnosis.tied) + " cannot be told apart by the readings of this plan.";
+  return table;
+}
+
+std::vector<Remainder> remaindersOf(const CheckPoints& points, const Explanation& explanation) {
+  std::vector<Remainder> remainders;
+  for (std::size_t k = 0; k < std::min(points.size(), explanation.changes.size()); ++k)
+    remainders.push_back({points.steps[k], points.measured[k] - points.expected[k],
+                          points.measured[k] - explanation.changes[k]});
+  return remainders;
+}
+
+std::vector<Block> diagnosisBlocks(const Setup& setup, const Diagnosis& diagnosis) {
+  std::vector<Block> blocks{Paragraph{"Diagnosis: " + diagnosisSentence(diagnosis), {}}};
+  if (diagnosis.explanations.empty()) return blocks;
+  blocks.push_back(Paragraph{std::string(suspicionStatement()), {}});
+  blocks.push_back(causeTable(diagnosis, printedCauses));
+  if (diagnosis.tellingStep)
+    blocks.push_back(
+        Paragraph{"To tell them apart, add this step to the plan: " + diagnosis.tellingStep->text + ".", {}});
+  for (std::size_t k = 0; k < std::min(diagnosis.explanations.size(), printedCauses); ++k) {
+    const Explanation& cause = diagnosis.explanations[k];
+    EntryList entries = causeEntries(setup, cause);
+    if (!entries.entries.empty()) blocks.push_back(std::move(entries));
+    if (!cause.correction.legitimate)
+      blocks.push_back(Caution{cause.title + ": " + correctionAdvice(cause.correction)});
+  }
+  return blocks;
+}
+
+}  // namespace core

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/diagnose/diagnosis.h"
+#include "core/report/report.h"
+
+namespace core {
+
+/// That a diagnosis names suspicions and changes no verdict; beside every one that is shown.
+std::string_view suspicionStatement();
+
+/// What `diagnosis` came to, also where it has no sentence of its own.
+std::string diagnosisSentence(const Diagnosis& diagnosis);
+
+/// "ordinary", "uncommon", "rare", "far-fetched".
+std::string_view plausibilityWord(double plausibility);
+
+/// What the evidence for each explanation falls behind the best by; only such differences mean anything.
+Information evidenceBehind(const Diagnosis& diagnosis, const Explanation& explanation);
+
+/// "corrected = (0.952 ± 0.003) × (reading − (1.5 ± 0.4) µm/m)"; empty when it would change nothing.
+std::string correctionFormula(const Setup& setup, const Correction& correction);
+/// Whether data may be corrected, in one or two sentences: what is to be done first, why behind it.
+std::string correctionAdvice(const Correction& correction);
+
+/// The likeliest explanations, at most `most` and all that are tied: size, how much each explains, weight.
+Table causeTable(const Diagnosis& diagnosis, std::size_t most);
+
+/// Deviation from expected at each point of `points`, and what `explanation` leaves of it; in the readings'
+/// unit, in their order.
+struct Remainder {
+  std::size_t step = 0;  ///< index in the sequence
+  double before = 0;
+  double after = 0;
+};
+std::vector<Remainder> remaindersOf(const CheckPoints& points, const Explanation& explanation);
+
+/// The diagnosis of a check as it is printed: sentence, the likeliest three, what to measure, what it does
+/// to the strain data, by what these may be corrected or that they may not.
+std::vector<Block> diagnosisBlocks(const Setup& setup, const Diagnosis& diagnosis);
+
+}  // namespace core
