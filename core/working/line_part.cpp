@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "core/assess/check_points.h"
+#include "core/line/line_use.h"
+#include "core/units/notation.h"
+#include "core/working/amounts.h"
+#include "core/working/parts.h"
+
+namespace core {
+namespace {
+
+using namespace amounts;
+
+/// Units of a line's values, as they are written.
+struct LineUnits {
+  std::string x, y, slope;
+};
+
+LineUnits unitsOf(const Setup& setup) {
+  const std::string x = simulatedUnitText(setup.bridge), y = readingUnitText(setup.instrument);
+  return {x, y, x == y ? "" : y + " per " + x};
+}
+
+std::string withError(double value, const std::optional<double>& error, const std::string& unit) {
+  if (!error) return number(value, unit) + ", uncertainty not known";
+  return number(value, unit) + ", u = " + uncertainty(*error, unit);
+}
+
+void addFit(WorkingPart& part, const Line& line, std::size_t points, const LineUnits& units) {
+  const bool stated = line.fit != LineFit::Ordinary;
+  part.lines.push_back(
+      {"Fitted to " + std::to_string(points) + " readings by " + std::string(lineFitName(line.fit)),
+       "y = a + b x", "",
+       stated ? "uncertainties from those of readings and predictions"
+              : "uncertainties from the scatter of the residuals",
+       stated ? "ISO/TS 28037:2010" : ""});
+  part.lines.push_back({"Slope", "b", "", withError(line.slope, line.slopeError, units.slope)});
+  part.lines.push_back({"Intercept", "a", "", withError(line.intercept, line.interceptError, units.y)});
+  const std::string freedom = std::to_string(line.degreesOfFreedom) +
+                              (line.degreesOfFreedom == 1 ? " degree of freedom" : " degrees of freedom");
+  if (line.chiSquare)
+    part.lines.push_back({"Chi-square, " + freedom, "χ²", formatNumber(*line.chiSquare, 3),
+                          line.chiSquareProbability ? "probability of as much or more " +
+                                                          plainPercent(*line.chiSquareProbability, 2)
+                                                    : "no freedom to tell"});
+  else if (line.residualDeviation)
+    part.lines.push_back({"Scatter of the residuals, " + freedom, "s = √(Σr² / dof)", "",
+                          uncertainty(*line.residualDeviation, units.y)});
+}
+
+void addStep(WorkingPart& part, const Line& line, const CheckPoints& points, std::size_t at,
+             const LineUnits& units) {
+  const double x = points.simulated[at], y = points.measured[at];
+  const LineEstimate there = forwardOf(line, x);
+  part.lines.push_back({"Value on the line at this step", "ŷ = a + b x",
+                        number(line.intercept, units.y) + " + " + inFormula(number(line.slope, units.slope)) +
+                            " × " + inFormula(number(x, units.x)),
+                        withError(there.value, there.standard, units.y)});
+  if (at >= line.residuals.size()) return;
+  part.lines.push_back({"Residual", "r = y − ŷ",
+                        number(y, units.y) + " − " + inFormula(number(there.value, units.y)),
+                        number(line.residuals[at], units.y)});
+  if (at < line.standardised.size())
+    part.lines.push_back({"Standardised residual", "r / u(r)", "", formatFixed(line.standardised[at], 2)});
+}
+
+}  // namespace
+
+WorkingPart linePart(const WorkingGround& ground, const Check& check, const CheckAssessment& assessment) {
+  WorkingPart part{"The line", {}};
+  const LineUnits units = unitsOf(ground.setup);
+  if (!assessment.line) {
+    part.lines.push_back({"Line", "", "", assessment.line.error().text()});
+    return part;
+  }
+  const Line& line = *assessment.line;
+  const CheckPoints points = checkPoints(ground.setup, ground.prediction, ground.budget, check);
+  addFit(part, line, points.size(), units);
+  const auto at = std::find(points.steps.begin(), points.steps.end(), ground.step);
+  if (at == points.steps.end())
+    part.lines.push_back({"This step", "", "", "has no finite reading and is not in the line"});
+  else
+    addStep(part, line, points, static_cast<std::size_t>(at - points.steps.begin()), units);
+  return part;
+}
+
+}  // namespace core

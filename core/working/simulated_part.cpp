@@ -1,0 +1,361 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/review/arm_place.h"
+#include "core/working/amounts.h"
+#include "core/working/contrast.h"
+#include "core/working/parts.h"
+#include "core/working/textbook.h"
+
+namespace core {
+namespace {
+
+using namespace amounts;
+using textbook::Pull;
+using Unit = Approximation::Unit;
+
+constexpr const char* smallForm = "the form for small changes";
+constexpr const char* nonlinearity = "the bridge's nonlinearity";
+
+/// A closed shunt and the arm it is meant for.
+struct Placed {
+  std::size_t arm = 0;
+  Resistance r, rs;
+  Pull pull() const { return arm % 2 == 0 ? Pull::Down : Pull::Up; }
+  std::string sign() const { return pull() == Pull::Down ? "−" : ""; }
+};
+
+/// All closed shunts; empty when one of them is not across an arm, with or without its leads.
+std::vector<Placed> placedShunts(const Setup& setup) {
+  std::vector<Placed> placed;
+  for (const std::size_t closed : setup.sequence.front().closed) {
+    const Shunt& shunt = setup.shunts[closed];
+    const auto place = placeOf(setup.bridge, shunt);
+    if (!place) return {};
+    placed.push_back({place->arm, setup.bridge.arms[place->arm], resistanceOf(shunt)});
+  }
+  return placed;
+}
+
+double factorOf(const Setup& setup) { return gaugeFactorOf(setup.bridge.gauge); }
+double poissonOf(const Setup& setup) { return setup.bridge.gauge.poissonRatio; }
+double bridgeFactorOf(const Setup& setup) {
+  return templateOf(setup.bridge.type).bridgeFactor(poissonOf(setup));
+}
+
+/// The step of a set-up that has no other; none when it cannot be predicted.
+std::optional<Prediction> predicted(const Setup& oneStep) {
+  auto all = predict(oneStep);
+  if (all.steps.empty() || !all.steps.front()) return std::nullopt;
+  return *all.steps.front();
+}
+
+/// Compares what `exact` of a prediction is with `approximate` of set-up and prediction.
+template <class Exact, class Approximate>
+Comparing comparing(Exact exact, Approximate approximate) {
+  return [=](const Setup& setup) -> std::optional<Compared> {
+    const auto prediction = predicted(setup);
+    if (!prediction || prediction->polarity == Polarity::None) return std::nullopt;
+    return Compared{exact(setup, *prediction), approximate(setup, *prediction)};
+  };
+}
+
+double strainOf(const Setup&, const Prediction& prediction) { return prediction.simulated; }
+double outputOf(const Setup&, const Prediction& prediction) { return prediction.output.base(); }
+double loadOf(const Setup& setup, const Prediction& prediction) {
+  return prediction.simulated * setup.bridge.rating.capacity;
+}
+
+/// ± R/(F N (R + Rs)), summed over the shunts.
+Approximation shuntFormula(const Setup& setup, const std::vector<Placed>& shunts) {
+  const bool one = shunts.size() == 1;
+  const std::string fn = number(factorOf(setup)) + " × " + number(bridgeFactorOf(setup));
+  std::string numbers;
+  for (const Placed& shunt : shunts) {
+    const std::string term =
+        ohm(shunt.r) + " / (" + fn + " × (" + ohm(shunt.r) + " + " + ohm(shunt.rs) + "))";
+    const std::string minus = numbers.empty() ? "−" : " − ", plus = numbers.empty() ? "" : " + ";
+    numbers += (shunt.pull() == Pull::Down ? minus : plus) + term;
+  }
+  return {
+      Unit::Strain,
+      "Simulated strain",
+      one ? "shunt formula for small strain" : "shunt formula for small strain, summed over the shunts",
+      one ? "ε ≈ " + shunts.front().sign() + "R / (F N (R + Rs))" : "ε ≈ Σ ± R / (F N (R + Rs))",
+      numbers,
+      one ? "M. J. Bower, Modern Strain Gage Technology, eq. 29.4" : "the same, first order in each shunt",
+      smallForm,
+      comparing(strainOf, [](const Setup& s, const Prediction&) {
+        double sum = 0;
+        for (const Placed& shunt : placedShunts(s))
+          sum += textbook::shuntStrain(shunt.pull(), shunt.r.base(), shunt.rs.base(), factorOf(s),
+                                       bridgeFactorOf(s));
+        return sum;
+      })};
+}
+
+std::string equalArmSource(BridgeType type) {
+  switch (type) {
+    case BridgeType::QuarterTwoWire:
+    case BridgeType::QuarterThreeWire:
+    case BridgeType::HalfPoisson:
+    case BridgeType::FullPoissonColumn:
+      return "Micro-Measurements TN-514";
+    default:
+      return "derived from the output of the ideal bridge";
+  }
+}
+
+/// The exact inverse of an ideal bridge; none where it is the shunt formula itself.
+std::optional<Approximation> equalArmFormula(const Setup& setup, const Placed& shunt) {
+  const BridgeType type = setup.bridge.type;
+  const auto value = [](const Setup& s) {
+    const Placed one = placedShunts(s).front();
+    return textbook::equalArmStrain(s.bridge.type, poissonOf(s), one.pull(), one.r.base(), one.rs.base(),
+                                    factorOf(s));
+  };
+  const bool same = bridgeFactorOf(setup) == 1 && shunt.pull() == Pull::Down;
+  if (same || !value(setup)) return std::nullopt;
+  const bool poisson = type == BridgeType::HalfPoisson || type == BridgeType::FullPoissonColumn ||
+                       type == BridgeType::FullPoissonBendingSplit;
+  return Approximation{Unit::Strain,
+                       "Simulated strain",
+                       "equal arms without leads, any size of strain",
+                       std::string(textbook::equalArmStrainFormula(type, shunt.pull())),
+                       "R = " + ohm(shunt.r) + ", Rs = " + ohm(shunt.rs) + ", F = " +
+                           number(factorOf(setup)) + (poisson ? ", ν = " + number(poissonOf(setup)) : ""),
+                       equalArmSource(type),
+                       smallForm,
+                       comparing(strainOf, [=](const Setup& s, const Prediction&) { return *value(s); })};
+}
+
+/// With F and N as set where the instrument reads in strain; else those of gauge and template.
+Approximation linearFormula(const Setup& setup, const Prediction& prediction) {
+  const bool asSet = setup.instrument.unit == ReadingUnit::MicrometrePerMetre;
+  const auto f = [=](const Setup& s) { return asSet ? s.instrument.gaugeFactor : factorOf(s); };
+  const auto n = [=](const Setup& s) { return asSet ? s.instrument.bridgeFactor : bridgeFactorOf(s); };
+  return {Unit::Strain,
+          "Simulated strain",
+          asSet ? "linear indication, F and N as set" : "linear indication, F of the gauge, N of the bridge",
+          "ε ≈ 4 Δv / (F N)",
+          "4 × " + inFormula(output(prediction.output)) + " / (" + number(f(setup)) + " × " +
+              number(n(setup)) + ")",
+          "M. J. Bower, Modern Strain Gage Technology, eq. 27.4 to 27.11",
+          nonlinearity,
+          comparing(strainOf, [=](const Setup& s, const Prediction& p) {
+            return textbook::linearIndication(p.output.base(), f(s), n(s));
+          })};
+}
+
+std::optional<Approximation> correctedFormula(const Setup& setup, const Prediction& prediction) {
+  const BridgeType type = setup.bridge.type;
+  const auto value = [](const Setup& s, const Prediction& p) {
+    return textbook::correctedStrain(s.bridge.type, poissonOf(s), p.output.base(), factorOf(s));
+  };
+  if (!value(setup, prediction)) return std::nullopt;
+  const bool quarter = type == BridgeType::QuarterTwoWire || type == BridgeType::QuarterThreeWire;
+  const bool poisson = type == BridgeType::HalfPoisson || type == BridgeType::FullPoissonColumn;
+  return Approximation{
+      Unit::Strain,
+      "Simulated strain",
+      "indication corrected for the bridge's nonlinearity",
+      std::string(textbook::correctedStrainFormula(type)),
+      "Δv = " + output(prediction.output) + ", F = " + number(factorOf(setup)) +
+          (poisson ? ", ν = " + number(poissonOf(setup)) : ""),
+      quarter ? "Micro-Measurements TN-507" : "derived as in Micro-Measurements TN-507",
+      smallForm,
+      comparing(strainOf, [=](const Setup& s, const Prediction& p) { return *value(s, p); })};
+}
+
+Approximation shuntOutputFormula(const Placed& shunt) {
+  const std::string r = ohm(shunt.r), rs = ohm(shunt.rs);
+  return {Unit::Output,
+          "Change of output",
+          "shunt over one of four equal arms",
+          "Δv = " + shunt.sign() + "R / (4 Rs + 2 R)",
+          shunt.sign() + r + " / (4 × " + rs + " + 2 × " + r + ")",
+          "Micro-Measurements TN-514",
+          smallForm,
+          comparing(outputOf, [](const Setup& s, const Prediction&) {
+            const Placed one = placedShunts(s).front();
+            return textbook::shuntOutput(one.pull(), one.r.base(), one.rs.base());
+          })};
+}
+
+Approximation smallOutputFormula(const Setup& setup, const Prediction& prediction) {
+  return {Unit::Output,
+          "Change of output",
+          "small strain, from the simulated strain",
+          "Δv ≈ F N ε / 4",
+          number(factorOf(setup)) + " × " + number(bridgeFactorOf(setup)) + " × " +
+              inFormula(strain(prediction.simulated)) + " / 4",
+          "M. J. Bower, Modern Strain Gage Technology, eq. 27.4 to 27.11",
+          nonlinearity,
+          comparing(outputOf, [](const Setup& s, const Prediction& p) {
+            return textbook::smallStrainOutput(factorOf(s), bridgeFactorOf(s), p.simulated);
+          })};
+}
+
+Approximation loadFormula(const Setup& setup, const Placed& shunt) {
+  const Rating& rating = setup.bridge.rating;
+  const std::string r = ohm(shunt.r), rs = ohm(shunt.rs);
+  return {Unit::Load,
+          "Simulated load",
+          "shunt over one of four equal arms",
+          "L = " + shunt.sign() + "C R / ((4 Rs + 2 R) S), C capacity, S rated output",
+          shunt.sign() + number(rating.capacity, rating.loadUnit) + " × " + r + " / ((4 × " + rs + " + 2 × " +
+              r + ") × " + output(rating.ratedOutput) + ")",
+          "common practice",
+          smallForm,
+          comparing(loadOf, [](const Setup& s, const Prediction&) {
+            const Placed one = placedShunts(s).front();
+            return textbook::shuntLoad(one.pull(), one.r.base(), one.rs.base(),
+                                       s.bridge.rating.ratedOutput.base(), s.bridge.rating.capacity);
+          })};
+}
+
+Approximation loadFromOutput(const Setup& setup, const Prediction& prediction) {
+  const Rating& rating = setup.bridge.rating;
+  return {Unit::Load,
+          "Simulated load",
+          "from the output by the rated output",
+          "L = C Δv / S, C capacity, S rated output",
+          number(rating.capacity, rating.loadUnit) + " × " + inFormula(output(prediction.output)) + " / " +
+              output(rating.ratedOutput),
+          "common practice",
+          smallForm,
+          comparing(loadOf, [](const Setup& s, const Prediction& p) {
+            return p.output.base() / s.bridge.rating.ratedOutput.base() * s.bridge.rating.capacity;
+          })};
+}
+
+/// Wires that carry the current of the gauges, for the textbook's lead factor.
+struct LeadPath {
+  std::string words, formula;
+  std::vector<LeadRole> roles;
+  double share = 1;  ///< of their sum
+};
+
+LeadPath leadPath(BridgeType type) {
+  using enum LeadRole;
+  switch (type) {
+    case BridgeType::QuarterTwoWire:
+      return {"both wires of the gauge", "(R + 2 RL) / R", {ExcitationPlus, SignalMinus}};
+    case BridgeType::QuarterThreeWire:
+      return {"one wire of a three-wire connection", "(R + RL) / R", {ExcitationPlus, Return}, 0.5};
+    case BridgeType::HalfBending:
+    case BridgeType::HalfPoisson:
+      return {"one wire in each arm", "(R + RL) / R", {ExcitationPlus, ExcitationMinus}, 0.5};
+    case BridgeType::HalfDiagonal:
+      return {"both wires of each gauge",
+              "(R + 2 RL) / R",
+              {ExcitationPlus, SignalMinus, ExcitationMinus, SignalPlus},
+              0.5};
+    default:
+      return {"both excitation wires", "(R + 2 RL) / R", {ExcitationPlus, ExcitationMinus}};
+  }
+}
+
+Resistance wiresInPath(const Bridge& bridge) {
+  const LeadPath path = leadPath(bridge.type);
+  Resistance sum(0);
+  for (const LeadRole role : path.roles) sum += leadResistance(bridge, role);
+  return path.share * sum;
+}
+
+std::optional<double> slopeOf(const Setup& setup) {
+  auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, {});
+  if (!circuit) return std::nullopt;
+  circuit->setStimulus(0);
+  if (!circuit->solveOutput()) return std::nullopt;
+  const double slope = circuit->outputSlope();
+  return slope == 0 ? std::nullopt : std::optional(slope);
+}
+
+/// By how much the leads weaken a real strain; none without leads and where the output is not divided by the
+/// voltage at the instrument.
+std::optional<Approximation> leadFormula(const Setup& setup) {
+  const bool sense = setup.bridge.sixWire && templateOf(setup.bridge.type).senseLeads;
+  const Resistance wires = wiresInPath(setup.bridge), r = setup.bridge.arms[0];
+  if (sense || setup.instrument.current || wires.base() == 0) return std::nullopt;
+  const LeadPath path = leadPath(setup.bridge.type);
+  return Approximation{
+      Unit::Factor,
+      std::string(isTransducer(setup.bridge) ? "Load" : "Strain") + " over its reading, for the leads",
+      path.words,
+      path.formula,
+      "(" + ohm(r) + " + " + ohm(wires) + ") / " + ohm(r),
+      "Micro-Measurements, article on leadwire resistance",
+      "the form for short wires",
+      [](const Setup& s) -> std::optional<Compared> {
+        Setup bare = s;
+        bare.bridge.leads.fill(Resistance(0));
+        bare.bridge.leadWarming = Warming(0);
+        const auto with = slopeOf(s), without = slopeOf(bare);
+        if (!with || !without) return std::nullopt;
+        return Compared{*without / *with,
+                        textbook::leadFactor(s.bridge.arms[0].base(), wiresInPath(s.bridge).base())};
+      }};
+}
+
+/// All approximations that hold for the step of `setup`.
+std::vector<Approximation> approximations(const Setup& setup, const Prediction& prediction) {
+  const std::vector<Placed> shunts = placedShunts(setup);
+  const bool voltage = !setup.instrument.current, transducer = isTransducer(setup.bridge);
+  std::vector<Approximation> all;
+  const auto add = [&](std::optional<Approximation> one) {
+    if (one) all.push_back(*std::move(one));
+  };
+  if (transducer) {
+    if (shunts.size() == 1) add(loadFormula(setup, shunts.front()));
+    if (voltage) add(loadFromOutput(setup, prediction));
+  } else {
+    if (!shunts.empty()) add(shuntFormula(setup, shunts));
+    if (shunts.size() == 1) add(equalArmFormula(setup, shunts.front()));
+    add(linearFormula(setup, prediction));
+    if (voltage) add(correctedFormula(setup, prediction));
+  }
+  if (voltage && shunts.size() == 1) add(shuntOutputFormula(shunts.front()));
+  if (voltage && !transducer) add(smallOutputFormula(setup, prediction));
+  add(leadFormula(setup));
+  return all;
+}
+
+void addInverse(WorkingPart& part, const WorkingGround& ground) {
+  const Setup& setup = ground.setup;
+  const bool transducer = isTransducer(setup.bridge);
+  const double simulated = ground.predicted.simulated;
+  const std::string unit = simulatedUnitText(setup.bridge), letter = transducer ? "L" : "ε";
+  const std::string value = number(simulatedInUnit(setup.bridge, simulated), unit);
+  auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, {});
+  if (!circuit) return;
+  circuit->setStimulus(simulated);
+  const auto back = circuit->solveOutput();
+  if (!back) return;
+  part.lines.push_back({std::string(transducer ? "Load" : "Strain of gauge 1") +
+                            " that gives the same output with all shunts open, whole network",
+                        "v(" + letter + ") = v, solved for " + letter, "v(" + value + ") = " + output(*back),
+                        value});
+  if (setup.bridge.type == BridgeType::FullTorsion)
+    part.lines.push_back({"Shear strain", "γ = 2 ε", "2 × " + inFormula(value), strain(2 * simulated)});
+}
+
+}  // namespace
+
+WorkingPart simulatedPart(const WorkingGround& ground) {
+  WorkingPart part{isTransducer(ground.setup.bridge) ? "Simulated load" : "Simulated strain", {}};
+  if (ground.isZeroStep()) {
+    part.lines.push_back({part.heading, "", "", "none: no shunt is closed"});
+    return part;
+  }
+  if (ground.predicted.polarity == Polarity::None) {
+    part.lines.push_back({part.heading, "", "", "none: the closed shunts do not move the output"});
+    return part;
+  }
+  addInverse(part, ground);
+  Setup oneStep = ground.setup;
+  oneStep.sequence = {ground.setup.sequence[ground.step]};
+  for (const Approximation& approximation : approximations(oneStep, ground.predicted))
+    if (auto contrast = contrastOf(oneStep, approximation)) part.contrasts.push_back(*std::move(contrast));
+  return part;
+}
+
+}  // namespace core

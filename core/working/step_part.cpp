@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <array>
+
+#include "core/review/arm_place.h"
+#include "core/working/amounts.h"
+#include "core/working/parts.h"
+
+namespace core {
+namespace {
+
+using namespace amounts;
+
+std::string armWord(std::size_t arm) { return "arm " + std::to_string(arm + 1); }
+std::string armLetter(std::size_t arm) { return "R" + std::to_string(arm + 1); }
+
+/// "right across arm 2", "across arm 1 and its leads, from terminal P+ to terminal S-".
+std::string whereText(const Bridge& bridge, const Shunt& shunt) {
+  const auto place = placeOf(bridge, shunt);
+  if (place && place->atOwnEnds) return "right across " + armWord(place->arm);
+  const std::string ends = "from " + pointName(bridge, shunt.a) + " to " + pointName(bridge, shunt.b);
+  return place ? "across " + armWord(place->arm) + " and leads, " + ends : ends + ", across no single arm";
+}
+
+void addShunt(WorkingPart& part, const Bridge& bridge, const Shunt& shunt) {
+  WorkingLine line{"Shunt " + shunt.name + ", " + whereText(bridge, shunt), "Rs", ohm(shunt.resistance),
+                   ohm(resistanceOf(shunt))};
+  const bool wires = shunt.wires.base() != 0, contact = shunt.contact.base() != 0;
+  if (wires) line.formula += " + wires", line.numbers += " + " + ohm(shunt.wires);
+  if (contact) line.formula += " + contact", line.numbers += " + " + ohm(shunt.contact);
+  if (!wires && !contact) line.numbers.clear();
+  part.lines.push_back(std::move(line));
+}
+
+/// An arm with the shunts that lie right across it.
+struct ShuntedArm {
+  std::size_t arm = 0;
+  std::vector<Resistance> shunts;
+  Resistance own, together;
+};
+
+std::vector<ShuntedArm> shuntedArms(const WorkingGround& ground) {
+  std::vector<ShuntedArm> arms;
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    ShuntedArm shunted{arm, {}, ground.setup.bridge.arms[arm], {}};
+    double siemens = 1 / shunted.own.base();
+    for (const std::size_t closed : ground.setup.sequence[ground.step].closed) {
+      const Shunt& shunt = ground.setup.shunts[closed];
+      const auto place = placeOf(ground.setup.bridge, shunt);
+      if (!place || !place->atOwnEnds || place->arm != arm) continue;
+      shunted.shunts.push_back(resistanceOf(shunt));
+      siemens += 1 / resistanceOf(shunt).base();
+    }
+    shunted.together = Resistance(1 / siemens);
+    if (!shunted.shunts.empty()) arms.push_back(std::move(shunted));
+  }
+  return arms;
+}
+
+void addArm(WorkingPart& part, const WorkingGround& ground, const ShuntedArm& shunted) {
+  const std::string letter = armLetter(shunted.arm), own = ohm(shunted.own);
+  const std::string name = "Arm " + std::to_string(shunted.arm + 1);
+  if (shunted.shunts.size() == 1) {
+    const std::string rs = ohm(shunted.shunts.front());
+    part.lines.push_back({name + " with the shunt", letter + "′ = " + letter + " Rs / (" + letter + " + Rs)",
+                          own + " × " + rs + " / (" + own + " + " + rs + ")", ohm(shunted.together)});
+  } else {
+    std::string numbers = "1 / (1/" + own;
+    for (const Resistance rs : shunted.shunts) numbers += " + 1/" + ohm(rs);
+    part.lines.push_back({name + " with its shunts", letter + "′ = 1 / (1/" + letter + " + Σ 1/Rs)",
+                          numbers + ")", ohm(shunted.together)});
+  }
+  const double relative = (shunted.together - shunted.own) / shunted.own;
+  part.lines.push_back({"Relative change of " + armWord(shunted.arm),
+                        "ΔR/R = (" + letter + "′ − " + letter + ") / " + letter,
+                        "(" + ohm(shunted.together) + " − " + own + ") / " + own, number(relative)});
+  if (isTransducer(ground.setup.bridge)) return;
+  const double factor = gaugeFactorOf(ground.setup.bridge.gauge);
+  part.lines.push_back({"Arm change as strain", "(ΔR/R) / F",
+                        inFormula(number(relative)) + " / " + number(factor), strain(relative / factor)});
+}
+
+/// What the arms alone would make of the excitation; leads and all else come with the network below.
+void addHalfBridges(WorkingPart& part, const WorkingGround& ground, const std::vector<ShuntedArm>& shunted) {
+  std::array<Resistance, 4> now = ground.setup.bridge.arms;
+  std::array<std::string, 4> letter;
+  for (const std::size_t arm : {0, 1, 2, 3}) letter[arm] = armLetter(arm);
+  for (const ShuntedArm& one : shunted) now[one.arm] = one.together, letter[one.arm] += "′";
+  const auto add = [&](const std::string& node, std::size_t lower, std::size_t upper) {
+    if (letter[lower].size() == 2 && letter[upper].size() == 2) return;  // neither has a shunt
+    part.lines.push_back({"Half bridge at " + node + " from its arms alone",
+                          letter[lower] + " / (" + letter[upper] + " + " + letter[lower] + ")",
+                          ohm(now[lower]) + " / (" + ohm(now[upper]) + " + " + ohm(now[lower]) + ")",
+                          number(now[lower] / (now[upper] + now[lower]))});
+  };
+  add("S-", 1, 0);
+  add("S+", 2, 3);
+}
+
+std::string wholeNetwork(const Setup& setup) {
+  const Bridge& bridge = setup.bridge;
+  std::string with;
+  const auto say = [&](bool there, std::string_view what) {
+    if (there) with += (with.empty() ? "" : ", ") + std::string(what);
+  };
+  bool leads = false, leaks = false;
+  for (const Wire& wire : wiresOf(bridge)) leads = leads || leadResistance(bridge, wire.role).base() != 0;
+  for (const Leak& leak : bridge.leaks) leaks = leaks || leak.across || leak.toStructure;
+  say(leads, "leads");
+  say(leaks, "leaks");
+  say(setup.instrument.balance.kind != BalanceKind::None, "balance network");
+  say(bool(setup.instrument.inputResistance), "input resistance");
+  return with.empty() ? "of arms and shunts" : "with " + with;
+}
+
+/// Potentials of the signal terminals and of the reference, and the output.
+void addOutput(WorkingPart& part, const WorkingGround& ground) {
+  const Setup& setup = ground.setup;
+  const auto ratio = potentials(setup, ground.step);
+  const auto excitation = excitationOf(setup, ground.step);
+  const std::string v = ground.isZeroStep() ? "v₀" : "v";
+  const Output now = ground.zero + ground.predicted.output;
+  if (!ratio || !excitation) return;  // cannot be: the step is predicted
+  const auto at = [&](Node node) {
+    return (*ratio)[static_cast<std::size_t>(node)].value_or(0) * excitation->base();
+  };
+  const bool sense = setup.bridge.sixWire && templateOf(setup.bridge.type).senseLeads;
+  const std::string network = ", whole network " + wholeNetwork(setup);
+  part.lines.push_back({"Potential of S+" + network, "V(S+)", "", volt(at(Node::SPlus))});
+  part.lines.push_back({"Potential of S-, the same network", "V(S-)", "", volt(at(Node::SMinus))});
+  std::string formula = "(V(S+) − V(S-)) / ",
+              numbers = "(" + volt(at(Node::SPlus)) + " − " + volt(at(Node::SMinus)) + ") / ";
+  if (const auto& current = setup.instrument.current) {
+    formula += "(I R)";
+    numbers += "(" + number(1e3 * current->supplied.base(), "mA") + " × " + ohm(current->nominal) + ")";
+  } else {
+    const Node high = sense ? Node::SensePlus : Node::PPlus, low = sense ? Node::SenseMinus : Node::PMinus;
+    formula += sense ? "(V(sense+) − V(sense-))" : "(V(P+) − V(P-))";
+    numbers += "(" + volt(at(high)) + " − " + volt(at(low)) + ")";
+  }
+  part.lines.push_back({ground.isZeroStep() ? "Output with all shunts open" : "Output", v + " = " + formula,
+                        numbers, output(now)});
+}
+
+}  // namespace
+
+WorkingPart stepPart(const WorkingGround& ground) {
+  WorkingPart part{"The step", {}};
+  const Setup& setup = ground.setup;
+  if (ground.isZeroStep()) {
+    part.lines.push_back({"Shunts", "", "", "all open: a zero step"});
+    addOutput(part, ground);
+    return part;
+  }
+  for (const std::size_t shunt : setup.sequence[ground.step].closed)
+    addShunt(part, setup.bridge, setup.shunts[shunt]);
+  const std::vector<ShuntedArm> arms = shuntedArms(ground);
+  for (const ShuntedArm& arm : arms) addArm(part, ground, arm);
+  addHalfBridges(part, ground, arms);
+  addOutput(part, ground);
+  part.lines.push_back({"Output with all shunts open", "v₀", "", output(ground.zero)});
+  part.lines.push_back(
+      {"Change of output, " + std::string(polarityWord(ground.predicted.polarity)), "Δv = v − v₀",
+       output(ground.zero + ground.predicted.output) + " − " + inFormula(output(ground.zero)),
+       output(ground.predicted.output)});
+  return part;
+}
+
+}  // namespace core

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/units/notation.h"
+#include "core/working/amounts.h"
+#include "core/working/parts.h"
+
+namespace core {
+namespace {
+
+using namespace amounts;
+
+constexpr std::size_t mostLines = 5;
+
+/// A difference of an input as it is written, and the base units that one of the written units is.
+struct WrittenUnit {
+  std::string name;
+  double base = 1;
+};
+
+WrittenUnit writtenUnit(const Setup& setup, Input input) {
+  const InputUnit unit = inputUnit(setup, input);
+  switch (unit.family) {
+    case UnitFamily::Resistance:
+      return {"Ω"};
+    case UnitFamily::Output:
+      return {"mV/V", 1e-3};
+    case UnitFamily::Voltage:
+      return {"V"};
+    case UnitFamily::Temperature:
+      return {"K"};
+    case UnitFamily::Named:
+      return {unit.named};
+    default:
+      return {""};
+  }
+}
+
+/// "(-0.00301 µm/m per Ω) × 19 Ω"
+std::string termText(const Setup& setup, Scope scope, const BudgetInput& input, const BudgetLine& line) {
+  const WrittenUnit unit = writtenUnit(setup, input.input);
+  const std::string scopeUnit = scopeUnitText(setup, scope);
+  return "(" + formatNumber(line.sensitivity * unit.base, 3) + " " + scopeUnit +
+         (unit.name.empty() ? "" : " per " + unit.name) + ") × " +
+         uncertainty(input.standard / unit.base, unit.name);
+}
+
+std::vector<BudgetLine> largestLines(const Setup& setup, const Budget& budget, Scope scope,
+                                     std::size_t step) {
+  std::vector<BudgetLine> lines = budgetLines(setup, budget, scope, step);
+  std::erase_if(lines, [](const BudgetLine& line) { return line.share == 0; });
+  std::stable_sort(lines.begin(), lines.end(), [](const BudgetLine& a, const BudgetLine& b) {
+    return std::abs(a.share) > std::abs(b.share);
+  });
+  return lines;
+}
+
+std::string capital(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text;
+}
+
+std::string scopeOf(const Setup& setup, Scope scope) {
+  if (scope == Scope::Chain)
+    return "of the expected reading: shunts, arms, leads, instrument. It decides pass or fail";
+  return isTransducer(setup.bridge) ? "of the load that the step simulates, as read"
+                                    : "of the strain that the step simulates, as read: gauge factor and "
+                                      "temperature are in it too";
+}
+
+void addLines(WorkingPart& part, const WorkingGround& ground, Scope scope) {
+  const std::string unit = scopeUnitText(ground.setup, scope);
+  const auto lines = largestLines(ground.setup, ground.budget, scope, ground.step);
+  const std::size_t told = std::min(mostLines, lines.size());
+  for (std::size_t k = 0; k < told; ++k) {
+    const BudgetInput& input = ground.budget.inputs[lines[k].input];
+    part.lines.push_back({capital(inputName(ground.setup, input.input)) + (input.assumed ? ", assumed" : ""),
+                          "c u", termText(ground.setup, scope, input, lines[k]),
+                          uncertainty(std::abs(lines[k].contribution), unit) + ", " +
+                              formatFixed(100 * lines[k].share, 1) + " % of u²"});
+  }
+  double rest = 0;
+  for (std::size_t k = told; k < lines.size(); ++k) rest += lines[k].share;
+  if (told < lines.size())
+    part.lines.push_back(
+        {std::to_string(lines.size() - told) + " others", "", "", formatFixed(100 * rest, 1) + " % of u²"});
+}
+
+std::string degreesText(const StepUncertainty& combined) {
+  if (!combined.dofUsable) return "degrees of freedom not used, since inputs are correlated";
+  return combined.dof ? number(std::floor(*combined.dof)) + " effective degrees of freedom"
+                      : "infinite degrees of freedom";
+}
+
+void addScope(WorkingPart& part, const WorkingGround& ground, Scope scope) {
+  const std::string name = scopeName(ground.setup, scope), unit = scopeUnitText(ground.setup, scope);
+  const auto& combined = ground.budget.of(scope).steps[ground.step];
+  if (!combined) {
+    part.lines.push_back({"Scope " + name, "", "", combined.error().text()});
+    return;
+  }
+  part.lines.push_back({"Scope " + name, "", "", scopeOf(ground.setup, scope)});
+  addLines(part, ground, scope);
+  const bool correlated = !correlatedPairs(ground.setup, ground.budget.inputs).empty();
+  part.lines.push_back({"Combined standard uncertainty, " + name,
+                        correlated ? "u = √(ΣΣ r cᵢuᵢ cⱼuⱼ)" : "u = √Σ(c u)²", "",
+                        uncertainty(combined->standard, unit), "JCGM 100:2008, 5.1 and 5.2"});
+  part.lines.push_back(
+      {"Expanded uncertainty, " + name + ", " + plainPercent(ground.setup.decision.coverage, 5) + ", " +
+           degreesText(*combined),
+       "U = k u", formatFixed(combined->coverageFactor, 2) + " × " + uncertainty(combined->standard, unit),
+       uncertainty(combined->expanded, unit), "JCGM 100:2008, 6.2"});
+}
+
+}  // namespace
+
+WorkingPart uncertaintyPart(const WorkingGround& ground) {
+  WorkingPart part{"Its uncertainty", {}};
+  addScope(part, ground, Scope::Chain);
+  if (!ground.isZeroStep()) addScope(part, ground, Scope::Strain);
+  return part;
+}
+
+}  // namespace core

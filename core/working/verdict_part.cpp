@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/units/notation.h"
+#include "core/working/amounts.h"
+#include "core/working/parts.h"
+
+namespace core {
+namespace {
+
+using namespace amounts;
+
+std::string readingText(const Setup& setup, double value) {
+  return number(value, readingUnitText(setup.instrument));
+}
+
+std::string spreadText(const Setup& setup, double value) {
+  return uncertainty(value, readingUnitText(setup.instrument));
+}
+
+const Measured* readingAt(const Check& check, std::size_t step) {
+  return step < check.readings.size() && check.readings[step] ? &*check.readings[step] : nullptr;
+}
+
+void addChange(WorkingPart& part, const WorkingGround& ground, const Check& check,
+               const CheckAssessment& assessment, const StepAssessment& judged) {
+  const Setup& setup = ground.setup;
+  const double reading = readingAt(check, ground.step)->mean.base();
+  const double zero = assessment.zeroStep ? readingAt(check, *assessment.zeroStep)->mean.base() : 0;
+  part.lines.push_back(
+      assessment.zeroStep
+          ? WorkingLine{"Zero reference, the reading of step " + std::to_string(*assessment.zeroStep + 1),
+                        "m₀", "", readingText(setup, zero)}
+          : WorkingLine{"Zero reference", "m₀", "", "0: no zero step was read, readings are taken as shown"});
+  part.lines.push_back({"Change", "y = m − m₀",
+                        readingText(setup, reading) + " − " + inFormula(readingText(setup, zero)),
+                        readingText(setup, judged.change->base())});
+  const double expected = ground.predicted.reading.base();
+  part.lines.push_back(
+      {"Deviation", "d = y − expected",
+       readingText(setup, judged.change->base()) + " − " + inFormula(readingText(setup, expected)),
+       readingText(setup, judged.deviation->base())});
+}
+
+/// How the limit came about; of E_n there is none.
+void addLimit(WorkingPart& part, const WorkingGround& ground, const StepAssessment& judged) {
+  const Setup& setup = ground.setup;
+  const Limits& limits = setup.limits;
+  if (setup.decision.rule == DecisionRule::EnNumber) return;
+  double of = std::abs(ground.predicted.reading.base());
+  if (ground.isZeroStep())
+    for (const auto& step : ground.prediction.steps)
+      if (step) of = std::max(of, std::abs(step->reading.base()));
+  const double share = ground.isZeroStep() ? limits.zeroReturn : limits.relative;
+  part.lines.push_back({ground.isZeroStep() ? "Limit of the return to zero" : "Limit",
+                        ground.isZeroStep() ? "L = max(share × greatest |expected|, least)"
+                                            : "L = max(share × |expected|, least)",
+                        "max(" + plainPercent(share) + " × " + readingText(setup, of) + ", " +
+                            readingText(setup, limits.least.base()) + ")",
+                        readingText(setup, judged.limit->base())});
+}
+
+void addSpread(WorkingPart& part, const WorkingGround& ground, const Check& check,
+               const CheckAssessment& assessment, const StepAssessment& judged) {
+  const Setup& setup = ground.setup;
+  const auto own = [&](std::optional<std::size_t> step) {
+    const Measured* reading = step ? readingAt(check, *step) : nullptr;
+    return reading && reading->uncertainty ? reading->uncertainty->base() : 0;
+  };
+  const auto& expected = ground.budget.of(Scope::Chain).steps[ground.step];
+  if (!expected || !judged.standard) return;
+  std::string numbers = "√((" + spreadText(setup, expected->standard) + ")²";
+  for (const double u : {own(ground.step), own(assessment.zeroStep)})
+    numbers += " + (" + spreadText(setup, u) + ")²";
+  part.lines.push_back({"Standard uncertainty of the deviation, chain: expected, reading, zero reading",
+                        "u(d) = √(u²(expected) + u²(m) + u²(m₀))", numbers + ")",
+                        spreadText(setup, judged.standard->base())});
+  if (!judged.decided || !judged.decided->expanded || judged.standard->base() == 0) return;
+  const double k = *judged.decided->expanded / judged.standard->base();
+  part.lines.push_back({"Expanded uncertainty of the deviation, " + plainPercent(setup.decision.coverage, 5),
+                        "U = k u(d)", formatFixed(k, 2) + " × " + spreadText(setup, judged.standard->base()),
+                        spreadText(setup, *judged.decided->expanded)});
+}
+
+/// The rule as a formula, and the same with the numbers of this step.
+struct RuleText {
+  std::string formula, numbers;
+};
+
+RuleText ruleText(const Setup& setup, const StepAssessment& judged) {
+  const Decision& rule = setup.decision;
+  const Decided& decided = *judged.decided;
+  const std::string d = "|" + readingText(setup, judged.deviation->base()) + "|";
+  const std::string limit = readingText(setup, judged.limit->base());
+  const auto spread = [&](const std::optional<double>& value) {
+    return value ? spreadText(setup, *value) : std::string("not known");
+  };
+  switch (rule.rule) {
+    case DecisionRule::Simple:
+      return {"|d| ≤ L passes", d + " against " + limit};
+    case DecisionRule::SharedRisk:
+      return {"|d| ≤ L passes if U ≤ " + plainPercent(rule.greatestShare) + " of L",
+              d + " against " + limit + ", U = " + spread(decided.expanded)};
+    case DecisionRule::Guarded:
+      return {"|d| ≤ L − g passes, > L + g fails, g = " + number(rule.guardFactor) + " U",
+              d + " against " + limit + ", g = " + spread(decided.guardBand)};
+    case DecisionRule::Conformity:
+      return {
+          "P(|true d| ≤ L) ≥ " + plainPercent(rule.conformity, 4) + " passes, ≤ " +
+              plainPercent(1 - rule.conformity, 4) + " fails",
+          decided.probability ? "P = " + formatFixed(100 * *decided.probability, 1) + " %" : "P not known"};
+    case DecisionRule::EnNumber:
+      return {"|Eₙ| ≤ 1 passes, Eₙ = d / U", readingText(setup, judged.deviation->base()) + " / " +
+                                                 spread(decided.expanded) +
+                                                 (decided.en ? " = " + formatFixed(*decided.en, 2) : "")};
+  }
+  return {};
+}
+
+}  // namespace
+
+WorkingPart verdictPart(const WorkingGround& ground, const Check& check, const CheckAssessment& assessment) {
+  WorkingPart part{"The verdict", {}};
+  const StepAssessment& judged = assessment.steps[ground.step];
+  const bool finite = judged.deviation && std::isfinite(judged.deviation->base());
+  if (!finite) {
+    part.lines.push_back({"Verdict", "", "", std::string(verdictWord(judged.verdict))});
+    part.lines.push_back({"In words", "", "", judged.reason});
+    return part;
+  }
+  if (assessment.zeroStep == ground.step) {
+    part.lines.push_back({"Zero reference, this step's own reading", "m₀", "",
+                          readingText(ground.setup, readingAt(check, ground.step)->mean.base())});
+  } else {
+    addChange(part, ground, check, assessment, judged);
+    if (judged.decided) {
+      addLimit(part, ground, judged);
+      addSpread(part, ground, check, assessment, judged);
+      const RuleText rule = ruleText(ground.setup, judged);
+      part.lines.push_back({"Decision by " + std::string(decisionRuleName(ground.setup.decision.rule)),
+                            rule.formula, rule.numbers, std::string(verdictWord(judged.verdict))});
+    }
+  }
+  part.lines.push_back({"In words", "", "", judged.reason});
+  return part;
+}
+
+}  // namespace core
