@@ -106,14 +106,6 @@ Table causeTable(const Diagnosis& diagnosis, std::size_t most) {
   return table;
 }
 
-std::vector<Remainder> remaindersOf(const CheckPoints& points, const Explanation& explanation) {
-  std::vector<Remainder> remainders;
-  for (std::size_t k = 0; k < std::min(points.size(), explanation.changes.size()); ++k)
-    remainders.push_back({points.steps[k], points.measured[k] - points.expected[k],
-                          points.measured[k] - explanation.changes[k]});
-  return remainders;
-}
-
 std::vector<Block> diagnosisBlocks(const Setup& setup, const Diagnosis& diagnosis) {
   std::vector<Block> blocks{Paragraph{"Diagnosis: " + diagnosisSentence(diagnosis), {}}};
   if (diagnosis.explanations.empty()) return blocks;

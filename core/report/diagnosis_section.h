@@ -30,15 +30,6 @@ std::string correctionAdvice(const Correction& correction);
 /// The likeliest explanations, at most `most` and all that are tied: size, how much each explains, weight.
 Table causeTable(const Diagnosis& diagnosis, std::size_t most);
 
-/// Deviation from expected at each point of `points`, and what `explanation` leaves of it; in the readings'
-/// unit, in their order.
-struct Remainder {
-  std::size_t step = 0;  ///< index in the sequence
-  double before = 0;
-  double after = 0;
-};
-std::vector<Remainder> remaindersOf(const CheckPoints& points, const Explanation& explanation);
-
 /// The diagnosis of a check as it is printed: sentence, the likeliest three, what to measure, what it does
 /// to the strain data, by what these may be corrected or that they may not.
 std::vector<Block> diagnosisBlocks(const Setup& setup, const Diagnosis& diagnosis);

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QFutureWatcher>
+#include <QObject>
+#include <QTimer>
+#include <deque>
+#include <memory>
+#include <optional>
+#include <stop_token>
+
+#include "core/assess/check.h"
+
+namespace ui {
+
+struct DiagnosisOutcome;
+
+/// Diagnoses the check on view on a worker, and keeps what it came to. Results belong to values: undoing an
+/// edit, or going back to another check, brings its result back at once.
+class DiagnosisRunner : public QObject {
+  Q_OBJECT
+
+ public:
+  /// What a diagnosis depends on; equal subjects give the same one.
+  struct Subject {
+    core::Setup setup;
+    core::Check check;
+
+    friend bool operator==(const Subject&, const Subject&) = default;
+  };
+  using Outcome = std::shared_ptr<const DiagnosisOutcome>;
+
+  explicit DiagnosisRunner(QObject* parent = nullptr);
+  ~DiagnosisRunner() override;
+
+  /// What is on view now; none when there is nothing to diagnose. Work for another subject is stopped.
+  /// `edited`: the subject before was the same check before an edit, whose outcome stays as `outdated`.
+  void show(std::optional<Subject> subject, bool edited);
+  /// Whether anybody is looking; nothing is worked out until somebody does, or `run` is called.
+  void setWatched(bool watched);
+  void run();
+
+  bool isRunning() const { return m_running; }
+  /// Of what is on view; none until it is worked out.
+  const Outcome& outcome() const { return m_shown; }
+  /// Of the same check before the last edits, while there is none of what is on view.
+  Outcome outdated() const { return m_shown ? nullptr : m_before; }
+
+ signals:
+  void changed();
+
+ private:
+  struct Kept {
+    Subject subject;
+    Outcome outcome;
+  };
+
+  void stop();
+  void runLater();
+  void finish();
+  Outcome keptOf(const Subject& subject) const;
+
+  std::optional<Subject> m_subject;
+  Outcome m_shown, m_before;
+  std::deque<Kept> m_kept;  ///< latest last
+  std::stop_source m_stop;
+  QFutureWatcher<Outcome> m_watcher;
+  QTimer m_later;
+  bool m_running = false, m_watched = false;
+};
+
+}  // namespace ui
