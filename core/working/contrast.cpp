@@ -10,8 +10,9 @@
 namespace core {
 namespace {
 
-/// Relative differences below this are rounding: the inverse of the network is iterated to about 1e-14.
-constexpr double rounding = 1e-11;
+/// Parts of a difference below this are not worth telling: a millionth of a per cent. The inverse of the
+/// network is iterated to about 1e-14.
+constexpr double nothing = 1e-8;
 
 /// The arm whose resistance the formulas take for all: the shunted one, else arm 1.
 Resistance leadingArm(const Setup& setup) {
@@ -70,6 +71,7 @@ struct Cause {
 std::vector<Cause> causesOf(Setup setup, const Approximation& approximation, double off) {
   std::vector<Cause> causes;
   for (const Trait& trait : traits) {
+    if (approximation.unit == Approximation::Unit::Factor && trait.takeOut == withoutLeads) continue;
     Setup without = setup;
     trait.takeOut(without);
     if (without == setup) continue;
@@ -82,13 +84,13 @@ std::vector<Cause> causesOf(Setup setup, const Approximation& approximation, dou
   causes.push_back({approximation.rest, off});
   std::stable_sort(causes.begin(), causes.end(),
                    [](const Cause& a, const Cause& b) { return std::abs(a.share) > std::abs(b.share); });
-  const double least = std::max(rounding, 0.01 * std::abs(causes.front().share));
+  const double least = std::max(nothing, 0.01 * std::abs(causes.front().share));
   std::erase_if(causes, [&](const Cause& cause) { return std::abs(cause.share) < least; });
   return causes;
 }
 
 std::string whyText(const std::vector<Cause>& causes) {
-  if (causes.empty()) return "Nothing that the formula leaves out acts here.";
+  if (causes.empty()) return "Both agree: nothing that the formula leaves out acts here.";
   std::string text = "The difference comes from ";
   for (std::size_t k = 0; k < causes.size(); ++k) {
     if (k > 0) text += k + 1 == causes.size() ? " and " : ", ";

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <cmath>
 
 #include "core/assess/check_points.h"
 #include "core/line/line_use.h"
@@ -22,9 +23,9 @@ LineUnits unitsOf(const Setup& setup) {
   return {x, y, x == y ? "" : y + " per " + x};
 }
 
-std::string withError(double value, const std::optional<double>& error, const std::string& unit) {
-  if (!error) return number(value, unit) + ", uncertainty not known";
-  return number(value, unit) + ", u = " + uncertainty(*error, unit);
+/// "42 %", "less than 0.01 %".
+std::string probabilityText(double probability) {
+  return probability < 1e-4 ? "less than 0.01 %" : plainPercent(probability, 2);
 }
 
 void addFit(WorkingPart& part, const Line& line, std::size_t points, const LineUnits& units) {
@@ -35,14 +36,14 @@ void addFit(WorkingPart& part, const Line& line, std::size_t points, const LineU
        stated ? "uncertainties from those of readings and predictions"
               : "uncertainties from the scatter of the residuals",
        stated ? "ISO/TS 28037:2010" : ""});
-  part.lines.push_back({"Slope", "b", "", withError(line.slope, line.slopeError, units.slope)});
-  part.lines.push_back({"Intercept", "a", "", withError(line.intercept, line.interceptError, units.y)});
+  part.lines.push_back({"Slope", "b", "", withUncertainty(line.slope, line.slopeError, units.slope)});
+  part.lines.push_back({"Intercept", "a", "", withUncertainty(line.intercept, line.interceptError, units.y)});
   const std::string freedom = std::to_string(line.degreesOfFreedom) +
                               (line.degreesOfFreedom == 1 ? " degree of freedom" : " degrees of freedom");
   if (line.chiSquare)
     part.lines.push_back({"Chi-square, " + freedom, "χ²", formatNumber(*line.chiSquare, 3),
-                          line.chiSquareProbability ? "probability of as much or more " +
-                                                          plainPercent(*line.chiSquareProbability, 2)
+                          line.chiSquareProbability ? "as much or more has a probability of " +
+                                                          probabilityText(*line.chiSquareProbability)
                                                     : "no freedom to tell"});
   else if (line.residualDeviation)
     part.lines.push_back({"Scatter of the residuals, " + freedom, "s = √(Σr² / dof)", "",
@@ -53,14 +54,16 @@ void addStep(WorkingPart& part, const Line& line, const CheckPoints& points, std
              const LineUnits& units) {
   const double x = points.simulated[at], y = points.measured[at];
   const LineEstimate there = forwardOf(line, x);
+  const int places = placesFor(std::max({std::abs(y), std::abs(there.value), std::abs(line.intercept)}));
   part.lines.push_back({"Value on the line at this step", "ŷ = a + b x",
-                        number(line.intercept, units.y) + " + " + inFormula(number(line.slope, units.slope)) +
-                            " × " + inFormula(number(x, units.x)),
-                        withError(there.value, there.standard, units.y)});
+                        fixed(line.intercept, places, units.y) + " + " +
+                            inFormula(number(line.slope, units.slope)) + " × " +
+                            inFormula(number(x, units.x)),
+                        withUncertainty(there.value, there.standard, units.y)});
   if (at >= line.residuals.size()) return;
   part.lines.push_back({"Residual", "r = y − ŷ",
-                        number(y, units.y) + " − " + inFormula(number(there.value, units.y)),
-                        number(line.residuals[at], units.y)});
+                        fixed(y, places, units.y) + " − " + inFormula(fixed(there.value, places, units.y)),
+                        fixed(line.residuals[at], places, units.y)});
   if (at < line.standardised.size())
     part.lines.push_back({"Standardised residual", "r / u(r)", "", formatFixed(line.standardised[at], 2)});
 }

@@ -64,14 +64,22 @@ double loadOf(const Setup& setup, const Prediction& prediction) {
   return prediction.simulated * setup.bridge.rating.capacity;
 }
 
+/// What the letters of a formula stand for: of a shunt where there is one, of the bridge, of the output.
+Letters lettersOf(const Setup& setup, const Placed* shunt, Output change = {}) {
+  Letters letters{{"Δv", inFormula(output(change))},
+                  {"F", number(factorOf(setup))},
+                  {"ν", number(poissonOf(setup))},
+                  {"N", number(bridgeFactorOf(setup))}};
+  if (shunt) letters.insert(letters.end(), {{"Rs", ohm(shunt->rs)}, {"R", ohm(shunt->r)}});
+  return letters;
+}
+
 /// ± R/(F N (R + Rs)), summed over the shunts.
 Approximation shuntFormula(const Setup& setup, const std::vector<Placed>& shunts) {
   const bool one = shunts.size() == 1;
-  const std::string fn = number(factorOf(setup)) + " × " + number(bridgeFactorOf(setup));
   std::string numbers;
   for (const Placed& shunt : shunts) {
-    const std::string term =
-        ohm(shunt.r) + " / (" + fn + " × (" + ohm(shunt.r) + " + " + ohm(shunt.rs) + "))";
+    const std::string term = withNumbers("R / (F N (R + Rs))", lettersOf(setup, &shunt));
     const std::string minus = numbers.empty() ? "−" : " − ", plus = numbers.empty() ? "" : " + ";
     numbers += (shunt.pull() == Pull::Down ? minus : plus) + term;
   }
@@ -114,14 +122,12 @@ std::optional<Approximation> equalArmFormula(const Setup& setup, const Placed& s
   };
   const bool same = bridgeFactorOf(setup) == 1 && shunt.pull() == Pull::Down;
   if (same || !value(setup)) return std::nullopt;
-  const bool poisson = type == BridgeType::HalfPoisson || type == BridgeType::FullPoissonColumn ||
-                       type == BridgeType::FullPoissonBendingSplit;
+  const std::string formula(textbook::equalArmStrainFormula(type, shunt.pull()));
   return Approximation{Unit::Strain,
                        "Simulated strain",
                        "equal arms without leads, any size of strain",
-                       std::string(textbook::equalArmStrainFormula(type, shunt.pull())),
-                       "R = " + ohm(shunt.r) + ", Rs = " + ohm(shunt.rs) + ", F = " +
-                           number(factorOf(setup)) + (poisson ? ", ν = " + number(poissonOf(setup)) : ""),
+                       formula,
+                       withNumbers(formula, lettersOf(setup, &shunt)),
                        equalArmSource(type),
                        smallForm,
                        comparing(strainOf, [=](const Setup& s, const Prediction&) { return *value(s); })};
@@ -151,15 +157,14 @@ std::optional<Approximation> correctedFormula(const Setup& setup, const Predicti
     return textbook::correctedStrain(s.bridge.type, poissonOf(s), p.output.base(), factorOf(s));
   };
   if (!value(setup, prediction)) return std::nullopt;
+  const std::string formula(textbook::correctedStrainFormula(type));
   const bool quarter = type == BridgeType::QuarterTwoWire || type == BridgeType::QuarterThreeWire;
-  const bool poisson = type == BridgeType::HalfPoisson || type == BridgeType::FullPoissonColumn;
   return Approximation{
       Unit::Strain,
       "Simulated strain",
       "indication corrected for the bridge's nonlinearity",
-      std::string(textbook::correctedStrainFormula(type)),
-      "Δv = " + output(prediction.output) + ", F = " + number(factorOf(setup)) +
-          (poisson ? ", ν = " + number(poissonOf(setup)) : ""),
+      formula,
+      withNumbers(formula, lettersOf(setup, nullptr, prediction.output)),
       quarter ? "Micro-Measurements TN-507" : "derived as in Micro-Measurements TN-507",
       smallForm,
       comparing(strainOf, [=](const Setup& s, const Prediction& p) { return *value(s, p); })};

@@ -100,6 +100,10 @@ void addScope(WorkingPart& part, const WorkingGround& ground, Scope scope) {
     part.lines.push_back({"Scope " + name, "", "", combined.error().text()});
     return;
   }
+  if (combined->standard == 0) {
+    part.lines.push_back({"Scope " + name, "", "", "u = 0 " + unit + ": no input acts on this step"});
+    return;
+  }
   part.lines.push_back({"Scope " + name, "", "", scopeOf(ground.setup, scope)});
   addLines(part, ground, scope);
   const bool correlated = !correlatedPairs(ground.setup, ground.budget.inputs).empty();

@@ -23,24 +23,33 @@ const Measured* readingAt(const Check& check, std::size_t step) {
   return step < check.readings.size() && check.readings[step] ? &*check.readings[step] : nullptr;
 }
 
+/// Readings are subtracted from each other, so all of them have as many places as the greatest.
+int placesOf(const WorkingGround& ground, const Check& check, std::optional<std::size_t> zeroStep) {
+  double greatest = std::abs(ground.predicted.reading.base());
+  for (const auto& step : {std::optional(ground.step), zeroStep})
+    if (step) greatest = std::max(greatest, std::abs(readingAt(check, *step)->mean.base()));
+  return placesFor(greatest);
+}
+
 void addChange(WorkingPart& part, const WorkingGround& ground, const Check& check,
                const CheckAssessment& assessment, const StepAssessment& judged) {
-  const Setup& setup = ground.setup;
-  const double reading = readingAt(check, ground.step)->mean.base();
-  const double zero = assessment.zeroStep ? readingAt(check, *assessment.zeroStep)->mean.base() : 0;
+  const auto zeroStep = assessment.zeroStep;
+  const int places = placesOf(ground, check, zeroStep);
+  const auto text = [&](Reading value) {
+    return fixed(value.base(), places, readingUnitText(ground.setup.instrument));
+  };
+  const Reading reading = readingAt(check, ground.step)->mean;
+  const Reading zero = zeroStep ? readingAt(check, *zeroStep)->mean : Reading(0);
   part.lines.push_back(
-      assessment.zeroStep
-          ? WorkingLine{"Zero reference, the reading of step " + std::to_string(*assessment.zeroStep + 1),
-                        "m₀", "", readingText(setup, zero)}
+      zeroStep
+          ? WorkingLine{"Zero reference, the reading of step " + std::to_string(*zeroStep + 1), "m₀", "",
+                        text(zero)}
           : WorkingLine{"Zero reference", "m₀", "", "0: no zero step was read, readings are taken as shown"});
-  part.lines.push_back({"Change", "y = m − m₀",
-                        readingText(setup, reading) + " − " + inFormula(readingText(setup, zero)),
-                        readingText(setup, judged.change->base())});
-  const double expected = ground.predicted.reading.base();
   part.lines.push_back(
-      {"Deviation", "d = y − expected",
-       readingText(setup, judged.change->base()) + " − " + inFormula(readingText(setup, expected)),
-       readingText(setup, judged.deviation->base())});
+      {"Change", "y = m − m₀", text(reading) + " − " + inFormula(text(zero)), text(*judged.change)});
+  part.lines.push_back({"Deviation", "d = y − expected",
+                        text(*judged.change) + " − " + inFormula(text(ground.predicted.reading)),
+                        text(*judged.deviation)});
 }
 
 /// How the limit came about; of E_n there is none.
@@ -52,12 +61,14 @@ void addLimit(WorkingPart& part, const WorkingGround& ground, const StepAssessme
   if (ground.isZeroStep())
     for (const auto& step : ground.prediction.steps)
       if (step) of = std::max(of, std::abs(step->reading.base()));
-  const double share = ground.isZeroStep() ? limits.zeroReturn : limits.relative;
-  part.lines.push_back({ground.isZeroStep() ? "Limit of the return to zero" : "Limit",
-                        ground.isZeroStep() ? "L = max(share × greatest |expected|, least)"
-                                            : "L = max(share × |expected|, least)",
-                        "max(" + plainPercent(share) + " × " + readingText(setup, of) + ", " +
-                            readingText(setup, limits.least.base()) + ")",
+  const bool zero = ground.isZeroStep(), least = limits.least.base() > 0;
+  const std::string formula = zero ? "share × greatest |expected|" : "share × |expected|";
+  const std::string numbers =
+      plainPercent(zero ? limits.zeroReturn : limits.relative) + " × " + readingText(setup, of);
+  const std::string floor = readingText(setup, limits.least.base());
+  part.lines.push_back({zero ? "Limit of the return to zero" : "Limit",
+                        "L = " + (least ? "max(" + formula + ", least)" : formula),
+                        least ? "max(" + numbers + ", " + floor + ")" : numbers,
                         readingText(setup, judged.limit->base())});
 }
 
@@ -91,7 +102,8 @@ struct RuleText {
 RuleText ruleText(const Setup& setup, const StepAssessment& judged) {
   const Decision& rule = setup.decision;
   const Decided& decided = *judged.decided;
-  const std::string d = "|" + readingText(setup, judged.deviation->base()) + "|";
+  const std::string deviation = number(judged.deviation->base(), readingUnitText(setup.instrument), 3);
+  const std::string d = "|" + deviation + "|";
   const std::string limit = readingText(setup, judged.limit->base());
   const auto spread = [&](const std::optional<double>& value) {
     return value ? spreadText(setup, *value) : std::string("not known");
