@@ -34,6 +34,7 @@ from dataclasses import dataclass, field, replace
 SAMPLES_PER_SECOND = 100
 STEP_S = 2  # of which it settles first and is averaged then
 SETTLE_S = 0.5
+RUN_S = 18  # nine such steps; a longer sequence has shorter ones
 SETTLING_PER_SAMPLE = 0.5134  # exp(-10 ms / 15 ms)
 CUTOFF_HZ = 10.6  # 1 / (2 pi 15 ms)
 AWG26_M2 = 1.288e-7
@@ -150,6 +151,12 @@ class Channel:
     capacity: float = 1.0
     rated_mV_per_V: float = 2.0
     least: float = 0.0
+    # Limits of figures of merit, as shares: common practice, no source.
+    merits: dict = field(default_factory=lambda: {"nonlinearity": 0.005, "zero_shift": 0.005,
+                                                  "symmetry": 0.01, "span_ratio": 0.01})
+    up_and_down: bool = False  # each side rises and falls, so that hysteresis shows
+    step_s: float = STEP_S
+    settle_s: float = SETTLE_S
     pins: list = field(default_factory=list)  # (pin, node or (resistor, end) or None)
     grid_mm2: float = 0.0   # active grid of a gauge, 0 when not known
     rule: str = "simple"    # decision rule
@@ -190,11 +197,12 @@ def unit_text(channel):
 
 
 def steps(channel):
-    """(label, shunts closed): zero, three up, zero, three down, zero."""
+    """(label, shunts closed): zero, the levels of the one side, zero, those of the other, zero."""
     sequence = [("zero", [])]
     for sign, shunts in (("+", channel.up), ("-", channel.down)):
         if shunts:
-            sequence += [(f"{sign}{k}", [s]) for k, s in enumerate(shunts, 1)] + [("zero", [])]
+            side = [(f"{sign}{k}", [s]) for k, s in enumerate(shunts, 1)]
+            sequence += side + (side[-2::-1] if channel.up_and_down else []) + [("zero", [])]
     return sequence
 
 
@@ -338,6 +346,9 @@ CHANNELS = [
             across(ARM1, *JACK_PARTS, pins=JACK_PINS, to=("P+", "S-")), pins=JACK_PINS,
             bridge_factor=4.0, unit="scaled",
             units_per_mV_per_V=25.0, six_wire=True, capacity=50.0, least=0.02, rule="guarded",
+            merits={"nonlinearity": 0.005, "hysteresis": 0.005, "zero_shift": 0.005, "symmetry": 0.01,
+                    "combined_error": 0.01, "span_ratio": 0.01},
+            up_and_down=True, step_s=1.3, settle_s=0.3,
             stated=[("arm", str(k), certificate(0.0005)) for k in (1, 2, 3, 4)] +
                    [("gain", "", within(0.0003, relative=False))], noise=0.004,
             offset=0.031, decimals=4),
@@ -378,18 +389,21 @@ def as_built(channel, noise):
 
 
 def samples(built, gain, recording, noise):
-    """What the channel's amplifier shows, sample by sample, while the sequence is run once."""
+    """What the channel's amplifier shows, sample by sample, while the sequence is run once; it rests in its
+    last step when it is through before the others are."""
     zero = output(built)
-    count = len(steps(built)) * STEP_S * SAMPLES_PER_SECOND
+    count = RUN_S * SAMPLES_PER_SECOND
+    a_step = round(built.step_s * SAMPLES_PER_SECOND)
+    sequence = steps(built)
     leak = built.leak_S.get(recording, (0.0, 0.0))
     offset = built.offset + noise.within(2 * built.noise)
     drift = built.drift.get(recording, 0.3 * built.noise)
     values, shown, now = [], None, None
     for k in range(count):
         share = k / count
-        _, closed = steps(built)[k // (STEP_S * SAMPLES_PER_SECOND)]
+        _, closed = sequence[min(k // a_step, len(sequence) - 1)]
         leak_now = leak[0] + (leak[1] - leak[0]) * share
-        if k % (STEP_S * SAMPLES_PER_SECOND) == 0 or leak_now > 0:
+        if k % a_step == 0 or leak_now > 0:
             now = reading(built, output(built, closed, leak_now) - zero) * gain
         shown = now if shown is None else now + (shown - now) * SETTLING_PER_SAMPLE
         values.append(offset + shown + drift * share + built.noise * noise.draw())
@@ -513,10 +527,11 @@ def setup_json(c):
         },
         "pins": [pin_json(name, use) for name, use in c.pins],
         "shunts": [shunt_json(s) for s in c.up + c.down],
-        "sequence": [{"label": label, "closed": [s.name for s in closed], "hold_s": STEP_S - SETTLE_S,
-                      "settle_s": SETTLE_S}
+        "sequence": [{"label": label, "closed": [s.name for s in closed], "hold_s": c.step_s - c.settle_s,
+                      "settle_s": c.settle_s}
                      for label, closed in steps(c)],
-        "limits": {"relative": 0.01, "least": c.least, "zero_return": 0.005},
+        "limits": {"relative": 0.01, "least": c.least, "zero_return": 0.005,
+                   "linearity_from": "least_squares", "merits": c.merits},
         "decision": {"rule": c.rule, "coverage": 0.9545, "guard_factor": 1, "conformity": 0.95,
                      "greatest_share": 1 / 3},
         "uncertainties": [{"of": of} | ({"at": at} if at else {}) | what 
@@ -529,7 +544,7 @@ def setup_json(c):
 def document_json(title, note, channels):
     stocked = any(shunt.part for c in channels for shunt in c.up + c.down)
     return {
-        "format": "shuntwright", "version": 4, "title": title, "site": "Alder Fen Test Hall",
+        "format": "shuntwright", "version": 5, "title": title, "site": "Alder Fen Test Hall",
         "article": "Sandpiper two-seat training glider, tailplane", "person": "",
         "note": f"{MARK} {note}",
         "stock": stock_json(STOCK if stocked else []),
@@ -543,7 +558,7 @@ def smallest():
     resistance falls by 1/500, which with gauge factor 2 is a strain of -1000 µm/m."""
     return Channel("Q-1", "The smallest plan: one gauge, one shunt", "quarter_three_wire", [350.0] * 4,
                    leads(0, "P+", "S-", "return"), [],
-                   [Shunt("174.65k on arm 1", 174650.0, "1b", "1e", 0.0)], factor=2.0)
+                   [Shunt("174.65k on arm 1", 174650.0, "1b", "1e", 0.0)], factor=2.0, merits={})
 
 
 ONE_LINE = {"gauge", "rating", "arms_ohm", "balance", "acquisition", "limits", "decision"}  # containers

@@ -2,6 +2,7 @@
 #include "core/document/json_reader.h"
 
 #include <algorithm>
+#include <array>
 #include <limits>
 #include <utility>
 
@@ -96,6 +97,10 @@ std::shared_ptr<const Channel> readChannel(const JsonPlace& at, JsonNames& names
   return std::make_shared<const Channel>(std::move(channel));
 }
 
+/// From each version to the next, the first one from version 1.
+constexpr std::array upgrades = {upgradeFrom1, upgradeFrom2, upgradeFrom3, upgradeFrom4};
+static_assert(upgrades.size() == fileVersion - 1);
+
 /// The version of a document; of anything else an error is noted. Looked at before anything else, since
 /// other versions have other keys.
 std::uint64_t versionOf(const JsonPlace& root, const JsonValue::Object& members) {
@@ -146,12 +151,10 @@ Result<Document> readDocument(std::string_view text) {
   const JsonPlace root(*tree, error);
   const std::uint64_t version = versionOf(root, *members);
   if (error) return *error;
-  if (version < 2) upgradeFrom1(*tree, error);
-  if (error) return *error;
-  if (version < 3) upgradeFrom2(*tree, error);
-  if (error) return *error;
-  if (version < 4) upgradeFrom3(*tree, error);
-  if (error) return *error;
+  for (std::uint64_t from = version; from < fileVersion; ++from) {
+    upgrades[from - 1](*tree, error);
+    if (error) return *error;
+  }
   Document document = readRoot(root);
   if (error) return *error;
   return document;

@@ -215,9 +215,33 @@ Step readStep(const JsonPlace& at, const ShuntIndices& shunts) {
           Duration(in.number("settle_s"))};
 }
 
+/// Zero return is known here only to say where its limit belongs.
+std::map<MeritKind, double> readMerits(const JsonPlace& at) {
+  static_assert(meritKindCount == 8, "list the new figure");
+  const JsonFields in(at, {"nonlinearity", "hysteresis", "repeatability", "zero_return", "zero_shift",
+                           "symmetry", "combined_error", "span_ratio"});
+  std::map<MeritKind, double> merits;
+  for (std::size_t k = 0; k < meritKindCount; ++k) {
+    const auto kind = static_cast<MeritKind>(k);
+    const std::string_view key = meritKindKey(kind);
+    if (!in.has(key)) continue;
+    if (kind == MeritKind::ZeroReturn)
+      in.at(key).fail(
+          "the limit of zero return does not stand among the merits: it is the “zero_return” of "
+          "the limits",
+          "Move it there, or remove it");
+    merits.emplace(kind, in.number(key));
+  }
+  return merits;
+}
+
 Limits readLimits(const JsonPlace& at) {
-  const JsonFields in(at, {"relative", "least", "zero_return"});
-  return {in.number("relative"), Reading(in.number("least")), in.number("zero_return")};
+  const JsonFields in(at, {"relative", "least", "zero_return", "linearity_from", "merits"});
+  Limits limits{in.number("relative"), Reading(in.number("least")), in.number("zero_return")};
+  limits.linearityFrom = readWord<ReferenceLine>(in.at("linearity_from"), "reference line",
+                                                 referenceLineFromKey, referenceLineKey, referenceLineCount);
+  limits.merits = readMerits(in.at("merits"));
+  return limits;
 }
 
 Decision readDecision(const JsonPlace& at) {

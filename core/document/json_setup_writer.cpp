@@ -176,6 +176,10 @@ void writeLimits(JsonEmitter& out, const Limits& limits) {
     out.number("relative", limits.relative);
     out.number("least", limits.least.base());
     out.number("zero_return", limits.zeroReturn);
+    out.text("linearity_from", referenceLineKey(limits.linearityFrom));
+    out.object("merits", OneLine, [&] {
+      for (const auto& [kind, share] : limits.merits) out.number(meritKindKey(kind), share);
+    });
   });
 }
 

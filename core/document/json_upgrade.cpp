@@ -12,7 +12,8 @@ namespace {
 ///
 /// What it may add is limited, or a small file of many empty set-ups would grow without bound. No proper
 /// document comes near: it has at most a million numbers; a set-up of version 1 has 16 of them and grows by
-/// 23 values, one of version 2 has 30 and grows by 10, a step has one and grows by one.
+/// 23 values, one of version 2 has 30 and grows by 10, a step has one and grows by one, limits have three and
+/// grow by two.
 struct Lifting {
   std::uint64_t version;  ///< of the file, for messages
   FirstError& error;
@@ -164,6 +165,11 @@ void liftSetupFrom2(const Branch& setup, const NewIn3& added) {
   setup.add(added.setup);
 }
 
+/// What version 5 says and version 4 took for granted.
+struct NewIn5 {
+  JsonValue::Object limits = membersOf(R"({"linearity_from": "least_squares", "merits": {}})");
+};
+
 /// Calls `lift` with the set-up of a channel and with those that its closed checks keep.
 template <class Lift>
 void eachSetup(const Branch& channel, const Lift& lift) {
@@ -215,6 +221,17 @@ void upgradeFrom3(JsonValue& document, FirstError& error) {
     channel.elements("checks", [](const Branch& check) {
       check.refuse("other_levels");
       check.member("recording", [](const Branch& recording) { recording.refuse("read_as"); });
+    });
+  });
+}
+
+void upgradeFrom4(JsonValue& document, FirstError& error) {
+  const NewIn5 added;
+  Lifting lifting{versionOf(document), error};
+  const Branch root(document, lifting);
+  root.elements("channels", [&](const Branch& channel) {
+    eachSetup(channel, [&](const Branch& setup) {
+      setup.member("limits", [&](const Branch& limits) { limits.add(added.limits); });
     });
   });
 }

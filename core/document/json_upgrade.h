@@ -4,7 +4,7 @@
 #include "core/document/json_fields.h"
 
 // Older files are lifted a version at a time on the tree, so that the reader knows only the newest. To add
-// a version, raise fileVersion, add upgradeFrom4 and call it in readDocument after those before it.
+// a version, raise fileVersion, add upgradeFrom5 and put it behind those before it in readDocument.
 
 namespace core {
 
@@ -24,5 +24,9 @@ void upgradeFrom2(JsonValue& document, FirstError& error);
 /// those of readings, columns named like their channels. All that is new may be left out, so nothing is
 /// added.
 void upgradeFrom3(JsonValue& document, FirstError& error);
+
+/// Lifts a document of version 4 to version 5, likewise: no figure of merit has a limit, so that no verdict
+/// changes, and nonlinearity is told from the least-squares line.
+void upgradeFrom4(JsonValue& document, FirstError& error);
 
 }  // namespace core

@@ -18,7 +18,7 @@ PROGRAM = pathlib.Path(sys.argv[1])
 SOURCE = pathlib.Path(sys.argv[2])
 SCHEMA = json.loads((SOURCE / "resources/bridgecal.schema.json").read_text("utf-8"))
 VALIDATOR = jsonschema.Draft202012Validator(SCHEMA)
-DOCUMENT = SOURCE / "tests/data/version4.bridgecal"
+DOCUMENT = SOURCE / "tests/data/version5.bridgecal"
 
 
 def load(path):
@@ -113,7 +113,8 @@ class SchemaTest(unittest.TestCase):
             (("version",), 1),
             (("version",), 2),
             (("version",), 3),
-            (("version",), 5),
+            (("version",), 4),
+            (("version",), 6),
             (setup + ("bridge", "type"), "quarter"),
             (setup + ("bridge", "arms_ohm"), [350, 350, 350]),
             (setup + ("bridge", "leads", "P+"), {"ohm": 1, "length_m": 1}),
@@ -129,6 +130,11 @@ class SchemaTest(unittest.TestCase):
             (setup + ("instrument", "grounding"), "S-"),
             (setup + ("instrument", "current_source"), None),
             (setup + ("decision", "rule"), "guarding"),
+            (setup + ("limits", "linearity_from"), "best_fit"),
+            (setup + ("limits", "merits"), None),
+            (setup + ("limits", "merits", "zero_return"), 0.005),
+            (setup + ("limits", "merits", "linearity"), 0.005),
+            (setup + ("limits", "merits", "hysteresis"), None),
             (statements + (0, "of"), "arms"),
             (statements + (0, "at"), "5"),
             (statements + (2, "at"), "R"),

@@ -48,6 +48,7 @@ class Generator {
   std::vector<OhmReading> ohmReadings();
   std::vector<Shunt> shunts();
   Step step(std::size_t shunts);
+  Limits limits();
   Decision decision();
   Input input(std::size_t shunts);
   Uncertainty uncertainty();
@@ -281,6 +282,16 @@ Step Generator::step(std::size_t shuntCount) {
   return step;
 }
 
+Limits Generator::limits() {
+  Limits limits{within(0.001, 0.05), Reading(within(0, 5)), within(0.001, 0.01)};
+  for (std::size_t k = 0; k < meritKindCount; ++k) {
+    const auto kind = static_cast<MeritKind>(k);
+    if (kind != MeritKind::ZeroReturn && oneIn(2)) limits.merits.emplace(kind, within(0.001, 0.05));
+  }
+  limits.linearityFrom = static_cast<ReferenceLine>(below(referenceLineCount));
+  return limits;
+}
+
 Decision Generator::decision() {
   return {static_cast<DecisionRule>(below(decisionRuleCount)), within(0.9, 0.999), within(0, 2),
           within(0.6, 0.99), within(0.1, 1)};
@@ -337,7 +348,7 @@ Setup Generator::setup() {
   setup.wiring = wiring();
   setup.shunts = shunts();
   for (std::size_t left = below(7); left > 0; --left) setup.sequence.push_back(step(setup.shunts.size()));
-  setup.limits = {within(0.001, 0.05), Reading(within(0, 5)), within(0.001, 0.01)};
+  setup.limits = limits();
   setup.decision = decision();
   setup.uncertainties = uncertainties(setup.shunts.size());
   return setup;

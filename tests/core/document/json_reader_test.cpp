@@ -307,6 +307,58 @@ TEST(ReadDocument, OpensTheRecordingsOfTheFourthVersionForever) {
                                          {core::Reading(-1018.5), core::Reading(0.02), 8.0_s, 8.5_s}}));
 }
 
+// What version 4 took for granted when version 5 came; the same holds of earlier ones. With a limit on any
+// figure of merit an old check could get another verdict.
+TEST(ReadDocument, GivesTheFourthVersionWhatItTookForGranted) {
+  for (const char* name :
+       {"version1.bridgecal", "version2.bridgecal", "version3.bridgecal", "version4.bridgecal"}) {
+    const auto document = readDocument(fileText(name));
+    ASSERT_TRUE(document) << document.error().text();
+    const Channel& spar = *document->channels[0];
+    for (const core::Setup* setup :
+         {&spar.setup, &*spar.checks[0].closedWith, &document->channels[1]->setup}) {
+      EXPECT_TRUE(setup->limits.merits.empty()) << name;
+      EXPECT_EQ(setup->limits.linearityFrom, ReferenceLine::LeastSquares) << name;
+    }
+  }
+}
+
+// Written by hand when version 5 was fixed; never change it, and never let it stop opening.
+TEST(ReadDocument, OpensTheLimitsOfTheFifthVersionForever) {
+  const auto document = readDocument(fileText("version5.bridgecal"));
+  ASSERT_TRUE(document) << document.error().text();
+  const Channel& spar = *document->channels[0];
+  EXPECT_EQ(spar.setup.limits, (Limits{0.01,
+                                       Reading(2),
+                                       0.005,
+                                       {{MeritKind::Nonlinearity, 0.0025},
+                                        {MeritKind::Hysteresis, 0.002},
+                                        {MeritKind::Repeatability, 0.001},
+                                        {MeritKind::ZeroShift, 0.004},
+                                        {MeritKind::Symmetry, 0.01},
+                                        {MeritKind::CombinedError, 0.005},
+                                        {MeritKind::SpanRatio, 0.015}},
+                                       ReferenceLine::Minimax}));
+  EXPECT_EQ(spar.checks[0].closedWith->limits,
+            (Limits{0.01,
+                    Reading(2),
+                    0.005,
+                    {{MeritKind::Nonlinearity, 0.005}, {MeritKind::SpanRatio, 0.02}},
+                    ReferenceLine::EndPoint}));
+  EXPECT_EQ(document->channels[1]->setup.limits, (Limits{0.01, Reading(0), 0.005}));
+}
+
+// Whether a limit makes sense is said by the review; a file with one that does not must open for that.
+TEST(ReadDocument, TakesLimitsOfFiguresThatMakeNoSense) {
+  for (const auto& [text, value] :
+       std::map<std::string, double>{{"-0.002", -0.002}, {"2e6", 2e6}, {"0", 0}}) {
+    const auto document = readDocument(
+        damaged(fileText("version5.bridgecal"), "", "\"hysteresis\": 0.002", "\"hysteresis\": " + text));
+    ASSERT_TRUE(document) << document.error().text();
+    EXPECT_EQ(document->channels[0]->setup.limits.merits.at(MeritKind::Hysteresis), value);
+  }
+}
+
 struct Damage {
   const char* anchor;
   const char* from;
@@ -579,6 +631,41 @@ const Damage damagesOfVersion4[] = {
      "a number where a text", "\"recording_column\": 3"},
 };
 
+// Keys of version 5 in older files.
+const Damage laterThan4[] = {
+    {"", "\"zero_return\": 0.005", "\"zero_return\": 0.005, \"merits\": {}",
+     "channels[0].setup.limits.merits", "“merits” is not known in a file of version 4", "\"merits\""},
+    {"closed_with", "\"zero_return\": 0.005", "\"zero_return\": 0.005, \"linearity_from\": \"minimax\"",
+     "channels[0].checks[0].closed_with.limits.linearity_from", "“linearity_from” is not known",
+     "\"linearity_from\""},
+};
+
+const Damage damagesOfVersion5[] = {
+    {"", ", \"linearity_from\": \"minimax\"", "", "channels[0].setup.limits", "“linearity_from” is missing",
+     "\"limits\""},
+    {"", "\"minimax\"", "\"best\"", "channels[0].setup.limits.linearity_from", "no reference line “best”",
+     "\"best\""},
+    {"",
+     ", \"merits\": {\"nonlinearity\": 0.0025, \"hysteresis\": 0.002, \"repeatability\": 0.001, "
+     "\"zero_shift\": 0.004, \"symmetry\": 0.01, \"combined_error\": 0.005, \"span_ratio\": 0.015}",
+     "", "channels[0].setup.limits", "“merits” is missing", "\"limits\""},
+    {"", "\"merits\": {\"nonlinearity\": 0.0025, ", "\"merits\": {\"linearity\": 0.0025, ",
+     "channels[0].setup.limits.merits.linearity", "“linearity” is not known here", "\"linearity\""},
+    {"", "\"merits\": {\"nonlinearity\"", "\"merits\": {\"zero_return\": 0.005, \"nonlinearity\"",
+     "channels[0].setup.limits.merits.zero_return", "it is the “zero_return” of the limits",
+     "{\"zero_return\""},
+    {"", "\"symmetry\": 0.01", "\"symmetry\": \"1 %\"", "channels[0].setup.limits.merits.symmetry",
+     "a text where a number", "\"1 %\""},
+    {"", "\"symmetry\": 0.01", "\"symmetry\": null", "channels[0].setup.limits.merits.symmetry",
+     "nothing (null) where a number", "\"symmetry\": null"},
+    {"", "\"symmetry\": 0.01", "\"symmetry\": NaN", "channels[0].setup.limits.merits.symmetry",
+     "rules of JSON", "NaN"},
+    {"", "\"symmetry\": 0.01", "\"symmetry\": 1e999", "channels[0].setup.limits.merits.symmetry",
+     "a number is too large", "1e999"},
+    {"closed_with", "\"merits\": {\"nonlinearity\": 0.005, \"span_ratio\": 0.02}", "\"merits\": [0.005]",
+     "channels[0].checks[0].closed_with.limits.merits", "a list where a group of keys", "[0.005]"},
+};
+
 void expectNamed(const std::string& good, std::span<const Damage> all) {
   for (const Damage& d : all) {
     const std::string text = damaged(good, d.anchor, d.from, d.to);
@@ -609,6 +696,14 @@ TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheThirdVersion) {
 
 TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheFourthVersion) {
   expectNamed(fileText("version4.bridgecal"), damagesOfVersion4);
+}
+
+TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheFifthVersion) {
+  expectNamed(fileText("version5.bridgecal"), damagesOfVersion5);
+}
+
+TEST(ReadDocument, NamesLineAndPathOfKeysThatCameAfterTheFourthVersion) {
+  expectNamed(fileText("version4.bridgecal"), laterThan4);
 }
 
 TEST(ReadDocument, NamesLineAndPathOfKeysThatCameAfterTheThirdVersion) {
@@ -804,8 +899,8 @@ TEST(ReadDocument, SurvivesAnyChangedByteOfTheSecondVersion) {
   expectSurvival(fileText("version2.bridgecal"), 1);
 }
 
-TEST(ReadDocument, SurvivesAnyChangedByteOfTheThirdVersion) {
-  expectSurvival(fileText("version4.bridgecal"), 1);
+TEST(ReadDocument, SurvivesAnyChangedByteOfTheNewestVersion) {
+  expectSurvival(fileText("version5.bridgecal"), 1);
 }
 
 }  // namespace

@@ -26,7 +26,7 @@ std::string fileText(const std::string& name) {
   return {std::istreambuf_iterator<char>(file), {}};
 }
 
-Document newest() { return *readDocument(fileText("version4.bridgecal")); }
+Document newest() { return *readDocument(fileText("version5.bridgecal")); }
 
 /// Same content; the documents hold their channels by pointer, so == compares identity.
 bool same(const Document& a, const Document& b) {
@@ -63,18 +63,19 @@ Document changed(const std::function<void(Channel&)>& change) {
   return document;
 }
 
-TEST(WriteDocument, WritesTheThirdVersionAsItWas) {
+TEST(WriteDocument, WritesTheNewestVersionAsItWas) {
   const auto text = writeDocument(newest());
   ASSERT_TRUE(text) << text.error().text();
-  EXPECT_EQ(*text, fileText("version4.bridgecal"));
+  EXPECT_EQ(*text, fileText("version5.bridgecal"));
 }
 
-TEST(WriteDocument, SavesOlderVersionsAsTheThirdWithTheSameContent) {
-  for (const char* name : {"version1.bridgecal", "version2.bridgecal"}) {
+TEST(WriteDocument, SavesOlderVersionsAsTheNewestWithTheSameContent) {
+  for (const char* name :
+       {"version1.bridgecal", "version2.bridgecal", "version3.bridgecal", "version4.bridgecal"}) {
     const Document older = *readDocument(fileText(name));
     const auto text = writeDocument(older);
     ASSERT_TRUE(text) << text.error().text();
-    EXPECT_NE(text->find("\"version\": 4,"), text->npos);
+    EXPECT_NE(text->find("\"version\": 5,"), text->npos);
     const auto back = readDocument(*text);
     ASSERT_TRUE(back) << back.error().text();
     EXPECT_TRUE(same(older, *back)) << name;
@@ -131,6 +132,17 @@ TEST(WriteDocument, KeepsStatementsThatPlayNoPart) {
   const auto back = readDocument(*writeDocument(document));
   ASSERT_TRUE(back) << back.error().text();
   EXPECT_EQ(back->channels[0]->setup.uncertainties.stated.at(sense).amount, 0.5);
+}
+
+TEST(WriteDocument, WritesTheLimitsOfFiguresInTheirOrderAndOnlyThoseSet) {
+  const auto text = writeDocument(changed([](Channel& c) {
+    c.setup.limits.merits = {{MeritKind::SpanRatio, 0.01}, {MeritKind::Nonlinearity, 0.5}};
+    c.setup.limits.linearityFrom = ReferenceLine::ZeroBasedMinimax;
+  }));
+  ASSERT_TRUE(text) << text.error().text();
+  EXPECT_NE(text->find("\"linearity_from\": \"zero_based_minimax\", "
+                       "\"merits\": {\"nonlinearity\": 0.5, \"span_ratio\": 0.01}},"),
+            text->npos);
 }
 
 TEST(WriteDocument, ChangesOneLineForOneStatement) {
@@ -226,6 +238,8 @@ const Place numbers[] = {
     {"setup.limits.relative", [](Channel& c, double x) { c.setup.limits.relative = x; }},
     {"setup.limits.least", [](Channel& c, double x) { c.setup.limits.least = Reading(x); }},
     {"setup.limits.zero_return", [](Channel& c, double x) { c.setup.limits.zeroReturn = x; }},
+    {"setup.limits.merits.hysteresis",
+     [](Channel& c, double x) { c.setup.limits.merits[MeritKind::Hysteresis] = x; }},
     {"setup.decision.coverage", [](Channel& c, double x) { c.setup.decision.coverage = x; }},
     {"setup.decision.guard_factor", [](Channel& c, double x) { c.setup.decision.guardFactor = x; }},
     {"setup.decision.conformity", [](Channel& c, double x) { c.setup.decision.conformity = x; }},
@@ -328,6 +342,8 @@ TEST(WriteDocument, RefusesWhatWouldNotOpenAgain) {
   stock.resistors.push_back(stock.resistors[0]);
   twice.stock = std::make_shared<const Stock>(stock);
   EXPECT_EQ(writeDocument(twice).error().where.substr(0, 5), "line ");
+  EXPECT_TRUE(refused([](Channel& c) { c.setup.limits.merits[MeritKind::ZeroReturn] = 0.005; }));
+  EXPECT_FALSE(refused([](Channel& c) { c.setup.limits.merits[MeritKind::SpanRatio] = 2e6; }));
   EXPECT_FALSE(refused([](Channel& c) { c.name = ""; }));
 }
 
