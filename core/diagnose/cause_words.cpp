@@ -84,6 +84,11 @@ std::string withStandard(double value, const std::optional<double>& standard, bo
   return sign + rounded(value, decimals) + " ± " + error;
 }
 
+std::string warranted(double value, const std::optional<double>& standard, bool signedValue) {
+  const std::string text = withStandard(value, standard, signedValue);
+  return text.substr(0, text.find(" ±"));
+}
+
 std::string quantityWithStandard(double value, const std::optional<double>& standard, UnitFamily family,
                                  const std::string& unit) {
   if (family == UnitFamily::Resistance) {

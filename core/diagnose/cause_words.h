@@ -21,6 +21,9 @@ std::string quantityWithStandard(double value, const std::optional<double>& stan
 /// "+0.55 ± 0.06 %" of a share of 0.0055.
 std::string percentWithStandard(double share, const std::optional<double>& standard, bool signedValue = true);
 
+/// The value alone, to the digits that its uncertainty warrants.
+std::string warranted(double value, const std::optional<double>& standard, bool signedValue = false);
+
 /// "gauge 1" where arm 1 is strained, else "dummy gauge in arm 2" or "completion resistor of arm 3"; `arm`
 /// counted from 0.
 std::string armWords(const Bridge& bridge, std::size_t arm);

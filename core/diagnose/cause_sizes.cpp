@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/diagnose/cause_words.h"
+#include "core/plan/prediction.h"
+
+namespace core {
+namespace {
+
+/// A size and its standard uncertainty.
+struct Size {
+  double value = 0;
+  std::optional<double> standard;
+
+  Size times(double factor) const {
+    return {value * factor, standard ? std::optional(*standard * std::abs(factor)) : std::nullopt};
+  }
+  Size less(double offset) const { return {value - offset, standard}; }
+  Size magnitude() const { return {std::abs(value), standard}; }
+};
+
+std::string inReadings(const Setup& setup, const Size& size) {
+  return quantityWithStandard(size.value, size.standard, UnitFamily::Named,
+                              readingUnitText(setup.instrument));
+}
+
+/// "readings are 0.35 ± 0.04 % too large"
+std::string scaleWords(const Size& size) {
+  const bool small = size.value > 2.0 / 3 && size.value < 1.5;
+  if (!small) return "readings are " + withStandard(size.value, size.standard) + " times what they should be";
+  const Size away = size.less(1).magnitude();
+  return "readings are " + percentWithStandard(away.value, away.standard, false) +
+         (size.value > 1 ? " too large" : " too small");
+}
+
+std::string fixedFactorWords(double factor) {
+  return "readings are " + formatNumber(factor, 4) + " times what they should be";
+}
+
+/// The copper wire that all leads in use are entered as, when they are of one section.
+std::optional<CopperWire> commonWire(const Bridge& bridge) {
+  std::optional<CopperWire> common;
+  for (const Wire& wire : wiresOf(bridge)) {
+    const auto* copper = std::get_if<CopperWire>(&bridge.leads[static_cast<std::size_t>(wire.role)]);
+    if (!copper || (common && common->section != copper->section)) return std::nullopt;
+    common = *copper;
+  }
+  return common;
+}
+
+bool leadsAlike(const Bridge& bridge) {
+  const auto wires = wiresOf(bridge);
+  return std::all_of(wires.begin(), wires.end(), [&](const Wire& wire) {
+    return leadResistance(bridge, wire.role) == leadResistance(bridge, wires.front().role);
+  });
+}
+
+/// "each lead 0.85 ± 0.05 Ω more than entered, 12.3 ± 0.7 m of 0.25 mm² copper"
+std::string leadsWords(const Setup& setup, const Size& size) {
+  const Size away = size.magnitude();
+  std::string text = (leadsAlike(setup.bridge) ? "each lead " : "the leads on average ") +
+                     quantityWithStandard(away.value, away.standard, UnitFamily::Resistance) +
+                     (size.value < 0 ? " less than entered" : " more than entered");
+  if (auto wire = commonWire(setup.bridge)) {
+    wire->length = Length(1);
+    const Size length = away.times(1 / resistanceOf(*wire).base());
+    text += ", " + quantityWithStandard(length.value, length.standard, UnitFamily::Length) + " of " +
+            formatQuantity(wire->section.base(), UnitFamily::Area, {}, 3) + " copper";
+  }
+  return text;
+}
+
+/// "165.9 ± 0.1 kΩ where 164.994 kΩ is stated, +0.55 %"
+std::string valueWords(Resistance stated, const Size& size) {
+  const Size now = size.times(stated.base());
+  const Size share = size.less(1).times(100);
+  return quantityWithStandard(now.value, now.standard, UnitFamily::Resistance) + " where " +
+         formatQuantity(stated.base(), UnitFamily::Resistance, {}, 6) + " is stated, " +
+         warranted(share.value, share.standard, true) + " %";
+}
+
+/// "118 ± 9 kΩ over gauge 1"; of a conductance that is hardly known the limits that one standard uncertainty
+/// leaves.
+std::string leakWords(const Setup& setup, std::size_t arm, const Size& conductance) {
+  const std::string over = " over " + armWords(setup.bridge, arm);
+  const double g = conductance.value, u = conductance.standard.value_or(0);
+  if (!(g > 0)) return "less leak" + over + " than entered";
+  const auto ohm = [](double resistance, const std::optional<double>& standard = {}) {
+    return quantityWithStandard(resistance, standard, UnitFamily::Resistance);
+  };
+  if (u <= 0.3 * g)
+    return ohm(1 / g, conductance.standard ? std::optional(u / (g * g)) : std::nullopt) + over;
+  const auto roughly = [](double resistance) {
+    return formatQuantity(resistance, UnitFamily::Resistance, {}, 2);
+  };
+  if (u < g) return "between " + roughly(1 / (g + u)) + " and " + roughly(1 / (g - u)) + over;
+  return "at least " + roughly(1 / (g + u)) + over;
+}
+
+std::string driftWords(const Setup& setup, const Size& size) {
+  const double duration = checkDuration_s(setup);
+  const Size whole = size.times(duration);
+  return withStandard(size.value, size.standard, true) + " " + readingUnitText(setup.instrument) +
+         " per second, " + warranted(whole.value, whole.standard, true) + " " +
+         readingUnitText(setup.instrument) + " in the " + formatNumber(duration, 3) + " s of the check";
+}
+
+std::string clippingWords(const Setup& setup, const Fault& fault, const Size& size) {
+  const std::string at = inReadings(setup, size.magnitude());
+  if (fault.index == 0) return "at " + at + ", both signs";
+  return std::string(fault.index == 1 ? "at +" : "at -") + at;
+}
+
+std::string ofReadings(const Setup& setup, const Fault& fault, const Size& size) {
+  const std::string away = inReadings(setup, size.magnitude());
+  switch (fault.kind) {
+    case CauseKind::ZeroShift:
+      return away + (size.value < 0 ? " lower" : " higher") + " from then on";
+    case CauseKind::Drift:
+      return driftWords(setup, size);
+    case CauseKind::Clipping:
+      return clippingWords(setup, fault, size);
+    case CauseKind::StrayReading:
+      return away + (size.value < 0 ? " too low" : " too high");
+    default:
+      return {};
+  }
+}
+
+}  // namespace
+
+std::string sizeWords(const Setup& setup, const Fault& fault, const std::optional<double>& standard) {
+  const Size size{fault.size, standard};
+  switch (fault.kind) {
+    case CauseKind::Scale:
+      return scaleWords(size);
+    case CauseKind::BridgeFactor:
+      return fixedFactorWords(setup.instrument.bridgeFactor / fault.size);
+    case CauseKind::Units:
+      return fixedFactorWords(fault.size);
+    case CauseKind::Leads:
+      return leadsWords(setup, size);
+    case CauseKind::ShuntValue: {
+      const Shunt& shunt = setup.shunts[fault.index];
+      return resistorName(shunt) + " acts as " + valueWords(shunt.resistance, size);
+    }
+    case CauseKind::CompletionValue:
+    case CauseKind::ArmValue:
+      return valueWords(setup.bridge.arms[fault.index], size);
+    case CauseKind::Leak:
+      return leakWords(setup, fault.index, size);
+    default:
+      return ofReadings(setup, fault, size);
+  }
+}
+
+}  // namespace core

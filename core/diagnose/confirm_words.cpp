@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "core/diagnose/at_the_plug.h"
+#include "core/diagnose/cause_words.h"
+#include "core/plan/prediction.h"
+
+namespace core {
+namespace {
+
+constexpr const char* unplugged = "With the excitation off and the cable unplugged at the instrument, ";
+
+/// Both in one unit, to the digits that show their difference: "352.96 Ω", "354.00 Ω".
+std::pair<std::string, std::string> ohmPair(Resistance one, Resistance other) {
+  const double greatest = std::max(std::abs(one.base()), std::abs(other.base()));
+  const double unit = greatest >= 1e6 ? 1e6 : greatest >= 1e3 ? 1e3 : 1;
+  const std::string name = unit == 1e6 ? " MΩ" : unit == 1e3 ? " kΩ" : " Ω";
+  const double away = std::abs((one - other).base()) / unit;
+  const int decimals = away > 0 ? std::clamp(1 - static_cast<int>(std::floor(std::log10(away))), 1, 6) : 2;
+  return {formatFixed(one.base() / unit, decimals) + name, formatFixed(other.base() / unit, decimals) + name};
+}
+
+/// "it reads 5.70 Ω if this is the cause, 4.00 Ω as entered"
+std::string expectedWords(Resistance ifCause, Resistance entered) {
+  const auto [cause, plan] = ohmPair(ifCause, entered);
+  return "it reads " + cause + " if this is the cause, " + plan + " as entered";
+}
+
+/// Measures between two places of the cable or the instrument, with what is to be seen there.
+std::string ohmWords(const Setup& setup, const Fault& fault, const OhmPlaces& places, bool ofArticle) {
+  const std::string measure = unplugged + std::string("measure from ") + places.words;
+  const auto entered = resistanceAtPlug(setup.bridge, places, ofArticle);
+  const auto ifCause = resistanceAtPlug(withFault(setup, fault).bridge, places, ofArticle);
+  if (!entered || !ifCause) return measure + ".";
+  return measure + ": " + expectedWords(*ifCause, *entered) + ".";
+}
+
+std::string armMeasurement(const Setup& setup, const Fault& fault) {
+  return ohmWords(setup, fault, placesForArm(setup.bridge, fault.index),
+                  isBeyondPlug(setup.bridge, fault.index));
+}
+
+std::string scaleMeasurement(const Setup& setup) {
+  const std::string settings = setup.instrument.unit == ReadingUnit::MicrometrePerMetre
+                                   ? "gauge factor and bridge factor"
+                                   : "scale and range";
+  return "Read " + settings +
+         " from the instrument itself. Where they are as entered, connect a bridge simulator of known mV/V "
+         "in "
+         "place of the bridge: it is the gain or the excitation if that reads off by the same share.";
+}
+
+std::string resistorMeasurement(const Setup& setup, std::size_t shunt, double size) {
+  const Resistance stated = setup.shunts[shunt].resistance;
+  return "With the excitation off, take resistor " + resistorName(setup.shunts[shunt]) +
+         " out of the circuit and measure it: " + expectedWords(size * stated, stated) + ".";
+}
+
+std::string bothResistors(const Setup& setup, const Fault& fault) {
+  const Shunt& one = setup.shunts[fault.index];
+  const Shunt& other = setup.shunts[fault.other];
+  return "With the excitation off, take the resistors " + resistorName(one) + " and " + resistorName(other) +
+         " out of the circuit and measure both: " +
+         formatQuantity(one.resistance.base(), UnitFamily::Resistance, {}, 6) + " and " +
+         formatQuantity(other.resistance.base(), UnitFamily::Resistance, {}, 6) +
+         " are stated, the other way round if this is the cause.";
+}
+
+/// Of the places of the shunts.
+std::string placeMeasurement(const Setup& setup, const Fault& fault) {
+  if (fault.kind == CauseKind::ShuntArm)
+    return "With the excitation off, close " +
+           (setup.shunts.empty() ? std::string("a shunt") : setup.shunts.front().name) +
+           " and measure across each arm with it closed and open: the reading falls most at the arm that it "
+           "lies on.";
+  const std::string far = fault.index == 0 ? "gauge" : "instrument";
+  return "With the excitation off, measure from each end of the shunt's wires to the " + far +
+         "'s end of the lead: more than the wire's own few milliohms there means that a lead lies between.";
+}
+
+std::string polarityMeasurement(const Setup& setup) {
+  return isTransducer(setup.bridge)
+             ? "Apply a small load of known direction: the reading must rise with a load that counts as "
+               "positive."
+             : "Apply a small load of known direction, or press by hand so that gauge 1 is stretched: the "
+               "reading must rise.";
+}
+
+std::string senseMeasurement(const Setup& setup) {
+  const Bridge& bridge = setup.bridge;
+  const auto loop = [&](LeadRole excitation, LeadRole sense) {
+    return formatFixed((leadResistance(bridge, excitation) + leadResistance(bridge, sense)).base(), 2) + " Ω";
+  };
+  return unplugged + std::string("measure from lead P+ to lead sense+ and from lead P- to lead sense-: ") +
+         loop(LeadRole::ExcitationPlus, LeadRole::SensePlus) + " and " +
+         loop(LeadRole::ExcitationMinus, LeadRole::SenseMinus) + " as entered, an open loop is the cause.";
+}
+
+std::string orderMeasurement(const Setup& setup, const Fault& fault) {
+  if (fault.kind == CauseKind::SidesExchanged)
+    return "Look in the switch log or the recording which side was taken first, or take one positive step "
+           "again.";
+  const std::size_t again = setup.sequence[fault.index].closed.empty() ? fault.other : fault.index;
+  return "Look in the switch log or the recording which shunt was closed when, or take " +
+         stepWords(setup, again) + " again.";
+}
+
+std::string readingMeasurement(const Setup& setup, const Fault& fault) {
+  switch (fault.kind) {
+    case CauseKind::ZeroShift:
+      return "With all shunts open and no load, watch the zero while you move the connectors and the cable: "
+             "it "
+             "jumps at a bad contact. In the recording look for the jump before " +
+             stepWords(setup, fault.index) + ".";
+    case CauseKind::Drift:
+      return "With all shunts open and no load, record the zero for as long as the check took, some " +
+             formatNumber(checkDuration_s(setup), 2) + " s: it drifts at the same rate.";
+    case CauseKind::Clipping:
+      return "Look in the recording for levels without noise at one value, then set a wider range and take "
+             "the "
+             "greatest step again.";
+    case CauseKind::StrayReading:
+      return "Take " + stepWords(setup, fault.index) + " again: it reads as expected.";
+    default:
+      return {};
+  }
+}
+
+}  // namespace
+
+std::string confirmWords(const Setup& setup, const Fault& fault) {
+  switch (fault.kind) {
+    case CauseKind::Scale:
+      return scaleMeasurement(setup);
+    case CauseKind::BridgeFactor:
+      return "Read the bridge factor N or the kind of bridge from the instrument itself.";
+    case CauseKind::Units:
+      return "Read unit and scale of the channel from the instrument itself, and the unit at the head of its "
+             "recording.";
+    case CauseKind::Leads:
+      return ohmWords(setup, fault, placesForLeads(setup.bridge), true);
+    case CauseKind::ShuntPlace:
+    case CauseKind::ShuntArm:
+      return placeMeasurement(setup, fault);
+    case CauseKind::ShuntValue:
+      return resistorMeasurement(setup, fault.index, fault.size);
+    case CauseKind::ShuntsExchanged:
+      return bothResistors(setup, fault);
+    case CauseKind::CompletionValue:
+    case CauseKind::ArmValue:
+      return armMeasurement(setup, fault);
+    case CauseKind::Leak:
+      return armMeasurement(setup, fault) + " Then dry it and measure again.";
+    case CauseKind::PolarityReversed:
+      return polarityMeasurement(setup);
+    case CauseKind::StepsExchanged:
+    case CauseKind::SidesExchanged:
+      return orderMeasurement(setup, fault);
+    case CauseKind::OpenSense:
+      return senseMeasurement(setup);
+    default:
+      return readingMeasurement(setup, fault);
+  }
+}
+
+}  // namespace core
