@@ -15,12 +15,15 @@
 namespace core {
 namespace {
 
-/// A drop of chi-square that the best of all single causes makes by chance in about one healthy check of a
-/// hundred: found by simulation (tests/diagnosis), between chi-square with one degree of freedom for one
-/// direction and with as many as there are points for all.
-constexpr double chanceDrop = 12;
-/// Below this the readings and a model do not belong together.
+/// Odds for the best single cause against a healthy channel, as 2 ln, from which on it is named. That many
+/// causes are tried is in the odds already; about 1 in 100 healthy checks reach it by chance (found by
+/// simulation, tests/diagnosis). The prior of the channel being healthy is in this number.
+constexpr double worthNaming = 3;
+/// Probability of a chi-square below which the readings and a cause do not belong together.
 constexpr double doubtful = 1e-3;
+/// The same for the healthy channel when no cause is worth naming: rarer, since most uncertainties are stated
+/// by a rule of thumb.
+constexpr double impossible = 1e-4;
 /// Of evidence, in units of chi-square, within which causes count as not told apart: 20 to 1.
 constexpr double toldApart = 6;
 /// Share of chi-square that a cause must take away to be worth naming.
@@ -39,7 +42,7 @@ struct Ranked {
   Refit refit;
   double plausibility = 0;
   double evidence = 0;  ///< BIC, with the change of the covariance's determinant; smaller is better
-  double rank = 0;      ///< evidence and plausibility together, smaller is better
+  double rank = 0;      ///< -2 ln of marginal likelihood times prior, smaller is better
   bool fits = false;
 };
 
@@ -64,13 +67,8 @@ class Ranking {
 
   const std::vector<Ranked>& ranked() const { return m_ranked; }
 
-  /// By how much chi-square falls at most, the change of the covariance counted.
-  double greatestDrop() const {
-    double drop = 0;
-    for (const Ranked& candidate : m_ranked)
-      drop = std::max(drop, m_healthy.chiSquare - candidate.refit.chiSquare - candidate.refit.logDeterminant);
-    return drop;
-  }
+  /// 2 ln of the odds of the best single cause against the healthy channel.
+  double odds() const { return m_ranked.empty() ? -HUGE_VAL : m_healthy.chiSquare - m_ranked.front().rank; }
   double explained(const Ranked& candidate) const {
     return m_healthy.chiSquare > 0 ? 1 - candidate.refit.chiSquare / m_healthy.chiSquare : 0;
   }
@@ -78,11 +76,12 @@ class Ranking {
  private:
   void add(Refit fitted, std::size_t variants) {
     Ranked candidate;
-    candidate.plausibility = plausibilityOf(m_ground, fitted.fault);
+    const Plausibility plausibility = plausibilityOf(m_ground, fitted);
+    candidate.plausibility = plausibility.ordinary;
     candidate.evidence = informationOfChiSquare(fitted.chiSquare, fitted.parameters, m_points).bayesian +
                          fitted.logDeterminant;
-    candidate.rank = candidate.evidence + 2 * std::log(static_cast<double>(variants)) -
-                     2 * std::log(candidate.plausibility);
+    candidate.rank = fitted.chiSquare + fitted.logDeterminant + plausibility.cost +
+                     2 * std::log(static_cast<double>(variants));
     candidate.fits = fits(fitted);
     candidate.refit = std::move(fitted);
     m_ranked.push_back(std::move(candidate));
@@ -130,10 +129,10 @@ Explanation explanationOf(const DiagnosisGround& ground, const Budget& budget, c
 
 /// Shares of belief of `named` among all candidates and the healthy channel.
 std::vector<double> weightsOf(const Refit& healthy, const std::vector<Ranked>& all,
-                              const std::vector<Ranked>& named, std::size_t points) {
-  const double healthyRank = informationOfChiSquare(healthy.chiSquare, 1, points).bayesian;
-  double best = healthyRank;
-  for (const Ranked& candidate : all) best = std::min(best, candidate.rank);
+                              const std::vector<Ranked>& named) {
+  // The odds that a cause must reach before it is named are the prior of the healthy channel.
+  const double healthyRank = healthy.chiSquare - worthNaming;
+  const double best = std::min(healthyRank, all.empty() ? healthyRank : all.front().rank);
   double sum = std::exp((best - healthyRank) / 2);
   for (const Ranked& candidate : all) sum += std::exp((best - candidate.rank) / 2);
   std::vector<double> weights;
@@ -201,14 +200,13 @@ Diagnosis diagnose(const Setup& setup, const SetupPrediction& prediction, const 
   diagnosis.degreesOfFreedom = static_cast<int>(ground->points.size()) - 1;
   diagnosis.probability = upperTail(healthy.chiSquare, diagnosis.degreesOfFreedom);
 
-  if (ranking.greatestDrop() < chanceDrop && *diagnosis.probability >= doubtful) {
+  if (ranking.odds() < worthNaming && *diagnosis.probability >= impossible) {
     diagnosis.result = DiagnosisResult::Healthy;
     diagnosis.sentence = diagnosisSentence(setup, diagnosis);
     return diagnosis;
   }
   const Named named = namedOf(ranking);
-  const std::vector<double> weights =
-      weightsOf(healthy, ranking.ranked(), named.candidates, ground->points.size());
+  const std::vector<double> weights = weightsOf(healthy, ranking.ranked(), named.candidates);
   for (std::size_t k = 0; k < named.candidates.size(); ++k) {
     diagnosis.explanations.push_back(explanationOf(*ground, budget, healthy, named.candidates[k]));
     diagnosis.explanations.back().weight = weights[k];

@@ -4,98 +4,126 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 
 namespace core {
 namespace {
-
-/// 1 up to `usual`, falling to 0.01 ten times beyond.
-double withinUsual(double size, double usual) {
-  if (!(size > usual)) return 1;
-  return std::max(0.01, std::pow(usual / size, 2));
-}
-
-double scalePlausibility(double factor) {
-  if (!(factor > 0)) return 0.01;
-  return withinUsual(std::abs(std::log(factor)), 0.12);
-}
-
-double leadPlausibility(const Bridge& bridge, double more_ohm) {
-  double greatest = 0;
-  for (const Wire& wire : wiresOf(bridge))
-    greatest = std::max(greatest, leadResistance(bridge, wire.role).base());
-  // Shorter than entered is met less often than forgotten or longer.
-  return withinUsual(std::abs(more_ohm), std::max(5.0, 3 * greatest)) * (more_ohm < 0 ? 0.5 : 1.0);
-}
-
-double completionPlausibility(double ratio) {
-  constexpr std::array<double, 6> otherValues{120.0 / 350,  350.0 / 120,  120.0 / 1000,
-                                              1000.0 / 120, 350.0 / 1000, 1000.0 / 350};
-  for (const double other : otherValues)
-    if (std::abs(ratio / other - 1) < 0.01) return 1;
-  return withinUsual(std::abs(std::log(ratio)), 0.05);
-}
-
-double leakPlausibility(double conductance_S) {
-  if (!(conductance_S > 0)) return 0.01;
-  return withinUsual(conductance_S, 1.0 / 5000);
-}
-
-double sizePlausibility(const DiagnosisGround& ground, const Fault& fault) {
-  const Setup& setup = ground.setup;
-  switch (fault.kind) {
-    case CauseKind::Scale:
-      return scalePlausibility(fault.size);
-    case CauseKind::Leads:
-      return leadPlausibility(setup.bridge, fault.size);
-    case CauseKind::ShuntValue:
-      return withinUsual(std::abs(std::log(fault.size)), 0.1);
-    case CauseKind::CompletionValue:
-      return completionPlausibility(fault.size);
-    case CauseKind::ArmValue:
-      return withinUsual(std::abs(std::log(fault.size)), 0.03);
-    case CauseKind::Leak:
-      return leakPlausibility(fault.size);
-    default:
-      return 1;
-  }
-}
 
 /// How often a kind is met.
 double frequency(CauseKind kind) {
   switch (kind) {
     case CauseKind::Scale:
+    case CauseKind::Leads:
     case CauseKind::PolarityReversed:
       return 1;
     case CauseKind::BridgeFactor:
-    case CauseKind::Leads:
-      return 0.7;
     case CauseKind::ShuntValue:
     case CauseKind::Leak:
     case CauseKind::OpenSense:
-      return 0.6;
-    case CauseKind::Units:
     case CauseKind::ShuntPlace:
     case CauseKind::ShuntArm:
-    case CauseKind::CompletionValue:
-    case CauseKind::ArmValue:
     case CauseKind::ZeroShift:
     case CauseKind::Drift:
+      return 0.8;
+    case CauseKind::Units:
+    case CauseKind::CompletionValue:
+    case CauseKind::ArmValue:
     case CauseKind::Clipping:
-      return 0.5;
-    case CauseKind::ShuntsExchanged:
     case CauseKind::StepsExchanged:
+      return 0.7;
+    case CauseKind::ShuntsExchanged:
     case CauseKind::StrayReading:
-      return 0.4;
     case CauseKind::SidesExchanged:
-      return 0.3;
+      return 0.6;
   }
   return 0;
 }
 
+/// A size in the variable that its prior is spread over, and how well the readings tell it there.
+struct Place {
+  double at = 0;  ///< 0 is no fault at all
+  double standard = 0;
+  double spread = 1;  ///< half of all such faults are smaller
+};
+
+Place logarithmic(const Refit& refit, double spread) {
+  const double size = std::abs(refit.fault.size);
+  return {std::log(size), *refit.standard / size, spread};
+}
+
+double greatestLead(const Bridge& bridge) {
+  double greatest = 0;
+  for (const Wire& wire : wiresOf(bridge))
+    greatest = std::max(greatest, leadResistance(bridge, wire.role).base());
+  return greatest;
+}
+
+double reach(const CheckPoints& points) {
+  double greatest = 0;
+  for (const double expected : points.expected) greatest = std::max(greatest, std::abs(expected));
+  return greatest;
+}
+
+double duration(const Setup& setup) {
+  double sum = 0;
+  for (const Step& step : setup.sequence) sum += step.settle.base() + step.hold.base();
+  return std::max(sum, 1e-3);
+}
+
+Place placeOf(const DiagnosisGround& ground, const Refit& refit) {
+  const Fault& fault = refit.fault;
+  const double span = reach(ground.points);
+  switch (fault.kind) {
+    case CauseKind::Leads:
+      return {fault.size, *refit.standard, std::max(1.0, greatestLead(ground.setup.bridge))};
+    case CauseKind::ShuntValue:
+      return logarithmic(refit, 0.03);
+    case CauseKind::Scale:
+    case CauseKind::CompletionValue:
+    case CauseKind::ArmValue:
+      return logarithmic(refit, 0.02);
+    case CauseKind::Leak:
+      return {fault.size, *refit.standard, 1.0 / 100e3};
+    case CauseKind::Drift:
+      return {fault.size, *refit.standard, 0.02 * span / duration(ground.setup)};
+    case CauseKind::Clipping:
+      return {std::max(0.0, span - fault.size), *refit.standard, 0.2 * span};
+    default:  // ZeroShift and StrayReading
+      return {fault.size, *refit.standard, 0.02 * span};
+  }
+}
+
+/// Another common resistance in place of the right one is as ordinary as a small deviation.
+bool isOtherNominal(const Fault& fault) {
+  constexpr std::array<double, 6> others{120.0 / 350,  350.0 / 120,  120.0 / 1000,
+                                         1000.0 / 120, 350.0 / 1000, 1000.0 / 350};
+  return fault.kind == CauseKind::CompletionValue &&
+         std::any_of(others.begin(), others.end(),
+                     [&](double other) { return std::abs(fault.size / other - 1) < 0.01; });
+}
+
+/// What makes a size odd whatever its magnitude.
+double oddness(const Fault& fault) {
+  if (fault.kind == CauseKind::Scale && fault.size < 0) return 0.01;
+  // Leads are forgotten or longer far more often than they are shorter.
+  if (fault.kind == CauseKind::Leads) return fault.size < 0 ? 0.4 : 1.6;
+  if (fault.kind == CauseKind::Leak) return fault.size > 0 ? 2 : 0.01;
+  return 1;
+}
+
 }  // namespace
 
-double plausibilityOf(const DiagnosisGround& ground, const Fault& fault) {
-  return frequency(fault.kind) * sizePlausibility(ground, fault);
+Plausibility plausibilityOf(const DiagnosisGround& ground, const Refit& refit) {
+  const double often = frequency(refit.fault.kind);
+  if (!hasFreeSize(refit.fault.kind)) return {often, -2 * std::log(often)};
+  if (!refit.standard || isOtherNominal(refit.fault)) return {often, -2 * std::log(0.01 * often)};
+  const Place place = placeOf(ground, refit);
+  // Heavy tails: density 1 / (2 spread (1 + |at| / spread)^2), of which half lies within the spread.
+  const double usual = std::pow(1 + std::abs(place.at) / place.spread, -2);
+  const double odd = oddness(refit.fault);
+  const double density = odd * usual / (2 * place.spread);
+  const double share = std::min(1.0, density * place.standard * std::sqrt(2 * std::numbers::pi));
+  return {often * usual * std::min(1.0, odd), -2 * std::log(often * std::max(share, 1e-12))};
 }
 
 }  // namespace core
