@@ -82,8 +82,6 @@ Place placeOf(const DiagnosisGround& ground, const Refit& refit) {
     case CauseKind::CompletionValue:
     case CauseKind::ArmValue:
       return logarithmic(refit, 0.02);
-    case CauseKind::Leak:
-      return {fault.size, *refit.standard, 1.0 / 100e3};
     case CauseKind::Drift:
       return {fault.size, *refit.standard, 0.02 * span / duration(ground.setup)};
     case CauseKind::Clipping:
@@ -107,8 +105,18 @@ double oddness(const Fault& fault) {
   if (fault.kind == CauseKind::Scale && fault.size < 0) return 0.01;
   // Leads are forgotten or longer far more often than they are shorter.
   if (fault.kind == CauseKind::Leads) return fault.size < 0 ? 0.4 : 1.6;
-  if (fault.kind == CauseKind::Leak) return fault.size > 0 ? 2 : 0.01;
   return 1;
+}
+
+/// Moisture knows no usual size: every decade of resistance from 1 kilohm to 10 megohm is met as often.
+Plausibility plausibilityOfLeak(const Refit& refit, double often) {
+  constexpr double decades = 4;
+  const double conductance = refit.fault.size;
+  if (!(conductance > 0)) return {0, 2000};
+  const bool usual = conductance <= 1.0 / 1e3 && conductance >= 1.0 / 10e6;
+  const double relative = std::min(1.0, *refit.standard / conductance);
+  const double share = relative * std::sqrt(2 * std::numbers::pi) / (decades * std::numbers::ln10);
+  return {often * (usual ? 1.0 : 0.05), -2 * std::log(often * share * (usual ? 1.0 : 0.05))};
 }
 
 }  // namespace
@@ -117,6 +125,7 @@ Plausibility plausibilityOf(const DiagnosisGround& ground, const Refit& refit) {
   const double often = frequency(refit.fault.kind);
   if (!hasFreeSize(refit.fault.kind)) return {often, -2 * std::log(often)};
   if (!refit.standard || isOtherNominal(refit.fault)) return {often, -2 * std::log(0.01 * often)};
+  if (refit.fault.kind == CauseKind::Leak) return plausibilityOfLeak(refit, often);
   const Place place = placeOf(ground, refit);
   // Heavy tails: density 1 / (2 spread (1 + |at| / spread)^2), of which half lies within the spread.
   const double usual = std::pow(1 + std::abs(place.at) / place.spread, -2);
