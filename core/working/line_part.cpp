@@ -30,21 +30,21 @@ std::string probabilityText(double probability) {
 
 void addFit(WorkingPart& part, const Line& line, std::size_t points, const LineUnits& units) {
   const bool stated = line.fit != LineFit::Ordinary;
-  part.lines.push_back(
-      {"Fitted to " + std::to_string(points) + " readings by " + std::string(lineFitName(line.fit)),
-       "y = a + b x", "",
-       stated ? "uncertainties from those of readings and predictions"
-              : "uncertainties from the scatter of the residuals",
-       stated ? "ISO/TS 28037:2010" : ""});
+  part.lines.push_back({"y = a + b x, by " + std::string(lineFitName(line.fit)), "", "",
+                        "through " + std::to_string(points) + " readings; " +
+                            (stated ? "uncertainties follow from those of readings and predictions"
+                                    : "uncertainties follow from the scatter of the residuals"),
+                        stated ? "ISO/TS 28037:2010" : ""});
   part.lines.push_back({"Slope", "b", "", withUncertainty(line.slope, line.slopeError, units.slope)});
   part.lines.push_back({"Intercept", "a", "", withUncertainty(line.intercept, line.interceptError, units.y)});
   const std::string freedom = std::to_string(line.degreesOfFreedom) +
                               (line.degreesOfFreedom == 1 ? " degree of freedom" : " degrees of freedom");
   if (line.chiSquare)
-    part.lines.push_back({"Chi-square, " + freedom, "χ²", formatNumber(*line.chiSquare, 3),
-                          line.chiSquareProbability ? "as much or more has a probability of " +
-                                                          probabilityText(*line.chiSquareProbability)
-                                                    : "no freedom to tell"});
+    part.lines.push_back({"Chi-square, " + freedom, "χ²", "",
+                          formatNumber(*line.chiSquare, 3) +
+                              (line.chiSquareProbability ? "; as much or more has a probability of " +
+                                                               probabilityText(*line.chiSquareProbability)
+                                                         : "")});
   else if (line.residualDeviation)
     part.lines.push_back({"Scatter of the residuals, " + freedom, "s = √(Σr² / dof)", "",
                           uncertainty(*line.residualDeviation, units.y)});
