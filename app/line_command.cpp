@@ -3,90 +3,132 @@
 #include <memory>
 
 #include "app/commands.h"
+#include "app/covariance_file.h"
 #include "app/files.h"
+#include "app/line_output.h"
 #include "app/output.h"
 #include "app/point_table.h"
-#include "core/line/line.h"
-#include "core/line/linearity.h"
-#include "core/report/figures.h"
+#include "core/line/stated_fits.h"
+#include "core/recording/text/number.h"
 
 namespace app {
 namespace {
 
 struct Options {
   std::string table;
-  std::string covariance;
+  std::string covarianceOfY, covariance;
+  std::vector<std::string> at, inverse;
+  unsigned readings = 0;
   bool throughZero = false;
+  bool robust = false;
   bool json = false;
 };
 
-struct Linearities {
-  core::Result<core::Linearity> leastSquares;
-  core::Result<core::Linearity> endPoint;
-};
-
-Linearities linearitiesOf(const PointTable& points) {
-  return {core::linearityOf(points.x, points.y, core::ReferenceLine::LeastSquares),
-          core::linearityOf(points.x, points.y, core::ReferenceLine::EndPoint)};
+/// A core error about a point, with the line of the table that the point stands in; about a matrix, with its
+/// file.
+core::Error inTheirFile(const Options& options, const PointTable& points, core::Error error) {
+  constexpr std::string_view point = "point ";
+  if (error.where.starts_with(point)) {
+    const std::size_t number = std::stoul(error.where.substr(point.size()));
+    error.where = "line " + std::to_string(points.lines[number - 1]);
+  }
+  const bool ofMatrix = error.where.find("the covariance") != std::string::npos;
+  const std::string& matrix = options.covariance.empty() ? options.covarianceOfY : options.covariance;
+  return inFile(ofMatrix ? matrix : options.table, error);
 }
 
-Json linearityJson(const core::Result<core::Linearity>& linearity) {
-  if (!linearity) return {{"error", linearity.error().text()}};
-  return {{"share_of_full_scale", jsonNumber(linearity->share)},
-          {"greatest_deviation", jsonNumber(linearity->greatestDeviation)},
-          {"at_x", jsonNumber(linearity->atX)},
-          {"full_scale_output", jsonNumber(linearity->fullScaleOutput)}};
+core::Result<core::Line> lineByMatrix(const Options& options, const PointTable& points,
+                                      core::Through through) {
+  const bool ofY = options.covariance.empty();
+  if (!points.uy.empty())
+    return core::Error{ofY ? "--covariance-y" : "--covariance",
+                       "the table states uncertainties of its own, so there would be two statements",
+                       "Remove the columns ux, uy and covxy, or leave the option out"};
+  const std::size_t m = points.x.size();
+  const auto matrix =
+      ofY ? readCovariance(options.covarianceOfY, m) : readCovariance(options.covariance, 2 * m);
+  if (!matrix) return matrix.error();
+  auto line = ofY ? core::fitCorrelatedLine(points.x, points.y, *matrix, through)
+                  : core::fitGeneralisedLine(points.x, points.y, *matrix, through);
+  if (!line) return inTheirFile(options, points, line.error());
+  return line;
 }
 
-Json lineJson(const core::Line& line, const Linearities& linearities) {
-  Json json{{"points", line.residuals.size()},
-            {"through_zero", line.throughZero},
-            {"slope", jsonNumber(line.slope)},
-            {"slope_std_error", jsonNumber(line.slopeError)},
-            {"intercept", jsonNumber(line.intercept)},
-            {"intercept_std_error", jsonNumber(line.interceptError)},
-            {"covariance", jsonNumber(line.covariance)},
-            {"residual_std_deviation", jsonNumber(line.residualDeviation)},
-            {"residual_sum_of_squares", jsonNumber(line.residualSumOfSquares)},
-            {"degrees_of_freedom", line.degreesOfFreedom},
-            {"r_squared", jsonNumber(line.rSquared)},
-            {"residuals", Json::array()}};
-  for (const double residual : line.residuals) json["residuals"].push_back(jsonNumber(residual));
-  json["linearity"] = {{"least_squares", linearityJson(linearities.leastSquares)},
-                       {"end_point", linearityJson(linearities.endPoint)}};
-  return json;
+core::Result<core::Line> lineByTable(const PointTable& points, core::Through through) {
+  if (!points.ux.empty())
+    return core::fitDistanceLine(points.x, points.y, points.ux, points.uy, points.covariances, through);
+  if (!points.uy.empty()) return core::fitWeightedLine(points.x, points.y, points.uy, through);
+  return through == core::Through::Zero ? core::fitLineThroughZero(points.x, points.y)
+                                        : core::fitLine(points.x, points.y);
 }
 
-std::string linearityText(const core::Result<core::Linearity>& linearity) {
-  if (!linearity) return "not known: " + linearity.error().text();
-  return shown(linearity->share * 100) + " % of full scale, at x = " + shown(linearity->atX);
+core::Result<core::Line> lineOf(const Options& options, const PointTable& points) {
+  const core::Through through = options.throughZero ? core::Through::Zero : core::Through::Anywhere;
+  if (!options.covariance.empty() || !options.covarianceOfY.empty())
+    return lineByMatrix(options, points, through);
+  auto line = lineByTable(points, through);
+  if (!line) return inTheirFile(options, points, line.error());
+  return line;
 }
 
-std::string lineText(const core::Line& line, const Linearities& linearities) {
-  return textOf(
-      std::vector<core::Entry>{{"Slope", core::withError(line.slope, line.slopeError)},
-                               {"Intercept", core::withError(line.intercept, line.interceptError)},
-                               {"Covariance of both", shown(line.covariance)},
-                               {"Residual deviation", shown(line.residualDeviation)},
-                               {"Residual sum of squares", shown(line.residualSumOfSquares)},
-                               {"Degrees of freedom", std::to_string(line.degreesOfFreedom)},
-                               {line.throughZero ? "R² about zero" : "R²", shown(line.rSquared)},
-                               {"Linearity, least-squares line", linearityText(linearities.leastSquares)},
-                               {"Linearity, end-point line", linearityText(linearities.endPoint)}});
+/// "3.5" or "3.5,0.2": a value and perhaps its standard uncertainty.
+core::Result<LineUse> useOf(const std::string& option, const std::string& text) {
+  const std::size_t comma = text.find(',');
+  const core::CellNumber value = core::readNumber(std::string_view(text).substr(0, comma), '.');
+  core::CellNumber uncertainty;
+  if (comma != std::string::npos)
+    uncertainty = core::readNumber(std::string_view(text).substr(comma + 1), '.');
+  if (value.fault || uncertainty.fault || uncertainty.value < 0)
+    return core::Error{option, "\"" + text + "\" is not a value, or a value and its standard uncertainty",
+                       "Write for example 3.5 or 3.5,0.2"};
+  return LineUse{value.value, uncertainty.value, {}};
+}
+
+core::Result<LineUse> lookedUp(const Options& options, const core::Line& line, LineUse use) {
+  if (options.readings > 0 && use.uncertainty > 0)
+    return core::Error{"--readings", "the uncertainty of y is stated with --inverse already",
+                       "Leave one of the two out"};
+  auto estimate = options.readings > 0 ? core::inverseOfMean(line, use.given, options.readings)
+                                       : core::inverseOf(line, use.given, use.uncertainty);
+  if (!estimate) return estimate.error();
+  if (options.readings > 0)
+    use.uncertainty = line.residualDeviation.value_or(0) / std::sqrt(options.readings);
+  use.estimate = *estimate;
+  return use;
+}
+
+/// Fills in what is asked of the fitted line.
+core::Result<void> use(const Options& options, LineAnswer& answer) {
+  for (const std::string& text : options.at) {
+    auto forward = useOf("--at", text);
+    if (!forward) return forward.error();
+    forward->estimate = core::forwardOf(answer.line, forward->given, forward->uncertainty);
+    answer.forward.push_back(*forward);
+  }
+  for (const std::string& text : options.inverse) {
+    auto inverse = useOf("--inverse", text);
+    if (inverse) inverse = lookedUp(options, answer.line, *inverse);
+    if (!inverse) return inverse.error();
+    answer.inverse.push_back(*inverse);
+  }
+  if (!options.robust) return {};
+  const auto robust = core::fitRobustLine(answer.points.x, answer.points.y);
+  if (!robust) return inTheirFile(options, answer.points, robust.error());
+  answer.robust = *robust;
+  return {};
 }
 
 int line(const Options& options) {
-  if (!options.covariance.empty())
-    return fail({"--covariance", "covariances of points are not supported, all points weigh the same",
-                 "Leave the option out to fit without weights"});
-  const auto points = readPointTable(options.table);
+  auto points = readPointTable(options.table);
   if (!points) return fail(points.error());
-  const auto fitted = options.throughZero ? core::fitLineThroughZero(points->x, points->y)
-                                          : core::fitLine(points->x, points->y);
-  if (!fitted) return fail(inFile(options.table, fitted.error()));
-  const Linearities linearities = linearitiesOf(*points);
-  return options.json ? print(lineJson(*fitted, linearities), AllPass)
-                      : print(lineText(*fitted, linearities), AllPass);
+  auto fitted = lineOf(options, *points);
+  if (!fitted) return fail(fitted.error());
+  LineAnswer answer{*std::move(points), *std::move(fitted), {}, {}, {}, std::nullopt};
+  for (std::size_t k = 0; k < core::referenceLineCount; ++k)
+    answer.linearities.push_back(
+        core::linearityOf(answer.points.x, answer.points.y, static_cast<core::ReferenceLine>(k)));
+  if (const auto used = use(options, answer); !used) return fail(used.error());
+  return options.json ? print(lineJson(answer), AllPass) : print(lineText(answer), AllPass);
 }
 
 }  // namespace
@@ -95,15 +137,39 @@ void addLine(CLI::App& cli, Run& chosen) {
   auto options = std::make_shared<Options>();
   CLI::App* command =
       cli.add_subcommand("line", "The straight line through points, and how straight they are");
-  command->add_option("TABLE", options->table, "Delimited text with the columns x and y")
+  command->add_option("TABLE", options->table, "Delimited text with the columns x,y[,ux,uy[,covxy]]")
       ->type_name("")
       ->required();
+  auto* ofY = command->add_option("--covariance-y", options->covarianceOfY,
+                                  "Covariance matrix of y for m points: m rows of m numbers");
+  command
+      ->add_option("--covariance", options->covariance,
+                   "Covariance matrix of x1..xm, y1..ym: 2m rows of 2m numbers")
+      ->type_name("FILE")
+      ->excludes(ofY);
+  ofY->type_name("FILE");
   command->add_flag("--through-zero", options->throughZero, "Hold the line through (0, 0)");
-  command->add_option("--covariance", options->covariance)->group("");
+  command->add_option("--at", options->at, "y of the line at x, whose standard uncertainty may follow")
+      ->type_name("X[,UX]")
+      ->expected(1)
+      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  command->add_option("--inverse", options->inverse, "x at which the line is y, whose uncertainty may follow")
+      ->type_name("Y[,UY]")
+      ->expected(1)
+      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  command->add_option("--readings", options->readings, "The y of --inverse are means of so many new readings")
+      ->type_name("N")
+      ->check(CLI::Range(1, 1'000'000));
+  command->add_flag("--robust", options->robust,
+                    "Add a line that outliers do not pull, as an aid in finding them");
   command->add_flag("--json", options->json, "JSON instead of a table");
   command->footer(
-      "Ordinary least squares, all points with the same weight; standard errors are taken from the scatter.\n"
-      "Tables with uncertainties or weights of the points are refused.");
+      "Without uncertainties ordinary least squares: all points weigh the same, and standard errors are "
+      "taken\n"
+      "from the scatter. With them the fits of ISO/TS 28037, whose standard errors follow from what is "
+      "stated:\n"
+      "uy weighs the points, ux and uy measure their distance, matrices take correlated points as they are.\n"
+      "Uncertainties are standard ones (k = 1).");
   command->callback([options, &chosen] { chosen = [options] { return line(*options); }; });
 }
 

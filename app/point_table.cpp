@@ -2,6 +2,7 @@
 #include "app/point_table.h"
 
 #include <algorithm>
+#include <array>
 
 #include "app/files.h"
 #include "core/recording/clean_text.h"
@@ -15,35 +16,64 @@ namespace {
 
 constexpr std::size_t greatestTable_bytes = 64 * 1024 * 1024;
 
-struct XyColumns {
-  std::size_t x = 0;
-  std::size_t y = 1;
+struct Meaning {
+  const char* name;
+  std::vector<double> PointTable::*values;
 };
 
-std::string lower(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
+/// In the order that columns without names have.
+constexpr std::array<Meaning, 5> meanings = {{{"x", &PointTable::x},
+                                              {"y", &PointTable::y},
+                                              {"ux", &PointTable::ux},
+                                              {"uy", &PointTable::uy},
+                                              {"covxy", &PointTable::covariances}}};
+
+/// In lower case and without underscores, so that u_y is uy.
+std::string plain(const std::string& text) {
+  std::string name;
+  for (const char c : text)
+    if (c != '_') name += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  return name;
 }
 
-bool isWeight(const std::string& name) {
-  return name == "ux" || name == "uy" || name == "sx" || name == "sy" || name == "w" || name == "weight";
+core::Error unknownColumn(const std::string& name) {
+  if (name == "w" || name == "wx" || name == "wy" || name == "weight")
+    return {"column " + name, "weights are not taken, since they may be 1/u or 1/u²",
+            "Give standard uncertainties in the columns ux and uy"};
+  if (name == "sx" || name == "sy")
+    return {"column " + name, "it is not clear whether this is a standard uncertainty",
+            std::string("Name it u") + name.back() + " if it is one, or remove it"};
+  return {"", "the table needs the columns x and y and may have ux, uy and covxy, but no others",
+          "Name them in the first row, for example \"x,y,uy\""};
 }
 
-/// Where x and y stand; `names` are lower case and all empty in a table without a row of names.
-core::Result<XyColumns> xyColumns(const std::vector<std::string>& names) {
-  for (const std::string& name : names)
-    if (isWeight(name))
-      return core::Error{"column " + name,
-                         "uncertainties and weights of points are not supported, all points weigh the same",
-                         "Remove the column to fit without weights"};
+/// What each column means; `names` are plain, and all empty in a table without a row of names.
+core::Result<std::vector<Meaning>> meaningsOf(const std::vector<std::string>& names) {
+  std::vector<Meaning> columns;
   const bool named = std::any_of(names.begin(), names.end(), [](const auto& name) { return !name.empty(); });
-  if (!named && names.size() == 2) return XyColumns{};
-  const auto x = std::find(names.begin(), names.end(), "x"), y = std::find(names.begin(), names.end(), "y");
-  if (x == names.end() || y == names.end() || names.size() != 2)
-    return core::Error{"", "the table needs the columns x and y and no others",
-                       "Name them in the first row, for example \"x,y\""};
-  return XyColumns{static_cast<std::size_t>(x - names.begin()), static_cast<std::size_t>(y - names.begin())};
+  for (std::size_t k = 0; k < names.size(); ++k) {
+    const auto meaning = std::find_if(meanings.begin(), meanings.end(), [&](const Meaning& known) {
+      return named ? names[k] == known.name : k == static_cast<std::size_t>(&known - meanings.data());
+    });
+    if (meaning == meanings.end()) return unknownColumn(names[k]);
+    columns.push_back(*meaning);
+  }
+  const auto has = [&](const char* name) {
+    return std::count_if(columns.begin(), columns.end(),
+                         [&](const Meaning& column) { return std::string(column.name) == name; });
+  };
+  for (const Meaning& known : meanings)
+    if (has(known.name) > 1)
+      return core::Error{std::string("column ") + known.name, "it stands in the table twice",
+                         "Remove one of them"};
+  if (!has("x") || !has("y")) return unknownColumn("");
+  if (has("ux") && !has("uy"))
+    return core::Error{"column ux", "uncertainties of x need uncertainties of y beside them",
+                       "Add the column uy, or exchange x and y when y is exact"};
+  if (has("covxy") && !has("ux"))
+    return core::Error{"column covxy", "covariances of x and y need the uncertainties of both beside them",
+                       "Add the columns ux and uy"};
+  return columns;
 }
 
 core::Result<PointTable> pointsOf(const core::TextSample& sample) {
@@ -52,8 +82,8 @@ core::Result<PointTable> pointsOf(const core::TextSample& sample) {
     return core::Error{table.error().where, table.error().what, "Give a text file with the columns x and y"};
   const core::Layout& layout = table->layout;
   std::vector<std::string> names;
-  for (const core::ColumnHeading& column : layout.columns) names.push_back(lower(column.name));
-  const auto columns = xyColumns(names);
+  for (const core::ColumnHeading& column : layout.columns) names.push_back(plain(column.name));
+  const auto columns = meaningsOf(names);
   if (!columns) return columns.error();
 
   PointTable points;
@@ -67,14 +97,15 @@ core::Result<PointTable> pointsOf(const core::TextSample& sample) {
       return core::Error{
           where, "it has " + std::to_string(cells.size()) + " of " + std::to_string(names.size()) + " cells",
           "Complete or remove the line"};
-    for (const bool isX : {true, false}) {
-      const std::string_view cell = cells[isX ? columns->x : columns->y];
-      const core::CellNumber number = core::readNumber(cell, layout.decimal);
+    for (std::size_t k = 0; k < cells.size(); ++k) {
+      const core::CellNumber number = core::readNumber(cells[k], layout.decimal);
       if (number.fault)
-        return core::Error{where, "\"" + core::cleanText(cell, 40) + "\" " + number.fault,
+        return core::Error{where + ", column " + (*columns)[k].name,
+                           "\"" + core::cleanText(cells[k], 40) + "\" " + number.fault,
                            "Correct or remove the line"};
-      (isX ? points.x : points.y).push_back(number.value);
+      (points.*(*columns)[k].values).push_back(number.value);
     }
+    points.lines.push_back(line);
   }
   return points;
 }

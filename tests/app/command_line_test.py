@@ -542,9 +542,8 @@ class Line(CommandTest):
         self.refused("line", self.file("names.csv", "a,b\n1,2\n2,3\n"), says="columns x and y")
 
     def test_weights_are_refused_with_what_to_do(self):
-        self.refused("line", self.file("w.csv", "x,y,uy\n1,2,1\n2,3,1\n"), says="not supported",
-                     says_also="Remove the column")
-        self.refused("line", self.file("p.csv", "x,y\n1,2\n2,3\n"), "--covariance", "c.csv", says="not supported")
+        self.refused("line", self.file("w.csv", "x,y,w\n1,2,1\n2,3,1\n"), says="weights are not taken",
+                     says_also="ux and uy")
 
 
 class Check(CommandTest):
