@@ -6,6 +6,7 @@
 #include "core/budget/trials.h"
 #include "core/evaluate/evaluation.h"
 #include "core/line/line.h"
+#include "core/line/stated_fits.h"
 #include "tests/support/sample_channel.h"
 
 namespace {
@@ -83,6 +84,20 @@ void FitLine(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(fitLine(x, y));
 }
 BENCHMARK(FitLine)->Arg(9)->Arg(1000)->Unit(benchmark::kMicrosecond);
+
+/// The line of a check: readings that share offset and gain. Target: under 5 us for nine.
+void FitCorrelatedLine(benchmark::State& state) {
+  const auto m = static_cast<std::size_t>(state.range(0));
+  std::vector<double> x(m), y(m), covariance(m * m);
+  for (std::size_t i = 0; i < m; ++i) {
+    x[i] = static_cast<double>(i);
+    y[i] = 1 + 2 * x[i] + static_cast<double>(i % 3);
+  }
+  for (std::size_t i = 0; i < m; ++i)
+    for (std::size_t j = 0; j < m; ++j) covariance[i * m + j] = (i == j ? 1.0 : 0) + 0.5 + 0.01 * x[i] * x[j];
+  for (auto _ : state) benchmark::DoNotOptimize(fitCorrelatedLine(x, y, covariance));
+}
+BENCHMARK(FitCorrelatedLine)->Arg(9)->Arg(200)->Unit(benchmark::kMicrosecond);
 
 }  // namespace
 
