@@ -243,6 +243,17 @@ std::optional<Planting> drawFault(CauseKind kind, DrawnChannel& channel, Dice& d
   return std::nullopt;
 }
 
+Planting plantingOf(const Fault& fault, const DrawnChannel& channel, double zero) {
+  Planting planting;
+  planting.fault = fault;
+  if (fault.kind == CauseKind::Leads)
+    for (const core::LeadRole role : rolesOf(channel.setup.bridge.type))
+      planting.leads[static_cast<std::size_t>(role)] = fault.size;
+  if (fault.kind == CauseKind::Clipping && fault.index != 2) planting.highest = fault.size - zero;
+  if (fault.kind == CauseKind::Clipping && fault.index != 1) planting.lowest = -fault.size - zero;
+  return planting;
+}
+
 void plant(const Planting& planting, const DrawnChannel& channel, Truth& truth) {
   const Fault& fault = planting.fault;
   switch (fault.kind) {

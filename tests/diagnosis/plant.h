@@ -19,6 +19,9 @@ struct Planting {
 /// have it. `channel` changes when the mistake is in what was entered (leads left out).
 std::optional<Planting> drawFault(core::CauseKind kind, DrawnChannel& channel, Dice& dice);
 
+/// `fault` as the program tells it; `zero` is what the instrument shows at zero.
+Planting plantingOf(const core::Fault& fault, const DrawnChannel& channel, double zero);
+
 /// Puts the fault into `truth`, which must not have one yet.
 void plant(const Planting& planting, const DrawnChannel& channel, Truth& truth);
 

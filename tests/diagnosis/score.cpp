@@ -140,26 +140,43 @@ void printKinds(const std::vector<Outcome>& outcomes, std::string& text) {
   all.print(text, "all");
 }
 
+/// How often one kind came first in place of another.
+struct Confusion {
+  std::size_t count = 0, tied = 0, alike = 0, near = 0, far = 0, farTied = 0;
+
+  void add(const Outcome& outcome) {
+    ++count;
+    if (!outcome.first) return;
+    tied += outcome.tiedWithFirst;
+    ++(outcome.apart < 1 ? alike : outcome.apart < 3 ? near : far);
+    farTied += outcome.apart >= 3 && outcome.tiedWithFirst;
+  }
+};
+
 void printConfusions(const std::vector<Outcome>& outcomes, std::string& text) {
-  std::map<std::pair<CauseKind, std::string_view>, std::array<std::size_t, 2>> counts;
+  std::map<std::pair<CauseKind, std::string_view>, Confusion> counts;
+  Confusion all;
   for (const Outcome& outcome : outcomes) {
     if (!outcome.planted || outcome.first1()) continue;
-    const std::string_view told = outcome.first ? nameOf(*outcome.first) : "nothing";
-    auto& count = counts[{outcome.planted->kind, told}];
-    ++count[0];
-    count[1] += outcome.tiedWithFirst;
+    counts[{outcome.planted->kind, outcome.first ? nameOf(*outcome.first) : "nothing"}].add(outcome);
+    all.add(outcome);
   }
-  std::vector<std::pair<std::array<std::size_t, 2>, std::string>> lines;
-  for (const auto& [pair, count] : counts) {
-    std::string line;
-    print(line, "%-18s -> %-18s %4zu, of them told as tied %4zu\n", std::string(nameOf(pair.first)).c_str(),
-          std::string(pair.second).c_str(), count[0], count[1]);
-    lines.emplace_back(count, line);
-  }
+  std::vector<std::pair<std::size_t, std::string>> lines;
+  const auto line = [](std::string_view planted, std::string_view told, const Confusion& c) {
+    std::string result;
+    print(result, "%-18s %-18s %5zu %5zu | %5zu %5zu %5zu | %5zu\n", std::string(planted).c_str(),
+          std::string(told).c_str(), c.count, c.tied, c.alike, c.near, c.far, c.farTied);
+    return result;
+  };
+  for (const auto& [pair, count] : counts)
+    lines.emplace_back(count.count, line(nameOf(pair.first), pair.second, count));
   std::stable_sort(lines.begin(), lines.end(),
                    [](const auto& a, const auto& b) { return a.first > b.first; });
-  text += "\nPlanted, and what came first instead:\n";
-  for (const auto& line : lines) text += line.second;
+  text +=
+      "\nAnother kind first; how far its readings at its best size are from those of the planted fault\n"
+      "planted            first              count  tied |   < 1   1-3   > 3 sigma | tied though > 3 sigma\n";
+  for (const auto& each : lines) text += each.second;
+  text += line("all", "", all);
 }
 
 void printResults(const std::vector<Outcome>& outcomes, std::string& text) {
@@ -212,6 +229,8 @@ Outcome outcomeOf(const SimulatedCheck& simulated) {
   outcome.tied = diagnosis.tied;
   const auto& told = diagnosis.explanations;
   if (!told.empty()) outcome.first = told.front().fault.kind;
+  if (simulated.planted && outcome.first && outcome.first != simulated.planted->kind)
+    outcome.apart = separation(simulated, told.front().fault);
   for (std::size_t k = 0; simulated.planted && k < told.size(); ++k) {
     if (told[k].fault.kind != simulated.planted->kind) continue;
     outcome.rank = k + 1;

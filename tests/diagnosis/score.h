@@ -19,7 +19,8 @@ struct Outcome {
   double effect = 0;  ///< of the planted fault, in standard uncertainties
   core::DiagnosisResult result = core::DiagnosisResult::NotPossible;
   std::optional<core::CauseKind> first;  ///< kind of the first explanation, when a fault is declared
-  std::size_t rank = 0;        ///< of the first explanation of the planted kind, from 1; 0 when there is none
+  std::size_t rank = 0;  ///< of the first explanation of the planted kind, from 1; 0 when there is none
+  double apart = 0;      ///< separation of the first explanation from the planted fault, when another kind
   bool tiedWithFirst = false;  ///< an explanation of the planted kind cannot be told apart from the first
   std::size_t tied = 0;        ///< how many the program says it cannot tell apart
   bool placed = false;         ///< the first of the planted kind names the right arm, shunt or step

@@ -2,6 +2,8 @@
 #include "tests/diagnosis/simulated_check.h"
 
 #include <Eigen/Cholesky>
+#include <algorithm>
+#include <cassert>
 #include <cmath>
 #include <vector>
 
@@ -10,24 +12,46 @@
 namespace diagnosis {
 namespace {
 
-/// Length of `changes` with an offset left free, over the covariance of `points`.
-double effectOf(const std::vector<double>& changes, const core::CheckPoints& points) {
-  using Matrix = Eigen::Matrix<long double, Eigen::Dynamic, Eigen::Dynamic>;
+/// Lengths of changes with an offset left free, over the covariance of a check's points.
+class Measure {
+ public:
   using Vector = Eigen::Matrix<long double, Eigen::Dynamic, 1>;
-  const auto n = static_cast<Eigen::Index>(points.size());
-  if (points.size() != changes.size() || points.covariance.size() != changes.size() * changes.size())
-    return 0;
-  Matrix covariance(n, n);
-  Vector change(n);
-  for (Eigen::Index i = 0; i < n; ++i) {
-    change(i) = changes[static_cast<std::size_t>(i)];
-    for (Eigen::Index j = 0; j < n; ++j)
-      covariance(i, j) = points.covariance[static_cast<std::size_t>(i * n + j)];
+
+  explicit Measure(const core::CheckPoints& points) {
+    const auto n = static_cast<Eigen::Index>(points.size());
+    assert(points.covariance.size() == points.size() * points.size());
+    Matrix covariance(n, n);
+    for (Eigen::Index i = 0; i < n; ++i)
+      for (Eigen::Index j = 0; j < n; ++j)
+        covariance(i, j) = points.covariance[static_cast<std::size_t>(i * n + j)];
+    m_factor.compute(covariance);
+    m_weighed = m_factor.solve(Vector::Ones(n));
   }
-  const Eigen::LLT<Matrix> factor(covariance);
-  const Vector ones = Vector::Ones(n), weighed = factor.solve(ones);
-  change.array() -= weighed.dot(change) / weighed.dot(ones);
-  return static_cast<double>(std::sqrt(change.dot(factor.solve(change))));
+
+  /// a' C^-1 b of both less their offsets.
+  long double product(Vector a, const Vector& b) const {
+    a.array() -= m_weighed.dot(a) / m_weighed.sum();
+    return a.dot(m_factor.solve(b));
+  }
+  double length(const Vector& a) const {
+    return static_cast<double>(std::sqrt(std::max(product(a, a), 0.0L)));
+  }
+
+ private:
+  using Matrix = Eigen::Matrix<long double, Eigen::Dynamic, Eigen::Dynamic>;
+  Eigen::LLT<Matrix> m_factor;
+  Vector m_weighed;
+};
+
+Measure::Vector vectorOf(const std::vector<double>& values) {
+  Measure::Vector result(static_cast<Eigen::Index>(values.size()));
+  for (std::size_t k = 0; k < values.size(); ++k) result(static_cast<Eigen::Index>(k)) = values[k];
+  return result;
+}
+
+Measure measureOf(const core::Setup& setup, const core::Check& check) {
+  const auto prediction = core::predict(setup);
+  return Measure(core::checkPoints(setup, prediction, core::budgetOf(setup, prediction), check));
 }
 
 /// A check of `channel` by `truth`, as it gets into the program. A number multiplied by a wrong unit has its
@@ -75,11 +99,9 @@ std::optional<SimulatedCheck> tryFault(const DrawnChannel& drawn, core::CauseKin
   Truth truth = drawnTruth(channel.setup, dice);
   drawZero(channel, kind == core::CauseKind::Clipping, dice, truth);
   plant(*planting, channel, truth);
-  SimulatedCheck result{channel, checkBy(channel, truth, dice), planting->fault, 0};
-  const auto prediction = core::predict(channel.setup);
-  const auto budget = core::budgetOf(channel.setup, prediction);
-  const auto points = core::checkPoints(channel.setup, prediction, budget, result.check);
-  result.effect = effectOf(changesOf(channel, *planting), points);
+  SimulatedCheck result{channel, checkBy(channel, truth, dice), planting->fault, 0,
+                        changesOf(channel, *planting)};
+  result.effect = measureOf(channel.setup, result.check).length(vectorOf(result.changes));
   if (!(result.effect >= leastEffect)) return std::nullopt;
   return result;
 }
@@ -107,6 +129,31 @@ SimulatedCheck healthyCheck(std::uint64_t seed, std::uint64_t number) {
   drawZero(result.channel, false, dice, truth);
   result.check = checkBy(result.channel, truth, dice);
   return result;
+}
+
+double separation(const SimulatedCheck& simulated, const core::Fault& told) {
+  const DrawnChannel& channel = simulated.channel;
+  const Measure measure = measureOf(channel.setup, simulated.check);
+  const double zero = simulated.check.readings.front()->mean.base();
+  const auto planted = vectorOf(simulated.changes);
+  const auto left = [&](double size) -> Measure::Vector {
+    core::Fault fault = told;
+    fault.size = size;
+    return planted - vectorOf(changesOf(channel, plantingOf(fault, channel, zero)));
+  };
+  double size = told.size, best = measure.length(left(size));
+  // Gauss and Newton: changes are nearly linear in the size of most faults, and the told one is near.
+  for (int round = 0; round < 8 && core::hasFreeSize(told.kind); ++round) {
+    const double by = 1e-4 * size;
+    const Measure::Vector now = left(size), slope = (left(size + by) - now) / by;
+    const long double steepness = measure.product(slope, slope);
+    if (!(steepness > 0)) break;
+    size -= static_cast<double>(measure.product(slope, now) / steepness);
+    const double next = measure.length(left(size));
+    if (!std::isfinite(next)) break;
+    best = std::min(best, next);
+  }
+  return best;
 }
 
 }  // namespace diagnosis

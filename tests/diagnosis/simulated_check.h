@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <vector>
 
 #include "core/assess/check_points.h"
 #include "core/diagnose/fault.h"
@@ -18,6 +19,8 @@ struct SimulatedCheck {
   /// Of the fault, in standard uncertainties: the changes that it makes with all inputs at their stated
   /// values, an offset left free, over the covariance of the check's points (Mahalanobis).
   double effect = 0;
+  std::vector<double>
+      changes;  ///< that the fault makes, all inputs at their stated values, in readings' unit
 };
 
 /// The least effect of a planted fault, in standard uncertainties.
@@ -27,5 +30,9 @@ inline constexpr double leastEffect = 3;
 /// can have a fault of that kind with an effect of at least `leastEffect`.
 SimulatedCheck faultyCheck(std::uint64_t seed, std::uint64_t number, core::CauseKind kind);
 SimulatedCheck healthyCheck(std::uint64_t seed, std::uint64_t number);
+
+/// How far the readings of the planted fault are from those of `told`, at the size of that which is nearest:
+/// in standard uncertainties, as `effect`. Below about 1 no one can tell the two apart from this check.
+double separation(const SimulatedCheck& simulated, const core::Fault& told);
 
 }  // namespace diagnosis
