@@ -34,7 +34,13 @@ struct CheckAssessment {
   Reading zeroReturnLimit;
   /// Measured change against simulated value, both in their units; with the covariance of predictions and
   /// readings (see CheckPoints) where it can be had, else by ordinary least squares: `line->fit` says which.
+  /// Ordinary too where the bridge is predicted to be curved by more than the uncertainties (the chi-square
+  /// of the expected readings themselves has a probability below 0.05): no straight line suits them then.
   Result<Line> line = Error{};
+  /// Measured change against expected reading, fitted alike: slope 1 and intercept 0 when all is as
+  /// predicted. Its chi-square tells whether the scatter is what was stated; that of `line` has the curvature
+  /// in it that the bridge itself is predicted to have.
+  Result<Line> agreement = Error{};
   std::vector<Merit> merits;  ///< in the order of MeritKind
   Verdict verdict = Verdict::NotJudged;
   std::string reason;  ///< the verdict in words a reviewer can quote
@@ -46,8 +52,10 @@ struct CheckAssessment {
 /// The uncertainty of a deviation is that of the expected reading in the scope of the chain, with those of
 /// the reading and of the zero reading where they are known.
 /// The first zero step that has a reading is the zero reference. A step whose prediction or uncertainty
-/// could not be worked out is not judged and does not hide the others. A check fails when one step fails,
-/// is not judged while one is not, cannot tell when one cannot, and else passes.
+/// could not be worked out is not judged and does not hide the others. A check fails when one step or one
+/// figure of merit with a limit fails, is not judged while one of these is not, cannot tell when one cannot,
+/// and else passes; a figure without a limit changes nothing. Its reason names what decided, with as many
+/// digits as the limits warrant.
 /// It says something about the electrical chain only, never about gauge factor, bond or alignment.
 CheckAssessment assess(const Setup& setup, const SetupPrediction& prediction, const Budget& budget,
                        const Check& check);

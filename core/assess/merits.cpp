@@ -1,8 +1,232 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/assess/merits.h"
 
-namespace core {
+#include <algorithm>
+#include <cctype>
+#include <cmath>
 
-std::vector<Merit> meritsOf(const Setup&, const SetupPrediction&, const Budget&, const Check&) { return {}; }
+#include "core/assess/judging.h"
+#include "core/assess/merit_figures.h"
+#include "core/units/notation.h"
+#include "core/units/shown.h"
+
+namespace core {
+namespace {
+
+bool isOfZero(MeritKind kind) { return kind == MeritKind::ZeroReturn || kind == MeritKind::ZeroShift; }
+
+/// Of sum of w_i y_i; of the readings as shown, whose zero is a reading too.
+double standardOf(const CheckPoints& points, std::vector<double> weights) {
+  double sum = 0;
+  for (const double weight : weights) sum += weight;
+  if (points.zero) weights[*points.zero] -= sum;
+  double variance = 0;
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    if (weights[i] == 0) continue;
+    for (std::size_t j = 0; j < points.size(); ++j)
+      variance += weights[i] * weights[j] * points.covariance[i * points.size() + j];
+  }
+  return std::sqrt(std::max(0.0, variance));
+}
+
+/// The error of the first step whose uncertainty is refused.
+std::string refusal(const MeritGround& ground) {
+  for (const std::size_t step : ground.points.steps)
+    if (const auto& uncertainty = ground.budget.of(Scope::Chain).steps[step]; !uncertainty)
+      return uncertainty.error().text();
+  return "the uncertainty of the readings is not known";
+}
+
+/// Standard uncertainty of the figure in the readings' unit, with its degrees of freedom.
+Result<StepUncertainty> uncertaintyOf(const MeritGround& ground, MeritKind kind, const MeritFigure& figure) {
+  StepUncertainty uncertainty;
+  if (!isOfZero(kind)) {
+    if (ground.points.covariance.empty()) return Error{"", refusal(ground), ""};
+    uncertainty.standard = standardOf(ground.points, figure.weights);
+    return uncertainty;
+  }
+  const auto& step = ground.budget.of(Scope::Chain).steps[*figure.step];
+  if (!step) return Error{"", step.error().text(), ""};
+  uncertainty.standard = deviationUncertainty(ground.check, ground.zeroStep, *figure.step, *step).base();
+  uncertainty.dof = step->dof;
+  return uncertainty;
+}
+
+/// As a share of `denominator`; none where none is set, or where zero return has no denominator.
+std::optional<double> limitFor(const MeritGround& ground, MeritKind kind, double denominator) {
+  const Limits& limits = ground.setup.limits;
+  if (kind == MeritKind::ZeroReturn && denominator == 0) return std::nullopt;
+  if (kind == MeritKind::ZeroReturn) return zeroReturnLimit(limits, ground.prediction).base() / denominator;
+  const auto found = limits.merits.find(kind);
+  return found == limits.merits.end() ? std::nullopt : std::optional(found->second);
+}
+
+std::string nameOf(MeritKind kind) {
+  std::string name(meritKindName(kind));
+  name[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(name[0])));
+  return name;
+}
+
+/// " at +1000 µm/m (step 4)"
+std::string atStep(const MeritGround& ground, const MeritFigure& figure, MeritKind kind) {
+  if (!figure.step) return {};
+  const std::string number = "step " + std::to_string(*figure.step + 1);
+  if (isOfZero(kind)) return " at " + number;
+  const double simulated =
+      simulatedInUnit(ground.setup.bridge, ground.prediction.steps[*figure.step]->simulated);
+  return " at " + std::string(simulated > 0 ? "+" : "") + formatNumber(simulated, 4) + " " +
+         simulatedUnitText(ground.setup.bridge) + " (" + number + ")";
+}
+
+/// Places of a share in percent: beside its limit, else by its uncertainty, else two; never more than four
+/// without a limit.
+int sharePlaces(const Merit& merit) {
+  if (merit.limit && *merit.limit > 0 && std::isfinite(*merit.limit))
+    return placesBeside(100 * *merit.share, 100 * *merit.limit);
+  if (!merit.standard || !(*merit.standard > 0)) return 2;
+  return std::clamp(placesOf(100 * *merit.standard), 1, 4);
+}
+
+/// Places that resolve a reading as finely as the share of `denominator` is shown.
+int readingPlaces(const Merit& merit) {
+  const double unit = merit.denominator * std::pow(10.0, -2 - sharePlaces(merit));
+  return static_cast<int>(std::clamp(std::ceil(-std::log10(unit)), 0.0, 12.0));
+}
+
+std::string slopesText(const Merit& merit, const MeritFigure& figure) {
+  const int places = sharePlaces(merit) + 2;
+  std::string text = "slope " + formatFixed(figure.slopes[0], places) + " of the positive and " +
+                     formatFixed(figure.slopes[1], places) + " of the negative half";
+  if (merit.standard && *merit.standard > 0)
+    text += ", standard uncertainty of the difference " +
+            formatFixed(100 * *merit.standard, placesOf(100 * *merit.standard)) + " %";
+  return text;
+}
+
+std::string factsOf(const MeritGround& ground, const Merit& merit, const MeritFigure& figure) {
+  const auto plain = [&](double value) { return formatFixed(value, readingPlaces(merit)); };
+  const std::string unit = readingUnitText(ground.setup.instrument);
+  const std::string value = plain(figure.value) + " " + unit;
+  switch (merit.kind) {
+    case MeritKind::Nonlinearity:
+    case MeritKind::CombinedError:
+      return value + " from the " + std::string(referenceLineName(ground.setup.limits.linearityFrom));
+    case MeritKind::Hysteresis:
+      return "falling less rising " + value;
+    case MeritKind::Repeatability:
+      return std::to_string(figure.repeats) + " " + std::string(figure.direction) + " readings spread over " +
+             value;
+    case MeritKind::ZeroReturn:
+      return "last less first zero reading " + value;
+    case MeritKind::ZeroShift:
+      return value + " from the first zero reading";
+    case MeritKind::Symmetry:
+      return slopesText(merit, figure);
+    case MeritKind::SpanRatio:
+      return plain(figure.spans[0]) + " " + unit + " measured, " + plain(figure.spans[1]) + " " + unit +
+             " expected";
+  }
+  return {};
+}
+
+/// "within the limit of 0.50 %; decided with a guard band of 0.04 %"
+std::string judgement(const MeritGround& ground, const Merit& merit) {
+  const bool isWithin = std::abs(*merit.share) <= *merit.limit;
+  const auto shown = [](double share) { return formatFixed(100 * share, placesOf(100 * share)) + " %"; };
+  return std::string(isWithin ? "within" : "beyond") + " the limit of " + limitText(merit) +
+         ruleReason(ground.setup.decision, *merit.decided, *merit.limit, shown);
+}
+
+/// Decides on a figure that has a limit; in words, or why it is not judged. In the readings' unit, so that
+/// zero return has the very limit of its step.
+std::string judge(const MeritGround& ground, const Result<StepUncertainty>& uncertainty, Merit& merit) {
+  const double limit = merit.kind == MeritKind::ZeroReturn
+                           ? zeroReturnLimit(ground.setup.limits, ground.prediction).base()
+                           : *merit.limit * merit.denominator;
+  if (!(limit >= 0) || !std::isfinite(limit) || !limitsUsable(ground.setup.limits))
+    return "not judged, a limit is negative or not a number";
+  if (!uncertainty) return "not judged, " + uncertainty.error().what;
+  const Decision& rule = ground.setup.decision;
+  merit.decided = decide(rule, *merit.value, limit, uncertainty->standard, uncertainty->dof);
+  for (auto* number : {&merit.decided->expanded, &merit.decided->guardBand})
+    if (*number) **number /= merit.denominator;
+  if (rule.rule == DecisionRule::EnNumber) merit.limit = merit.decided->expanded.value_or(0);
+  merit.verdict = verdictOf(merit.decided->outcome);
+  return judgement(ground, merit);
+}
+
+Merit meritOf(const MeritGround& ground, MeritKind kind) {
+  MeritFigure figure = figureOf(ground, kind);
+  Merit merit;
+  merit.kind = kind;
+  if (figure.missing.empty() && !std::isfinite(figure.value / figure.denominator))
+    figure.missing = "the readings are too large to reckon with";
+  merit.limit = limitFor(ground, kind, figure.missing.empty() ? figure.denominator : 0);
+  if (!figure.missing.empty()) {
+    merit.missing = std::move(figure.missing);
+    merit.reason = nameOf(kind) + " is not known: " + merit.missing + ".";
+    return merit;
+  }
+  merit.definition = std::move(figure.definition);
+  merit.denominator = figure.denominator;
+  merit.value = figure.value;
+  merit.share = figure.value / figure.denominator;
+  merit.step = figure.step;
+  const auto uncertainty = uncertaintyOf(ground, kind, figure);
+  if (uncertainty) merit.standard = uncertainty->standard / figure.denominator;
+  const std::string outcome = merit.limit ? judge(ground, uncertainty, merit) : "no limit is set";
+  merit.reason = nameOf(kind) + " " + shareText(merit) + " of " + std::string(denominatorName(kind)) +
+                 atStep(ground, figure, kind) + ", " + factsOf(ground, merit, figure) + ": " + outcome + ".";
+  return merit;
+}
+
+}  // namespace
+
+std::vector<Merit> meritsOf(const Setup& setup, const SetupPrediction& prediction, const Budget& budget,
+                            const Check& check, const CheckPoints& points) {
+  const MeritGround ground{setup, prediction, budget, check, points};
+  std::vector<Merit> merits;
+  merits.reserve(meritKindCount);
+  for (std::size_t kind = 0; kind < meritKindCount; ++kind)
+    merits.push_back(meritOf(ground, static_cast<MeritKind>(kind)));
+  return merits;
+}
+
+std::vector<Merit> meritsOf(const Setup& setup, const SetupPrediction& prediction, const Budget& budget,
+                            const Check& check) {
+  return meritsOf(setup, prediction, budget, check, checkPoints(setup, prediction, budget, check));
+}
+
+std::string_view denominatorName(MeritKind kind) {
+  switch (kind) {
+    case MeritKind::Nonlinearity:
+    case MeritKind::Hysteresis:
+    case MeritKind::Repeatability:
+    case MeritKind::CombinedError:
+      return "the measured span";
+    case MeritKind::ZeroReturn:
+    case MeritKind::ZeroShift:
+      return "the greatest expected reading";
+    case MeritKind::Symmetry:
+      return "the expected slope";
+    case MeritKind::SpanRatio:
+      return "the expected span";
+  }
+  return {};
+}
+
+std::string shareText(const Merit& merit) {
+  return merit.share ? formatFixed(100 * *merit.share, sharePlaces(merit)) + " %" : std::string();
+}
+
+std::string valueText(const Merit& merit) {
+  return merit.value ? formatFixed(*merit.value, readingPlaces(merit)) : std::string();
+}
+
+std::string limitText(const Merit& merit) {
+  if (!merit.limit) return {};
+  const int places = merit.share ? sharePlaces(merit) : placesOf(100 * *merit.limit);
+  return formatFixed(100 * *merit.limit, places) + " %";
+}
 
 }  // namespace core

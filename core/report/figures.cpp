@@ -2,9 +2,11 @@
 #include "core/report/figures.h"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
 #include "core/units/notation.h"
+#include "core/units/shown.h"
 
 namespace core {
 namespace {
@@ -24,13 +26,23 @@ std::string slopeText(const Setup& setup, const Line& line) {
   return reading == simulated ? text : text + " " + reading + " per " + simulated;
 }
 
+const Merit* meritOf(const CheckAssessment& assessment, MeritKind kind) {
+  const auto found = std::find_if(assessment.merits.begin(), assessment.merits.end(),
+                                  [&](const Merit& merit) { return merit.kind == kind; });
+  return found == assessment.merits.end() ? nullptr : &*found;
+}
+
+/// "0.4 µm/m, limit 15 µm/m"
 std::string zeroReturnText(const Setup& setup, const CheckAssessment& assessment) {
   if (!assessment.zeroReturn) return "not known: fewer than two zero readings";
   const std::string unit = readingUnitText(setup.instrument);
-  const std::string value = shown(assessment.zeroReturn->base(), unit);
+  const Merit* merit = meritOf(assessment, MeritKind::ZeroReturn);
+  const std::string value =
+      merit && merit->value ? valueText(*merit) + " " + unit : shown(assessment.zeroReturn->base(), unit);
   // By its E_n it has no limit but its own uncertainty, which stands with the step.
   if (setup.decision.rule == DecisionRule::EnNumber) return value;
-  return value + ", limit " + shown(assessment.zeroReturnLimit.base(), unit);
+  const double limit = assessment.zeroReturnLimit.base();
+  return value + ", limit " + formatFixed(limit, placesOf(limit)) + " " + unit;
 }
 
 std::string judgedText(const CheckAssessment& assessment) {
@@ -84,11 +96,59 @@ void addLine(std::vector<Entry>& figures, const Setup& setup, const CheckAssessm
   const std::string unit = readingUnitText(setup.instrument);
   const std::string intercept =
       isRounding(*line, greatestChange(assessment)) ? "0" : withError(line->intercept, line->interceptError);
+  figures.push_back({"Line", std::string(lineFitName(line->fit))});
   figures.push_back({"Slope", slopeText(setup, *line)});
   figures.push_back({"Intercept", intercept + " " + unit});
   figures.push_back({"Residual deviation", line->residualDeviation ? shown(*line->residualDeviation, unit)
                                                                    : "not known: too few points"});
   figures.push_back({"R²", rSquaredText(*line)});
+}
+
+/// "χ² = 6.1 with 7 degrees of freedom, as the stated uncertainties allow"
+std::string scatterText(const Line& agreement) {
+  if (!agreement.chiSquare) return "not compared: a reading has no stated uncertainty";
+  if (!agreement.chiSquareProbability) return "not known: too few points";
+  const double probability = *agreement.chiSquareProbability;
+  const std::string text = "χ² = " + formatNumber(*agreement.chiSquare, 3) + " with " +
+                           std::to_string(agreement.degreesOfFreedom) + " degrees of freedom";
+  if (probability >= 0.05) return text + ", as the stated uncertainties allow";
+  return text + ", probability " + (probability < 1e-4 ? "below 0.01" : formatNumber(100 * probability, 2)) +
+         " %: scatter about the line is larger than the stated uncertainties";
+}
+
+/// How the readings agree with what was expected, whatever curvature the bridge itself has.
+void addAgreement(std::vector<Entry>& figures, const CheckAssessment& assessment) {
+  if (!assessment.agreement) return;
+  figures.push_back(
+      {"Measured over expected", withError(assessment.agreement->slope, assessment.agreement->slopeError)});
+  figures.push_back({"Scatter", scatterText(*assessment.agreement)});
+}
+
+/// "0.025 ± 0.016 %"
+std::string shareWithError(const Merit& merit) {
+  const bool hasError = merit.standard && *merit.standard > 0;
+  return hasError ? withError(100 * *merit.share, 100 * *merit.standard) + " %" : shareText(merit);
+}
+
+/// "0.025 ± 0.016 % of the measured span at step 2, limit 0.50 %: pass"
+std::string meritText(const Setup& setup, const CheckAssessment& assessment, const Merit& merit) {
+  if (!merit.value) return "not known: " + merit.missing;
+  const std::string share = shareWithError(merit) + " of " + std::string(denominatorName(merit.kind));
+  const std::string verdict = merit.limit ? ": " + std::string(verdictWord(merit.verdict)) : std::string();
+  if (merit.kind == MeritKind::ZeroReturn) return zeroReturnText(setup, assessment) + verdict + "; " + share;
+  const std::string step = merit.step ? " at step " + std::to_string(*merit.step + 1) : std::string();
+  const bool isByUncertainty = setup.decision.rule == DecisionRule::EnNumber && merit.decided;
+  const std::string limit =
+      merit.limit ? (isByUncertainty ? ", U " : ", limit ") + limitText(merit) : std::string();
+  return share + step + limit + verdict;
+}
+
+void addMerits(std::vector<Entry>& figures, const Setup& setup, const CheckAssessment& assessment) {
+  for (const Merit& merit : assessment.merits) {
+    std::string name(meritKindName(merit.kind));
+    name[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(name[0])));
+    figures.push_back({name, meritText(setup, assessment, merit)});
+  }
 }
 
 std::string slopesText(const Setup& setup, const Result<Line>& line) {
@@ -112,13 +172,7 @@ std::string shownNumber(const std::optional<double>& value, int decimals) {
   return std::abs(*value) < 1e12 ? formatFixed(*value, decimals) : formatNumber(*value, 6);
 }
 
-int decimalsOfUncertainty(double uncertainty) {
-  const double size = std::abs(uncertainty);
-  if (!std::isfinite(size) || size == 0) return 0;
-  const int decimals = static_cast<int>(std::clamp(1 - std::floor(std::log10(size)), 0.0, 50.0));
-  const bool roundsUp = decimals > 0 && std::round(size * std::pow(10.0, decimals)) >= 100;
-  return roundsUp ? decimals - 1 : decimals;
-}
+int decimalsOfUncertainty(double uncertainty) { return placesOf(uncertainty); }
 
 std::string shownUncertainty(const std::optional<double>& uncertainty) {
   if (!uncertainty || !std::isfinite(*uncertainty)) return shownNumber(uncertainty, 0);
@@ -160,7 +214,8 @@ std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& ev
   addLine(figures, setup, assessment);
   if (const std::string steps = stepsWithoutNumber(assessment); !steps.empty())
     figures.push_back({"Left out of the line", steps + ": no finite reading"});
-  figures.push_back({"Zero return", zeroReturnText(setup, assessment)});
+  addAgreement(figures, assessment);
+  addMerits(figures, setup, assessment);
   figures.push_back({"Steps judged", judgedText(assessment)});
   return figures;
 }

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/assess/judging.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/units/notation.h"
+
+namespace core {
+namespace {
+
+using Shown = std::function<std::string(double)>;
+
+std::string sharedRiskReason(const Decision& rule, const Decided& decided, double limit,
+                             const std::string& expanded) {
+  const std::string share = formatNumber(100 * rule.greatestShare, 3) + " % of the limit";
+  if (decided.outcome == Outcome::CannotTell)
+    return "; its U of " + expanded + " is more than " + share + ", too much for the risk to be shared";
+  if (decided.expanded.value_or(0) <= rule.greatestShare * limit)
+    return "; its U of " + expanded + " is at most " + share + ", so the risk is shared";
+  return "; its U of " + expanded + " is more than " + share +
+         ", and yet it is beyond the limit with all of it";
+}
+
+std::string guardedReason(const Decided& decided, double limit, const Shown& shown) {
+  const std::string band = shown(*decided.guardBand);
+  if (decided.outcome != Outcome::CannotTell) return "; decided with a guard band of " + band;
+  if (*decided.guardBand > limit)
+    return "; the guard band of " + band + " is wider than the limit, so nothing can pass";
+  return "; closer to the limit than the guard band of " + band;
+}
+
+}  // namespace
+
+const std::optional<Measured>& readingAt(const Check& check, std::size_t step) {
+  static const std::optional<Measured> none;
+  return step < check.readings.size() ? check.readings[step] : none;
+}
+
+bool isZeroStep(const Setup& setup, std::size_t step) { return setup.sequence[step].closed.empty(); }
+
+Reading greatestExpected(const SetupPrediction& prediction) {
+  double greatest = 0;
+  for (const auto& step : prediction.steps)
+    if (step) greatest = std::max(greatest, std::abs(step->reading.base()));
+  return Reading(greatest);
+}
+
+Reading zeroReturnLimit(const Limits& limits, const SetupPrediction& prediction) {
+  return std::max(limits.zeroReturn * greatestExpected(prediction), limits.least);
+}
+
+bool limitsUsable(const Limits& limits) {
+  const auto usable = [](double value) { return std::isfinite(value) && value >= 0; };
+  return usable(limits.relative) && usable(limits.least.base()) && usable(limits.zeroReturn);
+}
+
+Reading deviationUncertainty(const Check& check, const std::optional<std::size_t>& zeroStep, std::size_t step,
+                             const StepUncertainty& expected) {
+  if (zeroStep == step) return Reading(0);
+  const auto own = [&](const std::optional<Measured>& measured) {
+    return measured && measured->uncertainty ? measured->uncertainty->base() : 0;
+  };
+  const double zero = zeroStep ? own(readingAt(check, *zeroStep)) : 0;
+  return Reading(std::hypot(expected.standard, own(readingAt(check, step)), zero));
+}
+
+Verdict verdictOf(Outcome outcome) {
+  if (outcome == Outcome::Within) return Verdict::Pass;
+  return outcome == Outcome::Beyond ? Verdict::Fail : Verdict::CannotTell;
+}
+
+std::string ruleReason(const Decision& rule, const Decided& decided, double limit, const Shown& shown) {
+  if (rule.rule == DecisionRule::Simple) return {};
+  if (!decided.expanded) return "; its uncertainty is not known";
+  const std::string expanded = shown(*decided.expanded);
+  switch (rule.rule) {
+    case DecisionRule::Simple:
+      return {};
+    case DecisionRule::SharedRisk:
+      return sharedRiskReason(rule, decided, limit, expanded);
+    case DecisionRule::Guarded:
+      return guardedReason(decided, limit, shown);
+    case DecisionRule::Conformity:
+      return "; within it with a probability of " + formatFixed(100 * *decided.probability, 1) + " %, " +
+             formatNumber(100 * rule.conformity, 4) + " % is asked";
+    case DecisionRule::EnNumber:
+      return decided.en ? "; E_n = " + formatFixed(*decided.en, 2) + " with U = " + expanded : std::string();
+  }
+  return {};
+}
+
+}  // namespace core
