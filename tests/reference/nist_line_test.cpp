@@ -5,6 +5,7 @@
 
 #include "core/line/line.h"
 #include "core/line/polynomial.h"
+#include "core/line/stated_fits.h"
 #include "tests/support/csv.h"
 #include "tests/support/digits.h"
 
@@ -69,6 +70,30 @@ TEST(NistLine, NorrisComesOutToThirteenDigits) {
   EXPECT_DIGITS(*line->covariance, -7.743275363156437e-05, 13);
 }
 
+TEST(NistLine, NorrisKeepsItsDigitsWithStatedUncertainties) {
+  // Derived: when all u are the certified residual deviation, the unscaled errors are the certified ones, and
+  // chi-square is the number of degrees of freedom.
+  const auto [x, y] = points("nist_norris");
+  const double u = certified("nist_norris", "resid_sd");
+  std::vector<double> covariance(x.size() * x.size(), 0.0), full(4 * x.size() * x.size(), 0.0);
+  for (std::size_t i = 0; i < x.size(); ++i) {
+    covariance[i * x.size() + i] = u * u;
+    full[(x.size() + i) * 2 * x.size() + x.size() + i] = u * u;
+  }
+  const std::vector<double> uy(x.size(), u), exact(x.size(), 0.0);
+  for (const auto& line : {core::fitWeightedLine(x, y, uy), core::fitCorrelatedLine(x, y, covariance),
+                           core::fitDistanceLine(x, y, exact, uy), core::fitGeneralisedLine(x, y, full)}) {
+    ASSERT_TRUE(line) << line.error().text();
+    SCOPED_TRACE(core::lineFitName(line->fit));
+    EXPECT_DIGITS(line->intercept, certified("nist_norris", "B0"), 13);
+    EXPECT_DIGITS(line->slope, certified("nist_norris", "B1"), 13);
+    EXPECT_DIGITS(*line->interceptError, certified("nist_norris", "se_B0"), 13);
+    EXPECT_DIGITS(*line->slopeError, certified("nist_norris", "se_B1"), 13);
+    EXPECT_DIGITS(*line->chiSquare, 34, 13);
+    EXPECT_DIGITS(line->residualSumOfSquares, certified("nist_norris", "rss"), 13);
+  }
+}
+
 void expectCertifiedThroughZero(const std::string& dataset) {
   SCOPED_TRACE(dataset);
   const auto [x, y] = points(dataset);
@@ -80,6 +105,20 @@ void expectCertifiedThroughZero(const std::string& dataset) {
   EXPECT_DIGITS(line->residualSumOfSquares, certified(dataset, "rss"), 14);
   EXPECT_DIGITS(*line->rSquared, certified(dataset, "R2"), 14);
   EXPECT_EQ(line->degreesOfFreedom, certified(dataset, "dof"));
+}
+
+TEST(NistLine, NoInt1AndNoInt2KeepTheirDigitsWithStatedUncertainties) {
+  for (const std::string dataset : {"nist_noint1", "nist_noint2"}) {
+    SCOPED_TRACE(dataset);
+    const auto [x, y] = points(dataset);
+    const double u = certified(dataset, "resid_sd");
+    const auto line = core::fitWeightedLine(x, y, std::vector<double>(x.size(), u), core::Through::Zero);
+    ASSERT_TRUE(line) << line.error().text();
+    EXPECT_DIGITS(line->slope, certified(dataset, "B1"), 14);
+    EXPECT_DIGITS(*line->slopeError, certified(dataset, "se_B1"), 14);
+    EXPECT_DIGITS(*line->rSquared, certified(dataset, "R2"), 14);
+    EXPECT_DIGITS(*line->chiSquare, certified(dataset, "dof"), 13);
+  }
 }
 
 TEST(NistLine, NoInt1ThroughZeroComesOutToFourteenDigits) { expectCertifiedThroughZero("nist_noint1"); }
