@@ -113,12 +113,14 @@ void addShunts(DrawnChannel& channel, const std::vector<double>& ohms, std::size
 constexpr std::array<core::Node, 4> terminals = {core::Node::PPlus, core::Node::SMinus, core::Node::PMinus,
                                                  core::Node::SPlus};
 
-/// Over each shunt's arm: at its own ends, or at the terminals that its ends at the article are wired to.
+/// Over each shunt's arm: at its own ends, or at the terminals that they are wired to. Arm 2 of a three-wire
+/// quarter bridge has an end of its own in the instrument.
 void placeShunts(DrawnChannel& channel) {
   for (std::size_t k = 0; k < channel.armOf.size(); ++k) {
     const std::size_t arm = channel.armOf[k];
     core::Shunt& shunt = channel.setup.shunts[k];
-    const bool moved = channel.atInstrument && armAtArticle(channel.setup.bridge.type, arm);
+    const bool own = armEnds(channel.setup.bridge.type, arm)[0] == ReturnTerminal;
+    const bool moved = channel.atInstrument && !own;
     shunt.a = moved ? terminals[arm] : core::armBegin(arm);
     shunt.b = moved ? terminals[(arm + 1) % 4] : core::armEnd(arm);
   }

@@ -51,6 +51,10 @@ Drawn drawUnits(const DrawnChannel& channel, Dice& dice) {
   return std::nullopt;
 }
 
+double enteredLead(const DrawnChannel& channel, core::LeadRole role) {
+  return std::get<core::Resistance>(channel.setup.bridge.leads[static_cast<std::size_t>(role)]).base();
+}
+
 Drawn drawLeads(DrawnChannel& channel, Dice& dice) {
   Planting planting = of(CauseKind::Leads, 0);
   const auto roles = rolesOf(channel.setup.bridge.type);
@@ -58,12 +62,20 @@ Drawn drawLeads(DrawnChannel& channel, Dice& dice) {
   const double longer = dice.logBetween(1.3, 3) - 1;
   for (const core::LeadRole role : roles) {
     const auto at = static_cast<std::size_t>(role);
-    const double ohm = std::get<core::Resistance>(channel.setup.bridge.leads[at]).base();
+    const double ohm = enteredLead(channel, role);
     planting.leads[at] = left ? ohm : longer * ohm;
     planting.fault.size += planting.leads[at] / static_cast<double>(roles.size());
   }
   if (left) channel.setup.bridge.leads.fill(core::Resistance(0));
   return planting;
+}
+
+Drawn drawShuntPlace(const DrawnChannel& channel) {
+  if (!channel.atInstrument) return of(CauseKind::ShuntPlace);
+  // Over a completion resistor "at the gauge" means nothing.
+  for (const std::size_t arm : channel.armOf)
+    if (!armAtArticle(channel.setup.bridge.type, arm)) return std::nullopt;
+  return of(CauseKind::ShuntPlace, 1, 1);
 }
 
 /// Mostly the arm that shares the signal corner; one that shares an excitation corner in full bridges only.
@@ -210,7 +222,7 @@ std::optional<Planting> drawFault(CauseKind kind, DrawnChannel& channel, Dice& d
     case CauseKind::Leads:
       return drawLeads(channel, dice);
     case CauseKind::ShuntPlace:
-      return of(kind, 1, channel.atInstrument ? 1 : 0);
+      return drawShuntPlace(channel);
     case CauseKind::PolarityReversed:
       return of(kind);
     case CauseKind::ShuntArm:
@@ -246,9 +258,16 @@ std::optional<Planting> drawFault(CauseKind kind, DrawnChannel& channel, Dice& d
 Planting plantingOf(const Fault& fault, const DrawnChannel& channel, double zero) {
   Planting planting;
   planting.fault = fault;
-  if (fault.kind == CauseKind::Leads)
-    for (const core::LeadRole role : rolesOf(channel.setup.bridge.type))
-      planting.leads[static_cast<std::size_t>(role)] = fault.size;
+  if (fault.kind == CauseKind::Leads) {
+    // Longer leads are longer in proportion; the size is the mean of what they have more.
+    const auto roles = rolesOf(channel.setup.bridge.type);
+    double mean = 0;
+    for (const core::LeadRole role : roles)
+      mean += enteredLead(channel, role) / static_cast<double>(roles.size());
+    for (const core::LeadRole role : roles)
+      planting.leads[static_cast<std::size_t>(role)] =
+          mean > 0 ? fault.size * enteredLead(channel, role) / mean : fault.size;
+  }
   if (fault.kind == CauseKind::Clipping && fault.index != 2) planting.highest = fault.size - zero;
   if (fault.kind == CauseKind::Clipping && fault.index != 1) planting.lowest = -fault.size - zero;
   return planting;
