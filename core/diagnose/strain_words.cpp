@@ -28,11 +28,11 @@ std::string scaleWords(const std::string& measurand, const Correction& correctio
   return measurand + " reads " + percent + " % " + (away > 0 ? "high" : "low");
 }
 
-/// ", and its zero has moved by -742 µm/m"
+/// ", and the zero moves by -742 µm/m"
 std::string zeroWords(const Setup& setup, const Fault& fault) {
   const auto move = zeroMove(setup, fault);
   if (!move || *move == 0) return {};
-  return ", and its zero has moved by " + std::string(*move > 0 ? "+" : "") + formatNumber(*move, 3) + " " +
+  return ", and the zero moves by " + std::string(*move > 0 ? "+" : "") + formatNumber(*move, 3) + " " +
          readingUnitText(setup.instrument);
 }
 
