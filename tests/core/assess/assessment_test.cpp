@@ -120,6 +120,98 @@ TEST(Assess, AChannelWithoutStepsOrReadingsSaysSo) {
   EXPECT_TRUE(contains(assessed(channel).reason, "no step has a reading"));
 }
 
+TEST(Assess, AFigureOfMeritBeyondItsLimitFailsTheCheckAndIsNamed) {
+  // Derived: 9 um/m at the middle step of one side, 20 allowed there, 0.1 % of a span of 5982 is 6.
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  readingAt(channel, 2) += Reading(9);
+  EXPECT_EQ(assessed(channel).verdict, Verdict::Pass);
+  channel.setup.limits.linearityFrom = ReferenceLine::EndPoint;
+  channel.setup.limits.merits = {{MeritKind::Nonlinearity, 0.001}};
+  const CheckAssessment check = assessed(channel);
+  EXPECT_EQ(check.verdict, Verdict::Fail);
+  EXPECT_EQ(check.reason,
+            "Fail: nonlinearity of 0.15 % is beyond its limit of 0.10 %; all 9 steps are within limits.");
+  channel.setup.limits.merits[MeritKind::Nonlinearity] = 0.002;
+  channel.setup.limits.merits[MeritKind::SpanRatio] = 0.002;
+  EXPECT_EQ(assessed(channel).verdict, Verdict::Pass);
+  EXPECT_TRUE(contains(assessed(channel).reason, "; nonlinearity and span ratio within limits too"))
+      << assessed(channel).reason;
+}
+
+TEST(Assess, StepsAndFiguresThatFailAreBothNamed) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  readingAt(channel, 3) += Reading(100);
+  channel.setup.limits.merits = {{MeritKind::SpanRatio, 0.01}};
+  // Derived: 100 of 5982 is 1.67 %; the limit of a step near 3000 is 30.
+  EXPECT_EQ(assessed(channel).reason,
+            "Fail: 1 of 9 steps out of limits, worst step 4: 100 µm/m from expected; span ratio of 1.7 % is "
+            "beyond its limit of 1.0 %.");
+}
+
+TEST(Assess, AFigureThatTheRuleCannotTellLeavesTheCheckOpen) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  channel.setup.decision.rule = DecisionRule::Guarded;
+  channel.setup.limits.merits = {{MeritKind::Symmetry, 0.0001}};  // below what the shunts are known to
+  const CheckAssessment check = assessed(channel);
+  EXPECT_EQ(check.verdict, Verdict::CannotTell);
+  EXPECT_EQ(check.reason,
+            "Cannot tell: the uncertainty of plus/minus symmetry is too large for guarded acceptance; all "
+            "steps pass.");
+}
+
+TEST(Assess, ALimitForAFigureThatThePlanCannotGiveLeavesTheCheckUnjudged) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  channel.setup.limits.merits = {{MeritKind::Hysteresis, 0.005}};
+  const CheckAssessment check = assessed(channel);
+  EXPECT_EQ(check.verdict, Verdict::NotJudged);
+  EXPECT_EQ(check.reason,
+            "Not judged: there is a limit for hysteresis, which cannot be judged. Hysteresis is not known: "
+            "the plan has no steps that come back down.");
+}
+
+TEST(Assess, AFigureWithoutALimitChangesNoVerdict) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  for (const std::size_t step : {1, 2, 3})  // 0.9 % apart, steps pass
+    readingAt(channel, step) = 1.009 * readingAt(channel, step);
+  const CheckAssessment check = assessed(channel);
+  EXPECT_EQ(check.verdict, Verdict::Pass);
+  EXPECT_TRUE(check.merits[static_cast<std::size_t>(MeritKind::Symmetry)].value);
+}
+
+TEST(Assess, SentencesShowTheDigitsThatTheLimitWarrants) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
+  readingAt(channel, 8) += Reading(0.04472);
+  readingAt(channel, 1) += Reading(2.0371);
+  const CheckAssessment check = assessed(channel);
+  EXPECT_EQ(check.reason, "Pass: all 9 steps within limits; zero returned to 0 µm/m.");
+  EXPECT_TRUE(contains(check.steps[1].reason, " 2 µm/m from expected, within the limit of 10 µm/m."))
+      << check.steps[1].reason;
+  // Near the limit, which is 1 % of the expected reading, as many as tell the side.
+  readingAt(channel, 1) = predict(channel.setup).steps[1]->reading * 1.0101;
+  EXPECT_TRUE(
+      contains(assessed(channel).steps[1].reason, " 10.1 µm/m from expected, beyond the limit of 10.0"))
+      << assessed(channel).steps[1].reason;
+}
+
+TEST(Assess, TheLineAgainstTheExpectedReadingsTellsScatterFromCurvature) {
+  // Readings as expected on a quarter bridge: curved over the simulated values, straight over the expected.
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0004);
+  for (auto& reading : channel.checks[0].readings) reading->uncertainty = Reading(0.5);
+  const CheckAssessment check = assessed(channel);
+  ASSERT_TRUE(check.agreement && check.agreement->chiSquareProbability);
+  EXPECT_NEAR(check.agreement->slope, 1.0004, 1e-9);
+  EXPECT_GT(*check.agreement->chiSquareProbability, 0.99);
+  ASSERT_TRUE(check.line);
+  EXPECT_EQ(check.line->fit, LineFit::Ordinary);
+  // Known to no better than the curvature the line is what the uncertainties make it.
+  for (auto& reading : channel.checks[0].readings) reading->uncertainty = Reading(20);
+  EXPECT_EQ(assessed(channel).line->fit, LineFit::Correlated);
+  // A reading far off is scatter that was not stated.
+  for (auto& reading : channel.checks[0].readings) reading->uncertainty = Reading(0.5);
+  readingAt(channel, 2) += Reading(15);
+  EXPECT_LT(*assessed(channel).agreement->chiSquareProbability, 0.05);
+}
+
 TEST(Assess, AStepThatCannotBePredictedIsNotJudgedAndTheOthersAre) {
   Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
   channel.setup.shunts[0].resistance = Resistance(0);
