@@ -70,6 +70,7 @@ Request requestFrom(int argc, const char* const* argv) {
   addReview(cli, request.command);
   addResistors(cli, request.command);
   addWiring(cli, request.command);
+  addWorking(cli, request.command);
   addSpice(cli, request.command);
   addDemo(cli, request.command);
 

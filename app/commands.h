@@ -23,6 +23,7 @@ void addReport(CLI::App& cli, Run& chosen);
 void addReview(CLI::App& cli, Run& chosen);
 void addResistors(CLI::App& cli, Run& chosen);
 void addWiring(CLI::App& cli, Run& chosen);
+void addWorking(CLI::App& cli, Run& chosen);
 void addSpice(CLI::App& cli, Run& chosen);
 void addDemo(CLI::App& cli, Run& chosen);
 
