@@ -12,7 +12,6 @@
 #include "core/assess/characteristic.h"
 #include "core/assess/half_slopes.h"
 #include "core/line/stated_fits.h"
-#include "core/units/shown.h"
 #include "tests/support/digits.h"
 #include "tests/support/sample_channel.h"
 
@@ -473,20 +472,6 @@ TEST(Approaches, AStepHeldAgainIsARepetitionAndTheOtherSideIsReachedFromZero) {
   sample.channel.setup.sequence = {plan[2], plan[2], plan[1], plan[5], plan[7], plan[1]};
   EXPECT_EQ(approachesOf(predict(sample.channel.setup)),
             (std::vector<Approach>{Rising, Rising, Falling, Rising, Rising, Rising}));
-}
-
-// Digits
-
-TEST(ShownDigits, ALimitHasTwoAndAValueBesideItAsManyAsTellTheSide) {
-  EXPECT_EQ(placesOf(15), 0);
-  EXPECT_EQ(placesOf(0.5), 2);
-  EXPECT_EQ(placesOf(0.0996), 2);
-  EXPECT_EQ(placesBeside(0.04472, 15), 0);
-  EXPECT_EQ(placesBeside(15.02, 15), 2);
-  EXPECT_EQ(placesBeside(-0.4996, 0.5), 4);
-  EXPECT_EQ(placesBeside(15, 15), 0);
-  EXPECT_EQ(placesBeside(15 * (1 + 1e-15), 15), 9);
-  EXPECT_EQ(placesBeside(std::nan(""), 15), 0);
 }
 
 }  // namespace
