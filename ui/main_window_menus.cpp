@@ -140,6 +140,15 @@ void MainWindow::buildCheckMenu() {
     const std::size_t other = *chosen.check > 0 ? *chosen.check - 1 : 1;
     m_session.compareWith(chosen.compared ? std::nullopt : std::optional(other));
   });
+  menu->addSeparator();
+  addAction(menu, "checkCopyPicture", tr("Copy outcome as &picture"), {},
+            [this] { m_outcome->copyPicture(); });
+  addAction(menu, "checkCopyData", tr("Copy outcome as da&ta"), tr("Ctrl+Shift+C"),
+            [this] { m_outcome->copyData(); });
+  addAction(menu, "checkExport", tr("&Export picture of the outcome…"), tr("Ctrl+Shift+E"),
+            [this] { m_outcome->exportPicture(); });
+  connect(m_outcome, &OutcomeView::refused, this, &MainWindow::warn);
+  connect(m_outcome, &OutcomeView::said, this, &MainWindow::say);
   connect(&checks, &CheckBar::refused, this, &MainWindow::warn);
 }
 
@@ -161,6 +170,22 @@ void MainWindow::buildViewMenu() {
                           [this] { followStrip(); });
   m_showStrip->setCheckable(true);
   m_showStrip->setChecked(true);
+  menu->addSeparator();
+  const auto page = [&](const QString& name, const QString& text, const QKeySequence& keys,
+                        OutcomeView::Page which) {
+    addAction(menu, name, text, keys, [this, which] {
+      m_outcome->showPage(which);
+      // Where another view or a page has the whole area, the outcome would not be seen.
+      if (!m_outcome->isVisible()) enlarge(m_outcome);
+      m_outcome->setFocus();
+    });
+  };
+  using Page = OutcomeView::Page;
+  page("outcomeCharts", tr("Outcome: &charts"), tr("Ctrl+1"), Page::Charts);
+  page("outcomeTablePage", tr("Outcome: &table"), tr("Ctrl+2"), Page::Table);
+  page("outcomeFiguresAll", tr("Outcome: all &figures"), tr("Ctrl+3"), Page::Figures);
+  page("outcomeDiagnosis", tr("Outcome: d&iagnosis"), tr("Ctrl+4"), Page::Diagnosis);
+  page("outcomeWorking", tr("Outcome: &working"), tr("Ctrl+5"), Page::Working);
   menu->addSeparator();
   addAction(menu, "viewLight", tr("&Light colours"), {}, [] { QApplication::setPalette(lightPalette()); });
   addAction(menu, "viewDark", tr("&Dark colours"), {}, [] { QApplication::setPalette(darkPalette()); });

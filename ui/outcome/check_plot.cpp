@@ -4,15 +4,19 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
+#include <cmath>
 #include <set>
 
-#include "core/report/step_row.h"
-#include "core/units/notation.h"
+#include "core/assess/check_points.h"
+#include "core/report/figures.h"
 #include "ui/outcome/axis_ticks.h"
+#include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
 namespace ui {
 namespace {
+
+constexpr qsizetype longestLabel = 24;
 
 QString tr(const char* text) { return QCoreApplication::translate("ui::CheckPlot", text); }
 
@@ -31,38 +35,102 @@ void addExpected(CheckPlot& plot, const std::vector<core::StepRow>& rows) {
             [](const QPointF& a, const QPointF& b) { return a.x() < b.x(); });
 }
 
-/// "Step 3, label. Reads ..."
+std::optional<double> expandedOf(const core::StepRow& row) {
+  if (!row.decided || !row.decided->expanded || !isDrawable(*row.decided->expanded)) return std::nullopt;
+  return row.decided->expanded;
+}
+
+/// The scatter that one new reading would have: root mean square of what the readings have of their own.
+double uncertaintyOfNew(const core::Setup& setup, const core::CheckEvaluation& judged,
+                        const core::Check& check) {
+  const core::CheckPoints points = core::checkPoints(setup, judged.prediction, judged.budget, check);
+  double sum = 0;
+  for (const double variance : points.ownVariance) sum += variance;
+  return points.ownVariance.empty() ? 0 : std::sqrt(sum / static_cast<double>(points.ownVariance.size()));
+}
+
+/// +1 further from zero than before, -1 nearer, 0 neither, or on the other side of zero.
+int direction(double before, double now, double greatest) {
+  const double alike = 1e-6 * greatest;  // levels that were meant to be the same differ by rounding only
+  if (before * now < 0 && std::min(std::abs(before), std::abs(now)) > alike) return 0;
+  const double growth = std::abs(now) - std::abs(before);
+  return growth > alike ? 1 : growth < -alike ? -1 : 0;
+}
+
+QString stepName(const core::StepRow& row) {
+  QString label = toQString(row.label);
+  if (label.size() > longestLabel) label = label.left(longestLabel - 1) + "…";
+  return tr("Step") + " " + QString::number(row.step + 1) + (label.isEmpty() ? "" : ", " + label);
+}
+
+}  // namespace
+
+QString verdictsInWords(const QList<std::pair<std::size_t, core::Verdict>>& steps) {
+  QString words;
+  for (const auto& [verdict, name] : {std::pair{core::Verdict::Fail, tr("Out of limits")},
+                                      std::pair{core::Verdict::CannotTell, tr("Cannot tell")}}) {
+    std::set<std::size_t> found;  // once each: bars of two checks have the same steps
+    for (const auto& [step, what] : steps)
+      if (what == verdict) found.insert(step);
+    if (found.empty()) continue;
+    QStringList numbers;
+    for (const std::size_t step : found) numbers << QString::number(step + 1);
+    words += name + ": " + (numbers.size() == 1 ? tr("step") : tr("steps")) + " " + numbers.join(", ") + ". ";
+  }
+  return words;
+}
+
+QString marksInWords(const QList<PlotPoint>& points) {
+  QList<std::pair<std::size_t, core::Verdict>> steps;
+  for (const PlotPoint& point : points) steps.append({point.step, point.verdict});
+  return verdictsInWords(steps);
+}
+
 QString stepText(const core::StepRow& row) {
   const QString label = toQString(row.label);
   return tr("Step") + " " + QString::number(row.step + 1) + (label.isEmpty() ? "" : ", " + label) + ". " +
          toQString(row.reason);
 }
 
-QString amount(const QString& name, double value, const std::string& unit) {
-  return name + " " + toQString(core::formatNumber(value, 5)) + " " + toQString(unit) + ".";
+QString readoutOf(const core::StepRow& row, const core::Setup& setup) {
+  const QString unit = toQString(core::readingUnitText(setup.instrument));
+  const std::optional<double> expanded = expandedOf(row);
+  const int decimals =
+      std::clamp(expanded && *expanded > 0 ? core::decimalsOfUncertainty(*expanded)
+                                           : core::decimalsFor(std::vector{row.expected.value_or(1)}),
+                 0, 9);
+  QStringList parts;
+  const auto add = [&](const QString& name, const std::optional<double>& value, int places) {
+    if (value) parts << name + " " + fixedNumberText(*value, places);
+  };
+  add(tr("simulated"), row.simulated, row.simulated ? core::decimalsFor(std::vector{*row.simulated}) : 0);
+  if (!parts.isEmpty()) parts.last() += " " + toQString(core::simulatedUnitText(setup.bridge));
+  add(tr("measured"), row.change, decimals);
+  add(tr("deviation"), row.deviation, decimals);
+  if (expanded) parts << "U " + numberText(*expanded, 2);
+  return stepName(row) + ": " + parts.join(", ") + " " + unit + ": " +
+         toQString(core::verdictWord(row.verdict));
 }
 
-template <class Mark>
-QString stepsWith(const QList<Mark>& marks, core::Verdict verdict, const QString& name) {
-  std::set<std::size_t> found;  // once each: bars of two checks have the same steps
-  for (const Mark& mark : marks)
-    if (mark.verdict == verdict) found.insert(mark.step);
-  if (found.empty()) return {};
-  QStringList steps;
-  for (const std::size_t step : found) steps << QString::number(step + 1);
-  return name + ": " + (steps.size() == 1 ? tr("step") : tr("steps")) + " " + steps.join(", ") + ". ";
+QList<PlotBranch> branchesOf(const std::vector<core::StepRow>& rows) {
+  double greatest = 0;
+  for (const core::StepRow& row : rows)
+    if (row.expected && isDrawable(*row.expected)) greatest = std::max(greatest, std::abs(*row.expected));
+  QList<PlotBranch> branches;
+  const core::StepRow* before = nullptr;
+  int running = 0;
+  bool both = false;
+  for (const core::StepRow& row : rows) {
+    if (!row.expected || !row.change || !isDrawable(*row.expected) || !isDrawable(*row.change)) continue;
+    const int way = before ? direction(*before->expected, *row.expected, greatest) : 0;
+    if (way != 0 && way != running) branches.append({{before->step}, way < 0});
+    if (way != 0) branches.last().steps.append(row.step);
+    both = both || (way < 0 && std::abs(*row.expected) > 1e-6 * greatest);
+    running = way;
+    before = &row;
+  }
+  return both ? branches : QList<PlotBranch>();
 }
-
-template <class Mark>
-QString wordsFor(const QList<Mark>& marks) {
-  return stepsWith(marks, core::Verdict::Fail, tr("Out of limits")) +
-         stepsWith(marks, core::Verdict::CannotTell, tr("Cannot tell"));
-}
-
-}  // namespace
-
-QString marksInWords(const QList<PlotPoint>& points) { return wordsFor(points); }
-QString marksInWords(const QList<PlotBar>& bars) { return wordsFor(bars); }
 
 CheckPlot plannedPlot(const core::Channel& channel, const core::ChannelEvaluation& evaluation) {
   CheckPlot plot;
@@ -75,56 +143,25 @@ CheckPlot checkPlot(const core::Channel& channel, const core::ChannelEvaluation&
                     std::size_t check) {
   CheckPlot plot;
   const core::CheckAssessment& assessment = evaluation.checks[check].assessment;
+  const core::Setup& setup = core::setupOf(channel, channel.checks[check]);
   plot.check =
       toQString(channel.checks[check].name) + ": " + toQString(core::verdictWord(assessment.verdict));
-  addTitles(plot, core::setupOf(channel, channel.checks[check]));
+  addTitles(plot, setup);
   const std::vector<core::StepRow> rows = core::stepRows(channel, evaluation, check);
   addExpected(plot, rows);
   for (const core::StepRow& row : rows)
     if (row.simulated && row.change && isDrawable(*row.simulated) && isDrawable(*row.change))
-      plot.points.append({row.step, {*row.simulated, *row.change}, row.verdict, stepText(row)});
+      plot.points.append({row.step,
+                          {*row.simulated, *row.change},
+                          row.verdict,
+                          stepText(row),
+                          readoutOf(row, setup),
+                          expandedOf(row)});
   const core::Result<core::Line>& line = assessment.line;
-  if (line && isDrawable(line->intercept) && isDrawable(line->slope))
-    plot.line = CheckPlot::Line{line->intercept, line->slope};
+  if (line && isDrawable(line->intercept) && isDrawable(line->slope)) plot.line = *line;
+  plot.uNew = uncertaintyOfNew(setup, evaluation.checks[check], channel.checks[check]);
+  plot.branches = branchesOf(rows);
   return plot;
-}
-
-QList<PlotBar> checkBars(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
-                         std::size_t check, BarKind kind, bool compared) {
-  const core::Setup& setup = core::setupOf(channel, channel.checks[check]);
-  const std::string unit = core::readingUnitText(setup.instrument);
-  QList<PlotBar> bars;
-  for (const core::StepRow& row : core::stepRows(channel, evaluation, check)) {
-    const bool residual = kind == BarKind::Residual;
-    const std::optional<double>& value = residual ? row.residual : row.deviation;
-    if (!value || !row.simulated || !isDrawable(*value) || !isDrawable(*row.simulated)) continue;
-    const QString more = residual ? amount(" " + tr("Residual from the line"), *value, unit) : QString();
-    PlotBar bar{row.step, *row.simulated, *value, row.limit, row.verdict, compared, stepText(row) + more};
-    if (residual) bar.limit.reset(), bar.verdict = core::Verdict::NotJudged;
-    if (bar.limit && !isDrawable(*bar.limit)) bar.limit.reset();
-    bars.append(bar);
-  }
-  return bars;
-}
-
-QList<PlotBar> differenceBars(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
-                              const core::Comparison& comparison, std::size_t before) {
-  const core::Setup& setup = core::setupOf(channel, channel.checks[before]);
-  const std::string unit = core::readingUnitText(setup.instrument);
-  QList<PlotBar> bars;
-  for (const core::StepRow& row : core::stepRows(channel, evaluation, before)) {
-    if (row.step >= comparison.steps.size()) break;
-    const core::StepComparison& step = comparison.steps[row.step];
-    if (!step.difference || !row.simulated || !isDrawable(step.difference->base())) continue;
-    const double value = step.difference->base();
-    PlotBar bar{row.step, *row.simulated, value, {}, step.verdict, false, {}};
-    if (step.limit && isDrawable(step.limit->base())) bar.limit = step.limit->base();
-    bar.text = tr("Step") + " " + QString::number(row.step + 1) + ". " +
-               amount(tr("After less before:"), value, unit);
-    if (step.verdict == core::Verdict::CannotTell) bar.text += " " + tr("Cannot tell whether it changed.");
-    bars.append(bar);
-  }
-  return bars;
 }
 
 }  // namespace ui

@@ -7,15 +7,26 @@
 #include <optional>
 
 #include "core/evaluate/comparison.h"
+#include "core/report/step_row.h"
+#include "ui/outcome/chart_options.h"
+#include "ui/outcome/line_band.h"
 
 namespace ui {
 
-/// A step as it is drawn; `text` says it in words, as plain text.
+/// A step as it is drawn; `text` says it in words, `readout` in numbers, both as plain text.
 struct PlotPoint {
   std::size_t step = 0;
   QPointF at;
   core::Verdict verdict = core::Verdict::NotJudged;
   QString text;
+  QString readout = {};
+  std::optional<double> expanded = {};  ///< U of the deviation from expected
+};
+
+/// Steps one after the other whose expected readings grow (or shrink) on one side of zero.
+struct PlotBranch {
+  QList<std::size_t> steps;
+  bool falling = false;
 };
 
 /// One check as a picture: measured change (y) against simulated value (x). Only what can be drawn is
@@ -27,40 +38,30 @@ struct CheckPlot {
   QString unit;    ///< of the readings
   QList<PlotPoint> points;
   QList<QPointF> expected;  ///< predicted reading against simulated value, x rising
-  struct Line {
-    double intercept = 0, slope = 0;
-  };
-  std::optional<Line> line;
-};
-
-/// One step as a bar from zero.
-struct PlotBar {
-  std::size_t step = 0;
-  double x = 0;                 ///< simulated value
-  double value = 0;             ///< in the readings' unit
-  std::optional<double> limit;  ///< greatest magnitude that passes
-  core::Verdict verdict = core::Verdict::NotJudged;
-  bool compared = false;  ///< of the other check
-  QString text;
+  std::optional<core::Line> line;
+  double uNew = 0;             ///< standard uncertainty of one new reading by itself
+  QList<PlotBranch> branches;  ///< empty unless some level is reached from above too
 };
 
 /// "Out of limits: step 3. Cannot tell: steps 2, 4. ", what the marks say to those who cannot see them; empty
 /// when no point has such a mark.
 QString marksInWords(const QList<PlotPoint>& points);
-QString marksInWords(const QList<PlotBar>& bars);
-
-enum class BarKind { Deviation, Residual, Difference };
 
 CheckPlot checkPlot(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
                     std::size_t check);
 /// The plan alone, for a channel without a check.
 CheckPlot plannedPlot(const core::Channel& channel, const core::ChannelEvaluation& evaluation);
 
-/// Deviations with their limits, or residuals, which have none: limits are about the expected reading.
-QList<PlotBar> checkBars(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
-                         std::size_t check, BarKind kind, bool compared);
-/// After less before, with the limit within which a step counts as unchanged.
-QList<PlotBar> differenceBars(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
-                              const core::Comparison& comparison, std::size_t before);
+/// The way of the steps through the levels, in the order of the sequence. Empty when no level but zero is
+/// reached from above: there is no hysteresis to be seen then.
+QList<PlotBranch> branchesOf(const std::vector<core::StepRow>& rows);
+
+/// "Step 3, label. Reads ..."
+QString stepText(const core::StepRow& row);
+/// "Step 3, large: simulated -1000.0 µm/m, measured -1001.5, deviation -0.50, U 1.3 µm/m: pass"
+QString readoutOf(const core::StepRow& row, const core::Setup& setup);
+
+/// "Out of limits: step 3. Cannot tell: steps 2, 4. " of steps with their verdicts.
+QString verdictsInWords(const QList<std::pair<std::size_t, core::Verdict>>& steps);
 
 }  // namespace ui

@@ -2,7 +2,6 @@
 #include "ui/outcome/deviation_plot.h"
 
 #include <QPen>
-#include <QtCharts/QAreaSeries>
 #include <QtCharts/QLineSeries>
 #include <QtCharts/QScatterSeries>
 #include <QtCharts/QValueAxis>
@@ -10,20 +9,24 @@
 #include <cmath>
 
 #include "ui/outcome/plot_legend.h"
+#include "ui/outcome/plot_marks.h"
 
 namespace ui {
+namespace {
+
+constexpr double seenShare = 1e-3;    ///< of the limits: smaller bars would only show how numbers are rounded
+constexpr double longestWhisker = 4;  ///< times the bars: longer ones would leave nothing of these
+
+}  // namespace
+
 DeviationPlot::DeviationPlot(QWidget* parent)
     : PlotFrame(parent),
-      m_upper(new QLineSeries),
-      m_lower(new QLineSeries),
-      m_band(new QAreaSeries(m_upper, m_lower)),
       m_zero(new QLineSeries),
+      m_line(new QLineSeries),
       m_outside(new QScatterSeries),
       m_open(new QScatterSeries),
       m_ring(new QScatterSeries) {
-  m_upper->setParent(m_band);
-  m_lower->setParent(m_band);
-  m_band->setName(tr("Within limits"));
+  m_line->setName(tr("Fitted line"));
   m_outside->setName(tr("Out of limits"));
   m_outside->setMarkerShape(QScatterSeries::MarkerShapeTriangle);
   m_outside->setMarkerSize(13);
@@ -32,54 +35,82 @@ DeviationPlot::DeviationPlot(QWidget* parent)
   m_open->setMarkerSize(13);  // wider than a bar, which is drawn over it
   m_ring->setMarkerSize(17);
   for (QAbstractSeries* series :
-       std::initializer_list<QAbstractSeries*>{m_band, m_zero, m_outside, m_open, m_ring})
+       std::initializer_list<QAbstractSeries*>{m_zero, m_line, m_outside, m_open, m_ring})
     addPlotSeries(series);
   DeviationPlot::applyColours(coloursFor(palette()));
 }
 
-void DeviationPlot::showBars(QList<PlotBar> bars, const QString& xTitle, const QString& yTitle,
-                             const AxisTicks& x, std::optional<std::size_t> step) {
-  std::stable_sort(bars.begin(), bars.end(), [](const PlotBar& a, const PlotBar& b) { return a.x < b.x; });
-  m_shown = std::move(bars);
+void DeviationPlot::showBars(BarPicture picture, const AxisTicks& x, std::optional<std::size_t> step) {
+  std::stable_sort(picture.bars.begin(), picture.bars.end(),
+                   [](const PlotBar& a, const PlotBar& b) { return a.x < b.x; });
+  m_shown = std::move(picture);
   m_step = step;
   m_xTicks = x;
-  Extent extent;
-  extent.add(0);
-  for (const PlotBar& bar : m_shown) {
-    extent.add(bar.value);
-    if (bar.limit) extent.add(*bar.limit), extent.add(-*bar.limit);
-  }
   fitPool();
-  placeBand(x);
   m_zero->replace(QList<QPointF>{{x.low, 0}, {x.high, 0}});
-  showLegend(coloursFor(palette()));
+  m_line->replace(m_shown.lineShown ? m_shown.line : QList<QPointF>());
   setCurrentStep(step);
-  setTitles(QString(), xTitle, yTitle);
-  setTicks(x, niceTicks(extent, uprightIntervals(), 0.06));
+  setTitles(QString(), m_shown.xTitle, m_shown.yTitle);
+  m_yTicks = niceTicks(uprightExtent(), uprightIntervals(), 0.06);
+  const Colours colours = coloursFor(palette());
+  showBands(colours);
+  showLegend(colours);
+  setTicks(x, m_yTicks);
+}
+
+/// The bars with what they may be wrong by; the limits too when the user wants these to be seen, or when
+/// there would be nothing else.
+Extent DeviationPlot::uprightExtent() const {
+  Extent bars, all;
+  bars.add(0);
+  double greatest = 0, limit = 0;
+  for (const PlotBar& bar : m_shown.bars) {
+    bars.add(bar.value);
+    greatest = std::max(greatest, std::abs(bar.value));
+    if (bar.limit) limit = std::max(limit, *bar.limit);
+  }
+  for (const QPointF& at : m_shown.lineShown ? m_shown.line : QList<QPointF>()) bars.add(at.y());
+  for (const PlotBar& bar : m_shown.bars) {
+    if (!m_shown.errorBars || !bar.expanded ||
+        std::abs(bar.value) + *bar.expanded > longestWhisker * greatest)
+      continue;
+    bars.add(bar.value + *bar.expanded), bars.add(bar.value - *bar.expanded);
+  }
+  all = bars;
+  all.add(limit), all.add(-limit);
+  return m_shown.fit == BarFit::Limits || greatest <= seenShare * limit ? all : bars;
 }
 
 /// As many series as bars; those left over are hidden, because adding and removing is slow.
 void DeviationPlot::fitPool() {
-  while (m_pool.size() < m_shown.size()) {
+  while (m_pool.size() < m_shown.bars.size()) {
     auto* bar = new QLineSeries;
     addPlotSeries(bar);
     m_pool.append(bar);
   }
-  for (qsizetype k = 0; k < m_pool.size(); ++k) m_pool[k]->setVisible(k < m_shown.size());
+  for (qsizetype k = 0; k < m_pool.size(); ++k) m_pool[k]->setVisible(k < m_shown.bars.size());
 }
 
-void DeviationPlot::placeBand(const AxisTicks& x) {
-  QList<QPointF> upper, lower;
-  for (const PlotBar& bar : m_shown) {
+/// Before the first bar and after the last the limits go on as they are there.
+PlotBand DeviationPlot::limitBand(const Colours& colours) const {
+  PlotBand band{tr("Within limits"), {}, {}, colours.band, colours.band, Qt::SolidLine};
+  band.fill.setAlphaF(colours.dark ? 0.22F : 0.18F);
+  for (const PlotBar& bar : m_shown.bars) {
     if (!bar.limit) continue;
-    if (upper.isEmpty()) upper.append({x.low, *bar.limit});
-    upper.append({bar.x, *bar.limit});
+    if (band.upper.isEmpty()) band.upper.append({m_xTicks.low, *bar.limit});
+    band.upper.append({bar.x, *bar.limit});
   }
-  if (!upper.isEmpty()) upper.append({x.high, upper.last().y()});
-  for (const QPointF& at : upper) lower.append({at.x(), -at.y()});
-  m_upper->replace(upper);
-  m_lower->replace(lower);
-  m_band->setVisible(!upper.isEmpty());
+  if (!band.upper.isEmpty()) band.upper.append({m_xTicks.high, band.upper.last().y()});
+  for (const QPointF& at : band.upper) band.lower.append({at.x(), -at.y()});
+  return band;
+}
+
+void DeviationPlot::showBands(const Colours& colours) {
+  QList<PlotBand> shapes;
+  if (PlotBand limits = limitBand(colours); !limits.upper.isEmpty()) shapes.append(std::move(limits));
+  for (const LineBand& band : m_shown.bands)
+    if (!band.halves.isEmpty()) shapes.append(bandAbout(band, m_shown.line, colours));
+  behind().setBands(std::move(shapes));
 }
 
 /// Bars of one level together take no more room than there is to the next level.
@@ -88,11 +119,11 @@ double DeviationPlot::widestSlot() const {
   const double alike = span / 100;  // levels that were meant to be the same
   double nearest = span;
   qsizetype most = 1;
-  for (qsizetype begin = 0; begin < m_shown.size();) {
+  for (qsizetype begin = 0; begin < m_shown.bars.size();) {
     qsizetype end = begin + 1;
-    while (end < m_shown.size() && m_shown[end].x - m_shown[begin].x <= alike) ++end;
+    while (end < m_shown.bars.size() && m_shown.bars[end].x - m_shown.bars[begin].x <= alike) ++end;
     most = std::max(most, end - begin);
-    if (end < m_shown.size()) nearest = std::min(nearest, m_shown[end].x - m_shown[end - 1].x);
+    if (end < m_shown.bars.size()) nearest = std::min(nearest, m_shown.bars[end].x - m_shown.bars[end - 1].x);
     begin = end;
   }
   return 0.8 * nearest / static_cast<double>(most);
@@ -100,11 +131,11 @@ double DeviationPlot::widestSlot() const {
 
 QList<double> DeviationPlot::sideBySide(double slot) const {
   QList<double> places;
-  for (qsizetype begin = 0; begin < m_shown.size();) {
+  for (qsizetype begin = 0; begin < m_shown.bars.size();) {
     qsizetype end = begin + 1;
-    while (end < m_shown.size() && m_shown[end].x - m_shown[begin].x < slot) ++end;
+    while (end < m_shown.bars.size() && m_shown.bars[end].x - m_shown.bars[begin].x < slot) ++end;
     double middle = 0;
-    for (qsizetype k = begin; k < end; ++k) middle += m_shown[k].x / static_cast<double>(end - begin);
+    for (qsizetype k = begin; k < end; ++k) middle += m_shown.bars[k].x / static_cast<double>(end - begin);
     for (qsizetype k = begin; k < end; ++k)
       places.append(middle +
                     slot * (static_cast<double>(k - begin) - 0.5 * static_cast<double>(end - begin - 1)));
@@ -114,16 +145,21 @@ QList<double> DeviationPlot::sideBySide(double slot) const {
 }
 
 void DeviationPlot::arrange() {
-  if (m_shown.size() > m_pool.size()) return;
-  const Colours colours = coloursFor(palette());
+  if (m_shown.bars.size() > m_pool.size()) return;
   const double width_px = std::max(20.0, chart()->plotArea().width());
-  const double bar_px = std::clamp(width_px / (2.5 * static_cast<double>(m_shown.size() + 1)), 2.0, 7.0);
+  const double bar_px = std::clamp(width_px / (2.5 * static_cast<double>(m_shown.bars.size() + 1)), 2.0, 7.0);
   const double unitsPerPixel = (m_xTicks.high - m_xTicks.low) / width_px;
   const QList<double> places = sideBySide(std::min(unitsPerPixel * (bar_px + 2), widestSlot()));
+  placeBars(places, bar_px);
+  placeMarks(places);
+}
+
+void DeviationPlot::placeBars(const QList<double>& places, double bar_px) {
+  const Colours colours = coloursFor(palette());
   QList<QPointF> outside, open, ring;
   QList<PlotHit> hits;
-  for (qsizetype k = 0; k < m_shown.size(); ++k) {
-    const PlotBar& bar = m_shown[k];
+  for (qsizetype k = 0; k < m_shown.bars.size(); ++k) {
+    const PlotBar& bar = m_shown.bars[k];
     const QPointF tip(places[k], bar.value);
     const bool fails = bar.verdict == core::Verdict::Fail;
     const bool cannotTell = bar.verdict == core::Verdict::CannotTell;
@@ -136,8 +172,8 @@ void DeviationPlot::arrange() {
     if (fails) outside.append(tip);
     if (cannotTell) open.append(tip);
     if (bar.step == m_step) ring.append(tip);
-    hits.append({bar.step, tip, bar.text});
-    hits.append({bar.step, {places[k], bar.value / 2}, bar.text});
+    hits.append({bar.step, tip, bar.text, bar.readout});
+    hits.append({bar.step, {places[k], bar.value / 2}, bar.text, bar.readout});
   }
   m_outside->replace(outside);
   m_open->replace(open);
@@ -145,34 +181,64 @@ void DeviationPlot::arrange() {
   setHits(std::move(hits));
 }
 
+void DeviationPlot::placeMarks(const QList<double>& places) {
+  QList<PlotWhisker> whiskers;
+  for (qsizetype k = 0; k < m_shown.bars.size(); ++k) {
+    const PlotBar& bar = m_shown.bars[k];
+    if (m_shown.errorBars && bar.expanded && *bar.expanded > 0)
+      whiskers.append({{places[k], bar.value}, *bar.expanded});
+  }
+  QList<PlotStroke> strokes;
+  for (const PlotBranch& branch : m_shown.branches) {
+    PlotStroke stroke{{}, branch.falling};
+    for (const std::size_t step : branch.steps)
+      for (qsizetype k = 0; k < m_shown.bars.size(); ++k)
+        if (m_shown.bars[k].step == step && !m_shown.bars[k].compared)
+          stroke.points.append({places[k], m_shown.bars[k].value});
+    if (stroke.points.size() > 1) strokes.append(stroke);
+  }
+  inFront().setWhiskers(std::move(whiskers));
+  inFront().setStrokes(std::move(strokes));
+}
+
 void DeviationPlot::applyColours(const Colours& colours) {
   PlotFrame::applyColours(colours);
-  QColor band = colours.band;
-  band.setAlphaF(colours.dark ? 0.22F : 0.18F);
-  QColor edge = colours.band;
-  edge.setAlphaF(0.8F);
-  m_band->setBrush(band);
-  m_band->setPen(QPen(edge, 1));
   m_zero->setPen(QPen(colours.text, 1));
+  m_line->setPen(QPen(colours.fitted, 1.8));
   m_outside->setColor(colours.fail);
   m_outside->setBorderColor(colours.background);
   m_open->setColor(colours.background);
   m_open->setPen(QPen(colours.cannotTell, 2));
   m_ring->setColor(Qt::transparent);
   m_ring->setPen(QPen(colours.selected, 2.4));
+  showBands(colours);
   showLegend(colours);
   arrange();
 }
 
 void DeviationPlot::showLegend(const Colours& colours) {
-  const auto some = [&](const auto& what) { return std::any_of(m_shown.begin(), m_shown.end(), what); };
+  const QList<PlotBar>& bars = m_shown.bars;
+  const auto some = [&](const auto& what) { return std::any_of(bars.begin(), bars.end(), what); };
   QList<LegendEntry> entries;
-  if (some([](const PlotBar& bar) { return bar.limit.has_value(); }))
-    entries.append({LegendMark::Area, m_band->brush().color(), m_band->name()});
-  if (some([](const PlotBar& bar) { return bar.verdict == core::Verdict::Fail; }))
-    entries.append({LegendMark::Triangle, colours.fail, m_outside->name()});
-  if (some([](const PlotBar& bar) { return bar.verdict == core::Verdict::CannotTell; }))
-    entries.append({LegendMark::HollowSquare, colours.cannotTell, m_open->name()});
+  const auto add = [&](bool any, LegendMark mark, const QColor& colour, const QString& text) {
+    if (any) entries.append({mark, colour, text});
+  };
+  const PlotBand limits = limitBand(colours);
+  // A plot that is all within would else look like one without limits.
+  const bool beyond = some([&](const PlotBar& bar) { return bar.limit && *bar.limit < m_yTicks.high; });
+  add(!limits.upper.isEmpty(), LegendMark::Area, limits.fill,
+      beyond ? limits.name : tr("Within limits, which lie beyond the axis"));
+  add(some([](const PlotBar& bar) { return bar.verdict == core::Verdict::Fail; }), LegendMark::Triangle,
+      colours.fail, m_outside->name());
+  add(some([](const PlotBar& bar) { return bar.verdict == core::Verdict::CannotTell; }),
+      LegendMark::HollowSquare, colours.cannotTell, m_open->name());
+  for (const LineBand& band : m_shown.bands)
+    add(!band.halves.isEmpty(), LegendMark::Area, fillOf(band.kind, colours), band.words);
+  add(m_line->count() > 0, LegendMark::Line, colours.fitted, m_line->name());
+  add(m_shown.errorBars && some([](const PlotBar& bar) { return bar.expanded.has_value(); }),
+      LegendMark::Whisker, colours.text, tr("U of the deviation"));
+  add(!m_shown.branches.isEmpty(), LegendMark::RisingStroke, colours.quiet, tr("Rising"));
+  add(!m_shown.branches.isEmpty(), LegendMark::FallingStroke, colours.quiet, tr("Falling"));
   setLegend(std::move(entries));
 }
 

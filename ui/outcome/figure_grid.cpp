@@ -52,7 +52,7 @@ void FigureGrid::setFigures(const std::vector<core::Entry>& figures) {
     words += name + ": " + value + ". ";
   }
   setAccessibleDescription(words);
-  if (sameCount) return;
+  if (sameCount) return hideWhatDoesNotFit();
   m_columns = 0;
   place();
   colour();
@@ -76,6 +76,31 @@ void FigureGrid::place() {
     name->setVisible(k < m_count);
     value->setVisible(k < m_count);
   }
+  hideWhatDoesNotFit();
+}
+
+void FigureGrid::setRoom(int height) {
+  m_room = height;
+  hideWhatDoesNotFit();
+}
+
+/// Rows are as high as their highest cell is at the width of a column.
+void FigureGrid::hideWhatDoesNotFit() {
+  if (m_room == QWIDGETSIZE_MAX || m_columns == 0) return;
+  const int cell = std::max(60, width() / m_columns - m_layout->horizontalSpacing());
+  const auto columns = static_cast<std::size_t>(m_columns);
+  int height = 0;
+  for (std::size_t row = 0; row * columns < m_count; ++row) {
+    const std::size_t begin = row * columns, end = std::min(begin + columns, m_count);
+    int names = 0, values = 0;
+    for (std::size_t k = begin; k < end; ++k) {
+      names = std::max(names, m_labels[k].first->heightForWidth(cell));
+      values = std::max(values, m_labels[k].second->heightForWidth(cell));
+    }
+    height += names + values;
+    for (std::size_t k = begin; k < end; ++k)
+      for (QLabel* label : {m_labels[k].first, m_labels[k].second}) label->setVisible(height <= m_room);
+  }
 }
 
 void FigureGrid::colour() {
@@ -93,6 +118,7 @@ void FigureGrid::colour() {
 void FigureGrid::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   place();
+  hideWhatDoesNotFit();
 }
 
 void FigureGrid::changeEvent(QEvent* event) {

@@ -23,6 +23,8 @@ class FigureGrid : public QWidget {
   explicit FigureGrid(QWidget* parent = nullptr);
 
   void setFigures(const std::vector<core::Entry>& figures);
+  /// Shows only as many rows, from the top, as fit in `height` pixels; otherwise all.
+  void setRoom(int height);
 
   /// For a single column whatever the present number of them: the grid arranges itself by its width.
   QSize sizeHint() const override;
@@ -34,12 +36,14 @@ class FigureGrid : public QWidget {
 
  private:
   void place();
+  void hideWhatDoesNotFit();
   void colour();
 
   QGridLayout* m_layout;
   std::vector<std::pair<QLabel*, QLabel*>> m_labels;  ///< name and value; grows, never shrinks
   std::size_t m_count = 0;
   int m_columns = 0;
+  int m_room = QWIDGETSIZE_MAX;
 };
 
 }  // namespace ui

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/outcome/outcome_picture.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include "ui/outcome/deviation_plot.h"
@@ -28,14 +27,15 @@ QImage outcomePicture(const core::Channel& channel, const core::ChannelEvaluatio
   prepare(measured, {size.width(), upper});
   prepare(bars, {size.width(), size.height() - upper});
 
+  // On paper the limits are what the bars are held against.
+  ChartOptions options;
+  options.fit = BarFit::Limits;
   const CheckPlot plot = checkPlot(channel, evaluation, check);
   Extent x, y;
   addExtent(plot, x, y);
-  measured.showPlot(plot, MeasuredPlot::Role::Chosen, false, niceTicks(x, 8),
+  measured.showPlot(plot, options, MeasuredPlot::Role::Chosen, false, niceTicks(x, 8),
                     niceTicks(y, measured.uprightIntervals()), {});
-  bars.showBars(checkBars(channel, evaluation, check, BarKind::Deviation, false), plot.xTitle,
-                QCoreApplication::translate("ui::OutcomePicture", "Deviation") + ", " + plot.unit,
-                niceTicks(x, 8), {});
+  bars.showBars(barPicture(channel, evaluation, check, plot, options), niceTicks(x, 8), {});
   const int left = std::max(measured.neededLeft(), bars.neededLeft());
   measured.setLeft(left);
   bars.setLeft(left);

@@ -15,12 +15,15 @@
 #include <cmath>
 
 #include "ui/outcome/plot_legend.h"
+#include "ui/outcome/plot_marks.h"
 
 namespace ui {
 namespace {
 
 constexpr double reach_px = 16;
-constexpr int lowPlot_px = 130;  ///< below this height the x title gives its room to the data
+constexpr int lowPlot_px = 130;       ///< below this height the x title gives its room to the data
+constexpr int highPlot_px = 200;      ///< from this height on the legend may have a third row
+constexpr double behindSeries = 2.5;  ///< of the chart's own items: above its grid, below axes and series
 
 QFont smaller(QFont font) {
   font.setPointSizeF(std::max(7.5, 0.9 * font.pointSizeF()));
@@ -37,7 +40,11 @@ PlotFrame::PlotFrame(QWidget* parent)
       m_y(new QValueAxis(this)),
       m_titleItem(new QGraphicsSimpleTextItem(chart())),
       m_yTitleItem(new QGraphicsSimpleTextItem(chart())),
-      m_legend(new PlotLegend(chart())) {
+      m_legend(new PlotLegend(chart())),
+      m_behind(new PlotMarks(chart())),
+      m_inFront(new PlotMarks(chart())) {
+  m_behind->setZValue(behindSeries);
+  m_inFront->setZValue(20);
   chart()->addAxis(m_x, Qt::AlignBottom);
   chart()->addAxis(m_y, Qt::AlignLeft);
   chart()->layout()->setContentsMargins(0, 0, 0, 0);
@@ -51,6 +58,7 @@ PlotFrame::PlotFrame(QWidget* parent)
   setRenderHint(QPainter::Antialiasing);
   setFrameShape(QFrame::NoFrame);
   setFocusPolicy(Qt::StrongFocus);
+  viewport()->setMouseTracking(true);
   connect(chart(), &QChart::plotAreaChanged, this, [this] { arrange(); });
   PlotFrame::applyColours(coloursFor(palette()));
 }
@@ -76,7 +84,8 @@ void PlotFrame::setTicks(const AxisTicks& x, const AxisTicks& y) {
 
 int PlotFrame::uprightIntervals() const {
   const int line = QFontMetrics(m_y->labelsFont()).height();
-  const int lines = height() / line - (m_title.isEmpty() ? 3 : 4) - (height() >= lowPlot_px ? 2 : 0);
+  const int lines = height() / line - (m_title.isEmpty() ? 3 : 4) - (height() >= lowPlot_px ? 2 : 0) -
+                    (m_legend->rowCount() - 1);
   return std::clamp(lines / 2, 2, 8);
 }
 
@@ -98,11 +107,15 @@ void PlotFrame::placeCaptions() {
   m_titleItem->setPos(6, 2);
   m_yTitleItem->setText(small.elidedText(m_yTitle, Qt::ElideRight, width() - 12));
   m_yTitleItem->setPos(6, 2 + titleRow);
-  const double legend = m_legend->wantedWidth(), taken = small.horizontalAdvance(m_yTitle) + 20;
-  m_legend->setPos(width() - legend, 2 + titleRow);
-  m_legend->setVisible(taken + legend <= width());
+  const int rowsBefore = m_legend->rowCount();
+  m_legend->setRoom(width() - small.horizontalAdvance(m_yTitle) - 20, width() - 8,
+                    height() < lowPlot_px    ? 1
+                    : height() < highPlot_px ? 2
+                                             : 3);
+  m_legend->setPos(width() - m_legend->boundingRect().width(), 2 + titleRow);
+  if (m_legend->rowCount() != rowsBefore) emit heightChanged();
   QMargins margins = chart()->margins();
-  margins.setTop(titleRow + row);
+  margins.setTop(titleRow + row + (m_legend->rowCount() - 1) * static_cast<int>(m_legend->rowHeight()));
   margins.setRight(4);
   if (margins != chart()->margins()) chart()->setMargins(margins);
   m_x->setTitleVisible(height() >= lowPlot_px);
@@ -132,6 +145,7 @@ void PlotFrame::applyColours(const Colours& colours) {
   m_titleItem->setFont(bold);
   m_yTitleItem->setFont(small);
   m_legend->setLook(small, colours.text);
+  m_inFront->setColours(colours.text, colours.quiet, colours.selected);
   for (QValueAxis* axis : {m_x, m_y}) {
     axis->setLabelsColor(colours.text);
     axis->setTitleBrush(colours.text);
@@ -146,6 +160,41 @@ void PlotFrame::grabInto(QPainter& painter, QPoint corner) {
   chart()->layout()->activate();
   arrange();
   QWidget::render(&painter, corner);
+}
+
+void PlotFrame::paintInto(QPainter& painter, const QRectF& target) {
+  chart()->layout()->activate();
+  arrange();
+  QGraphicsView::render(&painter, target, viewport()->rect());
+}
+
+void PlotFrame::setHits(QList<PlotHit> hits) {
+  m_hits = std::move(hits);
+  const auto isThere = [this](const PlotHit& hit) { return hit.at == m_pointedAt; };
+  if (std::none_of(m_hits.begin(), m_hits.end(), isThere)) m_pointedAt.reset();
+  placeCross();
+}
+
+void PlotFrame::setCurrentStep(std::optional<std::size_t> step) {
+  m_current = step;
+  placeCross();
+}
+
+/// Through the mark under the pointer, else through the chosen step while the arrow keys walk the steps.
+void PlotFrame::placeCross() {
+  std::optional<QPointF> at = m_pointedAt;
+  if (!at && m_current && hasFocus())
+    for (const PlotHit& hit : m_hits)
+      if (hit.step == *m_current && !at) at = hit.at;
+  m_inFront->setCross(at);
+}
+
+void PlotFrame::point(const PlotHit* hit) {
+  const std::optional<QPointF> at = hit ? std::optional(hit->at) : std::nullopt;
+  if (at == m_pointedAt) return;
+  m_pointedAt = at;
+  placeCross();
+  emit pointed(hit ? hit->readout : QString());
 }
 
 const PlotHit* PlotFrame::hitAt(QPointF position, std::optional<std::size_t> current) const {
@@ -197,6 +246,26 @@ void PlotFrame::mouseReleaseEvent(QMouseEvent* event) {
   QChartView::mouseReleaseEvent(event);
   if (event->button() != Qt::LeftButton) return;
   if (const auto step = stepAt(event->position(), m_current)) emit stepClicked(*step);
+}
+
+void PlotFrame::mouseMoveEvent(QMouseEvent* event) {
+  QChartView::mouseMoveEvent(event);
+  point(hitAt(event->position(), {}));
+}
+
+void PlotFrame::leaveEvent(QEvent* event) {
+  QChartView::leaveEvent(event);
+  point(nullptr);
+}
+
+void PlotFrame::focusInEvent(QFocusEvent* event) {
+  QChartView::focusInEvent(event);
+  placeCross();
+}
+
+void PlotFrame::focusOutEvent(QFocusEvent* event) {
+  QChartView::focusOutEvent(event);
+  placeCross();
 }
 
 void PlotFrame::keyPressEvent(QKeyEvent* event) {

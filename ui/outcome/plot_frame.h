@@ -15,6 +15,7 @@ class QValueAxis;
 namespace ui {
 
 class PlotLegend;
+class PlotMarks;
 struct LegendEntry;
 
 /// Foreign text for places that read HTML (titles, series names, tooltips): shown exactly as typed.
@@ -25,6 +26,7 @@ struct PlotHit {
   std::size_t step = 0;
   QPointF at;  ///< in the axes' values
   QString text;
+  QString readout = {};  ///< its numbers in one line
 };
 
 /// Two axes with titles, the palette's colours, steps that can be clicked or walked with the arrow keys.
@@ -46,6 +48,8 @@ class PlotFrame : public QChartView {
   QValueAxis* yAxis() const { return m_y; }
 
   const QList<LegendEntry>& legendEntries() const;
+  const PlotMarks& marksBehind() const { return *m_behind; }    ///< behind the series: bands
+  const PlotMarks& marksInFront() const { return *m_inFront; }  ///< over the series
 
   /// Pixels left of the plot area that the labels need; plots below each other share the greatest. Only
   /// known while the plot is visible: a hidden one does not lay itself out.
@@ -55,22 +59,28 @@ class PlotFrame : public QChartView {
 
   /// Draws the whole plot with its corner at `corner`, as it is on the screen but at any resolution.
   void grabInto(QPainter& painter, QPoint corner);
+  /// The same into `target`, in shapes and letters where the painter's device takes these.
+  void paintInto(QPainter& painter, const QRectF& target);
 
   /// The hit under `position`, none when nothing is near; at equal places the one after `current`.
   std::optional<std::size_t> stepAt(QPointF position, std::optional<std::size_t> current) const;
-  void setCurrentStep(std::optional<std::size_t> step) { m_current = step; }
+  void setCurrentStep(std::optional<std::size_t> step);
 
   QSize sizeHint() const override { return {420, 200}; }
   QSize minimumSizeHint() const override { return {140, 84}; }
 
  signals:
+  /// The pointer is at a mark, whose numbers these are; empty: at none.
+  void pointed(const QString& readout);
   void stepClicked(std::size_t step);
   void heightChanged();            ///< another number of intervals may have room
   void stepWalked(int direction);  ///< -1 the step before, +1 the step after
 
  protected:
-  void setHits(QList<PlotHit> hits) { m_hits = std::move(hits); }
-  /// Shown right of the upright axis's title where there is room for it.
+  void setHits(QList<PlotHit> hits);
+  PlotMarks& behind() { return *m_behind; }
+  PlotMarks& inFront() { return *m_inFront; }
+  /// Shown right of the upright axis's title, and below it where the plot is high enough.
   void setLegend(QList<LegendEntry> entries);
   /// Adds a series that lives as long as the chart.
   void addPlotSeries(QAbstractSeries* series);
@@ -82,10 +92,16 @@ class PlotFrame : public QChartView {
   void changeEvent(QEvent* event) override;
   bool viewportEvent(QEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void leaveEvent(QEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
   void placeCaptions();
+  void point(const PlotHit* hit);
+  void placeCross();
   const PlotHit* hitAt(QPointF position, std::optional<std::size_t> current) const;
 
   QValueAxis* m_x;
@@ -93,6 +109,9 @@ class PlotFrame : public QChartView {
   QGraphicsSimpleTextItem* m_titleItem;
   QGraphicsSimpleTextItem* m_yTitleItem;
   PlotLegend* m_legend;
+  PlotMarks* m_behind;
+  PlotMarks* m_inFront;
+  std::optional<QPointF> m_pointedAt;  ///< mark under the pointer
   QString m_title, m_yTitle;
   std::optional<std::size_t> m_current;
   QList<PlotHit> m_hits;

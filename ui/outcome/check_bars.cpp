@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/outcome/check_bars.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "core/assess/check_points.h"
+#include "core/units/notation.h"
+#include "ui/outcome/axis_ticks.h"
+#include "ui/quantity_edit.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("ui::CheckBars", text); }
+
+/// Greatest less smallest expected reading.
+double spanOf(const std::vector<core::StepRow>& rows) {
+  Extent extent;
+  for (const core::StepRow& row : rows)
+    if (row.expected) extent.add(*row.expected);
+  return extent.high - extent.low;
+}
+
+/// From the readings' unit to `unit` at one step; absent where it has no meaning.
+std::optional<double> factorOf(BarUnit unit, const core::StepRow& row, double span,
+                               const std::optional<double>& standard) {
+  switch (unit) {
+    case BarUnit::Reading:
+      return 1.0;
+    case BarUnit::PercentOfReading:
+      // Of a zero step nothing is expected; what rounding leaves of it is no reading.
+      if (!row.expected || std::abs(*row.expected) <= 1e-9 * span) return std::nullopt;
+      return 100 / std::abs(*row.expected);
+    case BarUnit::PercentOfSpan:
+      return span > 0 ? std::optional(100 / span) : std::nullopt;
+    case BarUnit::Standardised:
+      return standard && *standard > 0 ? std::optional(1 / *standard) : std::nullopt;
+  }
+  return std::nullopt;
+}
+
+std::optional<double> times(const std::optional<double>& value, double factor) {
+  if (!value || !isDrawable(*value * factor)) return std::nullopt;
+  return *value * factor;
+}
+
+/// Standardised residuals of the line, by step.
+std::map<std::size_t, double> standardisedResiduals(const core::Channel& channel,
+                                                    const core::CheckEvaluation& judged,
+                                                    const core::Check& check) {
+  std::map<std::size_t, double> found;
+  if (!judged.assessment.line) return found;
+  const core::CheckPoints points =
+      core::checkPoints(core::setupOf(channel, check), judged.prediction, judged.budget, check);
+  const std::vector<double>& values = judged.assessment.line->standardised;
+  if (values.size() != points.size()) return found;
+  for (std::size_t k = 0; k < values.size(); ++k) found[points.steps[k]] = values[k];
+  return found;
+}
+
+QString amount(const QString& name, double value, const QString& unit) {
+  return name + " " + numberText(value, 5) + " " + unit;
+}
+
+/// A bar without its words; none where the step has no such value.
+std::optional<PlotBar> barOf(const core::StepRow& row, const std::optional<double>& value, double factor) {
+  if (!value || !row.simulated || !isDrawable(*value * factor) || !isDrawable(*row.simulated))
+    return std::nullopt;
+  PlotBar bar;
+  bar.step = row.step;
+  bar.x = *row.simulated;
+  bar.value = *value * factor;
+  return bar;
+}
+
+QString inUnit(BarUnit unit, const QString& reading) {
+  switch (unit) {
+    case BarUnit::Reading:
+      return reading;
+    case BarUnit::PercentOfReading:
+      return tr("% of expected reading");
+    case BarUnit::PercentOfSpan:
+      return tr("% of expected span");
+    case BarUnit::Standardised:
+      return tr("standard uncertainties");
+  }
+  return reading;
+}
+
+}  // namespace
+
+QString marksInWords(const QList<PlotBar>& bars) {
+  QList<std::pair<std::size_t, core::Verdict>> steps;
+  for (const PlotBar& bar : bars) steps.append({bar.step, bar.verdict});
+  return verdictsInWords(steps);
+}
+
+QList<PlotBar> checkBars(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
+                         std::size_t check, const ChartOptions& options, bool compared) {
+  const core::Setup& setup = core::setupOf(channel, channel.checks[check]);
+  const core::CheckEvaluation& judged = evaluation.checks[check];
+  const QString unit = toQString(core::readingUnitText(setup.instrument));
+  const bool residual = options.kind == BarKind::Residual;
+  const bool standardised = options.unit == BarUnit::Standardised;
+  const std::map<std::size_t, double> byFit =
+      residual && standardised ? standardisedResiduals(channel, judged, channel.checks[check])
+                               : std::map<std::size_t, double>();
+  const std::vector<core::StepRow> rows = core::stepRows(channel, evaluation, check);
+  const double span = spanOf(rows);
+  QList<PlotBar> bars;
+  for (const core::StepRow& row : rows) {
+    const auto& reading = judged.assessment.steps[row.step].standard;
+    const std::optional<double> standard = reading ? std::optional(reading->base()) : std::nullopt;
+    const bool fromFit = residual && standardised;
+    const auto own = byFit.find(row.step);
+    if (fromFit && own == byFit.end()) continue;
+    const std::optional<double> factor = fromFit ? 1.0 : factorOf(options.unit, row, span, standard);
+    const std::optional<double> value = fromFit    ? std::optional(own->second)
+                                        : residual ? row.residual
+                                                   : row.deviation;
+    auto bar = factor ? barOf(row, value, *factor) : std::nullopt;
+    if (!bar) continue;
+    bar->compared = compared;
+    if (!residual) bar->verdict = row.verdict;
+    if (!residual && !standardised) bar->limit = times(row.limit, *factor);
+    if (row.decided && !fromFit) bar->expanded = times(row.decided->expanded, *factor);
+    bar->readout = readoutOf(row, setup);
+    bar->text = stepText(row);
+    if (residual && row.residual) {
+      bar->text += " " + amount(tr("Residual from the line"), *row.residual, unit) + ".";
+      bar->readout += ", " + amount(tr("residual"), *row.residual, unit);
+    }
+    bars.append(*bar);
+  }
+  return bars;
+}
+
+QList<PlotBar> differenceBars(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
+                              const core::Comparison& comparison, std::size_t before, BarUnit unit) {
+  const core::Setup& setup = core::setupOf(channel, channel.checks[before]);
+  const QString reading = toQString(core::readingUnitText(setup.instrument));
+  const std::vector<core::StepRow> rows = core::stepRows(channel, evaluation, before);
+  const double span = spanOf(rows);
+  QList<PlotBar> bars;
+  for (const core::StepRow& row : rows) {
+    if (row.step >= comparison.steps.size()) break;
+    const core::StepComparison& step = comparison.steps[row.step];
+    const std::optional<double> factor = factorOf(unit, row, span, std::nullopt);
+    if (!step.difference || !factor) continue;
+    auto bar = barOf(row, step.difference->base(), *factor);
+    if (!bar) continue;
+    bar->verdict = step.verdict;
+    if (step.limit) bar->limit = times(step.limit->base(), *factor);
+    bar->text = tr("Step") + " " + QString::number(row.step + 1) + ". " +
+                amount(tr("After less before:"), step.difference->base(), reading) + ".";
+    bar->readout = bar->text;
+    if (step.verdict == core::Verdict::CannotTell) bar->text += " " + tr("Cannot tell whether it changed.");
+    bars.append(*bar);
+  }
+  return bars;
+}
+
+BarPicture barPicture(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
+                      std::size_t check, const CheckPlot& plot, const ChartOptions& options) {
+  BarPicture picture;
+  picture.bars = checkBars(channel, evaluation, check, options, false);
+  picture.xTitle = plot.xTitle;
+  picture.yTitle = barTitle(options, plot.unit);
+  picture.fit = options.fit;
+  picture.errorBars = options.errorBars;
+  if (options.branches) picture.branches = plot.branches;
+  const double span = plot.expected.isEmpty() ? 0 : spanOf(core::stepRows(channel, evaluation, check));
+  const bool sameForAll =
+      options.unit == BarUnit::Reading || (options.unit == BarUnit::PercentOfSpan && span > 0);
+  if (!plot.line || !sameForAll || plot.expected.size() < 2) return picture;
+  const DrawnUnit unit{inUnit(options.unit, plot.unit), options.unit == BarUnit::Reading ? 1 : 100 / span};
+  for (const QPointF& at : plot.expected) {
+    const double off = options.kind == BarKind::Residual ? 0 : core::valueAt(*plot.line, at.x()) - at.y();
+    picture.line.append({at.x(), unit.factor * off});
+  }
+  picture.lineShown = options.line;
+  const double low = plot.expected.first().x(), high = plot.expected.last().x();
+  const auto add = [&](LineBand::Kind kind) {
+    picture.bands.append(lineBand(kind, *plot.line, low, high, plot.uNew, unit));
+  };
+  if (options.prediction) add(LineBand::Kind::Prediction);
+  if (options.confidence) add(LineBand::Kind::Confidence);
+  return picture;
+}
+
+QString barTitle(const ChartOptions& options, const QString& unit) {
+  const QString in = inUnit(options.unit, unit);
+  switch (options.kind) {
+    case BarKind::Deviation:
+      return tr("Deviation") + ", " + in;
+    case BarKind::Residual:
+      return tr("Residual") + ", " + in;
+    case BarKind::Difference:
+      return tr("Difference") + ", " + in;
+  }
+  return {};
+}
+
+QString barUnitText(BarUnit kind, const QString& unit) {
+  switch (kind) {
+    case BarUnit::Reading:
+      return unit;
+    case BarUnit::PercentOfReading:
+      return tr("% of reading");
+    case BarUnit::PercentOfSpan:
+      return tr("% of span");
+    case BarUnit::Standardised:
+      return tr("standardised");
+  }
+  return unit;
+}
+
+}  // namespace ui

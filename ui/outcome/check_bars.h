@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/outcome/check_plot.h"
+
+namespace ui {
+
+/// One step as a bar from zero, in the unit that was asked for.
+struct PlotBar {
+  std::size_t step = 0;
+  double x = 0;  ///< simulated value
+  double value = 0;
+  std::optional<double> limit;          ///< greatest magnitude that passes, where that has a meaning
+  std::optional<double> expanded = {};  ///< U of the deviation
+  core::Verdict verdict = core::Verdict::NotJudged;
+  bool compared = false;  ///< of the other check
+  QString text = {};
+  QString readout = {};
+};
+
+/// All that is drawn below the measured points.
+struct BarPicture {
+  QList<PlotBar> bars;
+  QString xTitle, yTitle;
+  QList<QPointF> line;         ///< the fitted line in the bars' unit, x rising; empty: not drawn
+  QList<LineBand> bands;       ///< about `line`
+  bool lineShown = false;      ///< else it is there for the bands alone
+  QList<PlotBranch> branches;  ///< of the bars that are not `compared`
+  BarFit fit = BarFit::Bars;
+  bool errorBars = false;
+};
+
+QString marksInWords(const QList<PlotBar>& bars);
+
+/// Deviations with their limits, or residuals, which have none: limits are about the expected reading.
+/// Percent of the reading leaves out steps where nothing is expected. Standardised, a deviation is over its
+/// own standard uncertainty, and a residual over what the fit has left of it; limits have no such unit.
+QList<PlotBar> checkBars(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
+                         std::size_t check, const ChartOptions& options, bool compared);
+/// After less before, with the limit within which a step counts as unchanged. Not to be standardised: what
+/// both checks have in common cancels, and how much that is is not known.
+QList<PlotBar> differenceBars(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
+                              const core::Comparison& comparison, std::size_t before, BarUnit unit);
+
+/// The bars of `check` with line, bands and branches about them as far as `options` wants them and the unit
+/// gives them: these are in units that are the same for all steps.
+BarPicture barPicture(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
+                      std::size_t check, const CheckPlot& plot, const ChartOptions& options);
+
+/// "Deviation, % of expected reading".
+QString barTitle(const ChartOptions& options, const QString& unit);
+/// As the choice is offered: "% of span"; `unit` is that of the readings.
+QString barUnitText(BarUnit kind, const QString& unit);
+
+}  // namespace ui

@@ -1,0 +1,255 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/outcome/outcome_export.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QFileInfo>
+#include <QLocale>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSvgGenerator>
+#include <functional>
+
+#include "core/report/report.h"
+#include "core/report/step_row.h"
+#include "ui/outcome/outcome_charts.h"
+#include "ui/safe_file.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+constexpr int scale = 2;      ///< pixels a point
+constexpr int pdfScale = 12;  ///< units a point, so that nothing is moved to whole points
+constexpr double margin_px = 16;
+
+QString tr(const char* text) { return QCoreApplication::translate("ui::OutcomeExport", text); }
+
+QFont plainFont(double points, bool bold = false) {
+  QFont font("DejaVu Sans");
+  font.setPixelSize(static_cast<int>(points));
+  font.setBold(bold);
+  return font;
+}
+
+/// A line or more of text across the picture; returns where the next one begins.
+double drawText(QPainter& painter, const QString& text, const QFont& font, const QColor& colour, double width,
+                double y) {
+  if (text.isEmpty()) return y;
+  painter.setFont(font);
+  painter.setPen(colour);
+  const QRectF room(margin_px, y, width - 2 * margin_px, 200);
+  QRectF taken;
+  painter.drawText(room, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, text, &taken);
+  return y + taken.height() + 2;
+}
+
+double drawHeading(QPainter& painter, const OutcomeHeading& heading, double width) {
+  const Colours colours = coloursFor(lightPalette());
+  double y = margin_px;
+  y = drawText(painter, heading.title, plainFont(16, true), colours.text, width, y);
+  y = drawText(painter, heading.subject, plainFont(13), colours.text, width, y);
+  y = drawText(painter, heading.verdict, plainFont(13, true), colourOf(colours, heading.is), width, y);
+  return drawText(painter, heading.scope, plainFont(11), colours.quiet, width, y) + 6;
+}
+
+void paintPicture(QPainter& painter, const Session& session, const ChartOptions& options) {
+  const ShownOutcome outcome = shownOutcome(session);
+  const QSizeF size = outcomePictureSize(outcome);
+  painter.fillRect(QRectF(QPointF(0, 0), size), Qt::white);
+  const double top = drawHeading(painter, headingOf(session, outcome), size.width());
+  const QRectF room(margin_px, top, size.width() - 2 * margin_px, size.height() - top - margin_px);
+
+  OutcomeCharts charts;
+  charts.setAttribute(Qt::WA_DontShowOnScreen);
+  charts.setFont(QFont("DejaVu Sans", 9));
+  charts.setPalette(lightPalette());
+  charts.hideReadout();
+  charts.resize(room.size().toSize());
+  ShownOutcome plain = outcome;
+  plain.step.reset();  // what is chosen in the window is nobody's business on paper
+  charts.showOutcome(plain, options, {});
+  charts.show();  // on no screen: without it the charts do not lay themselves out
+  // Again: how many labels have room is known only once the legends have their places.
+  charts.showOutcome(plain, options, {});
+  charts.paintInto(painter, room);
+}
+
+QByteArray written(const std::function<void(QIODevice&)>& write) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  write(buffer);
+  return bytes;
+}
+
+bool looksLikeFormula(const QString& text) {
+  const QString start = text.trimmed().left(1);
+  return !start.isEmpty() && QString("=+-@").contains(start);
+}
+
+QString textCell(std::string_view text) {
+  const QString cell = toQString(text);
+  return looksLikeFormula(cell) ? "'" + cell : cell;
+}
+
+/// An absent number is an empty cell.
+QString numberCell(const std::optional<double>& value) {
+  return value ? QLocale().toString(*value, 'g', 15) : QString();
+}
+
+QStringList cellsOf(const core::StepRow& row, const QString& check) {
+  const std::optional<double> expanded = row.decided ? row.decided->expanded : std::nullopt;
+  QStringList cells{check, QString::number(row.step + 1), textCell(row.label), textCell(row.closed)};
+  for (const auto& value : {row.simulated, row.expected, row.reading, row.change, row.deviation, expanded,
+                            row.limit, row.residual})
+    cells << numberCell(value);
+  return cells << toQString(core::verdictWord(row.verdict));
+}
+
+QStringList headerOf(const core::Setup& setup) {
+  const QString unit = ", " + toQString(core::readingUnitText(setup.instrument));
+  return {tr("Check"),
+          tr("Step"),
+          tr("Label"),
+          tr("Shunts closed"),
+          tr("Simulated") + ", " + toQString(core::simulatedUnitText(setup.bridge)),
+          tr("Expected") + unit,
+          tr("Reading") + unit,
+          tr("Change") + unit,
+          tr("Deviation") + unit,
+          tr("U of deviation") + unit,
+          tr("Limit") + unit,
+          tr("Residual") + unit,
+          tr("Verdict")};
+}
+
+}  // namespace
+
+OutcomeHeading headingOf(const Session& session, const ShownOutcome& outcome) {
+  OutcomeHeading heading;
+  heading.title = toQString(session.document().title);
+  if (heading.title.isEmpty()) heading.title = tr("Outcome of a shunt check");
+  QStringList checks;
+  for (const std::size_t check : outcome.checks()) {
+    const core::Check& one = outcome.channel->checks[check];
+    checks << toQString(one.name) + (one.date.empty() ? QString() : " (" + toQString(one.date) + ")");
+  }
+  heading.subject = tr("Channel") + " " + toQString(outcome.channel->name) + ", " +
+                    (checks.isEmpty() ? tr("plan without a check") : checks.join(tr(" and ")));
+  heading.verdict = whatIsMissing(session);
+  if (!heading.verdict.isEmpty()) return heading;
+  heading.scope = toQString(core::chainScopeStatement());
+  const auto& of = outcome.evaluation->checks;
+  heading.is = outcome.pair ? outcome.pair->comparison.verdict : of[*outcome.check].assessment.verdict;
+  heading.verdict =
+      toQString(outcome.pair ? outcome.pair->comparison.reason : of[*outcome.check].assessment.reason);
+  return heading;
+}
+
+QSize outcomePictureSize(const ShownOutcome& outcome) { return {outcome.pair ? 1200 : 960, 760}; }
+
+QImage outcomeImage(const Session& session, const ChartOptions& options) {
+  QImage image(scale * outcomePictureSize(shownOutcome(session)), QImage::Format_RGB32);
+  image.setDevicePixelRatio(scale);
+  image.setText("Title", headingOf(session, shownOutcome(session)).subject);
+  QPainter painter(&image);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintPicture(painter, session, options);
+  return image;
+}
+
+QByteArray outcomePng(const Session& session, const ChartOptions& options) {
+  const QImage image = outcomeImage(session, options);
+  return written([&](QIODevice& device) { image.save(&device, "PNG"); });
+}
+
+QByteArray outcomeSvg(const Session& session, const ChartOptions& options) {
+  return written([&](QIODevice& device) {
+    const ShownOutcome outcome = shownOutcome(session);
+    const OutcomeHeading heading = headingOf(session, outcome);
+    const QSize size = outcomePictureSize(outcome);
+    QSvgGenerator generator;
+    generator.setOutputDevice(&device);
+    generator.setResolution(96);
+    generator.setSize(size);
+    generator.setViewBox(QRect(QPoint(0, 0), size));
+    generator.setTitle(heading.title + ". " + heading.subject);
+    generator.setDescription(heading.verdict);
+    QPainter painter(&generator);
+    paintPicture(painter, session, options);
+  });
+}
+
+QByteArray outcomePdf(const Session& session, const ChartOptions& options) {
+  return written([&](QIODevice& device) {
+    const ShownOutcome outcome = shownOutcome(session);
+    const OutcomeHeading heading = headingOf(session, outcome);
+    const QSizeF size_pt = QSizeF(outcomePictureSize(outcome)) * 72.0 / 96;
+    QPdfWriter writer(&device);
+    writer.setPageSize(QPageSize(size_pt, QPageSize::Point, {}, QPageSize::ExactMatch));
+    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
+    writer.setResolution(96 * pdfScale);
+    writer.setTitle(heading.title + ". " + heading.subject);
+    QPainter painter(&writer);
+    painter.scale(pdfScale, pdfScale);
+    paintPicture(painter, session, options);
+  });
+}
+
+core::Result<void> writeOutcome(const QString& path, const Session& session, const ChartOptions& options) {
+  const QString ending = QFileInfo(path).suffix().toLower();
+  if (ending != "svg" && ending != "png" && ending != "pdf")
+    return core::Error{QFileInfo(path).fileName().toStdString(), "its ending names no kind of picture",
+                       "end the name with .svg, .png or .pdf"};
+  return saveBytes(path, ending == "svg"   ? outcomeSvg(session, options)
+                         : ending == "png" ? outcomePng(session, options)
+                                           : outcomePdf(session, options));
+}
+
+QString suggestedName(const ShownOutcome& outcome) {
+  QString name = toQString(outcome.channel->name);
+  for (const std::size_t check : outcome.checks())
+    name += "-" + toQString(outcome.channel->checks[check].name);
+  for (QChar& letter : name)
+    if (!letter.isLetterOrNumber() && letter != '-' && letter != '_') letter = '_';
+  return name.left(80);
+}
+
+QList<QStringList> outcomeData(const ShownOutcome& outcome) {
+  const core::Channel& channel = *outcome.channel;
+  const core::ChannelEvaluation& evaluation = *outcome.evaluation;
+  const std::vector<std::size_t> checks = outcome.checks();
+  const core::Setup& setup =
+      checks.empty() ? channel.setup : core::setupOf(channel, channel.checks[checks.front()]);
+  QList<QStringList> rows{headerOf(setup)};
+  if (checks.empty())
+    for (const core::StepRow& row : core::plannedRows(setup, evaluation.prediction, evaluation.budget))
+      rows << cellsOf(row, tr("plan"));
+  for (const std::size_t check : checks)
+    for (const core::StepRow& row : core::stepRows(channel, evaluation, check))
+      rows << cellsOf(row, textCell(channel.checks[check].name));
+  return rows;
+}
+
+QString asTabbedText(const QList<QStringList>& rows) {
+  QStringList lines;
+  for (QStringList cells : rows) {
+    for (QString& cell : cells) cell.replace('\t', ' ').replace('\n', ' ').replace('\r', ' ');
+    lines << cells.join('\t');
+  }
+  return lines.join('\n') + '\n';
+}
+
+QString asHtmlTable(const QList<QStringList>& rows) {
+  QString html = "<table>";
+  for (qsizetype k = 0; k < rows.size(); ++k) {
+    const QString tag = k == 0 ? "th" : "td";
+    html += "<tr>";
+    for (const QString& cell : rows[k]) html += "<" + tag + ">" + cell.toHtmlEscaped() + "</" + tag + ">";
+    html += "</tr>";
+  }
+  return html + "</table>";
+}
+
+}  // namespace ui

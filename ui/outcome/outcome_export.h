@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QByteArray>
+#include <QImage>
+#include <QString>
+#include <QStringList>
+
+#include "core/units/result.h"
+#include "ui/outcome/chart_options.h"
+#include "ui/outcome/shown_outcome.h"
+
+// The outcome outside the window: as picture with its heading, in light colours, and as data.
+
+namespace ui {
+
+/// What stands above the charts; plain text.
+struct OutcomeHeading {
+  QString title;    ///< of the document, or what this is
+  QString subject;  ///< "Channel TP-01, pre-test, 2026-03-02"
+  QString verdict;  ///< in words
+  QString scope;    ///< what a verdict does not cover; empty without one
+  core::Verdict is = core::Verdict::NotJudged;
+};
+
+OutcomeHeading headingOf(const Session& session, const ShownOutcome& outcome);
+
+/// Size of a picture, in points of a 96 dpi screen.
+QSize outcomePictureSize(const ShownOutcome& outcome);
+
+// GUI thread only; there must be something to draw.
+
+/// Two pixels a point.
+QImage outcomeImage(const Session& session, const ChartOptions& options);
+QByteArray outcomePng(const Session& session, const ChartOptions& options);
+/// Shapes and letters, with title and description.
+QByteArray outcomeSvg(const Session& session, const ChartOptions& options);
+/// One page of the size of the picture, shapes and letters.
+QByteArray outcomePdf(const Session& session, const ChartOptions& options);
+
+/// By the ending of `path`: .svg, .png or .pdf; another one is refused.
+core::Result<void> writeOutcome(const QString& path, const Session& session, const ChartOptions& options);
+
+/// "TP-01-pre-test": of letters, digits, '-' and '_' only, never empty.
+QString suggestedName(const ShownOutcome& outcome);
+
+/// Rows of cells, the header first: one row a step of each shown check, or of the plan. Numbers in the user's
+/// notation with 15 digits; a text that a spreadsheet would take for a formula has an apostrophe before it.
+QList<QStringList> outcomeData(const ShownOutcome& outcome);
+/// Tab-separated; tabs and line breaks within cells become spaces.
+QString asTabbedText(const QList<QStringList>& rows);
+/// A table; everything escaped.
+QString asHtmlTable(const QList<QStringList>& rows);
+
+}  // namespace ui

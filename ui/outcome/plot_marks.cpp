@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/outcome/plot_marks.h"
+
+#include <QPainter>
+#include <QPainterPath>
+#include <QtCharts/QChart>
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace ui {
+namespace {
+
+constexpr double cap_px = 3, head_px = 7;
+
+/// A triangle that points along `along` (a unit vector) with its middle at `at`.
+QPolygonF arrowHead(QPointF at, QPointF along) {
+  const QPointF across(-along.y(), along.x());
+  const QPointF tip = at + 0.5 * head_px * along, back = at - 0.5 * head_px * along;
+  return {{tip, back + 0.5 * head_px * across, back - 0.5 * head_px * across}};
+}
+
+void paintLines(QPainter& painter, const QPolygonF& points, const QRectF& area) {
+  for (qsizetype k = 1; k < points.size(); ++k)
+    if (const auto line = cutToHeight({points[k - 1], points[k]}, area.top(), area.bottom()))
+      painter.drawLine(*line);
+}
+
+}  // namespace
+
+std::optional<QLineF> cutToHeight(const QLineF& line, double low, double high) {
+  double from = 0, to = 1;
+  const double rise = line.dy();
+  if (rise == 0 && (line.y1() < low || line.y1() > high)) return std::nullopt;
+  if (rise != 0) {
+    const auto [first, second] = std::minmax((low - line.y1()) / rise, (high - line.y1()) / rise);
+    from = std::max(from, first), to = std::min(to, second);
+  }
+  if (!(from <= to)) return std::nullopt;
+  return QLineF(line.pointAt(from), line.pointAt(to));
+}
+
+PlotMarks::PlotMarks(QChart* chart) : QGraphicsItem(chart), m_chart(chart) {
+  setAcceptedMouseButtons(Qt::NoButton);
+}
+
+void PlotMarks::setBands(QList<PlotBand> bands) {
+  m_bands = std::move(bands);
+  update();
+}
+
+void PlotMarks::setWhiskers(QList<PlotWhisker> whiskers) {
+  m_whiskers = std::move(whiskers);
+  update();
+}
+
+void PlotMarks::setStrokes(QList<PlotStroke> strokes) {
+  m_strokes = std::move(strokes);
+  update();
+}
+
+void PlotMarks::setCross(std::optional<QPointF> at) {
+  if (m_cross == at) return;
+  m_cross = at;
+  update();
+}
+
+void PlotMarks::setColours(const QColor& whiskers, const QColor& strokes, const QColor& cross) {
+  m_whiskerColour = whiskers, m_strokeColour = strokes, m_crossColour = cross;
+  update();
+}
+
+QRectF PlotMarks::boundingRect() const { return m_chart->rect(); }
+
+QPolygonF PlotMarks::placed(const QList<QPointF>& values) const {
+  QPolygonF points;
+  for (const QPointF& value : values) points.append(m_chart->mapToPosition(value));
+  return points;
+}
+
+void PlotMarks::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
+  painter->setRenderHint(QPainter::Antialiasing);
+  for (const PlotBand& band : m_bands) paintBand(*painter, band);
+  for (const PlotStroke& stroke : m_strokes) paintStroke(*painter, stroke);
+  for (const PlotWhisker& whisker : m_whiskers) paintWhisker(*painter, whisker);
+  if (m_cross) paintCross(*painter);
+}
+
+void PlotMarks::paintBand(QPainter& painter, const PlotBand& band) const {
+  const QRectF area = m_chart->plotArea();
+  const QPolygonF upper = placed(band.upper), lower = placed(band.lower);
+  QPolygonF outline = upper;
+  for (qsizetype k = lower.size(); k-- > 0;) outline.append(lower[k]);
+  QPainterPath inside, room;
+  inside.addPolygon(outline);
+  room.addRect(area);
+  painter.fillPath(inside.intersected(room), band.fill);
+  painter.setPen(QPen(band.edge, 1, band.edgeStyle));
+  paintLines(painter, upper, area);
+  paintLines(painter, lower, area);
+}
+
+void PlotMarks::paintWhisker(QPainter& painter, const PlotWhisker& whisker) const {
+  const QRectF area = m_chart->plotArea();
+  const QPointF top = m_chart->mapToPosition(whisker.at + QPointF(0, whisker.half));
+  const QPointF bottom = m_chart->mapToPosition(whisker.at - QPointF(0, whisker.half));
+  const auto stem = cutToHeight({top, bottom}, area.top(), area.bottom());
+  if (!stem) return;
+  painter.setPen(QPen(m_whiskerColour, 1.2));
+  painter.drawLine(*stem);
+  for (const QPointF& end : {top, bottom})
+    if (end.y() >= area.top() && end.y() <= area.bottom())
+      painter.drawLine(end - QPointF(cap_px, 0), end + QPointF(cap_px, 0));
+}
+
+void PlotMarks::paintStroke(QPainter& painter, const PlotStroke& stroke) const {
+  const QPolygonF points = placed(stroke.points);
+  const QRectF area = m_chart->plotArea();
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(m_strokeColour, 1.3, stroke.falling ? Qt::DashLine : Qt::SolidLine));
+  paintLines(painter, points, area);
+  painter.setPen(QPen(m_strokeColour, 1.3));
+  for (qsizetype k = 1; k < points.size(); ++k) {
+    const QPointF way = points[k] - points[k - 1];
+    const double length = std::hypot(way.x(), way.y());
+    // Beyond the middle in its own direction, so that the way there and the way back have room for both.
+    const QPointF at = points[k - 1] + 0.6 * way;
+    if (length < 2 * head_px || !area.contains(at)) continue;
+    painter.setBrush(stroke.falling ? m_chart->backgroundBrush() : QBrush(m_strokeColour));
+    painter.drawPolygon(arrowHead(at, way / length));
+  }
+}
+
+void PlotMarks::paintCross(QPainter& painter) const {
+  const QRectF area = m_chart->plotArea();
+  const QPointF at = m_chart->mapToPosition(*m_cross);
+  painter.setPen(QPen(m_crossColour, 1, Qt::DotLine));
+  if (at.y() >= area.top() && at.y() <= area.bottom())
+    painter.drawLine(QPointF(area.left(), at.y()), QPointF(area.right(), at.y()));
+  if (at.x() >= area.left() && at.x() <= area.right())
+    painter.drawLine(QPointF(at.x(), area.top()), QPointF(at.x(), area.bottom()));
+}
+
+}  // namespace ui
