@@ -156,7 +156,7 @@ std::string diagnosisText(const core::Setup& setup, const core::Diagnosis& diagn
   if (diagnosis.explanations.empty()) return text;
   text += textOf(core::causeTable(diagnosis, shownCauses));
   if (diagnosis.tellingStep)
-    text += "To tell them apart, add this step to the plan: " + diagnosis.tellingStep->text + ".\n";
+    text += "To tell them apart, one more step: " + diagnosis.tellingStep->text + ".\n";
   const std::size_t told = std::min(diagnosis.explanations.size(), std::max<std::size_t>(1, diagnosis.tied));
   for (std::size_t k = 0; k < told; ++k) text += causeText(setup, diagnosis.explanations[k]);
   return text;

@@ -85,7 +85,7 @@ class MainWindow : public QMainWindow {
   void openDialog();
   bool saveAsDialog();
   void exportReport();
-  core::Result<QByteArray> pdfWithProgress();
+  core::Result<QByteArray> reportWithProgress(bool csv);
   void exportNetlist();
   void tellWritten(const QString& path, const core::Result<void>& written, const QString& otherwise);
   bool mayDiscard();

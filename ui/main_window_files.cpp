@@ -9,7 +9,6 @@
 
 #include "core/document/edits.h"
 #include "core/plan/spice.h"
-#include "core/report/csv.h"
 #include "ui/document_file.h"
 #include "ui/main_window.h"
 #include "ui/recording/recording_dialog.h"
@@ -121,16 +120,15 @@ void MainWindow::tellWritten(const QString& path, const core::Result<void>& writ
 
 bool MainWindow::writeReport(const QString& path) {
   const bool csv = path.endsWith(".csv", Qt::CaseInsensitive);
-  const auto bytes =
-      csv ? core::Result<QByteArray>(QByteArray::fromStdString(core::reportCsv(m_session.document())))
-          : pdfWithProgress();
+  const auto bytes = reportWithProgress(csv);
   const auto saved = bytes ? saveBytes(path, *bytes) : core::Result<void>(bytes.error());
   tellWritten(path, saved, tr("No report: %1"));
   return bool(saved);
 }
 
-/// The pages are drawn on this thread, since they show widgets; between them the window stays alive.
-core::Result<QByteArray> MainWindow::pdfWithProgress() {
+/// Checks are diagnosed on others, but pages are drawn on this thread, since they show widgets; between them
+/// the window stays alive.
+core::Result<QByteArray> MainWindow::reportWithProgress(bool csv) {
   QProgressDialog dialog(tr("Writing the report"), tr("Cancel"), 0, 100, this);
   dialog.setWindowModality(Qt::WindowModal);
   dialog.setMinimumDuration(300);
@@ -138,9 +136,9 @@ core::Result<QByteArray> MainWindow::pdfWithProgress() {
   connect(&dialog, &QProgressDialog::canceled, this, [&stop] { stop.request_stop(); });
   // The document may not change under the pages: a modal dialog takes the input.
   const core::Document document = m_session.document();
-  return reportPdf(
-      document, [&dialog](double share) { dialog.setValue(static_cast<int>(100 * share)); },
-      stop.get_token());
+  const auto progress = [&dialog](double share) { dialog.setValue(static_cast<int>(100 * share)); };
+  return csv ? reportCsvBytes(document, progress, stop.get_token())
+             : reportPdf(document, progress, stop.get_token());
 }
 
 void MainWindow::exportNetlist() {

@@ -16,4 +16,10 @@ core::Result<QByteArray> reportPdf(const core::Document& document,
                                    const std::function<void(double)>& progress = {},
                                    std::stop_token stop = {}, const ReportStamp& stamp = {});
 
+/// core::reportCsv, worked out on another thread while the events of this one go on. Needs a QApplication;
+/// `progress` and `stop` as for reportPdf.
+core::Result<QByteArray> reportCsvBytes(const core::Document& document,
+                                        const std::function<void(double)>& progress = {},
+                                        std::stop_token stop = {});
+
 }  // namespace ui

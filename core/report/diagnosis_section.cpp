@@ -78,8 +78,10 @@ std::string correctionFormula(const Setup& setup, const Correction& correction) 
 }
 
 std::string correctionAdvice(const Correction& correction) {
-  const std::string rule = correction.legitimate ? "Test data may be corrected by it once it is confirmed."
-                                                 : "Do not correct test data by it.";
+  if (correction.legitimate)
+    return correction.reason.empty() ? "Test data may be corrected by it once it is confirmed."
+                                     : correction.reason;
+  const std::string rule = "Do not correct test data by it.";
   return correction.reason.empty() ? rule : rule + " " + correction.reason;
 }
 
@@ -113,7 +115,7 @@ std::vector<Block> diagnosisBlocks(const Setup& setup, const Diagnosis& diagnosi
   blocks.push_back(causeTable(diagnosis, printedCauses));
   if (diagnosis.tellingStep)
     blocks.push_back(
-        Paragraph{"To tell them apart, add this step to the plan: " + diagnosis.tellingStep->text + ".", {}});
+        Paragraph{"To tell them apart, one more step: " + diagnosis.tellingStep->text + ".", {}});
   for (std::size_t k = 0; k < std::min(diagnosis.explanations.size(), printedCauses); ++k) {
     const Explanation& cause = diagnosis.explanations[k];
     EntryList entries = causeEntries(setup, cause);

@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/report/diagnoses.h"
 #include "core/report/diagnosis_section.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/parts.h"
@@ -29,7 +30,7 @@ QString stepName(const core::Step& step, std::size_t index) {
   return step.label.empty() ? number : number + "  " + toQString(step.label);
 }
 
-/// "Steps are off by up to 52.1 µm/m, with this cause by up to 1.3 µm/m."
+/// "Steps are off by up to 52.1 µm/m, with this cause by up to 1.3 µm/m: no more than ..."
 QString fitText(const std::vector<core::Remainder>& remainders, const core::Explanation& explanation,
                 const QString& unit) {
   double before = 0, after = 0;
@@ -37,11 +38,11 @@ QString fitText(const std::vector<core::Remainder>& remainders, const core::Expl
     before = std::max(before, std::abs(one.before));
     after = std::max(after, std::abs(one.after));
   }
-  return CauseDetails::tr(
-             "Steps are off by up to %1 %3, with this cause by up to %2 %3; scatter alone would "
-             "leave so much or more in %4 of 100 checks.")
-      .arg(numberText(before, 3), numberText(after, 3), unit,
-           numberText(100 * explanation.fitProbability, 2));
+  const QString numbers = CauseDetails::tr("Steps are off by up to %1 %3, with this cause by up to %2 %3: ")
+                              .arg(numberText(before, 3), numberText(after, 3), unit);
+  return numbers + (explanation.fitProbability >= core::doubtfulProbability
+                        ? CauseDetails::tr("no more than the uncertainties explain.")
+                        : CauseDetails::tr("more than the uncertainties explain."));
 }
 
 }  // namespace

@@ -23,7 +23,8 @@
 namespace ui {
 namespace {
 
-constexpr int wide_px = 820;
+constexpr int wide_px = 820;    ///< table and details stand side by side
+constexpr int narrow_px = 560;  ///< no room for both criteria
 
 bool hasReading(const core::Check& check) {
   return std::any_of(check.readings.begin(), check.readings.end(),
@@ -63,8 +64,9 @@ DiagnosisPanel::DiagnosisPanel(Session& session, QWidget* parent) : QWidget(pare
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(4, 4, 4, 4);
   column->setSpacing(4);
-  column->addLayout(head());
-  column->addWidget(m_caution);
+  QLayout* second = head();
+  column->addWidget(m_sentence);
+  column->addLayout(second);
   column->addWidget(m_body, 1);
   connect(&m_session, &Session::changed, this, &DiagnosisPanel::follow);
   connect(&m_runner, &DiagnosisRunner::changed, this, &DiagnosisPanel::refresh);
@@ -73,14 +75,14 @@ DiagnosisPanel::DiagnosisPanel(Session& session, QWidget* parent) : QWidget(pare
 }
 
 QLayout* DiagnosisPanel::head() {
-  m_sentence = embolden(plainLabel("diagnosisSentence"));
+  m_sentence = plainLabel("diagnosisSentence");
   m_caution = plainLabel("diagnosisCaution");
   m_caution->setText(toQString(core::suspicionStatement()));
   m_copy = toolButton("copyDiagnosis", tr("Copy as text"),
                       tr("Copies the sentence, all causes and the chosen one in full"));
   connect(m_copy, &QToolButton::clicked, this, [this] { QApplication::clipboard()->setText(text()); });
   auto* line = new QHBoxLayout;
-  line->addWidget(m_sentence, 1);
+  line->addWidget(m_caution, 1);
   line->addWidget(m_copy, 0, Qt::AlignTop);
   return line;
 }
@@ -189,7 +191,7 @@ void DiagnosisPanel::showCause() {
   if (!outcome || row >= outcome->diagnosis.explanations.size()) return;
   const core::Diagnosis& diagnosis = outcome->diagnosis;
   const QString toTell = diagnosis.tellingStep && row < diagnosis.tied
-                             ? tr("Add a step: %1").arg(toQString(diagnosis.tellingStep->text))
+                             ? tr("One more step: %1").arg(toQString(diagnosis.tellingStep->text))
                              : QString();
   m_details->show({m_session.shownSetup(), outcome->points, diagnosis.explanations[row], toTell});
   m_details->followStep(m_session.selection().step);
@@ -232,6 +234,7 @@ void DiagnosisPanel::hideEvent(QHideEvent* event) {
 
 void DiagnosisPanel::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
+  m_table->setColumnHidden(CauseModel::Akaike, width() < narrow_px);
   const Qt::Orientation wanted = width() >= wide_px ? Qt::Horizontal : Qt::Vertical;
   if (m_body->orientation() == wanted) return;
   m_body->setOrientation(wanted);

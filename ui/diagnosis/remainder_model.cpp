@@ -24,7 +24,7 @@ void RemainderModel::show(std::vector<core::Remainder> remainders, QStringList n
     values.insert(values.end(), {one.before, one.after});
     m_greatest = std::max({m_greatest, std::abs(one.before), std::abs(one.after)});
   }
-  m_decimals = std::max(0, core::decimalsFor(values) - 2);  // four digits: they are differences
+  m_decimals = std::max(0, core::decimalsFor(values) - 1);  // what is left of the greatest may be small
   if (!sameCount) return endResetModel();
   if (rowCount() > 0) emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
   emit headerDataChanged(Qt::Horizontal, 0, ColumnCount - 1);
