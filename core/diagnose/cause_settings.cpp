@@ -5,6 +5,7 @@
 #include <span>
 
 #include "core/diagnose/cause_words.h"
+#include "core/units/notation.h"
 
 namespace core {
 namespace {

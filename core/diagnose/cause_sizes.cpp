@@ -4,6 +4,7 @@
 
 #include "core/diagnose/cause_words.h"
 #include "core/plan/prediction.h"
+#include "core/units/notation.h"
 
 namespace core {
 namespace {
@@ -21,8 +22,7 @@ struct Size {
 };
 
 std::string inReadings(const Setup& setup, const Size& size) {
-  return quantityWithStandard(size.value, size.standard, UnitFamily::Named,
-                              readingUnitText(setup.instrument));
+  return withStandard(size.value, size.standard) + " " + readingUnitText(setup.instrument);
 }
 
 /// "readings are 0.35 ± 0.04 % too large"
@@ -60,12 +60,12 @@ bool leadsAlike(const Bridge& bridge) {
 std::string leadsWords(const Setup& setup, const Size& size) {
   const Size away = size.magnitude();
   std::string text = (leadsAlike(setup.bridge) ? "each lead " : "the leads on average ") +
-                     quantityWithStandard(away.value, away.standard, UnitFamily::Resistance) +
+                     ohmWithStandard(away.value, away.standard) +
                      (size.value < 0 ? " less than entered" : " more than entered");
   if (auto wire = commonWire(setup.bridge)) {
     wire->length = Length(1);
     const Size length = away.times(1 / resistanceOf(*wire).base());
-    text += ", " + quantityWithStandard(length.value, length.standard, UnitFamily::Length) + " of " +
+    text += ", " + withStandard(length.value, length.standard) + " m of " +
             formatQuantity(wire->section.base(), UnitFamily::Area, {}, 3) + " copper";
   }
   return text;
@@ -75,7 +75,7 @@ std::string leadsWords(const Setup& setup, const Size& size) {
 std::string valueWords(Resistance stated, const Size& size) {
   const Size now = size.times(stated.base());
   const Size share = size.less(1).times(100);
-  return quantityWithStandard(now.value, now.standard, UnitFamily::Resistance) + " where " +
+  return ohmWithStandard(now.value, now.standard) + " where " +
          formatQuantity(stated.base(), UnitFamily::Resistance, {}, 6) + " is stated, " +
          warranted(share.value, share.standard, true) + " %";
 }
@@ -87,7 +87,7 @@ std::string leakWords(const Setup& setup, std::size_t arm, const Size& conductan
   const double g = conductance.value, u = conductance.standard.value_or(0);
   if (!(g > 0)) return "less leak" + over + " than entered";
   const auto ohm = [](double resistance, const std::optional<double>& standard = {}) {
-    return quantityWithStandard(resistance, standard, UnitFamily::Resistance);
+    return ohmWithStandard(resistance, standard);
   };
   if (u <= 0.3 * g)
     return ohm(1 / g, conductance.standard ? std::optional(u / (g * g)) : std::nullopt) + over;

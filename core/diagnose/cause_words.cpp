@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/plan/prediction.h"
+#include "core/units/notation.h"
 
 namespace core {
 namespace {
@@ -42,32 +43,6 @@ Prefix prefixOf(double ohm) {
   return {1, "Ω"};
 }
 
-double fieldUnit(UnitFamily family) {
-  switch (family) {
-    case UnitFamily::Strain:
-      return 1e-6;
-    case UnitFamily::Output:
-      return 1e-3;
-    default:
-      return 1;
-  }
-}
-
-const char* fieldUnitName(UnitFamily family) {
-  switch (family) {
-    case UnitFamily::Strain:
-      return "µm/m";
-    case UnitFamily::Output:
-      return "mV/V";
-    case UnitFamily::Length:
-      return "m";
-    case UnitFamily::Voltage:
-      return "V";
-    default:
-      return "";
-  }
-}
-
 std::optional<double> over(const std::optional<double>& standard, double unit) {
   return standard ? std::optional(*standard / unit) : std::nullopt;
 }
@@ -89,16 +64,9 @@ std::string warranted(double value, const std::optional<double>& standard, bool 
   return text.substr(0, text.find(" ±"));
 }
 
-std::string quantityWithStandard(double value, const std::optional<double>& standard, UnitFamily family,
-                                 const std::string& unit) {
-  if (family == UnitFamily::Resistance) {
-    const Prefix prefix = prefixOf(value);
-    return withStandard(value / prefix.ohm, over(standard, prefix.ohm)) + " " + prefix.unit;
-  }
-  const double one = fieldUnit(family);
-  const std::string name = family == UnitFamily::Named ? unit : fieldUnitName(family);
-  const std::string text = withStandard(value / one, over(standard, one));
-  return name.empty() ? text : text + " " + name;
+std::string ohmWithStandard(double ohm, const std::optional<double>& standard) {
+  const Prefix prefix = prefixOf(ohm);
+  return withStandard(ohm / prefix.ohm, over(standard, prefix.ohm)) + " " + prefix.unit;
 }
 
 std::string percentWithStandard(double share, const std::optional<double>& standard, bool signedValue) {

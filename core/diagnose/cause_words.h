@@ -6,7 +6,6 @@
 #include <string>
 
 #include "core/diagnose/refit.h"
-#include "core/units/notation.h"
 
 namespace core {
 
@@ -14,10 +13,8 @@ namespace core {
 /// uncertainty, or two when it begins with 1 or 2 (DIN 1333, from memory). Never more than six digits of the
 /// value; without an uncertainty, and with one too small for those, four. `signedValue`: "+0.55".
 std::string withStandard(double value, const std::optional<double>& standard, bool signedValue = false);
-/// The same with its unit: "165.9 ± 0.1 kΩ". `family` decides how it is written, `unit` names
-/// UnitFamily::Named.
-std::string quantityWithStandard(double value, const std::optional<double>& standard, UnitFamily family,
-                                 const std::string& unit = {});
+/// A resistance with its unit: "165.9 ± 0.1 kΩ".
+std::string ohmWithStandard(double ohm, const std::optional<double>& standard);
 /// "+0.55 ± 0.06 %" of a share of 0.0055.
 std::string percentWithStandard(double share, const std::optional<double>& standard, bool signedValue = true);
 

@@ -6,6 +6,7 @@
 #include "core/diagnose/at_the_plug.h"
 #include "core/diagnose/cause_words.h"
 #include "core/plan/prediction.h"
+#include "core/units/notation.h"
 
 namespace core {
 namespace {

@@ -3,6 +3,7 @@
 
 #include "core/diagnose/cause_words.h"
 #include "core/diagnose/correction.h"
+#include "core/units/notation.h"
 
 namespace core {
 namespace {
@@ -15,7 +16,9 @@ std::string scaleWords(const std::string& measurand, const Correction& correctio
   const double scale = 1 / correction.factor;
   const auto standard =
       correction.factorStandard ? std::optional(*correction.factorStandard * scale * scale) : std::nullopt;
-  if (scale < 0) return measurand + " reads with the wrong sign";
+  if (scale == -1) return measurand + " reads with the wrong sign; its magnitude is right";
+  if (scale < 0)
+    return measurand + " reads with the wrong sign, and " + warranted(-scale, standard) + " times as large";
   if (scale >= 1.5) return measurand + " reads " + warranted(scale, standard) + " times too large";
   if (scale <= 2.0 / 3)
     return measurand + " reads " + warranted(1 / scale, correction.factorStandard) + " times too small";
@@ -58,16 +61,14 @@ std::string strainWords(const Setup& setup, const Fault& fault, const std::optio
              std::string(isTransducer(setup.bridge) ? "load" : "strain") + " is recorded as it should be.";
     case CauseKind::StrayReading:
       return "None, if the step reads as expected when it is taken again.";
-    case CauseKind::PolarityReversed:
-      return scaleWords(measurand, correction) + "; its magnitude is right.";
     case CauseKind::Leak:
     case CauseKind::ArmValue:
     case CauseKind::CompletionValue:
       return scaleWords(measurand, correction) + zeroWords(setup, fault) + ".";
     case CauseKind::ZeroShift:
       return measurand + " recorded after the shift and before the next zeroing reads " +
-             quantityWithStandard(std::abs(fault.size), standard, UnitFamily::Named, unit) +
-             (fault.size < 0 ? " low" : " high") + "; its scale is right.";
+             withStandard(std::abs(fault.size), standard) + " " + unit + (fault.size < 0 ? " low" : " high") +
+             "; its scale is right.";
     case CauseKind::Drift:
       return driftWords(setup, measurand, fault);
     case CauseKind::Clipping:
