@@ -125,6 +125,39 @@ TEST(TellingStep, StaysWithinTheRangeOfTheInstrument) {
   EXPECT_TRUE(contains(narrowStep->text, "87.15 kΩ from")) << narrowStep->text;
 }
 
+/// `quarter` with steps that close these of its shunts, in place of the usual nine.
+core::Setup withSteps(std::vector<std::vector<std::size_t>> closed) {
+  core::Setup setup = quarter();
+  setup.sequence.clear();
+  for (auto& shunts : closed) setup.sequence.push_back({"", std::move(shunts)});
+  return setup;
+}
+
+TEST(TellingStep, OfShortPlansIsNoneOrSeparatesByThreeAtLeast) {
+  // One level, one side, no zero at all, shunts closed together only.
+  const std::vector<core::Setup> plans = {withSteps({{}, {0}, {}}), withSteps({{}, {0}, {1}, {2}}),
+                                          withSteps({{0}, {1}, {3}}), withSteps({{}, {0, 1}, {0, 2}, {}})};
+  std::size_t pairs = 0, toldApart = 0;
+  for (const core::Setup& plan : plans) {
+    const HeldCheck held(plan, 0.5);
+    const DiagnosisGround ground = held.ground();
+    std::vector<Refit> fits;
+    for (const Fault& fault : possibleFaults(plan, ground.points))
+      if (auto fit = refit(ground, fault, ground.points.expected)) fits.push_back(*std::move(fit));
+    ASSERT_GT(fits.size(), 20u);
+    for (std::size_t k = 0; k + 1 < fits.size(); ++k, ++pairs) {
+      const auto step = tellingStep(ground, fits[k], fits[k + 1]);
+      if (!step) continue;
+      ++toldApart;
+      EXPECT_TRUE(std::isfinite(step->separation) && step->separation >= 3) << step->separation;
+      EXPECT_FALSE(step->text.empty());
+    }
+  }
+  // Faults of fixed size differ from a healthy check by far, those of free size fit it with none.
+  EXPECT_GT(toldApart, 10u);
+  EXPECT_LT(toldApart, pairs);
+}
+
 TEST(TellingStep, IsTheSameEveryTime) {
   const HeldCheck held(full(), 0.5);
   const auto once = told(held, {CauseKind::Leads, 0, 0, 1}, {CauseKind::Scale});
