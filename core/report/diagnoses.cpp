@@ -39,6 +39,7 @@ std::vector<Diagnosis> diagnosesOf(std::span<const DiagnosisTask> tasks, const P
         progress(static_cast<double>(finished) / static_cast<double>(tasks.size()));
     }
   });
+  if (progress && !tasks.empty() && !stop.stop_requested()) progress(1);  // the others may have been faster
   return diagnoses;
 }
 

@@ -11,6 +11,7 @@ namespace core {
 namespace {
 
 constexpr std::size_t printedCauses = 3;
+constexpr double leastWeight = 0.01;  ///< below it a cause is in the table, and nothing more is said of it
 
 std::string percentOf(double share) { return formatFixed(100 * share, 0); }
 
@@ -34,7 +35,6 @@ EntryList causeEntries(const Setup& setup, const Explanation& explanation) {
   add("To confirm", explanation.confirm);
   add("Strain data", explanation.onStrain);
   add("Correction", correctionFormula(setup, explanation.correction));
-  if (explanation.correction.legitimate) add("May be used", correctionAdvice(explanation.correction));
   return list;
 }
 
@@ -118,10 +118,15 @@ std::vector<Block> diagnosisBlocks(const Setup& setup, const Diagnosis& diagnosi
         Paragraph{"To tell them apart, one more step: " + diagnosis.tellingStep->text + ".", {}});
   for (std::size_t k = 0; k < std::min(diagnosis.explanations.size(), printedCauses); ++k) {
     const Explanation& cause = diagnosis.explanations[k];
+    if (k >= std::max<std::size_t>(diagnosis.tied, 1) && cause.weight < leastWeight) break;
     EntryList entries = causeEntries(setup, cause);
     if (!entries.entries.empty()) blocks.push_back(std::move(entries));
-    if (!cause.correction.legitimate)
-      blocks.push_back(Caution{cause.title + ": " + correctionAdvice(cause.correction)});
+    // Between two lists, which would stand side by side otherwise, too narrow for their sentences.
+    const std::string advice = cause.title + ": " + correctionAdvice(cause.correction);
+    if (cause.correction.legitimate)
+      blocks.push_back(Paragraph{advice, {}});
+    else
+      blocks.push_back(Caution{advice});
   }
   return blocks;
 }

@@ -172,7 +172,22 @@ TEST(ReportCsv, ColumnsStandInTheOrderOfTheManual) {
                                             "en_number",
                                             "verdict",
                                             "reason",
-                                            "check_remark"};
+                                            "check_remark",
+                                            "check_verdict",
+                                            "nonlinearity",
+                                            "hysteresis",
+                                            "repeatability",
+                                            "zero_return",
+                                            "zero_shift",
+                                            "symmetry",
+                                            "combined_error",
+                                            "span_ratio",
+                                            "line_probability",
+                                            "diagnosis",
+                                            "likeliest_cause",
+                                            "cause_size",
+                                            "cause_weight",
+                                            "diagnosis_sentence"};
   ASSERT_EQ(rows.size(), 1U);
   EXPECT_EQ(rows[0], columns);
 }
