@@ -105,10 +105,18 @@ Line fitted(const ScaledPoints& points, DoubleDouble xMean, DoubleDouble yMean, 
 }  // namespace
 
 Result<Line> finiteLine(Line line) {
-  const double known = line.intercept + line.slope + line.residualSumOfSquares + line.slopeError.value_or(0) +
-                       line.interceptError.value_or(0) + line.covariance.value_or(0) +
-                       line.chiSquare.value_or(0);
-  if (std::isfinite(known)) return line;
+  const auto finite = [](double v) { return std::isfinite(v); };
+  const auto allFinite = [&](const std::vector<double>& values) {
+    return std::all_of(values.begin(), values.end(), finite);
+  };
+  const double absent = 0;
+  if (finite(line.intercept) && finite(line.slope) && finite(line.centre) &&
+      finite(line.residualSumOfSquares) && finite(line.slopeError.value_or(absent)) &&
+      finite(line.interceptError.value_or(absent)) && finite(line.covariance.value_or(absent)) &&
+      finite(line.chiSquare.value_or(absent)) && finite(line.rSquared.value_or(absent)) &&
+      allFinite(line.residuals) && allFinite(line.standardised) && allFinite(line.leverages) &&
+      allFinite(line.adjustedX))
+    return line;
   return Error{"points", "the numbers are too large or too small to fit a line to", "Choose other units"};
 }
 

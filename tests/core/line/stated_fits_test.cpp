@@ -388,6 +388,14 @@ TEST(StatedFits, RefusePointsWhoseBestLineIsVertical) {
   EXPECT_THAT(line.error().what, HasSubstr("does not settle"));
 }
 
+TEST(StatedFits, RefuseUncertaintiesFartherApartThanNumbersReach) {
+  // Squares of 1e-300 / 1e300 are zero: weights of infinity would leave residuals that are no numbers.
+  const Column x{1, 2, 3}, y{1, 2, 4}, u{1e-300, 1e300, 1e300};
+  EXPECT_FALSE(core::fitWeightedLine(x, y, u));
+  EXPECT_FALSE(core::fitWeightedLine(x, y, u, Through::Zero));
+  EXPECT_FALSE(core::fitDistanceLine(x, y, Column(3, 0.0), u));
+}
+
 TEST(StatedFits, RefuseWhatOverflows) {
   const auto line =
       core::fitWeightedLine(Column{0, 1, 2}, Column{0, 1e300, 1e300}, Column{1e-300, 1e-300, 1e-300});
