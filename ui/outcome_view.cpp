@@ -36,6 +36,7 @@ namespace ui {
 namespace {
 
 constexpr int wide_px = 780;
+constexpr int leastPage_px = 280;
 constexpr int low_px = 430;  ///< below this height what is said elsewhere too gives its room to the charts
 constexpr int figuresShare = 7;  ///< the figures in short take at most this part of the height
 constexpr int nothingPage = 5;   ///< after the pages
@@ -130,6 +131,7 @@ void OutcomeView::buildPages() {
        std::initializer_list<QWidget*>{m_charts, m_table, m_figuresPage, new DiagnosisPanel(m_session),
                                        new WorkingPanel(m_session), new QWidget})
     m_stack->addWidget(page);
+  m_stack->setMinimumWidth(leastPage_px);  // not that of the widest page, which may be another one
 }
 
 void OutcomeView::buildTable() {

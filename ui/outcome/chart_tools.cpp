@@ -29,8 +29,8 @@ QComboBox* combo(const char* name, const QString& meaning, int letters) {
 
 ChartTools::ChartTools(QWidget* parent)
     : QWidget(parent),
-      m_kind(combo("outcomeBarKind", tr("What the bars show"), 10)),
-      m_unit(combo("outcomeBarUnit", tr("Unit of the bars"), 7)),
+      m_kind(combo("outcomeBarKind", tr("What the bars show"), 8)),
+      m_unit(combo("outcomeBarUnit", tr("Unit of the bars"), 5)),
       m_options(rememberedChartOptions()) {
   auto* show = toolButton("outcomeShow", tr("Show"), tr("What is drawn besides points and bars"));
   show->setPopupMode(QToolButton::InstantPopup);

@@ -174,8 +174,9 @@ QByteArray outcomeSvg(const Session& session, const ChartOptions& options) {
     generator.setResolution(96);
     generator.setSize(size);
     generator.setViewBox(QRect(QPoint(0, 0), size));
-    generator.setTitle(heading.title + ". " + heading.subject);
-    generator.setDescription(heading.verdict);
+    // The generator writes these two as they are.
+    generator.setTitle((heading.title + ". " + heading.subject).toHtmlEscaped());
+    generator.setDescription(heading.verdict.toHtmlEscaped());
     QPainter painter(&generator);
     paintPicture(painter, session, options);
   });

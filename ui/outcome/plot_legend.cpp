@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/outcome/plot_legend.h"
 
+#include <QFontInfo>
 #include <QFontMetricsF>
 #include <QPainter>
 #include <algorithm>
@@ -75,6 +76,8 @@ void PlotLegend::setEntries(QList<LegendEntry> entries) {
 
 void PlotLegend::setLook(const QFont& font, const QColor& text) {
   m_font = font;
+  // In pixels of the plot: on paper a size in points would be that of the paper, however the plot is scaled.
+  m_font.setPixelSize(QFontInfo(font).pixelSize());
   m_text = text;
   arrange();
 }
