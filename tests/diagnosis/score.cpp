@@ -183,10 +183,12 @@ void printResults(const std::vector<Outcome>& outcomes, std::string& text) {
   std::array<std::array<std::size_t, 5>, 2> counts{};
   std::map<std::string_view, std::size_t> wrong;
   double tied = 0;
-  std::size_t groups = 0;
+  std::size_t groups = 0, unnamed = 0, listedAnyway = 0;
   for (const Outcome& outcome : outcomes) {
     ++counts[outcome.planted ? 1 : 0][static_cast<std::size_t>(outcome.result)];
     if (!outcome.planted && outcome.first) ++wrong[nameOf(*outcome.first)];
+    unnamed += outcome.planted && outcome.result == DiagnosisResult::NothingFits && !outcome.first;
+    listedAnyway += outcome.listedAnyway;
     if (outcome.result == DiagnosisResult::Tied) tied += static_cast<double>(outcome.tied), ++groups;
   }
   text += "\n            not possible  healthy  found   tied   nothing fits\n";
@@ -195,6 +197,10 @@ void printResults(const std::vector<Outcome>& outcomes, std::string& text) {
     print(text, "%-12s %10zu %8zu %7zu %6zu %11zu\n", faulty ? "faulty" : "healthy", row[0], row[1], row[2],
           row[3], row[4]);
   }
+  print(
+      text,
+      "faulty: nothing fits and nothing is listed %zu; called healthy, the planted cause listed first %zu\n",
+      unnamed, listedAnyway);
   if (groups > 0) print(text, "causes in a tied group, mean: %.1f\n", tied / static_cast<double>(groups));
   for (const auto& [name, count] : wrong)
     print(text, "healthy checks with '%s' first: %zu\n", std::string(name).c_str(), count);
@@ -225,7 +231,11 @@ Outcome outcomeOf(const SimulatedCheck& simulated) {
   outcome.planted = simulated.planted, outcome.effect = simulated.effect, outcome.result = diagnosis.result;
   const bool declared =
       diagnosis.result != DiagnosisResult::Healthy && diagnosis.result != DiagnosisResult::NotPossible;
-  if (!declared) return outcome;
+  if (!declared) {
+    outcome.listedAnyway = simulated.planted && !diagnosis.explanations.empty() &&
+                           diagnosis.explanations.front().fault.kind == simulated.planted->kind;
+    return outcome;
+  }
   outcome.tied = diagnosis.tied;
   const auto& told = diagnosis.explanations;
   if (!told.empty()) outcome.first = told.front().fault.kind;

@@ -22,6 +22,7 @@ struct Outcome {
   std::size_t rank = 0;  ///< of the first explanation of the planted kind, from 1; 0 when there is none
   double apart = 0;      ///< separation of the first explanation from the planted fault, when another kind
   bool tiedWithFirst = false;  ///< an explanation of the planted kind cannot be told apart from the first
+  bool listedAnyway = false;   ///< the planted kind comes first in the list of a check that is called healthy
   std::size_t tied = 0;        ///< how many the program says it cannot tell apart
   bool placed = false;         ///< the first of the planted kind names the right arm, shunt or step
   std::optional<bool> within;  ///< planted size within 2 standard uncertainties of the fitted one

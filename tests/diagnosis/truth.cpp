@@ -113,7 +113,7 @@ std::vector<double> readingsOf(const core::Setup& setup, const Truth& truth, con
     if (truth.balanced) output -= open;
     if (truth.reversed) output = -output;
     double shown = factor * static_cast<double>(shownFor(instrument, output)) + truth.offset;
-    if (step > 0) shown += static_cast<double>(shownFor(instrument, truth.zeroDrift));
+    if (step > 0) shown += truth.setting * static_cast<double>(shownFor(instrument, truth.zeroDrift));
     shown += truth.added[step];
     if (!noise.empty()) shown += noise[step];
     if (truth.highest) shown = std::min(shown, *truth.highest);
