@@ -27,7 +27,7 @@ double spanOf(const std::vector<core::StepRow>& rows) {
 
 /// From the readings' unit to `unit` at one step; absent where it has no meaning.
 std::optional<double> factorOf(BarUnit unit, const core::StepRow& row, double span,
-                               const std::optional<double>& standard) {
+                               const std::optional<core::Reading>& standard) {
   switch (unit) {
     case BarUnit::Reading:
       return 1.0;
@@ -38,7 +38,8 @@ std::optional<double> factorOf(BarUnit unit, const core::StepRow& row, double sp
     case BarUnit::PercentOfSpan:
       return span > 0 ? std::optional(100 / span) : std::nullopt;
     case BarUnit::Standardised:
-      return standard && *standard > 0 ? std::optional(1 / *standard) : std::nullopt;
+      if (!standard || !(standard->base() > 0)) return std::nullopt;
+      return 1 / standard->base();
   }
   return std::nullopt;
 }
@@ -113,8 +114,7 @@ QList<PlotBar> checkBars(const core::Channel& channel, const core::ChannelEvalua
   const double span = spanOf(rows);
   QList<PlotBar> bars;
   for (const core::StepRow& row : rows) {
-    const auto& reading = judged.assessment.steps[row.step].standard;
-    const std::optional<double> standard = reading ? std::optional(reading->base()) : std::nullopt;
+    const auto& standard = judged.assessment.steps[row.step].standard;
     const bool fromFit = residual && standardised;
     const auto own = byFit.find(row.step);
     if (fromFit && own == byFit.end()) continue;
