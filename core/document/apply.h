@@ -15,7 +15,7 @@ struct ChannelParts {
   bool wiring = false;         ///< pins; jumpers go with the shunts
   bool instrument = false;     ///< unit, factors, excitation, range, input, balance
   bool acquisition = false;    ///< sample rate, filter, mains
-  bool limits = false;         ///< limits and decision rule
+  bool limits = false;         ///< limits, of figures of merit too, and decision rule
   bool uncertainties = false;  ///< statements about everything but shunts
 };
 

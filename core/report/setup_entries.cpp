@@ -2,6 +2,7 @@
 #include "core/report/setup_entries.h"
 
 #include <algorithm>
+#include <cctype>
 
 #include "core/units/notation.h"
 
@@ -188,11 +189,19 @@ EntryList effectEntries(const Setup& setup) {
 
 EntryList limitEntries(const Setup& setup) {
   const Limits& limits = setup.limits;
-  return {"Limits",
-          {{"Deviation, share of expected", percent(limits.relative)},
-           {"Never narrower than",
-            formatQuantity(limits.least.base(), UnitFamily::Named, readingUnitText(setup.instrument))},
-           {"Zero return, share of greatest", percent(limits.zeroReturn)}}};
+  EntryList list{"Limits",
+                 {{"Deviation, share of expected", percent(limits.relative)},
+                  {"Never narrower than",
+                   formatQuantity(limits.least.base(), UnitFamily::Named, readingUnitText(setup.instrument))},
+                  {"Zero return, share of greatest", percent(limits.zeroReturn)}}};
+  for (const auto& [kind, share] : limits.merits) {
+    std::string name(meritKindName(kind));
+    name[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(name[0])));
+    list.entries.push_back({std::move(name), percent(share)});
+  }
+  list.entries.push_back(
+      {"Nonlinearity measured from", "the " + std::string(referenceLineName(limits.linearityFrom))});
+  return list;
 }
 
 Table leadTable(const Bridge& bridge) {

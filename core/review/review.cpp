@@ -15,7 +15,7 @@ constexpr KeyNames<FindingKind, findingKindCount> kinds = {
     {"cannot_predict", "range_overrun", "below_uncertainty", "duplicate", "gap", "unbalanced_polarities",
      "missing_zero", "hold_too_short", "settle_too_short", "shunt_power", "power_density",
      "opposite_polarity", "shunt_through_leads", "overdue_resistor", "part_changed", "shortcut_error",
-     "wiring", "impossible_value", "nothing_to_close"}};
+     "wiring", "impossible_value", "nothing_to_close", "figure_not_shown"}};
 
 bool comesBefore(const Finding& a, const Finding& b) {
   if (a.severity != b.severity) return a.severity > b.severity;
@@ -51,6 +51,7 @@ std::vector<Finding> review(const Channel& channel, const ChannelEvaluation& eva
     findHeat(plan, findings);
     findShuntsThroughLeads(plan, findings);
     findShortcutErrors(plan, findings);
+    findFiguresNotShown(plan, findings);
   }
   std::stable_sort(findings.begin(), findings.end(), comesBefore);
   return findings;

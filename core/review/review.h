@@ -41,8 +41,9 @@ enum class FindingKind : std::uint8_t {
   Wiring,                ///< what the rules of pins and jumpers find wrong
   ImpossibleValue,       ///< a number out of a file that cannot be
   NothingToClose,        ///< no steps, or none that closes a shunt
+  FigureNotShown,        ///< a limit of a figure of merit that the steps cannot show
 };
-inline constexpr std::size_t findingKindCount = 19;
+inline constexpr std::size_t findingKindCount = 20;
 /// "range_overrun" in JSON.
 std::string_view findingKindKey(FindingKind kind);
 

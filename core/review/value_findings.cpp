@@ -52,6 +52,9 @@ void findImpossibleValues(const ReviewedPlan& plan, std::vector<Finding>& findin
   values.refuse(
       isBelow(0, limits.relative) || isBelow(0, limits.least.base()) || isBelow(0, limits.zeroReturn), {}, {},
       "A limit of the verdict is below zero.");
+  for (const auto& [kind, share] : limits.merits)
+    values.refuse(isBelow(0, share), {}, {},
+                  "The limit of " + std::string(meritKindName(kind)) + " is below zero.");
   values.refuse(setup.instrument.range && isNotAbove(0, setup.instrument.range->base()), {}, {},
                 "The instrument's range is not above 0 mV/V.");
 }

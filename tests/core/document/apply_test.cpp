@@ -83,6 +83,8 @@ TEST(Apply, HandsOverOnlyThePartsThatAreChosen) {
   from.setup.acquisition.filter.kind = FilterKind::Bessel;
   from.setup.wiring.pins = {{{"J1", "A"}, Node::PPlus}};
   from.setup.limits.relative = 0.02;
+  from.setup.limits.merits = {{MeritKind::Symmetry, 0.01}};
+  from.setup.limits.linearityFrom = ReferenceLine::EndPoint;
   from.setup.decision.rule = DecisionRule::Guarded;
   from.setup.instrument.excitation = 1.0_V;
   const Channel to = named(otherInstallation(), "TP-31");

@@ -48,6 +48,17 @@ TEST(Report, SaysWhatWasPlannedReadAndJudged) {
     EXPECT_THAT(words, HasSubstr(part));
 }
 
+TEST(Report, LimitsOfFiguresAreListedThoseThatAreSet) {
+  Channel channel = checkedChannel();
+  channel.setup.limits.merits = {{MeritKind::Symmetry, 0.01}, {MeritKind::Nonlinearity, 0.0025}};
+  channel.setup.limits.linearityFrom = ReferenceLine::Minimax;
+  const std::string words = Words(reportOf(documentOf(channel)));
+  EXPECT_THAT(words, HasSubstr("Nonlinearity: 0.25 %"));
+  EXPECT_THAT(words, HasSubstr("Plus/minus symmetry: 1 %"));
+  EXPECT_THAT(words, HasSubstr("Nonlinearity measured from: the minimax line"));
+  EXPECT_THAT(words, Not(HasSubstr("Hysteresis: 0 %")));
+}
+
 // A first reading that failed and was redone is in its note: a reviewer must see it.
 TEST(Report, PrintsTheNotesOfSteps) {
   Channel channel = checkedChannel();

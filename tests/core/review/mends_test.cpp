@@ -65,6 +65,8 @@ class HastyPlans {
       channel = withShuntAdded(std::move(channel), shunt());
     for (std::size_t left = below(21); left > 0; --left)
       channel.setup.sequence.push_back(step(channel.setup));
+    for (const auto kind : {MeritKind::Hysteresis, MeritKind::Repeatability})
+      if (oneIn(2)) setup.limits.merits[kind] = 0.005;
     return channel;
   }
 

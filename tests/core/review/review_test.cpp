@@ -86,6 +86,40 @@ TEST(Review, NothingIsFoundInAUsualPlan) {
   }
 }
 
+TEST(Review, ALimitOfHysteresisAsksForStepsThatComeBackDown) {
+  Channel channel = plain();
+  channel.setup.limits.merits = {{MeritKind::Hysteresis, 0.005}, {MeritKind::Nonlinearity, 0.005}};
+  const Finding finding = only(FindingKind::FigureNotShown, channel);
+  EXPECT_EQ(finding.severity, Severity::Warning);
+  EXPECT_THAT(finding.what, HasSubstr("cannot show hysteresis"));
+  const Channel after = mended(channel, finding);
+  EXPECT_THAT(reviewed(after), IsEmpty()) << everything(reviewed(after));
+  std::string labels;
+  for (const Step& step : after.setup.sequence) labels += step.label + " ";
+  EXPECT_EQ(labels, "zero +1 +2 +3 +2 +1 zero -1 -2 -3 -2 -1 zero ");
+}
+
+TEST(Review, ALimitOfRepeatabilityAsksForASecondRun) {
+  Channel channel = plain();
+  channel.setup.limits.merits = {{MeritKind::Repeatability, 0.005}};
+  const Finding finding = only(FindingKind::FigureNotShown, channel);
+  const Channel after = mended(channel, finding);
+  EXPECT_THAT(reviewed(after), IsEmpty()) << everything(reviewed(after));
+  EXPECT_EQ(after.setup.sequence.size(), 17u) << "one zero between the runs";
+  // Coming back down reaches no level twice from the same side, but zero, which has figures of its own.
+  channel.setup.limits.merits = {{MeritKind::Hysteresis, 0.005}, {MeritKind::Repeatability, 0.005}};
+  const Findings both = reviewed(FindingKind::FigureNotShown, channel);
+  ASSERT_THAT(both, SizeIs(2));
+  EXPECT_THAT(reviewed(FindingKind::FigureNotShown, mended(channel, both[0])), SizeIs(1));
+}
+
+TEST(Review, OneLevelASideCannotComeBackDown) {
+  Channel channel = plain();
+  channel.setup.sequence = {{"zero", {}}, {"+1", {0}}, {"zero", {}}, {"-1", {3}}, {"zero", {}}};
+  channel.setup.limits.merits = {{MeritKind::Hysteresis, 0.005}};
+  EXPECT_THAT(only(FindingKind::FigureNotShown, channel).mends, IsEmpty());
+}
+
 TEST(Review, OfAnEmptyPlanOnlyThatItIsEmptyIsSaid) {
   Channel zeroOnly;
   zeroOnly.setup.sequence = {{"zero", {}}};
