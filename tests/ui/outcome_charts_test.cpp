@@ -241,6 +241,17 @@ TEST(OutcomeCharts, TheChartsKeepRoomInALowView) {
   }
 }
 
+TEST(OutcomeCharts, PlotsSideBySideHaveTheirAxesAtTheSameHeight) {
+  // The later check fails, so that its legend has an entry, and maybe a row, more.
+  ShownView shown(checkedWith(oneCheck(), "post-test", {5, 5 - 500.4, 5 - 1031.5, 6}), {1200, 900});
+  shown.session.compareWith(0);
+  shown.settle();
+  const auto* after = shown.find<MeasuredPlot>("outcomeMeasuredAfter");
+  // Plot areas have whole pixels.
+  EXPECT_NEAR(shown.measured()->chart()->plotArea().top(), after->chart()->plotArea().top(), 1);
+  EXPECT_NEAR(shown.measured()->chart()->plotArea().bottom(), after->chart()->plotArea().bottom(), 1);
+}
+
 TEST(PlotMarks, ALineIsCutAtTheAxes) {
   // Derived by hand: from (0, -1) to (4, 3) the line crosses 0 at x = 1 and 2 at x = 3.
   const auto cut = cutToHeight({0, -1, 4, 3}, 0, 2);

@@ -158,12 +158,16 @@ void OutcomeCharts::showReadout(const QString& pointed) {
   m_readout->setToolTip("<span>" + text.toHtmlEscaped() + "</span>");
 }
 
-/// Zero lies at the same place in plots below one another.
+/// Zero lies at the same place in plots below and beside one another.
 void OutcomeCharts::alignPlots() {
   const bool below = m_left->isVisible() && m_bars->isVisible() && !m_right->isVisibleTo(this);
   const int left = below ? std::max(m_left->neededLeft(), m_bars->neededLeft()) : 0;
   m_left->setLeft(left);
   m_bars->setLeft(left);
+  const bool beside = m_right->isVisibleTo(this);
+  const int rows = beside ? std::max(m_left->legendRows(), m_right->legendRows()) : 1;
+  m_left->keepLegendRows(rows);
+  m_right->keepLegendRows(rows);
 }
 
 void OutcomeCharts::paintInto(QPainter& painter, const QRectF& target) {

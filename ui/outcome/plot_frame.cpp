@@ -85,8 +85,8 @@ void PlotFrame::setTicks(const AxisTicks& x, const AxisTicks& y) {
 int PlotFrame::uprightIntervals() const {
   const int line = QFontMetrics(m_y->labelsFont()).height();
   const int lines = height() / line - (m_title.isEmpty() ? 3 : 4) - (height() >= lowPlot_px ? 2 : 0) -
-                    (m_legend->rowCount() - 1);
-  return std::clamp(lines / 2, 2, 8);
+                    (std::max(m_keptRows, legendRows()) - 1);
+  return std::clamp(5 * lines / 8, 2, 8);
 }
 
 int PlotFrame::neededLeft() const {
@@ -115,13 +115,22 @@ void PlotFrame::placeCaptions() {
   m_legend->setPos(width() - m_legend->boundingRect().width(), 2 + titleRow);
   if (m_legend->rowCount() != rowsBefore) emit heightChanged();
   QMargins margins = chart()->margins();
-  margins.setTop(titleRow + row + (m_legend->rowCount() - 1) * static_cast<int>(m_legend->rowHeight()));
+  margins.setTop(titleRow + row +
+                 (std::max(m_keptRows, legendRows()) - 1) * static_cast<int>(m_legend->rowHeight()));
   margins.setRight(4);
   if (margins != chart()->margins()) chart()->setMargins(margins);
   m_x->setTitleVisible(height() >= lowPlot_px);
 }
 
 const QList<LegendEntry>& PlotFrame::legendEntries() const { return m_legend->entries(); }
+
+int PlotFrame::legendRows() const { return m_legend->rowCount(); }
+
+void PlotFrame::keepLegendRows(int rows) {
+  if (m_keptRows == rows) return;
+  m_keptRows = rows;
+  placeCaptions();
+}
 
 void PlotFrame::setLegend(QList<LegendEntry> entries) {
   m_legend->setEntries(std::move(entries));

@@ -48,6 +48,9 @@ class PlotFrame : public QChartView {
   QValueAxis* yAxis() const { return m_y; }
 
   const QList<LegendEntry>& legendEntries() const;
+  int legendRows() const;
+  /// Room for so many rows even when there are fewer: plots side by side share the greatest.
+  void keepLegendRows(int rows);
   const PlotMarks& marksBehind() const { return *m_behind; }    ///< behind the series: bands
   const PlotMarks& marksInFront() const { return *m_inFront; }  ///< over the series
 
@@ -113,6 +116,7 @@ class PlotFrame : public QChartView {
   PlotMarks* m_inFront;
   std::optional<QPointF> m_pointedAt;  ///< mark under the pointer
   QString m_title, m_yTitle;
+  int m_keptRows = 1;  ///< of the legend
   std::optional<std::size_t> m_current;
   QList<PlotHit> m_hits;
 };
