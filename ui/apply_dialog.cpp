@@ -49,7 +49,7 @@ constexpr std::array<PartRow, 6> partRows{{
      QT_TRANSLATE_NOOP("ui::ApplyDialog", "Sample rate, filter, mains")},
     {&core::ChannelParts::limits, "applyLimits", QT_TRANSLATE_NOOP("ui::ApplyDialog", "Limits"),
      QT_TRANSLATE_NOOP("ui::ApplyDialog", "limits"),
-     QT_TRANSLATE_NOOP("ui::ApplyDialog", "Limits and decision rule")},
+     QT_TRANSLATE_NOOP("ui::ApplyDialog", "Limits, of figures of merit too, and decision rule")},
     {&core::ChannelParts::uncertainties, "applyUncertainties",
      QT_TRANSLATE_NOOP("ui::ApplyDialog", "Uncertainties"),
      QT_TRANSLATE_NOOP("ui::ApplyDialog", "uncertainties"),

@@ -20,8 +20,9 @@ SetupForm::SetupForm(Session& session, QWidget* parent) : QScrollArea(parent), m
   auto* groups = new QVBoxLayout(m_body);
   groups->setContentsMargins(6, 6, 6, 6);
   m_rows = new SetupRows(session, groups, this);
-  for (const auto add : {addChannelGroup, addBridgeGroup, addArmsGroup, addLeadsGroup, addLeaksGroup,
-                         addInstrumentGroup, addAcquisitionGroup, addHeatingGroup, addLimitsGroup})
+  for (const auto add :
+       {addChannelGroup, addBridgeGroup, addArmsGroup, addLeadsGroup, addLeaksGroup, addInstrumentGroup,
+        addAcquisitionGroup, addHeatingGroup, addLimitsGroup, addMeritsGroup})
     add(*m_rows);
   groups->addStretch();
   setWidget(m_body);

@@ -105,6 +105,80 @@ TEST_F(Form, EveryFieldIsEditedAsOneUndoStep) {
   });
 }
 
+TEST_F(Form, FiguresOfMeritAreJudgedWhereALimitIsTyped) {
+  auto* heading = form.findChild<QToolButton*>("meritsGroupHeading");
+  EXPECT_EQ(heading->text(), "Limits of figures of merit: not judged");
+  EXPECT_FALSE(field("limitHysteresis")->isVisible());
+  form.focusField("limitNonlinearity");
+  using core::MeritKind;
+  const auto limit = [&](MeritKind kind) {
+    return [this, kind] {
+      const auto found = setup().limits.merits.find(kind);
+      return found == setup().limits.merits.end() ? -1 : found->second;
+    };
+  };
+  for (const char* name : {"limitNonlinearity", "limitSpanRatio"}) {
+    EXPECT_EQ(field(name)->text(), "");
+    EXPECT_EQ(field(name)->placeholderText(), "not judged");
+  }
+  expectEdits({{"limitNonlinearity", "0.5", limit(MeritKind::Nonlinearity), 0.005},
+               {"limitHysteresis", "0,25 %", limit(MeritKind::Hysteresis), 0.0025},
+               {"limitRepeatability", "0.1", limit(MeritKind::Repeatability), 0.001},
+               {"limitZeroShift", "0", limit(MeritKind::ZeroShift), 0},
+               {"limitSymmetry", "1", limit(MeritKind::Symmetry), 0.01},
+               {"limitCombinedError", "2", limit(MeritKind::CombinedError), 0.02},
+               {"limitSpanRatio", "3 %", limit(MeritKind::SpanRatio), 0.03}});
+  EXPECT_EQ(setup().limits.merits.size(), 7u);
+  EXPECT_FALSE(setup().limits.merits.contains(MeritKind::ZeroReturn));
+  heading->click();
+  EXPECT_EQ(heading->text(), "Limits of figures of merit: 7 of 7 judged");
+}
+
+TEST_F(Form, AnEmptyLimitOfAFigureIsNotJudgedAndANegativeOneIsRefused) {
+  form.focusField("limitHysteresis");
+  type("limitHysteresis", "0.5");
+  field("limitHysteresis")->setFocus();
+  field("limitHysteresis")->selectAll();
+  QTest::keyClick(field("limitHysteresis"), Qt::Key_Delete);
+  QTest::keyClick(field("limitHysteresis"), Qt::Key_Return);
+  EXPECT_TRUE(setup().limits.merits.empty());
+  session.history().undo();
+  EXPECT_EQ(setup().limits.merits.at(core::MeritKind::Hysteresis), 0.005);
+  const int before = session.history().index();
+  type("limitHysteresis", "-1");
+  type("limitSymmetry", "nan");
+  EXPECT_EQ(refused.count(), 2);
+  EXPECT_TRUE(refused.at(0).at(0).toString().startsWith("Limit of hysteresis:"));
+  EXPECT_EQ(session.history().index(), before);
+}
+
+TEST_F(Form, TheLineThatDeviationsAreMeasuredFromIsChosen) {
+  auto* line = form.findChild<QComboBox*>("linearityFrom");
+  EXPECT_EQ(line->currentText(), "Least-squares line");
+  choose("linearityFrom", static_cast<int>(core::ReferenceLine::EndPoint));
+  EXPECT_EQ(setup().limits.linearityFrom, core::ReferenceLine::EndPoint);
+  EXPECT_EQ(line->currentText(), "End-point line");
+  EXPECT_EQ(session.history().undoText(), "Change reference line");
+  EXPECT_TRUE(line->isVisible()) << "what is not usual is shown";
+  session.history().undo();
+  EXPECT_EQ(setup().limits.linearityFrom, core::ReferenceLine::LeastSquares);
+}
+
+// The field's own tool tip says why it refused something; else the one around it shows.
+TEST_F(Form, AFigureOfMeritIsDefinedWhereItsLimitIsEntered) {
+  for (const auto& [name, denominator] : std::vector<std::pair<const char*, const char*>>{
+           {"limitNonlinearity", "of the measured span."},
+           {"limitHysteresis", "of the measured span."},
+           {"limitRepeatability", "of the measured span."},
+           {"limitZeroShift", "of the greatest expected reading."},
+           {"limitSymmetry", "of the expected slope."},
+           {"limitCombinedError", "of the measured span."},
+           {"limitSpanRatio", "of the expected span."}}) {
+    EXPECT_EQ(field(name)->toolTip(), "") << name;
+    EXPECT_TRUE(field(name)->parentWidget()->toolTip().endsWith(denominator)) << name;
+  }
+}
+
 TEST_F(Form, LeaksAreEnteredInAGroupThatTheKeyboardOpens) {
   EXPECT_FALSE(field("leakAcross1")->isVisible());
   auto* heading = form.findChild<QToolButton*>("leaksGroupHeading");

@@ -16,6 +16,7 @@ void addInstrumentGroup(SetupRows& rows);   ///< excitation, readings, balance n
 void addAcquisitionGroup(SetupRows& rows);  ///< sample rate, filter, mains: how long a step must last
 void addHeatingGroup(SetupRows& rows);      ///< self-heating of the gauges
 void addLimitsGroup(SetupRows& rows);       ///< limits and the decision rule
+void addMeritsGroup(SetupRows& rows);       ///< limits of figures of merit, and the line they start from
 
 /// "settles in 0.32 s, hold at least 1.00 s", or why that cannot be said.
 QString usualTimesText(const core::Acquisition& acquisition);

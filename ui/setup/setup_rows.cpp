@@ -47,6 +47,16 @@ QLabel* plainLabel(const QString& text = {}) {
   return label;
 }
 
+/// Around a field whose own tool tip is for what it refuses: without one the tip of what is around shows.
+QWidget* hinting(QWidget* field, const QString& hint) {
+  auto* around = new QWidget;
+  around->setToolTip(hint);
+  auto* layout = new QVBoxLayout(around);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(field);
+  return around;
+}
+
 const QString& spokenName(const FieldName& name) { return name.spoken.isEmpty() ? name.label : name.spoken; }
 
 }  // namespace
@@ -96,7 +106,10 @@ void SetupRows::onRefresh(std::function<void(const Channel&)> refresher) {
 QuantityEdit* SetupRows::addQuantity(QGridLayout* form, const FieldName& name, core::UnitFamily family,
                                      ChannelValue value, Shown shown) {
   QuantityEdit* edit = makeQuantity(name, family, std::move(value), std::move(shown));
-  addRow(form, name.label, edit);
+  QWidget* row = name.hint.isEmpty() ? edit : hinting(edit, name.hint);
+  m_fields.back().row = row;
+  addRow(form, name.label, row);
+  if (const auto label = m_labels.find(row); label != m_labels.end()) label->second->setToolTip(name.hint);
   return edit;
 }
 
@@ -151,6 +164,7 @@ QComboBox* SetupRows::addChoice(QGridLayout* form, const FieldName& name, const 
   // The list may be wider than the form, and so shows what the box has to cut off.
   box->view()->setMinimumWidth(box->view()->sizeHintForColumn(0) + 24);
   addRow(form, name.label, box);
+  if (const auto label = m_labels.find(box); label != m_labels.end()) label->second->setToolTip(name.hint);
   connect(box, &QComboBox::activated, this, [this, set = choice.set, label = name.edit](int row) {
     change(label, [&](Channel& channel) { set(channel, row); });
   });

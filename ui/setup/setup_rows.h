@@ -30,6 +30,7 @@ QGridLayout* formIn(QWidget* group);
 struct FieldName {
   QString object, label, edit;
   QString spoken = {};  ///< for assistive tools, where the label alone says too little
+  QString hint = {};    ///< the tool tip of the row
 };
 
 /// Builds the rows of the set-up form, fills them from the chosen channel, and turns what is typed or
