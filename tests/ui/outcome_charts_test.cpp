@@ -231,7 +231,9 @@ TEST(OutcomeCharts, TwoChecksAreReadSideBySideAndTheirDifferenceHasNoStandardUnc
 
 TEST(OutcomeCharts, TheChartsKeepRoomInALowView) {
   for (const bool pair : {false, true}) {
-    ShownView shown(checkedWith(oneCheck(), "post-test", {5, 5 - 500.4, 5 - 1031.5, 6}), {490, 380});
+    ShownView shown(checkedWith(oneCheck(), "post-test", {5, 5 - 500.4, 5 - 1031.5, 6}), {1640, 1000});
+    shown.view.resize(490, 380);
+    shown.settle();
     if (pair) shown.session.compareWith(0);
     shown.settle();
     EXPECT_GE(shown.measured()->height(), 84);

@@ -60,7 +60,10 @@ void FigureGrid::setFigures(const std::vector<core::Entry>& figures) {
 
 QSize FigureGrid::sizeHint() const { return {wideColumn_px, QWidget::sizeHint().height()}; }
 
-QSize FigureGrid::minimumSizeHint() const { return {columnWidth_px, QWidget::minimumSizeHint().height()}; }
+/// Where rows may be left out, those of a wide view must not keep it from getting low.
+QSize FigureGrid::minimumSizeHint() const {
+  return {columnWidth_px, m_room == QWIDGETSIZE_MAX ? QWidget::minimumSizeHint().height() : 0};
+}
 
 void FigureGrid::place() {
   const int columns = std::clamp(width() / columnWidth_px, 1, 6);
