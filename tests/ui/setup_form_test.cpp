@@ -107,7 +107,7 @@ TEST_F(Form, EveryFieldIsEditedAsOneUndoStep) {
 
 TEST_F(Form, FiguresOfMeritAreJudgedWhereALimitIsTyped) {
   auto* heading = form.findChild<QToolButton*>("meritsGroupHeading");
-  EXPECT_EQ(heading->text(), "Limits of figures of merit: not judged");
+  EXPECT_EQ(heading->text(), "Figures of merit: not judged");
   EXPECT_FALSE(field("limitHysteresis")->isVisible());
   form.focusField("limitNonlinearity");
   using core::MeritKind;
@@ -131,7 +131,7 @@ TEST_F(Form, FiguresOfMeritAreJudgedWhereALimitIsTyped) {
   EXPECT_EQ(setup().limits.merits.size(), 7u);
   EXPECT_FALSE(setup().limits.merits.contains(MeritKind::ZeroReturn));
   heading->click();
-  EXPECT_EQ(heading->text(), "Limits of figures of merit: 7 of 7 judged");
+  EXPECT_EQ(heading->text(), "Figures of merit: 7 of 7 judged");
 }
 
 TEST_F(Form, AnEmptyLimitOfAFigureIsNotJudgedAndANegativeOneIsRefused) {

@@ -39,7 +39,7 @@ constexpr Figure figures[] = {
      QT_TRANSLATE_NOOP("ui::SetupRows",
                        "Zero reading farthest from the first one, less the first, as a share of the greatest "
                        "expected reading.")},
-    {MeritKind::Symmetry, "limitSymmetry", QT_TRANSLATE_NOOP("ui::SetupRows", "Plus/minus symmetry"),
+    {MeritKind::Symmetry, "limitSymmetry", QT_TRANSLATE_NOOP("ui::SetupRows", "Symmetry"),
      QT_TRANSLATE_NOOP(
          "ui::SetupRows",
          "Slope of the positive half less that of the negative half, as a share of the expected "
@@ -82,7 +82,7 @@ QString summaryOf(const Channel& channel) {
 }  // namespace
 
 void addMeritsGroup(SetupRows& rows) {
-  FoldedGroup* group = rows.addFoldedGroup(SetupRows::tr("Limits of figures of merit"), "meritsGroup");
+  FoldedGroup* group = rows.addFoldedGroup(SetupRows::tr("Figures of merit"), "meritsGroup");
   for (const Figure& figure : figures) {
     const QString label = SetupRows::tr(figure.label);
     QuantityEdit* limit =
@@ -96,7 +96,7 @@ void addMeritsGroup(SetupRows& rows) {
   }
   rows.addChoice(
       group->form(),
-      {"linearityFrom", SetupRows::tr("Measured from"), SetupRows::tr("Change reference line"),
+      {"linearityFrom", SetupRows::tr("Line"), SetupRows::tr("Change reference line"),
        SetupRows::tr("Line that nonlinearity and combined error are measured from"),
        SetupRows::tr("The line, drawn through the mean readings against the expected ones, that nonlinearity "
                      "and combined error are measured from.")},
