@@ -127,9 +127,10 @@ void OutcomeView::buildPages() {
   buildTable();
   m_figuresPage = new FiguresPage;
   m_stack = new QStackedWidget;
-  for (QWidget* page :
-       std::initializer_list<QWidget*>{m_charts, m_table, m_figuresPage, new DiagnosisPanel(m_session),
-                                       new WorkingPanel(m_session), new QWidget})
+  auto* diagnosis = new DiagnosisPanel(m_session);
+  connect(diagnosis, &DiagnosisPanel::refused, this, &OutcomeView::refused);
+  for (QWidget* page : std::initializer_list<QWidget*>{m_charts, m_table, m_figuresPage, diagnosis,
+                                                       new WorkingPanel(m_session), new QWidget})
     m_stack->addWidget(page);
   m_stack->setMinimumWidth(leastPage_px);  // not that of the widest page, which may be another one
 }
