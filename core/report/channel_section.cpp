@@ -126,6 +126,21 @@ void addNotes(Section& section, const Check& check) {
           Paragraph{"Step " + std::to_string(step + 1) + ", note: " + reading->note, {}});
 }
 
+/// The figures of the check without those that have a row in the table of merits. Zero return stays: beside
+/// the picture it is what a reviewer looks for.
+std::vector<Entry> otherFigures(const Channel& channel, const ChannelEvaluation& evaluation,
+                                std::size_t number) {
+  std::vector<Entry> figures = figuresOf(channel, evaluation, number);
+  for (const Merit& merit : evaluation.checks[number].assessment.merits) {
+    if (merit.kind == MeritKind::ZeroReturn) continue;
+    const std::string_view name = meritKindName(merit.kind).substr(1);  // in the list it has a capital letter
+    std::erase_if(figures, [&](const Entry& entry) {
+      return !entry.name.empty() && std::string_view(entry.name).substr(1) == name;
+    });
+  }
+  return figures;
+}
+
 /// The figures of merit, and why each that does not keep its limit does not.
 void addMerits(Section& section, const Channel& channel, const ChannelEvaluation& evaluation,
                std::size_t number) {
@@ -160,7 +175,8 @@ Section checkSection(const Document& document, std::size_t index, const ChannelE
               "Measured change against simulated value, and deviation from expected with "
               "the limits as a band, check " +
                   check.name});
-  section.blocks.push_back(EntryList{"Figures of the line and zero", figuresOf(channel, evaluation, number)});
+  section.blocks.push_back(
+      EntryList{"Figures of the line and zero", otherFigures(channel, evaluation, number)});
   addMerits(section, channel, evaluation, number);
   if (const auto found = diagnoses.find({index, number}); found != diagnoses.end())
     for (Block& block : diagnosisBlocks(setupOf(channel, check), found->second))
