@@ -25,7 +25,8 @@ Result<Line> fitWeightedLine(std::span<const double> x, std::span<const double> 
 /// Clauses 7 and 8: points independent of each other, `ux` and `uy` their standard uncertainties,
 /// `covariances` of x and y within each point (empty: none). Uncertainties of intercept and slope are those
 /// at the adjusted points, as York (2004) states them; the law of propagation through the estimator gives
-/// slightly others.
+/// slightly others. Where the uncertainties are as wide as the points lie apart there may be several minima;
+/// the one found is downhill of the better of the lines of y on x and of x on y.
 Result<Line> fitDistanceLine(std::span<const double> x, std::span<const double> y, std::span<const double> ux,
                              std::span<const double> uy, std::span<const double> covariances = {},
                              Through through = Through::Anywhere);
