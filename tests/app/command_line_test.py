@@ -116,8 +116,8 @@ class CommandTest(unittest.TestCase):
 
 
 class Usage(CommandTest):
-    COMMANDS = ("predict", "levels", "line", "check", "compare", "report", "review", "resistors", "wiring", "spice",
-                "demo")
+    COMMANDS = ("predict", "levels", "line", "check", "diagnose", "compare", "report", "review", "resistors", "wiring",
+                "working", "spice", "demo")
 
     def test_help_lists_the_commands_and_each_has_its_own(self):
         done = self.succeeds("--help")
@@ -229,7 +229,7 @@ class Predict(CommandTest):
         def no_steps(content):
             content["channels"][2]["setup"]["sequence"] = []
         channels = self.json("predict", self.document(no_steps, PLAN))["channels"]
-        self.assertEqual([len(c["steps"]) for c in channels], [9, 9, 0, 9, 9, 9, 9])
+        self.assertEqual([len(c["steps"]) for c in channels], [9, 9, 0, 9, 9, 9, 13])
 
     def test_one_bad_channel_does_not_hide_the_others(self):
         def negative(content):
