@@ -87,12 +87,12 @@ std::string correctionAdvice(const Correction& correction) {
 
 Table causeTable(const Diagnosis& diagnosis, std::size_t most) {
   Table table{"Possible causes, the likeliest first",
-              {{"Cause", false, 27},
-               {"Size", false, 29},
-               {"Explains, %", true},
-               {"Weight, %", true},
-               {"Such a fault is"},
-               {"BIC behind best", true}},
+              {{"Cause", false, 26},
+               {"Size", false, 31},
+               {"Explains, %", true, 10},
+               {"Weight, %", true, 9},
+               {"Such a fault is", false, 12},
+               {"BIC behind best", true, 12}},
               {}};
   for (std::size_t k = 0; k < shownCauses(diagnosis, most); ++k) {
     const Explanation& cause = diagnosis.explanations[k];

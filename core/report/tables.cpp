@@ -153,14 +153,14 @@ Table meritTable(const Channel& channel, const ChannelEvaluation& evaluation, st
   const Setup& setup = setupOf(channel, channel.checks[check]);
   const std::vector<Merit>& merits = evaluation.checks[check].assessment.merits;
   Table table{"Figures of merit of " + channel.checks[check].name,
-              {{"Figure"},
-               {"Measured how", false, 34},
-               numeric("Value", readingUnitText(setup.instrument)),
-               {"Share, %", true},
-               {"u of share, %", true},
-               {"Limit, %", true},
-               {"Step", true},
-               {"Verdict"}},
+              {{"Figure", false, 15},
+               {"Measured how", false, 37},
+               {"Value, " + readingUnitText(setup.instrument), true, 10},
+               {"Share, %", true, 9},
+               {"u of share, %", true, 8},
+               {"Limit, %", true, 7},
+               {"Step", true, 6},
+               {"Verdict", false, 8}},
               {}};
   std::vector<double> values;
   for (const Merit& merit : merits)
