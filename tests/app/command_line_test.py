@@ -464,7 +464,7 @@ class Levels(CommandTest):
         self.assertEqual([(column["column"], column["unit"]) for column in columns],
                          [("TP-01", "µm/m"), ("TP-02", "µm/m"), ("TP-11", "µm/m"), ("TP-12", "µm/m"),
                           ("TP-21", "mV/V"), ("TP-31", "µm/m"), ("LC-1", "kN")])
-        self.assertEqual([len(column["levels"]) for column in columns], [9] * 7)
+        self.assertEqual([len(column["levels"]) for column in columns], [9] * 6 + [13])
         self.assertEqual(columns[2]["levels"], self.json("levels", PRE, "--column", "TP-11")["levels"])
         self.refused("levels", PRE, "--column", "TP-99", says="TP-99", says_also="TP-01")
 
@@ -783,7 +783,7 @@ class Report(CommandTest):
         self.succeeds("report", DEMO, "-o", out)
         with open(out, encoding="utf-8", newline="") as file:
             rows = list(csv.reader(file))
-        self.assertEqual(len(rows), 1 + 7 * 2 * 9)  # a header, then channels x checks x steps
+        self.assertEqual(len(rows), 1 + 2 * (6 * 9 + 13))  # a header, then the steps of both checks
         out = self.path("report.pdf")
         done = self.succeeds("report", DEMO, "-o", out)
         self.assertEqual(done.stderr, "")
