@@ -21,107 +21,107 @@ std::string percent(double share) { return formatQuantity(share, UnitFamily::Per
 
 bool isBetween(double value, double least, double greatest) { return least <= value && value <= greatest; }
 
-std::optional<Fault> textFault(std::string_view field, std::string_view text, std::size_t longest) {
+std::optional<FieldFault> textFault(std::string_view field, std::string_view text, std::size_t longest) {
   if (text.size() > longest)
-    return Fault{field, inQuotes(text) + " is too long",
+    return FieldFault{field, inQuotes(text) + " is too long",
                  "Shorten it to " + std::to_string(longest) + " bytes"};
   const bool control =
       std::any_of(text.begin(), text.end(), [](unsigned char c) { return c < 32 || c == 127; });
-  if (control) return Fault{field, "there is a line break, a tab or the like in it", "Take it out"};
+  if (control) return FieldFault{field, "there is a line break, a tab or the like in it", "Take it out"};
   return std::nullopt;
 }
 
-std::optional<Fault> idFault(std::string_view id) {
-  if (id.empty()) return Fault{"id", "it has no id", "Enter what stands on its label, such as AF-0104"};
+std::optional<FieldFault> idFault(std::string_view id) {
+  if (id.empty()) return FieldFault{"id", "it has no id", "Enter what stands on its label, such as AF-0104"};
   if (id.front() == ' ' || id.back() == ' ')
-    return Fault{"id", inQuotes(id) + " begins or ends with a space", "Take the space out"};
+    return FieldFault{"id", inQuotes(id) + " begins or ends with a space", "Take the space out"};
   return textFault("id", id, longestId);
 }
 
-std::optional<Fault> valueFault(std::string_view field, Resistance value) {
+std::optional<FieldFault> valueFault(std::string_view field, Resistance value) {
   if (isBetween(value.base(), leastShunt.base(), greatestShunt.base())) return std::nullopt;
   const std::string what = value == Resistance(0) ? "0 Ω is no shunt but a short circuit"
                                                   : ohms(value) + " is not between " + ohms(leastShunt) +
                                                         " and " + ohms(greatestShunt);
-  return Fault{field, what, "Check number and unit; a number without unit is in Ω"};
+  return FieldFault{field, what, "Check number and unit; a number without unit is in Ω"};
 }
 
-std::optional<Fault> toleranceFault(double tolerance) {
+std::optional<FieldFault> toleranceFault(double tolerance) {
   if (tolerance > 0 && tolerance <= greatestTolerance) return std::nullopt;
-  return Fault{"tolerance",
+  return FieldFault{"tolerance",
                tolerance == 0
                    ? "a tolerance of 0 is no tolerance"
                    : percent(tolerance) + " is not above 0 and at most " + percent(greatestTolerance),
                "Enter the half width, such as 0.01 %"};
 }
 
-std::optional<Fault> certificateFault(const Certificate& certificate, Resistance nominal, double tolerance) {
+std::optional<FieldFault> certificateFault(const Certificate& certificate, Resistance nominal, double tolerance) {
   if (const auto fault = valueFault("certificate_value", certificate.value)) return fault;
   // A resistor that has drifted by a tenth is scrap; a decimal point or a unit gone wrong is likelier.
   const double apart = std::abs(certificate.value / nominal - 1);
   if (apart > std::max(0.1, tolerance))
-    return Fault{"certificate_value",
+    return FieldFault{"certificate_value",
                  "the certificate's " + ohms(certificate.value) + " is far from the nominal " + ohms(nominal),
                  "Check both values and their units"};
   if (!(certificate.expanded > Resistance(0)))
-    return Fault{"certificate_expanded", "the certificate needs its expanded uncertainty U, above 0 Ω",
+    return FieldFault{"certificate_expanded", "the certificate needs its expanded uncertainty U, above 0 Ω",
                  "Enter U as the certificate states it, such as 0.6 Ω"};
   if (!(certificate.expanded / certificate.value <= greatestTolerance))
-    return Fault{"certificate_expanded",
+    return FieldFault{"certificate_expanded",
                  "U of " + ohms(certificate.expanded) + " is more than half the value",
                  "Check number and unit; a number without unit is in Ω"};
   if (!isBetween(certificate.coverageFactor, 1, 10))
-    return Fault{"certificate_k", "the coverage factor is not between 1 and 10",
+    return FieldFault{"certificate_k", "the coverage factor is not between 1 and 10",
                  "Enter k as the certificate states it, such as 2"};
   return std::nullopt;
 }
 
-std::optional<Fault> careFault(const std::optional<Date>& due, const std::optional<Power>& rating) {
+std::optional<FieldFault> careFault(const std::optional<Date>& due, const std::optional<Power>& rating) {
   if (due && !dateFromText(dateText(*due)))
-    return Fault{"due", "there is no such day", "Write the day as in 2026-11-25"};
+    return FieldFault{"due", "there is no such day", "Write the day as in 2026-11-25"};
   constexpr Power least(1e-6), greatest(1e4);
   if (rating && !(*rating >= least && *rating <= greatest))
-    return Fault{"rating", formatQuantity(rating->base(), UnitFamily::Power) + " is no power of a resistor",
+    return FieldFault{"rating", formatQuantity(rating->base(), UnitFamily::Power) + " is no power of a resistor",
                  "Enter what it may turn into heat, such as 250 mW"};
   return std::nullopt;
 }
 
-std::optional<Fault> dialFault(const Decade& decade) {
+std::optional<FieldFault> dialFault(const Decade& decade) {
   if (!isBetween(decade.step.base(), leastStep_ohm, greatestShunt.base()))
-    return Fault{"decades", "a dial's step of " + ohms(decade.step) + " cannot be", "Check number and unit"};
+    return FieldFault{"decades", "a dial's step of " + ohms(decade.step) + " cannot be", "Check number and unit"};
   const double micro = decade.step.base() * 1e6;  // of 15 digits that a decimal number keeps, 12 must agree
   if (std::abs(micro - std::round(micro)) > 1e-12 * micro)
-    return Fault{"decades", "a dial's step of " + ohms(decade.step) + " is finer than 1 µΩ",
+    return FieldFault{"decades", "a dial's step of " + ohms(decade.step) + " is finer than 1 µΩ",
                  "Round it to whole micro-ohms"};
   if (decade.positions == 0 || decade.positions > mostPositions)
-    return Fault{"decades", "a dial has " + std::to_string(decade.positions) + " positions above 0",
+    return FieldFault{"decades", "a dial has " + std::to_string(decade.positions) + " positions above 0",
                  "Enter 1 to " + std::to_string(mostPositions) + "; most dials have 10"};
   return std::nullopt;
 }
 
-std::optional<Fault> dialsFault(const DecadeBox& box) {
+std::optional<FieldFault> dialsFault(const DecadeBox& box) {
   if (box.decades.empty() || box.decades.size() > mostDials)
-    return Fault{"decades", "a box has 1 to " + std::to_string(mostDials) + " dials",
+    return FieldFault{"decades", "a box has 1 to " + std::to_string(mostDials) + " dials",
                  "Write positions times step of each dial, such as 10x10k 10x1k 10x100"};
   for (std::size_t k = 0; k < box.decades.size(); ++k) {
     if (const auto fault = dialFault(box.decades[k])) return fault;
     if (k > 0 && box.decades[k].step >= box.decades[k - 1].step)
-      return Fault{"decades", "the steps of the dials do not fall", "Begin with the greatest step"};
+      return FieldFault{"decades", "the steps of the dials do not fall", "Begin with the greatest step"};
   }
   if (const Resistance most = greatestSetting(box); !(most >= leastShunt && most <= greatestShunt))
-    return Fault{"decades",
+    return FieldFault{"decades",
                  "the box goes up to " + ohms(most) + ", which is not between " + ohms(leastShunt) + " and " +
                      ohms(greatestShunt),
                  "Check the steps and their units"};
   if (!(box.residual >= Resistance(0) && box.residual <= box.decades.front().step))
-    return Fault{"residual", ohms(box.residual) + " cannot remain with all dials at 0",
+    return FieldFault{"residual", ohms(box.residual) + " cannot remain with all dials at 0",
                  "Enter what is measured with all dials at 0, such as 0.05 Ω"};
   return std::nullopt;
 }
 
 }  // namespace
 
-std::optional<Fault> faultOf(const Resistor& resistor) {
+std::optional<FieldFault> faultOf(const Resistor& resistor) {
   if (const auto fault = idFault(resistor.id)) return fault;
   if (const auto fault = valueFault("resistance", resistor.nominal)) return fault;
   if (const auto fault = toleranceFault(resistor.tolerance);
@@ -135,7 +135,7 @@ std::optional<Fault> faultOf(const Resistor& resistor) {
   return textFault("note", resistor.note, longestText);
 }
 
-std::optional<Fault> faultOf(const DecadeBox& box) {
+std::optional<FieldFault> faultOf(const DecadeBox& box) {
   if (const auto fault = idFault(box.id)) return fault;
   if (const auto fault = dialsFault(box)) return fault;
   if (const auto fault = toleranceFault(box.tolerance)) return fault;
@@ -143,11 +143,11 @@ std::optional<Fault> faultOf(const DecadeBox& box) {
   return textFault("note", box.note, longestText);
 }
 
-std::optional<Fault> faultOf(const SeriesRange& range) {
+std::optional<FieldFault> faultOf(const SeriesRange& range) {
   if (const auto fault = valueFault("from", range.from)) return fault;
   if (const auto fault = valueFault("to", range.to)) return fault;
   if (range.from > range.to)
-    return Fault{"to", "the range ends at " + ohms(range.to) + " before it begins at " + ohms(range.from),
+    return FieldFault{"to", "the range ends at " + ohms(range.to) + " before it begins at " + ohms(range.from),
                  "Enter the lower value as its begin"};
   return toleranceFault(range.tolerance);
 }

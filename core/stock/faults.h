@@ -9,15 +9,15 @@
 namespace core {
 
 /// What is wrong with one field of a resistor, box or range, by the field's name in stock files.
-struct Fault {
+struct FieldFault {
   std::string_view field;
   std::string what;
   std::string mend;
 };
 
 /// The first thing that cannot be; see checkResistor and its like. Ids are not compared with others.
-std::optional<Fault> faultOf(const Resistor& resistor);
-std::optional<Fault> faultOf(const DecadeBox& box);
-std::optional<Fault> faultOf(const SeriesRange& range);
+std::optional<FieldFault> faultOf(const Resistor& resistor);
+std::optional<FieldFault> faultOf(const DecadeBox& box);
+std::optional<FieldFault> faultOf(const SeriesRange& range);
 
 }  // namespace core

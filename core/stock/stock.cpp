@@ -10,7 +10,7 @@
 namespace core {
 namespace {
 
-Result<void> asError(std::string_view where, const std::optional<Fault>& fault) {
+Result<void> asError(std::string_view where, const std::optional<FieldFault>& fault) {
   if (!fault) return {};
   return Error{std::string(where), fault->what, fault->mend};
 }

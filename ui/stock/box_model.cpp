@@ -104,7 +104,7 @@ core::Result<void> BoxModel::setCell(core::Stock& stock, std::size_t row, int co
   }
 }
 
-std::optional<core::Fault> BoxModel::faultIn(const core::Stock& stock, std::size_t row) const {
+std::optional<core::FieldFault> BoxModel::faultIn(const core::Stock& stock, std::size_t row) const {
   return core::faultOf(stock.boxes[row]);
 }
 

@@ -24,7 +24,7 @@ class BoxModel : public StockSheet {
   void addRow(core::Stock& stock) const override;
   core::Result<void> setCell(core::Stock& stock, std::size_t row, int column,
                              const QString& text) const override;
-  std::optional<core::Fault> faultIn(const core::Stock& stock, std::size_t row) const override;
+  std::optional<core::FieldFault> faultIn(const core::Stock& stock, std::size_t row) const override;
   int columnOf(std::string_view field) const override;
   std::string idOf(const core::Stock& stock, std::size_t row) const override { return stock.boxes[row].id; }
   QString editLabel(int column) const override;

@@ -178,7 +178,7 @@ core::Result<void> ResistorModel::setCell(core::Stock& stock, std::size_t row, i
   }
 }
 
-std::optional<core::Fault> ResistorModel::faultIn(const core::Stock& stock, std::size_t row) const {
+std::optional<core::FieldFault> ResistorModel::faultIn(const core::Stock& stock, std::size_t row) const {
   auto fault = core::faultOf(stock.resistors[row]);
   const auto& certificate = stock.resistors[row].certificate;
   if (fault && certificate && certificate->expanded == core::Resistance(0) &&

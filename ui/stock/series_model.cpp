@@ -81,7 +81,7 @@ core::Result<void> SeriesModel::setCell(core::Stock& stock, std::size_t row, int
   }
 }
 
-std::optional<core::Fault> SeriesModel::faultIn(const core::Stock& stock, std::size_t row) const {
+std::optional<core::FieldFault> SeriesModel::faultIn(const core::Stock& stock, std::size_t row) const {
   return core::faultOf(stock.series[row]);
 }
 

@@ -31,8 +31,8 @@ class StockSheet : public EditableTable {
   /// Sets the cell to what `text` says.
   virtual core::Result<void> setCell(core::Stock& stock, std::size_t row, int column,
                                      const QString& text) const = 0;
-  virtual std::optional<core::Fault> faultIn(const core::Stock& stock, std::size_t row) const = 0;
-  /// The column that shows a field (see core::Fault).
+  virtual std::optional<core::FieldFault> faultIn(const core::Stock& stock, std::size_t row) const = 0;
+  /// The column that shows a field (see core::FieldFault).
   virtual int columnOf(std::string_view field) const = 0;
   /// The id of a row; empty in a list without ids.
   virtual std::string idOf(const core::Stock& stock, std::size_t row) const = 0;

@@ -110,7 +110,7 @@ INSTANTIATE_TEST_SUITE_P(
                     PlantedCase{"ClippedBothWays", {CauseKind::Clipping, 0, 0, 2200}},
                     PlantedCase{"ClippedAbove", {CauseKind::Clipping, 1, 0, 1700}},
                     PlantedCase{"StrayReading", {CauseKind::StrayReading, 3, 0, 25}}),
-    [](const auto& info) { return info.param.name; });
+    [](const auto& given) { return given.param.name; });
 
 TEST(Diagnose, NamesNothingWhereReadingsAreAsExpected) {
   const Diagnosis diagnosis = diagnosisOf(planted(quarter(), {CauseKind::Scale, 0, 0, 1}));
