@@ -30,6 +30,7 @@ constexpr double toldApart = 6;
 constexpr double leastExplained = 0.5;
 constexpr std::size_t mostExplanations = 8;
 constexpr std::size_t mostUntied = 3;  ///< causes named behind those that are not told apart
+constexpr std::size_t mostHints = 2;   ///< causes named with a healthy check that they fit a little better
 
 double upperTail(double chiSquare, int dof) {
   if (dof < 1) return 1;
@@ -147,21 +148,23 @@ struct Named {
   std::size_t tied = 0;
 };
 
+std::vector<Ranked> firstOf(const std::vector<Ranked>& ranked, std::size_t most) {
+  return {ranked.begin(), ranked.begin() + static_cast<std::ptrdiff_t>(std::min(most, ranked.size()))};
+}
+
 Named namedOf(const Ranking& ranking) {
   std::vector<Ranked> worth;
   for (const Ranked& candidate : ranking.ranked())
     if (ranking.explained(candidate) >= leastExplained) worth.push_back(candidate);
-  Named named;
-  if (worth.empty()) return named;
+  // Where no cause explains much, the best still say how little that is.
+  if (worth.empty()) return {firstOf(ranking.ranked(), mostUntied), 0};
   const double first = worth.front().evidence;
   const bool fits = worth.front().fits;
   const auto untied = std::stable_partition(worth.begin(), worth.end(), [&](const Ranked& candidate) {
     return fits && candidate.fits && candidate.evidence - first < toldApart;
   });
-  named.tied = std::min<std::size_t>(static_cast<std::size_t>(untied - worth.begin()), mostExplanations);
-  const std::size_t count = std::min({worth.size(), named.tied + mostUntied, mostExplanations});
-  named.candidates.assign(worth.begin(), worth.begin() + static_cast<std::ptrdiff_t>(count));
-  return named;
+  const auto tied = std::min(static_cast<std::size_t>(untied - worth.begin()), mostExplanations);
+  return {firstOf(worth, std::min(tied + mostUntied, mostExplanations)), tied};
 }
 
 }  // namespace
@@ -200,19 +203,17 @@ Diagnosis diagnose(const Setup& setup, const SetupPrediction& prediction, const 
   diagnosis.degreesOfFreedom = static_cast<int>(ground->points.size()) - 1;
   diagnosis.probability = upperTail(healthy.chiSquare, diagnosis.degreesOfFreedom);
 
-  if (ranking.odds() < worthNaming && *diagnosis.probability >= impossible) {
-    diagnosis.result = DiagnosisResult::Healthy;
-    diagnosis.sentence = diagnosisSentence(setup, diagnosis);
-    return diagnosis;
-  }
-  const Named named = namedOf(ranking);
+  const bool healthyEnough = ranking.odds() < worthNaming && *diagnosis.probability >= impossible;
+  Named named = namedOf(ranking);
+  if (healthyEnough) named = {firstOf(ranking.ranked(), ranking.odds() > 0 ? mostHints : 0), 0};
   const std::vector<double> weights = weightsOf(healthy, ranking.ranked(), named.candidates);
   for (std::size_t k = 0; k < named.candidates.size(); ++k) {
     diagnosis.explanations.push_back(explanationOf(*ground, budget, healthy, named.candidates[k]));
     diagnosis.explanations.back().weight = weights[k];
   }
   diagnosis.tied = named.tied;
-  diagnosis.result = named.tied == 0   ? DiagnosisResult::NothingFits
+  diagnosis.result = healthyEnough     ? DiagnosisResult::Healthy
+                     : named.tied == 0 ? DiagnosisResult::NothingFits
                      : named.tied == 1 ? DiagnosisResult::Found
                                        : DiagnosisResult::Tied;
   if (named.tied > 1)

@@ -62,8 +62,10 @@ struct TellingStep {
 
 struct Diagnosis {
   DiagnosisResult result = DiagnosisResult::NotPossible;
-  std::string sentence;                   ///< the whole in words a reviewer can quote
-  std::vector<Explanation> explanations;  ///< best first; those that explain less than half are left out
+  std::string sentence;  ///< the whole in words a reviewer can quote
+  /// Best first; those that explain less than half are left out, unless none explains more. With a healthy
+  /// check those, two at most, that fit better than nothing at all, though chance does as much.
+  std::vector<Explanation> explanations;
   std::size_t tied = 0;  ///< how many of the first cannot be told apart from the first, itself included
   std::optional<TellingStep> tellingStep;  ///< when causes are tied and a step would help
   double chiSquare = 0;                    ///< of the healthy channel

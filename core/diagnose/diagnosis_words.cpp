@@ -40,6 +40,14 @@ std::string leftText(const Diagnosis& diagnosis, const Explanation& explanation)
   return "leaves " + chiSquareText(explanation.chiSquare, left);
 }
 
+std::string healthySentence(const Diagnosis& diagnosis) {
+  std::string text = "Nothing calls for a cause: " + healthyChiSquare(diagnosis) + ".";
+  if (!diagnosis.explanations.empty())
+    text += " Nearest to one would be: " + causeText(diagnosis.explanations.front()) +
+            "; chance alone makes as much of it in some healthy checks.";
+  return text;
+}
+
 std::string foundSentence(const Diagnosis& diagnosis) {
   const Explanation& first = diagnosis.explanations.front();
   return "Suspected cause: " + causeText(first) + ". It explains " + formatNumber(100 * first.explained, 3) +
@@ -91,7 +99,7 @@ std::string diagnosisSentence(const Setup&, const Diagnosis& diagnosis) {
       return "No diagnosis: it takes at least three readings, one of them with a shunt closed, and their "
              "uncertainties.";
     case DiagnosisResult::Healthy:
-      return "Nothing calls for a cause: " + healthyChiSquare(diagnosis) + ".";
+      return healthySentence(diagnosis);
     case DiagnosisResult::Found:
       return foundSentence(diagnosis);
     case DiagnosisResult::Tied:

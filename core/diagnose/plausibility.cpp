@@ -102,7 +102,6 @@ bool isOtherNominal(const Fault& fault) {
 
 /// What makes a size odd whatever its magnitude.
 double oddness(const Fault& fault) {
-  if (fault.kind == CauseKind::Scale && fault.size < 0) return 0.01;
   // Leads are forgotten or longer far more often than they are shorter.
   if (fault.kind == CauseKind::Leads) return fault.size < 0 ? 0.4 : 1.6;
   return 1;

@@ -24,19 +24,6 @@ double product(const std::vector<double>& a, const std::vector<double>& b) {
   return sum;
 }
 
-/// Whether the fault multiplies what the steps show, and so the part of their uncertainty that is a share.
-bool multiplies(CauseKind kind) {
-  switch (kind) {
-    case CauseKind::ZeroShift:
-    case CauseKind::Drift:
-    case CauseKind::Clipping:
-    case CauseKind::StrayReading:
-      return false;
-    default:
-      return true;
-  }
-}
-
 /// A fault's size as the variable in which the readings are nearly linear.
 class SizeScale {
  public:
@@ -55,8 +42,8 @@ class SizeScale {
     } else if (isLogarithmic()) {
       m_low = -7;
       m_high = 7;
-    } else if (m_kind == CauseKind::Clipping) {
-      m_low = 0;
+    } else if (m_kind == CauseKind::Clipping || m_kind == CauseKind::Scale) {
+      m_low = 0;  // a negative scale is polarity, and another fault
     }
   }
 
@@ -179,29 +166,22 @@ class Fitting {
     return false;
   }
 
-  /// Lets the shared uncertainties follow the readings; false when nothing changes any more.
+  /// Weighs by the covariance that the fault gives; false when nothing changes any more.
   bool adaptCovariance() {
-    const CheckPoints& points = m_ground.points;
-    if (!multiplies(m_best.fault.kind)) return false;
-    const std::size_t n = points.size();
-    std::vector<double> ratio(n, 1.0);
-    for (std::size_t k = 0; k < n; ++k)
-      if (points.expected[k] != 0) ratio[k] = m_state.changes[k] / points.expected[k];
+    const std::vector<double>& weighedAt = m_weighedAt.empty() ? m_ground.points.expected : m_weighedAt;
     double moved = 0;
-    for (std::size_t k = 0; k < n; ++k)
-      moved = std::max(moved, std::abs(ratio[k] - (m_ratio.empty() ? 1.0 : m_ratio[k])) /
-                                  std::max(1e-9, std::abs(ratio[k])));
-    if (moved < 0.02) return false;
-    std::vector<double> covariance = points.covariance;
-    for (std::size_t i = 0; i < n; ++i)
-      for (std::size_t j = 0; j < n; ++j) {
-        const double own = i == j ? points.ownVariance[i] : 0;
-        covariance[i * n + j] = (covariance[i * n + j] - own) * ratio[i] * ratio[j] + own;
-      }
-    auto whitening = Whitening::ofCovariance(covariance, n, "the covariance");
+    for (std::size_t k = 0; k < weighedAt.size(); ++k)
+      moved = std::max(moved, std::abs(m_state.changes[k] - weighedAt[k]) /
+                                  std::max(std::abs(m_state.changes[k]), std::abs(weighedAt[k])));
+    if (!(moved > 0.02) && (!m_weighedAt.empty() || hasFreeSize(m_best.fault.kind))) return false;
+    Fault fault = m_best.fault;
+    if (hasFreeSize(fault.kind)) fault.size = m_scale.size(m_variable);
+    const auto covariance = covarianceUnder(m_ground, fault, m_state.changes);
+    if (!covariance) return false;
+    auto whitening = Whitening::ofCovariance(*covariance, m_measured.size(), "the covariance");
     if (!whitening) return false;
     m_weighing = FreeOffset(*std::move(whitening));
-    m_ratio = std::move(ratio);
+    m_weighedAt = m_state.changes;
     return look(m_variable);
   }
 
@@ -221,7 +201,7 @@ class Fitting {
   const std::vector<double>& m_measured;
   SizeScale m_scale;
   FreeOffset m_weighing;
-  std::vector<double> m_ratio;  ///< of changes to expected that the covariance was made for; empty: 1
+  std::vector<double> m_weighedAt;  ///< changes that the covariance was made for; empty: those expected
   double m_variable = 0;
   State m_state;
   Refit m_best;
@@ -252,9 +232,12 @@ std::vector<double> startsOf(const DiagnosisGround& ground, const Fault& fault) 
       return {1, 20};
     case CauseKind::ShuntValue:
       return {1, 0.1, 10};
-    case CauseKind::CompletionValue:
+    case CauseKind::CompletionValue: {
+      const double stated = ground.setup.bridge.arms[fault.index].base();
+      return {120 / stated, 350 / stated, 1000 / stated, 1};
+    }
     case CauseKind::ArmValue:
-      return {1, 120.0 / 350, 350.0 / 120};
+      return {1, 0.3, 3};
     case CauseKind::Leak:
       return {1e-3 / ground.setup.bridge.arms[fault.index].base(),
               0.1 / ground.setup.bridge.arms[fault.index].base()};
@@ -294,7 +277,10 @@ std::optional<Refit> refit(const DiagnosisGround& ground, const Fault& start,
     auto fitted = Fitting(ground, start, measured).run(size);
     if (!fitted) continue;
     const auto worth = [](const Refit& fit) { return fit.chiSquare + fit.logDeterminant; };
-    if (!best || worth(*fitted) < worth(*best)) best = std::move(fitted);
+    const auto distance = [](const Refit& fit) { return std::abs(fit.fault.size - 1); };
+    const bool isSame = best && std::abs(worth(*fitted) - worth(*best)) < 1;
+    if (!best || (isSame ? size == 1 && distance(*fitted) < 0.1 : worth(*fitted) < worth(*best)))
+      best = std::move(fitted);
   }
   return best;
 }

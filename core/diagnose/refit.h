@@ -37,6 +37,12 @@ struct DiagnosisGround {
 Result<DiagnosisGround> diagnosisGround(const Setup& setup, const SetupPrediction& prediction,
                                         const Budget& budget, const Check& check);
 
+/// Covariance of measured less expected if `fault` were there and the readings `changes`: uncertainties that
+/// are a share of a reading grow with it, a shunt elsewhere brings the errors of that place, a reading that
+/// has stopped has none but its own. None when it stays as it is, or cannot be had.
+std::optional<std::vector<double>> covarianceUnder(const DiagnosisGround& ground, const Fault& fault,
+                                                   const std::vector<double>& changes);
+
 /// A fault refitted to readings with a free offset.
 struct Refit {
   Fault fault;                     ///< with its size as fitted
@@ -49,8 +55,8 @@ struct Refit {
 };
 
 /// The best size of `start`'s kind for `measured` (changes at the points of `ground`): Gauss-Newton with
-/// halved steps, from that size and from a few others. Uncertainties that are shares of a reading grow with
-/// what the fault makes of it: a reading that is 1000 times too large scatters 1000 times as much.
+/// halved steps, from that size and from a few others, weighed by the covariance that the fault would give.
+/// Of two sizes that do the same, another nominal resistance is taken first, then the one nearer to none.
 /// None when the fault cannot be predicted.
 std::optional<Refit> refit(const DiagnosisGround& ground, const Fault& start,
                            const std::vector<double>& measured);
