@@ -33,8 +33,8 @@ std::optional<QLineF> cutToHeight(const QLineF& line, double low, double high) {
   const double rise = line.dy();
   if (rise == 0 && (line.y1() < low || line.y1() > high)) return std::nullopt;
   if (rise != 0) {
-    const auto [first, second] = std::minmax((low - line.y1()) / rise, (high - line.y1()) / rise);
-    from = std::max(from, first), to = std::min(to, second);
+    const double atLow = (low - line.y1()) / rise, atHigh = (high - line.y1()) / rise;
+    from = std::max(from, std::min(atLow, atHigh)), to = std::min(to, std::max(atLow, atHigh));
   }
   if (!(from <= to)) return std::nullopt;
   return QLineF(line.pointAt(from), line.pointAt(to));
