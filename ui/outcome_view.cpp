@@ -11,6 +11,8 @@
 #include <QLabel>
 #include <QMenu>
 #include <QMimeData>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QTableView>
@@ -23,10 +25,12 @@
 #include "core/report/tables.h"
 #include "ui/diagnosis/diagnosis_panel.h"
 #include "ui/outcome/chart_tools.h"
+#include "ui/outcome/elided_lines.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/outcome/figures_page.h"
 #include "ui/outcome/outcome_charts.h"
 #include "ui/outcome/outcome_export.h"
+#include "ui/outcome/page_button.h"
 #include "ui/outcome/report_table_model.h"
 #include "ui/parts.h"
 #include "ui/state_file.h"
@@ -40,6 +44,7 @@ constexpr int leastPage_px = 280;
 constexpr int low_px = 430;  ///< below this height what is said elsewhere too gives its room to the charts
 constexpr int figuresShare = 7;  ///< the figures in short take at most this part of the height
 constexpr int nothingPage = 5;   ///< after the pages
+constexpr int lowLines = 2;      ///< of the verdict in a low view; all of it is on the page of figures
 
 }  // namespace
 
@@ -57,6 +62,14 @@ OutcomeView::OutcomeView(Session& session, QWidget* parent) : QWidget(parent), m
   m_body = new QBoxLayout(QBoxLayout::TopToBottom);
   m_body->addWidget(m_stack, 1);
   m_body->addWidget(m_figures, 0, Qt::AlignTop);
+  m_figuresBeside = new QScrollArea;
+  m_figuresBeside->setObjectName("outcomeFiguresBeside");
+  m_figuresBeside->setAccessibleName(tr("Figures"));
+  m_figuresBeside->setFrameShape(QFrame::NoFrame);
+  m_figuresBeside->setWidgetResizable(true);
+  m_figuresBeside->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  m_figuresBeside->hide();
+  m_body->addWidget(m_figuresBeside);
   column->addLayout(m_body, 1);
   connect(&m_session, &Session::changed, this, &OutcomeView::refresh);
   connect(m_tools, &ChartTools::optionsChanged, this, &OutcomeView::refresh);
@@ -99,12 +112,10 @@ QWidget* OutcomeView::pageButtons() {
   row->setAccessibleName(tr("Pages of the outcome"));
   auto* line = new QHBoxLayout(row);
   line->setContentsMargins(0, 0, 0, 0);
-  line->setSpacing(2);
+  line->setSpacing(0);  // one row of pages, which has to fit into a narrow view
   m_pages = new QButtonGroup(this);
   const auto add = [&](Page page, const char* name, const QString& text, const QString& tip) {
-    QToolButton* button = toolButton(name, text, tip);
-    button->setCheckable(true);
-    button->setFocusPolicy(Qt::StrongFocus);
+    auto* button = new PageButton(name, text, tip);
     m_pages->addButton(button, static_cast<int>(page));
     line->addWidget(button);
   };
@@ -212,13 +223,15 @@ void OutcomeView::showWords(const ShownOutcome& outcome, const QString& missing)
     figures = core::figuresOf(*outcome.channel, *outcome.evaluation, *outcome.check);
   }
   showNotice(outcome);
-  m_verdict->setText(withWholeUnits(words));
+  m_verdictWords = words;
   m_verdict->setAccessibleName(words);
   const QString each =
       outcome.pair ? sentenceOf(outcome.pair->before) + "\n" + sentenceOf(outcome.pair->after) : QString();
   m_each->setText(withWholeUnits(each));
   m_each->setAccessibleName(each);
-  m_verdict->setToolTip(judged || outcome.pair ? m_scope->toolTip() : QString());
+  m_verdict->setToolTip(judged || outcome.pair ? "<p>" + words.toHtmlEscaped() + "</p><p>" +
+                                                     m_scope->toolTip().toHtmlEscaped() + "</p>"
+                                               : QString());
   m_figures->setFigures(figures);
   const Colours colours = coloursFor(palette());
   setTextColour(m_verdict, judged || outcome.pair ? colourOf(colours, m_shownVerdict) : colours.text);
@@ -266,19 +279,40 @@ void OutcomeView::showTable(const ShownOutcome& outcome) {
   m_table->viewport()->update();
 }
 
-/// In a low view the charts come first: what either check says, and the scope, are on the page of figures.
+/// In a low view the charts come first: the rest of the verdict, what either check says, and the figures are
+/// on the page of figures, which does without the verdict above it.
 void OutcomeView::shareRoom() {
   const bool low = height() < low_px, wide = width() >= wide_px;
   const bool beside = page() == Page::Charts || page() == Page::Table;
   const bool judged = m_session.check() && whatIsMissing(m_session).isEmpty();
   m_each->setVisible(!m_each->text().isEmpty() && !low && beside);
-  m_scope->setVisible(judged && !low);
-  m_figures->setVisible(beside && !m_figures->accessibleDescription().isEmpty());
+  m_scope->setVisible(judged);
+  m_verdict->setVisible(!(judged && page() == Page::Figures && !m_session.selection().compared));
+  fitVerdict(low);
+  const bool figures = beside && !m_figures->accessibleDescription().isEmpty();
+  placeFigures(wide);
+  m_figures->setVisible(figures && (wide || !low));
+  m_figuresBeside->setVisible(figures && wide);
+}
+
+void OutcomeView::fitVerdict(bool low) {
+  const QString words = withWholeUnits(m_verdictWords);
+  const int width = this->width() - 12;
+  m_verdict->setText(low ? elidedToLines(words, m_verdict->font(), width, lowLines) : words);
+}
+
+void OutcomeView::placeFigures(bool wide) {
   m_body->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-  m_figures->setMaximumWidth(wide ? m_figures->sizeHint().width() : QWIDGETSIZE_MAX);
-  m_figures->setRoom(wide                                    ? std::max(0, height() - 130)
-                     : low && m_session.selection().compared ? 0
-                                                             : height() / figuresShare);
+  if (wide && m_figuresBeside->widget() != m_figures) {
+    m_figuresBeside->setWidget(m_figures);
+  } else if (!wide && m_figuresBeside->widget() == m_figures) {
+    m_figuresBeside->takeWidget();
+    m_body->insertWidget(1, m_figures, 0, Qt::AlignTop);
+  }
+  // No least width: a view that becomes narrow again must not be held by what it shows while wide.
+  m_figuresBeside->setMaximumWidth(m_figures->sizeHint().width() +
+                                   m_figuresBeside->verticalScrollBar()->sizeHint().width());
+  m_figures->setRoom(wide ? QWIDGETSIZE_MAX : height() / figuresShare);
 }
 
 bool OutcomeView::canShare() {

@@ -13,6 +13,7 @@ class QBoxLayout;
 class QButtonGroup;
 class QLabel;
 class QMenu;
+class QScrollArea;
 class QStackedWidget;
 class QTableView;
 class QToolButton;
@@ -73,6 +74,8 @@ class OutcomeView : public QWidget {
   /// Says why when there is nothing to copy or export.
   bool canShare();
   void shareRoom();
+  void fitVerdict(bool low);
+  void placeFigures(bool wide);
   void walk(int direction);
 
   Session& m_session;
@@ -89,8 +92,10 @@ class OutcomeView : public QWidget {
   QTableView* m_table;
   ReportTableModel* m_model;
   FiguresPage* m_figuresPage;
-  FigureGrid* m_figures;  ///< in short, beside charts and table
-  QBoxLayout* m_body;     ///< stack and figures, below or beside one another
+  FigureGrid* m_figures;         ///< in short, below charts and table, or beside them in `m_figuresBeside`
+  QScrollArea* m_figuresBeside;  ///< scrolls, so that none is ever out of reach
+  QBoxLayout* m_body;            ///< stack and figures, below or beside one another
+  QString m_verdictWords;        ///< the verdict in full
   core::Verdict m_shownVerdict = core::Verdict::NotJudged;
 };
 

@@ -90,7 +90,7 @@ TEST_F(Diagnosis, ShowsThePlantedCauseWithWhatFollows) {
   show();
   wait();
   EXPECT_TRUE(cause(0).contains("5.00 ")) << cause(0).toStdString();  // percent too great
-  EXPECT_EQ(causes()->index(0, CauseModel::Explains).data().toString(), "100 %");
+  EXPECT_EQ(causes()->index(0, CauseModel::Explains).data().toString(), "100");
   EXPECT_FALSE(label("causeConfirm").isEmpty());
   EXPECT_FALSE(label("causeOnStrain").isEmpty());
   EXPECT_TRUE(label("diagnosisCaution").contains("suspicion"));
@@ -202,6 +202,20 @@ TEST_F(Diagnosis, IsCopiedAsPlainText) {
     EXPECT_TRUE(text.contains(part)) << part.toStdString() << "\n" << text.toStdString();
   EXPECT_FALSE(text.contains(QChar(0x2060))) << "what keeps units whole on the screen is no text";
   EXPECT_EQ(text.count("\n9"), 1) << "a line for each step\n" << text.toStdString();
+}
+
+TEST_F(Diagnosis, SaysOfWhichCheckItIsAndThatThisPassesAllTheSame) {
+  show();
+  wait();
+  const QString name = QString::fromStdString(session.check()->name) + ": ";
+  EXPECT_TRUE(label("diagnosisSentence").startsWith(name)) << label("diagnosisSentence").toStdString();
+  EXPECT_FALSE(label("diagnosisSentence").contains("all the same"));
+  core::Channel generous = *session.channel();
+  generous.setup.limits.relative = 0.2;  // 5 % were planted
+  session.editChannel("Widen limits", generous);
+  wait();
+  EXPECT_TRUE(label("diagnosisSentence").startsWith(name + "All steps are within limits all the same. "))
+      << label("diagnosisSentence").toStdString();
 }
 
 TEST_F(Diagnosis, NumbersAreInTheUsersNotation) {

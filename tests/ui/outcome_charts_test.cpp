@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "tests/ui/outcome_shown.h"
+#include "ui/outcome/line_band.h"
 #include "ui/outcome/plot_legend.h"
 
 namespace ui {
@@ -123,6 +124,54 @@ TEST(OutcomeCharts, BarsCanBeCountedInPercentOfReadingOfSpanAndInUncertainties) 
   EXPECT_EQ(shown.bars()->yAxis()->titleText(), "<span>Deviation, standard uncertainties</span>");
 }
 
+/// Zero, up to the large step and down again.
+core::Channel upAndDown() {
+  core::Channel channel = twoLevels();
+  std::vector<core::Step> steps = channel.setup.sequence;
+  steps = {steps[0], steps[1], steps[2], steps[1], steps[0]};
+  return checkedWith(core::withSequence(channel, steps), "pre-test", {0, -500, -1001, -502, 0});
+}
+
+// Between the levels nothing is judged, so that nothing is drawn there.
+TEST(OutcomeCharts, EachBarHasItsOwnLimitsAndNothingLiesBetweenThem) {
+  ShownView shown(upAndDown());
+  QList<PlotBand> limits;
+  for (const PlotBand& band : shown.bars()->marksBehind().bands())
+    if (band.name == "Within limits") limits.append(band);
+  ASSERT_EQ(limits.size(), 5);
+  for (const PlotBand& band : limits) {
+    EXPECT_EQ(band.upper.first().y(), band.upper.last().y());
+    EXPECT_EQ(band.lower.first().y(), -band.upper.first().y());
+  }
+  for (qsizetype k = 1; k < limits.size(); ++k)
+    EXPECT_LE(limits[k - 1].upper.last().x(), limits[k].upper.first().x() + 1e-6);
+  // x rising: the large step alone, then both of the small level, with nothing drawn up to those.
+  EXPECT_LT(limits[0].upper.last().x(), limits[1].upper.first().x() - 50);
+  EXPECT_NE(limits[0].upper.first().y(), limits[1].upper.first().y());
+}
+
+TEST(OutcomeCharts, TheBandsGoToBothEndsOfTheLine) {
+  const std::vector<double> x{0, 1, 2, 3}, y{0, 1.1, 1.9, 3};
+  const core::Result<core::Line> line = core::fitLine(x, y);
+  ASSERT_TRUE(line);
+  for (const double end : {25.7, 0.1, 1552.19, 3.3e-4, 1023.35, 7.0 / 3}) {
+    const LineBand band = lineBand(LineBand::Kind::Confidence, *line, -end / 3, end, 0, {"kN", 1});
+    const PlotBand drawn = bandAbout(band, {{-end / 3, 0}, {end, 1}}, coloursFor(lightPalette()));
+    EXPECT_EQ(drawn.upper.first().x(), -end / 3);
+    EXPECT_EQ(drawn.upper.last().x(), end);
+  }
+}
+
+TEST(OutcomeCharts, OfResidualsTheResidualIsReadOut) {
+  ShownView shown(oneCheck());
+  chooseItem(shown, "outcomeBarKind", 1);
+  shown.session.selectStep(2);
+  shown.settle();
+  const QString text = shown.find<QLabel>("outcomeReadout")->accessibleDescription();
+  EXPECT_TRUE(text.contains("residual ")) << text.toStdString();
+  EXPECT_FALSE(text.contains("deviation ")) << text.toStdString();
+}
+
 TEST(OutcomeCharts, StandardisedResidualsAreThoseOfTheLine) {
   ShownView shown(oneCheck());
   chooseItem(shown, "outcomeBarKind", 1);
@@ -133,6 +182,8 @@ TEST(OutcomeCharts, StandardisedResidualsAreThoseOfTheLine) {
   ASSERT_EQ(line.standardised.size(), 4U);
   EXPECT_EQ(bars[0], line.standardised[2]);
   EXPECT_EQ(bars[1], line.standardised[1]);
+  EXPECT_EQ(shown.bars()->yAxis()->titleText(), "<span>Residual over its standard deviation</span>");
+  EXPECT_TRUE(shown.bars()->titleTip().contains("scatter of the residuals"));
 }
 
 TEST(OutcomeCharts, TheAxisFollowsTheBarsUnlessTheLimitsAreWantedWhichIsRemembered) {
@@ -151,14 +202,6 @@ TEST(OutcomeCharts, TheAxisFollowsTheBarsUnlessTheLimitsAreWantedWhichIsRemember
   EXPECT_TRUE(later.findChild<QAction*>("outcomeFitLimits")->isChecked());
   EXPECT_FALSE(later.findChild<QAction*>("outcomeErrorBars")->isChecked());
   stateFile().clear();
-}
-
-/// Zero, up to the large step and down again.
-core::Channel upAndDown() {
-  core::Channel channel = twoLevels();
-  std::vector<core::Step> steps = channel.setup.sequence;
-  steps = {steps[0], steps[1], steps[2], steps[1], steps[0]};
-  return checkedWith(core::withSequence(channel, steps), "pre-test", {0, -500, -1001, -502, 0});
 }
 
 TEST(OutcomeCharts, RisingAndFallingReadingsAreTwoPathsWhereALevelIsReachedBothWays) {
@@ -209,6 +252,21 @@ TEST(OutcomeCharts, ThePointerReadsAMarkWithoutChoosingItsStep) {
   ASSERT_TRUE(plot->marksInFront().cross());
   EXPECT_NEAR(plot->marksInFront().cross()->x(), -1000, 1e-6);
   EXPECT_FALSE(shown.session.selection().step);
+}
+
+TEST(OutcomeCharts, TheCrossFollowsTheKeysAwayFromThePointer) {
+  ShownView shown(oneCheck());
+  MeasuredPlot* plot = shown.measured();
+  shown.view.activateWindow();
+  plot->setFocus();
+  const QPointF scene = plot->chart()->mapToScene(plot->chart()->mapToPosition({0, 0}));
+  QTest::mouseMove(plot->viewport(), plot->mapFromScene(scene));
+  QTest::mouseClick(plot->viewport(), Qt::LeftButton, {}, plot->mapFromScene(scene));
+  QTest::keyClick(plot, Qt::Key_Right);
+  shown.settle();
+  ASSERT_EQ(shown.session.selection().step, 1U);
+  ASSERT_TRUE(plot->marksInFront().cross());
+  EXPECT_NEAR(plot->marksInFront().cross()->y(), -500.4, 1e-9);
 }
 
 TEST(OutcomeCharts, TwoChecksAreReadSideBySideAndTheirDifferenceHasNoStandardUncertainty) {

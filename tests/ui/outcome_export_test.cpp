@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/outcome/outcome_export.h"
 
+#include <QAbstractButton>
 #include <QClipboard>
 #include <QFile>
 #include <QImage>
 #include <QLabel>
 #include <QMimeData>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
@@ -75,14 +78,55 @@ TEST(OutcomePages, FiguresAreThereWithTheSentencesOfTheMerits) {
 }
 
 TEST(OutcomePages, FiguresInShortShowNoMoreThanFits) {
-  ShownView shown(oneCheck(), {490, 380});
+  ShownView shown(oneCheck(), {490, 600});
   auto* figures = shown.find<QWidget>("outcomeFigures");
   int visible = 0, all = 0;
   for (const QLabel* label : figures->findChildren<QLabel*>()) ++all, visible += label->isVisible();
   EXPECT_GT(visible, 0);
   EXPECT_LT(visible, all);
-  EXPECT_LE(figures->height(), 380 / 6);
+  EXPECT_LE(figures->height(), 600 / 6);
   EXPECT_TRUE(figures->accessibleDescription().contains("Steps judged"));
+  shown.view.resize(490, 380);
+  shown.settle();
+  EXPECT_FALSE(figures->isVisible()) << "the charts need the room";
+}
+
+TEST(OutcomePages, FiguresBesideTheChartsAreAllThereAndScroll) {
+  ShownView shown(oneCheck(), {1250, 450});
+  const auto* figures = shown.find<QWidget>("outcomeFigures");
+  for (const QLabel* label : figures->findChildren<QLabel*>())
+    EXPECT_TRUE(label->isVisible()) << label->text().toStdString();
+  const auto* room = shown.find<QScrollArea>("outcomeFiguresBeside");
+  EXPECT_GE(room->verticalScrollBar()->maximum() + room->viewport()->height(), figures->height());
+  EXPECT_GT(room->verticalScrollBar()->maximum(), 0);
+  EXPECT_LE(figures->width(), room->viewport()->width());
+}
+
+TEST(OutcomePages, TheVerdictLeavesRoomInALowViewAndTheCautionStays) {
+  core::Channel channel = checkedWith(twoLevels(), "pre-test", {0, 480, -1101.5, 90});
+  for (core::MeritKind kind : {core::MeritKind::Nonlinearity, core::MeritKind::ZeroShift,
+                               core::MeritKind::CombinedError, core::MeritKind::SpanRatio})
+    channel.setup.limits.merits[kind] = 0.0001;
+  ShownView shown(channel, {490, 380});
+  auto* verdict = shown.find<QLabel>("outcomeVerdict");
+  const std::string& whole = shown.session.evaluation()->checks[0].assessment.reason;
+  EXPECT_LE(verdict->height(), 2 * verdict->fontMetrics().lineSpacing() + 4);
+  EXPECT_TRUE(verdict->text().endsWith("…")) << verdict->text().toStdString();
+  EXPECT_TRUE(verdict->toolTip().contains(toQString(whole).toHtmlEscaped()));
+  EXPECT_TRUE(shown.find<QLabel>("outcomeScope")->isVisible());
+  shown.click("outcomeAsFigures");
+  EXPECT_FALSE(verdict->isVisible()) << "said on the page itself";
+  QStringList texts;
+  for (const QLabel* label : shown.find<FiguresPage>("outcomeFiguresPage")->findChildren<QLabel*>())
+    texts << label->text().remove(QChar(0x2060));
+  EXPECT_EQ(texts.count(toQString(whole)), 1);
+}
+
+TEST(OutcomePages, ThePageOnViewIsBold) {
+  ShownView shown(oneCheck());
+  shown.click("outcomeAsTable");
+  for (const QAbstractButton* button : shown.find<QWidget>("outcomePages")->findChildren<QAbstractButton*>())
+    EXPECT_EQ(button->font().bold(), button->objectName() == "outcomeAsTable");
 }
 
 TEST(OutcomeCopy, DataAreTheRowsOfTheSteps) {
@@ -125,6 +169,22 @@ TEST(OutcomeCopy, NoLabelBecomesAFormulaNoNameATagAndNoCellTwo) {
   EXPECT_EQ(lines[2].split('\t').value(2), "'=1+1");
   EXPECT_EQ(lines[3].split('\t').value(2), "a b c<b>");
   EXPECT_TRUE(QApplication::clipboard()->mimeData()->html().contains("c&lt;b&gt;"));
+}
+
+// A spreadsheet takes "1,001.5" for text, or where the comma is the decimal sign for another number.
+TEST(OutcomeCopy, DigitsAreNotGroupedAndALevelWithItsSignIsPlain) {
+  QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+  core::Channel channel = oneCheck();
+  channel.setup.sequence[1].label = "+1";
+  channel.setup.sequence[2].label = "-2,5";
+  ShownView shown(channel);
+  shown.choose("outcomeShare", "outcomeCopyData");
+  const QStringList lines = QApplication::clipboard()->text().split('\n', Qt::SkipEmptyParts);
+  QLocale::setDefault(QLocale::c());
+  ASSERT_EQ(lines.size(), 5);
+  EXPECT_EQ(lines[2].split('\t').value(2), "+1");
+  EXPECT_EQ(lines[3].split('\t').value(2), "-2,5");
+  EXPECT_EQ(lines[3].split('\t').value(7).toDouble(), -1001.5) << lines[3].toStdString();
 }
 
 TEST(OutcomeCopy, ThePictureIsLightAndTwiceTheSize) {

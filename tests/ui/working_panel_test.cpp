@@ -57,6 +57,12 @@ class NarrowWorking : public Working {
 
 }  // namespace
 
+TEST_F(Working, SpellsOutTheLettersOfItsFormulas) {
+  EXPECT_TRUE(shown().contains("c: sensitivity")) << shown().toStdString();
+  EXPECT_TRUE(shown().contains("u: standard uncertainty"));
+  EXPECT_TRUE(panel.text().contains("c: sensitivity"));
+}
+
 TEST_F(Working, ShowsAllPartsOfTheChosenStepInTheirOrder) {
   EXPECT_EQ(title(), "TP-01, pre-test, step 2, up");
   const QString text = "\n" + shown();

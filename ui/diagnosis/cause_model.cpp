@@ -9,7 +9,7 @@
 namespace ui {
 namespace {
 
-QString percentText(double share) { return fixedNumberText(100 * share, 0) + " %"; }
+QString percentText(double share) { return fixedNumberText(100 * share, 0); }
 
 }  // namespace
 
@@ -87,21 +87,29 @@ QVariant CauseModel::data(const QModelIndex& index, int role) const {
 
 QVariant CauseModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation != Qt::Horizontal) return {};
-  static const char* const names[ColumnCount] = {QT_TR_NOOP("#"),        QT_TR_NOOP("Cause and its size"),
-                                                 QT_TR_NOOP("Explains"), QT_TR_NOOP("Weight"),
-                                                 QT_TR_NOOP("Is"),       QT_TR_NOOP("ΔBIC"),
-                                                 QT_TR_NOOP("ΔAIC")};
+  static const char* const names[ColumnCount] = {QT_TR_NOOP("#"),
+                                                 QT_TR_NOOP("Cause and its size"),
+                                                 QT_TR_NOOP("Explains,\n%"),
+                                                 QT_TR_NOOP("Weight,\n%"),
+                                                 QT_TR_NOOP("Such a\nfault is"),
+                                                 QT_TR_NOOP("Behind\n(BIC)"),
+                                                 QT_TR_NOOP("Behind\n(AIC)")};
   static const char* const hints[ColumnCount] = {
       QT_TR_NOOP("The likeliest first; a bracket holds those together that cannot be told apart"),
       QT_TR_NOOP(
           "What may be wrong, refitted through the network of the bridge, with its standard uncertainty"),
-      QT_TR_NOOP("Share of the misfit of the healthy channel that this cause takes away"),
-      QT_TR_NOOP("Evidence and how ordinary the cause is, together; all causes sum to 100 % at most"),
+      QT_TR_NOOP("Percent of the misfit of the healthy channel that this cause takes away"),
+      QT_TR_NOOP(
+          "How probable the cause is among those that were tried, in percent: how well it explains the "
+          "readings, by the Bayesian criterion, times how ordinary such a fault is. All causes sum to "
+          "100 % at most, and one that nobody thought of is not among them"),
       QT_TR_NOOP("How ordinary such a fault of such a size is, by common practice"),
       QT_TR_NOOP(
-          "How far the evidence falls behind the best by the Bayesian criterion: 6 and more is a strong "
-          "difference"),
-      QT_TR_NOOP("The same by Akaike's criterion, which counts a fitted size less")};
+          "How far the evidence falls behind that of the best cause by the Bayesian information criterion "
+          "(BIC): chi-square of what is left, and a charge for each fitted size. 0 is the best; below 2 "
+          "hardly "
+          "a difference, from 6 on a strong one"),
+      QT_TR_NOOP("The same by Akaike's information criterion (AIC), which charges less for a fitted size")};
   if (role == Qt::DisplayRole) return tr(names[section]);
   if (role == Qt::ToolTipRole) return tr(hints[section]);
   return {};

@@ -15,6 +15,7 @@
 #include "core/report/diagnosis_section.h"
 #include "ui/diagnosis/cause_details.h"
 #include "ui/diagnosis/diagnosis_outcome.h"
+#include "ui/outcome/elided_lines.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/parts.h"
 #include "ui/sheet_view.h"
@@ -25,6 +26,8 @@ namespace {
 
 constexpr int wide_px = 820;    ///< table and details stand side by side
 constexpr int narrow_px = 560;  ///< no room for both criteria
+constexpr int low_px = 340;     ///< below this height most of the sentence gives its room to the causes
+constexpr int lowLines = 2;     ///< of the sentence; all of it is in its tool tip and in the details
 
 bool hasReading(const core::Check& check) {
   return std::any_of(check.readings.begin(), check.readings.end(),
@@ -68,6 +71,7 @@ DiagnosisPanel::DiagnosisPanel(Session& session, QWidget* parent) : QWidget(pare
   column->addWidget(m_sentence);
   column->addLayout(second);
   column->addWidget(m_body, 1);
+  column->addStretch(0);  // what there is to say without causes stands at the top
   connect(&m_session, &Session::changed, this, &DiagnosisPanel::follow);
   connect(&m_runner, &DiagnosisRunner::changed, this, &DiagnosisPanel::refresh);
   follow();
@@ -83,6 +87,7 @@ QLayout* DiagnosisPanel::head() {
   connect(m_copy, &QToolButton::clicked, this, [this] { QApplication::clipboard()->setText(text()); });
   auto* line = new QHBoxLayout;
   line->addWidget(m_caution, 1);
+  line->addStretch(0);
   line->addWidget(m_copy, 0, Qt::AlignTop);
   return line;
 }
@@ -154,16 +159,37 @@ void DiagnosisPanel::refresh() {
   if (outcome)
     showOutcome(outcome, !m_runner.outcome());
   else
-    m_sentence->setText(missing.isEmpty() ? tr("Looking for what may be wrong …") : missing);
-  setAccessibleDescription(m_sentence->text());
+    m_words = missing.isEmpty() ? tr("Looking for what may be wrong …") : missing;
+  fitSentence();
+  setAccessibleDescription(m_words);
   colour();
+}
+
+QString DiagnosisPanel::sentenceOf(const DiagnosisOutcome& outcome) const {
+  QString sentence = toQString(core::diagnosisSentence(outcome.diagnosis));
+  if (!m_session.check()) return sentence;
+  const core::CheckAssessment& assessment =
+      m_session.evaluation()->checks[*m_session.selection().check].assessment;
+  const core::DiagnosisResult result = outcome.diagnosis.result;
+  const bool suspected = result == core::DiagnosisResult::Found || result == core::DiagnosisResult::Tied ||
+                         result == core::DiagnosisResult::NothingFits;
+  if (suspected && assessment.verdict == core::Verdict::Pass)
+    sentence = tr("All steps are within limits all the same.") + " " + sentence;
+  return toQString(m_session.check()->name) + ": " + sentence;
+}
+
+void DiagnosisPanel::fitSentence() {
+  const QString words = withWholeUnits(m_words);
+  const bool low = height() < low_px && m_body->isVisibleTo(this);
+  m_sentence->setText(low ? elidedToLines(words, m_sentence->font(), width() - 8, lowLines) : words);
+  m_sentence->setToolTip("<span>" + m_words.toHtmlEscaped() + "</span>");
 }
 
 void DiagnosisPanel::showOutcome(const DiagnosisRunner::Outcome& outcome, bool outdated) {
   const core::Diagnosis& diagnosis = outcome->diagnosis;
-  const QString sentence = toQString(core::diagnosisSentence(diagnosis));
-  m_sentence->setText(
-      withWholeUnits(outdated ? tr("Being worked out again. Before the edit: ") + sentence : sentence));
+  m_words = outdated ? tr("Being worked out again. Before the edit: ") +
+                           toQString(core::diagnosisSentence(diagnosis))
+                     : sentenceOf(*outcome);
   m_body->setEnabled(!outdated);
   if (outdated) return;
   const QSignalBlocker quiet(m_table->selectionModel());
@@ -199,8 +225,8 @@ void DiagnosisPanel::showCause() {
 
 QString DiagnosisPanel::text() const {
   const DiagnosisRunner::Outcome outcome = shown();
-  if (!outcome) return m_sentence->text();
-  QStringList lines{toQString(core::diagnosisSentence(outcome->diagnosis))};
+  if (!outcome) return m_words;
+  QStringList lines{sentenceOf(*outcome)};
   if (outcome->diagnosis.explanations.empty()) return lines.first();
   lines << m_caution->text() << QString();
   for (int row = -1; row < m_model.rowCount(); ++row) {
@@ -209,7 +235,7 @@ QString DiagnosisPanel::text() const {
       cells << (row < 0 ? m_model.headerData(column, Qt::Horizontal, Qt::DisplayRole)
                         : m_model.index(row, column).data())
                    .toString()
-                   .replace('\n', ": ");
+                   .replace('\n', row < 0 ? " " : ": ");
     lines << cells.join('\t');
   }
   return (lines << QString() << m_details->text()).join('\n');
@@ -235,6 +261,7 @@ void DiagnosisPanel::hideEvent(QHideEvent* event) {
 void DiagnosisPanel::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   m_table->setColumnHidden(CauseModel::Akaike, width() < narrow_px);
+  fitSentence();
   const Qt::Orientation wanted = width() >= wide_px ? Qt::Horizontal : Qt::Vertical;
   if (m_body->orientation() == wanted) return;
   m_body->setOrientation(wanted);

@@ -60,6 +60,9 @@ class DiagnosisPanel : public QWidget {
   void refresh();
   void showOutcome(const DiagnosisRunner::Outcome& outcome, bool outdated);
   void showCause();
+  /// Of which check, what it came to, and that the check passes all the same if it does.
+  QString sentenceOf(const DiagnosisOutcome& outcome) const;
+  void fitSentence();
   void colour();
   std::optional<DiagnosisRunner::Subject> subject() const;
   /// Why there is nothing to diagnose; empty when there is.
@@ -71,6 +74,7 @@ class DiagnosisPanel : public QWidget {
   DiagnosisRunner m_runner;
   CauseModel m_model;
   QLabel* m_sentence;
+  QString m_words;  ///< the sentence in full
   QLabel* m_caution;
   QToolButton* m_copy;
   QSplitter* m_body;

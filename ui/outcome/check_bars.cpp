@@ -128,12 +128,11 @@ QList<PlotBar> checkBars(const core::Channel& channel, const core::ChannelEvalua
     if (!residual) bar->verdict = row.verdict;
     if (!residual && !standardised) bar->limit = times(row.limit, *factor);
     if (row.decided && !fromFit) bar->expanded = times(row.decided->expanded, *factor);
-    bar->readout = readoutOf(row, setup);
+    bar->readout = readoutOf(row, setup, options.kind);
     bar->text = stepText(row);
-    if (residual && row.residual) {
+    if (residual && row.residual)
       bar->text += " " + amount(tr("Residual from the line"), *row.residual, unit) + ".";
-      bar->readout += ", " + amount(tr("residual"), *row.residual, unit);
-    }
+    if (fromFit) bar->readout += ", " + amount(tr("over its standard deviation"), own->second, {}).trimmed();
     bars.append(*bar);
   }
   return bars;
@@ -170,6 +169,7 @@ BarPicture barPicture(const core::Channel& channel, const core::ChannelEvaluatio
   picture.bars = checkBars(channel, evaluation, check, options, false);
   picture.xTitle = plot.xTitle;
   picture.yTitle = barTitle(options, plot.unit);
+  picture.yTip = barTip(options);
   picture.fit = options.fit;
   picture.errorBars = options.errorBars;
   if (options.branches) picture.branches = plot.branches;
@@ -183,6 +183,7 @@ BarPicture barPicture(const core::Channel& channel, const core::ChannelEvaluatio
     picture.line.append({at.x(), unit.factor * off});
   }
   picture.lineShown = options.line;
+  picture.lineName = options.kind == BarKind::Residual ? tr("Fitted line") : tr("Fitted line less expected");
   const double low = plot.expected.first().x(), high = plot.expected.last().x();
   const auto add = [&](LineBand::Kind kind) {
     picture.bands.append(lineBand(kind, *plot.line, low, high, plot.uNew, unit));
@@ -198,11 +199,24 @@ QString barTitle(const ChartOptions& options, const QString& unit) {
     case BarKind::Deviation:
       return tr("Deviation") + ", " + in;
     case BarKind::Residual:
-      return tr("Residual") + ", " + in;
+      return options.unit == BarUnit::Standardised ? tr("Residual over its standard deviation")
+                                                   : tr("Residual") + ", " + in;
     case BarKind::Difference:
       return tr("Difference") + ", " + in;
   }
   return {};
+}
+
+QString barTip(const ChartOptions& options) {
+  if (options.unit != BarUnit::Standardised || options.kind == BarKind::Difference) return {};
+  if (options.kind == BarKind::Deviation)
+    return tr(
+        "Deviation from the expected reading over its own standard uncertainty. Beyond 2 either way it "
+        "is seldom chance.");
+  return tr(
+      "Residual from the fitted line over its own standard deviation, which the fit has made smaller: "
+      "by the scatter of the residuals for a line without weights, else by the stated uncertainties. "
+      "Beyond 2 either way it is seldom chance.");
 }
 
 QString barUnitText(BarUnit kind, const QString& unit) {

@@ -22,7 +22,9 @@ struct PlotBar {
 struct BarPicture {
   QList<PlotBar> bars;
   QString xTitle, yTitle;
+  QString yTip = {};           ///< what the upright axis counts in, where the title alone does not tell
   QList<QPointF> line;         ///< the fitted line in the bars' unit, x rising; empty: not drawn
+  QString lineName = {};       ///< what `line` is of
   QList<LineBand> bands;       ///< about `line`
   bool lineShown = false;      ///< else it is there for the bands alone
   QList<PlotBranch> branches;  ///< of the bars that are not `compared`
@@ -49,6 +51,8 @@ BarPicture barPicture(const core::Channel& channel, const core::ChannelEvaluatio
 
 /// "Deviation, % of expected reading".
 QString barTitle(const ChartOptions& options, const QString& unit);
+/// In a sentence or two what a standardised bar is; empty for all others.
+QString barTip(const ChartOptions& options);
 /// As the choice is offered: "% of span"; `unit` is that of the readings.
 QString barUnitText(BarUnit kind, const QString& unit);
 

@@ -92,7 +92,7 @@ QString stepText(const core::StepRow& row) {
          toQString(row.reason);
 }
 
-QString readoutOf(const core::StepRow& row, const core::Setup& setup) {
+QString readoutOf(const core::StepRow& row, const core::Setup& setup, BarKind kind) {
   const QString unit = toQString(core::readingUnitText(setup.instrument));
   const std::optional<double> expanded = expandedOf(row);
   const int decimals =
@@ -106,6 +106,10 @@ QString readoutOf(const core::StepRow& row, const core::Setup& setup) {
   add(tr("simulated"), row.simulated, row.simulated ? core::decimalsFor(std::vector{*row.simulated}) : 0);
   if (!parts.isEmpty()) parts.last() += " " + toQString(core::simulatedUnitText(setup.bridge));
   add(tr("measured"), row.change, decimals);
+  if (kind == BarKind::Residual) {
+    add(tr("residual"), row.residual, decimals);
+    return stepName(row) + ": " + parts.join(", ") + " " + unit;
+  }
   add(tr("deviation"), row.deviation, decimals);
   if (expanded) parts << "U " + numberText(*expanded, 2);
   return stepName(row) + ": " + parts.join(", ") + " " + unit + ": " +
@@ -140,7 +144,7 @@ CheckPlot plannedPlot(const core::Channel& channel, const core::ChannelEvaluatio
 }
 
 CheckPlot checkPlot(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
-                    std::size_t check) {
+                    std::size_t check, BarKind kind) {
   CheckPlot plot;
   const core::CheckAssessment& assessment = evaluation.checks[check].assessment;
   const core::Setup& setup = core::setupOf(channel, channel.checks[check]);
@@ -155,7 +159,7 @@ CheckPlot checkPlot(const core::Channel& channel, const core::ChannelEvaluation&
                           {*row.simulated, *row.change},
                           row.verdict,
                           stepText(row),
-                          readoutOf(row, setup),
+                          readoutOf(row, setup, kind),
                           expandedOf(row)});
   const core::Result<core::Line>& line = assessment.line;
   if (line && isDrawable(line->intercept) && isDrawable(line->slope)) plot.line = *line;

@@ -47,8 +47,9 @@ struct CheckPlot {
 /// when no point has such a mark.
 QString marksInWords(const QList<PlotPoint>& points);
 
+/// `kind` is what its numbers are read out for.
 CheckPlot checkPlot(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
-                    std::size_t check);
+                    std::size_t check, BarKind kind = BarKind::Deviation);
 /// The plan alone, for a channel without a check.
 CheckPlot plannedPlot(const core::Channel& channel, const core::ChannelEvaluation& evaluation);
 
@@ -58,8 +59,9 @@ QList<PlotBranch> branchesOf(const std::vector<core::StepRow>& rows);
 
 /// "Step 3, label. Reads ..."
 QString stepText(const core::StepRow& row);
-/// "Step 3, large: simulated -1000.0 µm/m, measured -1001.5, deviation -0.50, U 1.3 µm/m: pass"
-QString readoutOf(const core::StepRow& row, const core::Setup& setup);
+/// "Step 3, large: simulated -1000.0 µm/m, measured -1001.5, deviation -0.50, U 1.3 µm/m: pass"; of residuals
+/// these instead of deviation, U and verdict, which are not about the line.
+QString readoutOf(const core::StepRow& row, const core::Setup& setup, BarKind kind = BarKind::Deviation);
 
 /// "Out of limits: step 3. Cannot tell: steps 2, 4. " of steps with their verdicts.
 QString verdictsInWords(const QList<std::pair<std::size_t, core::Verdict>>& steps);

@@ -15,6 +15,7 @@ namespace ui {
 namespace {
 
 constexpr double seenShare = 1e-3;    ///< of the limits: smaller bars would only show how numbers are rounded
+constexpr double room_px = 8;         ///< beside a bar, for the limits behind it
 constexpr double longestWhisker = 4;  ///< times the bars: longer ones would leave nothing of these
 
 }  // namespace
@@ -48,13 +49,12 @@ void DeviationPlot::showBars(BarPicture picture, const AxisTicks& x, std::option
   m_xTicks = x;
   fitPool();
   m_zero->replace(QList<QPointF>{{x.low, 0}, {x.high, 0}});
+  m_line->setName(m_shown.lineName);
   m_line->replace(m_shown.lineShown ? m_shown.line : QList<QPointF>());
   setCurrentStep(step);
   setTitles(QString(), m_shown.xTitle, m_shown.yTitle);
   m_yTicks = niceTicks(uprightExtent(), uprightIntervals(), 0.06);
-  const Colours colours = coloursFor(palette());
-  showBands(colours);
-  showLegend(colours);
+  showLegend(coloursFor(palette()));
   setTicks(x, m_yTicks);
 }
 
@@ -91,23 +91,27 @@ void DeviationPlot::fitPool() {
   for (qsizetype k = 0; k < m_pool.size(); ++k) m_pool[k]->setVisible(k < m_shown.bars.size());
 }
 
-/// Before the first bar and after the last the limits go on as they are there.
-PlotBand DeviationPlot::limitBand(const Colours& colours) const {
-  PlotBand band{tr("Within limits"), {}, {}, colours.band, colours.band, Qt::SolidLine};
-  band.fill.setAlphaF(colours.dark ? 0.22F : 0.18F);
-  for (const PlotBar& bar : m_shown.bars) {
-    if (!bar.limit) continue;
-    if (band.upper.isEmpty()) band.upper.append({m_xTicks.low, *bar.limit});
-    band.upper.append({bar.x, *bar.limit});
+/// Each bar has its own: between the steps nothing is judged, and steps of one level may differ in it.
+QList<PlotBand> DeviationPlot::limitBands(const Colours& colours) const {
+  QList<PlotBand> bands;
+  for (qsizetype k = 0; k < std::min(m_shown.bars.size(), m_places.size()); ++k) {
+    if (!m_shown.bars[k].limit) continue;
+    const double limit = *m_shown.bars[k].limit, from = m_places[k] - m_slot / 2,
+                 to = m_places[k] + m_slot / 2;
+    PlotBand band{tr("Within limits"),
+                  {{from, limit}, {to, limit}},
+                  {{from, -limit}, {to, -limit}},
+                  colours.band,
+                  colours.band,
+                  Qt::SolidLine};
+    band.fill.setAlphaF(colours.dark ? 0.3F : 0.25F);
+    bands.append(std::move(band));
   }
-  if (!band.upper.isEmpty()) band.upper.append({m_xTicks.high, band.upper.last().y()});
-  for (const QPointF& at : band.upper) band.lower.append({at.x(), -at.y()});
-  return band;
+  return bands;
 }
 
 void DeviationPlot::showBands(const Colours& colours) {
-  QList<PlotBand> shapes;
-  if (PlotBand limits = limitBand(colours); !limits.upper.isEmpty()) shapes.append(std::move(limits));
+  QList<PlotBand> shapes = limitBands(colours);
   for (const LineBand& band : m_shown.bands)
     if (!band.halves.isEmpty()) shapes.append(bandAbout(band, m_shown.line, colours));
   behind().setBands(std::move(shapes));
@@ -149,9 +153,11 @@ void DeviationPlot::arrange() {
   const double width_px = std::max(20.0, chart()->plotArea().width());
   const double bar_px = std::clamp(width_px / (2.5 * static_cast<double>(m_shown.bars.size() + 1)), 2.0, 7.0);
   const double unitsPerPixel = (m_xTicks.high - m_xTicks.low) / width_px;
-  const QList<double> places = sideBySide(std::min(unitsPerPixel * (bar_px + 2), widestSlot()));
-  placeBars(places, bar_px);
-  placeMarks(places);
+  m_slot = std::min(unitsPerPixel * (bar_px + room_px), widestSlot());
+  m_places = sideBySide(m_slot);
+  placeBars(m_places, bar_px);
+  placeMarks(m_places);
+  showBands(coloursFor(palette()));
 }
 
 void DeviationPlot::placeBars(const QList<double>& places, double bar_px) {
@@ -211,7 +217,6 @@ void DeviationPlot::applyColours(const Colours& colours) {
   m_open->setPen(QPen(colours.cannotTell, 2));
   m_ring->setColor(Qt::transparent);
   m_ring->setPen(QPen(colours.selected, 2.4));
-  showBands(colours);
   showLegend(colours);
   arrange();
 }
@@ -223,11 +228,12 @@ void DeviationPlot::showLegend(const Colours& colours) {
   const auto add = [&](bool any, LegendMark mark, const QColor& colour, const QString& text) {
     if (any) entries.append({mark, colour, text});
   };
-  const PlotBand limits = limitBand(colours);
+  QColor limits = colours.band;
+  limits.setAlphaF(0.5F);
   // A plot that is all within would else look like one without limits.
   const bool beyond = some([&](const PlotBar& bar) { return bar.limit && *bar.limit < m_yTicks.high; });
-  add(!limits.upper.isEmpty(), LegendMark::Area, limits.fill,
-      beyond ? limits.name : tr("Within limits, which lie beyond the axis"));
+  add(some([](const PlotBar& bar) { return bar.limit.has_value(); }), LegendMark::Area, limits,
+      beyond ? tr("Within limits") : tr("Within limits, which lie beyond the axis"));
   add(some([](const PlotBar& bar) { return bar.verdict == core::Verdict::Fail; }), LegendMark::Triangle,
       colours.fail, m_outside->name());
   add(some([](const PlotBar& bar) { return bar.verdict == core::Verdict::CannotTell; }),

@@ -9,7 +9,7 @@ class QScatterSeries;
 
 namespace ui {
 
-/// A bar a step from zero, with the band of limits behind. Bars of steps that simulate the same stand
+/// A bar a step from zero, with its own limits behind. Bars of steps that simulate the same stand
 /// side by side; those beyond their limits wear a triangle, those that the decision rule cannot tell a hollow
 /// square. Over them what each may be wrong by, the fitted line with its bands, and the way up and down: what
 /// is too small to be seen among the measured points.
@@ -31,7 +31,7 @@ class DeviationPlot : public PlotFrame {
 
  private:
   Extent uprightExtent() const;
-  PlotBand limitBand(const Colours& colours) const;
+  QList<PlotBand> limitBands(const Colours& colours) const;
   void showBands(const Colours& colours);
   void showLegend(const Colours& colours);
   void fitPool();
@@ -48,6 +48,8 @@ class DeviationPlot : public PlotFrame {
   QList<QLineSeries*> m_pool;  ///< one a bar; grows, never shrinks
   BarPicture m_shown;          ///< bars with rising x
   AxisTicks m_xTicks, m_yTicks;
+  QList<double> m_places;  ///< of the bars on the x axis
+  double m_slot = 0;       ///< width of each on the x axis
   std::optional<std::size_t> m_step;
 };
 

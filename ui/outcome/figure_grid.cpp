@@ -89,7 +89,7 @@ void FigureGrid::setRoom(int height) {
 
 /// Rows are as high as their highest cell is at the width of a column.
 void FigureGrid::hideWhatDoesNotFit() {
-  if (m_room == QWIDGETSIZE_MAX || m_columns == 0) return;
+  if (m_columns == 0) return;
   const int cell = std::max(60, width() / m_columns - m_layout->horizontalSpacing());
   const auto columns = static_cast<std::size_t>(m_columns);
   int height = 0;

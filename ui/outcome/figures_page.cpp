@@ -128,7 +128,6 @@ void FiguresPage::fill(const Row& row, const FigureLine& line) {
   QFont font = this->font();
   font.setBold(line.heading);
   row.name->setFont(font);
-  row.value->setFont(font);
   font.setBold(true);
   row.verdict->setFont(font);
 }

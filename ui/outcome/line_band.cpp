@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 #include "core/line/line_use.h"
@@ -46,7 +47,7 @@ LineBand lineBand(LineBand::Kind kind, const core::Line& line, double low, doubl
                   const DrawnUnit& unit) {
   LineBand band{kind, {}, {}};
   for (int k = 0; k < places; ++k) {
-    const double x = low + (high - low) * k / (places - 1);
+    const double x = std::lerp(low, high, static_cast<double>(k) / (places - 1));  // exact at both ends
     if (const auto half = halfWidth(kind, line, x, uNew)) band.halves.append({x, unit.factor * *half});
   }
   if (band.halves.size() < places) return {kind, {}, {}};

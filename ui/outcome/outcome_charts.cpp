@@ -79,9 +79,10 @@ void OutcomeCharts::showOutcome(const ShownOutcome& outcome, const ChartOptions&
   const core::Channel& channel = *outcome.channel;
   const core::ChannelEvaluation& evaluation = *outcome.evaluation;
   const std::vector<std::size_t> checks = outcome.checks();
-  const CheckPlot first =
-      checks.empty() ? plannedPlot(channel, evaluation) : checkPlot(channel, evaluation, checks[0]);
-  const CheckPlot second = outcome.pair ? checkPlot(channel, evaluation, checks[1]) : CheckPlot();
+  const CheckPlot first = checks.empty() ? plannedPlot(channel, evaluation)
+                                         : checkPlot(channel, evaluation, checks[0], options.kind);
+  const CheckPlot second =
+      outcome.pair ? checkPlot(channel, evaluation, checks[1], options.kind) : CheckPlot();
   Extent x, y;
   addExtent(first, x, y);
   addExtent(second, x, y);
@@ -120,6 +121,7 @@ void OutcomeCharts::showBars(const ShownOutcome& outcome, const ChartOptions& op
       if (other != *outcome.check) picture.bars += checkBars(channel, evaluation, other, options, true);
   }
   m_bars->setAccessibleName(picture.yTitle);
+  m_bars->setTitleTip(picture.yTip);
   m_bars->setVisible(!picture.bars.isEmpty());
   m_bars->setAccessibleDescription(marksInWords(picture.bars));
   m_bars->showBars(std::move(picture), x, outcome.step);

@@ -7,6 +7,7 @@
 #include <QLocale>
 #include <QPainter>
 #include <QPdfWriter>
+#include <QRegularExpression>
 #include <QSvgGenerator>
 #include <functional>
 
@@ -83,9 +84,13 @@ QByteArray written(const std::function<void(QIODevice&)>& write) {
   return bytes;
 }
 
+/// What a spreadsheet would work out. A number with a sign, as levels are often called, is the same worked
+/// out.
 bool looksLikeFormula(const QString& text) {
-  const QString start = text.trimmed().left(1);
-  return !start.isEmpty() && QString("=+-@").contains(start);
+  const QString trimmed = text.trimmed();
+  static const QRegularExpression signedNumber("^[+-][0-9]+([.,][0-9]+)?$");
+  return !trimmed.isEmpty() && QString("=+-@").contains(trimmed[0]) &&
+         !signedNumber.match(trimmed).hasMatch();
 }
 
 QString textCell(std::string_view text) {
@@ -93,9 +98,11 @@ QString textCell(std::string_view text) {
   return looksLikeFormula(cell) ? "'" + cell : cell;
 }
 
-/// An absent number is an empty cell.
+/// An absent number is an empty cell. Grouped digits would be read as text, or as another number.
 QString numberCell(const std::optional<double>& value) {
-  return value ? QLocale().toString(*value, 'g', 15) : QString();
+  QLocale plain;
+  plain.setNumberOptions(plain.numberOptions() | QLocale::OmitGroupSeparator);
+  return value ? plain.toString(*value, 'g', 15) : QString();
 }
 
 QStringList cellsOf(const core::StepRow& row, const QString& check) {

@@ -21,8 +21,8 @@ namespace ui {
 namespace {
 
 constexpr double reach_px = 16;
-constexpr int lowPlot_px = 130;       ///< below this height the x title gives its room to the data
-constexpr int highPlot_px = 200;      ///< from this height on the legend may have a third row
+constexpr int lowPlot_px = 150;   ///< below this height x title and second legend row give way to the data
+constexpr int highPlot_px = 200;  ///< from this height on the legend may have a third row
 constexpr double behindSeries = 2.5;  ///< of the chart's own items: above its grid, below axes and series
 
 QFont smaller(QFont font) {
@@ -184,7 +184,9 @@ void PlotFrame::setHits(QList<PlotHit> hits) {
   placeCross();
 }
 
+/// Whoever walks the steps looks at the step, not at where the pointer was left.
 void PlotFrame::setCurrentStep(std::optional<std::size_t> step) {
+  if (step != m_current) m_pointedAt.reset();
   m_current = step;
   placeCross();
 }
@@ -247,7 +249,9 @@ bool PlotFrame::viewportEvent(QEvent* event) {
   if (event->type() != QEvent::ToolTip) return QChartView::viewportEvent(event);
   const auto* help = static_cast<QHelpEvent*>(event);
   const PlotHit* hit = hitAt(help->pos(), {});
-  QToolTip::showText(help->globalPos(), hit ? shownAsTyped(hit->text) : QString(), this);
+  const bool overTitle = m_yTitleItem->sceneBoundingRect().contains(mapToScene(help->pos()));
+  const QString text = hit ? hit->text : overTitle ? m_titleTip : QString();
+  QToolTip::showText(help->globalPos(), text.isEmpty() ? QString() : shownAsTyped(text), this);
   return true;
 }
 

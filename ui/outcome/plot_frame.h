@@ -41,6 +41,9 @@ class PlotFrame : public QChartView {
   /// Plain text; `title` may be empty.
   void setTitles(const QString& title, const QString& x, const QString& y);
   QString title() const { return m_title; }
+  /// What the title of the upright axis means, for the pointer over it.
+  void setTitleTip(const QString& tip) { m_titleTip = tip; }
+  const QString& titleTip() const { return m_titleTip; }
   void setTicks(const AxisTicks& x, const AxisTicks& y);
   /// How many intervals of an upright axis have room for their labels.
   int uprightIntervals() const;
@@ -115,7 +118,7 @@ class PlotFrame : public QChartView {
   PlotMarks* m_behind;
   PlotMarks* m_inFront;
   std::optional<QPointF> m_pointedAt;  ///< mark under the pointer
-  QString m_title, m_yTitle;
+  QString m_title, m_yTitle, m_titleTip;
   int m_keptRows = 1;  ///< of the legend
   std::optional<std::size_t> m_current;
   QList<PlotHit> m_hits;

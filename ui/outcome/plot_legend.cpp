@@ -5,6 +5,9 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <algorithm>
+#include <cmath>
+
+#include "ui/outcome/plot_marks.h"
 
 namespace ui {
 namespace {
@@ -21,7 +24,8 @@ void drawStroke(QPainter& painter, const LegendEntry& entry, QPointF middle) {
   painter.drawLine(from, to);
   painter.setPen(QPen(entry.colour, 1.3));
   if (!falling) painter.setBrush(entry.colour);
-  painter.drawPolygon(QPolygonF({to, to + QPointF(-6, -1 * up), to + QPointF(-3, 5 * up)}));
+  const QPointF way = to - from;
+  paintArrowHead(painter, to, way / std::hypot(way.x(), way.y()), falling);
 }
 
 void drawMark(QPainter& painter, const LegendEntry& entry, QPointF middle) {

@@ -11,14 +11,7 @@
 namespace ui {
 namespace {
 
-constexpr double cap_px = 3, head_px = 7;
-
-/// A triangle that points along `along` (a unit vector) with its middle at `at`.
-QPolygonF arrowHead(QPointF at, QPointF along) {
-  const QPointF across(-along.y(), along.x());
-  const QPointF tip = at + 0.5 * head_px * along, back = at - 0.5 * head_px * along;
-  return {{tip, back + 0.5 * head_px * across, back - 0.5 * head_px * across}};
-}
+constexpr double cap_px = 3, headLength_px = 11, headHalf_px = 3.2;
 
 void paintLines(QPainter& painter, const QPolygonF& points, const QRectF& area) {
   for (qsizetype k = 1; k < points.size(); ++k)
@@ -27,6 +20,18 @@ void paintLines(QPainter& painter, const QPolygonF& points, const QRectF& area) 
 }
 
 }  // namespace
+
+/// Much longer than wide: an equal-sided one would be a triangle without direction, like the marks of failed
+/// steps.
+void paintArrowHead(QPainter& painter, QPointF tip, QPointF along, bool open) {
+  const QPointF across(-along.y(), along.x());
+  const QPointF back = tip - headLength_px * along;
+  const QPointF left = back + headHalf_px * across, right = back - headHalf_px * across;
+  if (open)
+    painter.drawPolyline(QPolygonF({left, tip, right}));
+  else
+    painter.drawPolygon(QPolygonF({tip, left, tip - 0.65 * headLength_px * along, right}));
+}
 
 std::optional<QLineF> cutToHeight(const QLineF& line, double low, double high) {
   double from = 0, to = 1;
@@ -124,10 +129,10 @@ void PlotMarks::paintStroke(QPainter& painter, const PlotStroke& stroke) const {
     const QPointF way = points[k] - points[k - 1];
     const double length = std::hypot(way.x(), way.y());
     // Beyond the middle in its own direction, so that the way there and the way back have room for both.
-    const QPointF at = points[k - 1] + 0.6 * way;
-    if (length < 2 * head_px || !area.contains(at)) continue;
-    painter.setBrush(stroke.falling ? m_chart->backgroundBrush() : QBrush(m_strokeColour));
-    painter.drawPolygon(arrowHead(at, way / length));
+    const QPointF tip = points[k - 1] + 0.6 * way + 0.5 * headLength_px * way / length;
+    if (length < 1.5 * headLength_px || !area.contains(tip)) continue;
+    painter.setBrush(m_strokeColour);
+    paintArrowHead(painter, tip, way / length, stroke.falling);
   }
 }
 

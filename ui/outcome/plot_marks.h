@@ -26,7 +26,7 @@ struct PlotWhisker {
   double half = 0;  ///< at.y() plus and minus that
 };
 
-/// A path with its direction: rising solid with filled heads, falling dashed with open ones.
+/// A path with its direction: rising solid with filled heads, falling dashed with heads of two lines.
 struct PlotStroke {
   QList<QPointF> points;
   bool falling = false;
@@ -65,6 +65,9 @@ class PlotMarks : public QGraphicsItem {
   std::optional<QPointF> m_cross;
   QColor m_whiskerColour, m_strokeColour, m_crossColour;
 };
+
+/// A head with its tip at `tip` that points along the unit vector `along`; pen and brush are the painter's.
+void paintArrowHead(QPainter& painter, QPointF tip, QPointF along, bool open);
 
 /// The part of the line between two points that lies between `low` and `high`; absent when none does.
 std::optional<QLineF> cutToHeight(const QLineF& line, double low, double high);

@@ -26,6 +26,7 @@ WorkingPanel::WorkingPanel(Session& session, QWidget* parent) : QWidget(parent),
   column->addLayout(head());
   column->addWidget(m_message, 0, Qt::AlignTop);
   column->addWidget(m_text, 1);
+  column->addStretch(0);  // the message stands at the top
   connect(&m_session, &Session::changed, this, &WorkingPanel::follow);
   refresh();
 }
@@ -77,7 +78,11 @@ QString WorkingPanel::title() const {
 QString WorkingPanel::text() const {
   if (const QString missing = whatIsMissing(); !missing.isEmpty()) return missing;
   const auto parts = working();
-  return title() + "\n\n" + (parts ? toQString(core::workingText(*parts)) : toText(parts.error()) + "\n");
+  if (!parts) return title() + "\n\n" + toText(parts.error()) + "\n";
+  QString text = title() + "\n\n" + toQString(core::workingText(*parts));
+  for (const core::WorkingPart& part : *parts)
+    if (const QString letters = lettersOf(part); !letters.isEmpty()) text += "\n" + letters + "\n";
+  return text;
 }
 
 void WorkingPanel::follow() {

@@ -37,6 +37,20 @@ QString sourceText(const std::string& source) {
 
 }  // namespace
 
+QString lettersOf(const core::WorkingPart& part) {
+  bool product = false, correlated = false;
+  for (const core::WorkingLine& line : part.lines) {
+    const QString formula = toQString(line.formula);
+    product = product || formula == "c u" || formula.contains("(c u)") || formula.contains("cᵢuᵢ");
+    correlated = correlated || formula.contains("r cᵢuᵢ");
+  }
+  if (!product) return {};
+  const QString letters = WorkingText::tr(
+      "c: sensitivity, by how much the result changes for one unit of the input. u: standard uncertainty. "
+      "k: coverage factor. U: expanded uncertainty.");
+  return correlated ? letters + WorkingText::tr(" r: correlation of two inputs.") : letters;
+}
+
 WorkingText::WorkingText(QWidget* parent) : QTextEdit(parent) {
   setObjectName("workingText");
   setAccessibleName(tr("Working of the chosen step"));
@@ -70,6 +84,10 @@ void WorkingText::write() {
     else
       end.insertBlock(block);
     end.insertText(toQString(part.heading), formatOf(Look::Heading));
+    if (const QString letters = lettersOf(part); !letters.isEmpty()) {
+      end.insertBlock(QTextBlockFormat());
+      end.insertText(letters, formatOf(Look::Quiet));
+    }
     if (!part.lines.empty()) writeLines(part);
     if (!part.contrasts.empty()) writeContrasts(part);
   }

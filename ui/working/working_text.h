@@ -10,6 +10,9 @@ class QTextTable;
 
 namespace ui {
 
+/// What the letters in the formulas of `part` stand for, where its lines do not say so; empty when all do.
+QString lettersOf(const core::WorkingPart& part);
+
 /// The parts of a working as text to be read and selected: in columns where there is room, else below one
 /// another. Whatever stands in it is plain text, and plain text is what is copied from it.
 class WorkingText : public QTextEdit {
