@@ -27,7 +27,8 @@ namespace {
 constexpr int wide_px = 820;    ///< table and details stand side by side
 constexpr int narrow_px = 560;  ///< no room for both criteria
 constexpr int low_px = 340;     ///< below this height most of the sentence gives its room to the causes
-constexpr int lowLines = 2;     ///< of the sentence; all of it is in its tool tip and in the details
+constexpr double misfitProbability = 0.001;  ///< below it what a cause leaves is hardly chance
+constexpr int lowLines = 2;  ///< of the sentence; all of it is in its tool tip and in the details
 
 bool hasReading(const core::Check& check) {
   return std::any_of(check.readings.begin(), check.readings.end(),
@@ -173,6 +174,9 @@ QString DiagnosisPanel::sentenceOf(const DiagnosisOutcome& outcome) const {
   const core::DiagnosisResult result = outcome.diagnosis.result;
   const bool suspected = result == core::DiagnosisResult::Found || result == core::DiagnosisResult::Tied ||
                          result == core::DiagnosisResult::NothingFits;
+  if (result == core::DiagnosisResult::Tied &&
+      outcome.diagnosis.explanations.front().fitProbability < misfitProbability)
+    sentence += " " + tr("The first leaves more than the uncertainties explain.");
   if (suspected && assessment.verdict == core::Verdict::Pass)
     sentence = tr("All steps are within limits all the same.") + " " + sentence;
   return toQString(m_session.check()->name) + ": " + sentence;

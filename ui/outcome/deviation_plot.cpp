@@ -238,9 +238,10 @@ void DeviationPlot::showLegend(const Colours& colours) {
       colours.fail, m_outside->name());
   add(some([](const PlotBar& bar) { return bar.verdict == core::Verdict::CannotTell; }),
       LegendMark::HollowSquare, colours.cannotTell, m_open->name());
+  // What is not told by its look alone comes before the bands, which may find no room.
+  add(m_line->count() > 0, LegendMark::Line, colours.fitted, m_line->name());
   for (const LineBand& band : m_shown.bands)
     add(!band.halves.isEmpty(), LegendMark::Area, fillOf(band.kind, colours), band.words);
-  add(m_line->count() > 0, LegendMark::Line, colours.fitted, m_line->name());
   add(m_shown.errorBars && some([](const PlotBar& bar) { return bar.expanded.has_value(); }),
       LegendMark::Whisker, colours.text, tr("U of the deviation"));
   add(!m_shown.branches.isEmpty(), LegendMark::RisingStroke, colours.quiet, tr("Rising"));
