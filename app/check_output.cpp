@@ -7,6 +7,7 @@
 #include "app/diagnosis_output.h"
 #include "app/files.h"
 #include "app/match_output.h"
+#include "core/report/diagnosis_section.h"
 #include "core/report/figures.h"
 #include "core/report/tables.h"
 
@@ -87,6 +88,10 @@ Json channelJson(const CheckedChannel& checked, const core::Setup& planned) {
   json["zero_return"] = jsonNumber(baseOf(assessment.zeroReturn));
   json["zero_return_limit"] = jsonNumber(assessment.zeroReturnLimit.base());
   addLine(json, assessment.line);
+  if (const auto& gain = assessment.gain) {  // measured over expected; the line above is over simulated
+    json["gain"] = jsonNumber(gain->value);
+    json["gain_std_uncertainty"] = jsonNumber(gain->standard);
+  }
   json["steps"] = Json::array();
   for (std::size_t step = 0; step < setup.sequence.size(); ++step)
     json["steps"].push_back(stepJson(setup, check, latest(checked), step));
@@ -118,7 +123,9 @@ std::string channelText(const CheckedChannel& checked, const core::Setup& planne
          "Decision rule: " + core::decisionText(core::setupOf(channel, channel.checks[last]).decision) +
          "\n" + textOf(core::checkTable(channel, checked.evaluation, last)) +
          textOf(core::figuresOf(channel, checked.evaluation, last)) +
-         (checked.diagnosis ? likeliestCauseText(*checked.diagnosis) : "");
+         (checked.diagnosis
+              ? likeliestCauseText(*checked.diagnosis, core::allStepsPass(latest(checked).assessment))
+              : "");
 }
 
 }  // namespace

@@ -21,6 +21,9 @@ Json shuntJson(const core::Setup& setup, std::size_t index) {
 /// Which one it is, as the user knows it.
 Json placeJson(const core::Setup& setup, CauseKind kind, std::size_t index) {
   switch (kind) {
+    case CauseKind::LeadContact:
+      return core::leadName(static_cast<core::LeadRole>(index));
+    case CauseKind::ShuntOpen:
     case CauseKind::ShuntValue:
     case CauseKind::ShuntsExchanged:
       return shuntJson(setup, index);
@@ -54,6 +57,7 @@ Json sizeUnitJson(const core::Setup& setup, CauseKind kind) {
     case CauseKind::ArmValue:
       return "1";
     case CauseKind::Leads:
+    case CauseKind::LeadContact:
       return "ohm";
     case CauseKind::Leak:
       return "S";
@@ -138,7 +142,7 @@ Json diagnosisJson(const core::Setup& setup, const core::Diagnosis& diagnosis) {
   return json;
 }
 
-std::string likeliestCauseText(const core::Diagnosis& diagnosis) {
+std::string likeliestCauseText(const core::Diagnosis& diagnosis, bool allPass) {
   using core::DiagnosisResult;
   const bool named = diagnosis.result == DiagnosisResult::Found || diagnosis.result == DiagnosisResult::Tied;
   if (!named || diagnosis.explanations.empty())
@@ -148,7 +152,7 @@ std::string likeliestCauseText(const core::Diagnosis& diagnosis) {
   if (!first.sizeText.empty()) text += ", " + first.sizeText;
   if (diagnosis.tied > 1)
     text += "; " + std::to_string(diagnosis.tied - 1) + " more cannot be told apart from it";
-  return text + ".\n";
+  return text + (allPass ? ". " + std::string(core::withinLimitsStatement()) : ".") + "\n";
 }
 
 std::string diagnosisText(const core::Setup& setup, const core::Diagnosis& diagnosis) {

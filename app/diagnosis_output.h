@@ -16,7 +16,8 @@ std::vector<core::Diagnosis> diagnosesWithProgress(std::span<const core::Diagnos
 Json diagnosisJson(const core::Setup& setup, const core::Diagnosis& diagnosis);
 
 /// The likeliest cause in a line, or what the diagnosis came to without one; ends with a line end.
-std::string likeliestCauseText(const core::Diagnosis& diagnosis);
+/// `allPass`: all steps of the check do, which it then says.
+std::string likeliestCauseText(const core::Diagnosis& diagnosis, bool allPass);
 /// The whole in words: the sentence, a table of causes, what follows from the first and from those tied with
 /// it.
 std::string diagnosisText(const core::Setup& setup, const core::Diagnosis& diagnosis);

@@ -116,6 +116,19 @@ Result<Line> drawnLine(const CheckPoints& points) {
                   : lineOf(points, points.simulated, points.measured);
 }
 
+std::optional<ChainGain> gainOf(const CheckPoints& points, const Result<Line>& agreement) {
+  if (!agreement) return std::nullopt;
+  ChainGain gain{agreement->slope, agreement->slopeError};
+  const double probability = agreement->chiSquareProbability.value_or(1);
+  if (!gain.standard || probability >= 0.05) return gain;
+  const double widening = std::sqrt(*agreement->chiSquare / agreement->degreesOfFreedom);
+  gain.isWidened = widening > 1;
+  *gain.standard *= std::max(1.0, widening);
+  if (const auto plain = fitLine(points.expected, points.measured); plain && probability < 1e-3)
+    gain.describesReadings = std::abs(plain->slope - gain.value) <= *gain.standard;
+  return gain;
+}
+
 }  // namespace
 
 CheckAssessment assess(const Setup& setup, const SetupPrediction& prediction, const Budget& budget,
@@ -133,6 +146,7 @@ CheckAssessment assess(const Setup& setup, const SetupPrediction& prediction, co
   const CheckPoints points = checkPoints(setup, prediction, budget, check);
   assessment.line = drawnLine(points);
   assessment.agreement = lineOf(points, points.expected, points.measured);
+  assessment.gain = gainOf(points, assessment.agreement);
   assessment.merits = meritsOf(setup, prediction, budget, check, points);
   giveVerdict(setup, prediction, assessment);
   return assessment;

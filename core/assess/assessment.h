@@ -25,6 +25,19 @@ struct StepAssessment {
   std::string reason;                ///< one sentence with its numbers
 };
 
+/// What the whole chain makes of what it should show.
+struct ChainGain {
+  double value = 1;  ///< slope of `CheckAssessment::agreement`, measured change over expected reading
+  /// Standard uncertainty. Where chi-square rejects the stated uncertainties (probability below 0.05) widened
+  /// by sqrt(chi-square / degrees of freedom), as York, Evensen, Martinez and Delgado 2004 (Am. J. Phys. 72,
+  /// 367), section V, allow (from memory); never narrowed.
+  std::optional<double> standard;
+  bool isWidened = false;
+  /// False when chi-square has a probability below 0.001 and the slope by ordinary least squares differs by
+  /// more than the widened uncertainty: then it hangs on the weights, and no line describes the readings.
+  bool describesReadings = true;
+};
+
 /// A whole check against its prediction.
 struct CheckAssessment {
   std::vector<StepAssessment> steps;
@@ -41,7 +54,8 @@ struct CheckAssessment {
   /// predicted. Its chi-square tells whether the scatter is what was stated; that of `line` has the curvature
   /// in it that the bridge itself is predicted to have.
   Result<Line> agreement = Error{};
-  std::vector<Merit> merits;  ///< in the order of MeritKind
+  std::optional<ChainGain> gain;  ///< of `agreement`, when there is one
+  std::vector<Merit> merits;      ///< in the order of MeritKind
   Verdict verdict = Verdict::NotJudged;
   std::string reason;  ///< the verdict in words a reviewer can quote
 };

@@ -40,7 +40,7 @@ Tally tallyOf(const CheckAssessment& assessment) {
   return tally;
 }
 
-/// "hysteresis, span ratio and zero shift", each as `text` writes it.
+/// "hysteresis, span error and zero shift", each as `text` writes it.
 template <typename Text>
 std::string listed(const std::vector<const Merit*>& merits, Text text) {
   std::string list;
@@ -132,7 +132,13 @@ std::string untoldReason(const Setup& setup, const Tally& tally) {
   const std::string rule(decisionRuleName(setup.decision.rule));
   if (tally.cannotTell == tally.steps)
     return "Cannot tell: the uncertainty of every step is too large for " + rule + ".";
+  const bool isUnknown =
+      tally.cannotTell == 0 && std::all_of(tally.untold.begin(), tally.untold.end(),
+                                           [](const Merit* merit) { return !merit->decided->expanded; });
   std::string whose = listed(tally.untold, nameOf);
+  if (isUnknown)
+    return "Cannot tell: the uncertainty of " + whose + " is not known, and " + rule +
+           " needs it; all steps pass.";
   if (tally.cannotTell > 0)
     whose = std::to_string(tally.cannotTell) + " of " + std::to_string(tally.steps) + " steps" +
             (whose.empty() ? "" : " and of " + whose);

@@ -22,8 +22,8 @@ constexpr std::string_view noSpan = "the readings at both ends of the range are 
 std::string deviationDefinition(const MeritGround& ground, const std::string& what) {
   return "greatest deviation of " + what + " from the " +
          std::string(referenceLineName(ground.setup.limits.linearityFrom)) +
-         ", drawn for the mean readings (rising and falling averaged) against the expected reading; measured "
-         "less line, of the measured span";
+         " through measured against expected reading (rising and falling averaged); measured less line, of "
+         "the measured span";
 }
 
 /// The reference line of the check, with the deviation of one value of it as weights of the points.

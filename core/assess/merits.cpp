@@ -15,18 +15,23 @@ namespace {
 
 bool isOfZero(MeritKind kind) { return kind == MeritKind::ZeroReturn || kind == MeritKind::ZeroShift; }
 
-/// Of sum of w_i y_i; of the readings as shown, whose zero is a reading too.
+/// Of sum of w_i y_i; of the readings as shown, whose zero is a reading too. 0 where all that the steps have
+/// in common cancels and no reading has an uncertainty of its own.
 double standardOf(const CheckPoints& points, std::vector<double> weights) {
   double sum = 0;
   for (const double weight : weights) sum += weight;
   if (points.zero) weights[*points.zero] -= sum;
-  double variance = 0;
+  double variance = 0, size = 0;
   for (std::size_t i = 0; i < points.size(); ++i) {
     if (weights[i] == 0) continue;
-    for (std::size_t j = 0; j < points.size(); ++j)
-      variance += weights[i] * weights[j] * points.covariance[i * points.size() + j];
+    for (std::size_t j = 0; j < points.size(); ++j) {
+      const double term = weights[i] * weights[j] * points.covariance[i * points.size() + j];
+      variance += term;
+      size += std::abs(term);
+    }
   }
-  return std::sqrt(std::max(0.0, variance));
+  // Terms that cancel leave their rounding, some 1e-15 of them.
+  return variance > 1e-13 * size ? std::sqrt(variance) : 0;
 }
 
 /// The error of the first step whose uncertainty is refused.
@@ -51,6 +56,10 @@ Result<StepUncertainty> uncertaintyOf(const MeritGround& ground, MeritKind kind,
   uncertainty.dof = step->dof;
   return uncertainty;
 }
+
+/// No reading is exact: an uncertainty of 0 is one that nobody has stated. Zero return is decided as its step
+/// is, which takes it for known.
+bool isKnown(MeritKind kind, double standard) { return standard > 0 || kind == MeritKind::ZeroReturn; }
 
 /// As a share of `denominator`; none where none is set, or where zero return has no denominator.
 std::optional<double> limitFor(const MeritGround& ground, MeritKind kind, double denominator) {
@@ -78,13 +87,22 @@ std::string atStep(const MeritGround& ground, const MeritFigure& figure, MeritKi
          simulatedUnitText(ground.setup.bridge) + " (" + number + ")";
 }
 
-/// Places of a share in percent: beside its limit, else by its uncertainty, else two; never more than four
-/// without a limit.
-int sharePlaces(const Merit& merit) {
+/// As many places as the limit warrants, else the uncertainty, else two; never more than four without a
+/// limit.
+int warrantedPlaces(const Merit& merit) {
   if (merit.limit && *merit.limit > 0 && std::isfinite(*merit.limit))
     return placesBeside(100 * *merit.share, 100 * *merit.limit);
   if (!merit.standard || !(*merit.standard > 0)) return 2;
   return std::clamp(placesOf(100 * *merit.standard), 1, 4);
+}
+
+/// Places of a share in percent: those that are warranted, and no fewer than show one digit of the share or
+/// of its uncertainty, up to six: smaller still is rounding.
+int sharePlaces(const Merit& merit) {
+  const int places = warrantedPlaces(merit);
+  const double size = std::max(std::abs(*merit.share), merit.standard.value_or(0));
+  const int showing = placesShowing(100 * size, places);
+  return showing <= 6 ? showing : places;
 }
 
 /// Places that resolve a reading as finely as the share of `denominator` is shown.
@@ -110,7 +128,8 @@ std::string factsOf(const MeritGround& ground, const Merit& merit, const MeritFi
   switch (merit.kind) {
     case MeritKind::Nonlinearity:
     case MeritKind::CombinedError:
-      return value + " from the " + std::string(referenceLineName(ground.setup.limits.linearityFrom));
+      return value + " from the " + std::string(referenceLineName(ground.setup.limits.linearityFrom)) +
+             " of measured against expected";
     case MeritKind::Hysteresis:
       return "falling less rising " + value;
     case MeritKind::Repeatability:
@@ -131,6 +150,8 @@ std::string factsOf(const MeritGround& ground, const Merit& merit, const MeritFi
 
 /// "within the limit of 0.50 %; decided with a guard band of 0.04 %"
 std::string judgement(const MeritGround& ground, const Merit& merit) {
+  if (ground.setup.decision.rule == DecisionRule::EnNumber && !merit.decided->expanded)
+    return "its uncertainty is not known, and without it there is no E_n";
   const bool isWithin = std::abs(*merit.share) <= *merit.limit;
   const auto shown = [](double share) { return formatFixed(100 * share, placesOf(100 * share)) + " %"; };
   return std::string(isWithin ? "within" : "beyond") + " the limit of " + limitText(merit) +
@@ -147,10 +168,12 @@ std::string judge(const MeritGround& ground, const Result<StepUncertainty>& unce
     return "not judged, a limit is negative or not a number";
   if (!uncertainty) return "not judged, " + uncertainty.error().what;
   const Decision& rule = ground.setup.decision;
-  merit.decided = decide(rule, *merit.value, limit, uncertainty->standard, uncertainty->dof);
+  merit.decided =
+      decide(rule, *merit.value, limit, merit.standard ? std::optional(uncertainty->standard) : std::nullopt,
+             uncertainty->dof);
   for (auto* number : {&merit.decided->expanded, &merit.decided->guardBand})
     if (*number) **number /= merit.denominator;
-  if (rule.rule == DecisionRule::EnNumber) merit.limit = merit.decided->expanded.value_or(0);
+  if (rule.rule == DecisionRule::EnNumber && merit.decided->expanded) merit.limit = merit.decided->expanded;
   merit.verdict = verdictOf(merit.decided->outcome);
   return judgement(ground, merit);
 }
@@ -173,7 +196,8 @@ Merit meritOf(const MeritGround& ground, MeritKind kind) {
   merit.share = figure.value / figure.denominator;
   merit.step = figure.step;
   const auto uncertainty = uncertaintyOf(ground, kind, figure);
-  if (uncertainty) merit.standard = uncertainty->standard / figure.denominator;
+  if (uncertainty && isKnown(kind, uncertainty->standard))
+    merit.standard = uncertainty->standard / figure.denominator;
   const std::string outcome = merit.limit ? judge(ground, uncertainty, merit) : "no limit is set";
   merit.reason = nameOf(kind) + " " + shareText(merit) + " of " + std::string(denominatorName(kind)) +
                  atStep(ground, figure, kind) + ", " + factsOf(ground, merit, figure) + ": " + outcome + ".";

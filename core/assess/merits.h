@@ -28,7 +28,8 @@
 //   shown: where w does not sum to zero the rest is the zero reference's. What two steps have in common, as
 //   the shunt of a rising and a falling one, drops out. Zero return and zero shift have the uncertainty that
 //   their step is judged by, drift of the zero included. That of the denominator is left out. It is normal:
-//   degrees of freedom are those of the zero step, else infinite.
+//   degrees of freedom are those of the zero step, else infinite. Where it comes to 0 (what the steps share
+//   drops out, and no reading has one of its own) it is not known, and a rule that needs it cannot tell.
 
 namespace core {
 
@@ -40,7 +41,7 @@ struct Merit {
   std::optional<double> value;
   std::string missing;              ///< why there is no value: "the plan has no steps that come back down"
   std::optional<double> share;      ///< value / denominator, with sign
-  std::optional<double> standard;   ///< standard uncertainty of `share`; absent when a step's is refused
+  std::optional<double> standard;   ///< standard uncertainty of `share`; absent when refused or not known
   double denominator = 0;           ///< in the readings' unit, above zero where there is a share
   std::optional<double> limit;      ///< greatest magnitude of `share`; by its E_n the U of `share`
   std::optional<std::size_t> step;  ///< where the greatest deviation is, when it is at one step

@@ -18,9 +18,9 @@ constexpr std::array<Row, meritKindCount> rows{{
     {MeritKind::Repeatability, "repeatability", "repeatability"},
     {MeritKind::ZeroReturn, "zero_return", "zero return"},
     {MeritKind::ZeroShift, "zero_shift", "zero shift"},
-    {MeritKind::Symmetry, "symmetry", "plus/minus symmetry"},
+    {MeritKind::Symmetry, "symmetry", "plus/minus asymmetry"},
     {MeritKind::CombinedError, "combined_error", "combined error"},
-    {MeritKind::SpanRatio, "span_ratio", "span ratio"},
+    {MeritKind::SpanRatio, "span_ratio", "span error"},
 }};
 
 const Row& rowOf(MeritKind kind) { return rows[static_cast<std::size_t>(kind)]; }

@@ -29,7 +29,7 @@ inline constexpr std::size_t meritKindCount = 8;
 /// "combined_error", "span_ratio".
 std::string_view meritKindKey(MeritKind kind);
 std::optional<MeritKind> meritKindFromKey(std::string_view key);
-/// For people: "nonlinearity", "zero return", "plus/minus symmetry", "combined error", ...
+/// For people: "nonlinearity", "zero return", "plus/minus asymmetry", "combined error", ...
 std::string_view meritKindName(MeritKind kind);
 
 /// How far a reading may be from what was predicted. All limits of steps are differences of readings.

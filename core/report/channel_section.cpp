@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/channel_section.h"
 
+#include <set>
+
 #include "core/plan/heating.h"
 #include "core/plan/overdue.h"
 #include "core/report/diagnosis_section.h"
@@ -141,19 +143,22 @@ std::vector<Entry> otherFigures(const Channel& channel, const ChannelEvaluation&
   return figures;
 }
 
-/// The figures of merit, and why each that does not keep its limit does not.
+/// The figures of merit, and why each that does not keep its limit does not. Definitions that are not among
+/// `defined`, those told above, stand in the note and are added to them.
 void addMerits(Section& section, const Channel& channel, const ChannelEvaluation& evaluation,
-               std::size_t number) {
+               std::size_t number, std::set<std::string>& defined) {
   const std::vector<Merit>& merits = evaluation.checks[number].assessment.merits;
   if (merits.empty()) return;
-  section.blocks.push_back(meritTable(channel, evaluation, number));
+  Table table = meritTable(channel, evaluation, number);
+  for (const std::string& definition : meritDefinitions(merits))
+    if (defined.insert(definition).second) table.note += (table.note.empty() ? "" : " ") + definition;
+  section.blocks.push_back(std::move(table));
   for (const Merit& merit : merits)
-    if (merit.verdict == Verdict::Fail || merit.verdict == Verdict::CannotTell)
-      section.blocks.push_back(Paragraph{merit.reason, {}});
+    if (merit.limit && merit.verdict != Verdict::Pass) section.blocks.push_back(Paragraph{merit.reason, {}});
 }
 
 Section checkSection(const Document& document, std::size_t index, const ChannelEvaluation& evaluation,
-                     std::size_t number, const CheckDiagnoses& diagnoses) {
+                     std::size_t number, const CheckDiagnoses& diagnoses, std::set<std::string>& defined) {
   const Channel& channel = *document.channels[index];
   const Check& check = channel.checks[number];
   const CheckEvaluation& judged = evaluation.checks[number];
@@ -177,9 +182,10 @@ Section checkSection(const Document& document, std::size_t index, const ChannelE
                   check.name});
   section.blocks.push_back(
       EntryList{"Figures of the line and zero", otherFigures(channel, evaluation, number)});
-  addMerits(section, channel, evaluation, number);
+  addMerits(section, channel, evaluation, number, defined);
   if (const auto found = diagnoses.find({index, number}); found != diagnoses.end())
-    for (Block& block : diagnosisBlocks(setupOf(channel, check), found->second))
+    for (Block& block :
+         diagnosisBlocks(setupOf(channel, check), found->second, allStepsPass(judged.assessment)))
       section.blocks.push_back(std::move(block));
   return section;
 }
@@ -214,8 +220,9 @@ std::vector<Section> channelSections(const Document& document, std::size_t index
   if (channel.checks.empty())
     sections.front().blocks.push_back(Paragraph{"The channel has not been checked.", Verdict::NotJudged});
   if (auto uncertainty = uncertaintySection(channel, evaluation)) sections.push_back(*std::move(uncertainty));
+  std::set<std::string> defined;
   for (std::size_t check = 0; check < channel.checks.size(); ++check)
-    sections.push_back(checkSection(document, index, evaluation, check, diagnoses));
+    sections.push_back(checkSection(document, index, evaluation, check, diagnoses, defined));
   if (channel.checks.size() >= 2) sections.push_back(comparisonSection(channel, evaluation));
   return sections;
 }

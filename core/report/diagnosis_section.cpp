@@ -10,10 +10,14 @@
 namespace core {
 namespace {
 
-constexpr std::size_t printedCauses = 3;
-constexpr double leastWeight = 0.01;  ///< below it a cause is in the table, and nothing more is said of it
+constexpr std::size_t printedCauses = 3, causesInFull = 2;
+constexpr double leastWeight = 0.01;  ///< below it a cause is not worth a line of its own
 
-std::string percentOf(double share) { return formatFixed(100 * share, 0); }
+/// Whole percents; never 100 of what is less.
+std::string percentOf(double share) {
+  if (share < 1 && share >= 0.995) return formatFixed(std::min(99.9, 100 * share), 1);
+  return formatFixed(100 * share, 0);
+}
 
 std::string inBrackets(double value, const std::optional<double>& standard) {
   const std::string text = withError(value, standard);
@@ -25,17 +29,45 @@ std::size_t shownCauses(const Diagnosis& diagnosis, std::size_t most) {
 }
 
 /// What follows from one explanation, in short lines below its title.
-EntryList causeEntries(const Setup& setup, const Explanation& explanation) {
+EntryList causeEntries(const Setup& setup, const Explanation& explanation, bool inTable) {
   EntryList list{"If the cause is: " + explanation.title, {}};
   const auto add = [&](const char* name, const std::string& value) {
     if (!value.empty()) list.entries.push_back({name, value});
   };
   add("Size", explanation.sizeText);
+  if (!inTable)
+    add("Explains", percentOf(explanation.explained) + " % of what is off; such a fault is " +
+                        std::string(plausibilityWord(explanation.plausibility)));
   add("Setting", explanation.settings);
   add("To confirm", explanation.confirm);
   add("Strain data", explanation.onStrain);
   add("Correction", correctionFormula(setup, explanation.correction));
   return list;
+}
+
+/// "Less likely: Leads longer than entered (each lead 0.85 Ω more than entered; explains 74 %)"; empty
+/// without.
+std::string lessLikely(const Diagnosis& diagnosis) {
+  std::string text;
+  for (std::size_t k = 1; k < std::min(diagnosis.explanations.size(), printedCauses); ++k) {
+    const Explanation& cause = diagnosis.explanations[k];
+    if (cause.weight < leastWeight) break;
+    text += (text.empty() ? "Less likely: " : "; ") + cause.title + " (" +
+            (cause.sizeText.empty() ? "" : cause.sizeText + ", ") + "explains " + percentOf(cause.explained) +
+            " %)";
+  }
+  return text.empty() ? text : text + ".";
+}
+
+void addCause(const Setup& setup, const Explanation& cause, bool inTable, std::vector<Block>& blocks) {
+  EntryList entries = causeEntries(setup, cause, inTable);
+  if (!entries.entries.empty()) blocks.push_back(std::move(entries));
+  // Between two lists, which would stand side by side otherwise, too narrow for their sentences.
+  const std::string advice = cause.title + ": " + correctionAdvice(cause.correction);
+  if (cause.correction.legitimate)
+    blocks.push_back(Paragraph{advice, {}});
+  else
+    blocks.push_back(Caution{advice});
 }
 
 }  // namespace
@@ -96,11 +128,10 @@ Table causeTable(const Diagnosis& diagnosis, std::size_t most) {
               {}};
   for (std::size_t k = 0; k < shownCauses(diagnosis, most); ++k) {
     const Explanation& cause = diagnosis.explanations[k];
-    table.rows.push_back(
-        {{cause.title, cause.sizeText.empty() ? "no size" : cause.sizeText, percentOf(cause.explained),
-          percentOf(cause.weight), std::string(plausibilityWord(cause.plausibility)),
-          shownNumber(evidenceBehind(diagnosis, cause).bayesian, 1)},
-         {}});
+    table.rows.push_back({{cause.title, cause.sizeText, percentOf(cause.explained), percentOf(cause.weight),
+                           std::string(plausibilityWord(cause.plausibility)),
+                           shownNumber(evidenceBehind(diagnosis, cause).bayesian, 1)},
+                          {}});
   }
   if (diagnosis.tied > 1)
     table.note =
@@ -108,26 +139,29 @@ Table causeTable(const Diagnosis& diagnosis, std::size_t most) {
   return table;
 }
 
-std::vector<Block> diagnosisBlocks(const Setup& setup, const Diagnosis& diagnosis) {
+bool allStepsPass(const CheckAssessment& assessment) {
+  return !assessment.steps.empty() &&
+         std::all_of(assessment.steps.begin(), assessment.steps.end(),
+                     [](const StepAssessment& step) { return step.verdict == Verdict::Pass; });
+}
+
+std::string_view withinLimitsStatement() { return "All steps are within their limits all the same."; }
+
+std::vector<Block> diagnosisBlocks(const Setup& setup, const Diagnosis& diagnosis, bool allPass) {
   std::vector<Block> blocks{Paragraph{"Diagnosis: " + diagnosisSentence(diagnosis), {}}};
   if (diagnosis.explanations.empty()) return blocks;
-  blocks.push_back(Paragraph{std::string(suspicionStatement()), {}});
-  blocks.push_back(causeTable(diagnosis, printedCauses));
+  std::string suspicion(suspicionStatement());
+  if (allPass) suspicion += " " + std::string(withinLimitsStatement());
+  blocks.push_back(Paragraph{std::move(suspicion), {}});
+  const bool isOne = diagnosis.tied <= 1;
+  if (!isOne) blocks.push_back(causeTable(diagnosis, printedCauses));
   if (diagnosis.tellingStep)
     blocks.push_back(
         Paragraph{"To tell them apart, one more step: " + diagnosis.tellingStep->text + ".", {}});
-  for (std::size_t k = 0; k < std::min(diagnosis.explanations.size(), printedCauses); ++k) {
-    const Explanation& cause = diagnosis.explanations[k];
-    if (k >= std::max<std::size_t>(diagnosis.tied, 1) && cause.weight < leastWeight) break;
-    EntryList entries = causeEntries(setup, cause);
-    if (!entries.entries.empty()) blocks.push_back(std::move(entries));
-    // Between two lists, which would stand side by side otherwise, too narrow for their sentences.
-    const std::string advice = cause.title + ": " + correctionAdvice(cause.correction);
-    if (cause.correction.legitimate)
-      blocks.push_back(Paragraph{advice, {}});
-    else
-      blocks.push_back(Caution{advice});
-  }
+  const std::size_t inFull = isOne ? 1 : std::min(diagnosis.explanations.size(), causesInFull);
+  for (std::size_t k = 0; k < inFull; ++k) addCause(setup, diagnosis.explanations[k], !isOne, blocks);
+  if (std::string others = isOne ? lessLikely(diagnosis) : std::string(); !others.empty())
+    blocks.push_back(Paragraph{std::move(others), {}});
   return blocks;
 }
 

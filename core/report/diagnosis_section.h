@@ -27,11 +27,18 @@ std::string correctionFormula(const Setup& setup, const Correction& correction);
 /// Whether data may be corrected, in one or two sentences: what is to be done first, why behind it.
 std::string correctionAdvice(const Correction& correction);
 
+/// Whether all steps of a check pass, whatever a diagnosis suspects.
+bool allStepsPass(const CheckAssessment& assessment);
+/// That the steps do; for behind a suspicion.
+std::string_view withinLimitsStatement();
+
 /// The likeliest explanations, at most `most` and all that are tied: size, how much each explains, weight.
 Table causeTable(const Diagnosis& diagnosis, std::size_t most);
 
-/// The diagnosis of a check as it is printed: sentence, the likeliest three, what to measure, what it does
-/// to the strain data, by what these may be corrected or that they may not.
-std::vector<Block> diagnosisBlocks(const Setup& setup, const Diagnosis& diagnosis);
+/// The diagnosis of a check as it is printed: sentence; a table of causes when several cannot be told apart;
+/// of the likeliest cause, of two when they are tied, what to measure, what it does to the strain data, by
+/// what these may be corrected or that they may not; of the others that count a line. `allPass`: all steps
+/// do.
+std::vector<Block> diagnosisBlocks(const Setup& setup, const Diagnosis& diagnosis, bool allPass);
 
 }  // namespace core

@@ -87,16 +87,24 @@ std::string rSquaredText(const Line& line) {
   return line.rSquared ? formatFixed(*line.rSquared, 7) : "not known: all readings alike";
 }
 
+/// How the line was fitted, to what, and why no stated uncertainty weighs in it where there are some.
+std::string fitText(const CheckAssessment& assessment) {
+  const std::string text = "measured against simulated, " + std::string(lineFitName(assessment.line->fit));
+  const bool isStated = assessment.agreement && assessment.agreement->fit != LineFit::Ordinary;
+  if (assessment.line->fit != LineFit::Ordinary || !isStated) return text;
+  return text + ": the bridge's own curvature is larger than the uncertainties";
+}
+
 void addLine(std::vector<Entry>& figures, const Setup& setup, const CheckAssessment& assessment) {
   const Result<Line>& line = assessment.line;
   if (!line) {
-    figures.push_back({"Line", "not fitted: " + line.error().text()});
+    figures.push_back({"Line", "measured against simulated, not fitted: " + line.error().text()});
     return;
   }
   const std::string unit = readingUnitText(setup.instrument);
   const std::string intercept =
       isRounding(*line, greatestChange(assessment)) ? "0" : withError(line->intercept, line->interceptError);
-  figures.push_back({"Line", std::string(lineFitName(line->fit))});
+  figures.push_back({"Line", fitText(assessment)});
   figures.push_back({"Slope", slopeText(setup, *line)});
   figures.push_back({"Intercept", intercept + " " + unit});
   figures.push_back({"Residual deviation", line->residualDeviation ? shown(*line->residualDeviation, unit)
@@ -116,11 +124,18 @@ std::string scatterText(const Line& agreement) {
          " %: scatter about the line is larger than the stated uncertainties";
 }
 
+/// "1.0012 ± 0.0004, slope of measured against expected"
+std::string gainText(const ChainGain& gain) {
+  std::string text = withError(gain.value, gain.standard) + ", slope of measured against expected";
+  if (gain.isWidened) text += "; widened, the points scatter more than stated";
+  if (!gain.describesReadings) text += "; the line does not describe these readings";
+  return text;
+}
+
 /// How the readings agree with what was expected, whatever curvature the bridge itself has.
 void addAgreement(std::vector<Entry>& figures, const CheckAssessment& assessment) {
   if (!assessment.agreement) return;
-  figures.push_back(
-      {"Measured over expected", withError(assessment.agreement->slope, assessment.agreement->slopeError)});
+  if (assessment.gain) figures.push_back({"Gain of the chain", gainText(*assessment.gain)});
   figures.push_back({"Scatter", scatterText(*assessment.agreement)});
 }
 
@@ -138,8 +153,8 @@ std::string meritText(const Setup& setup, const CheckAssessment& assessment, con
   if (merit.kind == MeritKind::ZeroReturn) return zeroReturnText(setup, assessment) + verdict + "; " + share;
   const std::string step = merit.step ? " at step " + std::to_string(*merit.step + 1) : std::string();
   const bool isByUncertainty = setup.decision.rule == DecisionRule::EnNumber && merit.decided;
-  const std::string limit =
-      merit.limit ? (isByUncertainty ? ", U " : ", limit ") + limitText(merit) : std::string();
+  const std::string size = isByUncertainty && !merit.decided->expanded ? "not known" : limitText(merit);
+  const std::string limit = merit.limit ? (isByUncertainty ? ", U " : ", limit ") + size : std::string();
   return share + step + limit + verdict;
 }
 
@@ -149,6 +164,15 @@ void addMerits(std::vector<Entry>& figures, const Setup& setup, const CheckAsses
     name[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(name[0])));
     figures.push_back({name, meritText(setup, assessment, merit)});
   }
+}
+
+/// With the digits that the limit of a zero return warrants.
+std::string zeroShiftText(const Setup& setup, const Comparison& comparison, Reading limit) {
+  if (!comparison.zeroShift) return "not known";
+  const double value = comparison.zeroShift->base();
+  if (!std::isfinite(value) || !(limit.base() > 0)) return shown(value, readingUnitText(setup.instrument));
+  return formatFixed(value, placesShowing(value, placesOf(limit.base()))) + " " +
+         readingUnitText(setup.instrument);
 }
 
 std::string slopesText(const Setup& setup, const Result<Line>& line) {
@@ -232,9 +256,7 @@ std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& ev
   figures.push_back({"Slope ratio", comparison.slopeRatio
                                         ? withError(*comparison.slopeRatio, comparison.slopeRatioError)
                                         : "not known"});
-  figures.push_back({"Zero shift", comparison.zeroShift ? shown(comparison.zeroShift->base(),
-                                                                readingUnitText(setup.instrument))
-                                                        : "not known"});
+  figures.push_back({"Zero shift", zeroShiftText(setupAfter, comparison, second.zeroReturnLimit)});
   figures.push_back({"Slope, " + nameBefore, slopesText(setup, first.line)});
   figures.push_back({"Slope, " + nameAfter, slopesText(setupAfter, second.line)});
   figures.push_back({"Zero return, " + nameBefore, zeroReturnText(setup, first)});

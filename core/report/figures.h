@@ -31,7 +31,7 @@ std::string withError(double value, const std::optional<double>& error);
 /// The decision rule with the numbers it uses: "guarded acceptance, guard band 1 × U, coverage 95.45 %".
 std::string decisionText(const Decision& decision);
 
-/// Figures of one check in words: the line, how the readings agree with what was expected, every figure of
+/// Figures of one check in words: the line, the gain of the chain and its scatter, every figure of
 /// merit with uncertainty, limit and verdict, steps judged.
 std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check);
 

@@ -62,15 +62,22 @@ class RuleColumns {
   std::string m_unit;
 };
 
-std::string percentShare(const std::optional<double>& share) {
-  return share ? shownNumber(100 * *share, 3) : std::string();
-}
-
 /// A figure without a limit is told, and that is all: it must not look forgotten.
 std::string meritVerdict(const Merit& merit) {
   const bool told = !merit.limit && merit.verdict == Verdict::NotJudged;
   return told ? "no limit" : std::string(verdictWord(merit.verdict));
 }
+
+std::string capital(std::string_view name) {
+  std::string text(name);
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text;
+}
+
+std::string withoutPercent(const std::string& text) { return text.substr(0, text.find(' ')); }
+
+/// One that cannot be worked out and has no limit is told in a line of its own below.
+bool isInTable(const Merit& merit) { return merit.value || merit.limit; }
 
 }  // namespace
 
@@ -151,33 +158,39 @@ Table checkTable(const Channel& channel, const ChannelEvaluation& evaluation, st
 
 Table meritTable(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check) {
   const Setup& setup = setupOf(channel, channel.checks[check]);
-  const std::vector<Merit>& merits = evaluation.checks[check].assessment.merits;
   Table table{"Figures of merit of " + channel.checks[check].name,
-              {{"Figure", false, 15},
-               {"Measured how", false, 37},
-               {"Value, " + readingUnitText(setup.instrument), true, 10},
-               {"Share, %", true, 9},
-               {"u of share, %", true, 8},
-               {"Limit, %", true, 7},
-               {"Step", true, 6},
-               {"Verdict", false, 8}},
-              {}};
-  std::vector<double> values;
-  for (const Merit& merit : merits)
-    if (merit.value) values.push_back(*merit.value);
-  const int decimals = std::min(decimalsFor(values), 4);
-  for (const Merit& merit : merits) {
-    std::string name(meritKindName(merit.kind));
-    if (!name.empty() && name[0] >= 'a' && name[0] <= 'z') name[0] = static_cast<char>(name[0] - 'a' + 'A');
-    table.rows.push_back(
-        {{name, merit.value ? merit.definition : merit.reason,
-          merit.value ? shownNumber(merit.value, decimals) : "not known", percentShare(merit.share),
-          merit.standard ? shownUncertainty(100 * *merit.standard) : std::string(),
-          merit.limit ? formatNumber(100 * *merit.limit, 6) : std::string(),
-          merit.step ? std::to_string(*merit.step + 1) : std::string(), meritVerdict(merit)},
-         merit.limit ? std::optional(merit.verdict) : std::nullopt});
+              {{"Figure", false, 24},
+               {"Value, " + readingUnitText(setup.instrument), true, 14},
+               {"Share, %", true, 12},
+               {"u of share, %", true, 14},
+               {setup.decision.rule == DecisionRule::EnNumber ? "Limit or U, %" : "Limit, %", true, 12},
+               {"Step", true, 8},
+               {"Verdict", false, 16}},
+              {},
+              false,
+              true};
+  for (const Merit& merit : evaluation.checks[check].assessment.merits) {
+    if (!isInTable(merit)) {
+      table.note += (table.note.empty() ? "Not known: " : "; ") + std::string(meritKindName(merit.kind)) +
+                    " (" + merit.missing + ")";
+      continue;
+    }
+    table.rows.push_back({{capital(meritKindName(merit.kind)), merit.value ? valueText(merit) : "not known",
+                           withoutPercent(shareText(merit)),
+                           merit.standard ? shownUncertainty(100 * *merit.standard) : std::string(),
+                           withoutPercent(limitText(merit)),
+                           merit.step ? std::to_string(*merit.step + 1) : std::string(), meritVerdict(merit)},
+                          merit.limit ? std::optional(merit.verdict) : std::nullopt});
   }
+  if (!table.note.empty()) table.note += ".";
   return table;
+}
+
+std::vector<std::string> meritDefinitions(const std::vector<Merit>& merits) {
+  std::vector<std::string> sentences;
+  for (const Merit& merit : merits)
+    if (merit.value) sentences.push_back(capital(meritKindName(merit.kind)) + ": " + merit.definition + ".");
+  return sentences;
 }
 
 Table comparisonTable(const Channel& channel, const Comparison& comparison, std::size_t before,

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <string>
+#include <vector>
+
 #include "core/evaluate/comparison.h"
 #include "core/report/report.h"
 
@@ -12,9 +15,11 @@ Table planTable(const Setup& setup, const SetupPrediction& prediction, const Bud
 /// One row a step: simulated, expected, reading, change, deviation, limit, what the decision rule looks at,
 /// verdict.
 Table checkTable(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check);
-/// One row a figure of merit: value, share of its denominator, limit, verdict, how it is defined or why it is
-/// not known. No rows when the check has none.
+/// One row a figure of merit that is known or has a limit: value, share of its denominator, limit, verdict.
+/// Of the others the note says why they are not known.
 Table meritTable(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check);
+/// "Zero shift: zero reading farthest from ...", of each figure that is known.
+std::vector<std::string> meritDefinitions(const std::vector<Merit>& merits);
 /// One row a step: before, after, difference, limit, verdict.
 Table comparisonTable(const Channel& channel, const Comparison& comparison, std::size_t before,
                       std::size_t after);

@@ -26,4 +26,12 @@ int placesBeside(double value, double limit) {
   return places;
 }
 
+int placesShowing(double value, int places) {
+  constexpr int most = 9;
+  if (!std::isfinite(value)) return places;
+  for (int more = places; more <= most; ++more)
+    if (std::round(std::abs(value) * std::pow(10.0, more)) != 0) return more;
+  return places;
+}
+
 }  // namespace core

@@ -14,4 +14,8 @@ int placesOf(double yardstick);
 /// of the limit |value| lies, up to 9: none of 2.04 beside 15, two of 15.02 beside 15.
 int placesBeside(double value, double limit);
 
+/// `places`, or as many more, up to 9, as it takes for `value` to be shown with one significant digit at
+/// least: 4 of 0.0002 beside 2. Of 0, of what is smaller still and of no finite number `places` itself.
+int placesShowing(double value, int places);
+
 }  // namespace core

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/assess/check_points.h"
+#include "core/assess/judging.h"
 #include "core/line/line_use.h"
 #include "core/units/notation.h"
 #include "core/working/amounts.h"
@@ -68,6 +69,13 @@ void addStep(WorkingPart& part, const Line& line, const CheckPoints& points, std
     part.lines.push_back({"Standardised residual", "r / u(r)", "", formatFixed(line.standardised[at], 2)});
 }
 
+/// Why a step is no point of the line.
+std::string missingText(const std::optional<Measured>& reading) {
+  if (!reading) return "has no reading and is not in the line";
+  return std::isfinite(reading->mean.base()) ? "cannot be predicted and is not in the line"
+                                             : "its reading is no finite number and is not in the line";
+}
+
 }  // namespace
 
 WorkingPart linePart(const WorkingGround& ground, const Check& check, const CheckAssessment& assessment) {
@@ -82,7 +90,7 @@ WorkingPart linePart(const WorkingGround& ground, const Check& check, const Chec
   addFit(part, line, points.size(), units);
   const auto at = std::find(points.steps.begin(), points.steps.end(), ground.step);
   if (at == points.steps.end())
-    part.lines.push_back({"This step", "", "", "has no finite reading and is not in the line"});
+    part.lines.push_back({"This step", "", "", missingText(readingAt(check, ground.step))});
   else
     addStep(part, line, points, static_cast<std::size_t>(at - points.steps.begin()), units);
   return part;

@@ -58,7 +58,7 @@ void addLimitRows(SetupRows& rows, QGridLayout* form) {
   least->setLeast(0, true);
   rows.onRefresh(
       [least](const Channel& c) { least->setUnit(toQString(core::readingUnitText(c.setup.instrument))); });
-  rows.addQuantity(form, {"limitZeroReturn", SetupRows::tr("Zero return, of span"), edit},
+  rows.addQuantity(form, {"limitZeroReturn", SetupRows::tr("Zero return, of greatest"), edit},
                    UnitFamily::Percent, valueAt([](auto& c) -> auto& { return c.setup.limits.zeroReturn; }))
       ->setLeast(0, true);
 }

@@ -134,7 +134,7 @@ TEST(Assess, AFigureOfMeritBeyondItsLimitFailsTheCheckAndIsNamed) {
   channel.setup.limits.merits[MeritKind::Nonlinearity] = 0.002;
   channel.setup.limits.merits[MeritKind::SpanRatio] = 0.002;
   EXPECT_EQ(assessed(channel).verdict, Verdict::Pass);
-  EXPECT_TRUE(contains(assessed(channel).reason, "; nonlinearity and span ratio within limits too"))
+  EXPECT_TRUE(contains(assessed(channel).reason, "; nonlinearity and span error within limits too"))
       << assessed(channel).reason;
 }
 
@@ -144,7 +144,7 @@ TEST(Assess, StepsAndFiguresThatFailAreBothNamed) {
   channel.setup.limits.merits = {{MeritKind::SpanRatio, 0.01}};
   // Derived: 100 of 5982 is 1.67 %; the limit of a step near 3000 is 30.
   EXPECT_EQ(assessed(channel).reason,
-            "Fail: 1 of 9 steps out of limits, worst step 4: 100 µm/m from expected; span ratio of 1.7 % is "
+            "Fail: 1 of 9 steps out of limits, worst step 4: 100 µm/m from expected; span error of 1.7 % is "
             "beyond its limit of 1.0 %.");
 }
 
@@ -155,7 +155,7 @@ TEST(Assess, AFigureThatTheRuleCannotTellLeavesTheCheckOpen) {
   const CheckAssessment check = assessed(channel);
   EXPECT_EQ(check.verdict, Verdict::CannotTell);
   EXPECT_EQ(check.reason,
-            "Cannot tell: the uncertainty of plus/minus symmetry is too large for guarded acceptance; all "
+            "Cannot tell: the uncertainty of plus/minus asymmetry is too large for guarded acceptance; all "
             "steps pass.");
 }
 
@@ -210,6 +210,27 @@ TEST(Assess, TheLineAgainstTheExpectedReadingsTellsScatterFromCurvature) {
   for (auto& reading : channel.checks[0].readings) reading->uncertainty = Reading(0.5);
   readingAt(channel, 2) += Reading(15);
   EXPECT_LT(*assessed(channel).agreement->chiSquareProbability, 0.05);
+}
+
+// York, Evensen, Martinez and Delgado 2004, section V (from memory): with a chi-square per degree of freedom
+// above one, uncertainties may be widened by its root.
+TEST(Assess, TheGainIsWidenedWhereReadingsScatterMoreThanStatedAndNeverNarrowed) {
+  Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0004);
+  for (auto& reading : channel.checks[0].readings) reading->uncertainty = Reading(0.5);
+  const CheckAssessment calm = assessed(channel);
+  ASSERT_TRUE(calm.gain && calm.agreement);
+  EXPECT_LT(*calm.agreement->chiSquare, 1);  // far below its degrees of freedom
+  EXPECT_FALSE(calm.gain->isWidened);
+  EXPECT_EQ(calm.gain->standard, calm.agreement->slopeError);
+  EXPECT_TRUE(calm.gain->describesReadings);
+  readingAt(channel, 2) += Reading(15);
+  const CheckAssessment wild = assessed(channel);
+  ASSERT_TRUE(wild.gain && wild.agreement);
+  EXPECT_EQ(wild.gain->value, wild.agreement->slope);
+  EXPECT_TRUE(wild.gain->isWidened);
+  const double dof = 7;  // nine readings, two parameters
+  EXPECT_DOUBLE_EQ(*wild.gain->standard / *wild.agreement->slopeError,
+                   std::sqrt(*wild.agreement->chiSquare / dof));
 }
 
 TEST(Assess, AStepThatCannotBePredictedIsNotJudgedAndTheOthersAre) {

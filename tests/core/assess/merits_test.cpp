@@ -90,7 +90,7 @@ TEST(Merits, NonlinearityIsThatOfTheReadingsNotThatOfTheBridge) {
   EXPECT_EQ(merit.step, 2u);
   EXPECT_THAT(merit.definition, HasSubstr("end-point line"));
   EXPECT_THAT(merit.reason, HasSubstr("0.201 % of the measured span at +2008 µm/m (step 3), 12.00 µm/m from "
-                                      "the end-point line: no limit is set."));
+                                      "the end-point line of measured against expected: no limit is set."));
 }
 
 TEST(Merits, NonlinearityTakesTheMeanOfRisingAndFallingCombinedErrorTheReading) {
@@ -331,6 +331,41 @@ TEST(Merits, TheDecisionRuleHoldsForFiguresToo) {
     other.add(4, off);
     EXPECT_EQ(other.merit(MeritKind::Hysteresis).verdict, verdict) << off;
   }
+}
+
+TEST(Merits, AnUncertaintyThatNobodyHasStatedIsNotZero) {
+  // Readings typed by hand: hysteresis is a difference in which all that the steps share drops out.
+  Sample sample = withReadingUncertainty(Sample::upAndDown(), 0);
+  for (auto& reading : sample.channel.checks[0].readings) reading->uncertainty.reset();
+  sample.channel.setup.uncertainties.stated[{InputKind::Gain, 0}] = {.statement = Statement::Standard,
+                                                                     .amount = 0.001};
+  sample.channel.setup.limits.merits = {{MeritKind::Hysteresis, 0.005}, {MeritKind::SpanRatio, 0.01}};
+  sample.add(4, 7.2);
+  EXPECT_EQ(sample.merit(MeritKind::Hysteresis).verdict, Verdict::Pass);  // simple acceptance needs none
+  EXPECT_FALSE(sample.merit(MeritKind::Hysteresis).standard);
+  for (const DecisionRule rule :
+       {DecisionRule::SharedRisk, DecisionRule::Guarded, DecisionRule::Conformity, DecisionRule::EnNumber}) {
+    sample.channel.setup.decision.rule = rule;
+    const Merit merit = sample.merit(MeritKind::Hysteresis);
+    EXPECT_EQ(merit.verdict, Verdict::CannotTell);
+    EXPECT_THAT(merit.reason, HasSubstr("its uncertainty is not known"));
+    EXPECT_EQ(sample.merit(MeritKind::SpanRatio).verdict, Verdict::Pass) << "that of the gain is known";
+  }
+  sample.channel.setup.decision.rule = DecisionRule::Guarded;
+  EXPECT_EQ(sample.assessment().reason,
+            "Cannot tell: the uncertainty of hysteresis is not known, and guarded acceptance needs it; all "
+            "steps pass.");
+}
+
+TEST(Merits, ASmallFigureIsNotShownAsNothing) {
+  Sample sample = withReadingUncertainty(Sample::upAndDown(), 0);
+  sample.channel.setup.limits.merits = {{MeritKind::Hysteresis, 0.005}};
+  sample.add(4, 0.01);
+  // Derived: 0.01 of a span of 5982 is 0.00017 %; beside a limit of 0.50 % it would be 0.00 %.
+  EXPECT_THAT(
+      sample.merit(MeritKind::Hysteresis).reason,
+      HasSubstr("Hysteresis 0.0002 % of the measured span at +2008 µm/m (step 5), falling less rising "
+                "0.01"));
 }
 
 TEST(Merits, AnImpossibleLimitJudgesNothing) {

@@ -56,10 +56,11 @@ Diagnosis diagnosis(std::size_t causes, std::size_t tied) {
 // All readings 1.05 times too great, so 5 % of limits of 1 %: planted.
 TEST(DiagnosisReport, ACheckThatFailsIsDiagnosedWithWhatFollows) {
   const std::string words = wordsOf(reading(1.05));
-  for (const char* part : {"Diagnosis: ", "Cause | Size | Explains, %",
-                           "To confirm: ", "Strain data: ", "5.00 ", "Correction: corrected = "})
+  for (const char* part :
+       {"Diagnosis: ", "Explains: ", "To confirm: ", "Strain data: ", "5.00 ", "Correction: corrected = "})
     EXPECT_THAT(words, HasSubstr(part));
   EXPECT_THAT(words, HasSubstr(std::string(suspicionStatement())));
+  EXPECT_THAT(words, Not(HasSubstr(std::string(withinLimitsStatement()))));
   EXPECT_THAT(words, HasSubstr(std::string(diagnosedChecksStatement())));
 }
 
@@ -116,25 +117,57 @@ TEST(DiagnosisReport, WhatIsStoppedIsNoDiagnosis) {
   EXPECT_EQ(none[0].result, DiagnosisResult::NotPossible);
 }
 
-TEST(DiagnosisReport, PrintsTheLikeliestThreeAndAllThatAreTied) {
-  const std::string three = wordsOf(diagnosisBlocks({}, diagnosis(6, 1)));
-  EXPECT_THAT(three, HasSubstr("cause C | size of cause C | 88 | 25 | ordinary | 2.0 | "));
-  EXPECT_THAT(three, Not(HasSubstr("cause D")));
-  EXPECT_THAT(three, Not(HasSubstr("told apart")));
+TEST(DiagnosisReport, OneCauseIsToldInFullAndTwoMoreInALine) {
+  const std::string words = wordsOf(diagnosisBlocks({}, diagnosis(6, 1), false));
+  EXPECT_THAT(words, HasSubstr("To confirm: measure cause A"));
+  EXPECT_THAT(words, HasSubstr("Explains: 88 % of what is off; such a fault is ordinary"));
+  EXPECT_THAT(words,
+              HasSubstr("Less likely: cause B (size of cause B, explains 88 %); cause C (size of cause "
+                        "C, explains 88 %)."));
+  for (const char* part : {"measure cause B", "cause D", "told apart", "Cause | Size"})
+    EXPECT_THAT(words, Not(HasSubstr(part)));
+}
+
+TEST(DiagnosisReport, CausesThatAreTiedHaveATableAndTwoAreToldInFull) {
   Diagnosis tied = diagnosis(6, 5);
   tied.tellingStep = TellingStep{"332k across arm 2", 12};
-  const std::string five = wordsOf(diagnosisBlocks({}, tied));
+  tied.explanations[1].sizeText.clear();
+  tied.explanations[2].explained = 0.998;
+  const std::string five = wordsOf(diagnosisBlocks({}, tied, false));
+  EXPECT_THAT(five, HasSubstr("cause B |  | 88 | 25 | ordinary | 1.0 | "));
+  EXPECT_THAT(five, HasSubstr("cause C | size of cause C | 99.8 | 25 | ordinary | 2.0 | "));
   EXPECT_THAT(five, HasSubstr("cause E | "));
   EXPECT_THAT(five, Not(HasSubstr("cause F")));
   EXPECT_THAT(five, HasSubstr("The first 5 cannot be told apart"));
   EXPECT_THAT(five, HasSubstr("one more step: 332k across arm 2."));
+  EXPECT_THAT(five, HasSubstr("To confirm: measure cause B"));
+  EXPECT_THAT(five, Not(HasSubstr("measure cause C")));
+}
+
+TEST(DiagnosisReport, WhatAlmostAllIsExplainedByIsNotAHundredPercent) {
+  const auto shown = [](double explained) {
+    Diagnosis made = diagnosis(1, 1);
+    made.explanations[0].explained = explained;
+    return causeTable(made, 1).rows[0].cells[2];
+  };
+  EXPECT_EQ(shown(0.9999), "99.9");
+  EXPECT_EQ(shown(0.994), "99");
+  EXPECT_EQ(shown(1), "100");
+}
+
+TEST(DiagnosisReport, StepsThatAllPassAreSaidToPassWhateverIsSuspected) {
+  EXPECT_THAT(wordsOf(diagnosisBlocks({}, diagnosis(1, 1), true)),
+              HasSubstr("It changes no verdict. All steps are within their limits all the same."));
+  EXPECT_TRUE(allStepsPass(evaluate(reading(1)).checks[0].assessment));
+  EXPECT_FALSE(allStepsPass(evaluate(reading(1.05)).checks[0].assessment));
+  EXPECT_FALSE(allStepsPass({}));
 }
 
 TEST(DiagnosisReport, ACorrectionThatIsNotLegitimateIsACaution) {
-  Diagnosis made = diagnosis(2, 1);
+  Diagnosis made = diagnosis(2, 2);
   made.explanations[1] = explanation("leak", false);
   std::vector<std::string> cautioned;
-  for (const Block& block : diagnosisBlocks({}, made))
+  for (const Block& block : diagnosisBlocks({}, made, false))
     if (const auto* caution = std::get_if<Caution>(&block)) cautioned.push_back(caution->text);
   EXPECT_EQ(cautioned, std::vector<std::string>{"leak: Do not correct test data by it. Reason of leak."});
 }
@@ -175,7 +208,7 @@ TEST(DiagnosisReport, FiguresOfMeritHaveTheirTableWithVerdictsInWords) {
   ChannelEvaluation evaluation = evaluate(channel);
   Merit known;
   known.kind = MeritKind::Nonlinearity;
-  known.value = -1.25;
+  known.value = -1.26;
   known.share = -0.00063;
   known.standard = 0.00012;
   known.denominator = 2000;
@@ -185,14 +218,24 @@ TEST(DiagnosisReport, FiguresOfMeritHaveTheirTableWithVerdictsInWords) {
   known.verdict = Verdict::Pass;
   Merit unknown;
   unknown.kind = MeritKind::Hysteresis;
-  unknown.reason = "No level is taken both ways.";
+  unknown.missing = "no level is taken both ways";
   evaluation.checks[0].assessment.merits = {known, unknown};
   const std::string words = wordsOf(std::vector<Block>{meritTable(channel, evaluation, 0)});
-  EXPECT_THAT(words,
-              HasSubstr("Nonlinearity | from the least-squares line | -1.2500 | -0.063 | 0.012 | 0.5 | "
-                        "3 | pass | "));
-  EXPECT_THAT(words,
-              HasSubstr("Hysteresis | No level is taken both ways. | not known |  |  |  |  | no limit | "));
+  EXPECT_THAT(words, HasSubstr("Nonlinearity | -1.3 | -0.06 | 0.012 | 0.50 | 3 | pass | "));
+  EXPECT_THAT(words, HasSubstr("Not known: hysteresis (no level is taken both ways)."));
+  EXPECT_THAT(words, Not(HasSubstr("Hysteresis | ")));
+  EXPECT_EQ(meritDefinitions({known, unknown}),
+            std::vector<std::string>{"Nonlinearity: from the least-squares line."});
+}
+
+TEST(DiagnosisReport, WhatAFigureIsIsDefinedOnceAChannel) {
+  Channel channel = reading(1);
+  channel = withCheckAdded(channel, {});
+  channel.checks[1].readings = channel.checks[0].readings;
+  const std::string words = wordsOf(channel), definition = "Zero shift: zero reading farthest from";
+  const std::size_t first = words.find(definition);
+  ASSERT_NE(first, std::string::npos);
+  EXPECT_EQ(words.find(definition, first + 1), std::string::npos);
 }
 
 TEST(DiagnosisReport, TheCsvCarriesItInEachRowOfTheCheck) {

@@ -31,7 +31,7 @@ std::string valueOf(const Channel& channel, const std::string& name) {
 TEST(Figures, EveryFigureOfMeritIsThereUnderItsName) {
   const Channel channel = sampleChannel();
   for (const char* name : {"Nonlinearity", "Hysteresis", "Repeatability", "Zero return", "Zero shift",
-                           "Plus/minus symmetry", "Combined error", "Span ratio"})
+                           "Plus/minus asymmetry", "Combined error", "Span error"})
     EXPECT_NE(valueOf(channel, name), "no such figure") << name;
   EXPECT_EQ(valueOf(channel, "Hysteresis"), "not known: the plan has no steps that come back down");
 }
@@ -57,14 +57,22 @@ TEST(Figures, ZeroReturnIsToldInReadings) {
 
 TEST(Figures, TheLineSaysHowItWasFittedAndTheReadingsHowTheyAgree) {
   Channel channel = sampleChannel();
-  EXPECT_EQ(valueOf(channel, "Line"), "ordinary least squares");  // the quarter bridge is curved
+  EXPECT_EQ(
+      valueOf(channel, "Line"),
+      "measured against simulated, ordinary least squares: the bridge's own curvature is larger than the "
+      "uncertainties");
   EXPECT_THAT(valueOf(channel, "Slope"), HasSubstr(" ± "));
-  EXPECT_THAT(valueOf(channel, "Measured over expected"), MatchesRegex("1\\.00.* ± 0\\.000.*"));
   // 9 um/m off where 0.8 is stated.
+  EXPECT_THAT(
+      valueOf(channel, "Gain of the chain"),
+      MatchesRegex("1\\.00.* ± 0\\.00.*, slope of measured against expected; widened, the points scatter "
+                   "more than stated"));
   EXPECT_THAT(valueOf(channel, "Scatter"),
               HasSubstr("scatter about the line is larger than the stated uncertainties"));
   channel.checks[0].readings[2]->mean -= Reading(9);
   EXPECT_THAT(valueOf(channel, "Scatter"), HasSubstr("as the stated uncertainties allow"));
+  EXPECT_THAT(valueOf(channel, "Gain of the chain"),
+              MatchesRegex("1\\.00.* ± 0\\.000.*, slope of measured against expected"));
 }
 
 TEST(Figures, ReadingsWithoutUncertaintyAreNotComparedWithOne) {

@@ -54,7 +54,7 @@ TEST(Report, LimitsOfFiguresAreListedThoseThatAreSet) {
   channel.setup.limits.linearityFrom = ReferenceLine::Minimax;
   const std::string words = Words(reportOf(documentOf(channel)));
   EXPECT_THAT(words, HasSubstr("Nonlinearity: 0.25 %"));
-  EXPECT_THAT(words, HasSubstr("Plus/minus symmetry: 1 %"));
+  EXPECT_THAT(words, HasSubstr("Plus/minus asymmetry: 1 %"));
   EXPECT_THAT(words, HasSubstr("Nonlinearity measured from: the minimax line"));
   EXPECT_THAT(words, Not(HasSubstr("Hysteresis: 0 %")));
 }

@@ -81,7 +81,7 @@ TEST(ValueFindings, NumbersThatCannotBeAreFaultsWhereTheyAre) {
   EXPECT_THAT(impossible([](auto& s) { s.limits.relative = -1; }), HasSubstr("limit"));
   EXPECT_THAT(impossible([nan](auto& s) { s.limits.least = Reading(nan); }), HasSubstr("limit"));
   EXPECT_THAT(impossible([](auto& s) { s.limits.merits[MeritKind::SpanRatio] = -0.01; }),
-              HasSubstr("limit of span ratio"));
+              HasSubstr("limit of span error"));
   EXPECT_THAT(impossible([nan](auto& s) { s.limits.merits[MeritKind::Symmetry] = nan; }), HasSubstr("limit"));
   EXPECT_EQ(impossible([](auto& s) { s.limits.merits[MeritKind::Symmetry] = 0; }), "0 findings");
   EXPECT_THAT(impossible([](auto& s) { s.instrument.range = Output(0); }), HasSubstr("range"));

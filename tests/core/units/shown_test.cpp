@@ -20,5 +20,16 @@ TEST(ShownDigits, ALimitHasTwoAndAValueBesideItAsManyAsTellTheSide) {
   EXPECT_EQ(placesBeside(std::nan(""), 15), 0);
 }
 
+// By hand: the first place that rounds to something.
+TEST(ShownDigits, PlacesShowOneDigitAtLeast) {
+  EXPECT_EQ(placesShowing(2, 0), 0);
+  EXPECT_EQ(placesShowing(0.3, 2), 2);
+  EXPECT_EQ(placesShowing(-0.0002, 0), 4);
+  EXPECT_EQ(placesShowing(0.00096, 0), 3);  // 0.001
+  EXPECT_EQ(placesShowing(1e-15, 2), 2);
+  EXPECT_EQ(placesShowing(0, 2), 2);
+  EXPECT_EQ(placesShowing(std::nan(""), 2), 2);
+}
+
 }  // namespace
 }  // namespace core

@@ -336,7 +336,7 @@ TEST(Working, StepWithoutAReadingSaysSo) {
   ASSERT_TRUE(parts);
   EXPECT_EQ(line(*parts, "The verdict", "Verdict").result, "not judged");
   EXPECT_EQ(line(*parts, "The verdict", "In words").result, "Not judged: no reading.");
-  EXPECT_NE(line(*parts, "The line", "This step").result.find("no finite reading"), std::string::npos);
+  EXPECT_NE(line(*parts, "The line", "This step").result.find("has no reading"), std::string::npos);
   channel.checks[0].readings.assign(9, std::nullopt);
   const auto none = workingOf(channel, evaluate(channel), 0, 3);
   ASSERT_TRUE(none);
