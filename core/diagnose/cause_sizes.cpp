@@ -141,6 +141,8 @@ std::string sizeWords(const Setup& setup, const Fault& fault, const std::optiona
       return fixedFactorWords(fault.size);
     case CauseKind::Leads:
       return leadsWords(setup, size);
+    case CauseKind::LeadContact:
+      return ohmWithStandard(size.value, size.standard) + " more than entered";
     case CauseKind::ShuntValue: {
       const Shunt& shunt = setup.shunts[fault.index];
       return resistorName(shunt) + " acts as " + valueWords(shunt.resistance, size);

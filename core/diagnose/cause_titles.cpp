@@ -46,7 +46,7 @@ std::string ofReadings(const Setup& setup, const Fault& fault) {
     case CauseKind::ZeroShift:
       return "Zero shifted before step " + std::to_string(fault.index + 1);
     case CauseKind::Drift:
-      return "Zero drifts";
+      return "Zero drifts (moisture, temperature)";
     case CauseKind::Clipping:
       return clippingTitle(fault);
     case CauseKind::StrayReading:
@@ -54,6 +54,16 @@ std::string ofReadings(const Setup& setup, const Fault& fault) {
     default:
       return {};
   }
+}
+
+/// "over arm 2", or "between terminal P+ and gauge end of lead S-".
+std::string placeWords(const Bridge& bridge, const Shunt& shunt) {
+  const Node a = pointOf(bridge, shunt.a), b = pointOf(bridge, shunt.b);
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    const Node begin = pointOf(bridge, armBegin(arm)), end = pointOf(bridge, armEnd(arm));
+    if ((a == begin && b == end) || (a == end && b == begin)) return "over arm " + std::to_string(arm + 1);
+  }
+  return "between " + pointName(bridge, a) + " and " + pointName(bridge, b);
 }
 
 std::string ofShunts(const Setup& setup, const Fault& fault) {
@@ -66,6 +76,10 @@ std::string ofShunts(const Setup& setup, const Fault& fault) {
                               : "Shunts on the neighbouring arm (1 for 4, 2 for 3)";
     case CauseKind::ShuntValue:
       return "Resistor " + resistorName(setup.shunts[fault.index]) + " off its value";
+    case CauseKind::ShuntOpen:
+      return fault.other == 1
+                 ? "Shunts " + placeWords(setup.bridge, setup.shunts[fault.index]) + " never closed"
+                 : "Resistor " + resistorName(setup.shunts[fault.index]) + " never closed";
     case CauseKind::ShuntsExchanged:
       return "Resistors " + resistorsWords(setup, fault) + " exchanged";
     default:
@@ -96,6 +110,10 @@ std::string causeTitle(const Setup& setup, const Fault& fault) {
       return upperFirst(armWords(setup.bridge, fault.index)) + " changed its resistance";
     case CauseKind::Leak:
       return "Leak over " + armWords(setup.bridge, fault.index);
+    case CauseKind::LeadContact:
+      return "Bad contact in lead " + std::string(leadName(static_cast<LeadRole>(fault.index)));
+    case CauseKind::NoResponse:
+      return "Readings do not follow the shunts";
     case CauseKind::PolarityReversed:
       return "Polarity reversed";
     case CauseKind::OpenSense:
@@ -104,6 +122,7 @@ std::string causeTitle(const Setup& setup, const Fault& fault) {
     case CauseKind::ShuntArm:
     case CauseKind::ShuntValue:
     case CauseKind::ShuntsExchanged:
+    case CauseKind::ShuntOpen:
       return ofShunts(setup, fault);
     default:
       return ofReadings(setup, fault);

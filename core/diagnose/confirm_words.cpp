@@ -81,6 +81,19 @@ std::string placeMeasurement(const Setup& setup, const Fault& fault) {
          "'s end of the lead: more than the wire's own few milliohms there means that a lead lies between.";
 }
 
+/// "5.70 Ω if this is the cause, 4.00 Ω as entered"
+std::string expectedLead(const Setup& setup, const Fault& fault) {
+  const Resistance entered = leadResistance(setup.bridge, static_cast<LeadRole>(fault.index));
+  const auto [cause, plan] = ohmPair(entered + Resistance(fault.size), entered);
+  return cause + " if this is the cause, " + plan + " as entered";
+}
+
+std::string openMeasurement(const Setup& setup, const Fault& fault) {
+  const Shunt& shunt = setup.shunts[fault.index];
+  return "With the excitation off, measure between the two places of shunt " + shunt.name +
+         " with its switch open and closed: nothing changes if it does not close.";
+}
+
 std::string polarityMeasurement(const Setup& setup) {
   return isTransducer(setup.bridge)
              ? "Apply a small load of known direction: the reading must rise with a load that counts as "
@@ -113,13 +126,16 @@ std::string readingMeasurement(const Setup& setup, const Fault& fault) {
     case CauseKind::ZeroShift:
       return "With all shunts open and no load, watch the zero while you move the connectors and the cable: "
              "it "
-             "jumps at a bad contact. In the recording look for the jump before " +
+             "jumps at a bad contact. Look for the jump before " +
              stepWords(setup, fault.index) + ".";
     case CauseKind::Drift:
       return "With all shunts open and no load, record the zero for as long as the check took, some " +
-             formatNumber(checkDuration_s(setup), 2) + " s: it drifts at the same rate.";
+             formatNumber(checkDuration_s(setup), 2) +
+             " s: it drifts at the same rate. Where it does, measure the insulation of the gauge with the "
+             "excitation off: "
+             "moisture drifts.";
     case CauseKind::Clipping:
-      return "Look in the recording for levels without noise at one value, then set a wider range and take "
+      return "Look for readings that stop at one value without any noise, then set a wider range and take "
              "the "
              "greatest step again.";
     case CauseKind::StrayReading:
@@ -142,6 +158,17 @@ std::string confirmWords(const Setup& setup, const Fault& fault) {
              "recording.";
     case CauseKind::Leads:
       return ohmWords(setup, fault, placesForLeads(setup.bridge), true);
+    case CauseKind::LeadContact:
+      return "With the excitation off and no load, watch the ohmmeter on lead " +
+             std::string(leadName(static_cast<LeadRole>(fault.index))) +
+             " from end to end while its connectors and joints are moved: it reads " +
+             expectedLead(setup, fault) + ".";
+    case CauseKind::NoResponse:
+      return "Look whether the excitation is on, the signal wires and the shunts are connected, and the "
+             "right "
+             "channel is recorded; then close one shunt by hand and see the reading move.";
+    case CauseKind::ShuntOpen:
+      return openMeasurement(setup, fault);
     case CauseKind::ShuntPlace:
     case CauseKind::ShuntArm:
       return placeMeasurement(setup, fault);

@@ -29,6 +29,8 @@ std::optional<Rest> restOf(const Setup& setup) {
 /// Whether strain data are recorded as if nothing were wrong: the fault is of the check alone.
 bool isOfCheckAlone(CauseKind kind) {
   switch (kind) {
+    case CauseKind::NoResponse:
+    case CauseKind::ShuntOpen:
     case CauseKind::ShuntPlace:
     case CauseKind::ShuntArm:
     case CauseKind::ShuntValue:
@@ -131,8 +133,10 @@ std::string condition(CauseKind kind) {
 
 /// Why data may not be corrected.
 std::string refusal(CauseKind kind) {
+  if (kind == CauseKind::NoResponse) return "Not possible: nothing was recorded that could be corrected.";
   if (isOfCheckAlone(kind))
-    return "Nothing to correct: strain data do not feel it. Judge the check again as it was really run.";
+    return "Nothing to correct: strain data do not feel it. It is the check that is to be put right and "
+           "judged again.";
   switch (kind) {
     case CauseKind::Leak:
       return "Not legitimate: a leak changes with moisture and temperature, so that no one factor or offset "
@@ -140,6 +144,8 @@ std::string refusal(CauseKind kind) {
     case CauseKind::ArmValue:
       return "Not legitimate: what changed the resistance may have changed the gauge factor or the bond as "
              "well. Replace the gauge, or calibrate it with a known load.";
+    case CauseKind::LeadContact:
+      return "Not legitimate: a bad contact comes and goes. Mend it and repeat.";
     case CauseKind::Clipping:
       return "Not legitimate: what lay beyond the limit was not recorded. Data below it stand as they are.";
     case CauseKind::Drift:

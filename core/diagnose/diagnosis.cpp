@@ -18,7 +18,7 @@ namespace {
 /// Odds for the best single cause against a healthy channel, as 2 ln, from which on it is named. That many
 /// causes are tried is in the odds already; about 1 in 100 healthy checks reach it by chance (found by
 /// simulation, tests/diagnosis). The prior of the channel being healthy is in this number.
-constexpr double worthNaming = 3;
+constexpr double worthNaming = 3.3;
 /// Probability of a chi-square below which the readings and a cause do not belong together.
 constexpr double doubtful = 1e-3;
 /// The same for the healthy channel when no cause is worth naming: rarer, since most uncertainties are stated
@@ -26,6 +26,12 @@ constexpr double doubtful = 1e-3;
 constexpr double impossible = 1e-4;
 /// Of evidence, in units of chi-square, within which causes count as not told apart: 20 to 1.
 constexpr double toldApart = 6;
+/// Standard uncertainties that a size must be away from none.
+constexpr double leastSignificant = 2;
+/// Chi-square of the changes themselves, by the readings' own uncertainties, below which there are none.
+constexpr double leastResponse = 9;
+/// Of evidence, beyond which a cause is not worth a line beside one that fits.
+constexpr double outOfTheQuestion = 100;
 /// Share of chi-square that a cause must take away to be worth naming.
 constexpr double leastExplained = 0.5;
 constexpr std::size_t mostExplanations = 8;
@@ -36,6 +42,22 @@ double upperTail(double chiSquare, int dof) {
   if (dof < 1) return 1;
   if (!std::isfinite(chiSquare)) return 0;
   return boost::math::cdf(complement(boost::math::chi_squared(dof), std::max(0.0, chiSquare)));
+}
+
+double sizeOfNone(CauseKind kind) {
+  switch (kind) {
+    case CauseKind::Scale:
+    case CauseKind::ShuntValue:
+    case CauseKind::CompletionValue:
+    case CauseKind::ArmValue:
+      return 1;
+    default:  // of Clipping, nothing is left of the readings at 0
+      return 0;
+  }
+}
+
+bool scalesReadings(CauseKind kind) {
+  return kind == CauseKind::Scale || kind == CauseKind::Units || kind == CauseKind::BridgeFactor;
 }
 
 /// A candidate with what it is ranked by.
@@ -76,6 +98,7 @@ class Ranking {
 
  private:
   void add(Refit fitted, std::size_t variants) {
+    if (saysNothing(fitted)) return;
     Ranked candidate;
     const Plausibility plausibility = plausibilityOf(m_ground, fitted);
     candidate.plausibility = plausibility.ordinary;
@@ -86,6 +109,22 @@ class Ranking {
     candidate.fits = fits(fitted);
     candidate.refit = std::move(fitted);
     m_ranked.push_back(std::move(candidate));
+  }
+
+  /// A size that may as well be none, or a scale under which the readings do not follow the shunts at all:
+  /// that is NoResponse, and no factor.
+  bool saysNothing(const Refit& fitted) const {
+    const Fault& fault = fitted.fault;
+    if (hasFreeSize(fault.kind)) {
+      if (!fitted.standard) return true;
+      const double away = fault.size - sizeOfNone(fault.kind);
+      if (!(std::abs(away) > leastSignificant * *fitted.standard)) return true;
+    }
+    if (!scalesReadings(fault.kind)) return false;
+    double response = 0;
+    for (std::size_t k = 0; k < m_points; ++k)
+      response += std::pow(fitted.changes[k] - fitted.offset, 2) / m_ground.points.ownVariance[k];
+    return response < leastResponse;
   }
 
   /// What is left agrees with the uncertainties, or is of no account beside what was explained and the
@@ -164,6 +203,11 @@ Named namedOf(const Ranking& ranking) {
     return fits && candidate.fits && candidate.evidence - first < toldApart;
   });
   const auto tied = std::min(static_cast<std::size_t>(untied - worth.begin()), mostExplanations);
+  if (fits)
+    worth.erase(std::remove_if(
+                    untied, worth.end(),
+                    [&](const Ranked& candidate) { return candidate.evidence - first > outOfTheQuestion; }),
+                worth.end());
   return {firstOf(worth, std::min(tied + mostUntied, mostExplanations)), tied};
 }
 
@@ -199,6 +243,7 @@ Diagnosis diagnose(const Setup& setup, const SetupPrediction& prediction, const 
     diagnosis.sentence = "No diagnosis: cancelled.";
     return diagnosis;
   }
+  diagnosis.takenDigit = ground->digit;
   diagnosis.chiSquare = healthy.chiSquare;
   diagnosis.degreesOfFreedom = static_cast<int>(ground->points.size()) - 1;
   diagnosis.probability = upperTail(healthy.chiSquare, diagnosis.degreesOfFreedom);
@@ -218,7 +263,7 @@ Diagnosis diagnose(const Setup& setup, const SetupPrediction& prediction, const 
                                        : DiagnosisResult::Tied;
   if (named.tied > 1)
     diagnosis.tellingStep = tellingStep(*ground, named.candidates[0].refit, named.candidates[1].refit);
-  diagnosis.sentence = diagnosisSentence(setup, diagnosis);
+  diagnosis.sentence = sentenceOf(setup, diagnosis);
   return diagnosis;
 }
 

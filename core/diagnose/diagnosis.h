@@ -71,6 +71,9 @@ struct Diagnosis {
   double chiSquare = 0;                    ///< of the healthy channel
   int degreesOfFreedom = 0;
   std::optional<double> probability;  ///< of a chi-square at least so large if nothing is wrong
+  /// Of readings without an uncertainty: the last digit they show, one unit of which they were taken as good
+  /// to, in the readings' unit.
+  std::optional<double> takenDigit;
 };
 
 /// Refits every possible fault through the network model and ranks them. Deterministic. Cancelled through

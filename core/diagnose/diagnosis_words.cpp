@@ -52,6 +52,7 @@ std::string foundSentence(const Diagnosis& diagnosis) {
   const Explanation& first = diagnosis.explanations.front();
   return "Suspected cause: " + causeText(first) + ". It explains " + formatNumber(100 * first.explained, 3) +
          " % of chi-square " + formatNumber(diagnosis.chiSquare, 3) + " and " + leftText(diagnosis, first) +
+         (first.fitProbability < 0.001 ? ", more than the uncertainties explain" : "") +
          ". A suspicion until a measurement confirms it: " + first.confirm;
 }
 
@@ -91,9 +92,7 @@ std::string nothingFitsSentence(const Diagnosis& diagnosis) {
   return text + ". More than one thing may be wrong, or a reading is of another step.";
 }
 
-}  // namespace
-
-std::string diagnosisSentence(const Setup&, const Diagnosis& diagnosis) {
+std::string ofResult(const Diagnosis& diagnosis) {
   switch (diagnosis.result) {
     case DiagnosisResult::NotPossible:
       return "No diagnosis: it takes at least three readings, one of them with a shunt closed, and their "
@@ -108,6 +107,17 @@ std::string diagnosisSentence(const Setup&, const Diagnosis& diagnosis) {
       return nothingFitsSentence(diagnosis);
   }
   return {};
+}
+
+}  // namespace
+
+std::string sentenceOf(const Setup& setup, const Diagnosis& diagnosis) {
+  std::string text = ofResult(diagnosis);
+  if (diagnosis.takenDigit)
+    text += " No uncertainty of the readings is stated: each is taken as good to " +
+            formatNumber(*diagnosis.takenDigit, 2) + " " + readingUnitText(setup.instrument) +
+            ", one unit of its last digit.";
+  return text;
 }
 
 }  // namespace core

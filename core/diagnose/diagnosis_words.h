@@ -6,6 +6,6 @@
 namespace core {
 
 /// The whole of a diagnosis in words a reviewer can quote; a suspicion until a measurement confirms it.
-std::string diagnosisSentence(const Setup& setup, const Diagnosis& diagnosis);
+std::string sentenceOf(const Setup& setup, const Diagnosis& diagnosis);
 
 }  // namespace core

@@ -18,15 +18,19 @@ enum class CauseKind : std::uint8_t {
   BridgeFactor,  ///< N set wrong, quarter as half, Poisson forgotten; size: N as it acts
   Units,         ///< factor 1000, mV/V taken for µm/m, factor 2 or 4; size: the factor
   Leads,         ///< leads not entered or of other length; size: ohm of each lead more than entered
+  LeadContact,   ///< bad contact in one lead, `index` its LeadRole; size: ohm more than entered
   ShuntPlace,    ///< shunts at the other end of the leads than planned; `index` 0 at the instrument instead
                  ///< of at the gauge, 1 the reverse; no size
   ShuntArm,      ///< shunts on the arm next to the one planned; `index` 0 arm 1 for 2 and 3 for 4, 1 arm
                  ///< 1 for 4 and 2 for 3; no size
   ShuntValue,    ///< resistor of shunt `index` off value; size: true over stated resistance
-  ShuntsExchanged,   ///< resistors of shunts `index` and `other`; no size
+  ShuntsExchanged,  ///< resistors of shunts `index` and `other`; no size
+  ShuntOpen,  ///< never closed: `other` 0 the resistor of shunt `index` wherever it lies, 1 all shunts at the
+              ///< place of shunt `index`; no size
   CompletionValue,   ///< completion resistor of arm `index`; size: true over stated resistance
   ArmValue,          ///< gauge or arm `index` changed; size: true over stated resistance
   Leak,              ///< over the gauge in arm `index`; size: conductance of the leak, S
+  NoResponse,        ///< readings do not follow the shunts at all; no size
   PolarityReversed,  ///< signal wires exchanged; no size
   StepsExchanged,    ///< steps `index` and `other` taken in the wrong order; no size
   SidesExchanged,    ///< negative steps taken first; no size
@@ -37,11 +41,12 @@ enum class CauseKind : std::uint8_t {
                      ///< magnitude of the shown reading where they stop, in the readings' unit
   StrayReading,      ///< one reading alone is off, step `index`; size: by how much, in the readings' unit
 };
-inline constexpr std::size_t causeKindCount = 19;
+inline constexpr std::size_t causeKindCount = 22;
 
-/// Keys for programs: "scale", "bridge_factor", "units", "leads", "shunt_place", "shunt_arm", "shunt_value",
-/// "shunts_exchanged", "completion_value", "arm_value", "leak", "polarity_reversed", "steps_exchanged",
-/// "sides_exchanged", "open_sense", "zero_shift", "drift", "clipping", "stray_reading".
+/// Keys for programs: "scale", "bridge_factor", "units", "leads", "lead_contact", "shunt_place", "shunt_arm",
+/// "shunt_value", "shunts_exchanged", "shunt_open", "completion_value", "arm_value", "leak", "no_response",
+/// "polarity_reversed", "steps_exchanged", "sides_exchanged", "open_sense", "zero_shift", "drift",
+/// "clipping", "stray_reading".
 std::string_view causeKindKey(CauseKind kind);
 
 /// One thing wrong. A plain value: what it does to a channel is in the functions below.

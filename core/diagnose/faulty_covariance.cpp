@@ -67,6 +67,7 @@ std::optional<std::vector<double>> covarianceUnder(const DiagnosisGround& ground
     case CauseKind::Drift:
     case CauseKind::StrayReading:
       return std::nullopt;
+    case CauseKind::ShuntOpen:
     case CauseKind::ShuntPlace:
     case CauseKind::ShuntArm:
     case CauseKind::ShuntsExchanged:

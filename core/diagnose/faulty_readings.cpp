@@ -86,6 +86,9 @@ std::vector<double> changedReadings(const Setup& setup, const Check& check, cons
     case CauseKind::BridgeFactor:
       for (double& change : changes) change *= setup.instrument.bridgeFactor / fault.size;
       break;
+    case CauseKind::NoResponse:
+      for (double& change : changes) change = 0;
+      break;
     case CauseKind::Scale:
     case CauseKind::Units:
       for (double& change : changes) change *= fault.size;
@@ -124,6 +127,8 @@ std::vector<double> changedReadings(const Setup& setup, const Check& check, cons
 bool isOfParts(CauseKind kind) {
   switch (kind) {
     case CauseKind::Leads:
+    case CauseKind::LeadContact:
+    case CauseKind::ShuntOpen:
     case CauseKind::ShuntPlace:
     case CauseKind::ShuntArm:
     case CauseKind::ShuntValue:

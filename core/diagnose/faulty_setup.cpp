@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <utility>
 
 #include "core/diagnose/fault.h"
 
@@ -18,6 +19,28 @@ void addToLeads(Bridge& bridge, Resistance each) {
     bridge.leads[static_cast<std::size_t>(wire.role)] = Resistance(std::max(0.0, now + more));
   }
   bridge.leadWarming = {};
+}
+
+void addToLead(Bridge& bridge, std::size_t role, Resistance more) {
+  // Entered as warm as they are, so that the contact alone is not warmed.
+  for (const Wire& wire : wiresOf(bridge))
+    bridge.leads[static_cast<std::size_t>(wire.role)] = leadResistance(bridge, wire.role);
+  bridge.leadWarming = {};
+  bridge.leads[role] = resistanceOf(bridge.leads[role]) + more;
+}
+
+/// A shunt that is never closed conducts nothing.
+void openShunts(Setup& setup, std::size_t which, bool wholePlace) {
+  constexpr double open_ohm = 1e18;
+  const std::string name = resistorName(setup.shunts[which]);
+  const auto placeOf = [&](const Shunt& shunt) {
+    const Node a = pointOf(setup.bridge, shunt.a), b = pointOf(setup.bridge, shunt.b);
+    return std::pair(std::min(a, b), std::max(a, b));
+  };
+  const auto place = placeOf(setup.shunts[which]);
+  for (Shunt& shunt : setup.shunts)
+    if (wholePlace ? placeOf(shunt) == place : resistorName(shunt) == name)
+      shunt.resistance = Resistance(open_ohm);
 }
 
 /// Where the wire that ends at the same point begins, or ends; `node` itself without one.
@@ -94,6 +117,12 @@ Setup withFault(Setup setup, const Fault& fault) {
   switch (fault.kind) {
     case CauseKind::Leads:
       addToLeads(setup.bridge, Resistance(fault.size));
+      break;
+    case CauseKind::LeadContact:
+      addToLead(setup.bridge, fault.index, Resistance(fault.size));
+      break;
+    case CauseKind::ShuntOpen:
+      openShunts(setup, fault.index, fault.other == 1);
       break;
     case CauseKind::ShuntPlace:
       moveShunts(setup, fault.index == 0);

@@ -19,7 +19,7 @@ using Place = std::pair<Node, Node>;
 
 class Collector {
  public:
-  explicit Collector(const DiagnosisGround& ground) : m_plan(ground.setup) {
+  explicit Collector(const DiagnosisGround& ground) : m_check(ground.check), m_plan(ground.setup) {
     m_result.setup = ground.setup;
     m_result.check = ground.check;
     m_result.check.readings.resize(m_plan.sequence.size());
@@ -75,13 +75,16 @@ class Collector {
     return value + label + " " + placeText(placeOf(shunt));
   }
 
-  /// "step 3 (R2 up) once more" where the plan has the step, else `text`.
+  /// "step 3 (R2 up) once more" where the plan has the step, "..., which has no reading" where it lacks one,
+  /// else `text`.
   std::string nameOf(std::string text, const std::vector<std::size_t>& closed) const {
     const auto& steps = m_plan.sequence;
     const auto planned =
         std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return step.closed == closed; });
     if (closed.empty() || planned == steps.end()) return text;
-    return stepWords(m_plan, static_cast<std::size_t>(planned - steps.begin())) + " once more";
+    const auto step = static_cast<std::size_t>(planned - steps.begin());
+    const bool isRead = step < m_check.readings.size() && m_check.readings[step];
+    return stepWords(m_plan, step) + (isRead ? " once more" : ", which has no reading");
   }
 
   void add(const std::string& text, std::vector<std::size_t> closed) {
@@ -186,6 +189,7 @@ class Collector {
     }
   }
 
+  const Check& m_check;
   const Setup& m_plan;
   std::vector<std::size_t> m_shunts;
   FurtherSteps m_result;

@@ -15,6 +15,7 @@ double frequency(CauseKind kind) {
     case CauseKind::Scale:
     case CauseKind::Leads:
     case CauseKind::PolarityReversed:
+    case CauseKind::NoResponse:
       return 1;
     case CauseKind::BridgeFactor:
     case CauseKind::ShuntValue:
@@ -25,6 +26,8 @@ double frequency(CauseKind kind) {
     case CauseKind::ZeroShift:
     case CauseKind::Drift:
       return 0.8;
+    case CauseKind::LeadContact:
+    case CauseKind::ShuntOpen:
     case CauseKind::Units:
     case CauseKind::CompletionValue:
     case CauseKind::ArmValue:
@@ -76,6 +79,8 @@ Place placeOf(const DiagnosisGround& ground, const Refit& refit) {
   switch (fault.kind) {
     case CauseKind::Leads:
       return {fault.size, *refit.standard, std::max(1.0, greatestLead(ground.setup.bridge))};
+    case CauseKind::LeadContact:
+      return {fault.size, *refit.standard, 1};
     case CauseKind::ShuntValue:
       return logarithmic(refit, 0.03);
     case CauseKind::Scale:
@@ -83,7 +88,7 @@ Place placeOf(const DiagnosisGround& ground, const Refit& refit) {
     case CauseKind::ArmValue:
       return logarithmic(refit, 0.02);
     case CauseKind::Drift:
-      return {fault.size, *refit.standard, 0.02 * span / duration(ground.setup)};
+      return {fault.size, *refit.standard, 0.05 * span / duration(ground.setup)};
     case CauseKind::Clipping:
       return {std::max(0.0, span - fault.size), *refit.standard, 0.2 * span};
     default:  // ZeroShift and StrayReading
@@ -103,6 +108,7 @@ bool isOtherNominal(const Fault& fault) {
 /// What makes a size odd whatever its magnitude.
 double oddness(const Fault& fault) {
   // Leads are forgotten or longer far more often than they are shorter.
+  if (fault.kind == CauseKind::LeadContact) return 2;  // it only adds
   if (fault.kind == CauseKind::Leads) return fault.size < 0 ? 0.4 : 1.6;
   return 1;
 }

@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 #include <set>
+#include <utility>
 
 #include "core/diagnose/fault.h"
 
@@ -35,6 +36,7 @@ class Possible {
     if (instrument.unit == ReadingUnit::MicrometrePerMetre) addBridgeFactors();
     for (const double factor : unitFactors()) add(CauseKind::Units, 0, 0, factor);
     add(CauseKind::PolarityReversed);
+    add(CauseKind::NoResponse);
   }
 
   void addBridgeFactors() {
@@ -59,6 +61,8 @@ class Possible {
 
   void addWires() {
     if (!wiresOf(m_setup.bridge).empty()) add(CauseKind::Leads, 0, 0, 0);
+    for (const Wire& wire : wiresOf(m_setup.bridge))
+      add(CauseKind::LeadContact, static_cast<std::size_t>(wire.role), 0, 0);
     if (m_setup.bridge.sixWire && templateOf(m_setup.bridge.type).senseLeads) add(CauseKind::OpenSense);
   }
 
@@ -82,13 +86,29 @@ class Possible {
     for (const std::size_t end : {0, 1})
       if (const Fault place{CauseKind::ShuntPlace, end}; movesShunts(place)) m_faults.push_back(place);
     for (const std::size_t corner : {0, 1}) add(CauseKind::ShuntArm, corner);
+    addPlaces();
     const std::vector<std::size_t> first = resistors();
     for (std::size_t i = 0; i < first.size(); ++i) {
       add(CauseKind::ShuntValue, first[i]);
+      if (first.size() > 1) add(CauseKind::ShuntOpen, first[i], 0);
       for (std::size_t j = 0; j < i; ++j)
         if (m_setup.shunts[first[i]].resistance != m_setup.shunts[first[j]].resistance)
           add(CauseKind::ShuntsExchanged, first[j], first[i]);
     }
+  }
+
+  /// Each place that some but not all shunts lie at: a whole place not switched in.
+  void addPlaces() {
+    std::set<std::pair<Node, Node>> places;
+    std::vector<std::size_t> first;
+    for (std::size_t k = 0; k < m_setup.shunts.size(); ++k) {
+      if (!isUsed(k)) continue;
+      const Node a = pointOf(m_setup.bridge, m_setup.shunts[k].a);
+      const Node b = pointOf(m_setup.bridge, m_setup.shunts[k].b);
+      if (places.insert({std::min(a, b), std::max(a, b)}).second) first.push_back(k);
+    }
+    if (first.size() > 1)
+      for (const std::size_t shunt : first) add(CauseKind::ShuntOpen, shunt, 1);
   }
 
   bool movesShunts(const Fault& fault) const {

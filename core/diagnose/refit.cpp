@@ -32,6 +32,9 @@ class SizeScale {
     if (m_kind == CauseKind::Leads) {
       m_low = -meanLead(bridge);
       m_high = 1000;
+    } else if (m_kind == CauseKind::LeadContact) {
+      m_low = 0;
+      m_high = 1000;
     } else if (m_kind == CauseKind::Leak) {
       m_unit = 1 / bridge.arms[fault.index].base();
       m_low = 0;
@@ -229,6 +232,7 @@ std::vector<double> clippingStarts(const DiagnosisGround& ground, std::size_t si
 std::vector<double> startsOf(const DiagnosisGround& ground, const Fault& fault) {
   switch (fault.kind) {
     case CauseKind::Leads:
+    case CauseKind::LeadContact:
       return {1, 20};
     case CauseKind::ShuntValue:
       return {1, 0.1, 10};
@@ -248,6 +252,37 @@ std::vector<double> startsOf(const DiagnosisGround& ground, const Fault& fault) 
   }
 }
 
+/// The last digit that some reading shows, in the readings' unit; none of readings that show more digits than
+/// any display.
+std::optional<double> lastDigit(const Check& check, const CheckPoints& points) {
+  constexpr int mostPlaces = 6;
+  for (int places = 0; places <= mostPlaces; ++places) {
+    const double digits = std::pow(10.0, places);
+    const bool shown = std::all_of(points.steps.begin(), points.steps.end(), [&](std::size_t step) {
+      const double value = check.readings[step]->mean.base() * digits;
+      // What a decimal fraction may be off its double.
+      return std::abs(value - std::round(value)) <= 4e-16 * std::abs(value) + 1e-9;
+    });
+    if (shown) return 1 / digits;
+  }
+  return std::nullopt;
+}
+
+/// Readings of which nothing is stated are taken as good to one unit of their last digit, spread evenly
+/// (common practice, no source). That digit when it was used.
+std::optional<double> weighByLastDigit(const Check& check, CheckPoints& points) {
+  const auto isBare = [](double variance) { return variance == 0; };
+  if (std::none_of(points.ownVariance.begin(), points.ownVariance.end(), isBare)) return std::nullopt;
+  const std::optional<double> digit = lastDigit(check, points);
+  if (!digit) return std::nullopt;
+  for (std::size_t k = 0; k < points.size(); ++k) {
+    if (!isBare(points.ownVariance[k])) continue;
+    points.ownVariance[k] = *digit * *digit / 3;
+    points.covariance[k * points.size() + k] += points.ownVariance[k];
+  }
+  return digit;
+}
+
 }  // namespace
 
 Result<DiagnosisGround> diagnosisGround(const Setup& setup, const SetupPrediction& prediction,
@@ -263,11 +298,13 @@ Result<DiagnosisGround> diagnosisGround(const Setup& setup, const SetupPredictio
   if (points.covariance.empty())
     return Error{"uncertainty", "a step has no uncertainty, so nothing tells large from small",
                  "Mend the statement that the Uncertainties table marks"};
+  const std::optional<double> digit = weighByLastDigit(check, points);
   auto whitening = Whitening::ofCovariance(points.covariance, points.size(), "the covariance");
   if (!whitening)
     return Error{"uncertainty", "readings without any uncertainty of their own cannot be weighed",
-                 "State the rounding of the instrument, or the uncertainty of the readings"};
-  return DiagnosisGround{setup, prediction, check, std::move(points), FreeOffset(*std::move(whitening))};
+                 "State the rounding of a reading in the last rows of the Uncertainties page"};
+  return DiagnosisGround{setup, prediction, check, std::move(points), FreeOffset(*std::move(whitening)),
+                         digit};
 }
 
 std::optional<Refit> refit(const DiagnosisGround& ground, const Fault& start,

@@ -31,6 +31,8 @@ struct DiagnosisGround {
   const Check& check;
   CheckPoints points;
   FreeOffset healthy;  ///< by the covariance of the points
+  /// Last digit that stands in for an uncertainty that readings lack, in their unit; none when all have one.
+  std::optional<double> digit = {};
 };
 /// Fails with fewer than three points, without a step that closes a shunt, and when the covariance is missing
 /// or not positive definite.

@@ -51,6 +51,9 @@ std::string strainWords(const Setup& setup, const Fault& fault, const std::optio
                         const Correction& correction) {
   const std::string measurand = measurandWord(setup.bridge), unit = readingUnitText(setup.instrument);
   switch (fault.kind) {
+    case CauseKind::NoResponse:
+      return measurand + " is not recorded: what the bridge does is not seen.";
+    case CauseKind::ShuntOpen:
     case CauseKind::ShuntPlace:
     case CauseKind::ShuntArm:
     case CauseKind::ShuntValue:
@@ -61,8 +64,11 @@ std::string strainWords(const Setup& setup, const Fault& fault, const std::optio
              std::string(isTransducer(setup.bridge) ? "load" : "strain") + " is recorded as it should be.";
     case CauseKind::StrayReading:
       return "None, if the step reads as expected when it is taken again.";
-    case CauseKind::Leak:
     case CauseKind::ArmValue:
+      return scaleWords(measurand, correction) + zeroWords(setup, fault) +
+             ", if the gauge's change of resistance by strain stays as it was.";
+    case CauseKind::LeadContact:
+    case CauseKind::Leak:
     case CauseKind::CompletionValue:
       return scaleWords(measurand, correction) + zeroWords(setup, fault) + ".";
     case CauseKind::ZeroShift:

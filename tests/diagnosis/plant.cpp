@@ -78,6 +78,20 @@ Drawn drawShuntPlace(const DrawnChannel& channel) {
   return of(CauseKind::ShuntPlace, 1, 1);
 }
 
+Drawn drawLeadContact(const DrawnChannel& channel, Dice& dice) {
+  const auto roles = rolesOf(channel.setup.bridge.type);
+  const std::size_t role = dice.below(roles.size());
+  return of(CauseKind::LeadContact, dice.logBetween(0.3, 30), static_cast<std::size_t>(roles[role]));
+}
+
+/// One resistor that is never closed, or all shunts over one of two arms.
+Drawn drawOpenShunt(const DrawnChannel& channel, Dice& dice) {
+  const auto& arms = channel.armOf;
+  const std::size_t which = dice.below(arms.size());
+  const bool several = std::any_of(arms.begin(), arms.end(), [&](auto arm) { return arm != arms.front(); });
+  return of(CauseKind::ShuntOpen, 1, which, several && dice.chance(0.4) ? 1 : 0);
+}
+
 /// Mostly the arm that shares the signal corner; one that shares an excitation corner in full bridges only.
 Drawn drawShuntArm(const DrawnChannel& channel, Dice& dice) {
   const bool far = armAtArticle(channel.setup.bridge.type, 3) && dice.chance(0.3);
@@ -160,6 +174,13 @@ void setResistor(const DrawnChannel& channel, std::size_t k, long double ohm, Tr
     if (core::resistorName(shunts[at]) == core::resistorName(shunts[k])) truth.bridge.shunts[at].ohm = ohm;
 }
 
+void openShunts(const DrawnChannel& channel, const Fault& fault, Truth& truth) {
+  constexpr long double open_ohm = 1e18L;
+  if (fault.other == 0) return setResistor(channel, fault.index, open_ohm, truth);
+  for (std::size_t at = 0; at < truth.bridge.shunts.size(); ++at)
+    if (channel.armOf[at] == channel.armOf[fault.index]) truth.bridge.shunts[at].ohm = open_ohm;
+}
+
 void exchangeSides(const DrawnChannel& channel, Truth& truth) {
   const auto& plan = channel.plan;
   for (std::size_t step = 0; step < plan.size(); ++step)
@@ -176,6 +197,11 @@ void plantPart(const Planting& planting, const DrawnChannel& channel, Truth& tru
       for (std::size_t role = 0; role < bridge.leads.size(); ++role)
         bridge.leads[role] += planting.leads[role];
       break;
+    case CauseKind::LeadContact:
+      bridge.leads[fault.index] += fault.size;
+      break;
+    case CauseKind::ShuntOpen:
+      return openShunts(channel, fault, truth);
     case CauseKind::ShuntPlace:
     case CauseKind::ShuntArm:
       return moveShunts(channel, fault, truth);
@@ -221,9 +247,14 @@ std::optional<Planting> drawFault(CauseKind kind, DrawnChannel& channel, Dice& d
       return drawUnits(channel, dice);
     case CauseKind::Leads:
       return drawLeads(channel, dice);
+    case CauseKind::LeadContact:
+      return drawLeadContact(channel, dice);
+    case CauseKind::ShuntOpen:
+      return drawOpenShunt(channel, dice);
     case CauseKind::ShuntPlace:
       return drawShuntPlace(channel);
     case CauseKind::PolarityReversed:
+    case CauseKind::NoResponse:
       return of(kind);
     case CauseKind::ShuntArm:
       return drawShuntArm(channel, dice);
@@ -284,6 +315,9 @@ void plant(const Planting& planting, const DrawnChannel& channel, Truth& truth) 
       break;
     case CauseKind::Units:
       truth.unit = fault.size;
+      break;
+    case CauseKind::NoResponse:
+      truth.setting = 0;
       break;
     case CauseKind::PolarityReversed:
       truth.reversed = true;

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <stop_token>
 
 #include "core/diagnose/refit.h"
@@ -94,10 +95,14 @@ INSTANTIATE_TEST_SUITE_P(
                     PlantedCase{"FactorFour", {CauseKind::Units, 0, 0, 4}},
                     PlantedCase{"MillivoltPerVoltForStrain", {CauseKind::Units, 0, 0, 1 / 2000.0}},
                     PlantedCase{"LongerLeads", {CauseKind::Leads, 0, 0, 4}},
+                    PlantedCase{"BadContactInOneLead", {CauseKind::LeadContact, 0, 0, 5}},
                     PlantedCase{"ShuntsAtTheInstrument", {CauseKind::ShuntPlace, 0, 0, 1}},
                     PlantedCase{"ShuntsOnTheNextArm", {CauseKind::ShuntArm, 0, 0, 1}},
                     PlantedCase{"ResistorOffValue", {CauseKind::ShuntValue, 2, 0, 1.02}},
                     PlantedCase{"ResistorsExchanged", {CauseKind::ShuntsExchanged, 0, 2, 1}},
+                    PlantedCase{"ResistorNeverClosed", {CauseKind::ShuntOpen, 2, 0, 1}},
+                    PlantedCase{"ShuntsOfOneArmNeverClosed", {CauseKind::ShuntOpen, 1, 1, 1}},
+                    PlantedCase{"NothingFollowsTheShunts", {CauseKind::NoResponse, 0, 0, 1}},
                     PlantedCase{"CompletionOff", {CauseKind::CompletionValue, 1, 0, 1.02}},
                     PlantedCase{"GaugeChanged", {CauseKind::ArmValue, 0, 0, 1.02}},
                     PlantedCase{"LeakOverTheGauge", {CauseKind::Leak, 0, 0, 1.0 / 20000}},
@@ -161,12 +166,42 @@ TEST(Diagnose, SaysWhyItIsNotPossible) {
   EXPECT_EQ(diagnosis.result, DiagnosisResult::NotPossible);
   EXPECT_NE(diagnosis.sentence.find("three"), std::string::npos) << diagnosis.sentence;
 
+  // Readings of sixteen digits and no uncertainty at all: nothing weighs the zero steps.
   channel = planted(quarter(), {CauseKind::Scale, 0, 0, 1.03});
   for (auto& reading : channel.checks.back().readings) reading->uncertainty.reset();
-  channel.setup.uncertainties.stated[{InputKind::Rounding, 1}] = {Statement::Standard, 0};
   diagnosis = diagnosisOf(channel);
   EXPECT_EQ(diagnosis.result, DiagnosisResult::NotPossible);
   EXPECT_NE(diagnosis.sentence.find("rounding"), std::string::npos) << diagnosis.sentence;
+}
+
+TEST(Diagnose, TakesTypedReadingsAsGoodToTheirLastDigit) {
+  Channel channel = planted(quarter(), {CauseKind::Scale, 0, 0, 1.03});
+  for (auto& reading : channel.checks.back().readings) {
+    reading->mean = Reading(std::round(10 * reading->mean.base()) / 10);
+    reading->uncertainty.reset();
+  }
+  const Diagnosis diagnosis = diagnosisOf(channel);
+  ASSERT_TRUE(diagnosis.takenDigit);
+  EXPECT_DOUBLE_EQ(*diagnosis.takenDigit, 0.1);
+  ASSERT_TRUE(find(diagnosis, CauseKind::Scale)) << diagnosis.sentence;
+  EXPECT_NE(diagnosis.sentence.find("0.1 µm/m, one unit of its last digit"), std::string::npos)
+      << diagnosis.sentence;
+  // Where each reading has an uncertainty of its own, digits play no part.
+  EXPECT_FALSE(diagnosisOf(planted(quarter(), {CauseKind::Scale, 0, 0, 1.03})).takenDigit);
+}
+
+TEST(Diagnose, GivesNoFactorToADeadChannel) {
+  Channel channel = planted(quarter(), {CauseKind::NoResponse});
+  for (std::size_t step = 0; step < 9; ++step)  // noise of its own size
+    channel.checks.back().readings[step]->mean = Reading(step % 3 == 0 ? 0.2 : -0.1);
+  const Diagnosis diagnosis = diagnosisOf(channel);
+  ASSERT_EQ(diagnosis.result, DiagnosisResult::Found) << diagnosis.sentence;
+  EXPECT_EQ(diagnosis.explanations.front().fault.kind, CauseKind::NoResponse);
+  for (const Explanation& explanation : diagnosis.explanations) {
+    EXPECT_FALSE(explanation.correction.legitimate) << explanation.title;
+    EXPECT_NE(explanation.fault.kind, CauseKind::Units);
+    EXPECT_NE(explanation.fault.kind, CauseKind::Scale);
+  }
 }
 
 TEST(Diagnose, CanBeCancelled) {

@@ -185,11 +185,12 @@ Explanation cause(const std::string& title, const std::string& confirm) {
   explanation.chiSquare = 5.3;
   explanation.parameters = 2;
   explanation.explained = 0.987;
+  explanation.fitProbability = 0.62;
   return explanation;
 }
 
 TEST(DiagnosisSentence, OfAHealthyCheckHasItsChiSquare) {
-  EXPECT_EQ(diagnosisSentence(quarter(), diagnosisOf(DiagnosisResult::Healthy)),
+  EXPECT_EQ(sentenceOf(quarter(), diagnosisOf(DiagnosisResult::Healthy)),
             "Nothing calls for a cause: chi-square 6.1 with 8 degrees of freedom, probability 0.64.");
 }
 
@@ -199,7 +200,7 @@ TEST(DiagnosisSentence, OfACauseSaysHowMuchItExplainsAndThatItIsASuspicion) {
   diagnosis.explanations = {cause("Leads longer than entered", "Measure.")};
   diagnosis.tied = 1;
   EXPECT_EQ(
-      diagnosisSentence(quarter(), diagnosis),
+      sentenceOf(quarter(), diagnosis),
       "Suspected cause: Leads longer than entered: 1 Ω. It explains 98.7 % of chi-square 412 and leaves "
       "5.3 with 7 degrees of freedom. A suspicion until a measurement confirms it: Measure.");
 }
@@ -208,12 +209,12 @@ TEST(DiagnosisSentence, OfTiedCausesNamesTheStepOrTheMeasurements) {
   Diagnosis diagnosis = diagnosisOf(DiagnosisResult::Tied);
   diagnosis.explanations = {cause("A", "Measure A."), cause("B", "Measure B.")};
   diagnosis.tied = 2;
-  const std::string without = diagnosisSentence(quarter(), diagnosis);
+  const std::string without = sentenceOf(quarter(), diagnosis);
   EXPECT_TRUE(contains(without, "A: 1 Ω; or B: 1 Ω")) << without;
   EXPECT_TRUE(contains(without, "Measure A.") && contains(without, "Measure B.")) << without;
   EXPECT_TRUE(contains(without, "suspicion")) << without;
   diagnosis.tellingStep = TellingStep{"332 kΩ across arm 2", 12.04};
-  const std::string with = diagnosisSentence(quarter(), diagnosis);
+  const std::string with = sentenceOf(quarter(), diagnosis);
   EXPECT_TRUE(contains(with, "by 12 standard uncertainties: 332 kΩ across arm 2")) << with;
   EXPECT_FALSE(contains(with, "Measure A.")) << with;
 }
@@ -222,14 +223,13 @@ TEST(DiagnosisSentence, OfNothingThatFitsSaysWhatTheBestLeaves) {
   Diagnosis diagnosis = diagnosisOf(DiagnosisResult::NothingFits);
   diagnosis.probability = 1e-9;
   diagnosis.explanations = {cause("A", "Measure A.")};
-  const std::string sentence = diagnosisSentence(quarter(), diagnosis);
+  const std::string sentence = sentenceOf(quarter(), diagnosis);
   EXPECT_TRUE(contains(sentence, "No single cause")) << sentence;
   EXPECT_TRUE(contains(sentence, "probability below 0.001")) << sentence;
   EXPECT_TRUE(contains(sentence, "A: 1 Ω, leaves 5.3 with 7")) << sentence;
   diagnosis.explanations.clear();
-  EXPECT_TRUE(contains(diagnosisSentence(quarter(), diagnosis), "No single cause"));
-  EXPECT_TRUE(
-      contains(diagnosisSentence(quarter(), diagnosisOf(DiagnosisResult::NotPossible)), "No diagnosis"));
+  EXPECT_TRUE(contains(sentenceOf(quarter(), diagnosis), "No single cause"));
+  EXPECT_TRUE(contains(sentenceOf(quarter(), diagnosisOf(DiagnosisResult::NotPossible)), "No diagnosis"));
 }
 
 }  // namespace
