@@ -174,12 +174,14 @@ core::Document sevenTwiceChecked() {
   return documentWith(channels);
 }
 
-TEST(ReportPdf, NineStepsAndTwoChecksTakeAboutFourPagesAChannel) {
+TEST(ReportPdf, NineStepsAndTwoChecksTakeLessThanFivePagesAChannel) {
   const auto pdf = reportPdf(sevenTwiceChecked());
   ASSERT_TRUE(pdf);
   const auto pages = pdf->count("/Type /Page\n");
   EXPECT_GE(pages, 14);
-  EXPECT_LE(pages, 7 * 4 + 3);  // the summary, signatures, and one for the channel that fails
+  // Figures of merit with their definitions make it 4.7 a channel; the summary, signatures, and one for the
+  // channel that fails.
+  EXPECT_LE(pages, 33 + 3);
 }
 
 TEST(ReportPdf, NothingIsDrawnOnTwoPages) {
