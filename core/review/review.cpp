@@ -11,11 +11,26 @@ namespace core {
 namespace {
 
 constexpr KeyNames<Severity, severityCount> severities = {{"note", "warning", "fault"}};
-constexpr KeyNames<FindingKind, findingKindCount> kinds = {
-    {"cannot_predict", "range_overrun", "below_uncertainty", "duplicate", "gap", "unbalanced_polarities",
-     "missing_zero", "hold_too_short", "settle_too_short", "shunt_power", "power_density",
-     "opposite_polarity", "shunt_through_leads", "overdue_resistor", "part_changed", "shortcut_error",
-     "wiring", "impossible_value", "nothing_to_close", "figure_not_shown"}};
+constexpr KeyNames<FindingKind, findingKindCount> kinds = {{"cannot_predict",
+                                                            "range_overrun",
+                                                            "below_uncertainty",
+                                                            "duplicate",
+                                                            "gap",
+                                                            "unbalanced_polarities",
+                                                            "missing_zero",
+                                                            "hold_too_short",
+                                                            "settle_too_short",
+                                                            "shunt_power",
+                                                            "power_density",
+                                                            "opposite_polarity",
+                                                            "shunt_through_leads",
+                                                            "overdue_resistor",
+                                                            "part_changed",
+                                                            "shortcut_error",
+                                                            "wiring",
+                                                            "impossible_value",
+                                                            "nothing_to_close",
+                                                            "figure_not_shown"}};
 
 bool comesBefore(const Finding& a, const Finding& b) {
   if (a.severity != b.severity) return a.severity > b.severity;

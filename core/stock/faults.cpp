@@ -24,7 +24,7 @@ bool isBetween(double value, double least, double greatest) { return least <= va
 std::optional<FieldFault> textFault(std::string_view field, std::string_view text, std::size_t longest) {
   if (text.size() > longest)
     return FieldFault{field, inQuotes(text) + " is too long",
-                 "Shorten it to " + std::to_string(longest) + " bytes"};
+                      "Shorten it to " + std::to_string(longest) + " bytes"};
   const bool control =
       std::any_of(text.begin(), text.end(), [](unsigned char c) { return c < 32 || c == 127; });
   if (control) return FieldFault{field, "there is a line break, a tab or the like in it", "Take it out"};
@@ -49,30 +49,32 @@ std::optional<FieldFault> valueFault(std::string_view field, Resistance value) {
 std::optional<FieldFault> toleranceFault(double tolerance) {
   if (tolerance > 0 && tolerance <= greatestTolerance) return std::nullopt;
   return FieldFault{"tolerance",
-               tolerance == 0
-                   ? "a tolerance of 0 is no tolerance"
-                   : percent(tolerance) + " is not above 0 and at most " + percent(greatestTolerance),
-               "Enter the half width, such as 0.01 %"};
+                    tolerance == 0
+                        ? "a tolerance of 0 is no tolerance"
+                        : percent(tolerance) + " is not above 0 and at most " + percent(greatestTolerance),
+                    "Enter the half width, such as 0.01 %"};
 }
 
-std::optional<FieldFault> certificateFault(const Certificate& certificate, Resistance nominal, double tolerance) {
+std::optional<FieldFault> certificateFault(const Certificate& certificate, Resistance nominal,
+                                           double tolerance) {
   if (const auto fault = valueFault("certificate_value", certificate.value)) return fault;
   // A resistor that has drifted by a tenth is scrap; a decimal point or a unit gone wrong is likelier.
   const double apart = std::abs(certificate.value / nominal - 1);
   if (apart > std::max(0.1, tolerance))
-    return FieldFault{"certificate_value",
-                 "the certificate's " + ohms(certificate.value) + " is far from the nominal " + ohms(nominal),
-                 "Check both values and their units"};
+    return FieldFault{
+        "certificate_value",
+        "the certificate's " + ohms(certificate.value) + " is far from the nominal " + ohms(nominal),
+        "Check both values and their units"};
   if (!(certificate.expanded > Resistance(0)))
     return FieldFault{"certificate_expanded", "the certificate needs its expanded uncertainty U, above 0 Ω",
-                 "Enter U as the certificate states it, such as 0.6 Ω"};
+                      "Enter U as the certificate states it, such as 0.6 Ω"};
   if (!(certificate.expanded / certificate.value <= greatestTolerance))
     return FieldFault{"certificate_expanded",
-                 "U of " + ohms(certificate.expanded) + " is more than half the value",
-                 "Check number and unit; a number without unit is in Ω"};
+                      "U of " + ohms(certificate.expanded) + " is more than half the value",
+                      "Check number and unit; a number without unit is in Ω"};
   if (!isBetween(certificate.coverageFactor, 1, 10))
     return FieldFault{"certificate_k", "the coverage factor is not between 1 and 10",
-                 "Enter k as the certificate states it, such as 2"};
+                      "Enter k as the certificate states it, such as 2"};
   return std::nullopt;
 }
 
@@ -81,28 +83,30 @@ std::optional<FieldFault> careFault(const std::optional<Date>& due, const std::o
     return FieldFault{"due", "there is no such day", "Write the day as in 2026-11-25"};
   constexpr Power least(1e-6), greatest(1e4);
   if (rating && !(*rating >= least && *rating <= greatest))
-    return FieldFault{"rating", formatQuantity(rating->base(), UnitFamily::Power) + " is no power of a resistor",
-                 "Enter what it may turn into heat, such as 250 mW"};
+    return FieldFault{"rating",
+                      formatQuantity(rating->base(), UnitFamily::Power) + " is no power of a resistor",
+                      "Enter what it may turn into heat, such as 250 mW"};
   return std::nullopt;
 }
 
 std::optional<FieldFault> dialFault(const Decade& decade) {
   if (!isBetween(decade.step.base(), leastStep_ohm, greatestShunt.base()))
-    return FieldFault{"decades", "a dial's step of " + ohms(decade.step) + " cannot be", "Check number and unit"};
+    return FieldFault{"decades", "a dial's step of " + ohms(decade.step) + " cannot be",
+                      "Check number and unit"};
   const double micro = decade.step.base() * 1e6;  // of 15 digits that a decimal number keeps, 12 must agree
   if (std::abs(micro - std::round(micro)) > 1e-12 * micro)
     return FieldFault{"decades", "a dial's step of " + ohms(decade.step) + " is finer than 1 µΩ",
-                 "Round it to whole micro-ohms"};
+                      "Round it to whole micro-ohms"};
   if (decade.positions == 0 || decade.positions > mostPositions)
     return FieldFault{"decades", "a dial has " + std::to_string(decade.positions) + " positions above 0",
-                 "Enter 1 to " + std::to_string(mostPositions) + "; most dials have 10"};
+                      "Enter 1 to " + std::to_string(mostPositions) + "; most dials have 10"};
   return std::nullopt;
 }
 
 std::optional<FieldFault> dialsFault(const DecadeBox& box) {
   if (box.decades.empty() || box.decades.size() > mostDials)
     return FieldFault{"decades", "a box has 1 to " + std::to_string(mostDials) + " dials",
-                 "Write positions times step of each dial, such as 10x10k 10x1k 10x100"};
+                      "Write positions times step of each dial, such as 10x10k 10x1k 10x100"};
   for (std::size_t k = 0; k < box.decades.size(); ++k) {
     if (const auto fault = dialFault(box.decades[k])) return fault;
     if (k > 0 && box.decades[k].step >= box.decades[k - 1].step)
@@ -110,12 +114,12 @@ std::optional<FieldFault> dialsFault(const DecadeBox& box) {
   }
   if (const Resistance most = greatestSetting(box); !(most >= leastShunt && most <= greatestShunt))
     return FieldFault{"decades",
-                 "the box goes up to " + ohms(most) + ", which is not between " + ohms(leastShunt) + " and " +
-                     ohms(greatestShunt),
-                 "Check the steps and their units"};
+                      "the box goes up to " + ohms(most) + ", which is not between " + ohms(leastShunt) +
+                          " and " + ohms(greatestShunt),
+                      "Check the steps and their units"};
   if (!(box.residual >= Resistance(0) && box.residual <= box.decades.front().step))
     return FieldFault{"residual", ohms(box.residual) + " cannot remain with all dials at 0",
-                 "Enter what is measured with all dials at 0, such as 0.05 Ω"};
+                      "Enter what is measured with all dials at 0, such as 0.05 Ω"};
   return std::nullopt;
 }
 
@@ -147,8 +151,9 @@ std::optional<FieldFault> faultOf(const SeriesRange& range) {
   if (const auto fault = valueFault("from", range.from)) return fault;
   if (const auto fault = valueFault("to", range.to)) return fault;
   if (range.from > range.to)
-    return FieldFault{"to", "the range ends at " + ohms(range.to) + " before it begins at " + ohms(range.from),
-                 "Enter the lower value as its begin"};
+    return FieldFault{"to",
+                      "the range ends at " + ohms(range.to) + " before it begins at " + ohms(range.from),
+                      "Enter the lower value as its begin"};
   return toleranceFault(range.tolerance);
 }
 
