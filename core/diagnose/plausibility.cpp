@@ -36,8 +36,9 @@ double frequency(CauseKind kind) {
       return 0.7;
     case CauseKind::ShuntsExchanged:
     case CauseKind::StrayReading:
-    case CauseKind::SidesExchanged:
       return 0.6;
+    case CauseKind::SidesExchanged:
+      return 0.4;
   }
   return 0;
 }
