@@ -4,7 +4,7 @@
 
 #include "core/plan/setup.h"
 
-// Where a shunt lies on the bridge. Internal to core/review.
+// Where a shunt lies on the bridge.
 
 namespace core {
 
