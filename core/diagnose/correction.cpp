@@ -26,24 +26,6 @@ std::optional<Rest> restOf(const Setup& setup) {
   return Rest{*output, indication->perOutput * circuit->outputSlope()};
 }
 
-/// Whether strain data are recorded as if nothing were wrong: the fault is of the check alone.
-bool isOfCheckAlone(CauseKind kind) {
-  switch (kind) {
-    case CauseKind::NoResponse:
-    case CauseKind::ShuntOpen:
-    case CauseKind::ShuntPlace:
-    case CauseKind::ShuntArm:
-    case CauseKind::ShuntValue:
-    case CauseKind::ShuntsExchanged:
-    case CauseKind::StepsExchanged:
-    case CauseKind::SidesExchanged:
-    case CauseKind::StrayReading:
-      return true;
-    default:
-      return false;
-  }
-}
-
 /// `setup` with an arm or a lead of another resistance.
 Setup withResistance(Setup setup, Input input, double ohm) {
   if (input.kind == InputKind::Arm)
@@ -157,6 +139,23 @@ std::string refusal(CauseKind kind) {
 }
 
 }  // namespace
+
+bool isOfCheckAlone(CauseKind kind) {
+  switch (kind) {
+    case CauseKind::NoResponse:
+    case CauseKind::ShuntOpen:
+    case CauseKind::ShuntPlace:
+    case CauseKind::ShuntArm:
+    case CauseKind::ShuntValue:
+    case CauseKind::ShuntsExchanged:
+    case CauseKind::StepsExchanged:
+    case CauseKind::SidesExchanged:
+    case CauseKind::StrayReading:
+      return true;
+    default:
+      return false;
+  }
+}
 
 double readingScale(const Setup& setup, const Fault& fault) {
   switch (fault.kind) {

@@ -8,6 +8,10 @@
 
 namespace core {
 
+/// Whether strain data are recorded as if nothing were wrong: the fault is of the check alone. Of a channel
+/// that does not respond nothing is recorded, so that there is nothing to correct either.
+bool isOfCheckAlone(CauseKind kind);
+
 /// What the readings are multiplied with by a wrong setting: reading over what it should be. 1 for a fault of
 /// parts and of single readings, -1 for reversed polarity.
 double readingScale(const Setup& setup, const Fault& fault);

@@ -50,20 +50,14 @@ std::string driftWords(const Setup& setup, const std::string& measurand, const F
 std::string strainWords(const Setup& setup, const Fault& fault, const std::optional<double>& standard,
                         const Correction& correction) {
   const std::string measurand = measurandWord(setup.bridge), unit = readingUnitText(setup.instrument);
+  if (fault.kind == CauseKind::NoResponse)
+    return measurand + " is not recorded: what the bridge does is not seen.";
+  if (fault.kind == CauseKind::StrayReading)
+    return "None, if the step reads as expected when it is taken again.";
+  if (isOfCheckAlone(fault.kind))
+    return "None: the check alone is affected, " +
+           std::string(isTransducer(setup.bridge) ? "load" : "strain") + " is recorded as it should be.";
   switch (fault.kind) {
-    case CauseKind::NoResponse:
-      return measurand + " is not recorded: what the bridge does is not seen.";
-    case CauseKind::ShuntOpen:
-    case CauseKind::ShuntPlace:
-    case CauseKind::ShuntArm:
-    case CauseKind::ShuntValue:
-    case CauseKind::ShuntsExchanged:
-    case CauseKind::StepsExchanged:
-    case CauseKind::SidesExchanged:
-      return "None: the check alone is affected, " +
-             std::string(isTransducer(setup.bridge) ? "load" : "strain") + " is recorded as it should be.";
-    case CauseKind::StrayReading:
-      return "None, if the step reads as expected when it is taken again.";
     case CauseKind::ArmValue:
       return scaleWords(measurand, correction) + zeroWords(setup, fault) +
              ", if the gauge's change of resistance by strain stays as it was.";
