@@ -153,12 +153,12 @@ void addLine(CLI::App& cli, Run& chosen) {
       ->type_name("X[,UX]")
       ->expected(1)
       ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
-  command->add_option("--inverse", options->inverse, "x at which the line is y, whose uncertainty may follow")
-      ->type_name("Y[,UY]")
-      ->expected(1)
-      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  auto* inverse = command->add_option("--inverse", options->inverse,
+                                      "x at which the line is y, whose uncertainty may follow");
+  inverse->type_name("Y[,UY]")->expected(1)->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
   command->add_option("--readings", options->readings, "The y of --inverse are means of so many new readings")
       ->type_name("N")
+      ->needs(inverse)
       ->check(CLI::Range(1, 1'000'000));
   command->add_flag("--robust", options->robust,
                     "Add a line that outliers do not pull, as an aid in finding them");

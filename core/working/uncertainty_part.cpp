@@ -41,7 +41,7 @@ WrittenUnit writtenUnit(const Setup& setup, Input input) {
 std::string termText(const Setup& setup, Scope scope, const BudgetInput& input, const BudgetLine& line) {
   const WrittenUnit unit = writtenUnit(setup, input.input);
   const std::string scopeUnit = scopeUnitText(setup, scope);
-  return "(" + formatNumber(line.sensitivity * unit.base, 3) + " " + scopeUnit +
+  return "(" + formatNumber(std::abs(line.sensitivity) * unit.base, 3) + " " + scopeUnit +
          (unit.name.empty() ? "" : " per " + unit.name) + ") × " +
          uncertainty(input.standard / unit.base, unit.name);
 }
@@ -76,7 +76,7 @@ void addLines(WorkingPart& part, const WorkingGround& ground, Scope scope) {
   for (std::size_t k = 0; k < told; ++k) {
     const BudgetInput& input = ground.budget.inputs[lines[k].input];
     part.lines.push_back({capital(inputName(ground.setup, input.input)) + (input.assumed ? ", assumed" : ""),
-                          "c u", termText(ground.setup, scope, input, lines[k]),
+                          "|c| u", termText(ground.setup, scope, input, lines[k]),
                           uncertainty(std::abs(lines[k].contribution), unit) + ", " +
                               formatFixed(100 * lines[k].share, 1) + " % of u²"});
   }

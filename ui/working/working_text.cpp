@@ -41,7 +41,7 @@ QString lettersOf(const core::WorkingPart& part) {
   bool product = false, correlated = false;
   for (const core::WorkingLine& line : part.lines) {
     const QString formula = toQString(line.formula);
-    product = product || formula == "c u" || formula.contains("(c u)") || formula.contains("cᵢuᵢ");
+    product = product || formula == "|c| u" || formula.contains("(c u)") || formula.contains("cᵢuᵢ");
     correlated = correlated || formula.contains("r cᵢuᵢ");
   }
   if (!product) return {};

@@ -288,7 +288,7 @@ TEST(Working, UncertaintyTellsItsLargestLinesAndBothScopes) {
   }
   const auto& lines = (*parts)[3].lines;
   const auto told =
-      std::count_if(lines.begin(), lines.end(), [](const auto& one) { return one.formula == "c u"; });
+      std::count_if(lines.begin(), lines.end(), [](const auto& one) { return one.formula == "|c| u"; });
   EXPECT_EQ(told, 10);
 }
 
