@@ -31,7 +31,7 @@ std::optional<core::Error> mistypedCommand(const CLI::App& cli, const std::strin
   std::vector<std::string> names;
   for (const CLI::App* command : cli.get_subcommands([](const CLI::App*) { return true; }))
     names.push_back(command->get_name());
-  return core::Error{word, "this is neither a command nor a file", "Commands are " + listed(names)};
+  return core::Error{word, "this is neither a command nor a file", "Commands are " + joined(names, ", ")};
 }
 
 std::string oneLine(std::string text) {

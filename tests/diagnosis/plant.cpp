@@ -94,6 +94,8 @@ Drawn drawOpenShunt(const DrawnChannel& channel, Dice& dice) {
 
 /// Mostly the arm that shares the signal corner; one that shares an excitation corner in full bridges only.
 Drawn drawShuntArm(const DrawnChannel& channel, Dice& dice) {
+  // At the terminals, a corner with two leads has two points, and either may be meant on the other arm.
+  if (channel.atInstrument) return std::nullopt;
   const bool far = armAtArticle(channel.setup.bridge.type, 3) && dice.chance(0.3);
   return of(CauseKind::ShuntArm, 1, far ? 1 : 0);
 }

@@ -175,11 +175,17 @@ TEST_F(Diagnosis, TwoReadingsAreTooFewAndThatIsSaid) {
   EXPECT_FALSE(find<QSplitter>("diagnosisBody")->isVisible());
 }
 
-TEST_F(Diagnosis, ACauseIsChosenByKeyboardAndAStepOfItIsChosenEverywhere) {
+/// Readings that are too small may as well come from longer leads.
+class DiagnosisOfLowReadings : public Diagnosis {
+ protected:
+  DiagnosisOfLowReadings() : Diagnosis(0.98) {}
+};
+
+TEST_F(DiagnosisOfLowReadings, ACauseIsChosenByKeyboardAndAStepOfItIsChosenEverywhere) {
   show();
   wait();
   auto* table = find<SheetView>("causeTable");
-  ASSERT_GE(causes()->rowCount(), 2) << "other causes scale readings too";
+  ASSERT_GE(causes()->rowCount(), 2);
   table->setFocus();
   QTest::keyClick(table, Qt::Key_Down);
   EXPECT_EQ(label("causeTitle"), cause(1).section('\n', 0, 0));
