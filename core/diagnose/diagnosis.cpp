@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <array>
-#include <boost/math/distributions/chi_squared.hpp>
 #include <cmath>
 
 #include "core/diagnose/diagnosis_words.h"
@@ -11,6 +10,7 @@
 #include "core/diagnose/plausibility.h"
 #include "core/diagnose/refit.h"
 #include "core/diagnose/telling_step.h"
+#include "core/line/distributions.h"
 
 namespace core {
 namespace {
@@ -41,7 +41,7 @@ constexpr std::size_t mostHints = 2;   ///< causes named with a healthy check th
 double upperTail(double chiSquare, int dof) {
   if (dof < 1) return 1;
   if (!std::isfinite(chiSquare)) return 0;
-  return boost::math::cdf(complement(boost::math::chi_squared(dof), std::max(0.0, chiSquare)));
+  return chiSquareExceeded(std::max(0.0, chiSquare), dof);
 }
 
 double sizeOfNone(CauseKind kind) {

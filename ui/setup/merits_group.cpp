@@ -48,7 +48,7 @@ constexpr Figure figures[] = {
      QT_TRANSLATE_NOOP("ui::SetupRows",
                        "Greatest deviation of any reading from the line below, as a share of the measured "
                        "span.")},
-    {MeritKind::SpanRatio, "limitSpanRatio", QT_TRANSLATE_NOOP("ui::SetupRows", "Span ratio"),
+    {MeritKind::SpanRatio, "limitSpanRatio", QT_TRANSLATE_NOOP("ui::SetupRows", "Span error"),
      QT_TRANSLATE_NOOP("ui::SetupRows",
                        "Measured span less the expected one, as a share of the expected span.")},
 };
