@@ -63,6 +63,8 @@ BridgeView::BridgeView(Session& session, QWidget* parent)
   follow();
 }
 
+const BridgeState* BridgeView::stateNow() const { return m_picture ? &m_picture->state : nullptr; }
+
 QString BridgeView::description() const {
   if (!m_picture) return tr("No channel in this document.");
   const QString notice = noticeNow(), told = describe(*m_channel, m_picture->state);
@@ -133,6 +135,7 @@ void BridgeView::showTexts(const QString& title, const QString& outcome, const Q
   if (m_move) told = oneLine + ". " + outcome + ' ' + told;
   if (!m_move && m_focus && m_picture) told = tr("At ") + textOf(*m_picture, *m_focus) + ". " + told;
   setAccessibleDescription(told);
+  emit stateShown();
 }
 
 // ---- where things are ------------------------------------------------------------------------

@@ -35,6 +35,8 @@ class BridgeView : public QWidget {
   const BridgePicture* picture() const { return m_picture.get(); }
   /// A point of the drawing in the widget's coordinates.
   QPointF toWidget(QPointF drawn) const { return transform().map(drawn); }
+  /// What is shown now: while an end is moved, what would come of it. None in a document without channels.
+  const BridgeState* stateNow() const;
   /// The end of a shunt that is being moved.
   const std::optional<ShuntMove>& move() const { return m_move; }
   /// What has the keyboard.
@@ -50,6 +52,8 @@ class BridgeView : public QWidget {
   void zoomOut();
 
  signals:
+  /// `stateNow` is another.
+  void stateShown();
   /// Double click or Enter: the user wants to change this part.
   void partActivated(const ui::BridgePart& part);
 

@@ -21,12 +21,15 @@
 #include <algorithm>
 
 #include "core/document/edits.h"
+#include "ui/bridge_pane.h"
 #include "ui/bridge_view.h"
 #include "ui/channel_list.h"
 #include "ui/check_bar.h"
 #include "ui/document_file.h"
 #include "ui/outcome_view.h"
 #include "ui/parts.h"
+#include "ui/practice/practice_page.h"
+#include "ui/present/presentation.h"
 #include "ui/recording/recording_store.h"
 #include "ui/recording/watch_page.h"
 #include "ui/run/guided_run.h"
@@ -71,9 +74,11 @@ MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent),
   buildFileMenu();
   buildEditMenu();
   buildChannelMenu();
+  buildBridgeMenu();
   buildSequenceMenu();
   buildPrepareMenu();
   buildCheckMenu();
+  buildTeachMenu();
   buildViewMenu();
   buildHelpMenu();
   statusBar()->setSizeGripEnabled(false);
@@ -134,7 +139,7 @@ QWidget* MainWindow::noticeBar() {
 }
 
 void MainWindow::buildViews() {
-  m_bridge = new BridgeView(m_session);
+  m_bridge = new BridgePane(m_session);
   m_outcome = new OutcomeView(m_session);
   m_sequence = new SequencePane(m_session);
   m_top = new QSplitter(Qt::Horizontal);
@@ -167,7 +172,9 @@ void MainWindow::buildViews() {
   connect(m_sequence, &SequencePane::resistorsWanted, this, &MainWindow::chooseResistors);
   connect(m_sequence, &SequencePane::runWanted, this, [this] { showPage(m_run); });
   connect(&m_sequence->checks(), &CheckBar::recordingWanted, this, [this] { takeRecording(); });
-  connect(m_bridge, &BridgeView::partActivated, this, [this](const BridgePart& part) {
+  connect(m_bridge, &BridgePane::refused, this, &MainWindow::warn);
+  connect(m_bridge, &BridgePane::said, this, &MainWindow::say);
+  connect(&m_bridge->view(), &BridgeView::partActivated, this, [this](const BridgePart& part) {
     if (part.kind == BridgePart::Kind::Arm) m_setup->focusField(QString("arm%1").arg(part.index + 1));
     if (part.kind == BridgePart::Kind::Lead) m_setup->focusField(QString("lead%1").arg(part.index));
     if (part.kind == BridgePart::Kind::Shunt) m_sequence->showShunt(part.index);
@@ -182,6 +189,7 @@ void MainWindow::buildPages() {
   m_stock = new StockPage(m_session);
   m_run = new GuidedRun(m_session);
   m_watch = new WatchPage(m_session, *m_recordings);
+  m_practice = new PracticePage(m_session);
   m_area = new QStackedWidget;
   m_area->addWidget(m_rows);
   m_area->addWidget(pageFrame(tr("Wiring"), m_wiring));
@@ -189,12 +197,15 @@ void MainWindow::buildPages() {
   m_area->addWidget(pageFrame(tr("Resistor stock"), m_stock));
   m_area->addWidget(pageFrame(tr("Guided run"), m_run));
   m_area->addWidget(pageFrame(tr("Watched recordings"), m_watch));
+  m_area->addWidget(pageFrame(tr("Practice"), m_practice));
   connect(m_wiring, &WiringPage::refused, this, &MainWindow::warn);
   connect(m_ohmmeter, &OhmmeterPage::refused, this, &MainWindow::warn);
   connect(m_stock, &StockPage::refused, this, &MainWindow::warn);
   connect(m_wiring, &WiringPage::said, this, &MainWindow::say);
   connect(m_ohmmeter, &OhmmeterPage::said, this, &MainWindow::say);
   connect(m_run, &GuidedRun::refused, this, &MainWindow::warn);
+  connect(m_practice, &PracticePage::refused, this, &MainWindow::warn);
+  connect(m_practice, &PracticePage::said, this, &MainWindow::say);
   connect(m_watch, &WatchPage::refused, this, &MainWindow::warn);
   connect(m_watch, &WatchPage::said, this, &MainWindow::say);
   connect(m_watch, &WatchPage::importWanted, this, [this](const QString& path) { takeRecording(path); });
@@ -258,6 +269,17 @@ void MainWindow::leavePage() {
   warn(
       tr("The guided run waits where it was left: shunts may still be closed. Alt+9 goes back to it; "
          "Stop safely there tells what to open."));
+}
+
+/// What has the whole area, or else the page of the bridge that is on view.
+void MainWindow::present() {
+  using View = Presentation::View;
+  View view = m_bridge->page() == BridgePane::Page::Polarity ? View::Polarity : View::Bridge;
+  if (m_enlarged == m_sequence) view = View::Sequence;
+  if (m_enlarged == m_outcome) view = View::Outcome;
+  auto* presentation = new Presentation(m_session, view, this);
+  presentation->setAttribute(Qt::WA_DeleteOnClose);
+  presentation->showFullScreen();
 }
 
 SheetView* MainWindow::currentTable() const {

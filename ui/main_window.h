@@ -12,11 +12,12 @@ class QStackedWidget;
 
 namespace ui {
 
-class BridgeView;
+class BridgePane;
 class ChannelList;
 class GuidedRun;
 class OhmmeterPage;
 class OutcomeView;
+class PracticePage;
 class RecordingStore;
 class SequencePane;
 class SetupForm;
@@ -72,6 +73,9 @@ class MainWindow : public QMainWindow {
   void buildFileMenu();
   void buildEditMenu();
   void buildChannelMenu();
+  void buildBridgeMenu();
+  void buildTeachMenu();
+  void present();
   void buildSequenceMenu();
   void buildPrepareMenu();
   void buildCheckMenu();
@@ -115,13 +119,14 @@ class MainWindow : public QMainWindow {
   QString m_unsavedTitle;
   ChannelList* m_channels = nullptr;
   SetupForm* m_setup = nullptr;
-  BridgeView* m_bridge = nullptr;
+  BridgePane* m_bridge = nullptr;
   OutcomeView* m_outcome = nullptr;
   SequencePane* m_sequence = nullptr;
   WiringPage* m_wiring = nullptr;
   OhmmeterPage* m_ohmmeter = nullptr;
   StockPage* m_stock = nullptr;
   GuidedRun* m_run = nullptr;
+  PracticePage* m_practice = nullptr;
   RecordingStore* m_recordings = nullptr;
   StripView* m_strip = nullptr;
   QWidget* m_stripFrame = nullptr;

@@ -8,12 +8,14 @@
 
 #include "core/document/edits.h"
 #include "ui/apply_dialog.h"
+#include "ui/bridge_pane.h"
 #include "ui/bridge_view.h"
 #include "ui/check_bar.h"
 #include "ui/document_file.h"
 #include "ui/main_window.h"
 #include "ui/outcome_view.h"
 #include "ui/pattern/pattern_dialog.h"
+#include "ui/practice/practice_page.h"
 #include "ui/recording/watch_page.h"
 #include "ui/run/guided_run.h"
 #include "ui/search/search_dialog.h"
@@ -81,6 +83,29 @@ void MainWindow::buildChannelMenu() {
   addAction(menu, "channelAdd", tr("&Add channel"), tr("Ctrl+Shift+N"), [this] { addChannel(); });
   addAction(menu, "channelDuplicate", tr("&Duplicate channel"), tr("Ctrl+D"), [this] { duplicateChannel(); });
   addAction(menu, "channelRemove", tr("&Remove channel"), {}, [this] { removeChannel(); });
+}
+
+void MainWindow::buildBridgeMenu() {
+  auto* menu = menuBar()->addMenu(tr("&Bridge"));
+  const auto page = [&](const QString& name, const QString& text, const QKeySequence& keys,
+                        BridgePane::Page which) {
+    addAction(menu, name, text, keys, [this, which] {
+      m_bridge->showPage(which);
+      if (!m_bridge->isVisible()) enlarge(m_bridge);
+      m_bridge->setFocus();
+    });
+  };
+  using Page = BridgePane::Page;
+  page("bridgeDrawing", tr("&Drawing"), tr("Ctrl+6"), Page::Drawing);
+  page("bridgePolarity", tr("&Polarity map"), tr("Ctrl+7"), Page::Polarity);
+  page("bridgeWhatIf", tr("&What if"), tr("Ctrl+8"), Page::WhatIf);
+}
+
+/// For the trainer.
+void MainWindow::buildTeachMenu() {
+  auto* menu = menuBar()->addMenu(tr("&Teach"));
+  addAction(menu, "teachPractice", tr("&Practice"), tr("Ctrl+Shift+P"), [this] { showPage(m_practice); });
+  addAction(menu, "teachPresent", tr("P&resent the view"), tr("F5"), [this] { present(); });
 }
 
 void MainWindow::buildSequenceMenu() {

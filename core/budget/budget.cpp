@@ -100,7 +100,7 @@ class Sensitivities {
     state.byPoisson = 0;
     const Gauge& gauge = m_setup.bridge.gauge;
     for (const ArmPiece& piece : m_circuit.network().pieces) {
-      const double poisson = templateOf(m_setup.bridge.type).shares[piece.arm].poisson;
+      const double poisson = strainShare(m_setup.bridge, piece.arm).poisson;
       if (poisson == 0) continue;
       const double ohm = poisson * gaugeFactorOf(gauge) * gauge.nominal.base() * stimulus * piece.share;
       state.byPoisson += ohm * m_circuit.sensitivity(piece.branch);

@@ -59,6 +59,7 @@ void addNetworkInputs(const Setup& setup, std::vector<Input>& list) {
   for (const std::size_t arm : {0, 1, 2, 3}) list.push_back({Kind::Arm, arm});
   bool someLead = false;
   for (const Wire& wire : wiresOf(setup.bridge)) {
+    if (isBroken(setup.bridge, wire.role)) continue;
     const auto role = static_cast<std::size_t>(wire.role);
     list.push_back({Kind::Lead, role});
     someLead = someLead || resistanceOf(setup.bridge.leads[role]).base() != 0;

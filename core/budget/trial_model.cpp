@@ -191,7 +191,7 @@ void TrialModelOfChannel::seenOutputs(const double* reading, Lanes& seen) const 
 void TrialModelOfChannel::strainArms(const double* inputs, const Lanes& stimulus) {
   const Gauge& gauge = m_setup.bridge.gauge;
   for (const ArmPiece& piece : m_pieces) {
-    const StrainShare& share = templateOf(m_setup.bridge.type).shares[piece.arm];
+    const StrainShare share = strainShare(m_setup.bridge, piece.arm);
     if (!share.active()) continue;
     double* out = &m_strained[piece.branch * trialLanes];
     const double *arms = m_arms[piece.arm].in(inputs), *poisson = m_poisson.in(inputs),

@@ -90,6 +90,10 @@ Result<void> requireInstrument(const Instrument& instrument) {
   return requireBalance(instrument.balance);
 }
 
+std::vector<Wire>::iterator wireOf(std::vector<Wire>& wires, LeadRole role) {
+  return std::find_if(wires.begin(), wires.end(), [role](const Wire& wire) { return wire.role == role; });
+}
+
 }  // namespace
 
 double gaugeFactorOf(const Gauge& gauge) {
@@ -150,12 +154,25 @@ Resistance leadResistance(const Bridge& bridge, LeadRole role) {
   return resistanceOf(lead) + Resistance(resistancePerKelvin(lead) * bridge.leadWarming.base());
 }
 
+bool isBroken(const Bridge& bridge, LeadRole role) {
+  return bridge.hookup.broken[static_cast<std::size_t>(role)];
+}
+
+StrainShare strainShare(const Bridge& bridge, std::size_t arm) {
+  const StrainShare share = templateOf(bridge.type).shares[arm];
+  return bridge.hookup.gaugesReversed ? StrainShare{-share.plain, -share.poisson} : share;
+}
+
 std::vector<Wire> wiresOf(const Bridge& bridge) {
   const BridgeTemplate& shape = templateOf(bridge.type);
   std::vector<Wire> wires = shape.wires;
   if (shape.senseLeads && bridge.sixWire) {
     wires.push_back({LeadRole::SensePlus, Node::SensePlus, Node::Arm1Begin});
     wires.push_back({LeadRole::SenseMinus, Node::SenseMinus, Node::Arm2End});
+  }
+  for (const LeadPair& pair : bridge.hookup.exchanged) {
+    const auto a = wireOf(wires, pair.a), b = wireOf(wires, pair.b);
+    if (a != wires.end() && b != wires.end()) std::swap(a->from, b->from);
   }
   return wires;
 }

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/circuit/bridge_template.h"
 #include "core/circuit/effects.h"
@@ -39,6 +40,19 @@ struct Rating {
   friend bool operator==(const Rating&, const Rating&) = default;
 };
 
+/// How a bridge is really connected, where that is not as its template says: on purpose, or to see what a
+/// mistake would do. What names a lead that the bridge has not got plays no part.
+struct Hookup {
+  bool signalReversed = false;      ///< the instrument measures S- against S+
+  bool excitationReversed = false;  ///< the source's plus side is on P-, and that of the sense pair with it
+  bool gaugesReversed = false;      ///< all gauges feel the opposite of what the template says
+  std::array<bool, leadRoleCount> broken = {};
+  std::vector<LeadPair> exchanged = {};  ///< at the instrument, one pair after the other
+  std::vector<LeadPair> touching = {};   ///< joined without resistance at their gauge ends
+
+  friend bool operator==(const Hookup&, const Hookup&) = default;
+};
+
 /// The bridge and its wiring, as installed and without load.
 struct Bridge {
   BridgeType type = BridgeType::QuarterThreeWire;
@@ -50,6 +64,7 @@ struct Bridge {
   bool sixWire = false;  ///< sense leads measure the excitation at the bridge; where the template offers them
   Warming leadWarming = {};        ///< of all leads above the temperature that their resistance is stated for
   std::array<Leak, 4> leaks = {};  ///< of arms 1 to 4
+  Hookup hookup = {};
 
   friend bool operator==(const Bridge&, const Bridge&) = default;
 };
@@ -99,7 +114,12 @@ bool isTransducer(const Bridge& bridge);
 /// The resistance of a lead during the check, `leadWarming` included.
 Resistance leadResistance(const Bridge& bridge, LeadRole role);
 
-/// The wires in use, sense leads included when the bridge has them.
+bool isBroken(const Bridge& bridge, LeadRole role);
+/// Strain of an arm for unit strain of the article, as the template and a reversal of all gauges have it.
+StrainShare strainShare(const Bridge& bridge, std::size_t arm);
+
+/// The wires in use, sense leads included when the bridge has them; each from the terminal that it is really
+/// at. Broken ones are among them.
 std::vector<Wire> wiresOf(const Bridge& bridge);
 /// Whether a shunt may be fixed to `node`: false for sense terminals without sense leads.
 bool hasNode(const Bridge& bridge, Node node);

@@ -14,7 +14,7 @@ NodeIndex index(Node node) { return static_cast<NodeIndex>(node); }
 }  // namespace
 
 double armSlope(const Bridge& bridge, std::size_t arm) {
-  const double share = templateOf(bridge.type).shares[arm].at(bridge.gauge.poissonRatio);
+  const double share = strainShare(bridge, arm).at(bridge.gauge.poissonRatio);
   if (isTransducer(bridge)) return share * bridge.rating.ratedOutput.base() * bridge.arms[arm].base();
   return share * gaugeFactorOf(bridge.gauge) * bridge.gauge.nominal.base();
 }
@@ -49,6 +49,11 @@ Result<BridgeCircuit> BridgeCircuit::make(const Bridge& bridge, const Instrument
   }
   auto solver = Solver::prepare(open, network.excitation);
   if (!solver) return solver.error();
+  for (const NodeIndex node :
+       {network.output.plus, network.output.minus, network.reference.plus, network.reference.minus})
+    if (!solver->connected(node))
+      return Error{network.network.nodes[node], "nothing is connected there, so the output is undefined",
+                   "Mend the broken lead"};
   const auto nominal = instrument.current ? std::optional(instrument.current->nominal) : std::nullopt;
   return BridgeCircuit(bridge, nominal, std::move(network), *std::move(solver), shunts);
 }

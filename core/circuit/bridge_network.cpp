@@ -31,7 +31,9 @@ class Assembly {
   }
 
   void addLeads() {
-    for (const Wire& wire : wiresOf(m_bridge)) {
+    const std::vector<Wire> wires = wiresOf(m_bridge);
+    for (const Wire& wire : wires) {
+      if (isBroken(m_bridge, wire.role)) continue;
       const auto role = static_cast<std::size_t>(wire.role);
       const Resistance ohm = leadResistance(m_bridge, wire.role);
       const double perKelvin = resistancePerKelvin(m_bridge.leads[role]);
@@ -41,6 +43,7 @@ class Assembly {
     }
     for (const Join& join : templateOf(m_bridge.type).joins)
       addBranch("join", index(join.a), index(join.b), Resistance(0));
+    for (const LeadPair& pair : m_bridge.hookup.touching) addTouch(wires, pair);
   }
 
   void addInput() {
@@ -91,6 +94,15 @@ class Assembly {
   }
 
  private:
+  void addTouch(const std::vector<Wire>& wires, const LeadPair& pair) {
+    const auto find = [&](LeadRole role) {
+      return std::find_if(wires.begin(), wires.end(), [&](const Wire& wire) { return wire.role == role; });
+    };
+    const auto a = find(pair.a), b = find(pair.b);
+    if (a != wires.end() && b != wires.end())
+      addBranch("touching leads", index(a->to), index(b->to), Resistance(0));
+  }
+
   /// A lead of zero ohm stays zero whatever its share.
   static Resistance resistanceOrOne(const Lead& lead) {
     const Resistance ohm = resistanceOf(lead);
@@ -170,10 +182,15 @@ BridgeNetwork bridgeNetwork(const Bridge& bridge, const Instrument& instrument,
   for (const ShuntBranch& shunt : shunts)
     network.branches.push_back({shunt.name, index(shunt.a), index(shunt.b), shunt.resistance});
 
-  result.excitation = {index(Node::PPlus), index(Node::PMinus)};
-  result.output = {index(Node::SPlus), index(Node::SMinus)};
+  const auto port = [](Node plus, Node minus, bool reversed) {
+    return reversed ? Port{index(minus), index(plus)} : Port{index(plus), index(minus)};
+  };
+  const Hookup& hookup = bridge.hookup;
+  result.excitation = port(Node::PPlus, Node::PMinus, hookup.excitationReversed);
+  result.output = port(Node::SPlus, Node::SMinus, hookup.signalReversed);
   const bool sensed = hasNode(bridge, Node::SensePlus) && !instrument.current;
-  result.reference = sensed ? Port{index(Node::SensePlus), index(Node::SenseMinus)} : result.excitation;
+  result.reference =
+      sensed ? port(Node::SensePlus, Node::SenseMinus, hookup.excitationReversed) : result.excitation;
   return result;
 }
 

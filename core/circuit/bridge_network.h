@@ -35,11 +35,11 @@ struct Dependence {
 
 /// A bridge as a network of resistors. Nodes are those of core::Node in its order, then the places that
 /// leaks and a balance network add. Branches are the four arms (the first piece of each), the leads in use
-/// and joins, the instrument's input, leaks, balance, then the shunts in their order.
+/// that are not broken, and joins, the instrument's input, leaks, balance, then the shunts in their order.
 struct BridgeNetwork {
   Network network;
-  Port excitation;             ///< P+ and P- at the instrument
-  Port output;                 ///< S+ and S- at the instrument
+  Port excitation;             ///< P+ and P- at the instrument, or the other way round
+  Port output;                 ///< S+ and S- at the instrument, or the other way round
   Port reference;              ///< sense pair with six wires, else the excitation
   BranchIndex firstShunt = 0;  ///< shunt k is branch firstShunt + k
   std::vector<ArmPiece> pieces;

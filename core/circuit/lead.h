@@ -42,6 +42,14 @@ struct CopperWire {
   friend bool operator==(const CopperWire&, const CopperWire&) = default;
 };
 
+/// Two different leads.
+struct LeadPair {
+  LeadRole a = LeadRole::ExcitationPlus;
+  LeadRole b = LeadRole::ExcitationMinus;
+
+  friend bool operator==(const LeadPair&, const LeadPair&) = default;
+};
+
 /// The resistance of one wire: measured, or worked out from the wire. Zero joins the two ends.
 using Lead = std::variant<Resistance, CopperWire>;
 

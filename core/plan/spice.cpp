@@ -124,20 +124,25 @@ std::string voltage(const Points& points, Port port) {
   return "v(" + points.name(port.plus) + (minus == "0" ? "" : "," + minus) + ")";
 }
 
+std::string difference(const BridgeNetwork& bridge, Port port) {
+  return "(" + bridge.network.nodes[port.plus] + " - " + bridge.network.nodes[port.minus] + ")";
+}
+
 /// What the output voltage is divided by, in a comment.
 std::string divisor(const Instrument& instrument, const BridgeNetwork& bridge) {
   if (instrument.current)
     return "(I x nominal resistance), " + number(nominalExcitation(instrument).base()) + " V";
-  return bridge.reference.plus == bridge.excitation.plus ? "(P+ - P-)" : "(sense+ - sense-)";
+  return difference(bridge, bridge.reference);
 }
 
 std::string analyses(const Instrument& instrument, const BridgeNetwork& bridge, const Points& points) {
-  const std::string plus = points.name(bridge.excitation.plus);
+  const std::string plus = points.name(bridge.excitation.plus), minus = points.name(bridge.excitation.minus);
   const auto& current = instrument.current;
   const std::string amount = number(current ? current->supplied.base() : instrument.excitation.base());
   // A current source drives from its first node, through itself, to its second: here out of P+.
   const std::string name = current ? "I1" : "V1";
-  std::string lines = "* excitation\n" + name + (current ? " 0 " + plus : " " + plus + " 0") + " ";
+  std::string lines =
+      "* excitation\n" + name + " " + (current ? minus + " " + plus : plus + " " + minus) + " ";
   lines += amount + "\n.op\n.dc " + name + " " + amount + " " + amount + " " + amount + "\n";
   lines += ".print dc " + voltage(points, bridge.output);
   if (bridge.reference.plus != bridge.excitation.plus) lines += " " + voltage(points, bridge.reference);
@@ -161,9 +166,9 @@ Result<std::string> spiceNetlist(const Setup& setup, std::size_t step, const std
   const Step& planned = setup.sequence[step];
   // The first line is the title; our word in front keeps it from being anything else.
   return "Bridge netlist: " + comment(title) + "\n* step " + std::to_string(step + 1) + ": " +
-         comment(planned.label) + "\n* output = (S+ - S-) / " + divisor(setup.instrument, bridge) + "\n" +
-         points.list() + fixedElements(bridge, points) + shuntElements(bridge, points, planned) +
-         analyses(setup.instrument, bridge, points);
+         comment(planned.label) + "\n* output = " + difference(bridge, bridge.output) + " / " +
+         divisor(setup.instrument, bridge) + "\n" + points.list() + fixedElements(bridge, points) +
+         shuntElements(bridge, points, planned) + analyses(setup.instrument, bridge, points);
 }
 
 }  // namespace core

@@ -102,7 +102,7 @@ TEST_P(EveryTemplate, HasFourArmsAndItsLeads) {
 }
 
 TEST_P(EveryTemplate, DrawsGaugesAtTheArticleAndCompletionArmsInTheInstrument) {
-  const ui::BridgeLayout layout = ui::layoutOf(channel().setup.bridge);
+  const ui::BridgeLayout layout = ui::layoutOf(channel().setup.bridge, channel().setup.instrument);
   EXPECT_FALSE(layout.instrument.intersects(layout.article));
   for (const std::size_t arm : {0, 1, 2, 3}) {
     const QRectF body = ui::armBody(layout.arms[arm]).boundingRect();
@@ -114,7 +114,7 @@ TEST_P(EveryTemplate, DrawsGaugesAtTheArticleAndCompletionArmsInTheInstrument) {
 TEST_P(EveryTemplate, ArmsAndWiresEndAtTheNodesTheyBelongTo) {
   // Follows the drawing as a reader would: what is joined on paper is one point in the template.
   const core::Bridge bridge = channel().setup.bridge;
-  const ui::BridgeLayout layout = ui::layoutOf(bridge);
+  const ui::BridgeLayout layout = ui::layoutOf(bridge, {});
   for (const std::size_t arm : {0, 1, 2, 3}) {
     for (const auto& [end, node] : {std::pair(layout.arms[arm].begin, core::armBegin(arm)),
                                     std::pair(layout.arms[arm].end, core::armEnd(arm))}) {

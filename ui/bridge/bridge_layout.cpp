@@ -261,7 +261,7 @@ void full(Sketch& sketch, bool sixWire) {
 
 }  // namespace
 
-BridgeLayout layoutOf(const core::Bridge& bridge) {
+BridgeLayout layoutOf(const core::Bridge& bridge, const core::Instrument&) {
   Sketch sketch;
   switch (bridge.type) {
     case core::BridgeType::QuarterTwoWire:

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QLineF>
 #include <QPointF>
 #include <QPolygonF>
 #include <QRectF>
@@ -34,10 +35,31 @@ struct ArmPlace {
   QPointF outward;         ///< unit vector across the arm, towards its label
 };
 
-/// A wire with a resistance of its own.
+/// A wire with a resistance of its own. Begins at the terminal that it is really at.
 struct LeadPlace {
   core::LeadRole role;
   QPolygonF route;
+  QRectF valueBox;
+  QPolygonF body = {};  ///< its resistor, the longer the greater the order of its resistance; empty of 0 ohm
+  QPointF handle = {};  ///< where its end at the instrument is taken hold of
+};
+
+/// A leak over an arm, or from an arm's grid to the structure.
+struct LeakPlace {
+  std::size_t arm = 0;
+  bool toStructure = false;
+  QPolygonF route;  ///< wire, from end to end through the body
+  QPolygonF body;   ///< its resistor
+  QRectF valueBox;
+  QPointF handle;  ///< to take it to another arm
+};
+
+/// The balance network, inside the instrument.
+struct BalancePlace {
+  std::vector<QPolygonF> routes;  ///< wires
+  QPolygonF track;                ///< body of the potentiometer
+  QLineF travel;                  ///< of the wiper, from share 0 to share 1
+  QPolygonF limiting;             ///< body of the resistor to S+; empty of a series balance
   QRectF valueBox;
 };
 
@@ -46,6 +68,8 @@ struct BridgeLayout {
   std::array<NodePlace, core::nodeCount> nodes;
   std::array<ArmPlace, 4> arms;
   std::vector<LeadPlace> leads;
+  std::vector<LeakPlace> leaks;
+  std::optional<BalancePlace> balance;
   std::vector<QPolygonF> wires;  ///< joins and the instrument's own wires
   QPointF source;                ///< centre of the excitation source's symbol
   QPointF input;                 ///< centre of the measuring input's symbol
@@ -60,8 +84,9 @@ inline constexpr double symbolRadius = 15;  ///< of the source's and the input's
 inline constexpr double armBodyLength = 60;
 inline constexpr double armBodyWidth = 22;
 
-/// The drawing of every template, four- and six-wire; depends on type and connection only.
-BridgeLayout layoutOf(const core::Bridge& bridge);
+/// The drawing of every template, four- and six-wire, with what the bridge and the instrument have of leaks,
+/// balance network and wires that are not as the template says.
+BridgeLayout layoutOf(const core::Bridge& bridge, const core::Instrument& instrument);
 
 /// The rectangle of an arm's resistor, turned into the arm's direction, `margin` wider on each side.
 QPolygonF armBody(const ArmPlace& arm, double margin = 0);

@@ -89,7 +89,7 @@ QRectF boxOf(const BridgePicture& picture, const BridgeSpot& spot) {
       if (!spot.end) return symbolBox(place);
       return QRectF(handleOf(picture, spot.part.index, *spot.end) - QPointF(7, 7), QSizeF(14, 14));
     }
-    case BridgePart::Kind::Instrument:
+    default:
       return layout.instrument;
   }
   return {};
@@ -154,10 +154,9 @@ QString textOf(const BridgePicture& picture, const BridgeSpot& spot) {
       return leadText(picture, spot.part.index);
     case BridgePart::Kind::Shunt:
       return shuntSpotText(picture, spot);
-    case BridgePart::Kind::Instrument:
+    default:
       return tr("Instrument");
   }
-  return {};
 }
 
 QPointF handleOf(const BridgePicture& picture, std::size_t shunt, ShuntEnd end) {

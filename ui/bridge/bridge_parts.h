@@ -11,9 +11,9 @@ namespace ui {
 
 /// A part of the drawing that the user can point at.
 struct BridgePart {
-  enum class Kind { Arm, Lead, Shunt, Instrument };
+  enum class Kind { Arm, Lead, Shunt, Instrument, Input, Balance, Leak, StructureLeak };
   Kind kind = Kind::Arm;
-  std::size_t index = 0;  ///< arm from 0, core::LeadRole, shunt; 0 for the instrument
+  std::size_t index = 0;  ///< arm from 0 (of a leak too), core::LeadRole, shunt; else 0
 
   friend bool operator==(const BridgePart&, const BridgePart&) = default;
 };

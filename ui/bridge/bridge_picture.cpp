@@ -93,10 +93,15 @@ QFont labelFont(LabelRole role) {
 }
 
 BridgePicture pictureOf(const core::Channel& channel, const core::SetupPrediction& prediction,
-                        std::optional<std::size_t> step) {
+                        std::optional<std::size_t> step, Symbols symbols) {
   const core::Setup& setup = channel.setup;
-  BridgePicture picture{
-      setup.bridge, setup.shunts, layoutOf(setup.bridge), stateAt(channel, prediction, step), {}, {}};
+  BridgePicture picture{setup.bridge,
+                        setup.shunts,
+                        layoutOf(setup.bridge, setup.instrument),
+                        stateAt(channel, prediction, step),
+                        {},
+                        {}};
+  picture.symbols = symbols;
   picture.constantCurrent = setup.instrument.current.has_value();
   const QFontMetricsF metrics(labelFont(LabelRole::Shunt));
   picture.lanes = shuntLanes(picture.layout, setup.shunts, picture.state.closed, [&](std::size_t k) {

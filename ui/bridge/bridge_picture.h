@@ -12,6 +12,9 @@ namespace ui {
 
 enum class LabelRole { Heading, Note, Terminal, Value, Strain, Voltage, Shunt };
 
+/// Which standard's symbols are drawn; resistors are rectangles by IEC 60617 and zigzags by IEEE 315.
+enum class Symbols { Iec60617, Ieee315 };
+
 /// A text of the drawing and the box it keeps to. Plain text, cut with an ellipsis where too long.
 struct BridgeLabel {
   LabelRole role;
@@ -30,11 +33,12 @@ struct BridgePicture {
   BridgeState state;
   ShuntLanes lanes;
   std::vector<BridgeLabel> labels;
+  Symbols symbols = Symbols::Iec60617;
   bool constantCurrent = false;  ///< the source's symbol is that of a current source
 };
 
 BridgePicture pictureOf(const core::Channel& channel, const core::SetupPrediction& prediction,
-                        std::optional<std::size_t> step);
+                        std::optional<std::size_t> step, Symbols symbols = Symbols::Iec60617);
 
 /// Shows other voltages at the nodes, none for potentials (V per V) that are not there.
 void showVoltages(BridgePicture& picture, const std::vector<std::optional<double>>& potentials,

@@ -125,7 +125,7 @@ QStringList leakTexts(const core::Setup& setup) {
 }
 
 QString strainText(const core::Bridge& bridge, std::size_t arm) {
-  const core::StrainShare& share = core::templateOf(bridge.type).shares[arm];
+  const core::StrainShare share = core::strainShare(bridge, arm);
   if (!share.active()) return {};
   const QString sign = share.plain + share.poisson > 0 ? QStringLiteral("+") : QStringLiteral("−");
   if (core::isTransducer(bridge)) return sign;

@@ -7,6 +7,8 @@
 #include <vector>
 
 #include "core/document/document.h"
+#include "core/flow/flow.h"
+#include "core/flow/movement.h"
 #include "core/plan/prediction.h"
 
 namespace ui {
@@ -17,9 +19,13 @@ struct BridgeState {
   std::vector<std::optional<double>> potentials;  ///< V per V, a node each; empty: cannot be solved
   double excitation_V = 0;                        ///< true voltage between P+ and P- at this step
   core::Polarity polarity = core::Polarity::None;
-  QString title;        ///< which step, which shunts are closed
-  QString outcome;      ///< output, polarity and simulated strain, or why there are none
-  bool failed = false;  ///< `outcome` is an error
+  QString title;                           ///< which step, which shunts are closed
+  QString outcome;                         ///< output, polarity and simulated strain, or why there are none
+  bool failed = false;                     ///< `outcome` is an error
+  std::optional<core::Output> output;      ///< change against all shunts open; none where it is not known
+  std::optional<core::Flow> flow;          ///< none where the network cannot be solved
+  std::optional<core::Movement> movement;  ///< of a step
+  QString sentence;                        ///< why the output goes where it goes; empty without a step
 };
 
 /// `prediction` must be that of `channel`. No step: all shunts open.
