@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/circuit/hookup_words.h"
+
+#include <array>
+#include <numeric>
+
+namespace core {
+namespace {
+
+std::string name(std::size_t role) { return std::string(leadName(static_cast<LeadRole>(role))); }
+
+/// Pairs that share a lead are no pairs any more: "At the instrument lead P+ is where S- belongs, S- where
+/// ..."
+std::string ringsText(const std::vector<LeadPair>& exchanged) {
+  std::array<std::size_t, leadRoleCount> places{};
+  std::iota(places.begin(), places.end(), std::size_t{0});
+  for (const LeadPair& pair : exchanged)
+    std::swap(places[static_cast<std::size_t>(pair.a)], places[static_cast<std::size_t>(pair.b)]);
+  std::string text;
+  for (std::size_t role = 0; role < leadRoleCount; ++role)
+    if (places[role] != role)
+      text += (text.empty() ? "At the instrument lead " + name(role) + " is" : ", " + name(role)) +
+              " where " + name(places[role]) + " belongs";
+  return text + ".";
+}
+
+void addExchanged(const std::vector<LeadPair>& exchanged, std::vector<std::string>& sentences) {
+  std::array<int, leadRoleCount> times{};
+  bool shared = false;
+  for (const LeadPair& pair : exchanged)
+    for (const LeadRole role : {pair.a, pair.b})
+      shared = ++times[static_cast<std::size_t>(role)] > 1 || shared;
+  if (shared) return sentences.push_back(ringsText(exchanged));
+  for (const LeadPair& pair : exchanged)
+    sentences.push_back("Leads " + pairText(pair) + " are exchanged at the instrument.");
+}
+
+}  // namespace
+
+std::string pairText(const LeadPair& pair) {
+  return std::string(leadName(pair.a)) + " and " + std::string(leadName(pair.b));
+}
+
+std::vector<std::string> hookupSentences(const Bridge& bridge) {
+  const Hookup hookup = hookupInUse(bridge);
+  std::vector<std::string> sentences;
+  if (hookup.signalReversed)
+    sentences.emplace_back("The signal wires are reversed: the instrument measures S- against S+.");
+  if (hookup.excitationReversed) {
+    const std::string sense = hasLead(bridge, LeadRole::SensePlus) ? ", and the sense pair with it" : "";
+    sentences.push_back("The excitation is reversed: the source's plus side is on P-" + sense + ".");
+  }
+  if (hookup.gaugesReversed)
+    sentences.emplace_back("The gauges are reversed: each feels the opposite of what the template says.");
+  for (std::size_t role = 0; role < leadRoleCount; ++role)
+    if (hookup.broken[role]) sentences.push_back("Lead " + name(role) + " is broken.");
+  addExchanged(hookup.exchanged, sentences);
+  for (const LeadPair& pair : hookup.touching)
+    sentences.push_back("Leads " + pairText(pair) + " touch at their gauge ends.");
+  return sentences;
+}
+
+}  // namespace core

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/circuit/hookup.h"
+
+namespace core {
+
+/// How the bridge is connected where that is not as its template says, a sentence for each thing; none when
+/// it is: "The signal wires are reversed: the instrument measures S- against S+.", "Lead S- is broken.",
+/// "Leads P+ and S- are exchanged at the instrument.", "Leads P+ and P- touch at their gauge ends."
+std::vector<std::string> hookupSentences(const Bridge& bridge);
+
+/// "P+ and S-"
+std::string pairText(const LeadPair& pair);
+
+}  // namespace core
