@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/flow/movement.h"
+#include "core/units/notation.h"
+
+namespace core {
+namespace {
+
+using Words = std::vector<std::string>;
+using Kind = ShuntPlacement::Kind;
+
+/// Movements below this share of the other terminal's do not show in four digits.
+constexpr double unseen = 5e-5;
+/// Below this share a terminal hardly moves: what leads do beside what the shunt does.
+constexpr double slight = 0.02;
+/// Potentials carry some 1e-16 of the excitation; a difference of two is nothing below this share of it.
+constexpr double rounding = 1e-13;
+
+std::string listed(const Words& words) {
+  std::string text;
+  for (std::size_t k = 0; k < words.size(); ++k)
+    text += (k == 0 ? "" : k + 1 < words.size() ? ", " : " and ") + words[k];
+  return text;
+}
+
+std::string leadsText(const std::vector<LeadRole>& leads) {
+  Words names;
+  for (const LeadRole lead : leads) names.emplace_back(leadName(lead));
+  return (names.size() == 1 ? "lead " : "leads ") + listed(names);
+}
+
+/// "from 350 Ω to 349.3 Ω", with as many digits as their difference needs to be seen.
+std::string fromTo(double before, double after, const std::string& unit) {
+  const double difference = std::abs(before - after);
+  const double order = difference > 0 ? std::floor(std::log10(difference)) : 0;
+  const int decimals = std::clamp(2 - static_cast<int>(order), 0, 9);
+  const auto shown = [&](double value) {
+    std::string text = formatFixed(value, decimals);
+    if (decimals > 0) text.erase(text.find_last_not_of('0') + 1);
+    if (text.ends_with('.')) text.pop_back();
+    return text + unit;
+  };
+  return "from " + shown(before) + " to " + shown(after);
+}
+
+std::string voltText(double volts) {
+  const double size = std::abs(volts);
+  if (size >= 1e-5) return formatNumber(1e3 * size, 4) + " mV";
+  return formatNumber(1e6 * size, 3) + " µV";
+}
+
+/// The closed shunts of one step, and what they do, in words.
+class Causes {
+ public:
+  Causes(const Setup& setup, std::size_t step, const Movement& movement)
+      : m_setup(setup), m_movement(movement) {
+    for (const std::size_t k : setup.sequence[step].closed)
+      m_closed.push_back({&setup.shunts[k], placementOf(setup.bridge, setup.shunts[k])});
+  }
+
+  Words texts() const {
+    Words texts;
+    for (const std::size_t arm : {0, 1, 2, 3})
+      if (auto text = onArm(arm); !text.empty()) texts.push_back(std::move(text));
+    for (const Closed& closed : m_closed) {
+      if (closed.place.kind == Kind::Bridge) texts.push_back(overBridge(closed));
+      if (closed.place.kind == Kind::Output) texts.push_back(overOutput(closed));
+      if (closed.place.kind == Kind::Leads) texts.push_back(overLeads(closed));
+      if (closed.place.kind == Kind::Nowhere) texts.push_back(fromEndToEnd(closed));
+    }
+    return texts;
+  }
+
+ private:
+  struct Closed {
+    const Shunt* shunt;
+    ShuntPlacement place;
+  };
+
+  static std::string nameOf(const Shunt& shunt) { return shunt.name.empty() ? "the shunt" : shunt.name; }
+
+  std::string onArm(std::size_t arm) const {
+    Words names;
+    std::vector<LeadRole> leads;
+    for (const auto& [shunt, place] : m_closed) {
+      if (place.kind != Kind::Arm || place.arm != arm) continue;
+      names.push_back(nameOf(*shunt));
+      leads.insert(leads.end(), place.leads.begin(), place.leads.end());
+    }
+    if (names.empty()) return {};
+    const bool one = names.size() == 1;
+    const double ratio = m_movement.armRatio[arm], own = armResistance(arm);
+    const std::string number = std::to_string(arm + 1);
+    if (ratio == 1)
+      return listed(names) + (one ? " lies" : " lie") + " over arm " + number + " without voltage";
+    std::string text = listed(names) + (one ? " lowers arm " : " together lower arm ") + number + " " +
+                       fromTo(own, ratio * own, " Ω");
+    std::sort(leads.begin(), leads.end());
+    leads.erase(std::unique(leads.begin(), leads.end()), leads.end());
+    if (!leads.empty()) text += ", with " + leadsText(leads) + " inside " + (one ? "its" : "their") + " loop";
+    return text;
+  }
+
+  /// With the leak that lies over it.
+  double armResistance(std::size_t arm) const {
+    const double own = m_setup.bridge.arms[arm].base();
+    const auto& leak = m_setup.bridge.leaks[arm].across;
+    return leak ? own * leak->base() / (own + leak->base()) : own;
+  }
+
+  std::string overBridge(const Closed& closed) const {
+    const std::string text = nameOf(*closed.shunt) + " lies over both halves and loads the excitation";
+    const double before = m_movement.bridge.before.base(), after = m_movement.bridge.after.base();
+    if (std::abs(after - before) <= rounding * before) return text + " alone: the bridge keeps its voltage";
+    return text + ": the bridge is left with " + formatNumber(after, 5) + " V of " + formatNumber(before, 5) +
+           " V";
+  }
+
+  std::string overOutput(const Closed& closed) const {
+    const auto& [minus, plus] = m_movement.halves;
+    const std::string text = nameOf(*closed.shunt) + " lies between the signal corners";
+    const double apart = std::abs(plus.before - minus.before);
+    return text + (apart > rounding ? " and draws them together" : ", which have the same potential");
+  }
+
+  std::string overLeads(const Closed& closed) const {
+    const std::vector<LeadRole>& leads = closed.place.leads;
+    std::string text = nameOf(*closed.shunt) + " lies over " + leadsText(leads) + " alone";
+    if (leads.size() != 1) return text;
+    const double own = leadResistance(m_setup.bridge, leads[0]).base();
+    const double beside = resistanceOf(*closed.shunt).base();
+    return text + " and lowers it " + fromTo(own, own * beside / (own + beside), " Ω");
+  }
+
+  std::string fromEndToEnd(const Closed& closed) const {
+    return nameOf(*closed.shunt) + " lies between " + pointName(m_setup.bridge, closed.shunt->a) + " and " +
+           pointName(m_setup.bridge, closed.shunt->b);
+  }
+
+  const Setup& m_setup;
+  const Movement& m_movement;
+  std::vector<Closed> m_closed;
+};
+
+/// What makes this bridge differ from its template: "the excitation reversed", "arm 1 leaking".
+Words circumstances(const Bridge& bridge) {
+  const Hookup& hookup = bridge.hookup;
+  Words words;
+  if (hookup.signalReversed) words.emplace_back("the signal reversed");
+  if (hookup.excitationReversed) words.emplace_back("the excitation reversed");
+  const auto has = [wires = wiresOf(bridge)](LeadRole role) {
+    return std::any_of(wires.begin(), wires.end(), [&](const Wire& wire) { return wire.role == role; });
+  };
+  for (const auto& [pairs, what] :
+       {std::pair(&hookup.exchanged, " exchanged"), {&hookup.touching, " touching"}})
+    for (const LeadPair& pair : *pairs)
+      if (has(pair.a) && has(pair.b)) words.push_back(leadsText({pair.a, pair.b}) + what);
+  for (std::size_t role = 0; role < leadRoleCount; ++role)
+    if (hookup.broken[role] && has(static_cast<LeadRole>(role)))
+      words.push_back(leadsText({static_cast<LeadRole>(role)}) + " broken");
+  for (const std::size_t arm : {0, 1, 2, 3})
+    if (bridge.leaks[arm].across || bridge.leaks[arm].toStructure)
+      words.push_back("arm " + std::to_string(arm + 1) + " leaking");
+  return words;
+}
+
+/// A signal terminal and by how many volts it moves.
+struct Moved {
+  std::string name;
+  double volts = 0;
+
+  std::string verb() const { return volts > 0 ? "rises" : "falls"; }
+};
+
+/// Who moves and who stays, the one that moves most first.
+std::string terminalsText(const Movement& movement) {
+  const auto moved = [&](const HalfBridge& half) {
+    const double volts =
+        half.after * movement.excitation.after.base() - half.before * movement.excitation.before.base();
+    const bool seen = std::abs(volts) > rounding * movement.excitation.after.base();
+    return Moved{std::string(nodeName(half.signal)), seen ? volts : 0};
+  };
+  Moved more = moved(movement.halves[0]), less = moved(movement.halves[1]);
+  if (more.volts == 0 && less.volts == 0) return more.name + " and " + less.name + " stay";
+  if (std::abs(less.volts) > std::abs(more.volts) * (1 + unseen)) std::swap(more, less);
+  const double share = less.volts / more.volts;
+  if (std::abs(share - 1) < unseen)
+    return more.name + " and " + less.name + (more.volts > 0 ? " both rise by " : " both fall by ") +
+           voltText(more.volts);
+  const std::string text = more.name + " " + more.verb() + " by " + voltText(more.volts);
+  if (std::abs(share) < unseen) return text + " while " + less.name + " stays";
+  if (std::abs(share) < slight)
+    return text + " while " + less.name + " hardly moves (it " + less.verb() + " by " + voltText(less.volts) +
+           ")";
+  if (share < 0) return text + " while " + less.name + " " + less.verb() + " by " + voltText(less.volts);
+  return text + " and " + less.name + " only by " + voltText(less.volts);
+}
+
+std::string outputText(const Bridge& bridge, const Movement& movement) {
+  const std::string name = bridge.hookup.signalReversed ? "the output S- - S+ " : "the output S+ - S- ";
+  if (movement.polarity == Polarity::None) return name + "does not change";
+  const double change = movement.change.base();
+  return name + (change > 0 ? "rises by " : "falls by ") + formatNumber(1e3 * std::abs(change), 4) +
+         " mV/V, " + std::string(polarityWord(movement.polarity));
+}
+
+/// "which reads as compression of gauge 1, -1000 µm/m"; empty where nothing is read.
+std::string strainText(const Bridge& bridge, const Movement& movement) {
+  if (movement.polarity == Polarity::None || !movement.simulated) return {};
+  const std::string amount =
+      formatNumber(simulatedInUnit(bridge, *movement.simulated), 4) + " " + simulatedUnitText(bridge);
+  if (isTransducer(bridge)) return ", which reads as a load of " + amount;
+  const std::string way = *movement.simulated < 0 ? "compression" : "tension";
+  if (bridge.hookup.gaugesReversed)
+    return ", which reads as " + way + ", " + amount + ", the gauges being reversed";
+  return ", which reads as " + way + " of gauge 1, " + amount;
+}
+
+std::string sentenceFrom(std::string text) {
+  // Of our own words; a shunt's name stays as it is.
+  if (text.starts_with("the ")) text[0] = 'T';
+  return text + ".";
+}
+
+}  // namespace
+
+std::string sentenceOf(const Setup& setup, std::size_t step, const Movement& movement) {
+  if (step >= setup.sequence.size() || setup.sequence[step].closed.empty())
+    return "No shunt is closed, so nothing moves.";
+  const Words around = circumstances(setup.bridge);
+  const std::string text = (around.empty() ? "" : "With " + listed(around) + ", ") +
+                           listed(Causes(setup, step, movement).texts()) + ", so " + terminalsText(movement) +
+                           ": " + outputText(setup.bridge, movement) + strainText(setup.bridge, movement);
+  return sentenceFrom(text);
+}
+
+}  // namespace core
