@@ -60,7 +60,7 @@ std::vector<QPolygonF> symbolsOf(const ui::BridgePicture& picture) {
     thick({arm.begin, arm.end}, 2);
   }
   for (const ui::LeadPlace& lead : picture.layout.leads) thick(lead.route, 2);
-  for (const QPolygonF& wire : picture.layout.wires) thick(wire, 1.5);
+  for (const ui::WirePlace& wire : picture.layout.wires) thick(wire.route, 1.5);
   for (const QPointF& centre : {picture.layout.source, picture.layout.input})
     symbols.push_back(QRectF(centre.x() - ui::symbolRadius, centre.y() - ui::symbolRadius,
                              2 * ui::symbolRadius, 2 * ui::symbolRadius));
@@ -119,9 +119,10 @@ TEST_P(EveryTemplate, ArmsAndWiresEndAtTheNodesTheyBelongTo) {
     for (const auto& [end, node] : {std::pair(layout.arms[arm].begin, core::armBegin(arm)),
                                     std::pair(layout.arms[arm].end, core::armEnd(arm))}) {
       const bool atNode = end == layout[node].at;
-      const bool byWire = std::any_of(layout.wires.begin(), layout.wires.end(), [&](const QPolygonF& wire) {
-        return wire.contains(end) && wire.contains(layout[node].at);
-      });
+      const bool byWire =
+          std::any_of(layout.wires.begin(), layout.wires.end(), [&](const ui::WirePlace& wire) {
+            return wire.route.contains(end) && wire.route.contains(layout[node].at);
+          });
       EXPECT_TRUE(atNode || byWire) << core::nodeName(node);
     }
   }

@@ -70,10 +70,14 @@ class Sketch {
 
   void lead(LeadRole role, QPolygonF route, double labelLeft) {
     const QRectF box(labelLeft, route.front().y() - 19, 58, textHeight);
-    layout.leads.push_back({role, std::move(route), box});
+    LeadPlace lead;
+    lead.role = role;
+    lead.route = std::move(route);
+    lead.valueBox = box;
+    layout.leads.push_back(std::move(lead));
   }
 
-  void wire(QPolygonF route) { layout.wires.push_back(std::move(route)); }
+  void wire(QPolygonF route) { layout.wires.push_back({std::move(route)}); }
 };
 
 // ---- instrument with completion resistors: quarter and half bridges ------------------------------

@@ -16,7 +16,7 @@ namespace ui {
 /// Where one of core::Node lies in the drawing, and how shunts get there.
 ///
 /// Shunts lie on shelves above and below the drawing. Each node is reached from a shelf by a vertical
-/// column that starts beside the node, so that no shunt runs over an arm or a label.
+/// column that starts on a wire of the node or beside it, so that no shunt runs over an arm or a label.
 struct NodePlace {
   bool present = false;   ///< false: sense terminals of a four-wire connection
   bool terminal = false;  ///< a labelled circle on the instrument; otherwise a corner of the bridge
@@ -25,23 +25,35 @@ struct NodePlace {
   QRectF voltageBox;                  ///< empty where another node of the same point shows the voltage
   double columnAbove = 0;             ///< x of the column to the upper shelf
   std::optional<double> columnBelow;  ///< x of the column to the lower shelf; none: never routed there
+  bool stub = false;                  ///< the columns need a wire from `at`; otherwise they start on one
 };
 
 /// A resistor of the bridge, drawn in the middle of the line from `begin` to `end`.
 struct ArmPlace {
   QPointF begin, end;
-  QRectF valueBox, strainBox;
+  QRectF nameBox, valueBox, strainBox;
   bool labelRight = true;  ///< texts start at the left of their boxes
   QPointF outward;         ///< unit vector across the arm, towards its label
 };
 
 /// A wire with a resistance of its own. Begins at the terminal that it is really at.
+///
+/// Leads leave the plug evenly spaced, in the order of the terminals, and do not cross but where two are
+/// exchanged. The body's length tells the order of magnitude: 24 up to 0.01 ohm, 8 more for each power of
+/// ten, 64 from 1 kilohm on.
 struct LeadPlace {
   core::LeadRole role;
   QPolygonF route;
   QRectF valueBox;
-  QPolygonF body = {};  ///< its resistor, the longer the greater the order of its resistance; empty of 0 ohm
-  QPointF handle = {};  ///< where its end at the instrument is taken hold of
+  QPolygonF body = {};              ///< its resistor; empty of 0 ohm
+  QPointF handle = {};              ///< where its end at the instrument is taken hold of
+  std::optional<QPointF> gap = {};  ///< middle of the break, on a level piece; none: it is whole
+};
+
+/// Two leads that touch at their gauge ends.
+struct TouchPlace {
+  core::LeadPair leads;
+  QPolygonF route;  ///< from one lead to the other
 };
 
 /// A leak over an arm, or from an arm's grid to the structure.
@@ -52,6 +64,7 @@ struct LeakPlace {
   QPolygonF body;   ///< its resistor
   QRectF valueBox;
   QPointF handle;  ///< to take it to another arm
+  QPointF way;     ///< unit vector of the last piece; to the structure: where its symbol points
 };
 
 /// The balance network, inside the instrument.
@@ -60,32 +73,59 @@ struct BalancePlace {
   QPolygonF track;                ///< body of the potentiometer
   QLineF travel;                  ///< of the wiper, from share 0 to share 1
   QPolygonF limiting;             ///< body of the resistor to S+; empty of a series balance
-  QRectF valueBox;
+  QRectF valueBox;                ///< of the potentiometer
+  QRectF limitingBox;             ///< value of the resistor to S+
+  QLineF wiper;                   ///< its arrow, the tip last
+  QPolygonF
+      farPart;  ///< half bridge, diagonal, series: the potentiometer's part in arm 3, which is elsewhere
 };
 
-/// A bridge drawn on a plane, in units of its own (about a pixel at 840 x 480). x right, y down.
+/// What flows through a wire of the instrument.
+enum class WireCurrent {
+  None,    ///< none, or none that has a name
+  Source,  ///< core::Flow::source
+  Lead,    ///< of the lead with the role `index`
+  Arm,     ///< of arm `index`
+  Input,   ///< core::Flow::input
+};
+
+/// A wire of the instrument. Its route runs as its current counts positive: out of the source's plus side,
+/// towards the article, from the arm's begin to its end, from S+ to S-.
+struct WirePlace {
+  QPolygonF route;
+  WireCurrent current = WireCurrent::None;
+  std::size_t index = 0;  ///< arm from 0 or core::LeadRole
+};
+
+/// A bridge drawn on a plane, in units of its own. x right, y down.
 struct BridgeLayout {
   std::array<NodePlace, core::nodeCount> nodes;
   std::array<ArmPlace, 4> arms;
   std::vector<LeadPlace> leads;
   std::vector<LeakPlace> leaks;
+  std::vector<TouchPlace> touches;
   std::optional<BalancePlace> balance;
-  std::vector<QPolygonF> wires;  ///< joins and the instrument's own wires
+  std::vector<WirePlace> wires;  ///< joins and the instrument's own wires
   QPointF source;                ///< centre of the excitation source's symbol
   QPointF input;                 ///< centre of the measuring input's symbol
-  QRectF instrument, article;    ///< outlines
+  QPointF inputAxis;             ///< unit vector through the input, from its plus side to its minus side
+  QRectF sourcePlus, inputPlus;  ///< the marks of the plus sides
+  QPolygonF inputResistance;     ///< body; empty where it takes no current
+  std::optional<QPolygonF> grounding;  ///< from P+ or P- to the symbol of the structure
+  QRectF instrument, article;          ///< outlines
   QRectF instrumentHeading, excitationBox, inputBox, articleHeading;
 
   const NodePlace& operator[](core::Node node) const { return nodes[static_cast<std::size_t>(node)]; }
+  double width() const { return article.right() + 12; }
 };
 
 inline constexpr double layoutWidth = 840;
-inline constexpr double symbolRadius = 15;  ///< of the source's and the input's circles
-inline constexpr double armBodyLength = 60;
-inline constexpr double armBodyWidth = 22;
+inline constexpr double symbolRadius = 14;  ///< of the source's and the input's circles
+inline constexpr double armBodyLength = 54;
+inline constexpr double armBodyWidth = 20;
 
 /// The drawing of every template, four- and six-wire, with what the bridge and the instrument have of leaks,
-/// balance network and wires that are not as the template says.
+/// balance network and wires that are not as the template says. What is not there takes no room.
 BridgeLayout layoutOf(const core::Bridge& bridge, const core::Instrument& instrument);
 
 /// The rectangle of an arm's resistor, turned into the arm's direction, `margin` wider on each side.

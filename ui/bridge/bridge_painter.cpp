@@ -17,7 +17,7 @@ class Brush {
 
   void paint() {
     outlines();
-    for (const QPolygonF& wire : m_layout.wires) line(wire, m_colours.quiet, 1.5);
+    for (const WirePlace& wire : m_layout.wires) line(wire.route, m_colours.quiet, 1.5);
     instrument();
     // Leads lie over open shunts that start along them; closed shunts lie over both.
     shunts(false);
