@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -12,23 +13,58 @@
 
 namespace core {
 
+/// When the instrument was zeroed.
+enum class Zeroed : std::uint8_t {
+  After,   ///< what is tried out was there already: the jump of the zero is balanced away
+  Before,  ///< it came later: the jump of the zero is in every reading
+};
+
+/// What the instrument would show at one step.
+struct StepReading {
+  Output output{0};                     ///< of the bridge, absolute
+  Reading reading{0};                   ///< of the instrument as it was zeroed
+  Polarity polarity = Polarity::None;   ///< sign of the output less that of the zero
+  std::optional<Stimulus> simulated{};  ///< as Prediction::simulated; none where no strain gives that output
+  /// The output, or its change from zero, is larger than the instrument takes. False when that is not known.
+  bool beyondRange = false;
+};
+
 /// One step with and without.
 struct WhatIfStep {
-  Result<Prediction> without = Prediction{};
-  Result<Prediction> with = Prediction{};
-  /// The reading with it, zeroed before it came: the jump of the zero is in it. None when either is unknown.
-  std::optional<Reading> withOldZero;
+  Result<StepReading> without = StepReading{};
+  Result<StepReading> zeroedAfter = StepReading{};   ///< with what is tried out
+  Result<StepReading> zeroedBefore = StepReading{};  ///< the same, zeroed before it came
+
+  const Result<StepReading>& with(Zeroed zeroed) const {
+    return zeroed == Zeroed::After ? zeroedAfter : zeroedBefore;
+  }
 };
 
 struct WhatIf {
+  Setup before;
   Setup setup;  ///< with the alterations
   Result<Output> zeroWithout = Output{};
   Result<Output> zeroWith = Output{};
+  std::optional<Reading> zeroJump{};  ///< of the reading when it comes; none when it cannot be read
   std::vector<WhatIfStep> steps;
-  std::string sentence;  ///< what it does, in words: the largest change of a reading, of the zero, of a sign
 };
 
-/// Fails as `altered` does.
+/// Fails as `altered` does. A shunt whose ends a fault joins does nothing, and its step reads as the zero.
+/// Where the bridge cannot be worked out, with or without, the readings say why.
 Result<WhatIf> whatIf(const Setup& setup, std::span<const Alteration> alterations);
+
+/// Places after the point that show the readings of `whatIf` with five significant digits.
+int readingPlaces(const WhatIf& whatIf);
+/// Readings this close are the same: what they differ by is rounding of the solver, which carries potentials
+/// to some 1e-15 of the excitation.
+bool sameReading(const WhatIf& whatIf, Reading a, Reading b);
+/// "as before", "reversed: − instead of +", "nothing to read", "cannot be read".
+std::string polarityChangeText(const WhatIfStep& step, Zeroed zeroed);
+
+/// What it does, worked out from the numbers: what cannot be read any more and why, the greatest change of a
+/// reading, of the zero, signs that turn, what lies beyond the range; or that nothing is seen of it.
+std::string whatIfSentence(const WhatIf& whatIf, Zeroed zeroed);
+/// What it is worth: to stand with every what-if.
+std::string_view whatIfCaution();
 
 }  // namespace core

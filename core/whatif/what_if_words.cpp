@@ -1,0 +1,258 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/units/notation.h"
+#include "core/units/shown.h"
+#include "core/units/text.h"
+#include "core/whatif/what_if.h"
+
+namespace core {
+namespace {
+
+std::string_view signText(Polarity polarity) { return polarity == Polarity::Negative ? "−" : "+"; }
+
+/// "Step 2", "Steps 2, 3 and 5"; "All steps" when it is every one of `all`.
+std::string stepsText(const std::vector<std::size_t>& steps, std::size_t all, std::string_view allText) {
+  if (steps.size() == all && all > 1) return std::string(allText);
+  std::string text = steps.size() == 1 ? "Step " : "Steps ";
+  for (std::size_t k = 0; k < steps.size(); ++k) {
+    if (k > 0) text += k + 1 == steps.size() ? " and " : ", ";
+    text += std::to_string(steps[k] + 1);
+  }
+  return text;
+}
+
+/// Says what one what-if does, a sentence for each thing that it does.
+class Saying {
+ public:
+  Saying(const WhatIf& whatIf, Zeroed zeroed) : m_whatIf(whatIf), m_zeroed(zeroed) {
+    for (std::size_t step = 0; step < whatIf.steps.size(); ++step) {
+      const WhatIfStep& one = whatIf.steps[step];
+      if (!one.without) continue;
+      const bool closes = !whatIf.before.sequence[step].closed.empty();
+      (one.with(zeroed) ? m_read : m_lost).push_back(step);
+      if (closes && one.with(zeroed)) m_closing.push_back(step);
+    }
+  }
+
+  std::string text() {
+    if (!m_whatIf.zeroWithout)
+      return "The plan cannot be worked out as it is: " + m_whatIf.zeroWithout.error().text();
+    sayLost();
+    if (m_zeroed == Zeroed::Before) sayZero();
+    saySigns();
+    if (!allGone() && !onlySignsTurn() && !onlyZero()) sayChange();
+    if (m_zeroed == Zeroed::After) sayZero();
+    sayRange();
+    if (m_text.empty()) sayNothing();
+    return m_text;
+  }
+
+ private:
+  void say(const std::string& sentence) { m_text += (m_text.empty() ? "" : " ") + sentence; }
+
+  const StepReading& without(std::size_t step) const { return *m_whatIf.steps[step].without; }
+  const StepReading& with(std::size_t step) const { return *m_whatIf.steps[step].with(m_zeroed); }
+  double difference(std::size_t step) const { return (with(step).reading - without(step).reading).base(); }
+  bool same(std::size_t step) const {
+    return sameReading(m_whatIf, with(step).reading, without(step).reading);
+  }
+
+  std::string number(double value) const {
+    return formatFixed(value, placesShowing(value, readingPlaces(m_whatIf)));
+  }
+  std::string withUnit(double value) const {
+    return number(value) + " " + readingUnitText(m_whatIf.setup.instrument);
+  }
+  std::string labelled(std::size_t step) const {
+    const std::string& label = m_whatIf.before.sequence[step].label;
+    return std::to_string(step + 1) + (label.empty() ? "" : " " + inQuotes(label));
+  }
+
+  /// What the zero says is wrong, if all steps are lost with it; else what the first lost step says.
+  void sayLost() {
+    if (m_lost.empty()) return;
+    const std::size_t all = m_read.size() + m_lost.size();
+    const Error& why = m_whatIf.steps[m_lost.front()].with(m_zeroed).error();
+    const bool none = m_lost.size() == all;
+    say((none ? "No step can be read any more ("
+              : stepsText(m_lost, all, "") + " cannot be read any more (") +
+        why.where + ": " + why.what + ").");
+    // The solver names the node that floats.
+    if (!m_whatIf.zeroWith && nodeFromName(m_whatIf.zeroWith.error().where))
+      say("An input that hangs in the air shows anything.");
+  }
+
+  /// The share by which the reading of `step` is larger; none without an expected reading of that sign.
+  std::optional<double> growth(std::size_t step) const {
+    const double before = without(step).reading.base(), after = with(step).reading.base();
+    if (sameReading(m_whatIf, Reading(before), Reading(0)) || before * after < 0) return std::nullopt;
+    return after / before - 1;
+  }
+
+  static std::string growthText(double share) {
+    return formatNumber(std::abs(100 * share), 3) + " % " + (share < 0 ? "smaller" : "larger");
+  }
+
+  /// Whether all readings change by one share, to a ten-thousandth of the reading.
+  std::optional<double> commonGrowth() const {
+    std::optional<double> least, most;
+    for (const std::size_t step : m_closing) {
+      const auto share = growth(step);
+      if (!share) return std::nullopt;
+      least = least ? std::min(*least, *share) : *share;
+      most = most ? std::max(*most, *share) : *share;
+    }
+    if (m_closing.size() < 2 || *most - *least > 1e-4) return std::nullopt;
+    // As a sentence it must hold to the digits that are shown.
+    return std::abs(*most - *least) < 0.05 * std::abs(*most) ? std::optional((*least + *most) / 2)
+                                                             : std::nullopt;
+  }
+
+  void sayChange() {
+    const auto largest = std::max_element(m_read.begin(), m_read.end(), [this](std::size_t a, std::size_t b) {
+      return std::abs(difference(a)) < std::abs(difference(b));
+    });
+    if (largest == steps.end() || same(*largest)) return;
+    const auto common = m_zeroed == Zeroed::After ? commonGrowth() : std::nullopt;
+    if (common && *common > -0.9999) say("All readings are " + growthText(*common) + ".");
+    const auto share = growth(*largest);
+    // A reading many times as large is no matter of per cent.
+    const bool tellShare = share && !common && *share < 9;
+    const double change = difference(*largest);
+    say((common ? "The largest change: step " : "Step ") + labelled(*largest) +
+        (common ? " reads " : " changes most: it reads ") + number(with(*largest).reading.base()) +
+        " instead of " + withUnit(without(*largest).reading.base()) + ", " + withUnit(std::abs(change)) +
+        (change < 0 ? " lower" : " higher") + (tellShare ? ", " + growthText(*share) + " in size" : "") +
+        ".");
+  }
+
+  std::vector<std::size_t> turned() const {
+    std::vector<std::size_t> steps;
+    for (const std::size_t step : m_closing)
+      if (static_cast<int>(without(step).polarity) * static_cast<int>(with(step).polarity) < 0)
+        steps.push_back(step);
+    return steps;
+  }
+
+  std::vector<std::size_t> gone() const {
+    std::vector<std::size_t> steps;
+    for (const std::size_t step : m_closing)
+      if (without(step).polarity != Polarity::None && with(step).polarity == Polarity::None)
+        steps.push_back(step);
+    return steps;
+  }
+  bool allGone() const { return m_closing.size() > 0 && gone().size() == m_closing.size(); }
+
+  /// Every reading is as large as it was, to a millionth, which is less than is shown, and has the other
+  /// sign.
+  bool onlySignsTurn() const {
+    return turned().size() == m_closing.size() &&
+           std::all_of(m_read.begin(), m_read.end(), [this](std::size_t step) {
+             const double before = std::abs(without(step).reading.base());
+             return std::abs(std::abs(with(step).reading.base()) - before) <= 1e-6 * before || same(step);
+           });
+  }
+
+  /// Every reading is off by the jump of the zero, to what is worth telling apart beside it.
+  bool onlyZero() const {
+    if (m_zeroed == Zeroed::After || !m_whatIf.zeroJump) return false;
+    const double jump = m_whatIf.zeroJump->base();
+    return std::all_of(m_read.begin(), m_read.end(), [&](std::size_t step) {
+      return std::abs(difference(step) - jump) <= 0.02 * std::abs(jump);
+    });
+  }
+
+  void saySigns() {
+    const std::vector<std::size_t> still = gone(), steps = turned();
+    if (!still.empty())
+      say(allGone() ? "No step moves the reading any more."
+                    : stepsText(still, 0, "") + (still.size() == 1 ? " does not move" : " do not move") +
+                          " the reading any more.");
+    if (steps.empty()) return;
+    say(stepsText(steps, m_closing.size(), "All readings") +
+        (steps.size() == 1 ? " turns its sign" : " turn their sign") +
+        (onlySignsTurn() ? "; the sizes stay." : "."));
+  }
+
+  void sayZero() {
+    if (!m_whatIf.zeroJump || sameReading(m_whatIf, *m_whatIf.zeroJump, Reading(0))) return;
+    const double jump = m_whatIf.zeroJump->base();
+    const double output = (*m_whatIf.zeroWith - *m_whatIf.zeroWithout).base();
+    say("The zero jumps by " + std::string(jump > 0 ? "+" : "") + withUnit(jump) +
+        (m_whatIf.setup.instrument.unit == ReadingUnit::MillivoltPerVolt
+             ? std::string()
+             : " (" + formatQuantity(output, UnitFamily::Output, {}, 3) + ")") +
+        (m_zeroed == Zeroed::After ? ", which zeroing takes away." : ", which is in every reading."));
+    // Common practice, no source: inputs for strain gauges end at some 10 mV/V, few beyond 100 mV/V.
+    if (!m_whatIf.setup.instrument.range && std::abs(m_whatIf.zeroWith->base()) > 0.1)
+      say("That is far beyond what an instrument for strain gauges takes.");
+  }
+
+  void sayRange() {
+    const auto& range = m_whatIf.setup.instrument.range;
+    std::vector<std::size_t> beyond;
+    for (const std::size_t step : m_read)
+      if (with(step).beyondRange && !without(step).beyondRange) beyond.push_back(step);
+    if (beyond.empty()) return;
+    say(stepsText(beyond, m_read.size(), "All steps") + (beyond.size() == 1 ? " lies" : " lie") +
+        " beyond the ±" + formatQuantity(range->base(), UnitFamily::Output) + " that the instrument takes.");
+  }
+
+  void sayNothing() {
+    say("No reading changes and no zero: a shunt check does not see this.");
+    sayWhyNoLeak();
+    for (const std::size_t step : m_closing) {
+      const auto &before = without(step).simulated, &after = with(step).simulated;
+      if (!before || !after) continue;
+      // Newton's method finds it to some 1e-13 of itself.
+      if (std::abs(*after - *before) <= 1e-9 * std::abs(*before)) continue;
+      const std::string unit = simulatedUnitText(m_whatIf.setup.bridge);
+      const auto text = [&](double simulated) {
+        return formatNumber(simulatedInUnit(m_whatIf.setup.bridge, simulated), 5);
+      };
+      say("What step " + labelled(step) + " simulates is then " + text(*after) + " instead of " +
+          text(*before) + " " + unit + ".");
+      return;
+    }
+  }
+
+  /// A single leak to a structure that nothing else is connected to.
+  void sayWhyNoLeak() {
+    const auto& leaks = m_whatIf.setup.bridge.leaks;
+    const auto paths = std::count_if(leaks.begin(), leaks.end(),
+                                     [](const Leak& leak) { return leak.toStructure.has_value(); });
+    if (paths == 1 && m_whatIf.setup.instrument.grounding == Grounding::Floating)
+      say("The structure is connected to nothing else, so no current leaks to it.");
+  }
+
+  const WhatIf& m_whatIf;
+  Zeroed m_zeroed;
+  std::vector<std::size_t> m_read;     ///< steps that can be read, with and without
+  std::vector<std::size_t> m_lost;     ///< steps that could be read without
+  std::vector<std::size_t> m_closing;  ///< those of `m_read` that close a shunt
+  std::string m_text;
+};
+
+}  // namespace
+
+std::string polarityChangeText(const WhatIfStep& step, Zeroed zeroed) {
+  const auto& with = step.with(zeroed);
+  if (!with) return step.without ? "cannot be read" : "unknown";
+  if (!step.without) return "unknown";
+  const Polarity before = step.without->polarity, after = with->polarity;
+  if (before == after) return before == Polarity::None ? "none" : "as before";
+  if (after == Polarity::None) return "none instead of " + std::string(signText(before));
+  return (before == Polarity::None ? "now " : "reversed, now ") + std::string(signText(after));
+}
+
+std::string whatIfSentence(const WhatIf& whatIf, Zeroed zeroed) { return Saying(whatIf, zeroed).text(); }
+
+std::string_view whatIfCaution() {
+  return "Worked out from the circuit as it is entered. It says nothing about the real article: a reading "
+         "that "
+         "fits does not prove the fault, and a fault that is not tried out is not ruled out.";
+}
+
+}  // namespace core
