@@ -111,7 +111,12 @@ class Saying {
   }
 
   void sayChange() {
-    const auto largest = std::max_element(m_read.begin(), m_read.end(), [this](std::size_t a, std::size_t b) {
+    // Of steps that still do something: the others are told already.
+    std::vector<std::size_t> steps = m_read;
+    const std::vector<std::size_t> still = gone();
+    std::erase_if(
+        steps, [&](std::size_t step) { return std::find(still.begin(), still.end(), step) != still.end(); });
+    const auto largest = std::max_element(steps.begin(), steps.end(), [this](std::size_t a, std::size_t b) {
       return std::abs(difference(a)) < std::abs(difference(b));
     });
     if (largest == steps.end() || same(*largest)) return;
