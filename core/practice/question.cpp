@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/practice/question.h"
 
+#include <cassert>
 #include <cmath>
 
+#include "core/practice/kinds.h"
 #include "core/units/key_names.h"
 
 namespace core {
@@ -11,6 +13,22 @@ namespace {
 constexpr KeyNames<QuestionKind, questionKindCount> kindKeys{
     {"sign", "arm", "larger_shunt", "reading", "planted_fault"}};
 constexpr KeyNames<Difficulty, difficultyCount> difficultyKeys{{"first", "further", "thorough"}};
+
+std::optional<Question> drawn(QuestionKind kind, Dice& dice, Difficulty difficulty) {
+  switch (kind) {
+    case QuestionKind::Sign:
+      return signQuestion(dice, difficulty);
+    case QuestionKind::Arm:
+      return armQuestion(dice, difficulty);
+    case QuestionKind::LargerShunt:
+      return largerShuntQuestion(dice, difficulty);
+    case QuestionKind::Reading:
+      return readingQuestion(dice, difficulty);
+    case QuestionKind::PlantedFault:
+      return plantedFaultQuestion(dice, difficulty);
+  }
+  return std::nullopt;
+}
 
 }  // namespace
 
@@ -25,7 +43,20 @@ const std::vector<QuestionKind>& allQuestionKinds() {
   return all;
 }
 
-Question questionOf(std::uint64_t, std::size_t, Difficulty, const std::vector<QuestionKind>&) { return {}; }
+Question questionOf(std::uint64_t seed, std::size_t index, Difficulty difficulty,
+                    const std::vector<QuestionKind>& kinds) {
+  assert(!kinds.empty());
+  const QuestionKind kind = kinds[index % kinds.size()];
+  // Of each kind at least one draw in ten makes a question, so this ends soon.
+  for (std::uint32_t attempt = 0;; ++attempt) {
+    Dice dice(seed, index, kind, difficulty, attempt);
+    auto question = drawn(kind, dice, difficulty);
+    if (!question) continue;
+    question->kind = kind;
+    question->difficulty = difficulty;
+    return *std::move(question);
+  }
+}
 
 std::vector<Question> questionSet(std::uint64_t seed, std::size_t count, Difficulty difficulty,
                                   const std::vector<QuestionKind>& kinds) {

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/practice/explain.h"
+
+#include <algorithm>
+#include <iterator>
+
+#include "core/flow/movement.h"
+#include "core/practice/question_words.h"
+#include "core/review/arm_place.h"
+#include "core/working/working.h"
+
+namespace core {
+namespace {
+
+constexpr std::string_view oneShuntFormula = "shunt over one of four equal arms";
+
+/// The working of a step that closes `closed`, part by part; none when it cannot be predicted.
+std::vector<WorkingPart> workingOfStep(Setup setup, const std::vector<std::size_t>& closed) {
+  Channel channel;
+  setup.sequence = {{"all open", {}}, {"closed", closed}};
+  channel.setup = std::move(setup);
+  auto parts = workingOf(channel, evaluate(channel), std::nullopt, 1);
+  return parts ? *std::move(parts) : std::vector<WorkingPart>();
+}
+
+/// The textbook knows no reversed wires: it is held against the bridge as its template says.
+Setup asTemplate(Setup setup) {
+  setup.bridge.hookup = {};
+  return setup;
+}
+
+std::string contrastLine(const WorkingContrast& contrast) {
+  return contrast.formula + " = " + contrast.numbers + " = " + contrast.approximate + " (" + contrast.source +
+         ")";
+}
+
+/// The formula of one shunt, and where the network differs by more than a thousandth, why.
+void addShuntLines(std::vector<std::string>& lines, const Setup& setup, std::size_t shunt) {
+  const std::string name = "Shunt " + setup.shunts[shunt].name + ": ";
+  for (const WorkingPart& part : workingOfStep(asTemplate(setup), {shunt}))
+    for (const WorkingContrast& contrast : part.contrasts) {
+      if (contrast.by != oneShuntFormula) continue;
+      lines.push_back(name + contrastLine(contrast));
+      if (std::abs(contrast.approximateValue / contrast.exactValue - 1) > 1e-3)
+        lines.push_back(name + "in the whole network " + contrast.exact + "; the formula is off by " +
+                        contrast.off + ". " + contrast.why);
+      return;
+    }
+  lines.push_back(name + "v = R3/(R3 + R4) − R2/(R1 + R2) keeps its four arms; the shunt lies over none.");
+}
+
+/// "Shunt B lies right across arm 4 and pulls the output up."
+std::string ruleOf(const Setup& setup, const Shunt& shunt) {
+  const std::string where = "Shunt " + shunt.name + " lies " + placeText(setup.bridge, shunt);
+  const auto place = placeOf(setup.bridge, shunt);
+  if (!place)
+    return where +
+           ", over both half bridges alike or over the output alone: neither half divides the "
+           "excitation otherwise.";
+  const std::string over =
+      place->atOwnEnds ? "" : ", over arm " + std::to_string(place->arm + 1) + " and leads,";
+  return where + over + " and pulls the output " + (place->arm % 2 == 0 ? "down." : "up.");
+}
+
+}  // namespace
+
+std::vector<std::string> ruleSentences(const Setup& setup, std::size_t step) {
+  std::vector<std::string> sentences;
+  for (const std::size_t shunt : setup.sequence[step].closed)
+    sentences.push_back(ruleOf(setup, setup.shunts[shunt]));
+  sentences.emplace_back(
+      "A shunt lowers what it lies over: over arm 1 or 3 the output falls, over arm 2 or 4 it rises, as long "
+      "as "
+      "signal and excitation are the right way round (Micro-Measurements TN-514).");
+  const Hookup& hookup = setup.bridge.hookup;
+  if (hookup.signalReversed)
+    sentences.emplace_back("The instrument measures S- against S+, which turns the sign round.");
+  if (hookup.excitationReversed)
+    sentences.emplace_back("The source's plus side is on P-, which turns the sign of the signal round.");
+  if (hookup.signalReversed && hookup.excitationReversed)
+    sentences.emplace_back("Turned twice, the sign is what it was.");
+  if (hookup.gaugesReversed)
+    sentences.emplace_back("That the gauges are reversed changes what a strain does, not what a shunt does.");
+  return sentences;
+}
+
+std::vector<std::string> networkSentences(const Setup& setup, std::size_t step) {
+  std::vector<std::string> sentences;
+  if (const auto movement = movementAt(setup, step)) {
+    std::string sentence = sentenceOf(setup, step, *movement);
+    if (!sentence.empty()) sentences.push_back(std::move(sentence));
+  }
+  return sentences;
+}
+
+std::vector<std::string> outputLines(const Setup& setup, std::size_t step) {
+  std::vector<std::string> lines;
+  for (const std::size_t shunt : setup.sequence[step].closed) addShuntLines(lines, setup, shunt);
+  const SetupPrediction predicted = predict(setup);
+  const auto& exact = predicted.steps[step];
+  if (exact) lines.push_back("Solved as it is connected: Δv = " + signedOutput(exact->output));
+  return lines;
+}
+
+std::vector<std::string> readingLines(const Setup& setup, std::size_t step) {
+  std::vector<std::string> lines;
+  for (const WorkingPart& part : workingOfStep(setup, setup.sequence[step].closed)) {
+    if (part.heading != "The reading") continue;
+    const WorkingLine& line = part.lines.front();
+    lines.push_back("Reading: " + line.formula + " = " + line.numbers + " = " + line.result);
+  }
+  return lines;
+}
+
+void append(std::vector<std::string>& lines, std::vector<std::string> more) {
+  lines.insert(lines.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+}  // namespace core

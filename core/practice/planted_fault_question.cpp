@@ -1,0 +1,10 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/practice/kinds.h"
+
+namespace core {
+
+std::optional<Question> plantedFaultQuestion(Dice& dice, Difficulty difficulty) {
+  return signQuestion(dice, difficulty);
+}
+
+}  // namespace core
