@@ -9,7 +9,6 @@
 #include <QPdfWriter>
 #include <QTextDocument>
 
-#include "ui/report_pdf_breaks.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -82,7 +81,8 @@ class PointAsDecimalMark {
 
 core::Result<QByteArray> pdfPages(const QString& title, const ReportStamp& stamp,
                                   const std::function<void(QTextDocument&)>& fill,
-                                  const std::function<void(double)>& progress, std::stop_token stop) {
+                                  const std::function<void(double)>& progress, std::stop_token stop,
+                                  const std::function<void(QTextDocument&)>& breakPages) {
   const PointAsDecimalMark point;
   QByteArray bytes;
   QBuffer buffer(&bytes);
@@ -101,7 +101,7 @@ core::Result<QByteArray> pdfPages(const QString& title, const ReportStamp& stamp
   fill(text);
   if (stop.stop_requested()) return stopped();
   text.setPageSize({writer.width() - 2 * margin, writer.height() - 2 * margin - 2 * head});
-  keepTogether(text);
+  breakPages(text);
 
   QPainter painter;
   if (!painter.begin(&writer)) return notPainted();

@@ -5,10 +5,10 @@
 
 namespace ui {
 
-QSettings stateFile() {
+QSettings stateFile(const QString& name) {
   QString folder = qEnvironmentVariable("XDG_STATE_HOME");
   if (folder.isEmpty()) folder = QDir::homePath() + "/.local/state";
-  return QSettings(folder + "/shuntwright/state.ini", QSettings::IniFormat);
+  return QSettings(folder + "/shuntwright/" + name + ".ini", QSettings::IniFormat);
 }
 
 }  // namespace ui
