@@ -79,7 +79,71 @@ bool readVoltage(const std::string& line, const std::string& node, double& value
   return static_cast<bool>(stream >> value);
 }
 
+/// The netlist's name of a place, from its own list "* node NAME: PLACE, PLACE"; empty when it has none.
+std::string nameIn(const std::string& netlist, const std::string& place) {
+  std::istringstream lines(netlist);
+  for (std::string line; std::getline(lines, line);) {
+    const std::size_t colon = line.find(": ");
+    if (line.rfind("* node ", 0) != 0 || colon == std::string::npos) continue;
+    if ((line.substr(colon + 1) + ",").find(" " + place + ",") != std::string::npos)
+      return line.substr(7, colon - 7);
+  }
+  return {};
+}
+
+/// Adds what "(S+ - S-)" says to the weights; false when a place has no node.
+bool addDifference(const std::string& text, const std::string& netlist, std::vector<double>& weights,
+                   ExportedDeck& deck) {
+  const std::size_t between = text.find(" - ");
+  if (text.size() < 5 || text.front() != '(' || text.back() != ')' || between == std::string::npos)
+    return false;
+  const std::string places[] = {text.substr(1, between - 1),
+                                text.substr(between + 3, text.size() - between - 4)};
+  for (const double sign : {1.0, -1.0}) {
+    const std::string name = nameIn(netlist, places[sign > 0 ? 0 : 1]);
+    if (name.empty()) return false;
+    if (name == "0") continue;
+    deck.deck.nodes.push_back(name);
+    deck.signal.push_back(0);
+    deck.divisor.push_back(0);
+    weights.back() = sign;
+  }
+  return true;
+}
+
 }  // namespace
+
+double ExportedDeck::outputOf(const std::vector<double>& voltages) const {
+  double above = 0, below = fixedDivisor;
+  for (std::size_t k = 0; k < voltages.size(); ++k) {
+    above += signal[k] * voltages[k];
+    below += divisor[k] * voltages[k];
+  }
+  return above / below;
+}
+
+core::Result<ExportedDeck> exportedDeck(const std::string& netlist) {
+  const core::Error unclear{"netlist", "it does not say where the output is:\n" + netlist, ""};
+  const std::string start = "\n* output = ", current = "(I x nominal resistance), ";
+  const std::size_t at = netlist.find(start);
+  if (at == std::string::npos) return unclear;
+  const std::size_t begin = at + start.size();
+  const std::string line = netlist.substr(begin, netlist.find('\n', begin) - begin);
+  const std::size_t over = line.find(" / ");
+  if (over == std::string::npos) return unclear;
+  ExportedDeck exported;
+  exported.deck.netlist = netlist;
+  if (!addDifference(line.substr(0, over), netlist, exported.signal, exported)) return unclear;
+  const std::string divisor = line.substr(over + 3);
+  if (divisor.rfind(current, 0) == 0) {
+    std::istringstream stream(divisor.substr(current.size()));
+    stream.imbue(std::locale::classic());
+    if (!(stream >> exported.fixedDivisor)) return unclear;
+  } else if (!addDifference(divisor, netlist, exported.divisor, exported)) {
+    return unclear;
+  }
+  return exported;
+}
 
 core::Result<Voltages> operatingPoints(const std::vector<Deck>& decks) {
   const Folder folder;
