@@ -544,7 +544,7 @@ def setup_json(c):
 def document_json(title, note, channels):
     stocked = any(shunt.part for c in channels for shunt in c.up + c.down)
     return {
-        "format": "shuntwright", "version": 5, "title": title, "site": "Alder Fen Test Hall",
+        "format": "shuntwright", "version": 6, "title": title, "site": "Alder Fen Test Hall",
         "article": "Sandpiper two-seat training glider, tailplane", "person": "",
         "note": f"{MARK} {note}",
         "stock": stock_json(STOCK if stocked else []),

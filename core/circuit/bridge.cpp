@@ -90,6 +90,14 @@ Result<void> requireInstrument(const Instrument& instrument) {
   return requireBalance(instrument.balance);
 }
 
+/// Exchanged or touching leads are two.
+Result<void> requirePairs(const std::vector<LeadPair>& pairs, const std::string& what) {
+  for (const LeadPair& pair : pairs)
+    if (pair.a == pair.b)
+      return Error{"lead " + std::string(leadName(pair.a)), what, "Choose another lead as the second one"};
+  return {};
+}
+
 std::vector<Wire>::iterator wireOf(std::vector<Wire>& wires, LeadRole role) {
   return std::find_if(wires.begin(), wires.end(), [role](const Wire& wire) { return wire.role == role; });
 }
@@ -214,6 +222,9 @@ Result<void> checkBridge(const Bridge& bridge, const Instrument& instrument) {
   }
   for (const Wire& wire : wiresOf(bridge))
     if (auto ok = requireLead(wire.role, bridge); !ok) return ok;
+  if (auto ok = requirePairs(bridge.hookup.exchanged, "a lead cannot be exchanged with itself"); !ok)
+    return ok;
+  if (auto ok = requirePairs(bridge.hookup.touching, "a lead cannot touch itself"); !ok) return ok;
   if (auto ok = isTransducer(bridge) ? requireRating(bridge.rating) : requireGauge(bridge.gauge); !ok)
     return ok;
   return requireInstrument(instrument);

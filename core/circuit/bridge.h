@@ -129,7 +129,7 @@ Node pointOf(const Bridge& bridge, Node node);
 std::string pointName(const Bridge& bridge, Node node);
 
 /// Fails with the first thing that makes the bridge unusable: a resistance, gauge factor, rating or
-/// instrument setting that is not a positive finite number, naming it.
+/// instrument setting that is not a positive finite number, or a pair of one lead, naming it.
 Result<void> checkBridge(const Bridge& bridge, const Instrument& instrument);
 
 }  // namespace core

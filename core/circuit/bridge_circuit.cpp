@@ -3,6 +3,8 @@
 
 #include <cmath>
 
+#include "core/circuit/hookup.h"
+
 namespace core {
 namespace {
 
@@ -10,6 +12,23 @@ namespace {
 constexpr double outputRounding = 2e-15;
 
 NodeIndex index(Node node) { return static_cast<NodeIndex>(node); }
+
+/// Nothing is to be entered where leads touch that should not.
+Error shortedOr(Error error, const Bridge& bridge) {
+  if (error.where == "excitation" && !hookupInUse(bridge).touching.empty())
+    error.mend = "Part the leads that touch";
+  return error;
+}
+
+/// A broken lead may leave a terminal that is measured at without any wire.
+Result<void> requireConnected(const Solver& solver, const BridgeNetwork& bridge) {
+  for (const NodeIndex node :
+       {bridge.output.plus, bridge.output.minus, bridge.reference.plus, bridge.reference.minus})
+    if (!solver.connected(node))
+      return Error{"terminal " + bridge.network.nodes[node],
+                   "nothing is connected there, so the output is undefined", "Mend the broken lead"};
+  return {};
+}
 
 }  // namespace
 
@@ -48,12 +67,8 @@ Result<BridgeCircuit> BridgeCircuit::make(const Bridge& bridge, const Instrument
       branch.a = branch.b = network.excitation.plus;
   }
   auto solver = Solver::prepare(open, network.excitation);
-  if (!solver) return solver.error();
-  for (const NodeIndex node :
-       {network.output.plus, network.output.minus, network.reference.plus, network.reference.minus})
-    if (!solver->connected(node))
-      return Error{network.network.nodes[node], "nothing is connected there, so the output is undefined",
-                   "Mend the broken lead"};
+  if (!solver) return shortedOr(solver.error(), bridge);
+  if (auto ok = requireConnected(*solver, network); !ok) return ok.error();
   const auto nominal = instrument.current ? std::optional(instrument.current->nominal) : std::nullopt;
   return BridgeCircuit(bridge, nominal, std::move(network), *std::move(solver), shunts);
 }
@@ -102,7 +117,8 @@ Result<Output> BridgeCircuit::solveOutput() {
   // At a current source the voltage over P+ and P- is I / G; the instrument divides by I R.
   const double input_S = m_solver.inputConductance();
   if (!(input_S > 0))
-    return Error{"excitation", "no current can flow from P+ to P-", "Close an arm, or use constant voltage"};
+    return Error{"excitation", "no current can flow from P+ to P-",
+                 "Mend the lead that is broken, or use constant voltage"};
   m_perRatio = 1 / (input_S * m_nominal->base());
   m_perInput = -ratio * m_perRatio / input_S;
   return Output(ratio * m_perRatio);

@@ -39,6 +39,12 @@ bool contains(const std::vector<LeadPair>& pairs, const LeadPair& wanted) {
 
 }  // namespace
 
+std::optional<LeadRole> leadFromName(std::string_view name) {
+  for (std::size_t role = 0; role < leadRoleCount; ++role)
+    if (const auto lead = static_cast<LeadRole>(role); leadName(lead) == name) return lead;
+  return std::nullopt;
+}
+
 bool hasLead(const Bridge& bridge, LeadRole role) {
   const BridgeTemplate& shape = templateOf(bridge.type);
   if (role == LeadRole::SensePlus || role == LeadRole::SenseMinus) return shape.senseLeads && bridge.sixWire;

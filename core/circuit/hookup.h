@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+#include <string_view>
+
 #include "core/circuit/bridge.h"
 
 // What of a Hookup counts, and the small changes to one.
 
 namespace core {
 
+/// The inverse of leadName.
+std::optional<LeadRole> leadFromName(std::string_view name);
 /// Whether `bridge` has the lead; sense leads with six wires only.
 bool hasLead(const Bridge& bridge, LeadRole role);
 /// The same two leads, in whatever order.

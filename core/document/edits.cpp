@@ -5,6 +5,7 @@
 #include <map>
 #include <utility>
 
+#include "core/circuit/hookup.h"
 #include "core/document/carried_names.h"
 
 namespace core {
@@ -113,6 +114,7 @@ Channel withBridgeType(Channel channel, BridgeType type) {
   for (const Wire& wire : wiresOf(setup.bridge)) used[static_cast<std::size_t>(wire.role)] = true;
   for (std::size_t role = 0; role < leadRoleCount; ++role)
     if (!used[role]) setup.bridge.leads[role] = Resistance(0);
+  setup.bridge.hookup = hookupInUse(setup.bridge);
   if (type != BridgeType::Transducer)
     setup.instrument.bridgeFactor = shape.bridgeFactor(setup.bridge.gauge.poissonRatio);
   return channel;

@@ -23,8 +23,9 @@ Document withChannelRemoved(Document document, std::size_t index);
 std::string uniqueChannelName(const Document& document, const std::string& name,
                               std::size_t except = SIZE_MAX);
 
-/// Another template: leads that it lacks become zero and the instrument's bridge factor follows. What is
-/// stated about uncertainties stays, though it may concern a lead that plays no part now.
+/// Another template: leads that it lacks become zero, nothing is broken, exchanged or touching there any
+/// more, and the instrument's bridge factor follows. Reversals stay. What is stated about uncertainties
+/// stays, though it may concern a lead that plays no part now.
 Channel withBridgeType(Channel channel, BridgeType type);
 
 /// `shunt` added at the end, its name made unique.

@@ -15,6 +15,7 @@ inline constexpr std::size_t mostSeries = 100;          ///< of a stock
 inline constexpr std::size_t mostDecades = 20;          ///< of a box
 inline constexpr std::size_t mostPins = 200;            ///< of a channel
 inline constexpr std::size_t mostJumpers = 20;          ///< of a shunt
+inline constexpr std::size_t mostExchanges = 100;       ///< of a bridge's leads, one after the other
 inline constexpr std::size_t mostOhmReadings = 10'000;  ///< of a channel
 
 }  // namespace core

@@ -98,7 +98,7 @@ std::shared_ptr<const Channel> readChannel(const JsonPlace& at, JsonNames& names
 }
 
 /// From each version to the next, the first one from version 1.
-constexpr std::array upgrades = {upgradeFrom1, upgradeFrom2, upgradeFrom3, upgradeFrom4};
+constexpr std::array upgrades = {upgradeFrom1, upgradeFrom2, upgradeFrom3, upgradeFrom4, upgradeFrom5};
 static_assert(upgrades.size() == fileVersion - 1);
 
 /// The version of a document; of anything else an error is noted. Looked at before anything else, since

@@ -9,7 +9,7 @@
 namespace core {
 
 /// The version of the file format that is written, and the newest that is read.
-inline constexpr unsigned fileVersion = 5;
+inline constexpr unsigned fileVersion = 6;
 
 /// Reads a document file (.bridgecal); resources/bridgecal.schema.json describes it.
 ///

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/document/json_hookup.h"
 #include "core/document/json_stock.h"
 #include "core/document/json_uncertainties.h"
 #include "core/document/json_wiring.h"
@@ -101,7 +102,7 @@ std::array<Leak, 4> readLeaks(const JsonPlace& at) {
 
 Bridge readBridge(const JsonPlace& at) {
   const JsonFields in(
-      at, {"type", "gauge", "rating", "arms_ohm", "leads", "six_wire", "lead_warming_K", "leaks"});
+      at, {"type", "gauge", "rating", "arms_ohm", "leads", "six_wire", "lead_warming_K", "leaks", "hookup"});
   Bridge bridge;
   const JsonPlace typeAt = in.at("type");
   if (const auto type = bridgeTypeFromKey(typeAt.text()))
@@ -115,6 +116,7 @@ Bridge readBridge(const JsonPlace& at) {
   bridge.leads = readLeads(in.at("leads"), bridge);
   bridge.leadWarming = Warming(in.number("lead_warming_K"));
   if (in.has("leaks")) bridge.leaks = readLeaks(in.at("leaks"));
+  if (in.has("hookup")) bridge.hookup = readHookup(in.at("hookup"));
   return bridge;
 }
 

@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "core/document/json_hookup.h"
 #include "core/document/json_stock.h"
 #include "core/document/json_uncertainties.h"
 #include "core/document/json_wiring.h"
@@ -89,6 +90,7 @@ void writeBridge(JsonEmitter& out, const Bridge& bridge) {
     out.boolean("six_wire", bridge.sixWire);
     out.number("lead_warming_K", bridge.leadWarming.base());
     writeLeaks(out, bridge.leaks);
+    writeHookup(out, "hookup", bridge.hookup);
   });
 }
 

@@ -236,4 +236,14 @@ void upgradeFrom4(JsonValue& document, FirstError& error) {
   });
 }
 
+void upgradeFrom5(JsonValue& document, FirstError& error) {
+  Lifting lifting{versionOf(document), error};
+  const Branch root(document, lifting);
+  root.elements("channels", [](const Branch& channel) {
+    eachSetup(channel, [](const Branch& setup) {
+      setup.member("bridge", [](const Branch& bridge) { bridge.refuse("hookup"); });
+    });
+  });
+}
+
 }  // namespace core

@@ -4,7 +4,7 @@
 #include "core/document/json_fields.h"
 
 // Older files are lifted a version at a time on the tree, so that the reader knows only the newest. To add
-// a version, raise fileVersion, add upgradeFrom5 and put it behind those before it in readDocument.
+// a version, raise fileVersion, add upgradeFrom6 and put it behind those before it in readDocument.
 
 namespace core {
 
@@ -28,5 +28,9 @@ void upgradeFrom3(JsonValue& document, FirstError& error);
 /// Lifts a document of version 4 to version 5, likewise: no figure of merit has a limit, so that no verdict
 /// changes, and nonlinearity is told from the least-squares line.
 void upgradeFrom4(JsonValue& document, FirstError& error);
+
+/// Lifts a document of version 5 to version 6, likewise: bridges are connected as their template says, which is
+/// what leaving it out means, so nothing is added.
+void upgradeFrom5(JsonValue& document, FirstError& error);
 
 }  // namespace core

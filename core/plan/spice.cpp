@@ -6,6 +6,7 @@
 #include <charconv>
 #include <numeric>
 
+#include "core/circuit/hookup_words.h"
 #include "core/plan/prediction.h"
 
 namespace core {
@@ -51,8 +52,12 @@ std::string plainName(std::string_view node) {
 /// Which nodes are one point, and what the points are called.
 class Points {
  public:
-  explicit Points(const Network& network)
-      : m_names(network.nodes), m_point(m_names.size()), m_used(m_names.size(), false) {
+  Points(const Network& network, Port excitation)
+      : m_names(network.nodes),
+        m_point(m_names.size()),
+        m_used(m_names.size(), false),
+        m_ground(excitation.minus) {
+    m_used[excitation.plus] = m_used[excitation.minus] = true;  // the source is there, though no lead may be
     std::iota(m_point.begin(), m_point.end(), NodeIndex{0});
     for (const Branch& branch : network.branches) {
       m_used[branch.a] = m_used[branch.b] = true;
@@ -61,9 +66,10 @@ class Points {
   }
 
   std::string name(NodeIndex node) const {
-    const bool ground = m_point[node] == m_point[static_cast<NodeIndex>(Node::PMinus)];
-    return ground ? "0" : plainName(m_names[m_point[node]]);
+    return joined(node, m_ground) ? "0" : plainName(m_names[m_point[node]]);
   }
+
+  bool joined(NodeIndex a, NodeIndex b) const { return m_point[a] == m_point[b]; }
 
   /// A comment line for each point, with all its places.
   std::string list() const {
@@ -88,6 +94,7 @@ class Points {
   std::vector<std::string> m_names;
   std::vector<NodeIndex> m_point;  ///< node -> first node of its point
   std::vector<bool> m_used;
+  NodeIndex m_ground;
 };
 
 std::string resistor(const std::string& name, const Points& points, const Branch& branch) {
@@ -101,8 +108,9 @@ std::string fixedElements(const BridgeNetwork& bridge, const Points& points) {
   for (BranchIndex k = 0; k < bridge.firstShunt; ++k) {
     const Branch& branch = bridge.network.branches[k];
     if (branch.resistance.base() == 0) continue;  // stands in the list of nodes
-    lines += "* " + branch.name + "\n";
-    lines += resistor("R" + std::to_string(k + 1), points, branch) + "\n";
+    const bool bypassed = points.joined(branch.a, branch.b);
+    lines += "* " + branch.name + (bypassed ? ", both ends on one node:" : "") + "\n";
+    lines += (bypassed ? "* " : "") + resistor("R" + std::to_string(k + 1), points, branch) + "\n";
   }
   return lines;
 }
@@ -119,7 +127,10 @@ std::string shuntElements(const BridgeNetwork& bridge, const Points& points, con
   return lines;
 }
 
-std::string voltage(const Points& points, Port port) {
+/// As SPICE prints it. Nothing can be printed of ground alone: an output of no voltage because both its nodes
+/// are ground is shown at another node, where it is no voltage either.
+std::string voltage(const Points& points, Port port, NodeIndex other) {
+  if (points.name(port.plus) == "0" && points.name(port.minus) == "0") port = {other, other};
   const std::string minus = points.name(port.minus);
   return "v(" + points.name(port.plus) + (minus == "0" ? "" : "," + minus) + ")";
 }
@@ -135,17 +146,24 @@ std::string divisor(const Instrument& instrument, const BridgeNetwork& bridge) {
   return difference(bridge, bridge.reference);
 }
 
+std::string hookupComments(const Bridge& bridge) {
+  std::string lines;
+  for (const std::string& sentence : hookupSentences(bridge)) lines += "* " + comment(sentence) + "\n";
+  return lines;
+}
+
 std::string analyses(const Instrument& instrument, const BridgeNetwork& bridge, const Points& points) {
   const std::string plus = points.name(bridge.excitation.plus), minus = points.name(bridge.excitation.minus);
   const auto& current = instrument.current;
   const std::string amount = number(current ? current->supplied.base() : instrument.excitation.base());
-  // A current source drives from its first node, through itself, to its second: here out of P+.
+  // A current source drives from its first node, through itself, to its second: here out of the plus side.
   const std::string name = current ? "I1" : "V1";
   std::string lines =
       "* excitation\n" + name + " " + (current ? minus + " " + plus : plus + " " + minus) + " ";
   lines += amount + "\n.op\n.dc " + name + " " + amount + " " + amount + " " + amount + "\n";
-  lines += ".print dc " + voltage(points, bridge.output);
-  if (bridge.reference.plus != bridge.excitation.plus) lines += " " + voltage(points, bridge.reference);
+  lines += ".print dc " + voltage(points, bridge.output, bridge.excitation.plus);
+  if (bridge.reference.plus != bridge.excitation.plus)
+    lines += " " + voltage(points, bridge.reference, bridge.excitation.plus);
   return lines + "\n.end\n";
 }
 
@@ -162,13 +180,14 @@ Result<std::string> spiceNetlist(const Setup& setup, std::size_t step, const std
   const BridgeNetwork bridge = bridgeNetwork(setup.bridge, setup.instrument, shunts);
   Network wiring = bridge.network;
   wiring.branches.resize(bridge.firstShunt);  // an open shunt joins nothing, whatever its value
-  const Points points(wiring);
+  const Points points(wiring, bridge.excitation);
   const Step& planned = setup.sequence[step];
   // The first line is the title; our word in front keeps it from being anything else.
   return "Bridge netlist: " + comment(title) + "\n* step " + std::to_string(step + 1) + ": " +
-         comment(planned.label) + "\n* output = " + difference(bridge, bridge.output) + " / " +
-         divisor(setup.instrument, bridge) + "\n" + points.list() + fixedElements(bridge, points) +
-         shuntElements(bridge, points, planned) + analyses(setup.instrument, bridge, points);
+         comment(planned.label) + "\n" + hookupComments(setup.bridge) +
+         "* output = " + difference(bridge, bridge.output) + " / " + divisor(setup.instrument, bridge) +
+         "\n" + points.list() + fixedElements(bridge, points) + shuntElements(bridge, points, planned) +
+         analyses(setup.instrument, bridge, points);
 }
 
 }  // namespace core

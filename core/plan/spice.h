@@ -14,11 +14,13 @@ namespace core {
 /// Only resistors, one source with the instrument's excitation (V1, or I1 for constant current) and plain
 /// numbers in ohm, volt and ampere are used. Zero-ohm leads and joins are merged nodes, so there is no
 /// loop of sources; comments list every node's places and every element: leads as warm as they are, pieces
-/// of arms that leak to the structure, leaks, the structure's grounding and the balance network. P- is
-/// ground. Open shunts stand there as comments. A comment says what the output voltage is to be divided by.
+/// of arms that leak to the structure, leaks, the structure's grounding and the balance network, and
+/// how the bridge is connected where that is not as its template says. The source's minus side is ground: P-,
+/// or P+ with a reversed excitation. Open shunts, and what joined nodes bypass, stand there as comments. A
+/// comment says what the output voltage is to be divided by.
 /// The analyses are an operating point, which prints the node voltages, and a sweep of the source over
-/// its one value, which prints the output voltage, V(S+) - V(S-), and with sense leads the sensed
-/// excitation.
+/// its one value, which prints the output voltage as the instrument has it, V(S+) - V(S-) or with reversed
+/// signal wires V(S-) - V(S+), and with sense leads the sensed excitation.
 ///
 /// `title` and names from the document stand on comment lines only, cut to one short line of ASCII;
 /// anything else in them becomes a question mark. They cannot become elements or commands.

@@ -18,7 +18,7 @@ PROGRAM = pathlib.Path(sys.argv[1])
 SOURCE = pathlib.Path(sys.argv[2])
 SCHEMA = json.loads((SOURCE / "resources/bridgecal.schema.json").read_text("utf-8"))
 VALIDATOR = jsonschema.Draft202012Validator(SCHEMA)
-DOCUMENT = SOURCE / "tests/data/version5.bridgecal"
+DOCUMENT = SOURCE / "tests/data/version6.bridgecal"
 
 
 def load(path):
@@ -105,6 +105,7 @@ class SchemaTest(unittest.TestCase):
         document = load(DOCUMENT)
         setup = ("channels", 0, "setup")
         statements = setup + ("uncertainties",)
+        hookup = setup + ("bridge", "hookup")
         self.assertEqual([at(document, statements + (k,))["of"] for k in (0, 2, 3, 11)],
                          ["arm", "lead", "lead_temperature", "rounding"])
         recording = ("channels", 0, "checks", 0, "recording")
@@ -114,7 +115,8 @@ class SchemaTest(unittest.TestCase):
             (("version",), 2),
             (("version",), 3),
             (("version",), 4),
-            (("version",), 6),
+            (("version",), 5),
+            (("version",), 7),
             (setup + ("bridge", "type"), "quarter"),
             (setup + ("bridge", "arms_ohm"), [350, 350, 350]),
             (setup + ("bridge", "leads", "P+"), {"ohm": 1, "length_m": 1}),
@@ -125,6 +127,14 @@ class SchemaTest(unittest.TestCase):
             (setup + ("bridge", "gauge", "grid", "demand"), "high"),
             (setup + ("bridge", "leaks"), [None, None, None]),
             (setup + ("bridge", "leaks", 0), {"across_ohm": 1e6}),
+            (hookup + ("signal_reversed",), "yes"),
+            (hookup + ("broken",), ["sense"]),
+            (hookup + ("broken",), ["P+", "P+"]),
+            (hookup + ("exchanged", 0), ["P+"]),
+            (hookup + ("exchanged", 0), ["P+", "P+"]),
+            (hookup + ("exchanged", 0), ["P+", "S-", "S+"]),
+            (hookup + ("exchanged",), [["P+", "S-"]] * 101),
+            (hookup + ("touching",), [["P+", "S-"], ["P+", "S-"]]),
             (setup + ("instrument", "linearisation"), "before"),
             (setup + ("instrument", "balance", "kind"), "beside"),
             (setup + ("instrument", "grounding"), "S-"),

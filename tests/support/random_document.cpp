@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/random_document.h"
 
+#include <algorithm>
 #include <array>
 #include <bit>
 #include <cmath>
@@ -8,6 +9,8 @@
 #include <random>
 #include <string>
 #include <utility>
+
+#include "core/circuit/hookup.h"
 
 namespace support {
 namespace {
@@ -33,6 +36,8 @@ class Generator {
   Lead lead();
   Leak leak();
   Gauge gauge();
+  std::vector<LeadPair> pairs();
+  Hookup hookup();
   Bridge bridge();
   Balance balance();
   Instrument instrument();
@@ -125,6 +130,27 @@ Gauge Generator::gauge() {
   return gauge;
 }
 
+/// Up to three, none twice.
+std::vector<LeadPair> Generator::pairs() {
+  std::vector<LeadPair> pairs;
+  for (std::size_t left = below(4); left > 0; --left) {
+    const auto a = below(leadRoleCount), b = below(leadRoleCount);
+    const LeadPair pair{static_cast<LeadRole>(a), static_cast<LeadRole>(b)};
+    if (a != b && std::none_of(pairs.begin(), pairs.end(),
+                               [&](const LeadPair& other) { return samePair(pair, other); }))
+      pairs.push_back(pair);
+  }
+  return pairs;
+}
+
+Hookup Generator::hookup() {
+  Hookup hookup{oneIn(4), oneIn(4), oneIn(4)};
+  for (bool& broken : hookup.broken) broken = oneIn(8);
+  hookup.exchanged = pairs();
+  hookup.touching = pairs();
+  return hookup;
+}
+
 Bridge Generator::bridge() {
   Bridge bridge;
   bridge.type = static_cast<BridgeType>(below(bridgeTypeCount));
@@ -136,6 +162,7 @@ Bridge Generator::bridge() {
   bridge.leadWarming = Warming(within(-20, 40));
   if (oneIn(2))
     for (Leak& one : bridge.leaks) one = leak();
+  if (oneIn(2)) bridge.hookup = hookup();
   return bridge;
 }
 

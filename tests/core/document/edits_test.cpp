@@ -267,6 +267,25 @@ TEST(Edits, ChangingTheTemplateDropsLeadsItLacksAndSetsTheBridgeFactor) {
   EXPECT_DOUBLE_EQ(channel.setup.instrument.bridgeFactor, 1.3);
 }
 
+TEST(Edits, AnotherTemplateKeepsOfTheHookupWhatItHasLeadsFor) {
+  using enum LeadRole;
+  Channel channel;
+  channel.setup.bridge.type = BridgeType::FullBending;
+  channel.setup.bridge.sixWire = true;
+  Hookup& hookup = channel.setup.bridge.hookup;
+  hookup.signalReversed = hookup.gaugesReversed = true;
+  for (const LeadRole role : {SignalPlus, SignalMinus, SensePlus})
+    hookup.broken[static_cast<std::size_t>(role)] = true;
+  hookup.exchanged = {{ExcitationPlus, SignalPlus}, {ExcitationPlus, SignalMinus}};
+  hookup.touching = {{ExcitationMinus, SignalMinus}, {SensePlus, SignalMinus}};
+  channel = withBridgeType(channel, BridgeType::HalfBending);  // P+, P- and S- alone
+  Hookup left{.signalReversed = true, .gaugesReversed = true};
+  left.broken[static_cast<std::size_t>(SignalMinus)] = true;
+  left.exchanged = {{ExcitationPlus, SignalMinus}};
+  left.touching = {{ExcitationMinus, SignalMinus}};
+  EXPECT_EQ(channel.setup.bridge.hookup, left);
+}
+
 TEST(Edits, AnEqualChannelLeavesTheDocumentAsItIs) {
   const Document document = sample::documentOf({sample::nineStepChannel()});
   EXPECT_EQ(withChannel(document, 0, *document.channels[0]), document);

@@ -348,6 +348,60 @@ TEST(ReadDocument, OpensTheLimitsOfTheFifthVersionForever) {
   EXPECT_EQ(document->channels[1]->setup.limits, (Limits{0.01, Reading(0), 0.005}));
 }
 
+// What version 5 took for granted when version 6 came; the same holds of earlier ones.
+TEST(ReadDocument, ConnectsBridgesOfTheFifthVersionAsTheirTemplateSays) {
+  for (const char* name : {"version1.bridgecal", "version2.bridgecal", "version3.bridgecal",
+                           "version4.bridgecal", "version5.bridgecal"}) {
+    const auto document = readDocument(fileText(name));
+    ASSERT_TRUE(document) << document.error().text();
+    const Channel& spar = *document->channels[0];
+    for (const core::Setup* setup : {&spar.setup, &*spar.checks[0].closedWith, &document->channels[1]->setup})
+      EXPECT_EQ(setup->bridge.hookup, Hookup{}) << name;
+  }
+}
+
+// Written by hand when version 6 was fixed; never change it, and never let it stop opening.
+TEST(ReadDocument, OpensTheHookupsOfTheSixthVersionForever) {
+  using enum LeadRole;
+  const auto document = readDocument(fileText("version6.bridgecal"));
+  ASSERT_TRUE(document) << document.error().text();
+  Hookup spar{.signalReversed = true, .gaugesReversed = true};
+  spar.broken[static_cast<std::size_t>(SenseMinus)] = true;
+  spar.exchanged = {{SignalMinus, Return}, {ExcitationPlus, SignalPlus}};
+  spar.touching = {{Return, SignalMinus}};
+  EXPECT_EQ(document->channels[0]->setup.bridge.hookup, spar);
+  EXPECT_EQ(
+      document->channels[0]->checks[0].closedWith->bridge.hookup,
+      (Hookup{.excitationReversed = true, .touching = {{SignalMinus, Return}, {ExcitationPlus, SensePlus}}}));
+  EXPECT_EQ(document->channels[1]->setup.bridge.hookup,
+            (Hookup{.excitationReversed = true,
+                    .exchanged = {{ExcitationPlus, ExcitationMinus}, {SensePlus, SenseMinus}}}));
+}
+
+TEST(ReadDocument, TakesAHookupThatSaysNothing) {
+  for (const char* nothing : {"{}", "{\"signal_reversed\": false}", "{\"broken\": [], \"touching\": []}"}) {
+    const auto document = readDocument(damaged(
+        fileText("version6.bridgecal"), "LC-1",
+        "{\"excitation_reversed\": true, \"exchanged\": [[\"P+\", \"P-\"], [\"sense+\", \"sense-\"]]}",
+        nothing));
+    ASSERT_TRUE(document) << document.error().text();
+    EXPECT_EQ(document->channels[1]->setup.bridge.hookup, Hookup{});
+  }
+}
+
+TEST(ReadDocument, TakesLeadsThatAreExchangedAgainAndAgainUpToALimit) {
+  const auto read = [](std::size_t times) {
+    std::string list = "[[\"P+\", \"P-\"]";
+    for (std::size_t k = 1; k < times; ++k) list += ", [\"P+\", \"P-\"]";
+    return readDocument(damaged(fileText("version6.bridgecal"), "LC-1",
+                                "[[\"P+\", \"P-\"], [\"sense+\", \"sense-\"]]", list + "]"));
+  };
+  ASSERT_TRUE(read(100)) << read(100).error().text();
+  EXPECT_EQ(read(100)->channels[1]->setup.bridge.hookup.exchanged.size(), 100u);
+  ASSERT_FALSE(read(101));
+  EXPECT_NE(read(101).error().what.find("there are 101 exchanged pairs, more than 100"), std::string::npos);
+}
+
 // Whether a limit makes sense is said by the review; a file with one that does not must open for that.
 TEST(ReadDocument, TakesLimitsOfFiguresThatMakeNoSense) {
   for (const auto& [text, value] :
@@ -666,6 +720,46 @@ const Damage damagesOfVersion5[] = {
      "channels[0].checks[0].closed_with.limits.merits", "a list where a group of keys", "[0.005]"},
 };
 
+// A key of version 6 in older files.
+const Damage laterThan5[] = {
+    {"", "\"lead_warming_K\": 12.5,", "\"lead_warming_K\": 12.5, \"hookup\": {},",
+     "channels[0].setup.bridge.hookup", "“hookup” is not known in a file of version 5", "\"hookup\""},
+    {"closed_with", "\"lead_warming_K\": 12.5,", "\"lead_warming_K\": 12.5, \"hookup\": {},",
+     "channels[0].checks[0].closed_with.bridge.hookup", "“hookup” is not known", "\"hookup\""},
+};
+
+const Damage damagesOfVersion6[] = {
+    {"", "\"signal_reversed\"", "\"signals_reversed\"", "channels[0].setup.bridge.hookup.signals_reversed",
+     "“signals_reversed” is not known here", "signals_reversed"},
+    {"", "\"signal_reversed\": true", "\"signal_reversed\": 1",
+     "channels[0].setup.bridge.hookup.signal_reversed", "a number where true or false", "signal_reversed"},
+    {"", "\"signal_reversed\": true", "\"signal_reversed\": true, \"signal_reversed\": true",
+     "channels[0].setup.bridge.hookup.signal_reversed", "“signal_reversed” stands here twice",
+     "signal_reversed"},
+    {"", "[\"sense-\"]", "[\"sense\"]", "channels[0].setup.bridge.hookup.broken[0]", "no lead “sense”",
+     "[\"sense\"]"},
+    {"", "[\"sense-\"]", "[\"sense-\", \"P+\", \"sense-\"]", "channels[0].setup.bridge.hookup.broken[2]",
+     "“sense-” is broken already", "\"broken\""},
+    {"", "[\"sense-\"]", "\"sense-\"", "channels[0].setup.bridge.hookup.broken", "a text where a list",
+     "\"broken\""},
+    {"", "[\"P+\", \"S+\"]", "[\"P+\", \"arm 1 begin\"]", "channels[0].setup.bridge.hookup.exchanged[1][1]",
+     "no lead “arm 1 begin”", "\"exchanged\""},
+    {"", "[\"P+\", \"S+\"]", "[\"P+\", \"P+\"]", "channels[0].setup.bridge.hookup.exchanged[1]",
+     "it names the lead “P+” twice", "\"exchanged\""},
+    {"", "[\"P+\", \"S+\"]", "[\"P+\"]", "channels[0].setup.bridge.hookup.exchanged[1]",
+     "does not name two leads", "\"exchanged\""},
+    {"", "[\"P+\", \"S+\"]", "[\"P+\", \"S+\", \"S-\"]", "channels[0].setup.bridge.hookup.exchanged[1]",
+     "does not name two leads", "\"exchanged\""},
+    {"", "[\"P+\", \"S+\"]", "3", "channels[0].setup.bridge.hookup.exchanged[1]", "a number where a list",
+     "\"exchanged\""},
+    {"", "[[\"return\", \"S-\"]]", "[[\"return\", \"S-\"], [\"S-\", \"return\"]]",
+     "channels[0].setup.bridge.hookup.touching[1]", "these two leads touch already", "\"touching\""},
+    {"", "[[\"return\", \"S-\"]]", "[[\"return\", \"return\"]]",
+     "channels[0].setup.bridge.hookup.touching[0]", "it names the lead “return” twice", "\"touching\""},
+    {"LC-1", "{\"excitation_reversed\": true, \"exchanged\": [[\"P+\", \"P-\"], [\"sense+\", \"sense-\"]]}",
+     "null", "channels[1].setup.bridge.hookup", "nothing (null) where a group of keys", "\"hookup\": null"},
+};
+
 void expectNamed(const std::string& good, std::span<const Damage> all) {
   for (const Damage& d : all) {
     const std::string text = damaged(good, d.anchor, d.from, d.to);
@@ -700,6 +794,14 @@ TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheFourthVersion) {
 
 TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheFifthVersion) {
   expectNamed(fileText("version5.bridgecal"), damagesOfVersion5);
+}
+
+TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheSixthVersion) {
+  expectNamed(fileText("version6.bridgecal"), damagesOfVersion6);
+}
+
+TEST(ReadDocument, NamesLineAndPathOfKeysThatCameAfterTheFifthVersion) {
+  expectNamed(fileText("version5.bridgecal"), laterThan5);
 }
 
 TEST(ReadDocument, NamesLineAndPathOfKeysThatCameAfterTheFourthVersion) {
@@ -900,7 +1002,7 @@ TEST(ReadDocument, SurvivesAnyChangedByteOfTheSecondVersion) {
 }
 
 TEST(ReadDocument, SurvivesAnyChangedByteOfTheNewestVersion) {
-  expectSurvival(fileText("version5.bridgecal"), 1);
+  expectSurvival(fileText("version6.bridgecal"), 1);
 }
 
 }  // namespace

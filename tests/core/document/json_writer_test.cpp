@@ -26,7 +26,7 @@ std::string fileText(const std::string& name) {
   return {std::istreambuf_iterator<char>(file), {}};
 }
 
-Document newest() { return *readDocument(fileText("version5.bridgecal")); }
+Document newest() { return *readDocument(fileText("version6.bridgecal")); }
 
 /// Same content; the documents hold their channels by pointer, so == compares identity.
 bool same(const Document& a, const Document& b) {
@@ -66,16 +66,16 @@ Document changed(const std::function<void(Channel&)>& change) {
 TEST(WriteDocument, WritesTheNewestVersionAsItWas) {
   const auto text = writeDocument(newest());
   ASSERT_TRUE(text) << text.error().text();
-  EXPECT_EQ(*text, fileText("version5.bridgecal"));
+  EXPECT_EQ(*text, fileText("version6.bridgecal"));
 }
 
 TEST(WriteDocument, SavesOlderVersionsAsTheNewestWithTheSameContent) {
-  for (const char* name :
-       {"version1.bridgecal", "version2.bridgecal", "version3.bridgecal", "version4.bridgecal"}) {
+  for (const char* name : {"version1.bridgecal", "version2.bridgecal", "version3.bridgecal",
+                           "version4.bridgecal", "version5.bridgecal"}) {
     const Document older = *readDocument(fileText(name));
     const auto text = writeDocument(older);
     ASSERT_TRUE(text) << text.error().text();
-    EXPECT_NE(text->find("\"version\": 5,"), text->npos);
+    EXPECT_NE(text->find("\"version\": 6,"), text->npos);
     const auto back = readDocument(*text);
     ASSERT_TRUE(back) << back.error().text();
     EXPECT_TRUE(same(older, *back)) << name;
@@ -124,6 +124,27 @@ TEST(WriteDocument, KeepsThePlaceOfALeakWithoutAResistance) {
   };
   EXPECT_EQ(leaksOf({{}, {}, 0.125})[1], (Leak{{}, {}, 0.125}));
   EXPECT_EQ(leaksOf({}), (std::array<Leak, 4>{}));
+}
+
+TEST(WriteDocument, WritesOfAHookupOnlyWhatIsNotAsTheTemplateSays) {
+  const auto textOf = [](const Hookup& hookup) {
+    return *writeDocument(changed([&](Channel& c) { c.setup.bridge.hookup = hookup; }));
+  };
+  const auto hookupLine = [](const std::string& text) {
+    const std::size_t key = text.find("\"hookup\"");
+    return key < text.find("\"instrument\"") ? text.substr(key, text.find('\n', key) - key) : "";
+  };
+  EXPECT_EQ(hookupLine(textOf({})), "");
+  EXPECT_EQ(hookupLine(textOf({.excitationReversed = true})), "\"hookup\": {\"excitation_reversed\": true}");
+  Hookup all{.signalReversed = true, .excitationReversed = true, .gaugesReversed = true};
+  all.broken.fill(true);
+  all.exchanged = {{LeadRole::SignalMinus, LeadRole::ExcitationPlus}};
+  all.touching = {{LeadRole::Return, LeadRole::SensePlus}};
+  EXPECT_EQ(
+      hookupLine(textOf(all)),
+      "\"hookup\": {\"signal_reversed\": true, \"excitation_reversed\": true, \"gauges_reversed\": true, "
+      "\"broken\": [\"P+\", \"P-\", \"S+\", \"S-\", \"sense+\", \"sense-\", \"return\"], "
+      "\"exchanged\": [[\"S-\", \"P+\"]], \"touching\": [[\"return\", \"sense+\"]]}");
 }
 
 TEST(WriteDocument, KeepsStatementsThatPlayNoPart) {
@@ -344,6 +365,11 @@ TEST(WriteDocument, RefusesWhatWouldNotOpenAgain) {
   EXPECT_EQ(writeDocument(twice).error().where.substr(0, 5), "line ");
   EXPECT_TRUE(refused([](Channel& c) { c.setup.limits.merits[MeritKind::ZeroReturn] = 0.005; }));
   EXPECT_FALSE(refused([](Channel& c) { c.setup.limits.merits[MeritKind::SpanRatio] = 2e6; }));
+  const LeadPair pair{LeadRole::SignalMinus, LeadRole::ExcitationPlus}, turned{pair.b, pair.a};
+  EXPECT_TRUE(refused([&](Channel& c) { c.setup.bridge.hookup.exchanged = {{pair.a, pair.a}}; }));
+  EXPECT_TRUE(refused([&](Channel& c) { c.setup.bridge.hookup.exchanged.assign(101, pair); }));
+  EXPECT_TRUE(refused([&](Channel& c) { c.setup.bridge.hookup.touching = {pair, turned}; }));
+  EXPECT_FALSE(refused([&](Channel& c) { c.setup.bridge.hookup.exchanged = {pair, turned}; }));
   EXPECT_FALSE(refused([](Channel& c) { c.name = ""; }));
 }
 
