@@ -28,13 +28,13 @@ enum class AlterationKind : std::uint8_t {
   Moisture,             ///< one more leak, of `value` ohm, over the gauge in arm `index` (from 0)
   MoistureToStructure,  ///< one more leak, of `value` ohm, from the gauge in arm `index` to the structure:
                         ///< from its middle, or from the place where it leaks already
-  StructureConnected,  ///< `index` a Grounding
-  ArmValue,            ///< arm `index` (from 0) has `value` ohm
-  GaugeWarming,        ///< the gauges are `value` K warmer than stated; changes the gauge factor
-  SenseAtInstrument,   ///< the sense leads are not used: the instrument senses at its own terminals
-  SignalReversed,      ///< the other way round than now
-  ExcitationReversed,  ///< the other way round than now
-  GaugesReversed,      ///< the other way round than now
+  StructureConnected,   ///< `index` a Grounding
+  ArmValue,             ///< arm `index` (from 0) has `value` ohm
+  GaugeWarming,         ///< the gauges are `value` K warmer than stated; changes the gauge factor
+  SenseAtInstrument,    ///< the sense leads are not used: the instrument senses at its own terminals
+  SignalReversed,       ///< the other way round than now
+  ExcitationReversed,   ///< the other way round than now
+  GaugesReversed,       ///< the other way round than now
 };
 inline constexpr std::size_t alterationKindCount = 17;
 

@@ -107,4 +107,10 @@ bool sameReading(const WhatIf& whatIf, Reading a, Reading b) {
   return std::abs((a - b).base()) <= rounding;
 }
 
+std::optional<double> growthPercent(const WhatIf& whatIf, const WhatIfStep& step, Zeroed zeroed) {
+  const auto& with = step.with(zeroed);
+  if (!step.without || !with || sameReading(whatIf, step.without->reading, Reading(0))) return std::nullopt;
+  return 100 * (with->reading - step.without->reading).base() / step.without->reading.base();
+}
+
 }  // namespace core

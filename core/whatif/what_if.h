@@ -58,7 +58,11 @@ int readingPlaces(const WhatIf& whatIf);
 /// Readings this close are the same: what they differ by is rounding of the solver, which carries potentials
 /// to some 1e-15 of the excitation.
 bool sameReading(const WhatIf& whatIf, Reading a, Reading b);
-/// "as before", "reversed: − instead of +", "nothing to read", "cannot be read".
+/// How much larger the reading is in size, in per cent of the one without: -2.3 of one that fell from 1000 to
+/// 977 as from -1000 to -977; below -100 of one that turned its sign. None where either is unknown or the one
+/// without is zero.
+std::optional<double> growthPercent(const WhatIf& whatIf, const WhatIfStep& step, Zeroed zeroed);
+/// "as before", "none", "reversed, now −", "none instead of +", "now +", "cannot be read", "unknown".
 std::string polarityChangeText(const WhatIfStep& step, Zeroed zeroed);
 
 /// What it does, worked out from the numbers: what cannot be read any more and why, the greatest change of a

@@ -79,9 +79,18 @@ class Saying {
     say((none ? "No step can be read any more ("
               : stepsText(m_lost, all, "") + " cannot be read any more (") +
         why.where + ": " + why.what + ").");
-    // The solver names the node that floats.
-    if (!m_whatIf.zeroWith && nodeFromName(m_whatIf.zeroWith.error().where))
-      say("An input that hangs in the air shows anything.");
+    if (!m_whatIf.zeroWith && hangsInTheAir()) say("An input that hangs in the air shows anything.");
+  }
+
+  /// Whether a wire is broken that carries no current, so that nothing else holds its terminal.
+  bool hangsInTheAir() const {
+    const Bridge& bridge = m_whatIf.setup.bridge;
+    const std::vector<Wire> wires = wiresOf(bridge);
+    return std::any_of(wires.begin(), wires.end(), [&](const Wire& wire) {
+      const bool measures = wire.from == Node::SPlus || wire.from == Node::SMinus ||
+                            wire.from == Node::SensePlus || wire.from == Node::SenseMinus;
+      return measures && isBroken(bridge, wire.role);
+    });
   }
 
   /// The share by which the reading of `step` is larger; none without an expected reading of that sign.
