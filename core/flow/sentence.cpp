@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/circuit/hookup.h"
 #include "core/flow/movement.h"
 #include "core/units/notation.h"
 
@@ -144,22 +145,17 @@ class Causes {
   std::vector<Closed> m_closed;
 };
 
-/// What makes this bridge differ from its template: "the excitation reversed", "arm 1 leaking".
+/// What makes this bridge differ from its template: "the excitation reversed", "arm 1 leaking". Reversed
+/// gauges turn what is read and are named there.
 Words circumstances(const Bridge& bridge) {
-  const Hookup& hookup = bridge.hookup;
+  const Hookup hookup = hookupInUse(bridge);
   Words words;
   if (hookup.signalReversed) words.emplace_back("the signal reversed");
   if (hookup.excitationReversed) words.emplace_back("the excitation reversed");
-  const auto has = [wires = wiresOf(bridge)](LeadRole role) {
-    return std::any_of(wires.begin(), wires.end(), [&](const Wire& wire) { return wire.role == role; });
-  };
-  for (const auto& [pairs, what] :
-       {std::pair(&hookup.exchanged, " exchanged"), {&hookup.touching, " touching"}})
-    for (const LeadPair& pair : *pairs)
-      if (has(pair.a) && has(pair.b)) words.push_back(leadsText({pair.a, pair.b}) + what);
+  for (const LeadPair& pair : hookup.exchanged) words.push_back(leadsText({pair.a, pair.b}) + " exchanged");
+  for (const LeadPair& pair : hookup.touching) words.push_back(leadsText({pair.a, pair.b}) + " touching");
   for (std::size_t role = 0; role < leadRoleCount; ++role)
-    if (hookup.broken[role] && has(static_cast<LeadRole>(role)))
-      words.push_back(leadsText({static_cast<LeadRole>(role)}) + " broken");
+    if (hookup.broken[role]) words.push_back(leadsText({static_cast<LeadRole>(role)}) + " broken");
   for (const std::size_t arm : {0, 1, 2, 3})
     if (bridge.leaks[arm].across || bridge.leaks[arm].toStructure)
       words.push_back("arm " + std::to_string(arm + 1) + " leaking");

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
+#include <cmath>
 
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -31,8 +32,6 @@ QString signedText(double value, int decimals) {
   return value > 0 ? '+' + shown : shown;
 }
 
-QString outputText(core::Output output) { return signedText(output.base() * 1e3, 4) + tr(" mV/V"); }
-
 QString simulatedText(const core::Bridge& bridge, core::Stimulus simulated) {
   const double value = core::simulatedInUnit(bridge, simulated);
   const QString unit = toQString(core::simulatedUnitText(bridge));
@@ -54,30 +53,6 @@ QString titleOf(const core::Setup& setup, const BridgeState& state, std::optiona
   return title + ": " + (names.isEmpty() ? tr("all shunts open") : names + tr(" closed"));
 }
 
-QString leadsSentence(const core::Bridge& bridge) {
-  QStringList leads;
-  for (const core::Wire& wire : core::wiresOf(bridge))
-    leads << toQString(core::leadName(wire.role)) + ' ' +
-                 ohmText(core::resistanceOf(bridge.leads[static_cast<std::size_t>(wire.role)]), 6);
-  return tr("Leads: ") + leads.join(", ") + ". ";
-}
-
-QString armSentence(const core::Bridge& bridge, std::size_t arm) {
-  const bool outside = core::templateOf(bridge.type).atArticle[arm];
-  const QString strain = strainText(bridge, arm);
-  QString text = tr("Arm %1: ").arg(arm + 1) + ohmText(bridge.arms[arm], 6) + ", " +
-                 (outside ? tr("at the article") : tr("completion resistor in the instrument"));
-  if (!strain.isEmpty()) text += tr(", active, ") + strain;
-  return text + ". ";
-}
-
-QString shuntSentence(const core::Setup& setup, std::size_t index, bool closed) {
-  const core::Shunt& shunt = setup.shunts[index];
-  return tr("Shunt ") + toQString(shunt.name) + ", " + ohmText(shunt.resistance, 6) + tr(", from ") +
-         pointText(setup.bridge, shunt.a) + tr(" to ") + pointText(setup.bridge, shunt.b) + ": " +
-         (closed ? tr("closed") : tr("open")) + ". ";
-}
-
 /// What the structure is connected to. Floating, a single leak has nowhere to go; several meet there.
 QString structureText(const core::Setup& setup) {
   switch (setup.instrument.grounding) {
@@ -94,12 +69,57 @@ QString structureText(const core::Setup& setup) {
   return tr("structure floating: no return path");
 }
 
+/// What the prediction says of the step, or why it says nothing.
+void showOutcome(const core::Setup& setup, const core::SetupPrediction& prediction,
+                 std::optional<std::size_t> step, BridgeState& state) {
+  const core::Error* error = nullptr;
+  if (!prediction.zero)
+    error = &prediction.zero.error();
+  else if (step && !prediction.steps[*step])
+    error = &prediction.steps[*step].error();
+  if (error) {
+    state.failed = true;
+    state.outcome = toText(*error);
+  } else if (step) {
+    state.outcome = outcomeText(setup.bridge, *prediction.steps[*step]);
+    state.polarity = prediction.steps[*step]->polarity;
+    state.output = prediction.steps[*step]->output;
+  } else {
+    state.outcome =
+        tr("output with all shunts open ") + fixedText(prediction.zero->base() * 1e3, 4) + tr(" mV/V");
+    state.output = core::Output(0);
+  }
+}
+
+void showFlow(const core::Setup& setup, const core::SetupPrediction& prediction,
+              std::optional<std::size_t> step, core::FlowAndMovement solved, BridgeState& state) {
+  state.excitation_V = solved.flow.excitation.base();
+  state.potentials.resize(solved.flow.potentials.size());
+  for (std::size_t node = 0; node < state.potentials.size(); ++node)
+    if (const auto& potential = solved.flow.potentials[node])
+      state.potentials[node] = *potential / solved.flow.excitation;
+  state.flow = std::move(solved.flow);
+  if (!step || state.failed) return;
+  state.movement = solved.movement;
+  state.movement->simulated = prediction.steps[*step]->simulated;
+  state.sentence = toQString(core::sentenceOf(setup, *step, *state.movement));
+}
+
 }  // namespace
 
 QString ohmText(core::Resistance resistance, int significantDigits) {
   // Rounded first, so that the shortest text of the number is also a short one.
   const double rounded = QByteArray::number(resistance.base(), 'g', significantDigits).toDouble();
   return quantityText(rounded, core::UnitFamily::Resistance);
+}
+
+QString outputText(core::Output output) { return signedText(output.base() * 1e3, 4) + tr(" mV/V"); }
+
+QString currentText(core::Current current) {
+  const double size = std::abs(current.base());
+  if (size >= 1e-4) return numberText(1e3 * size, 4) + tr(" mA");
+  if (size >= 1e-7) return numberText(1e6 * size, 4) + tr(" µA");
+  return numberText(1e9 * size, 3) + tr(" nA");
 }
 
 QString voltText(double volt) { return fixedText(volt, 4) + tr(" V"); }
@@ -159,24 +179,9 @@ BridgeState stateAt(const core::Channel& channel, const core::SetupPrediction& p
     for (const std::size_t shunt : setup.sequence[*step].closed) state.closed[shunt] = true;
   state.title = titleOf(setup, state, step);
 
-  const core::Error* error = nullptr;
-  if (!prediction.zero)
-    error = &prediction.zero.error();
-  else if (step && !prediction.steps[*step])
-    error = &prediction.steps[*step].error();
-  if (error) {
-    state.failed = true;
-    state.outcome = toText(*error);
-  } else if (step) {
-    state.outcome = outcomeText(setup.bridge, *prediction.steps[*step]);
-    state.polarity = prediction.steps[*step]->polarity;
-  } else {
-    state.outcome =
-        tr("output with all shunts open ") + fixedText(prediction.zero->base() * 1e3, 4) + tr(" mV/V");
-  }
-  const std::size_t shown = step.value_or(setup.sequence.size());
-  if (auto solved = core::potentials(setup, shown)) state.potentials = *std::move(solved);
-  if (const auto excitation = core::excitationOf(setup, shown)) state.excitation_V = excitation->base();
+  showOutcome(setup, prediction, step, state);
+  if (auto solved = core::flowAndMovementAt(setup, step.value_or(setup.sequence.size())))
+    showFlow(setup, prediction, step, *std::move(solved), state);
   return state;
 }
 
@@ -188,24 +193,6 @@ std::optional<std::size_t> firstStepClosing(const core::Setup& setup, std::size_
   for (std::size_t step = 0; step < setup.sequence.size(); ++step)
     if (closesShunt(setup.sequence[step], index)) return step;
   return std::nullopt;
-}
-
-QString describe(const core::Channel& channel, const BridgeState& state) {
-  const core::Setup& setup = channel.setup;
-  const core::Bridge& bridge = setup.bridge;
-  QString text = toQString(channel.name) + ": " + toQString(core::templateOf(bridge.type).name);
-  if (core::templateOf(bridge.type).senseLeads) text += bridge.sixWire ? tr(", six-wire") : tr(", four-wire");
-  text += tr(", excitation ") + excitationText(setup.instrument);
-  if (setup.instrument.current) {
-    text += tr(" constant current");
-    if (state.excitation_V > 0) text += ", " + voltText(state.excitation_V) + tr(" at this step");
-  }
-  text += ". ";
-  for (const std::size_t arm : {0, 1, 2, 3}) text += armSentence(bridge, arm);
-  text += leadsSentence(bridge);
-  for (const QString& leak : leakTexts(setup)) text += leak + ". ";
-  for (std::size_t k = 0; k < setup.shunts.size(); ++k) text += shuntSentence(setup, k, state.closed[k]);
-  return text + state.title + ". " + state.outcome;
 }
 
 }  // namespace ui

@@ -39,11 +39,16 @@ bool closesShunt(const core::Step& step, std::size_t shunt);
 /// The first step that closes shunt `index`.
 std::optional<std::size_t> firstStepClosing(const core::Setup& setup, std::size_t index);
 
-/// Circuit and state in sentences, for those who cannot see the drawing.
+/// Circuit and state in sentences, for those who cannot see the drawing: arms, leads, leaks, balance, how it
+/// is connected, shunts, which way the currents go, the output and why.
 QString describe(const core::Channel& channel, const BridgeState& state);
 
 QString ohmText(core::Resistance resistance, int significantDigits);
 QString voltText(double volt);
+/// "14.29 mA", "14.31 µA", without sign.
+QString currentText(core::Current current);
+/// "−0.5005 mV/V", with its sign.
+QString outputText(core::Output output);
 /// "5 V", or "10 mA" of a constant current.
 QString excitationText(const core::Instrument& instrument);
 /// A sentence a leak, and whether one to the structure has a way back; empty for a bridge that does not leak.
