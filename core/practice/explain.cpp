@@ -39,7 +39,7 @@ void addShuntLines(std::vector<std::string>& lines, const Setup& setup, std::siz
   const std::string name = "Shunt " + setup.shunts[shunt].name + ": ";
   for (const WorkingPart& part : workingOfStep(asTemplate(setup), {shunt}))
     for (const WorkingContrast& contrast : part.contrasts) {
-      if (contrast.by != oneShuntFormula) continue;
+      if (contrast.by != oneShuntFormula || contrast.what != "Change of output") continue;
       lines.push_back(name + contrastLine(contrast));
       if (std::abs(contrast.approximateValue / contrast.exactValue - 1) > 1e-3)
         lines.push_back(name + "in the whole network " + contrast.exact + "; the formula is off by " +
@@ -66,12 +66,11 @@ std::string ruleOf(const Setup& setup, const Shunt& shunt) {
 
 std::vector<std::string> ruleSentences(const Setup& setup, std::size_t step) {
   std::vector<std::string> sentences;
-  for (const std::size_t shunt : setup.sequence[step].closed)
-    sentences.push_back(ruleOf(setup, setup.shunts[shunt]));
   sentences.emplace_back(
       "A shunt lowers what it lies over: over arm 1 or 3 the output falls, over arm 2 or 4 it rises, as long "
-      "as "
-      "signal and excitation are the right way round (Micro-Measurements TN-514).");
+      "as signal and excitation are the right way round (Micro-Measurements TN-514).");
+  for (const std::size_t shunt : setup.sequence[step].closed)
+    sentences.push_back(ruleOf(setup, setup.shunts[shunt]));
   const Hookup& hookup = setup.bridge.hookup;
   if (hookup.signalReversed)
     sentences.emplace_back("The instrument measures S- against S+, which turns the sign round.");
@@ -107,7 +106,8 @@ std::vector<std::string> readingLines(const Setup& setup, std::size_t step) {
   for (const WorkingPart& part : workingOfStep(setup, setup.sequence[step].closed)) {
     if (part.heading != "The reading") continue;
     const WorkingLine& line = part.lines.front();
-    lines.push_back("Reading: " + line.formula + " = " + line.numbers + " = " + line.result);
+    const bool plain = setup.instrument.unit == ReadingUnit::MillivoltPerVolt;
+    lines.push_back("Reading: " + line.formula + (plain ? "" : " = " + line.numbers) + " = " + line.result);
   }
   return lines;
 }

@@ -12,8 +12,6 @@
 namespace core {
 namespace {
 
-std::string ohmText(Resistance value) { return formatQuantity(value.base(), UnitFamily::Resistance, {}, 6); }
-
 std::string armsText(const Bridge& bridge) {
   const auto& arms = bridge.arms;
   const bool halves = arms[0] == arms[1] && arms[2] == arms[3];
@@ -53,6 +51,8 @@ std::string leaksText(const Bridge& bridge) {
 std::string withSign(const std::string& text, double value) { return value > 0 ? "+" + text : text; }
 
 }  // namespace
+
+std::string ohmText(Resistance value) { return formatQuantity(value.base(), UnitFamily::Resistance, {}, 6); }
 
 std::string placeText(const Bridge& bridge, const Shunt& shunt) {
   const auto place = placeOf(bridge, shunt);

@@ -15,6 +15,7 @@ namespace core {
 std::string placeText(const Bridge& bridge, const Shunt& shunt);
 /// "59 kΩ right across arm 2".
 std::string shuntText(const Bridge& bridge, const Shunt& shunt);
+std::string ohmText(Resistance value);  ///< "59 kΩ", six digits at most
 
 /// Bridge, arms, leads, how it is connected, leaks and each shunt, by its name.
 std::vector<Entry> givenOf(const Setup& setup);

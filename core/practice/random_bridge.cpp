@@ -25,15 +25,16 @@ BridgeType randomType(Dice& dice, Difficulty difficulty, const BridgeWish& wish)
   if (difficulty == Difficulty::First)
     return dice.of({QuarterTwoWire, QuarterThreeWire, FullBending, FullTorsion});
   const auto type = static_cast<BridgeType>(dice.below(bridgeTypeCount));
-  // Each half of a diagonal half bridge has a gauge in it, so both have the gauge's resistance.
-  return type == HalfDiagonal && wish.unequalHalves ? HalfBending : type;
+  if (!wish.unequalHalves) return type;
+  // Each half of a diagonal half bridge has a gauge in it, and a transducer has four alike.
+  return type == HalfDiagonal ? HalfBending : type == Transducer ? FullPoissonBendingSplit : type;
 }
 
 /// Arms 1 and 2 and arms 3 and 4 of one resistance each; only both halves of one where all arms are gauges of
 /// one certificate.
 void setArms(Setup& setup, Dice& dice, Difficulty difficulty, const BridgeWish& wish) {
   Bridge& bridge = setup.bridge;
-  const double gauge = dice.of({120.0, 350.0, 350.0, 1000.0});
+  const double gauge = dice.of({isTransducer(bridge) ? 350.0 : 120.0, 350.0, 350.0, 1000.0});
   bridge.gauge.nominal = Resistance(gauge);
   bridge.arms.fill(bridge.gauge.nominal);
   const bool diagonal = bridge.type == BridgeType::HalfDiagonal;
@@ -163,6 +164,11 @@ std::optional<Output> changeAt(const Setup& setup, std::size_t step) {
   if (!zero || !closeShunts(*circuit, setup, step)) return std::nullopt;
   const auto now = circuit->solveOutput();
   return now ? std::optional(*now - *zero) : std::nullopt;
+}
+
+std::optional<Reading> readingAt(const Setup& setup, std::size_t step) {
+  const auto change = changeAt(setup, step);
+  return change ? std::optional(readingOf(setup.instrument, *change)) : std::nullopt;
 }
 
 }  // namespace core

@@ -37,4 +37,7 @@ void addRandomShunt(Setup& setup, Dice& dice, Difficulty difficulty, Resistance 
 /// Change of output at `step`; none when the network cannot be solved.
 std::optional<Output> changeAt(const Setup& setup, std::size_t step);
 
+/// What the instrument shows at `step`; none when the network cannot be solved.
+std::optional<Reading> readingAt(const Setup& setup, std::size_t step);
+
 }  // namespace core
