@@ -1,20 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// What is shown; pointer, keyboard, edits and menus have files of their own.
 #include "ui/bridge_view.h"
 
 #include <QEvent>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
+#include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "core/plan/overdue.h"
 #include "ui/bridge/bridge_painter.h"
+#include "ui/bridge/part_editor.h"
 
 namespace ui {
 namespace {
 
-constexpr int margin = 6;
-constexpr double mostZoom = 8;
+constexpr int sentenceLines = 2;
 
 QLabel* line(const char* name, QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -24,50 +27,80 @@ QLabel* line(const char* name, QWidget* parent) {
   return label;
 }
 
+QLabel* paragraph(const char* name, QWidget* parent) {
+  QLabel* label = line(name, parent);
+  label->setWordWrap(true);
+  label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  return label;
+}
+
 }  // namespace
 
-BridgeView::BridgeView(Session& session, QWidget* parent)
-    : QWidget(parent),
-      m_session(session),
-      m_title(line("bridgeTitle", this)),
-      m_leaks(line("bridgeLeaks", this)),
-      m_notice(line("bridgeNotice", this)),
-      m_outcome(line("bridgeOutcome", this)) {
+BridgeView::BridgeView(Session& session, QWidget* parent) : BridgeCanvas(parent), m_session(session) {
   setObjectName("bridgeView");
-  setAccessibleName(tr("Bridge"));
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
-  m_title->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-  m_leaks->setWordWrap(true);
-  m_leaks->hide();
-  m_notice->setWordWrap(true);
-  m_notice->hide();
-  m_outcome->setWordWrap(true);
-  m_outcome->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-  QFont strong = m_outcome->font();
-  strong.setBold(true);
-  m_outcome->setFont(strong);
-  m_notice->setFont(strong);
-  // Room for a sentence, so that the drawing keeps its place while the text changes.
-  m_outcome->setMinimumHeight(2 * QFontMetrics(strong).lineSpacing());
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(margin, margin, margin, margin);
-  column->setSpacing(2);
-  column->addStretch(1);
-  column->addWidget(m_title);
-  column->addWidget(m_leaks);
-  column->addWidget(m_notice);
-  column->addWidget(m_outcome);
-  m_colours = coloursFor(palette());
+  buildTexts();
+  buildActions();
+  setLook(rememberedBridgeLook());
   connect(&m_session, &Session::changed, this, &BridgeView::follow);
   follow();
 }
 
-const BridgeState* BridgeView::stateNow() const { return m_picture ? &m_picture->state : nullptr; }
+void BridgeView::buildTexts() {
+  m_title = line("bridgeTitle", this);
+  m_title->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  m_more = new QToolButton(this);
+  m_more->setObjectName("bridgeMenuButton");
+  m_more->setText(tr("Edit, show, export"));
+  m_more->setToolTip(tr("What can be done with the drawing (menu key or Shift+F10)"));
+  m_more->setPopupMode(QToolButton::InstantPopup);
+  m_more->setAutoRaise(true);
+  m_more->setFocusPolicy(Qt::NoFocus);  // the menu key does the same
+  m_leaks = paragraph("bridgeLeaks", this);
+  m_notice = paragraph("bridgeNotice", this);
+  m_outcome = paragraph("bridgeOutcome", this);
+  m_sentence = paragraph("bridgeSentence", this);
+  QFont strong = m_outcome->font();
+  strong.setBold(true);
+  m_outcome->setFont(strong);
+  m_notice->setFont(strong);
+  m_leaks->hide();
+  m_notice->hide();
+  auto* head = new QHBoxLayout;
+  head->setContentsMargins(0, 0, 0, 0);
+  head->addWidget(m_title, 1);
+  head->addWidget(m_more);
+  // Room for a sentence, so that the drawing keeps its place while the text changes.
+  auto* words = new QWidget(this);
+  words->setAttribute(Qt::WA_TransparentForMouseEvents);
+  words->setMinimumHeight(QFontMetrics(strong).lineSpacing() + sentenceLines * fontMetrics().lineSpacing());
+  auto* told = new QVBoxLayout(words);
+  told->setContentsMargins(0, 0, 0, 0);
+  told->setSpacing(0);
+  told->addWidget(m_outcome);
+  told->addWidget(m_sentence);
+  told->addStretch(1);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(margin, margin, margin, margin);
+  column->setSpacing(2);
+  column->addStretch(1);
+  column->addLayout(head);
+  column->addWidget(m_leaks);
+  column->addWidget(m_notice);
+  column->addWidget(words);
+}
+
+const BridgeState* BridgeView::stateNow() const {
+  if (m_move && m_move->legal) return &m_move->state;
+  return picture() ? &picture()->state : nullptr;
+}
+
+const BridgeState* BridgeView::stateOfFlow() const { return stateNow(); }
 
 QString BridgeView::description() const {
-  if (!m_picture) return tr("No channel in this document.");
-  const QString notice = noticeNow(), told = describe(*m_channel, m_picture->state);
+  if (!picture()) return tr("No channel in this document.");
+  const QString notice = noticeNow(), told = describe(*m_channel, picture()->state);
   return notice.isEmpty() ? told : notice + ' ' + told;
 }
 
@@ -86,122 +119,147 @@ void BridgeView::follow() {
   const auto chosen = m_session.selection().channel;
   const auto channel = chosen ? m_session.document().channels[*chosen] : nullptr;
   const auto step = m_session.selection().step;
-  const bool drawn = (m_picture != nullptr) == (channel != nullptr);
-  if (drawn && channel == m_channel && step == m_step) {
+  const bool isDrawn = (picture() != nullptr) == (channel != nullptr);
+  if (isDrawn && channel == m_channel && step == m_step) {
     if (m_notice->text() != noticeNow()) showTexts();
     return;
   }
-  if (!channel || !m_channel || channel->name != m_channel->name) m_focus.reset();
+  if (!channel || !m_channel || channel->name != m_channel->name) {
+    m_focus.reset();
+    m_selected.clear();
+  }
+  closeEditor();
   m_channel = channel;
   m_step = step;
   m_move.reset();
   m_pressed.reset();
-  m_picture.reset();
+  m_band.reset();
   if (channel)
-    m_picture =
-        std::make_unique<BridgePicture>(pictureOf(*channel, m_session.evaluation()->prediction, step));
-  if (isShunt(m_focus) && m_focus->part.index >= setup().shunts.size()) m_focus.reset();
+    showChannel(channel, m_session.evaluation()->prediction, step);
+  else
+    showNothing();
+  forgetWhatIsGone();
   showTexts();
-  update();
 }
 
+/// Parts that the edit has taken away are neither selected nor under the keyboard any more.
+void BridgeView::forgetWhatIsGone() {
+  const std::vector<BridgePart> parts = picture() ? partsOf(*picture()) : std::vector<BridgePart>();
+  const auto isGone = [&](const BridgePart& part) {
+    return std::find(parts.begin(), parts.end(), part) == parts.end();
+  };
+  std::erase_if(m_selected, isGone);
+  if (m_focus && isGone(m_focus->part)) m_focus.reset();
+}
+
+std::vector<BridgePart> BridgeView::selected() const {
+  if (!m_selected.empty()) return m_selected;
+  return m_focus ? std::vector<BridgePart>{m_focus->part} : std::vector<BridgePart>();
+}
+
+// ---- words -----------------------------------------------------------------------------------
+
 void BridgeView::showTexts() {
-  if (!m_picture) return showTexts({}, {}, m_colours.text);
-  const BridgeState& state = m_picture->state;
+  if (!picture()) return showTexts({}, {}, colours().text);
   if (!m_move) {
+    const BridgeState& state = picture()->state;
     const bool signless = state.polarity == core::Polarity::None;
-    const QColor plain = state.failed ? m_colours.fail : m_colours.text;
-    return showTexts(state.title, state.outcome, signless ? plain : colourOf(m_colours, state.polarity));
+    const QColor plain = state.failed ? colours().fail : colours().text;
+    return showTexts(state.title, state.outcome, signless ? plain : colourOf(colours(), state.polarity));
   }
-  QString title = tr("Moving %1").arg(toQString(setup().shunts[m_move->shunt].name));
-  if (m_move->target) title += tr(" to ") + pointText(setup().bridge, *m_move->target);
-  const QColor refused = m_move->target ? m_colours.fail : m_colours.quiet;
-  showTexts(title, m_move->outcome, m_move->legal ? colourOf(m_colours, m_move->polarity) : refused);
+  const QColor refusal = m_move->target ? colours().fail : colours().quiet;
+  showTexts(m_move->title, m_move->outcome,
+            m_move->legal ? colourOf(colours(), m_move->state.polarity) : refusal);
 }
 
 void BridgeView::showTexts(const QString& title, const QString& outcome, const QColor& colour) {
   const QString oneLine = title.simplified();
-  m_title->setText(m_title->fontMetrics().elidedText(oneLine, Qt::ElideRight, width() - 2 * margin));
+  const int space =
+      width() - 2 * margin - m_more->sizeHint().width() - m_title->fontMetrics().averageCharWidth();
+  m_title->setText(m_title->fontMetrics().elidedText(oneLine, Qt::ElideRight, space));
   m_title->setAccessibleName(oneLine);
-  m_leaks->setText(m_picture ? leakTexts(setup()).join(QStringLiteral(" · ")) : QString());
-  m_leaks->setVisible(!m_leaks->text().isEmpty());
+  m_leaks->setText(picture() ? leakTexts(setup()).join(QStringLiteral(" · ")) : QString());
+  m_leaks->setVisible(!m_leaks->text().isEmpty() && picture()->layout.leaks.empty());
   m_notice->setText(noticeNow());
   m_notice->setVisible(!m_notice->text().isEmpty());
   m_outcome->setText(outcome);
   QPalette text = m_outcome->palette();
   text.setColor(QPalette::WindowText, colour);
   m_outcome->setPalette(text);
+  showSentence();
   QString told = description();
-  if (m_move) told = oneLine + ". " + outcome + ' ' + told;
-  if (!m_move && m_focus && m_picture) told = tr("At ") + textOf(*m_picture, *m_focus) + ". " + told;
+  if (m_move) told = oneLine + ". " + outcome + ' ' + m_sentence->text() + ' ' + told;
+  if (!m_move && m_focus && picture())
+    told = tr("At ") + textOf(*picture(), *m_focus) + ". " + keysText(*m_focus) + ' ' + told;
   setAccessibleDescription(told);
   emit stateShown();
 }
 
-// ---- where things are ------------------------------------------------------------------------
-
-QRectF BridgeView::canvas() const {
-  return QRectF(rect()).adjusted(margin, margin, -margin, -(height() - m_title->y()) - margin);
+void BridgeView::showSentence() {
+  const bool refusedMove = m_move && !m_move->legal;
+  const BridgeState* state = refusedMove ? nullptr : stateNow();
+  m_sentence->setText(state ? state->sentence : QString());
+  m_sentence->setVisible(!m_sentence->text().isEmpty());
 }
 
-QTransform BridgeView::transform() const {
-  if (!m_picture) return {};
-  const QRectF room = canvas(), scene = m_picture->lanes.scene;
-  const double scale =
-      std::max(0.05, std::min(room.width() / scene.width(), room.height() / scene.height())) * m_zoom;
-  const QPointF centre = room.center() + m_pan;
-  return QTransform::fromTranslate(centre.x(), centre.y())
-      .scale(scale, scale)
-      .translate(-scene.center().x(), -scene.center().y());
+/// Those that a move would bring while its part is at a place, as the texts do.
+void BridgeView::showVoltagesNow() {
+  if (const BridgeState* state = stateNow()) showVoltages(*drawn(), state->potentials, state->excitation_V);
 }
 
-void BridgeView::zoomAt(QPointF anchor, double factor) {
-  const double zoom = std::clamp(m_zoom * factor, 1.0, mostZoom);
-  // The point under the anchor stays there.
-  const QPointF offset = anchor - canvas().center();
-  m_pan = offset - (offset - m_pan) * (zoom / m_zoom);
-  m_zoom = zoom;
-  if (m_zoom == 1) m_pan = {};
-  update();
+void BridgeView::refuse(const QString& what, const QString& reason) {
+  if (picture()) showTexts(what, reason, colours().fail);
+  emit refused(reason);
 }
-
-void BridgeView::fit() { zoomAt(canvas().center(), 0); }
-void BridgeView::zoomIn() { zoomAt(canvas().center(), zoomStep); }
-void BridgeView::zoomOut() { zoomAt(canvas().center(), 1 / zoomStep); }
 
 // ---- painting --------------------------------------------------------------------------------
 
-void BridgeView::paintEvent(QPaintEvent*) {
-  QPainter painter(this);
-  painter.fillRect(rect(), m_colours.background);
-  if (!m_picture) return paintEmpty(painter);
-  painter.setClipRect(canvas().adjusted(-margin, -margin, margin, margin));
-  painter.setTransform(transform());
-  // Under the bridge, so that it covers no text.
-  if (m_focus && hasFocus())
-    paintRing(painter, ringOf(*m_picture, *m_focus), palette().color(QPalette::Highlight));
-  paintBridge(painter, *m_picture, m_colours);
-  if (m_move)
-    paintMove(painter, *m_picture, *m_move, m_byMouse ? std::optional(m_pointer) : std::nullopt, m_colours);
+QRectF BridgeView::room() const {
+  const int textTop = std::min(m_title->y(), m_more->y());
+  return QRectF(rect()).adjusted(margin, margin, -margin, -(height() - textTop) - margin);
 }
 
-void BridgeView::paintEmpty(QPainter& painter) const {
-  painter.setPen(m_colours.quiet);
-  painter.drawText(canvas(), Qt::AlignCenter | Qt::TextWordWrap,
+void BridgeView::paintEvent(QPaintEvent* event) {
+  BridgeCanvas::paintEvent(event);
+  if (picture()) return;
+  QPainter painter(this);
+  painter.setPen(colours().quiet);
+  painter.drawText(room(), Qt::AlignCenter | Qt::TextWordWrap,
                    tr("No channel yet.\nAdd a channel, and its bridge, leads and shunts are drawn here."));
 }
 
+/// Rings lie under the bridge, so that they cover no text.
+void BridgeView::paintUnder(QPainter& painter) {
+  const QColor ring = palette().color(QPalette::Highlight);
+  for (const BridgePart& part : m_selected)
+    if (!m_focus || m_focus->part != part || !hasFocus())
+      paintRing(painter, ringOf(*picture(), {part, {}}), ring);
+  if (!m_focus || !hasFocus()) return;
+  paintRing(painter, ringOf(*picture(), *m_focus), ring);
+  // What has the keyboard and is selected among others shows both.
+  const bool among = std::find(m_selected.begin(), m_selected.end(), m_focus->part) != m_selected.end();
+  if (among || (m_focus->end && m_selected.empty()))
+    paintRing(painter, ringOf(*picture(), {m_focus->part, {}}), ring);
+}
+
+void BridgeView::paintOver(QPainter& painter) {
+  if (m_move)
+    paintMove(painter, *picture(), *m_move, m_byMouse ? std::optional(m_pointer) : std::nullopt, colours());
+  if (!m_band) return;
+  QColor inside = palette().color(QPalette::Highlight);
+  painter.setPen(QPen(inside, 1.2, Qt::DashLine));
+  inside.setAlphaF(0.15F);
+  painter.setBrush(inside);
+  painter.drawRect(*m_band);
+}
+
 void BridgeView::changeEvent(QEvent* event) {
-  if (event->type() == QEvent::PaletteChange) {
-    m_colours = coloursFor(palette());
-    showTexts();
-    update();
-  }
-  QWidget::changeEvent(event);
+  BridgeCanvas::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) showTexts();
 }
 
 void BridgeView::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
+  BridgeCanvas::resizeEvent(event);
   showTexts();
 }
 

@@ -1,63 +1,100 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QTransform>
-#include <QWidget>
+#include <QPointer>
+#include <functional>
+#include <map>
 #include <memory>
 #include <optional>
+#include <vector>
 
+#include "ui/bridge/bridge_canvas.h"
+#include "ui/bridge/bridge_look.h"
+#include "ui/bridge/bridge_move.h"
 #include "ui/bridge/bridge_parts.h"
 #include "ui/session.h"
-#include "ui/theme.h"
 
+class QAction;
 class QLabel;
+class QMenu;
+class QToolButton;
 
 namespace ui {
 
-/// The chosen channel's bridge at the chosen step, and the place where shunts are moved.
+class PartEditor;
+struct PartField;
+
+/// The chosen channel's bridge at the chosen step, and the place where it is edited: parts are selected,
+/// their values typed in place, added, removed, and moved to other places by mouse or keyboard. While
+/// something is moved, output, voltages, currents and the sentence follow; the document changes on release,
+/// as one undo step. Always edits the channel's plan, never the set-up a closed check keeps; says so where
+/// the two differ.
 ///
-/// Drag a shunt's end to another node, or step to it with the arrow keys and press Enter: output and
-/// polarity follow at once, the document changes on release, as one undo step. Always edits the
-/// channel's plan, never the set-up a closed check keeps; says so where the two differ.
-///
-/// Keys: Tab walks arms and shunt ends. On an arm the arrows walk all parts; on a shunt's end they move
-/// it, Enter keeps it there, Escape takes it back, Delete removes the shunt, Space chooses the first
-/// step that closes it. Enter asks for the part's field. + - 0 zoom, as the wheel with Ctrl does.
-class BridgeView : public QWidget {
+/// Mouse: click selects, with Ctrl or Shift more than one; a drag moves what is movable, else it selects what
+/// it surrounds (Shift: also in an enlarged drawing, which it moves otherwise). Double click edits.
+/// Keys: Tab walks the parts. Arrows move the part that has the keyboard, Enter keeps it there, Escape takes
+/// it back. With Ctrl they move the drawing. Enter or F2 edits, Ctrl+Enter shows the field in the set-up,
+/// Insert offers what can be added, Delete removes, Ctrl+Space selects one part more, Space chooses the first
+/// step that closes the shunt. + - 0 zoom, as the wheel with Ctrl does. Menu key or Shift+F10: all of it.
+class BridgeView : public BridgeCanvas {
   Q_OBJECT
 
  public:
   explicit BridgeView(Session& session, QWidget* parent = nullptr);
 
   /// The circuit and its state in sentences; also the accessible description.
-  QString description() const;
-  /// What is drawn; none in a document without channels.
-  const BridgePicture* picture() const { return m_picture.get(); }
-  /// A point of the drawing in the widget's coordinates.
-  QPointF toWidget(QPointF drawn) const { return transform().map(drawn); }
-  /// What is shown now: while an end is moved, what would come of it. None in a document without channels.
+  QString description() const override;
+  /// What is shown now: while something is moved, what would come of it. None in a document without channels.
   const BridgeState* stateNow() const;
-  /// The end of a shunt that is being moved.
-  const std::optional<ShuntMove>& move() const { return m_move; }
+  /// What is being moved.
+  const std::optional<BridgeMove>& move() const { return m_move; }
   /// What has the keyboard.
   const std::optional<BridgeSpot>& focus() const { return m_focus; }
+  /// What an edit is for: what was selected, else what has the keyboard.
+  std::vector<BridgePart> selected() const;
+
+  /// Everything that can be done here, with its keys, for the context menu and that of the window.
+  void fillMenu(QMenu* menu);
+  /// What can be added at the selected parts; filled whenever it is opened.
+  QMenu* addMenu() const { return m_addMenu; }
+
+  void setLook(const BridgeLook& look);
+  const BridgeLook& look() const { return m_look; }
+
+  /// As SVG, PNG or PDF by the ending of `path`. False when not written.
+  bool exportTo(const QString& path);
 
   QSize sizeHint() const override { return {640, 470}; }
   QSize minimumSizeHint() const override { return {300, 220}; }
 
  public slots:
-  /// Shows the whole drawing.
-  void fit();
-  void zoomIn();
-  void zoomOut();
+  void editSelected();
+  void showInSetup();
+  void removeSelected();
+  void duplicateSelected();
+  /// The selected parts, or everything, as the template has it.
+  void alignSelected();
+  void selectAll();
+  void copyPicture();
+  /// Asks for a name first.
+  void exportPicture();
+  /// Asks for a printer first.
+  void print();
 
  signals:
   /// `stateNow` is another.
   void stateShown();
-  /// Double click or Enter: the user wants to change this part.
+  /// The user wants to see this part's field in the set-up.
   void partActivated(const ui::BridgePart& part);
+  void refused(const QString& reason);
+  void said(const QString& sentence);
 
  protected:
+  QRectF room() const override;
+  const BridgeState* stateOfFlow() const override;
+  void paintUnder(QPainter& painter) override;
+  void paintOver(QPainter& painter) override;
+
   bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void changeEvent(QEvent* event) override;
@@ -66,55 +103,92 @@ class BridgeView : public QWidget {
   void mouseMoveEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
   void mouseDoubleClickEvent(QMouseEvent* event) override;
-  void wheelEvent(QWheelEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
   bool focusNextPrevChild(bool next) override;
 
  private:
+  // The setup comes from the session alone.
+  using BridgeCanvas::setFlowStyle;
+  using BridgeCanvas::setSymbols;
+  using BridgeCanvas::showNothing;
+  using BridgeCanvas::showSetup;
+
   const core::Setup& setup() const { return m_channel->setup; }
 
+  // bridge_view.cpp: what is shown
+  void buildTexts();
   void follow();
+  void forgetWhatIsGone();
   QString noticeNow() const;
   void showTexts();
   void showTexts(const QString& title, const QString& outcome, const QColor& colour);
-  QTransform transform() const;
-  QPointF toDrawing(QPointF widget) const { return transform().inverted().map(widget); }
-  QRectF canvas() const;
-  void zoomAt(QPointF anchor, double factor);
-  static constexpr double zoomStep = 1.25;
-
-  void setFocusSpot(std::optional<BridgeSpot> spot);
-  bool walk(int direction, bool all);
-  void handleKey(QKeyEvent* event);
-
-  void beginOrContinueMove(std::size_t shunt, ShuntEnd end, std::optional<core::Node> target);
-  void stepMove(int direction);
-  void endMove(bool keep);
+  void showSentence();
   void showVoltagesNow();
-  void selectStepOf(std::size_t shunt);
-  void removeShunt(std::size_t shunt);
+  /// Says on the spot and to whoever listens why nothing was done.
+  void refuse(const QString& what, const QString& reason);
 
-  void paintEmpty(QPainter& painter) const;
+  // bridge_view_mouse.cpp
+  void hover(QPointF at);
+  void select(const BridgeSpot& spot, Qt::KeyboardModifiers modifiers);
+  void dragTo(QPointF at, bool extend);
+  void takeBand();
+
+  // bridge_view_keys.cpp
+  bool isOurs(const QKeyEvent& event) const;
+  bool panByKey(int key);
+  bool walk(int direction, bool round);
+  void setFocusSpot(std::optional<BridgeSpot> spot);
+  void toggle(const BridgePart& part);
+  void stepMove(int direction);
+  void selectStepOf(std::size_t shunt);
+
+  // bridge_view_edits.cpp
+  void moveTo(const BridgeSpot& grip, std::optional<MoveTarget> target);
+  void endMove(bool keep);
+  void openEditor(const std::vector<BridgePart>& parts);
+  void keepValues(const std::vector<PartField>& fields,
+                  const std::map<std::size_t, std::optional<double>>& values);
+  void closeEditor();
+  void editWire(const std::vector<BridgePart>& leads);
+  void add(const QString& name);
+  /// Says why where there is no channel.
+  bool hasChannel();
+
+  // bridge_view_menu.cpp
+  void buildActions();
+  void buildLookMenus();
+  QAction* action(const QString& name, const QString& text, const QList<QKeySequence>& keys,
+                  const std::function<void()>& act);
+  void fillAddMenu();
+  void popUp(QMenu* menu, std::optional<QPoint> at);
 
   Session& m_session;
   QLabel* m_title;
-  QLabel* m_leaks;   ///< insulation that leaks, in words: it is not drawn; hidden without
-  QLabel* m_notice;  ///< hidden while there is nothing to notice
+  QToolButton* m_more;  ///< the menu, for those who look for a button
+  QLabel* m_leaks;      ///< what the drawing cannot show of insulation that leaks; hidden without
+  QLabel* m_notice;     ///< hidden while there is nothing to notice
   QLabel* m_outcome;
-  Colours m_colours;
+  QLabel* m_sentence;  ///< why the output goes where it goes
+  QMenu* m_menu;
+  QMenu* m_addMenu;
+  QMenu* m_symbolMenu;
+  QMenu* m_currentMenu;
+  QList<QAction*> m_editActions, m_viewActions, m_shareActions;
+  BridgeLook m_look;
   std::shared_ptr<const core::Channel> m_channel;
   std::optional<std::size_t> m_step;
-  std::unique_ptr<BridgePicture> m_picture;
   std::optional<BridgeSpot> m_focus;
-  std::optional<ShuntMove> m_move;
-  QPointF m_pointer;  ///< while the mouse moves an end, in the drawing
+  std::vector<BridgePart> m_selected;  ///< of several; one alone is what has the keyboard
+  std::optional<BridgeMove> m_move;
+  QPointer<PartEditor> m_editor;
+  QPointF m_pointer;  ///< while the mouse moves a part, in the drawing
   bool m_byMouse = false;
   std::optional<BridgeSpot> m_pressed;
-  std::optional<QPoint> m_pressedAt;  ///< while the left button is down
-  double m_zoom = 1;
-  QPointF m_pan;  ///< of the zoomed drawing, in pixels
+  std::optional<QPointF> m_pressedAt;  ///< while the left button is down
+  std::optional<QRectF> m_band;        ///< what is surrounded, in the drawing
 };
 
 }  // namespace ui

@@ -5,8 +5,6 @@
 #include <QButtonGroup>
 #include <QClipboard>
 #include <QContextMenuEvent>
-#include <QDir>
-#include <QFileDialog>
 #include <QHeaderView>
 #include <QLabel>
 #include <QMenu>
@@ -323,7 +321,7 @@ bool OutcomeView::canShare() {
 
 void OutcomeView::copyPicture() {
   if (!canShare()) return;
-  QApplication::clipboard()->setImage(outcomeImage(m_session, m_tools->options()));
+  QApplication::clipboard()->setImage(pictureImage(outcomeDrawing(m_session, m_tools->options())));
   emit said(tr("Copied the outcome as a picture."));
 }
 
@@ -339,21 +337,14 @@ void OutcomeView::copyData() {
 
 void OutcomeView::exportPicture() {
   if (!canShare()) return;
-  const QString folder = stateFile().value("outcome/folder", QDir::homePath()).toString();
-  const QStringList kinds{tr("Vector picture (*.svg)"), tr("Picture (*.png)"), tr("PDF page (*.pdf)")};
-  QString kind = kinds.first();
-  QString path = QFileDialog::getSaveFileName(this, tr("Export the outcome"),
-                                              folder + "/" + suggestedName(shownOutcome(m_session)) + ".svg",
-                                              kinds.join(";;"), &kind);
-  if (path.isEmpty()) return;
-  if (QFileInfo(path).suffix().isEmpty())
-    path += kind == kinds[1] ? ".png" : kind == kinds[2] ? ".pdf" : ".svg";
-  if (exportTo(path)) stateFile().setValue("outcome/folder", QFileInfo(path).absolutePath());
+  const QString path =
+      askForPicture(this, tr("Export the outcome"), "outcome", suggestedName(shownOutcome(m_session)));
+  if (!path.isEmpty() && exportTo(path)) rememberPictureFolder("outcome", path);
 }
 
 bool OutcomeView::exportTo(const QString& path) {
   if (!canShare()) return false;
-  const core::Result<void> written = writeOutcome(path, m_session, m_tools->options());
+  const core::Result<void> written = writePicture(path, outcomeDrawing(m_session, m_tools->options()));
   if (!written) {
     emit refused(tr("Not exported: %1").arg(toText(written.error())));
     return false;

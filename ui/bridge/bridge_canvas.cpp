@@ -2,6 +2,7 @@
 #include "ui/bridge/bridge_canvas.h"
 
 #include <QEvent>
+#include <QMouseEvent>
 #include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
@@ -11,7 +12,6 @@
 namespace ui {
 namespace {
 
-constexpr int margin = 6;
 constexpr double mostZoom = 8, zoomStep = 1.25;
 constexpr int tick_ms = 40;
 constexpr double phaseStep = 0.04;
@@ -24,18 +24,28 @@ BridgeCanvas::BridgeCanvas(QWidget* parent) : QWidget(parent), m_colours(colours
   m_tick.setInterval(tick_ms);
   connect(&m_tick, &QTimer::timeout, this, [this] {
     m_phase = std::fmod(m_phase + phaseStep, 1.0);
-    if (isVisible()) update();
+    if (isVisible()) update(room().toAlignedRect());
   });
 }
 
 void BridgeCanvas::showSetup(const core::Setup& setup, std::optional<std::size_t> step) {
-  m_channel.setup = setup;
+  auto channel = std::make_shared<core::Channel>();
+  channel->setup = setup;
+  showChannel(std::move(channel), core::predict(setup), step);
+  setAccessibleDescription(description());
+}
+
+void BridgeCanvas::showChannel(std::shared_ptr<const core::Channel> channel, core::SetupPrediction prediction,
+                               std::optional<std::size_t> step) {
+  m_channel = std::move(channel);
+  m_prediction = std::move(prediction);
   m_step = step;
   redraw();
 }
 
 void BridgeCanvas::showNothing() {
   m_picture.reset();
+  m_channel.reset();
   setAccessibleDescription({});
   update();
 }
@@ -52,23 +62,24 @@ void BridgeCanvas::setFlowStyle(FlowStyle style) {
 }
 
 void BridgeCanvas::redraw() {
-  m_picture = std::make_unique<BridgePicture>(
-      pictureOf(m_channel, core::predict(m_channel.setup), m_step, m_symbols));
-  setAccessibleDescription(description());
+  m_picture = std::make_unique<BridgePicture>(pictureOf(*m_channel, m_prediction, m_step, m_symbols));
   update();
 }
 
 QString BridgeCanvas::description() const {
-  return m_picture ? describe(m_channel, m_picture->state) : QString();
+  return m_picture ? describe(*m_channel, m_picture->state) : QString();
 }
+
+// ---- where things are ------------------------------------------------------------------------
+
+QRectF BridgeCanvas::room() const { return QRectF(rect()).adjusted(margin, margin, -margin, -margin); }
 
 QTransform BridgeCanvas::transform() const {
   if (!m_picture) return {};
-  const QRectF room = QRectF(rect()).adjusted(margin, margin, -margin, -margin);
-  const QRectF scene = m_picture->lanes.scene;
+  const QRectF place = room(), scene = m_picture->lanes.scene;
   const double scale =
-      std::max(0.05, std::min(room.width() / scene.width(), room.height() / scene.height())) * m_zoom;
-  const QPointF centre = room.center() + m_pan;
+      std::max(0.05, std::min(place.width() / scene.width(), place.height() / scene.height())) * m_zoom;
+  const QPointF centre = place.center() + m_pan;
   return QTransform::fromTranslate(centre.x(), centre.y())
       .scale(scale, scale)
       .translate(-scene.center().x(), -scene.center().y());
@@ -77,25 +88,39 @@ QTransform BridgeCanvas::transform() const {
 void BridgeCanvas::zoomAt(QPointF anchor, double factor) {
   const double zoom = std::clamp(m_zoom * factor, 1.0, mostZoom);
   // The point under the anchor stays there.
-  const QPointF offset = anchor - QRectF(rect()).center();
+  const QPointF offset = anchor - room().center();
   m_pan = offset - (offset - m_pan) * (zoom / m_zoom);
   m_zoom = zoom;
   if (m_zoom == 1) m_pan = {};
   update();
 }
 
-void BridgeCanvas::fit() { zoomAt(QRectF(rect()).center(), 0); }
-void BridgeCanvas::zoomIn() { zoomAt(QRectF(rect()).center(), zoomStep); }
-void BridgeCanvas::zoomOut() { zoomAt(QRectF(rect()).center(), 1 / zoomStep); }
+/// No further than to the drawing's edges, so that it can never be lost.
+void BridgeCanvas::panBy(QPointF pixels) {
+  const QSizeF most = room().size() * (m_zoom - 1) / 2;
+  const auto within = [](double pan, double limit) { return std::clamp(pan, -limit, limit); };
+  m_pan += pixels;
+  m_pan = {within(m_pan.x(), most.width()), within(m_pan.y(), most.height())};
+  update();
+}
+
+void BridgeCanvas::fit() { zoomAt(room().center(), 0); }
+void BridgeCanvas::zoomIn() { zoomAt(room().center(), zoomStep); }
+void BridgeCanvas::zoomOut() { zoomAt(room().center(), 1 / zoomStep); }
+
+// ---- events ----------------------------------------------------------------------------------
 
 void BridgeCanvas::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.fillRect(rect(), m_colours.background);
   if (!m_picture) return;
+  painter.setClipRect(room().adjusted(-margin, -margin, margin, margin));
   painter.setTransform(transform());
+  paintUnder(painter);
   paintBridge(painter, *m_picture, m_colours);
-  if (m_picture->state.flow && m_flowStyle != FlowStyle::Off)
-    paintFlow(painter, *m_picture, *m_picture->state.flow, m_flowStyle, m_phase, m_colours);
+  if (const BridgeState* state = stateOfFlow(); state && state->flow && m_flowStyle != FlowStyle::Off)
+    paintFlow(painter, *m_picture, *state->flow, m_flowStyle, m_phase, m_colours);
+  paintOver(painter);
 }
 
 void BridgeCanvas::changeEvent(QEvent* event) {
@@ -111,6 +136,25 @@ void BridgeCanvas::wheelEvent(QWheelEvent* event) {
   if (!m_picture || !(event->modifiers() & Qt::ControlModifier)) return event->ignore();
   if (delta != 0) zoomAt(event->position(), std::pow(zoomStep, delta / 120.0));
   event->accept();
+}
+
+void BridgeCanvas::mousePressEvent(QMouseEvent* event) {
+  const bool grabs = event->button() == Qt::LeftButton || event->button() == Qt::MiddleButton;
+  if (!m_picture || !grabs || !isZoomed()) return event->ignore();
+  m_panFrom = event->position();
+  setCursor(Qt::SizeAllCursor);
+}
+
+void BridgeCanvas::mouseMoveEvent(QMouseEvent* event) {
+  if (!m_panFrom) return event->ignore();
+  panBy(event->position() - *m_panFrom);
+  m_panFrom = event->position();
+}
+
+void BridgeCanvas::mouseReleaseEvent(QMouseEvent* event) {
+  if (!m_panFrom) return event->ignore();
+  m_panFrom.reset();
+  unsetCursor();
 }
 
 }  // namespace ui

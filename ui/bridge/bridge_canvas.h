@@ -15,6 +15,8 @@ namespace ui {
 
 /// A drawing of a bridge at one step, to be looked at: zoom, pan, currents. Edits nothing and knows no
 /// document; its accessible description says in words what is drawn.
+///
+/// Ctrl and the wheel zoom at the pointer; dragging moves a drawing that is larger than its room.
 class BridgeCanvas : public QWidget {
   Q_OBJECT
 
@@ -25,12 +27,13 @@ class BridgeCanvas : public QWidget {
   void showSetup(const core::Setup& setup, std::optional<std::size_t> step);
   void showNothing();
   void setSymbols(Symbols symbols);
+  Symbols symbols() const { return m_symbols; }
   void setFlowStyle(FlowStyle style);
   FlowStyle flowStyle() const { return m_flowStyle; }
 
   /// What is drawn; none without a setup.
   const BridgePicture* picture() const { return m_picture.get(); }
-  QString description() const;
+  virtual QString description() const;
   /// A point of the drawing in the widget's coordinates.
   QPointF toWidget(QPointF drawn) const { return transform().map(drawn); }
 
@@ -44,9 +47,33 @@ class BridgeCanvas : public QWidget {
   void zoomOut();
 
  protected:
+  static constexpr int margin = 6;
+
+  /// `prediction` is that of `channel`.
+  void showChannel(std::shared_ptr<const core::Channel> channel, core::SetupPrediction prediction,
+                   std::optional<std::size_t> step);
+  /// What is drawn, to show other voltages in it.
+  BridgePicture* drawn() { return m_picture.get(); }
+  const Colours& colours() const { return m_colours; }
+  QPointF toDrawing(QPointF widget) const { return transform().inverted().map(widget); }
+  /// Whether the drawing is larger than its room.
+  bool isZoomed() const { return m_zoom > 1; }
+  void panBy(QPointF pixels);
+
+  /// The part of the widget that is drawn on.
+  virtual QRectF room() const;
+  /// Whose currents are shown.
+  virtual const BridgeState* stateOfFlow() const { return m_picture ? &m_picture->state : nullptr; }
+  /// In the drawing's coordinates, below and above the bridge.
+  virtual void paintUnder(QPainter&) {}
+  virtual void paintOver(QPainter&) {}
+
   void paintEvent(QPaintEvent* event) override;
   void changeEvent(QEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
 
  private:
   void redraw();
@@ -58,11 +85,13 @@ class BridgeCanvas : public QWidget {
   FlowStyle m_flowStyle = FlowStyle::Off;
   QTimer m_tick;  ///< moves the dots while they are shown
   double m_phase = 0;
-  core::Channel m_channel;
+  std::shared_ptr<const core::Channel> m_channel;
+  core::SetupPrediction m_prediction;
   std::optional<std::size_t> m_step;
   std::unique_ptr<BridgePicture> m_picture;
   double m_zoom = 1;
-  QPointF m_pan;  ///< of the zoomed drawing, in pixels
+  QPointF m_pan;                     ///< of the zoomed drawing, in pixels
+  std::optional<QPointF> m_panFrom;  ///< while the drawing is dragged
 };
 
 }  // namespace ui

@@ -4,8 +4,8 @@
 #include <QCoreApplication>
 #include <algorithm>
 
-#include "core/document/edits.h"
-#include "ui/bridge/bridge_state.h"
+#include "core/document/document.h"
+#include "core/plan/prediction.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -26,49 +26,39 @@ QString refusalOf(const core::Bridge& bridge, const core::Shunt& shunt, ShuntEnd
       .arg(pointText(bridge, other));
 }
 
-core::Setup setupAfter(core::Setup setup, const ShuntMove& move) {
-  core::Shunt& shunt = setup.shunts[move.shunt];
-  (move.end == ShuntEnd::A ? shunt.a : shunt.b) = *move.target;
-  return setup;
-}
-
-/// `setup` with the one step that shows what `shunt` does.
-core::Setup withOneStep(core::Setup setup, std::optional<std::size_t> selected, std::size_t shunt) {
-  const bool closes = selected && closesShunt(setup.sequence[*selected], shunt);
-  const auto step = closes ? selected : firstStepClosing(setup, shunt);
-  setup.sequence = {step ? setup.sequence[*step] : core::Step{{}, {shunt}, core::Duration(1)}};
-  return setup;
-}
-
 }  // namespace
 
 core::Node nodeOf(const core::Shunt& shunt, ShuntEnd end) { return end == ShuntEnd::A ? shunt.a : shunt.b; }
 
+core::Step stepShowing(const core::Setup& setup, std::optional<std::size_t> selected, std::size_t shunt) {
+  const bool closes = selected && closesShunt(setup.sequence[*selected], shunt);
+  const auto step = closes ? selected : firstStepClosing(setup, shunt);
+  return step ? setup.sequence[*step] : core::Step{{}, {shunt}, core::Duration(1)};
+}
+
+BridgeState stateOfStep(core::Setup setup, const std::optional<core::Step>& step) {
+  core::Channel channel;
+  channel.setup = std::move(setup);
+  channel.setup.sequence.clear();
+  if (step) channel.setup.sequence = {*step};
+  return stateAt(channel, core::predict(channel.setup), step ? std::optional<std::size_t>(0) : std::nullopt);
+}
+
 ShuntMove moveTo(const core::Setup& setup, std::optional<std::size_t> selected, std::size_t shunt,
                  ShuntEnd end, std::optional<core::Node> target) {
-  ShuntMove move{shunt, end, target, false, {}, core::Polarity::None, {}, 0};
+  ShuntMove move{shunt, end, target, false, {}, {}};
   if (!target) {
     move.outcome = tr("Drop the end on a node; elsewhere nothing changes.");
     return move;
   }
-  const QString refusal = refusalOf(setup.bridge, setup.shunts[shunt], end, *target);
-  if (!refusal.isEmpty()) {
-    move.outcome = refusal;
-    return move;
-  }
+  move.outcome = refusalOf(setup.bridge, setup.shunts[shunt], end, *target);
+  if (!move.outcome.isEmpty()) return move;
   move.legal = true;
-  const core::Setup after = withOneStep(setupAfter(setup, move), selected, shunt);
-  const auto prediction = core::predict(after).steps.front();
-  move.outcome = prediction ? outcomeText(setup.bridge, *prediction) : toText(prediction.error());
-  if (prediction) move.polarity = prediction->polarity;
-  if (auto solved = core::potentials(after, 0)) move.potentials = *std::move(solved);
-  if (const auto excitation = core::excitationOf(after, 0)) move.excitation_V = excitation->base();
+  core::Setup after = setup;
+  (end == ShuntEnd::A ? after.shunts[shunt].a : after.shunts[shunt].b) = *target;
+  move.state = stateOfStep(std::move(after), stepShowing(setup, selected, shunt));
+  move.outcome = move.state.outcome;
   return move;
-}
-
-core::Channel withMove(core::Channel channel, const ShuntMove& move) {
-  const core::Shunt moved = setupAfter(channel.setup, move).shunts[move.shunt];
-  return core::withShuntAt(std::move(channel), move.shunt, moved.a, moved.b);
 }
 
 bool isLegalTarget(const core::Bridge& bridge, const core::Shunt& shunt, ShuntEnd end, core::Node target) {

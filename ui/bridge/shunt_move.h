@@ -5,8 +5,8 @@
 #include <optional>
 #include <vector>
 
-#include "core/document/document.h"
-#include "core/plan/prediction.h"
+#include "core/plan/setup.h"
+#include "ui/bridge/bridge_state.h"
 
 namespace ui {
 
@@ -21,19 +21,19 @@ struct ShuntMove {
   std::optional<core::Node> target;  ///< none while far from every node
   bool legal = false;                ///< `target` may be kept
   QString outcome;                   ///< what the move would do, or why it is refused, in words
-  core::Polarity polarity = core::Polarity::None;
-  std::vector<std::optional<double>> potentials;  ///< V per V, a node each, after a legal move
-  double excitation_V = 0;                        ///< true voltage between P+ and P- after a legal move
+  BridgeState state;                 ///< after a legal move
 };
 
-/// The move of an end to `target`. The output is that of the step that closes the shunt: `selected` if
-/// it does, else the first, else a step of its own. A target without a name for this connection, or
-/// on the other end's point, is refused.
+/// The move of an end to `target`. Its state is that of the step that closes the shunt: `selected` if it
+/// does, else the first, else a step of its own. A target without a name for this connection, or on the
+/// other end's point, is refused.
 ShuntMove moveTo(const core::Setup& setup, std::optional<std::size_t> selected, std::size_t shunt,
                  ShuntEnd end, std::optional<core::Node> target);
 
-/// `channel` after a legal move.
-core::Channel withMove(core::Channel channel, const ShuntMove& move);
+/// What `setup` shows at the one step `step`, solved once; none: all shunts open.
+BridgeState stateOfStep(core::Setup setup, const std::optional<core::Step>& step);
+/// The step that shows what `shunt` does: `selected` if it closes it, else the first, else one of its own.
+core::Step stepShowing(const core::Setup& setup, std::optional<std::size_t> selected, std::size_t shunt);
 
 /// Whether the end may lie on `target`.
 bool isLegalTarget(const core::Bridge& bridge, const core::Shunt& shunt, ShuntEnd end, core::Node target);

@@ -1,57 +1,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/outcome/outcome_export.h"
 
-#include <QBuffer>
 #include <QCoreApplication>
-#include <QFileInfo>
 #include <QLocale>
 #include <QPainter>
-#include <QPdfWriter>
 #include <QRegularExpression>
-#include <QSvgGenerator>
-#include <functional>
 
 #include "core/report/report.h"
 #include "core/report/step_row.h"
 #include "ui/outcome/outcome_charts.h"
-#include "ui/safe_file.h"
 #include "ui/theme.h"
 
 namespace ui {
 namespace {
 
-constexpr int scale = 2;      ///< pixels a point
-constexpr int pdfScale = 12;  ///< units a point, so that nothing is moved to whole points
 constexpr double margin_px = 16;
 
 QString tr(const char* text) { return QCoreApplication::translate("ui::OutcomeExport", text); }
 
-QFont plainFont(double points, bool bold = false) {
-  QFont font("DejaVu Sans");
-  font.setPixelSize(static_cast<int>(points));
-  font.setBold(bold);
-  return font;
-}
-
-/// A line or more of text across the picture; returns where the next one begins.
-double drawText(QPainter& painter, const QString& text, const QFont& font, const QColor& colour, double width,
-                double y) {
-  if (text.isEmpty()) return y;
-  painter.setFont(font);
-  painter.setPen(colour);
-  const QRectF room(margin_px, y, width - 2 * margin_px, 200);
-  QRectF taken;
-  painter.drawText(room, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, text, &taken);
-  return y + taken.height() + 2;
-}
-
 double drawHeading(QPainter& painter, const OutcomeHeading& heading, double width) {
   const Colours colours = coloursFor(lightPalette());
-  double y = margin_px;
-  y = drawText(painter, heading.title, plainFont(16, true), colours.text, width, y);
-  y = drawText(painter, heading.subject, plainFont(13), colours.text, width, y);
-  y = drawText(painter, heading.verdict, plainFont(13, true), colourOf(colours, heading.is), width, y);
-  return drawText(painter, heading.scope, plainFont(11), colours.quiet, width, y) + 6;
+  const double room = width - 2 * margin_px;
+  QPointF at(margin_px, margin_px);
+  at = drawPictureText(painter, heading.title, {16, true}, colours.text, room, at);
+  at = drawPictureText(painter, heading.subject, {13, false}, colours.text, room, at);
+  at = drawPictureText(painter, heading.verdict, {13, true}, colourOf(colours, heading.is), room, at);
+  return drawPictureText(painter, heading.scope, {11, false}, colours.quiet, room, at).y() + 6;
 }
 
 void paintPicture(QPainter& painter, const Session& session, const ChartOptions& options) {
@@ -74,14 +48,6 @@ void paintPicture(QPainter& painter, const Session& session, const ChartOptions&
   // Again: how many labels have room is known only once the legends have their places.
   charts.showOutcome(plain, options, {});
   charts.paintInto(painter, room);
-}
-
-QByteArray written(const std::function<void(QIODevice&)>& write) {
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  buffer.open(QIODevice::WriteOnly);
-  write(buffer);
-  return bytes;
 }
 
 /// What a spreadsheet would work out. A number with a sign, as levels are often called, is the same worked
@@ -156,72 +122,18 @@ OutcomeHeading headingOf(const Session& session, const ShownOutcome& outcome) {
 
 QSize outcomePictureSize(const ShownOutcome& outcome) { return {outcome.pair ? 1200 : 960, 760}; }
 
-QImage outcomeImage(const Session& session, const ChartOptions& options) {
-  QImage image(scale * outcomePictureSize(shownOutcome(session)), QImage::Format_RGB32);
-  image.setDevicePixelRatio(scale);
-  image.setText("Title", headingOf(session, shownOutcome(session)).subject);
-  QPainter painter(&image);
-  painter.setRenderHint(QPainter::Antialiasing);
-  paintPicture(painter, session, options);
-  return image;
-}
-
-QByteArray outcomePng(const Session& session, const ChartOptions& options) {
-  const QImage image = outcomeImage(session, options);
-  return written([&](QIODevice& device) { image.save(&device, "PNG"); });
-}
-
-QByteArray outcomeSvg(const Session& session, const ChartOptions& options) {
-  return written([&](QIODevice& device) {
-    const ShownOutcome outcome = shownOutcome(session);
-    const OutcomeHeading heading = headingOf(session, outcome);
-    const QSize size = outcomePictureSize(outcome);
-    QSvgGenerator generator;
-    generator.setOutputDevice(&device);
-    generator.setResolution(96);
-    generator.setSize(size);
-    generator.setViewBox(QRect(QPoint(0, 0), size));
-    // The generator writes these two as they are.
-    generator.setTitle((heading.title + ". " + heading.subject).toHtmlEscaped());
-    generator.setDescription(heading.verdict.toHtmlEscaped());
-    QPainter painter(&generator);
-    paintPicture(painter, session, options);
-  });
-}
-
-QByteArray outcomePdf(const Session& session, const ChartOptions& options) {
-  return written([&](QIODevice& device) {
-    const ShownOutcome outcome = shownOutcome(session);
-    const OutcomeHeading heading = headingOf(session, outcome);
-    const QSizeF size_pt = QSizeF(outcomePictureSize(outcome)) * 72.0 / 96;
-    QPdfWriter writer(&device);
-    writer.setPageSize(QPageSize(size_pt, QPageSize::Point, {}, QPageSize::ExactMatch));
-    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-    writer.setResolution(96 * pdfScale);
-    writer.setTitle(heading.title + ". " + heading.subject);
-    QPainter painter(&writer);
-    painter.scale(pdfScale, pdfScale);
-    paintPicture(painter, session, options);
-  });
-}
-
-core::Result<void> writeOutcome(const QString& path, const Session& session, const ChartOptions& options) {
-  const QString ending = QFileInfo(path).suffix().toLower();
-  if (ending != "svg" && ending != "png" && ending != "pdf")
-    return core::Error{QFileInfo(path).fileName().toStdString(), "its ending names no kind of picture",
-                       "end the name with .svg, .png or .pdf"};
-  return saveBytes(path, ending == "svg"   ? outcomeSvg(session, options)
-                         : ending == "png" ? outcomePng(session, options)
-                                           : outcomePdf(session, options));
+PictureDrawing outcomeDrawing(const Session& session, const ChartOptions& options) {
+  const ShownOutcome outcome = shownOutcome(session);
+  const OutcomeHeading heading = headingOf(session, outcome);
+  return {outcomePictureSize(outcome), heading.title + ". " + heading.subject, heading.verdict,
+          [&session, options](QPainter& painter) { paintPicture(painter, session, options); }};
 }
 
 QString suggestedName(const ShownOutcome& outcome) {
   QString name = toQString(outcome.channel->name);
   for (const std::size_t check : outcome.checks())
     name += "-" + toQString(outcome.channel->checks[check].name);
-  for (QChar& letter : name)
-    if (!letter.isLetterOrNumber() && letter != '-' && letter != '_') letter = '_';
-  return name.left(80);
+  return asFileName(name);
 }
 
 QList<QStringList> outcomeData(const ShownOutcome& outcome) {

@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QByteArray>
-#include <QImage>
 #include <QString>
 #include <QStringList>
 
-#include "core/units/result.h"
 #include "ui/outcome/chart_options.h"
 #include "ui/outcome/shown_outcome.h"
+#include "ui/picture_file.h"
 
 // The outcome outside the window: as picture with its heading, in light colours, and as data.
 
@@ -28,18 +26,8 @@ OutcomeHeading headingOf(const Session& session, const ShownOutcome& outcome);
 /// Size of a picture, in points of a 96 dpi screen.
 QSize outcomePictureSize(const ShownOutcome& outcome);
 
-// GUI thread only; there must be something to draw.
-
-/// Two pixels a point.
-QImage outcomeImage(const Session& session, const ChartOptions& options);
-QByteArray outcomePng(const Session& session, const ChartOptions& options);
-/// Shapes and letters, with title and description.
-QByteArray outcomeSvg(const Session& session, const ChartOptions& options);
-/// One page of the size of the picture, shapes and letters.
-QByteArray outcomePdf(const Session& session, const ChartOptions& options);
-
-/// By the ending of `path`: .svg, .png or .pdf; another one is refused.
-core::Result<void> writeOutcome(const QString& path, const Session& session, const ChartOptions& options);
+/// The picture, to be copied or written; there must be something to draw. `session` must outlive it.
+PictureDrawing outcomeDrawing(const Session& session, const ChartOptions& options);
 
 /// "TP-01-pre-test": of letters, digits, '-' and '_' only, never empty.
 QString suggestedName(const ShownOutcome& outcome);

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QFrame>
+#include <map>
+#include <optional>
+#include <vector>
+
+#include "ui/bridge/part_fields.h"
+
+class QGridLayout;
+class QLabel;
+
+namespace ui {
+
+class QuantityEdit;
+
+/// The numbers of a part, edited over its label in the drawing. Enter keeps them, Escape drops them, leaving
+/// the fields keeps them too. Text that says no quantity stays for mending, with the reason below it.
+class PartEditor : public QFrame {
+  Q_OBJECT
+
+ public:
+  /// `heading` says whose numbers they are. There must be a field.
+  PartEditor(const core::Channel& channel, std::vector<PartField> fields, const QString& heading,
+             QWidget* parent);
+
+  /// Beside the numbers; for leads: from length and size.
+  void offerWire();
+  /// Over the middle of `place`, in the parent's coordinates, moved so that all of it is inside the parent.
+  void showOver(const QRect& place);
+
+  /// Tells `kept` unless a text is refused.
+  void keep();
+  void drop();
+
+ signals:
+  /// Of the fields that were changed, by their index; none: the number was taken away.
+  void kept(const std::map<std::size_t, std::optional<double>>& values);
+  void dropped();
+  void wireWanted();
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+ private:
+  void addField(const core::Channel& channel, const PartField& field, std::size_t index);
+  void placeItself();
+  void leaveIfOutside(QWidget* now);
+
+  std::vector<QuantityEdit*> m_edits;
+  std::map<std::size_t, std::optional<double>> m_values;
+  QGridLayout* m_grid;
+  QLabel* m_problem;
+  QRect m_place;
+  bool m_done = false;
+};
+
+}  // namespace ui

@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The edits; each is one step of the history.
+#include <QApplication>
+#include <QClipboard>
+#include <QLabel>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <algorithm>
+
+#include "core/document/bridge_edits.h"
+#include "ui/bridge/bridge_export.h"
+#include "ui/bridge/part_editor.h"
+#include "ui/bridge/part_edits.h"
+#include "ui/bridge_view.h"
+#include "ui/wire_dialog.h"
+
+namespace ui {
+
+using Kind = BridgePart::Kind;
+
+bool BridgeView::hasChannel() {
+  if (picture()) return true;
+  emit refused(tr("There is no channel yet: add a channel first."));
+  return false;
+}
+
+// ---- moving ----------------------------------------------------------------------------------
+
+void BridgeView::moveTo(const BridgeSpot& grip, std::optional<MoveTarget> target) {
+  // The network is solved only when another place comes near, not for every pixel.
+  if (!m_move || m_move->target != target) {
+    m_move = moveOf(setup(), m_step, grip, std::move(target));
+    showVoltagesNow();
+    showTexts();
+  }
+  update();
+}
+
+void BridgeView::endMove(bool keep) {
+  const BridgeMove done = *std::move(m_move);
+  m_move.reset();
+  m_pressed.reset();
+  m_pressedAt.reset();
+  if (keep && done.legal) m_session.editChannel(undoLabel(done), withMove(*m_channel, done));
+  showVoltagesNow();
+  showTexts();
+  // A refusal stays readable after the drop.
+  if (keep && done.target && !done.legal) showTexts(tr("Nothing was moved"), done.outcome, colours().fail);
+  update();
+}
+
+// ---- values in place -------------------------------------------------------------------------
+
+void BridgeView::editSelected() {
+  if (!hasChannel()) return;
+  if (m_move) endMove(false);
+  const std::vector<BridgePart> parts = selected();
+  if (parts.empty()) return refuse(tr("Nothing to edit"), tr("Select a part first."));
+  openEditor(parts);
+}
+
+void BridgeView::openEditor(const std::vector<BridgePart>& parts) {
+  closeEditor();
+  const std::vector<PartField> fields = fieldsOf(*m_channel, parts);
+  if (fields.empty())
+    return refuse(tr("Nothing to edit"),
+                  tr("Parts of one kind are edited together; select such ones alone."));
+  QString heading = nameOf(*picture(), parts.front());
+  if (parts.size() > 1) heading = tr("%1 and %2 more").arg(heading).arg(parts.size() - 1);
+  auto* editor = new PartEditor(*m_channel, fields, heading, this);
+  m_editor = editor;
+  if (parts.front().kind == Kind::Lead) editor->offerWire();
+  connect(editor, &PartEditor::kept, this,
+          [this, fields](const auto& values) { keepValues(fields, values); });
+  connect(editor, &PartEditor::dropped, this, [this] {
+    closeEditor();
+    setFocus(Qt::OtherFocusReason);
+  });
+  connect(editor, &PartEditor::wireWanted, this, [this, parts] {
+    closeEditor();
+    editWire(parts);
+  });
+  const BridgePart shown = m_focus && std::find(parts.begin(), parts.end(), m_focus->part) != parts.end()
+                               ? m_focus->part
+                               : parts.front();
+  const QRectF box = labelBoxOf(*picture(), shown);
+  editor->showOver(QRectF(toWidget(box.topLeft()), toWidget(box.bottomRight())).toRect());
+}
+
+void BridgeView::keepValues(const std::vector<PartField>& fields,
+                            const std::map<std::size_t, std::optional<double>>& values) {
+  const bool back = m_editor && (m_editor->isAncestorOf(QApplication::focusWidget()));
+  closeEditor();
+  if (back) setFocus(Qt::OtherFocusReason);
+  core::Channel next = *m_channel;
+  for (const auto& [index, value] : values) next = withValue(std::move(next), fields[index], value);
+  m_session.editChannel(fields.front().undo, std::move(next));
+}
+
+/// It may be one of its own signals that closes it.
+void BridgeView::closeEditor() {
+  if (!m_editor) return;
+  m_editor->disconnect(this);
+  m_editor->hide();
+  m_editor->deleteLater();
+  m_editor.clear();
+}
+
+void BridgeView::editWire(const std::vector<BridgePart>& leads) {
+  WireDialog dialog(setup().bridge.leads[leads.front().index], this);
+  if (dialog.exec() != QDialog::Accepted) return;
+  core::Channel next = *m_channel;
+  for (const BridgePart& lead : leads) next.setup.bridge.leads[lead.index] = dialog.wire();
+  if (dialog.forAllLeads())
+    for (const core::Wire& wire : core::wiresOf(next.setup.bridge))
+      next.setup.bridge.leads[static_cast<std::size_t>(wire.role)] = dialog.wire();
+  m_session.editChannel(tr("Change lead"), std::move(next));
+}
+
+void BridgeView::showInSetup() {
+  if (!hasChannel()) return;
+  if (m_focus) emit partActivated(m_focus->part);
+}
+
+// ---- adding, removing, laying straight -------------------------------------------------------
+
+void BridgeView::add(const QString& name) {
+  if (!hasChannel()) return;
+  for (PartAddition& addition : additionsAt(*m_channel, *picture(), selected())) {
+    if (addition.name != name) continue;
+    if (!addition.refusal.isEmpty()) return refuse(tr("Nothing was added"), addition.refusal);
+    m_session.editChannel(addition.undo, std::move(addition.after));
+    const auto parts = partsOf(*picture());
+    if (!addition.added || std::find(parts.begin(), parts.end(), *addition.added) == parts.end()) return;
+    m_selected.clear();
+    const bool shunt = addition.added->kind == Kind::Shunt;
+    setFocusSpot(BridgeSpot{*addition.added, shunt ? std::optional(ShuntEnd::A) : std::nullopt});
+    return openEditor({*addition.added});
+  }
+}
+
+void BridgeView::removeSelected() {
+  if (!hasChannel()) return;
+  if (m_move) endMove(false);
+  const std::vector<BridgePart> parts = selected();
+  if (parts.empty()) return refuse(tr("Nothing was removed"), tr("Select a part first."));
+  PartRemoval removal = removalOf(*m_channel, parts);
+  if (!removal.undo.isEmpty()) {
+    m_selected.clear();
+    m_session.editChannel(removal.undo, std::move(removal.after));
+  }
+  if (!removal.refusal.isEmpty())
+    refuse(removal.undo.isEmpty() ? tr("Nothing was removed") : tr("Not everything was removed"),
+           removal.refusal);
+}
+
+void BridgeView::duplicateSelected() {
+  if (!hasChannel()) return;
+  std::vector<std::size_t> shunts;
+  for (const BridgePart& part : selected())
+    if (part.kind == Kind::Shunt) shunts.push_back(part.index);
+  if (shunts.empty()) return refuse(tr("Nothing was duplicated"), tr("Select a shunt to duplicate."));
+  std::sort(shunts.begin(), shunts.end());
+  const std::size_t first = setup().shunts.size();
+  m_session.editChannel(shunts.size() == 1 ? tr("Duplicate shunt") : tr("Duplicate shunts"),
+                        core::withShuntsDuplicated(*m_channel, shunts));
+  m_selected.clear();
+  for (std::size_t k = 0; shunts.size() > 1 && k < shunts.size(); ++k)
+    m_selected.push_back({Kind::Shunt, first + k});
+  setFocusSpot(BridgeSpot{{Kind::Shunt, first}, ShuntEnd::A});
+}
+
+void BridgeView::alignSelected() {
+  if (!hasChannel()) return;
+  if (m_move) endMove(false);
+  core::Straighten what;
+  for (const BridgePart& part : m_selected.empty() && !m_focus ? std::vector<BridgePart>() : selected()) {
+    if (part.kind == Kind::Arm) what.arms.push_back(part.index);
+    if (part.kind == Kind::Shunt) what.shunts.push_back(part.index);
+    if (part.kind == Kind::Lead) what.leads.push_back(static_cast<core::LeadRole>(part.index));
+    if (part.kind == Kind::Instrument) what.hookup = true;
+  }
+  if (!m_focus && m_selected.empty()) what = core::allOf(setup());
+  core::Channel next = core::withStraightened(*m_channel, what);
+  if (next == *m_channel)
+    return refuse(tr("Nothing was aligned"), tr("It is as the template has it already."));
+  m_session.editChannel(tr("Align to template"), std::move(next));
+}
+
+void BridgeView::selectAll() {
+  if (!hasChannel()) return;
+  m_selected = partsOf(*picture());
+  update();
+}
+
+// ---- out of the window -----------------------------------------------------------------------
+
+void BridgeView::copyPicture() {
+  if (!hasChannel()) return;
+  QApplication::clipboard()->setImage(pictureImage(bridgeDrawing(m_session, m_look)));
+  emit said(tr("Copied the bridge as a picture."));
+}
+
+void BridgeView::exportPicture() {
+  if (!hasChannel()) return;
+  const QString path = askForPicture(this, tr("Export the bridge"), "bridge", suggestedBridgeName(m_session));
+  if (!path.isEmpty() && exportTo(path)) rememberPictureFolder("bridge", path);
+}
+
+bool BridgeView::exportTo(const QString& path) {
+  if (!hasChannel()) return false;
+  const core::Result<void> written = writePicture(path, bridgeDrawing(m_session, m_look));
+  if (!written) {
+    emit refused(tr("Not exported: %1").arg(toText(written.error())));
+    return false;
+  }
+  emit said(tr("Wrote %1.").arg(path));
+  return true;
+}
+
+void BridgeView::print() {
+  if (!hasChannel()) return;
+  QPrinter printer(QPrinter::HighResolution);
+  printer.setPageOrientation(QPageLayout::Landscape);
+  QPrintDialog dialog(&printer, this);
+  if (dialog.exec() != QDialog::Accepted) return;
+  if (printPicture(printer, bridgeDrawing(m_session, m_look)))
+    emit said(tr("Printed the bridge."));
+  else
+    emit refused(tr("Not printed: the printer did not start."));
+}
+
+}  // namespace ui
