@@ -156,9 +156,11 @@ Words circumstances(const Bridge& bridge) {
   for (const LeadPair& pair : hookup.touching) words.push_back(leadsText({pair.a, pair.b}) + " touching");
   for (std::size_t role = 0; role < leadRoleCount; ++role)
     if (hookup.broken[role]) words.push_back(leadsText({static_cast<LeadRole>(role)}) + " broken");
+  Words leaking;
   for (const std::size_t arm : {0, 1, 2, 3})
-    if (bridge.leaks[arm].across || bridge.leaks[arm].toStructure)
-      words.push_back("arm " + std::to_string(arm + 1) + " leaking");
+    if (bridge.leaks[arm].across || bridge.leaks[arm].toStructure) leaking.push_back(std::to_string(arm + 1));
+  if (!leaking.empty())
+    words.push_back((leaking.size() == 1 ? "arm " : "arms ") + listed(leaking) + " leaking");
   return words;
 }
 

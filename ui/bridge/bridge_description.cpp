@@ -119,7 +119,7 @@ QString describe(const core::Channel& channel, const BridgeState& state) {
   for (std::size_t k = 0; k < setup.shunts.size(); ++k) text += shuntSentence(setup, k, state.closed[k]);
   text += state.title + ". ";
   if (state.flow) text += currentsSentence(setup, *state.flow);
-  text += state.outcome;
+  text += state.outcome.left(1).toUpper() + state.outcome.mid(1);
   if (!state.sentence.isEmpty()) text += ". " + state.sentence;
   return text;
 }

@@ -118,7 +118,7 @@ QString outputText(core::Output output) { return signedText(output.base() * 1e3,
 QString currentText(core::Current current) {
   const double size = std::abs(current.base());
   if (size >= 1e-4) return numberText(1e3 * size, 4) + tr(" mA");
-  if (size >= 1e-7) return numberText(1e6 * size, 4) + tr(" µA");
+  if (size >= 1e-6) return numberText(1e6 * size, 4) + tr(" µA");
   return numberText(1e9 * size, 3) + tr(" nA");
 }
 

@@ -124,7 +124,9 @@ class FlowBrush {
         return std::any_of(m_boxes.begin(), m_boxes.end(),
                            [&](const QRectF& box) { return box.contains(dot); });
       });
-    m_painter.setPen(QPen(colourOf(stream), 3.5 + 2.5 * stream.strength, Qt::SolidLine, Qt::RoundCap));
+    // A closed shunt is drawn in the colour of the emphasis: on it that would not be seen.
+    const QColor colour = stream.ofShunt ? m_colours.text : colourOf(stream);
+    m_painter.setPen(QPen(colour, 3.5 + 2.5 * stream.strength, Qt::SolidLine, Qt::RoundCap));
     m_painter.drawPoints(dots);
   }
 

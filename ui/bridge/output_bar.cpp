@@ -76,7 +76,7 @@ void OutputBar::show(std::optional<core::Output> output, core::Polarity polarity
 }
 
 QSize OutputBar::sizeHint() const { return {320, std::max(usualHeight, QFontMetrics(font()).height() + 14)}; }
-QSize OutputBar::minimumSizeHint() const { return {240, sizeHint().height()}; }
+QSize OutputBar::minimumSizeHint() const { return {280, sizeHint().height()}; }
 
 /// Of the longest text there usually is, so that the bar does not move with the digits.
 double OutputBar::textWidth() const {
@@ -84,7 +84,8 @@ double OutputBar::textWidth() const {
   bold.setBold(true);
   const QFontMetricsF metrics(bold);
   const double usual = metrics.horizontalAdvance(tr("−00.0000 mV/V, negative"));
-  return std::min(std::max(usual, metrics.horizontalAdvance(m_text)), 0.6 * width());
+  return std::min(std::max(usual, metrics.horizontalAdvance(m_text)),
+                  std::max(0.6 * width(), width() - 110.0));
 }
 
 QRectF OutputBar::track() const {
