@@ -57,6 +57,8 @@ QWidget* BridgePane::drawingPage() {
   column->addWidget(m_view, 1);
   column->addWidget(m_bar);
   connect(m_view, &BridgeView::stateShown, this, &BridgePane::showOutput);
+  connect(m_view, &BridgeView::refused, this, &BridgePane::refused);
+  connect(m_view, &BridgeView::said, this, &BridgePane::said);
   showOutput();
   return page;
 }

@@ -99,6 +99,8 @@ void MainWindow::buildBridgeMenu() {
   page("bridgeDrawing", tr("&Drawing"), tr("Ctrl+6"), Page::Drawing);
   page("bridgePolarity", tr("&Polarity map"), tr("Ctrl+7"), Page::Polarity);
   page("bridgeWhatIf", tr("&What if"), tr("Ctrl+8"), Page::WhatIf);
+  menu->addSeparator();
+  m_bridge->view().fillMenu(menu);
 }
 
 /// For the trainer.
