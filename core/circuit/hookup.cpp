@@ -74,6 +74,17 @@ Hookup hookupInUse(const Bridge& bridge) {
 
 bool asTemplateSays(const Bridge& bridge) { return hookupInUse(bridge) == Hookup{}; }
 
+bool areLeadsInOrder(const Bridge& bridge) {
+  const Hookup used = hookupInUse(bridge);
+  return used.broken == Hookup{}.broken && used.exchanged.empty() && used.touching.empty();
+}
+
+int outputSign(const Bridge& bridge) {
+  return bridge.hookup.signalReversed == bridge.hookup.excitationReversed ? 1 : -1;
+}
+
+int gaugeSign(const Bridge& bridge) { return bridge.hookup.gaugesReversed ? -1 : 1; }
+
 Bridge withExchanged(Bridge bridge, const LeadPair& pair) {
   bridge.hookup.exchanged.push_back(pair);
   bridge.hookup.exchanged = hookupInUse(bridge).exchanged;

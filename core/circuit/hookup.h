@@ -22,6 +22,14 @@ bool samePair(const LeadPair& a, const LeadPair& b);
 Hookup hookupInUse(const Bridge& bridge);
 /// Whether the bridge is connected as its template says.
 bool asTemplateSays(const Bridge& bridge);
+/// Whether each lead is whole, at its own terminal and apart from the others: what is said of the template
+/// then holds, but perhaps for its signs.
+bool areLeadsInOrder(const Bridge& bridge);
+/// 1, or -1 where the output of the template has its sign turned round by reversed signal or excitation
+/// wires. For bridges whose leads are in order.
+int outputSign(const Bridge& bridge);
+/// 1, or -1 where the gauges are reversed.
+int gaugeSign(const Bridge& bridge);
 
 /// `bridge`, the two leads exchanged at the instrument once more: a second time undoes it.
 Bridge withExchanged(Bridge bridge, const LeadPair& pair);

@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diagnose/at_the_plug.h"
 
+#include "core/circuit/hookup.h"
 #include "core/circuit/network.h"
 
 namespace core {
 namespace {
 
+/// A lead that is exchanged keeps its name, and so does the terminal that it is at.
 std::string endName(const Bridge& bridge, Node node, bool ofArticle) {
-  for (const Wire& wire : wiresOf(bridge))
+  for (const Wire& wire : ofArticle ? wiresOf(bridge) : templateOf(bridge.type).wires)
     if (pointOf(bridge, wire.from) == pointOf(bridge, node))
       return (ofArticle ? "lead " : "terminal ") + std::string(leadName(wire.role));
   return "terminal " + std::string(nodeName(pointOf(bridge, node)));
@@ -30,6 +32,19 @@ void addArm(const Bridge& bridge, std::size_t arm, Network& network) {
   const NodeIndex begin = indexOf(bridge, armBegin(arm)), end = indexOf(bridge, armEnd(arm));
   network.branches.push_back({"arm", begin, end, bridge.arms[arm]});
   if (const auto& leak = bridge.leaks[arm].across) network.branches.push_back({"leak", begin, end, *leak});
+}
+
+void addLeads(const Bridge& bridge, Network& network) {
+  std::array<NodeIndex, leadRoleCount> gaugeEnd{};
+  for (const Wire& wire : wiresOf(bridge)) {
+    gaugeEnd[static_cast<std::size_t>(wire.role)] = indexOf(bridge, wire.to);
+    if (!isBroken(bridge, wire.role))
+      network.branches.push_back(
+          {"lead", indexOf(bridge, wire.from), indexOf(bridge, wire.to), leadResistance(bridge, wire.role)});
+  }
+  for (const LeadPair& pair : hookupInUse(bridge).touching)
+    network.branches.push_back({"touching leads", gaugeEnd[static_cast<std::size_t>(pair.a)],
+                                gaugeEnd[static_cast<std::size_t>(pair.b)], Resistance(0)});
 }
 
 }  // namespace
@@ -59,10 +74,7 @@ std::optional<Resistance> resistanceAtPlug(const Bridge& bridge, const OhmPlaces
   for (const Node node : allNodes()) network.nodes.emplace_back(nodeName(node));
   for (const std::size_t arm : {0, 1, 2, 3})
     if (isBeyondPlug(bridge, arm) == ofArticle) addArm(bridge, arm, network);
-  if (ofArticle)
-    for (const Wire& wire : wiresOf(bridge))
-      network.branches.push_back(
-          {"lead", indexOf(bridge, wire.from), indexOf(bridge, wire.to), leadResistance(bridge, wire.role)});
+  if (ofArticle) addLeads(bridge, network);
   const Port port{indexOf(bridge, places.a), indexOf(bridge, places.b)};
   auto solver = Solver::prepare(network, port);
   if (!solver) return Resistance(0);  // joined by leads of zero ohm

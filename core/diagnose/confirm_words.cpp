@@ -3,6 +3,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/circuit/hookup.h"
 #include "core/diagnose/at_the_plug.h"
 #include "core/diagnose/cause_words.h"
 #include "core/plan/prediction.h"
@@ -94,12 +95,16 @@ std::string openMeasurement(const Setup& setup, const Fault& fault) {
          " with its switch open and closed: nothing changes if it does not close.";
 }
 
+/// Stretching gauge 1 acts through the wires alone, a load through the gauges too.
 std::string polarityMeasurement(const Setup& setup) {
+  const int wires = outputSign(setup.bridge), gauges = gaugeSign(setup.bridge);
+  const auto way = [](int sign) { return std::string(sign > 0 ? "rise" : "fall"); };
   return isTransducer(setup.bridge)
-             ? "Apply a small load of known direction: the reading must rise with a load that counts as "
-               "positive."
+             ? "Apply a small load of known direction: the reading must " + way(wires * gauges) +
+                   " with a load that counts as positive."
              : "Apply a small load of known direction, or press by hand so that gauge 1 is stretched: the "
-               "reading must rise.";
+               "reading must " +
+                   way(wires) + ".";
 }
 
 std::string senseMeasurement(const Setup& setup) {

@@ -46,8 +46,10 @@ void openShunts(Setup& setup, std::size_t which, bool wholePlace) {
 /// Where the wire that ends at the same point begins, or ends; `node` itself without one.
 Node otherEnd(const Bridge& bridge, Node node, bool toInstrument) {
   const Node point = pointOf(bridge, node);
-  for (const Wire& wire : templateOf(bridge.type).wires) {
-    if (wire.role == LeadRole::Return) continue;
+  for (const Wire& wire : wiresOf(bridge)) {
+    if (wire.role == LeadRole::Return || wire.role == LeadRole::SensePlus ||
+        wire.role == LeadRole::SenseMinus)
+      continue;
     const Node here = toInstrument ? wire.to : wire.from;
     if (pointOf(bridge, here) == point) return toInstrument ? wire.from : wire.to;
   }

@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "core/circuit/hookup.h"
 #include "core/diagnose/fault.h"
 
 namespace core {
@@ -62,8 +63,22 @@ class Possible {
   void addWires() {
     if (!wiresOf(m_setup.bridge).empty()) add(CauseKind::Leads, 0, 0, 0);
     for (const Wire& wire : wiresOf(m_setup.bridge))
-      add(CauseKind::LeadContact, static_cast<std::size_t>(wire.role), 0, 0);
-    if (m_setup.bridge.sixWire && templateOf(m_setup.bridge.type).senseLeads) add(CauseKind::OpenSense);
+      if (!isBroken(m_setup.bridge, wire.role))
+        add(CauseKind::LeadContact, static_cast<std::size_t>(wire.role), 0, 0);
+    if (m_setup.bridge.sixWire && templateOf(m_setup.bridge.type).senseLeads && senseLeadsAreInOrder())
+      add(CauseKind::OpenSense);
+  }
+
+  /// A sense lead that is exchanged with another is the only way to that one's terminal: without sense leads
+  /// it would be another bridge.
+  bool senseLeadsAreInOrder() const {
+    const Hookup used = hookupInUse(m_setup.bridge);
+    const auto isSense = [](LeadRole role) {
+      return role == LeadRole::SensePlus || role == LeadRole::SenseMinus;
+    };
+    const auto namesSense = [&](const LeadPair& pair) { return isSense(pair.a) || isSense(pair.b); };
+    return std::none_of(used.exchanged.begin(), used.exchanged.end(), namesSense) &&
+           std::none_of(used.touching.begin(), used.touching.end(), namesSense);
   }
 
   bool isUsed(std::size_t shunt) const {

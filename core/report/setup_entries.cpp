@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "core/circuit/hookup_words.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -150,6 +151,8 @@ EntryList bridgeEntries(const Bridge& bridge, const Result<Output>& zero) {
   }
   if (shape.senseLeads)
     list.entries.push_back({"Excitation sensed", bridge.sixWire ? "at the bridge" : "at the instrument"});
+  for (const std::string& sentence : hookupSentences(bridge))
+    list.entries.push_back({"Not as the template says", sentence});
   if (zero) list.entries.push_back({"Output, all shunts open", formatFixed(zero->base() * 1e3, 4) + " mV/V"});
   return list;
 }

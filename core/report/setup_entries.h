@@ -8,7 +8,8 @@ namespace core {
 
 // A set-up as it is printed.
 
-/// Gauge or rating, arms, output with all shunts open.
+/// Gauge or rating, arms, how it is connected where that is not as its template says, output with all shunts
+/// open.
 EntryList bridgeEntries(const Bridge& bridge, const Result<Output>& zero);
 EntryList instrumentEntries(const Instrument& instrument);
 /// Sample rate and filter; no entries when neither is known.

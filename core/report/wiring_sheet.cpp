@@ -32,7 +32,7 @@ std::vector<OhmPoint> terminalsOf(const Setup& setup) {
   std::vector<OhmPoint> terminals;
   for (const Node node : allNodes())
     if (node < Node::Arm1Begin && hasNode(setup.bridge, node)) terminals.emplace_back(node);
-  for (const Wire& wire : wiresOf(setup.bridge))
+  for (const Wire& wire : templateOf(setup.bridge.type).wires)
     if (wire.role == LeadRole::Return) terminals.emplace_back(wire.from);
   return terminals;
 }

@@ -172,7 +172,8 @@ std::vector<Mend> gapMends(const ReviewedPlan& plan, const Side& side, std::size
     const auto lower = index == 0 ? std::vector<std::size_t>{} : side[index - 1]->closed;
     const std::string names = joinedNames(plan.setup(), one.closed);
     // A name that says the wrong polarity is a finding of its own; the label need not repeat it.
-    const std::string label = withPolarityTurned(names, otherOf(side[index]->prediction.polarity));
+    const std::string label =
+        withPolarityTurned(names, otherOf(polarityToSay(names, side[index]->prediction)));
     return {{"Insert " + names + " (" + readingText(plan.setup(), *reading) + ")",
              [lower, upper = side[index]->step, closed = one.closed, label](const Channel& channel) {
                return withLevelBetween(channel, lower, upper, closed, label);
@@ -211,7 +212,7 @@ std::string nameOnArm(const std::string& name, Polarity now, std::size_t from, s
 }
 
 /// The shunt on the neighbouring arm that is the same resistor as `shunt`; added where there is none.
-std::optional<std::size_t> counterpartOf(Channel& channel, std::size_t shunt, Polarity now) {
+std::optional<std::size_t> counterpartOf(Channel& channel, std::size_t shunt, const Prediction& now) {
   const Setup& setup = channel.setup;
   const Shunt& present = setup.shunts[shunt];
   auto moved = onNeighbour(setup.bridge, present);
@@ -224,7 +225,7 @@ std::optional<std::size_t> counterpartOf(Channel& channel, std::size_t shunt, Po
         present.part.id.empty() ? one.resistance == present.resistance : one.part.id == present.part.id;
     if (place && place->arm == to && same) return k;
   }
-  moved->name = nameOnArm(present.name, now, from, to);
+  moved->name = nameOnArm(present.name, polarityToSay(present.name, now), from, to);
   moved->jumpers.clear();
   moved->part.id = resistorName(present);  // one resistor at two places
   const auto stated = setup.uncertainties.stated;
@@ -238,17 +239,18 @@ std::optional<std::size_t> counterpartOf(Channel& channel, std::size_t shunt, Po
 
 /// The counterpart of a step: same resistors on the neighbouring arms.
 std::optional<Step> counterpartStep(Channel& channel, const ReviewedLevel& level) {
-  const Polarity now = level.prediction.polarity;
   Step step = channel.setup.sequence[level.step];
   for (std::size_t& shunt : step.closed) {
-    const auto other = counterpartOf(channel, shunt, now);
+    const auto other = counterpartOf(channel, shunt, level.prediction);
     if (!other) return std::nullopt;
     shunt = *other;
   }
   std::sort(step.closed.begin(), step.closed.end());
-  const std::string turned = withPolarityTurned(step.label, now);
-  step.label =
-      turned == step.label ? withPolarityTurned(joinedNames(channel.setup, step.closed), now) : turned;
+  const auto turned = [&](const std::string& text) {
+    return withPolarityTurned(text, polarityToSay(text, level.prediction));
+  };
+  const std::string label = turned(step.label);
+  step.label = label == step.label ? turned(joinedNames(channel.setup, step.closed)) : label;
   return step;
 }
 

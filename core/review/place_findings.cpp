@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/circuit/hookup.h"
 #include "core/document/edits.h"
 #include "core/review/arm_place.h"
 #include "core/review/reviewed_plan.h"
@@ -125,7 +126,7 @@ std::optional<Strain> shortcutOf(const Setup& setup, const ReviewedLevel& level,
   const double nominal = setup.bridge.gauge.nominal.base();
   const double strain =
       nominal / (gaugeFactorOf(setup.bridge.gauge) * bridgeFactor * (nominal + resistanceOf(shunt).base()));
-  return Strain(level.prediction.polarity == Polarity::Negative ? -strain : strain);
+  return Strain(level.prediction.simulated < 0 ? -strain : strain);
 }
 
 /// The step that the shortcut misses most because of unequal arms or N.
@@ -183,6 +184,9 @@ bool mayMatter(const Setup& setup, double usualFactor, double factor) {
 
 void findShuntsThroughLeads(const ReviewedPlan& plan, std::vector<Finding>& findings) {
   const Setup& setup = plan.setup();
+  // Which arm a shunt is meant for cannot be told where leads are exchanged, and what a broken or touching
+  // lead does is a fault of its own.
+  if (!areLeadsInOrder(setup.bridge)) return;
   const auto groups = misplaced(setup);
   if (groups.empty()) return;
   auto branches = shuntBranches(setup);
@@ -204,7 +208,7 @@ void findShuntsThroughLeads(const ReviewedPlan& plan, std::vector<Finding>& find
 
 void findShortcutErrors(const ReviewedPlan& plan, std::vector<Finding>& findings) {
   const Setup& setup = plan.setup();
-  if (isTransducer(setup.bridge)) return;
+  if (isTransducer(setup.bridge) || !areLeadsInOrder(setup.bridge)) return;
   const double usual = templateOf(setup.bridge.type).bridgeFactor(setup.bridge.gauge.poissonRatio);
   const double factor = bridgeFactorOf(setup);
   if (!mayMatter(setup, usual, factor)) return;

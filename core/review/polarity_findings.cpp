@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "core/circuit/hookup.h"
 #include "core/document/edits.h"
 #include "core/review/arm_place.h"
 #include "core/review/reviewed_plan.h"
 #include "core/review/stated_polarity.h"
+#include "core/units/notation.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -18,13 +20,30 @@ struct Contradiction {
   std::size_t step = 0;
   bool byLabel = true;
   Polarity said = Polarity::None;
+  bool ofLoad = false;  ///< said of what is simulated, by a word such as tension; else of the reading
 };
 
-Polarity said(const Setup& setup, std::size_t step, bool& byLabel) {
+/// What is said of a step; None when nothing is.
+Contradiction sayingOf(const Setup& setup, std::size_t step) {
   const Step& planned = setup.sequence[step];
   const Polarity label = statedPolarity(planned.label);
-  byLabel = label != Polarity::None || planned.closed.size() != 1;
-  return byLabel ? label : statedPolarity(setup.shunts[planned.closed.front()].name);
+  const bool byLabel = label != Polarity::None || planned.closed.size() != 1;
+  const std::string& text = byLabel ? planned.label : setup.shunts[planned.closed.front()].name;
+  return {step, byLabel, statedPolarity(text), statesLoad(text)};
+}
+
+/// "will read -501.2 µm/m", "will simulate -500.1 µm/m".
+std::string willDo(const ReviewedPlan& plan, const Contradiction& one) {
+  const Prediction& prediction = *plan.evaluation.prediction.steps[one.step];
+  if (!one.ofLoad) return "will read " + readingText(plan.setup(), prediction.reading.base());
+  const Bridge& bridge = plan.setup().bridge;
+  return "will simulate " + formatNumber(simulatedInUnit(bridge, prediction.simulated), 4) + " " +
+         simulatedUnitText(bridge);
+}
+
+std::string saidWord(const Contradiction& one) {
+  if (!one.ofLoad) return std::string(polarityWord(one.said));
+  return one.said == Polarity::Positive ? "tension" : "compression";
 }
 
 Channel withTextsTurned(Channel channel, const std::vector<Contradiction>& wrong) {
@@ -78,37 +97,54 @@ std::vector<Mend> mendsOf(const Setup& setup, const std::vector<Contradiction>& 
   return mends;
 }
 
+/// Where wires or gauges that are reversed, and nothing else, turn every label round.
+std::optional<Mend> asTemplateMend(const Bridge& bridge, const std::vector<Contradiction>& wrong) {
+  const bool ofLoad = wrong.front().ofLoad;
+  const bool alike =
+      std::all_of(wrong.begin(), wrong.end(), [&](const Contradiction& one) { return one.ofLoad == ofLoad; });
+  if (!alike || !areLeadsInOrder(bridge) || (ofLoad ? gaugeSign(bridge) : outputSign(bridge)) > 0) return {};
+  return Mend{ofLoad ? "Connect the gauges as the template says" : "Connect the wires as the template says",
+              [ofLoad](Channel channel) {
+                Hookup& hookup = channel.setup.bridge.hookup;
+                if (ofLoad)
+                  hookup.gaugesReversed = false;
+                else
+                  hookup.signalReversed = hookup.excitationReversed = false;
+                return channel;
+              }};
+}
+
 /// Of one step, and of those that close the same under the same label or the same wrong name.
 void addOne(const ReviewedPlan& plan, std::vector<Finding>& findings, const std::vector<Contradiction>& same,
             const std::vector<std::size_t>& right) {
   const Setup& setup = plan.setup();
   const Contradiction& first = same.front();
   const Step& step = setup.sequence[first.step];
-  const double reading = plan.evaluation.prediction.steps[first.step]->reading.base();
   const std::string text = first.byLabel
                                ? "Its label " + inQuotes(step.label)
                                : "Its shunt's name " + inQuotes(setup.shunts[step.closed.front()].name);
   std::optional<std::size_t> shunt;
   if (step.closed.size() == 1) shunt = step.closed.front();
   findings.push_back({FindingKind::OppositePolarity, Severity::Fault, first.step, shunt,
-                      text + " says " + std::string(polarityWord(first.said)) + ", it will read " +
-                          readingText(setup, reading) + ".",
-                      whyOpposite, mendsOf(setup, same, right)});
+                      text + " says " + saidWord(first) + ", it " + willDo(plan, first) + ".", whyOpposite,
+                      mendsOf(setup, same, right)});
 }
 
 void addAll(const ReviewedPlan& plan, std::vector<Finding>& findings,
             const std::vector<Contradiction>& wrong) {
   const Setup& setup = plan.setup();
   const std::size_t step = wrong.front().step;
+  auto mends = mendsOf(setup, wrong, {});
+  if (auto mend = asTemplateMend(setup.bridge, wrong)) mends.push_back(*std::move(mend));
   findings.push_back({FindingKind::OppositePolarity,
                       Severity::Fault,
                       step,
                       {},
                       "Every label that says a polarity says the other one, in " +
-                          countText(wrong.size(), "step") + ": " + stepText(setup, step) + " will read " +
-                          readingText(setup, plan.evaluation.prediction.steps[step]->reading.base()) + ".",
+                          countText(wrong.size(), "step") + ": " + stepText(setup, step) + " " +
+                          willDo(plan, wrong.front()) + ".",
                       whyOpposite,
-                      mendsOf(setup, wrong, {})});
+                      std::move(mends)});
 }
 
 /// Whether the sign of a step is beyond its uncertainty.
@@ -128,10 +164,10 @@ void findOppositePolarity(const ReviewedPlan& plan, std::vector<Finding>& findin
   for (std::size_t step = 0; step < setup.sequence.size(); ++step) {
     const auto& prediction = plan.evaluation.prediction.steps[step];
     if (!prediction || !isCertain(plan, step)) continue;
-    bool byLabel = true;
-    const Polarity stated = said(setup, step, byLabel);
-    if (stated == prediction->polarity) right.push_back(step);
-    if (stated != Polarity::None && stated != prediction->polarity) wrong.push_back({step, byLabel, stated});
+    const Contradiction saying = sayingOf(setup, step);
+    const bool isRight = saying.said == polarityByWord(saying.ofLoad, *prediction);
+    if (isRight) right.push_back(step);
+    if (!isRight && saying.said != Polarity::None) wrong.push_back(saying);
   }
   if (right.empty() && wrong.size() > 1) return addAll(plan, findings, wrong);
   while (!wrong.empty()) {

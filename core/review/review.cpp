@@ -30,7 +30,8 @@ constexpr KeyNames<FindingKind, findingKindCount> kinds = {{"cannot_predict",
                                                             "wiring",
                                                             "impossible_value",
                                                             "nothing_to_close",
-                                                            "figure_not_shown"}};
+                                                            "figure_not_shown",
+                                                            "hookup"}};
 
 bool comesBefore(const Finding& a, const Finding& b) {
   if (a.severity != b.severity) return a.severity > b.severity;
@@ -51,6 +52,7 @@ std::vector<Finding> review(const Channel& channel, const ChannelEvaluation& eva
   std::vector<Finding> findings;
   findNothingToClose(plan, findings);
   findImpossibleValues(plan, findings);
+  findHookup(plan, findings);
   findUnpredictable(plan, findings);
   findResistorTroubles(plan, findings);
   findDuplicates(plan, findings);

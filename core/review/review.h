@@ -42,8 +42,9 @@ enum class FindingKind : std::uint8_t {
   ImpossibleValue,       ///< a number out of a file that cannot be
   NothingToClose,        ///< no steps, or none that closes a shunt
   FigureNotShown,        ///< a limit of a figure of merit that the steps cannot show
+  Hookup,                ///< a bridge that is not connected as its template says
 };
-inline constexpr std::size_t findingKindCount = 20;
+inline constexpr std::size_t findingKindCount = 21;
 /// "range_overrun" in JSON.
 std::string_view findingKindKey(FindingKind kind);
 
@@ -68,7 +69,8 @@ struct Finding {
 /// last. `evaluation` must be that of `channel`; `stock` and `today` say which resistors are overdue or have
 /// been measured anew. What recurs is one finding at its first step: a level that is taken again, steps that
 /// are all too short, shunts at one wrong place. The first mend of a finding takes it away, or leaves a less
-/// severe one, and makes no new fault. Thresholds without a source are common practice; each says so.
+/// severe one, and makes no new fault; that of a hookup may show what the hookup hid. Thresholds without a
+/// source are common practice; each says so.
 std::vector<Finding> review(const Channel& channel, const ChannelEvaluation& evaluation, const Stock& stock,
                             Date today);
 

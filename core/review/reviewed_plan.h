@@ -66,6 +66,7 @@ void findShortcutErrors(const ReviewedPlan& plan, std::vector<Finding>& findings
 void findWiringFaults(const ReviewedPlan& plan, std::vector<Finding>& findings);
 void findImpossibleValues(const ReviewedPlan& plan, std::vector<Finding>& findings);
 void findNothingToClose(const ReviewedPlan& plan, std::vector<Finding>& findings);
+void findHookup(const ReviewedPlan& plan, std::vector<Finding>& findings);
 void findFiguresNotShown(const ReviewedPlan& plan, std::vector<Finding>& findings);
 
 /// Heat in the resistor of a closed shunt, in the state last solved, without wires and switch: I^2 R with

@@ -137,20 +137,39 @@ std::vector<Saying> sayingsOf(std::string_view text) {
   return sayings;
 }
 
-}  // namespace
+/// What a whole text says, and by which class of words.
+struct Said {
+  Polarity polarity = Polarity::None;
+  Strength strength = Strength::Sign;
+};
 
-Polarity statedPolarity(std::string_view text) {
+Said saidBy(std::string_view text) {
   const auto sayings = sayingsOf(text);
-  for (std::size_t strength = 0; strength < strengthCount; ++strength) {
+  for (std::size_t k = 0; k < strengthCount; ++k) {
+    const auto strength = static_cast<Strength>(k);
     Polarity said = Polarity::None;
     for (const Saying& saying : sayings) {
-      if (static_cast<std::size_t>(saying.strength) != strength) continue;
-      if (said != Polarity::None && said != saying.polarity) return Polarity::None;
+      if (saying.strength != strength) continue;
+      if (said != Polarity::None && said != saying.polarity) return {};
       said = saying.polarity;
     }
-    if (said != Polarity::None) return said;
+    if (said != Polarity::None) return {said, strength};
   }
-  return Polarity::None;
+  return {};
+}
+
+}  // namespace
+
+Polarity statedPolarity(std::string_view text) { return saidBy(text).polarity; }
+
+bool statesLoad(std::string_view text) {
+  const Said said = saidBy(text);
+  return said.polarity != Polarity::None && said.strength == Strength::Load;
+}
+
+Polarity polarityByWord(bool byLoad, const Prediction& prediction) {
+  if (!byLoad || prediction.polarity == Polarity::None) return prediction.polarity;
+  return prediction.simulated > 0 ? Polarity::Positive : Polarity::Negative;
 }
 
 std::string withPolarityTurned(std::string_view text, Polarity wrong) {

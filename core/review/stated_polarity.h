@@ -17,6 +17,17 @@ namespace core {
 /// neither is one between words, and "on the compression gauge" names a place.
 Polarity statedPolarity(std::string_view text);
 
+/// Whether `text` says its polarity by a word for a load, so that what is simulated must have it and not the
+/// reading: "compression".
+bool statesLoad(std::string_view text);
+
+/// What must be said of a prediction: the polarity of what it simulates by a word for a load, else that of
+/// its reading. The two differ with reversed wires or gauges.
+Polarity polarityByWord(bool byLoad, const Prediction& prediction);
+inline Polarity polarityToSay(std::string_view text, const Prediction& prediction) {
+  return polarityByWord(statesLoad(text), prediction);
+}
+
 /// `text` with everything turned round that says `wrong`.
 std::string withPolarityTurned(std::string_view text, Polarity wrong);
 

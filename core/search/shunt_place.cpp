@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "core/circuit/hookup.h"
 #include "core/search/shunt_response.h"
 #include "core/units/notation.h"
 
@@ -21,18 +22,25 @@ std::string nearestByShort(const Setup& setup, const ShuntPlace& place, const Sh
   return ", the nearest that it can is " + levelText(setup.bridge, simulatedInUnit(setup.bridge, *nearest));
 }
 
+/// d output / d stimulus with all shunts open; 0 for a bridge that cannot be solved.
+double outputSlope(const Setup& setup) {
+  auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, {});
+  return circuit && circuit->solveOutput() ? circuit->outputSlope() : 0;
+}
+
 }  // namespace
 
-ShuntPlace usualPlace(const Bridge&, Polarity polarity) {
-  const std::size_t arm = polarity == Polarity::Negative ? 0 : 1;
+ShuntPlace usualPlace(const Bridge& bridge, Polarity polarity) {
+  const std::size_t arm = (polarity == Polarity::Negative) == (gaugeSign(bridge) > 0) ? 0 : 1;
   return {armBegin(arm), armEnd(arm)};
 }
 
 ShuntPlace placeInPlan(const Setup& setup, Polarity polarity) {
+  const double perStimulus = outputSlope(setup);
   for (const Shunt& shunt : setup.shunts) {
     const ShuntPlace place{shunt.a, shunt.b, shunt.wires, shunt.contact};
     const auto response = shuntResponse(setup, place);
-    if (response && (response->slope > 0) == (polarity == Polarity::Positive)) return place;
+    if (response && (response->slope * perStimulus > 0) == (polarity == Polarity::Positive)) return place;
   }
   return usualPlace(setup.bridge, polarity);
 }

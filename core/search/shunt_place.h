@@ -15,12 +15,13 @@ struct ShuntPlace {
   friend bool operator==(const ShuntPlace&, const ShuntPlace&) = default;
 };
 
-/// Where a shunt usually goes: right over an arm, arm 2 for positive and arm 1 for negative levels. In a
-/// quarter bridge these are the completion arm beside the gauge, and the gauge.
+/// Where a shunt usually goes: right over an arm, arm 2 for positive and arm 1 for negative levels, with
+/// reversed gauges the other way round. In a quarter bridge these are the completion arm beside the gauge,
+/// and the gauge.
 ShuntPlace usualPlace(const Bridge& bridge, Polarity polarity);
 
-/// Where the plan's first shunt of that polarity is, with its wires and contact; the usual place when it has
-/// none.
+/// Where the plan's first shunt that simulates levels of that sign is, with its wires and contact; the usual
+/// place when it has none.
 ShuntPlace placeInPlan(const Setup& setup, Polarity polarity);
 
 /// The wanted resistance for one level at one place: the exact inverse of the network, wires and contact

@@ -9,6 +9,7 @@
 #include <limits>
 #include <numbers>
 
+#include "core/circuit/hookup.h"
 #include "core/circuit/indication.h"
 #include "core/stock/stock.h"
 #include "core/units/notation.h"
@@ -144,7 +145,8 @@ Error wrongWay(const Bridge& bridge, const ShuntPlace& place, double greatest) {
           std::string("a shunt from ") + pointName(bridge, place.a) + " to " + pointName(bridge, place.b) +
               " gives " + (positive ? "negative" : "positive") + " levels, and " +
               (positive ? "positive" : "negative") + " ones are wanted there",
-          std::string("Choose another place, such as arm ") + (positive ? "2" : "1") + " end to end"};
+          "Choose another place, such as arm " +
+              std::string(positive == (gaugeSign(bridge) > 0) ? "2" : "1") + " end to end"};
 }
 
 }  // namespace

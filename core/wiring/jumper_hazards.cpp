@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <set>
 
+#include "core/circuit/hookup.h"
+
 namespace core {
 namespace {
 
@@ -153,7 +155,13 @@ std::vector<std::pair<std::size_t, std::size_t>> neighbours(const std::vector<Pi
 Corners::Corners(const Bridge& bridge, const std::vector<std::vector<Node>>& joinedPoints) {
   m_corner = allNodes();
   for (const Join& one : templateOf(bridge.type).joins) join(one.a, one.b);
-  for (const Wire& wire : wiresOf(bridge)) join(wire.from, wire.to);
+  const std::vector<Wire> wires = wiresOf(bridge);
+  for (const Wire& wire : wires)
+    if (!isBroken(bridge, wire.role)) join(wire.from, wire.to);
+  const auto gaugeEnd = [&](LeadRole role) {
+    return std::find_if(wires.begin(), wires.end(), [&](const Wire& w) { return w.role == role; })->to;
+  };
+  for (const LeadPair& pair : hookupInUse(bridge).touching) join(gaugeEnd(pair.a), gaugeEnd(pair.b));
   for (const auto& points : joinedPoints)
     for (std::size_t k = 1; k < points.size(); ++k) join(points[0], points[k]);
 }

@@ -339,7 +339,8 @@ OhmNetwork OhmModel::networkIn(const WiringState& state, const OhmChange& change
 
 std::vector<LeadRole> OhmModel::leads() const {
   std::vector<LeadRole> roles;
-  for (const Wire& wire : wiresOf(m_setup.bridge)) roles.push_back(wire.role);
+  for (const Wire& wire : wiresOf(m_setup.bridge))
+    if (!isBroken(m_setup.bridge, wire.role)) roles.push_back(wire.role);
   return roles;
 }
 

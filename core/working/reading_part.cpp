@@ -102,9 +102,13 @@ void addAgainstSimulated(WorkingPart& part, const WorkingGround& ground) {
   const double reading = ground.predicted.reading.base();
   if (simulatedUnitText(setup.bridge) != readingUnitText(setup.instrument) || simulated == 0) return;
   const std::string what = isTransducer(setup.bridge) ? "simulated load" : "simulated strain";
-  part.lines.push_back({"Expected reading against the " + what, "reading / simulated − 1",
-                        number(reading) + " / " + inFormula(number(simulated)) + " − 1",
-                        percent(reading / simulated - 1)});
+  // Reversed wires or gauges turn one of the two round.
+  const bool opposite = reading * simulated < 0;
+  part.lines.push_back({"Expected reading against the " + what + (opposite ? ", of opposite sign" : ""),
+                        opposite ? "−reading / simulated − 1" : "reading / simulated − 1",
+                        (opposite ? inFormula(number(-reading)) : number(reading)) + " / " +
+                            inFormula(number(simulated)) + " − 1",
+                        percent((opposite ? -reading : reading) / simulated - 1)});
 }
 
 }  // namespace

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/circuit/hookup.h"
 #include "core/review/arm_place.h"
 #include "core/working/amounts.h"
 #include "core/working/contrast.h"
@@ -15,12 +16,30 @@ using Unit = Approximation::Unit;
 constexpr const char* smallForm = "the form for small changes";
 constexpr const char* nonlinearity = "the bridge's nonlinearity";
 
+/// The signs that reversed wires and gauges give the formulas, which are those of the template.
+int wireSign(const Setup& setup) { return outputSign(setup.bridge); }
+int strainSign(const Setup& setup) { return gaugeSign(setup.bridge); }
+/// Of what an output says of the gauges.
+int bothSigns(const Setup& setup) { return wireSign(setup) * strainSign(setup); }
+
+std::string minusIf(bool negative) { return negative ? "−" : ""; }
+
+/// "ε = −R / (F Rs)" for "ε = R / (F Rs)", and the other way round, when `sign` is negative.
+std::string signedFormula(std::string formula, int sign) {
+  const std::size_t right = formula.find(formula.find("≈") != std::string::npos ? "≈ " : "= ");
+  const std::size_t begin = formula.find(' ', right) + 1;
+  const std::string minus = "−";
+  if (sign > 0 || formula.empty()) return formula;
+  if (formula.compare(begin, minus.size(), minus) == 0) return formula.erase(begin, minus.size());
+  return formula.insert(begin, minus);
+}
+
 /// A closed shunt and the arm it is meant for.
 struct Placed {
   std::size_t arm = 0;
   Resistance r, rs;
   Pull pull() const { return arm % 2 == 0 ? Pull::Down : Pull::Up; }
-  std::string sign() const { return pull() == Pull::Down ? "−" : ""; }
+  int sign() const { return pull() == Pull::Down ? -1 : 1; }
 };
 
 /// All closed shunts; empty when one of them is not across an arm, with or without its leads.
@@ -81,13 +100,14 @@ Approximation shuntFormula(const Setup& setup, const std::vector<Placed>& shunts
   for (const Placed& shunt : shunts) {
     const std::string term = withNumbers("R / (F N (R + Rs))", lettersOf(setup, &shunt));
     const std::string minus = numbers.empty() ? "−" : " − ", plus = numbers.empty() ? "" : " + ";
-    numbers += (shunt.pull() == Pull::Down ? minus : plus) + term;
+    numbers += (shunt.sign() * strainSign(setup) < 0 ? minus : plus) + term;
   }
   return {
       Unit::Strain,
       "Simulated strain",
       one ? "shunt formula for small strain" : "shunt formula for small strain, summed over the shunts",
-      one ? "ε ≈ " + shunts.front().sign() + "R / (F N (R + Rs))" : "ε ≈ Σ ± R / (F N (R + Rs))",
+      one ? signedFormula("ε ≈ R / (F N (R + Rs))", shunts.front().sign() * strainSign(setup))
+          : "ε ≈ Σ ± R / (F N (R + Rs))",
       numbers,
       one ? "M. J. Bower, Modern Strain Gage Technology, eq. 29.4" : "the same, first order in each shunt",
       smallForm,
@@ -96,7 +116,7 @@ Approximation shuntFormula(const Setup& setup, const std::vector<Placed>& shunts
         for (const Placed& shunt : placedShunts(s))
           sum += textbook::shuntStrain(shunt.pull(), shunt.r.base(), shunt.rs.base(), factorOf(s),
                                        bridgeFactorOf(s));
-        return sum;
+        return strainSign(s) * sum;
       })};
 }
 
@@ -117,12 +137,15 @@ std::optional<Approximation> equalArmFormula(const Setup& setup, const Placed& s
   const BridgeType type = setup.bridge.type;
   const auto value = [](const Setup& s) {
     const Placed one = placedShunts(s).front();
-    return textbook::equalArmStrain(s.bridge.type, poissonOf(s), one.pull(), one.r.base(), one.rs.base(),
-                                    factorOf(s));
+    auto strain = textbook::equalArmStrain(s.bridge.type, poissonOf(s), one.pull(), one.r.base(),
+                                           one.rs.base(), factorOf(s));
+    if (strain) *strain *= strainSign(s);
+    return strain;
   };
   const bool same = bridgeFactorOf(setup) == 1 && shunt.pull() == Pull::Down;
   if (same || !value(setup)) return std::nullopt;
-  const std::string formula(textbook::equalArmStrainFormula(type, shunt.pull()));
+  const std::string formula =
+      signedFormula(std::string(textbook::equalArmStrainFormula(type, shunt.pull())), strainSign(setup));
   return Approximation{Unit::Strain,
                        "Simulated strain",
                        "equal arms without leads, any size of strain",
@@ -141,23 +164,37 @@ Approximation linearFormula(const Setup& setup, const Prediction& prediction) {
   return {Unit::Strain,
           "Simulated strain",
           asSet ? "linear indication, F and N as set" : "linear indication, F of the gauge, N of the bridge",
-          "ε ≈ 4 Δv / (F N)",
-          "4 × " + inFormula(output(prediction.output)) + " / (" + number(f(setup)) + " × " +
-              number(n(setup)) + ")",
+          signedFormula("ε ≈ 4 Δv / (F N)", bothSigns(setup)),
+          minusIf(bothSigns(setup) < 0) + "4 × " + inFormula(output(prediction.output)) + " / (" +
+              number(f(setup)) + " × " + number(n(setup)) + ")",
           "M. J. Bower, Modern Strain Gage Technology, eq. 27.4 to 27.11",
           nonlinearity,
           comparing(strainOf, [=](const Setup& s, const Prediction& p) {
-            return textbook::linearIndication(p.output.base(), f(s), n(s));
+            return bothSigns(s) * textbook::linearIndication(p.output.base(), f(s), n(s));
           })};
+}
+
+/// A formula of the template's output, which reversed wires turn round.
+std::string ofTurnedOutput(std::string formula, int sign) {
+  const std::string output = "Δv", turned = "(−Δv)";
+  if (sign > 0) return formula;
+  for (std::size_t at = formula.find(output); at != std::string::npos;
+       at = formula.find(output, at + turned.size()))
+    formula.replace(at, output.size(), turned);
+  return formula;
 }
 
 std::optional<Approximation> correctedFormula(const Setup& setup, const Prediction& prediction) {
   const BridgeType type = setup.bridge.type;
   const auto value = [](const Setup& s, const Prediction& p) {
-    return textbook::correctedStrain(s.bridge.type, poissonOf(s), p.output.base(), factorOf(s));
+    auto strain =
+        textbook::correctedStrain(s.bridge.type, poissonOf(s), wireSign(s) * p.output.base(), factorOf(s));
+    if (strain) *strain *= strainSign(s);
+    return strain;
   };
   if (!value(setup, prediction)) return std::nullopt;
-  const std::string formula(textbook::correctedStrainFormula(type));
+  const std::string formula = ofTurnedOutput(
+      signedFormula(std::string(textbook::correctedStrainFormula(type)), strainSign(setup)), wireSign(setup));
   const bool quarter = type == BridgeType::QuarterTwoWire || type == BridgeType::QuarterThreeWire;
   return Approximation{
       Unit::Strain,
@@ -170,18 +207,19 @@ std::optional<Approximation> correctedFormula(const Setup& setup, const Predicti
       comparing(strainOf, [=](const Setup& s, const Prediction& p) { return *value(s, p); })};
 }
 
-Approximation shuntOutputFormula(const Placed& shunt) {
+Approximation shuntOutputFormula(const Setup& setup, const Placed& shunt) {
   const std::string r = ohm(shunt.r), rs = ohm(shunt.rs);
+  const int sign = shunt.sign() * wireSign(setup);
   return {Unit::Output,
           "Change of output",
           "shunt over one of four equal arms",
-          "Δv = " + shunt.sign() + "R / (4 Rs + 2 R)",
-          shunt.sign() + r + " / (4 × " + rs + " + 2 × " + r + ")",
+          signedFormula("Δv = R / (4 Rs + 2 R)", sign),
+          minusIf(sign < 0) + r + " / (4 × " + rs + " + 2 × " + r + ")",
           "Micro-Measurements TN-514",
           smallForm,
           comparing(outputOf, [](const Setup& s, const Prediction&) {
             const Placed one = placedShunts(s).front();
-            return textbook::shuntOutput(one.pull(), one.r.base(), one.rs.base());
+            return wireSign(s) * textbook::shuntOutput(one.pull(), one.r.base(), one.rs.base());
           })};
 }
 
@@ -189,31 +227,33 @@ Approximation smallOutputFormula(const Setup& setup, const Prediction& predictio
   return {Unit::Output,
           "Change of output",
           "small strain, from the simulated strain",
-          "Δv ≈ F N ε / 4",
-          number(factorOf(setup)) + " × " + number(bridgeFactorOf(setup)) + " × " +
-              inFormula(strain(prediction.simulated)) + " / 4",
+          signedFormula("Δv ≈ F N ε / 4", bothSigns(setup)),
+          minusIf(bothSigns(setup) < 0) + number(factorOf(setup)) + " × " + number(bridgeFactorOf(setup)) +
+              " × " + inFormula(strain(prediction.simulated)) + " / 4",
           "M. J. Bower, Modern Strain Gage Technology, eq. 27.4 to 27.11",
           nonlinearity,
           comparing(outputOf, [](const Setup& s, const Prediction& p) {
-            return textbook::smallStrainOutput(factorOf(s), bridgeFactorOf(s), p.simulated);
+            return bothSigns(s) * textbook::smallStrainOutput(factorOf(s), bridgeFactorOf(s), p.simulated);
           })};
 }
 
 Approximation loadFormula(const Setup& setup, const Placed& shunt) {
   const Rating& rating = setup.bridge.rating;
   const std::string r = ohm(shunt.r), rs = ohm(shunt.rs);
+  const int sign = shunt.sign() * strainSign(setup);
   return {Unit::Load,
           "Simulated load",
           "shunt over one of four equal arms",
-          "L = " + shunt.sign() + "C R / ((4 Rs + 2 R) S), C capacity, S rated output",
-          shunt.sign() + number(rating.capacity, rating.loadUnit) + " × " + r + " / ((4 × " + rs + " + 2 × " +
-              r + ") × " + output(rating.ratedOutput) + ")",
+          signedFormula("L = C R / ((4 Rs + 2 R) S), C capacity, S rated output", sign),
+          minusIf(sign < 0) + number(rating.capacity, rating.loadUnit) + " × " + r + " / ((4 × " + rs +
+              " + 2 × " + r + ") × " + output(rating.ratedOutput) + ")",
           "common practice",
           smallForm,
           comparing(loadOf, [](const Setup& s, const Prediction&) {
             const Placed one = placedShunts(s).front();
-            return textbook::shuntLoad(one.pull(), one.r.base(), one.rs.base(),
-                                       s.bridge.rating.ratedOutput.base(), s.bridge.rating.capacity);
+            return strainSign(s) * textbook::shuntLoad(one.pull(), one.r.base(), one.rs.base(),
+                                                       s.bridge.rating.ratedOutput.base(),
+                                                       s.bridge.rating.capacity);
           })};
 }
 
@@ -222,13 +262,14 @@ Approximation loadFromOutput(const Setup& setup, const Prediction& prediction) {
   return {Unit::Load,
           "Simulated load",
           "from the output by the rated output",
-          "L = C Δv / S, C capacity, S rated output",
-          number(rating.capacity, rating.loadUnit) + " × " + inFormula(output(prediction.output)) + " / " +
-              output(rating.ratedOutput),
+          signedFormula("L = C Δv / S, C capacity, S rated output", bothSigns(setup)),
+          minusIf(bothSigns(setup) < 0) + number(rating.capacity, rating.loadUnit) + " × " +
+              inFormula(output(prediction.output)) + " / " + output(rating.ratedOutput),
           "common practice",
           smallForm,
           comparing(loadOf, [](const Setup& s, const Prediction& p) {
-            return p.output.base() / s.bridge.rating.ratedOutput.base() * s.bridge.rating.capacity;
+            return bothSigns(s) * p.output.base() / s.bridge.rating.ratedOutput.base() *
+                   s.bridge.rating.capacity;
           })};
 }
 
@@ -301,8 +342,9 @@ std::optional<Approximation> leadFormula(const Setup& setup) {
       }};
 }
 
-/// All approximations that hold for the step of `setup`.
+/// All approximations that hold for the step of `setup`: none where leads are broken, exchanged or touching.
 std::vector<Approximation> approximations(const Setup& setup, const Prediction& prediction) {
+  if (!areLeadsInOrder(setup.bridge)) return {};
   const std::vector<Placed> shunts = placedShunts(setup);
   const bool voltage = !setup.instrument.current, transducer = isTransducer(setup.bridge);
   std::vector<Approximation> all;
@@ -318,7 +360,7 @@ std::vector<Approximation> approximations(const Setup& setup, const Prediction& 
     add(linearFormula(setup, prediction));
     if (voltage) add(correctedFormula(setup, prediction));
   }
-  if (voltage && shunts.size() == 1) add(shuntOutputFormula(shunts.front()));
+  if (voltage && shunts.size() == 1) add(shuntOutputFormula(setup, shunts.front()));
   if (voltage && !transducer) add(smallOutputFormula(setup, prediction));
   add(leadFormula(setup));
   return all;
@@ -356,6 +398,9 @@ WorkingPart simulatedPart(const WorkingGround& ground) {
     return part;
   }
   addInverse(part, ground);
+  if (!areLeadsInOrder(ground.setup.bridge))
+    part.lines.push_back(
+        {"Textbook formulas", "", "", "none: they are for bridges whose leads are in order"});
   Setup oneStep = ground.setup;
   oneStep.sequence = {ground.setup.sequence[ground.step]};
   for (const Approximation& approximation : approximations(oneStep, ground.predicted))

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <array>
+#include <utility>
 
+#include "core/circuit/hookup_words.h"
 #include "core/review/arm_place.h"
 #include "core/working/amounts.h"
 #include "core/working/parts.h"
@@ -81,11 +83,14 @@ void addArm(WorkingPart& part, const WorkingGround& ground, const ShuntedArm& sh
 
 /// What the arms alone would make of the excitation; leads and all else come with the network below.
 void addHalfBridges(WorkingPart& part, const WorkingGround& ground, const std::vector<ShuntedArm>& shunted) {
+  if (!areLeadsInOrder(ground.setup.bridge)) return;  // the arms are no two half bridges then
   std::array<Resistance, 4> now = ground.setup.bridge.arms;
   std::array<std::string, 4> letter;
   for (const std::size_t arm : {0, 1, 2, 3}) letter[arm] = armLetter(arm);
   for (const ShuntedArm& one : shunted) now[one.arm] = one.together, letter[one.arm] += "′";
+  const bool turned = ground.setup.bridge.hookup.excitationReversed;
   const auto add = [&](const std::string& node, std::size_t lower, std::size_t upper) {
+    if (turned) std::swap(lower, upper);                                 // the source's minus side is on P+
     if (letter[lower].size() == 2 && letter[upper].size() == 2) return;  // neither has a shunt
     part.lines.push_back({"Half bridge at " + node + " from its arms alone",
                           letter[lower] + " / (" + letter[upper] + " + " + letter[lower] + ")",
@@ -123,19 +128,23 @@ void addOutput(WorkingPart& part, const WorkingGround& ground) {
   const auto at = [&](Node node) {
     return (*ratio)[static_cast<std::size_t>(node)].value_or(0) * excitation->base();
   };
-  const bool sense = setup.bridge.sixWire && templateOf(setup.bridge.type).senseLeads;
+  const BridgeNetwork bridge = bridgeNetwork(setup.bridge, setup.instrument, {});
   const std::string network = ", whole network " + wholeNetwork(setup);
   part.lines.push_back({"Potential of S+" + network, "V(S+)", "", volt(at(Node::SPlus))});
   part.lines.push_back({"Potential of S-, the same network", "V(S-)", "", volt(at(Node::SMinus))});
-  std::string formula = "(V(S+) − V(S-)) / ",
-              numbers = "(" + volt(at(Node::SPlus)) + " − " + volt(at(Node::SMinus)) + ") / ";
+  const auto place = [&](NodeIndex node) { return "V(" + bridge.network.nodes[node] + ")"; };
+  const auto letters = [&](Port port) { return "(" + place(port.plus) + " − " + place(port.minus) + ")"; };
+  const auto volts = [&](Port port) {
+    return "(" + volt(at(static_cast<Node>(port.plus))) + " − " + volt(at(static_cast<Node>(port.minus))) +
+           ")";
+  };
+  std::string formula = letters(bridge.output) + " / ", numbers = volts(bridge.output) + " / ";
   if (const auto& current = setup.instrument.current) {
     formula += "(I R)";
     numbers += "(" + number(1e3 * current->supplied.base(), "mA") + " × " + ohm(current->nominal) + ")";
   } else {
-    const Node high = sense ? Node::SensePlus : Node::PPlus, low = sense ? Node::SenseMinus : Node::PMinus;
-    formula += sense ? "(V(sense+) − V(sense-))" : "(V(P+) − V(P-))";
-    numbers += "(" + volt(at(high)) + " − " + volt(at(low)) + ")";
+    formula += letters(bridge.reference);
+    numbers += volts(bridge.reference);
   }
   part.lines.push_back({ground.isZeroStep() ? "Output with all shunts open" : "Output", v + " = " + formula,
                         numbers, output(now)});
@@ -146,6 +155,8 @@ void addOutput(WorkingPart& part, const WorkingGround& ground) {
 WorkingPart stepPart(const WorkingGround& ground) {
   WorkingPart part{"The step", {}};
   const Setup& setup = ground.setup;
+  for (const std::string& sentence : hookupSentences(setup.bridge))
+    part.lines.push_back({"Not as the template says", "", "", sentence});
   if (ground.isZeroStep()) {
     part.lines.push_back({"Shunts", "", "", "all open: a zero step"});
     addOutput(part, ground);

@@ -59,6 +59,7 @@ class HastyPlans {
     for (Lead& lead : setup.bridge.leads) lead = Resistance(oneIn(2) ? 0 : between(0, 5));
     setup.bridge.sixWire = oneIn(2) && templateOf(type).senseLeads;
     if (oneIn(3)) setup.bridge.gauge.grid.area = Area(between(1e-6, 20e-6));
+    if (oneIn(3)) setup.bridge.hookup = hookup();
     instrument(setup.instrument);
     acquisition(setup.acquisition);
     for (std::size_t left = 1 + below(6); left > 0; --left)
@@ -91,6 +92,16 @@ class HastyPlans {
     static constexpr std::array texts = {"",     "+1",    "-1",          "R1 (+)", "up",   "minus 2",
                                          "zero", "TP-01", "compression", "R2",     "−500", "+3, coming down"};
     return texts[below(texts.size())];
+  }
+
+  Hookup hookup() {
+    Hookup hookup{oneIn(3), oneIn(3), oneIn(3)};
+    const auto lead = [&] { return static_cast<LeadRole>(below(4)); };  // P+, P-, S+, S-
+    if (oneIn(6)) hookup.broken[below(4)] = true;
+    const LeadPair exchanged{lead(), lead()}, touching{lead(), lead()};
+    if (oneIn(6) && exchanged.a != exchanged.b) hookup.exchanged = {exchanged};
+    if (oneIn(6) && touching.a != touching.b) hookup.touching = {touching};
+    return hookup;
   }
 
   void instrument(Instrument& instrument) {
@@ -156,6 +167,7 @@ void expectPromiseKept(const Channel& channel, const Stock& stock, const Finding
   EXPECT_LT(countsOf(after, finding.severity)[keyOf(finding)],
             countsOf(before, finding.severity)[keyOf(finding)])
       << what;
+  if (finding.kind == FindingKind::Hookup) return;  // it may show what the hookup hid
   const Counts faults = countsOf(before, Severity::Fault);
   for (const auto& [key, count] : countsOf(after, Severity::Fault)) {
     const auto found = faults.find(key);

@@ -47,6 +47,13 @@ TEST(StatedPolarity, TheStrongerWordCountsAndAContradictionSaysNothing) {
   EXPECT_EQ(statedPolarity("up and down"), Polarity::None);
 }
 
+TEST(StatesLoad, OnlyWhereAWordForALoadSaysIt) {
+  for (const char* text : {"tension", "R1, compression", "tensile 2, up"})
+    EXPECT_TRUE(statesLoad(text)) << text;
+  for (const char* text : {"+1, tension", "up", "minus", "tension side", "tension and compression", "zero"})
+    EXPECT_FALSE(statesLoad(text)) << text;
+}
+
 TEST(StatedPolarity, TurningRoundChangesWhatIsWrongAndNothingElse) {
   EXPECT_EQ(withPolarityTurned("+1", Polarity::Positive), "-1");
   EXPECT_EQ(withPolarityTurned("R1 (−)", Polarity::Negative), "R1 (+)");
