@@ -38,6 +38,19 @@ Channel checkedChannel() {
 
 Document documentOf(Channel channel) { return withChannelInserted({}, 0, std::move(channel)); }
 
+TEST(Report, SaysHowABridgeIsConnectedThatIsNotAsItsTemplateSays) {
+  Channel channel = checkedChannel();
+  EXPECT_THAT(Words(reportOf(documentOf(channel))), Not(HasSubstr("Not as the template says")));
+  channel.setup.bridge.hookup = {.signalReversed = true,
+                                 .exchanged = {{LeadRole::SignalMinus, LeadRole::Return}}};
+  const std::string words = Words(reportOf(documentOf(channel)));
+  EXPECT_THAT(words,
+              HasSubstr("Not as the template says: The signal wires are reversed: the instrument measures "
+                        "S- against S+."));
+  EXPECT_THAT(words,
+              HasSubstr("Not as the template says: Leads S- and return are exchanged at the instrument."));
+}
+
 TEST(Report, SaysWhatWasPlannedReadAndJudged) {
   Document document = documentOf(checkedChannel());
   document.title = "Tailplane";

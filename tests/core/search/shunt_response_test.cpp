@@ -36,6 +36,22 @@ TEST(ResistanceFor, IsTheClosedFormOfEqualArms) {
   EXPECT_DIGITS(ohmFor(of(FullTorsion), 1500), r / (4 * f * e) - r / 2, 11.5);
 }
 
+TEST(ResistanceFor, OfReversedGaugesIsThatOfTheOtherArm) {
+  // Derived as above with a gauge R (1 - F e): over the gauge R/(F e) - R now simulates a tension, over the
+  // completion arm R/(F e) a compression. Reversed wires change nothing of it.
+  const double r = 350, f = 2.1, e = 1500e-6;
+  for (const bool wires : {false, true}) {
+    core::Setup setup = test::equalArms(QuarterThreeWire, Resistance(r), f);
+    setup.bridge.hookup = {.signalReversed = wires, .gaugesReversed = true};
+    EXPECT_EQ(usualPlace(setup.bridge, Polarity::Positive).a, Node::Arm1Begin);
+    EXPECT_DIGITS(ohmFor(setup, 1500), r / (f * e) - r, 11.5);
+    EXPECT_DIGITS(ohmFor(setup, -1500), r / (f * e), 11.5);
+    setup = test::withShuntOnArm(setup, 59.0_kohm, 2);
+    EXPECT_EQ(placeInPlan(setup, Polarity::Negative).a, Node::Arm2Begin);
+    EXPECT_EQ(placeInPlan(setup, Polarity::Positive).a, Node::Arm1Begin) << "the usual one";
+  }
+}
+
 TEST(ResistanceFor, OfATransducerFollowsItsRatedOutput) {
   // v = rated output x load / capacity, a shunt gives R/(4 R_s + 2 R) (Interface, shunt calibration, from
   // memory of the form).
