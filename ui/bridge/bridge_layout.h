@@ -25,7 +25,8 @@ struct NodePlace {
   QRectF voltageBox;                  ///< empty where another node of the same point shows the voltage
   double columnAbove = 0;             ///< x of the column to the upper shelf
   std::optional<double> columnBelow;  ///< x of the column to the lower shelf; none: never routed there
-  bool stub = false;                  ///< the columns need a wire from `at`; otherwise they start on one
+  /// The column needs a wire from `at`; otherwise it starts on one, at the height of `at`.
+  bool stubAbove = false, stubBelow = false;
 };
 
 /// A resistor of the bridge, drawn in the middle of the line from `begin` to `end`.
@@ -116,10 +117,8 @@ struct BridgeLayout {
   QRectF instrumentHeading, excitationBox, inputBox, articleHeading;
 
   const NodePlace& operator[](core::Node node) const { return nodes[static_cast<std::size_t>(node)]; }
-  double width() const { return article.right() + 12; }
 };
 
-inline constexpr double layoutWidth = 840;
 inline constexpr double symbolRadius = 14;  ///< of the source's and the input's circles
 inline constexpr double armBodyLength = 54;
 inline constexpr double armBodyWidth = 20;

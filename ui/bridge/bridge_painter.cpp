@@ -1,28 +1,46 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bridge/bridge_painter.h"
 
-#include <QFontMetricsF>
 #include <QLineF>
 #include <algorithm>
 
 #include "ui/bridge/bridge_parts.h"
+#include "ui/bridge/bridge_sketch.h"
+#include "ui/bridge/symbol_painter.h"
 
 namespace ui {
 namespace {
 
+constexpr double conductor = 1.8, symbol = 1.7, openShunt = 1.4, closedShunt = 2.8;
+
+/// Of a gauge's carrier: a little off the background.
+QColor tintOf(const Colours& colours) {
+  const auto mix = [](int a, int b) { return a + (b - a) / 12; };
+  const QColor &from = colours.background, &to = colours.text;
+  return QColor(mix(from.red(), to.red()), mix(from.green(), to.green()), mix(from.blue(), to.blue()));
+}
+
 class Brush {
  public:
   Brush(QPainter& painter, const BridgePicture& picture, const Colours& colours)
-      : m_painter(painter), m_picture(picture), m_layout(picture.layout), m_colours(colours) {}
+      : m_painter(painter),
+        m_draw(painter, picture.symbols, colours.background),
+        m_picture(picture),
+        m_layout(picture.layout),
+        m_colours(colours) {}
 
   void paint() {
     outlines();
-    for (const WirePlace& wire : m_layout.wires) line(wire.route, m_colours.quiet, 1.5);
-    instrument();
-    // Leads lie over open shunts that start along them; closed shunts lie over both.
+    for (const WirePlace& wire : m_layout.wires) m_draw.line(wire.route, m_colours.text, conductor);
+    for (const LeakPlace& place : m_layout.leaks) leak(place);
+    // Leads lie over open shunts; closed shunts lie over both.
     shunts(false);
-    for (const LeadPlace& lead : m_layout.leads) line(lead.route, m_colours.text, 2);
+    for (const LeadPlace& place : m_layout.leads) m_draw.line(place.route, m_colours.text, conductor);
     shunts(true);
+    for (const LeadPlace& place : m_layout.leads) lead(place);
+    for (const TouchPlace& place : m_layout.touches) touch(place);
+    instrument();
+    if (m_layout.balance) balance(*m_layout.balance);
     for (const std::size_t index : {0, 1, 2, 3}) arm(index);
     nodes();
     for (const BridgeLabel& entry : m_picture.labels) label(entry);
@@ -30,12 +48,6 @@ class Brush {
   }
 
  private:
-  void line(const QPolygonF& route, const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine) {
-    m_painter.setPen(QPen(colour, width, style, Qt::FlatCap, Qt::RoundJoin));
-    m_painter.setBrush(Qt::NoBrush);
-    m_painter.drawPolyline(route);
-  }
-
   void outlines() {
     m_painter.setBrush(Qt::NoBrush);
     m_painter.setPen(QPen(m_colours.quiet, 1, Qt::DashLine));
@@ -45,60 +57,85 @@ class Brush {
   }
 
   void instrument() {
-    m_painter.setPen(QPen(m_colours.text, 1.5));
-    m_painter.setBrush(m_colours.background);
-    m_painter.drawEllipse(m_layout.source, symbolRadius, symbolRadius);
-    m_painter.drawEllipse(m_layout.input, symbolRadius, symbolRadius);
-    m_painter.setFont(labelFont(LabelRole::Value));
-    m_painter.drawText(QRectF(m_layout.input - QPointF(symbolRadius, symbolRadius),
-                              QSizeF(2 * symbolRadius, 2 * symbolRadius)),
-                       Qt::AlignCenter, QStringLiteral("V"));
-    m_painter.drawText(QRectF(m_layout.source + QPointF(-24, -symbolRadius - 18), QSizeF(20, 18)),
-                       Qt::AlignCenter, QStringLiteral("+"));
-    source();
+    const bool down = m_picture.bridge.hookup.excitationReversed;
+    const QPointF toPlus(0, down ? 1 : -1);
+    if (m_picture.constantCurrent)
+      m_draw.currentSource(m_layout.source, toPlus, m_colours.text);
+    else
+      m_draw.voltageSource(m_layout.source, toPlus, m_colours.text);
+    m_draw.meter(m_layout.input, m_colours.text);
+    for (const QRectF& box : {m_layout.sourcePlus, m_layout.inputPlus})
+      for (const QPointF& half : {QPointF(4.5, 0), QPointF(0, 4.5)})
+        m_draw.line({box.center() - half, box.center() + half}, m_colours.text, symbol);
+    if (!m_layout.inputResistance.isEmpty())
+      m_draw.resistor(m_layout.inputResistance, m_colours.text, symbol);
+    if (!m_layout.grounding) return;
+    m_draw.line(*m_layout.grounding, m_colours.text, conductor);
+    m_draw.dot(m_layout.grounding->front(), m_colours.text);
+    m_draw.structure(m_layout.grounding->back(), {0, 1}, m_colours.text);
   }
 
-  /// IEC 60617 (from memory): in a voltage source's circle the wire goes on, in a current source's a bar
-  /// lies across it. The arrow on the wire is the way of the current.
-  void source() {
-    const bool current = m_picture.constantCurrent;
-    const QPointF reach = current ? QPointF(symbolRadius, 0) : QPointF(0, symbolRadius);
-    line({m_layout.source - reach, m_layout.source + reach}, m_colours.text, 1.5);
-    if (current)
-      arrowHead(m_layout.source - QPointF(0, symbolRadius + 26), QPointF(0, -1), m_colours.text, 10);
+  void balance(const BalancePlace& place) {
+    for (const QPolygonF& route : place.routes) m_draw.line(route, m_colours.text, conductor);
+    m_draw.resistor(place.track, m_colours.text, symbol);
+    if (!place.limiting.isEmpty()) m_draw.resistor(place.limiting, m_colours.text, symbol);
+    if (!place.farPart.isEmpty()) m_draw.resistor(place.farPart, m_colours.text, symbol);
+    const double way = place.wiper.dx() < 0 ? -1 : 1;
+    m_draw.line({place.wiper.p1(), place.wiper.p2() - QPointF(way * 5, 0)}, m_colours.text, conductor);
+    m_draw.arrowHead(place.wiper.p2(), {way, 0}, m_colours.text, 8);
+    if (place.limiting.isEmpty()) return;
+    for (const QPointF& end : {place.routes[0].front(), place.routes[0].back()})
+      m_draw.dot(end, m_colours.text);
+  }
+
+  /// What nobody wants to be there is dashed.
+  void leak(const LeakPlace& place) {
+    m_draw.line(place.route, m_colours.text, 1.3, Qt::DashLine);
+    m_draw.resistor(place.body, m_colours.text, 1.4, Qt::DashLine);
+    if (place.toStructure)
+      m_draw.structure(place.route.back(), place.way, m_colours.text);
+    else
+      for (const QPointF& end : {place.route.front(), place.route.back()})
+        m_draw.dot(end, m_colours.text, 2.6);
+  }
+
+  void lead(const LeadPlace& place) {
+    if (!place.body.isEmpty()) m_draw.resistor(place.body, m_colours.text, symbol);
+    if (!place.gap) return;
+    m_draw.line({*place.gap - QPointF(5, 0), *place.gap + QPointF(5, 0)}, m_colours.background, 5);
+    for (const double side : {-5.0, 5.0})
+      m_draw.line({*place.gap + QPointF(side - 3, 7), *place.gap + QPointF(side + 3, -7)}, m_colours.fail, 2);
+  }
+
+  void touch(const TouchPlace& place) {
+    m_draw.line(place.route, m_colours.fail, 2.4);
+    for (const QPointF& end : place.route) m_draw.dot(end, m_colours.fail, 4);
   }
 
   void arm(std::size_t index) {
     const ArmPlace& place = m_layout.arms[index];
-    const bool gauge = core::templateOf(m_picture.bridge.type).atArticle[index];
-    line({place.begin, place.end}, m_colours.text, 2);
-    m_painter.setBrush(m_colours.background);
-    m_painter.setPen(QPen(m_colours.text, gauge ? 2.5 : 1.5));
-    m_painter.drawPolygon(armBody(place));
-    const QString strain = strainText(m_picture.bridge, index);
-    if (!strain.isEmpty()) strainArrow(place, strain.startsWith('+'));
+    m_draw.line({place.begin, place.end}, m_colours.text, conductor);
+    if (core::templateOf(m_picture.bridge.type).atArticle[index])
+      m_draw.gauge(armBody(place), m_colours.text, m_tint);
+    else
+      m_draw.resistor(armBody(place), m_colours.text, symbol);
+    if (const auto sign = m_picture.strains[index]; sign != core::Polarity::None)
+      strainArrow(place, sign == core::Polarity::Positive);
   }
 
   /// Beside the arm: heads apart where the gauge is stretched, towards each other where compressed.
   void strainArrow(const ArmPlace& place, bool stretched) {
     const QLineF along(place.begin, place.end);
     const QPointF unit = (place.end - place.begin) / along.length();
-    const QPointF middle = along.center() - place.outward * 21;
+    const QPointF middle = along.center() + place.outward * (armBodyWidth / 2 + 7);
     const QColor colour =
         colourOf(m_colours, stretched ? core::Polarity::Positive : core::Polarity::Negative);
     for (const double way : {-1.0, 1.0}) {
-      const QPointF inner = middle + unit * way * 5, outer = middle + unit * way * 24;
-      line({inner, outer}, colour, 1.8);
-      arrowHead(stretched ? outer : inner, unit * (stretched ? way : -way), colour, 7);
+      const QPointF inner = middle + unit * way * 4, outer = middle + unit * way * 24;
+      const QPointF back = unit * way * 5;
+      m_draw.line(stretched ? QPolygonF{inner, outer - back} : QPolygonF{outer, inner + back}, colour, 2);
+      m_draw.arrowHead(stretched ? outer : inner, unit * (stretched ? way : -way), colour, 9);
     }
-  }
-
-  /// A filled head with its tip at `tip`, pointing along the unit vector `way`.
-  void arrowHead(QPointF tip, QPointF way, const QColor& colour, double size) {
-    const QPointF across(-way.y() * size * 0.45, way.x() * size * 0.45);
-    m_painter.setPen(Qt::NoPen);
-    m_painter.setBrush(colour);
-    m_painter.drawPolygon(QPolygonF{tip, tip - way * size + across, tip - way * size - across});
   }
 
   void shunts(bool closed) {
@@ -106,28 +143,23 @@ class Brush {
       if (m_picture.state.closed[k] == closed) shunt(m_picture.lanes.places[k], closed);
   }
 
+  QColor shuntColour(const ShuntPlace& place, bool closed) const {
+    return place.faulty ? m_colours.fail : closed ? m_colours.selected : m_colours.quiet;
+  }
+
   void shunt(const ShuntPlace& place, bool closed) {
-    const QColor colour = place.faulty ? m_colours.fail : closed ? m_colours.selected : m_colours.quiet;
-    const double width = closed ? 3 : 1.2;
-    line(place.toA, colour, width);
-    line(place.toB, colour, width);
-    const QLineF between(place.contact.p2(), {place.resistor.left(), place.contact.y2()});
-    line({between.p1(), between.p2()}, colour, width);
-    line({place.contact.p1(), closed ? place.contact.p2() : place.blade}, colour, std::max(width, 1.8));
-    m_painter.setPen(Qt::NoPen);
-    m_painter.setBrush(colour);
-    for (const QPointF& contact : {place.contact.p1(), place.contact.p2()})
-      m_painter.drawEllipse(contact, 2.5, 2.5);
-    m_painter.setBrush(m_colours.background);
-    m_painter.setPen(QPen(colour, closed ? 2.2 : 1.4, Qt::DashLine));
-    m_painter.drawRect(place.resistor);
-    for (const QPolygonF* wire : {&place.toA, &place.toB}) {
-      m_painter.setPen(Qt::NoPen);
-      m_painter.setBrush(colour);
-      m_painter.drawEllipse(wire->front(), 4, 4);
-      const QPointF tap = (*wire)[1];
-      if (tap.y() == wire->front().y()) m_painter.drawEllipse(tap, 3, 3);
-    }
+    const QColor colour = shuntColour(place, closed);
+    const double width = closed ? closedShunt : openShunt;
+    m_draw.line(place.toA, colour, width);
+    m_draw.line(place.toB, colour, width);
+    m_draw.line({place.contact.p2(), {place.resistor.left(), place.contact.y2()}}, colour, width);
+    m_draw.line({place.contact.p1(), closed ? place.contact.p2() : place.blade}, colour,
+                std::max(width, 1.8));
+    for (const QPointF& contact : {place.contact.p1(), place.contact.p2()}) m_draw.dot(contact, colour, 2.6);
+    m_draw.resistor(
+        turnedBody(place.resistor.center(), {1, 0}, place.resistor.width(), place.resistor.height()), colour,
+        closed ? 2.4 : openShunt);
+    for (const QPointF& joint : place.joints) m_draw.dot(joint, colour, 2.6);
   }
 
   /// The way of the current through a closed shunt, from the higher potential to the lower.
@@ -152,20 +184,25 @@ class Brush {
     if (longest.length() < 16) return;
     if (!forward) longest = QLineF(longest.p2(), longest.p1());
     const QPointF unit = (longest.p2() - longest.p1()) / longest.length();
-    arrowHead(longest.center() + unit * 6, unit, m_colours.selected, 13);
+    m_draw.arrowHead(longest.center() + unit * 6, unit, m_colours.selected, 13);
   }
 
   void handles(std::size_t index) {
     const ShuntPlace& place = m_picture.lanes.places[index];
     const bool closed = m_picture.state.closed[index];
+    const QColor colour = shuntColour(place, closed);
     currentArrows(index);
-    m_painter.setPen(QPen(place.faulty ? m_colours.fail
-                          : closed     ? m_colours.selected
-                                       : m_colours.quiet,
-                          1.5));
+    for (const QPolygonF* wire : {&place.toA, &place.toB})
+      if (closed || !isNode(wire->front())) m_draw.dot(wire->front(), colour, closed ? 4.2 : 3.2);
+    m_painter.setPen(QPen(colour, 1.5));
     m_painter.setBrush(m_colours.background);
     for (const QPointF& handle : {place.handleA, place.handleB})
       m_painter.drawRoundedRect(QRectF(handle - QPointF(5, 5), QSizeF(10, 10)), 2, 2);
+  }
+
+  bool isNode(QPointF point) const {
+    return std::any_of(m_layout.nodes.begin(), m_layout.nodes.end(),
+                       [&](const NodePlace& place) { return place.present && place.at == point; });
   }
 
   void nodes() {
@@ -173,28 +210,21 @@ class Brush {
     for (const bool terminal : {false, true})
       for (const NodePlace& place : m_layout.nodes) {
         if (!place.present || place.terminal != terminal) continue;
-        m_painter.setPen(QPen(m_colours.text, 1.8));
-        m_painter.setBrush(terminal ? m_colours.background : m_colours.text);
-        const double radius = terminal ? 5 : 3.2;
-        m_painter.drawEllipse(place.at, radius, radius);
+        if (!terminal) {
+          m_draw.dot(place.at, m_colours.text, 3.6);
+          continue;
+        }
+        m_painter.setPen(QPen(m_colours.text, conductor));
+        m_painter.setBrush(m_colours.background);
+        m_painter.drawEllipse(place.at, 5, 5);
       }
   }
 
   void label(const BridgeLabel& entry) {
     m_painter.setFont(labelFont(entry.role));
-    const QFontMetricsF metrics(m_painter.font());
-    const QString text = metrics.elidedText(entry.text, Qt::ElideRight, entry.box.width());
-    if (entry.role == LabelRole::Voltage || entry.role == LabelRole::Shunt || entry.role == LabelRole::Note) {
-      // Shunts' columns may pass behind these.
-      QRectF covered(0, 0, metrics.horizontalAdvance(text) + 2, entry.box.height() - 2);
-      covered.moveCenter(entry.box.center());
-      if (entry.alignment & Qt::AlignLeft) covered.moveLeft(entry.box.left() - 1);
-      if (entry.alignment & Qt::AlignRight) covered.moveRight(entry.box.right() + 1);
-      m_painter.fillRect(covered, m_colours.background);
-    }
     m_painter.setPen(colourFor(entry));
     m_painter.drawText(entry.box, static_cast<int>(entry.alignment) | Qt::TextSingleLine | Qt::TextDontClip,
-                       text);
+                       entry.text);
   }
 
   QColor colourFor(const BridgeLabel& entry) const {
@@ -206,17 +236,18 @@ class Brush {
       case LabelRole::Strain:
         return colourOf(m_colours, entry.sign);
       case LabelRole::Shunt:
-        if (m_picture.lanes.places[entry.shunt].faulty) return m_colours.fail;
-        return m_picture.state.closed[entry.shunt] ? m_colours.selected : m_colours.quiet;
+        return shuntColour(m_picture.lanes.places[entry.shunt], m_picture.state.closed[entry.shunt]);
       default:
         return m_colours.text;
     }
   }
 
   QPainter& m_painter;
+  SymbolPainter m_draw;
   const BridgePicture& m_picture;
   const BridgeLayout& m_layout;
   const Colours& m_colours;
+  QColor m_tint = tintOf(m_colours);
 };
 
 }  // namespace

@@ -9,8 +9,9 @@
 
 namespace ui {
 
-/// Draws `picture` in the layout's units. Arms are the rectangles of IEC 60617; closed shunts and the
-/// way of their current are emphasised.
+/// Draws `picture` in the layout's units, by the symbols of its standard. Gauges have a carrier and a grid or
+/// zigzag on it, completion resistors have not; leaks are dashed; closed shunts and the way of their current
+/// are emphasised.
 void paintBridge(QPainter& painter, const BridgePicture& picture, const Colours& colours);
 
 /// The ring around what has the keyboard.

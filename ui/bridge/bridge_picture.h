@@ -3,6 +3,7 @@
 
 #include <QFont>
 #include <QString>
+#include <array>
 
 #include "ui/bridge/bridge_layout.h"
 #include "ui/bridge/bridge_state.h"
@@ -10,12 +11,12 @@
 
 namespace ui {
 
-enum class LabelRole { Heading, Note, Terminal, Value, Strain, Voltage, Shunt };
+enum class LabelRole { Heading, Note, Terminal, Arm, Value, Strain, Voltage, Shunt };
 
 /// Which standard's symbols are drawn; resistors are rectangles by IEC 60617 and zigzags by IEEE 315.
 enum class Symbols { Iec60617, Ieee315 };
 
-/// A text of the drawing and the box it keeps to. Plain text, cut with an ellipsis where too long.
+/// A text of the drawing and the box it keeps to. Plain text, already cut with an ellipsis where too long.
 struct BridgeLabel {
   LabelRole role;
   QRectF box;
@@ -35,6 +36,8 @@ struct BridgePicture {
   std::vector<BridgeLabel> labels;
   Symbols symbols = Symbols::Iec60617;
   bool constantCurrent = false;  ///< the source's symbol is that of a current source
+  std::array<core::Polarity, 4>
+      strains{};  ///< of each arm for positive strain at gauge 1 as the template has it
 };
 
 BridgePicture pictureOf(const core::Channel& channel, const core::SetupPrediction& prediction,
@@ -45,6 +48,8 @@ void showVoltages(BridgePicture& picture, const std::vector<std::optional<double
                   double excitation_V);
 
 /// The font of a label, in units of the layout.
-QFont labelFont(LabelRole role);
+const QFont& labelFont(LabelRole role);
+/// How wide `text` is in it; remembers what it has measured.
+double labelTextWidth(LabelRole role, const QString& text);
 
 }  // namespace ui

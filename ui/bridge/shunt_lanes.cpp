@@ -8,19 +8,26 @@
 namespace ui {
 namespace {
 
-constexpr double switchLength = 24, gap = 8, bodyLength = 40, bodyWidth = 14;
+constexpr double switchLength = 20, gap = 6, bodyLength = 34, bodyWidth = 13;
 constexpr double symbolLength = switchLength + gap + bodyLength;
-constexpr double handleInset = 12;
-constexpr double shortest = symbolLength + 2 * (handleInset + 8);  ///< of a lane with room for both handles
-constexpr double labelHeight = 16;
-constexpr double roomyPitch = 42, crowdedPitch = 20;
-constexpr double clearance = 8;  ///< between neighbours on a lane
+constexpr double handleInset = 11;
+constexpr double handleRoom = handleInset + 10;             ///< from a lane's end to its symbol
+constexpr double shortest = symbolLength + 2 * handleRoom;  ///< of a lane with room for both handles
+constexpr double labelHeight = 17, labelGap = 7;
+constexpr double innerReach = 8, hairpinReach = 13;                    ///< of a lane, towards the bridge
+constexpr double bareReach = 11, inlineReach = 20, stackedReach = 29;  ///< outwards, by where its label is
+constexpr double firstGap = 9;
+constexpr double mostExtension = 160;  ///< of the scene to the right, for labels
+constexpr double usualAspect = 1.6;    ///< of the room that a bridge is drawn in
+constexpr double clearance = 5;        ///< between a label and others' wires
 
 struct Span {
   double low = 0, high = 0;
   double width() const { return high - low; }
   bool touches(const Span& other) const { return low < other.high && other.low < high; }
 };
+
+enum class LabelPlace { None, Left, Right, Inline, Stacked };
 
 /// A shunt on its way to a lane.
 struct Rung {
@@ -29,11 +36,15 @@ struct Rung {
   double columnA = 0, columnB = 0;
   Span ends;             ///< x of the lane's two ends
   bool hairpin = false;  ///< the columns are too close together: the lane runs past one and comes back
-  Span label;
   std::size_t lane = 0;
-  bool named = true;
+  double middle = 0;  ///< of switch and resistor
+  LabelPlace labelPlace = LabelPlace::None;
+  Span label;
 
-  Span taken() const { return {std::min(ends.low, label.low - 4), std::max(ends.high, label.high + 4)}; }
+  double outerReach() const {
+    if (labelPlace == LabelPlace::Stacked) return stackedReach;
+    return labelPlace == LabelPlace::Inline ? inlineReach : bareReach;
+  }
 };
 
 bool onMinusSide(core::Node node) {
@@ -61,119 +72,241 @@ Rung rungFor(const BridgeLayout& layout, const core::Shunt& shunt, std::size_t i
   return rung;
 }
 
-/// Makes a hairpin long enough, to the side where fewer columns of other shunts are in the way.
-void bendHairpin(Rung& rung, const std::vector<Rung>& rungs) {
-  const Span rightward{rung.ends.low, std::max(rung.ends.low + shortest, rung.ends.high + 2 * handleInset)};
-  const Span leftward{std::min(rung.ends.high - shortest, rung.ends.low - 2 * handleInset), rung.ends.high};
-  const auto inTheWay = [&](const Span& span) {
-    return std::count_if(rungs.begin(), rungs.end(), [&](const Rung& other) {
-      const auto inside = [&](double x) { return x > span.low && x < span.high; };
-      return &other != &rung && other.above == rung.above && (inside(other.columnA) || inside(other.columnB));
-    });
-  };
-  const bool fitsRight = rightward.high <= layoutWidth - 4, fitsLeft = leftward.low >= 4;
-  const bool toRight = fitsRight && (!fitsLeft || inTheWay(rightward) <= inTheWay(leftward));
-  rung.ends = toRight ? rightward : leftward;
-}
+/// The rungs on one side of the bridge.
+class Shelf {
+ public:
+  Shelf(std::vector<Rung*> rungs, Span sheet, double extension, const std::vector<bool>& closed,
+        const std::function<ShuntLabelWidth(std::size_t)>& labelWidth)
+      : m_rungs(std::move(rungs)),
+        m_sheet(sheet),
+        m_right(sheet.high),
+        m_extension(extension),
+        m_closed(closed),
+        m_labelWidth(labelWidth) {
+    for (Rung* rung : m_rungs)
+      if (rung->hairpin) bend(*rung);
+    assignLanes();
+    for (Rung* rung : m_rungs) rung->middle = symbolMiddle(*rung);
+    std::vector<Rung*> order = m_rungs;
+    std::stable_sort(order.begin(), order.end(),
+                     [](const Rung* a, const Rung* b) { return a->lane < b->lane; });
+    for (Rung* rung : order) placeLabel(*rung);
+  }
 
-Span labelSpan(const Span& ends, double wanted) {
-  // A label may be wider than a hairpin, but not than the sheet.
-  const double width = std::min(wanted, std::max(ends.width() - 2 * clearance, 190.0));
-  double low = (ends.low + ends.high - width) / 2;
-  low = std::clamp(low, 4.0, layoutWidth - 4 - width);
-  return {low, low + width};
-}
+  /// Height of each lane over the shelf's edge, outwards, then the height of the whole shelf.
+  std::vector<double> heights() const {
+    std::vector<double> inner(m_lanes, innerReach), outer(m_lanes, 0);
+    for (const Rung* rung : m_rungs) {
+      if (rung->hairpin) inner[rung->lane] = hairpinReach;
+      outer[rung->lane] = std::max(outer[rung->lane], rung->outerReach());
+    }
+    std::vector<double> result;
+    double height = firstGap;
+    for (std::size_t lane = 0; lane < m_lanes; ++lane) {
+      height += inner[lane];
+      result.push_back(height);
+      height += outer[lane] + 1;
+    }
+    result.push_back(m_lanes == 0 ? 4 : height + 3);
+    return result;
+  }
+  const std::vector<Rung*>& rungs() const { return m_rungs; }
+  double right() const { return m_right; }
 
-/// Gives each rung of one shelf the innermost lane where it touches no other.
-std::size_t assignLanes(std::vector<Rung*>& shelf) {
-  std::stable_sort(shelf.begin(), shelf.end(),
-                   [](const Rung* a, const Rung* b) { return a->ends.width() < b->ends.width(); });
-  std::vector<std::vector<Span>> lanes;
-  for (Rung* rung : shelf) {
-    const auto isFree = [&](const std::vector<Span>& lane) {
-      return std::none_of(lane.begin(), lane.end(),
-                          [&](const Span& other) { return other.touches(rung->taken()); });
+ private:
+  /// Makes a hairpin long enough, to the side where fewer columns of other shunts are in the way.
+  void bend(Rung& rung) const {
+    const Span rightward{rung.ends.low, std::max(rung.ends.low + shortest, rung.ends.high + 2 * handleInset)};
+    const Span leftward{std::min(rung.ends.high - shortest, rung.ends.low - 2 * handleInset), rung.ends.high};
+    const auto inTheWay = [&](const Span& span) {
+      return std::count_if(m_rungs.begin(), m_rungs.end(), [&](const Rung* other) {
+        const auto inside = [&](double x) { return x > span.low && x < span.high; };
+        return other != &rung && (inside(other->columnA) || inside(other->columnB));
+      });
     };
-    const auto lane = std::find_if(lanes.begin(), lanes.end(), isFree);
-    rung->lane = static_cast<std::size_t>(lane - lanes.begin());
-    if (lane == lanes.end()) lanes.emplace_back();
-    lanes[rung->lane].push_back(rung->taken());
+    const bool fitsRight = rightward.high <= m_sheet.high, fitsLeft = leftward.low >= m_sheet.low;
+    const bool toRight = fitsRight && (!fitsLeft || inTheWay(rightward) <= inTheWay(leftward));
+    rung.ends = toRight ? rightward : leftward;
   }
-  return lanes.size();
-}
 
-/// Height of each lane over the shelf's edge, outwards, then the height of the whole shelf.
-std::vector<double> laneHeights(std::vector<Rung*>& shelf, std::size_t lanes,
-                                const std::vector<bool>& closed) {
-  std::vector<bool> roomy(lanes, lanes <= roomyLanes);
-  for (const Rung* rung : shelf)
-    if (closed[rung->shunt]) roomy[rung->lane] = true;
-  for (Rung* rung : shelf) rung->named = roomy[rung->lane];
-  std::vector<double> heights;
-  double height = 18;
-  for (std::size_t lane = 0; lane < lanes; ++lane) {
-    heights.push_back(height);
-    height += roomy[lane] ? roomyPitch : crowdedPitch;
+  /// Gives each rung the innermost lane where it touches no other.
+  void assignLanes() {
+    std::stable_sort(m_rungs.begin(), m_rungs.end(),
+                     [](const Rung* a, const Rung* b) { return a->ends.width() < b->ends.width(); });
+    std::vector<std::vector<Span>> lanes;
+    for (Rung* rung : m_rungs) {
+      const auto isFree = [&](const std::vector<Span>& lane) {
+        return std::none_of(lane.begin(), lane.end(),
+                            [&](const Span& other) { return other.touches(rung->ends); });
+      };
+      const auto lane = std::find_if(lanes.begin(), lanes.end(), isFree);
+      rung->lane = static_cast<std::size_t>(lane - lanes.begin());
+      if (lane == lanes.end()) lanes.emplace_back();
+      lanes[rung->lane].push_back(rung->ends);
+    }
+    m_lanes = lanes.size();
   }
-  heights.push_back(lanes == 0 ? 4 : height - 8);
-  return heights;
-}
 
-/// Where the middle of switch and resistor goes: near the lane's middle, clear of others' columns.
-double symbolMiddle(const Rung& rung, const std::vector<Rung*>& shelf) {
-  const double middle = (rung.ends.low + rung.ends.high) / 2;
-  const double play = (rung.ends.width() - shortest) / 2;
-  const auto isClear = [&](double x) {
-    return std::none_of(shelf.begin(), shelf.end(), [&](const Rung* other) {
-      if (other->lane <= rung.lane) return false;
-      return std::abs(other->columnA - x) < symbolLength / 2 + 6 ||
-             std::abs(other->columnB - x) < symbolLength / 2 + 6;
+  /// Whether no column on its way to an outer lane comes within `distance` of the span.
+  bool isClear(const Rung& rung, const Span& span, double distance) const {
+    return std::none_of(m_rungs.begin(), m_rungs.end(), [&](const Rung* other) {
+      const auto hits = [&](double x) { return x > span.low - distance && x < span.high + distance; };
+      return other->lane > rung.lane && (hits(other->columnA) || hits(other->columnB));
     });
-  };
-  for (double shift = 0; shift <= play; shift += 4)
-    for (const double x : {middle - shift, middle + shift})
-      if (isClear(x)) return x;
-  return middle;
-}
+  }
+
+  /// Near the lane's middle, clear of others' columns.
+  double symbolMiddle(const Rung& rung) const {
+    const double middle = (rung.ends.low + rung.ends.high) / 2;
+    const double play = (rung.ends.width() - shortest) / 2;
+    for (double shift = 0; shift <= play; shift += 4)
+      for (const double x : {middle - shift, middle + shift})
+        if (isClear(rung, {x - symbolLength / 2, x + symbolLength / 2}, clearance)) return x;
+    return middle;
+  }
+
+  /// How far a label beside the end of the lane may reach, to the left or to the right.
+  double roomBeside(const Rung& rung, bool right) const {
+    const double from = right ? rung.ends.high + clearance : rung.ends.low - clearance;
+    double to = right ? m_sheet.high + m_extension : m_sheet.low;
+    const auto limit = [&](double x) {
+      if (right && x > rung.ends.high) to = std::min(to, x - clearance);
+      if (!right && x < rung.ends.low) to = std::max(to, x + clearance);
+    };
+    for (const Rung* other : m_rungs) {
+      if (other == &rung) continue;
+      if (other->lane > rung.lane)
+        for (const double column : {other->columnA, other->columnB}) limit(column);
+      if (other->lane != rung.lane) continue;
+      // Lanes that meet at one column leave no room between them.
+      if (right ? other->ends.low >= rung.ends.high : other->ends.high <= rung.ends.low) {
+        limit(right ? std::max(other->ends.low, rung.ends.high + 0.1)
+                    : std::min(other->ends.high, rung.ends.low - 0.1));
+        if (other->labelPlace == LabelPlace::Left || other->labelPlace == LabelPlace::Right)
+          limit(right ? other->label.low : other->label.high);
+      }
+    }
+    return right ? to - from : from - to;
+  }
+
+  void putBeside(Rung& rung, bool right, double width) {
+    rung.labelPlace = right ? LabelPlace::Right : LabelPlace::Left;
+    const double from = right ? rung.ends.high + clearance : rung.ends.low - clearance;
+    rung.label = right ? Span{from, from + width} : Span{from - width, from};
+    m_right = std::max(m_right, rung.label.high + 4);
+  }
+
+  /// Above the wire, right or left of the symbol, which may move for it.
+  bool putInline(Rung& rung, double width) const {
+    const double block = symbolLength + labelGap + width;
+    const double room = rung.ends.width() - 2 * handleRoom;
+    for (double low = rung.ends.low + handleRoom; low <= rung.ends.low + handleRoom + room - block + 0.01;
+         low += 6)
+      if (isClear(rung, {low, low + block}, clearance)) {
+        rung.labelPlace = LabelPlace::Inline;
+        rung.middle = low + symbolLength / 2;
+        rung.label = {low + symbolLength + labelGap, low + block};
+        return true;
+      }
+    return false;
+  }
+
+  /// Above the symbol, as wide as neighbours leave it.
+  void putStacked(Rung& rung, const ShuntLabelWidth& width) const {
+    for (double wide = width.whole; wide >= width.least; wide -= 12) {
+      const double room = std::max(rung.ends.width() - 2 * clearance, 0.0);
+      if (wide > room && wide - 12 >= width.least) continue;
+      const double middle = (rung.ends.low + rung.ends.high) / 2;
+      for (const double x : {rung.middle, middle}) {
+        const Span span{x - wide / 2, x + wide / 2};
+        if (!isClear(rung, span, clearance) || span.low < m_sheet.low || span.high > m_sheet.high) continue;
+        if (hitsNeighbour(rung, span)) continue;
+        rung.labelPlace = LabelPlace::Stacked;
+        rung.label = span;
+        return;
+      }
+    }
+  }
+
+  bool hitsNeighbour(const Rung& rung, const Span& span) const {
+    return std::any_of(m_rungs.begin(), m_rungs.end(), [&](const Rung* other) {
+      if (other == &rung || other->lane != rung.lane) return false;
+      return span.touches(other->ends) ||
+             (other->labelPlace != LabelPlace::None && span.touches(other->label));
+    });
+  }
+
+  void placeLabel(Rung& rung) {
+    const ShuntLabelWidth width = m_labelWidth(rung.shunt);
+    const double left = roomBeside(rung, false), right = roomBeside(rung, true);
+    const double within = right - std::max(0.0, rung.ends.high + clearance + right - m_right);
+    if (left >= width.whole || within >= width.whole)
+      return putBeside(rung, within >= width.whole && (left < width.whole || within < left), width.whole);
+    if (putInline(rung, width.whole)) return;
+    if (right >= width.whole) return putBeside(rung, true, width.whole);
+    if (std::max(left, right) >= width.least)
+      return putBeside(rung, right > left, std::min(width.whole, std::max(left, right)));
+    if (putInline(rung, width.least)) return;
+    if (rung.lane < roomyLanes || m_closed[rung.shunt]) putStacked(rung, width);
+  }
+
+  std::vector<Rung*> m_rungs;
+  Span m_sheet;
+  double m_right, m_extension;
+  const std::vector<bool>& m_closed;
+  const std::function<ShuntLabelWidth(std::size_t)>& m_labelWidth;
+  std::size_t m_lanes = 0;
+};
 
 /// The wire from a node over its column to the lane at `y`, ending at `x`.
-QPolygonF wireTo(const NodePlace& node, double column, double y, double x) {
-  QPolygonF wire{node.at};
+QPolygonF wireTo(const NodePlace& node, bool above, double y, double x) {
+  const double column = columnOf(node, above);
+  QPolygonF wire;
+  if (above ? node.stubAbove : node.stubBelow) wire << node.at;
   for (const QPointF& point : {QPointF(column, node.at.y()), QPointF(column, y), QPointF(x, y)})
-    if (point != wire.back()) wire << point;
+    if (wire.isEmpty() || point != wire.back()) wire << point;
   return wire;
 }
 
 /// As `wireTo`, but coming back to the lane's far end from a little nearer the bridge.
-QPolygonF hairpinTo(const NodePlace& node, double column, double inner, double far, double y, double x) {
-  QPolygonF wire = wireTo(node, column, inner, far);
+QPolygonF hairpinTo(const NodePlace& node, bool above, double inner, double far, double y, double x) {
+  QPolygonF wire = wireTo(node, above, inner, far);
   wire << QPointF(far, y) << QPointF(x, y);
   return wire;
 }
 
-ShuntPlace placeOf(const BridgeLayout& layout, const core::Shunt& shunt, const Rung& rung, double y,
-                   double middle) {
+void placeLabelBox(ShuntPlace& place, const Rung& rung, double y) {
+  if (rung.labelPlace == LabelPlace::None) return;
+  const bool beside = rung.labelPlace == LabelPlace::Left || rung.labelPlace == LabelPlace::Right;
+  const double offset = rung.labelPlace == LabelPlace::Inline ? 3 : bareReach;  // from the wire, outwards
+  double top = rung.above ? y - offset - labelHeight : y + offset;
+  if (beside) top = y - labelHeight / 2;
+  place.labelBox = QRectF(rung.label.low, top, rung.label.width(), labelHeight);
+  if (beside)
+    place.labelAlignment =
+        (rung.labelPlace == LabelPlace::Left ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter;
+}
+
+ShuntPlace placeOf(const BridgeLayout& layout, const core::Shunt& shunt, const Rung& rung, double y) {
   ShuntPlace place;
   place.faulty = !layout[shunt.a].present || !layout[shunt.b].present;
-  const double left = middle - symbolLength / 2, right = middle + symbolLength / 2;
+  const double left = rung.middle - symbolLength / 2, right = rung.middle + symbolLength / 2;
   place.contact = QLineF(left, y, left + switchLength, y);
-  place.blade = QPointF(left + switchLength - 3, y - 10);
+  place.blade = QPointF(left + switchLength - 3, rung.above ? y - 9 : y + 9);
   place.resistor = QRectF(right - bodyLength, y - bodyWidth / 2, bodyLength, bodyWidth);
-  if (rung.named)
-    place.labelBox =
-        QRectF(rung.label.low, rung.above ? y - 9 - labelHeight : y + 9, rung.label.width(), labelHeight);
+  placeLabelBox(place, rung, y);
 
   const bool aLeft = rung.columnA <= rung.columnB;
-  const core::Node nodeLeft = aLeft ? shunt.a : shunt.b, nodeRight = aLeft ? shunt.b : shunt.a;
-  const double columnLeft = std::min(rung.columnA, rung.columnB);
+  const NodePlace &nodeLeft = layout[aLeft ? shunt.a : shunt.b],
+                  &nodeRight = layout[aLeft ? shunt.b : shunt.a];
   const double columnRight = std::max(rung.columnA, rung.columnB);
-  const double inner = rung.above ? y + 14 : y - 14;
+  const double inner = rung.above ? y + 11 : y - 11;
   const bool backRight = rung.hairpin && rung.ends.high > columnRight;
   const bool backLeft = rung.hairpin && !backRight;
-  QPolygonF toLeft = backLeft ? hairpinTo(layout[nodeLeft], columnLeft, inner, rung.ends.low, y, left)
-                              : wireTo(layout[nodeLeft], columnLeft, y, left);
-  QPolygonF toRight = backRight ? hairpinTo(layout[nodeRight], columnRight, inner, rung.ends.high, y, right)
-                                : wireTo(layout[nodeRight], columnRight, y, right);
+  QPolygonF toLeft = backLeft ? hairpinTo(nodeLeft, rung.above, inner, rung.ends.low, y, left)
+                              : wireTo(nodeLeft, rung.above, y, left);
+  QPolygonF toRight = backRight ? hairpinTo(nodeRight, rung.above, inner, rung.ends.high, y, right)
+                                : wireTo(nodeRight, rung.above, y, right);
   QPointF handleLeft(rung.ends.low + handleInset, y), handleRight(rung.ends.high - handleInset, y);
   if (!aLeft) {
     std::swap(toLeft, toRight);
@@ -186,35 +319,75 @@ ShuntPlace placeOf(const BridgeLayout& layout, const core::Shunt& shunt, const R
   return place;
 }
 
-}  // namespace
+/// A dot wherever another shunt's wire leaves the common column further in.
+void addJoints(std::vector<ShuntPlace>& places, const std::vector<Rung*>& rungs) {
+  const auto turnOf = [](const QPolygonF& wire, double column) {
+    for (qsizetype k = 1; k < wire.size(); ++k)
+      if (wire[k].x() == column && wire[k - 1].x() == column) return wire[k];
+    return wire.front();
+  };
+  struct End {
+    std::size_t shunt;
+    double column;
+    QPointF turn;
+  };
+  std::vector<End> ends;
+  for (const Rung* rung : rungs) {
+    ends.push_back({rung->shunt, rung->columnA, turnOf(places[rung->shunt].toA, rung->columnA)});
+    ends.push_back({rung->shunt, rung->columnB, turnOf(places[rung->shunt].toB, rung->columnB)});
+  }
+  for (const End& end : ends) {
+    const bool goesOn = std::any_of(ends.begin(), ends.end(), [&](const End& other) {
+      return other.column == end.column &&
+             (rungs.front()->above ? other.turn.y() < end.turn.y() : other.turn.y() > end.turn.y());
+    });
+    if (goesOn) places[end.shunt].joints.push_back(end.turn);
+  }
+}
 
-ShuntLanes shuntLanes(const BridgeLayout& layout, std::span<const core::Shunt> shunts,
-                      const std::vector<bool>& closed, const std::function<double(std::size_t)>& labelWidth) {
+ShuntLanes lanesWith(double extension, const BridgeLayout& layout, std::span<const core::Shunt> shunts,
+                     const std::vector<bool>& closed,
+                     const std::function<ShuntLabelWidth(std::size_t)>& labelWidth) {
   std::vector<Rung> rungs;
   for (std::size_t k = 0; k < shunts.size(); ++k) rungs.push_back(rungFor(layout, shunts[k], k));
-  for (Rung& rung : rungs) {
-    if (rung.hairpin) bendHairpin(rung, rungs);
-    rung.label = labelSpan(rung.ends, labelWidth(rung.shunt));
-  }
   ShuntLanes result;
   result.places.resize(shunts.size());
   const QRectF outline = layout.instrument | layout.article;
-  double top = outline.top(), bottom = outline.bottom();
+  QRectF scene = outline.adjusted(-4, 0, 4, 0);
   for (const bool above : {true, false}) {
-    std::vector<Rung*> shelf;
+    std::vector<Rung*> side;
     for (Rung& rung : rungs)
-      if (rung.above == above) shelf.push_back(&rung);
-    const std::size_t lanes = assignLanes(shelf);
-    const std::vector<double> heights = laneHeights(shelf, lanes, closed);
-    const double edge = above ? outline.top() : outline.bottom();
-    for (const Rung* rung : shelf) {
-      const double y = above ? edge - heights[rung->lane] : edge + heights[rung->lane];
-      result.places[rung->shunt] = placeOf(layout, shunts[rung->shunt], *rung, y, symbolMiddle(*rung, shelf));
+      if (rung.above == above) side.push_back(&rung);
+    const Shelf shelf(std::move(side), {outline.left(), outline.right()}, extension, closed, labelWidth);
+    const std::vector<double> heights = shelf.heights();
+    for (const Rung* rung : shelf.rungs()) {
+      const double y = above ? outline.top() - heights[rung->lane] : outline.bottom() + heights[rung->lane];
+      result.places[rung->shunt] = placeOf(layout, shunts[rung->shunt], *rung, y);
     }
-    (above ? top : bottom) += above ? -heights.back() : heights.back();
+    if (!shelf.rungs().empty()) addJoints(result.places, shelf.rungs());
+    scene.setRight(std::max(scene.right(), shelf.right()));
+    if (above)
+      scene.setTop(outline.top() - heights.back());
+    else
+      scene.setBottom(outline.bottom() + heights.back());
   }
-  result.scene = QRectF(0, top, layoutWidth, bottom - top);
+  result.scene = scene;
   return result;
+}
+
+/// How large a scene is drawn, but for a factor.
+double scaleOf(const ShuntLanes& lanes) {
+  return std::min(usualAspect / lanes.scene.width(), 1 / lanes.scene.height());
+}
+
+}  // namespace
+
+ShuntLanes shuntLanes(const BridgeLayout& layout, std::span<const core::Shunt> shunts,
+                      const std::vector<bool>& closed,
+                      const std::function<ShuntLabelWidth(std::size_t)>& labelWidth) {
+  ShuntLanes narrow = lanesWith(0, layout, shunts, closed, labelWidth);
+  ShuntLanes wide = lanesWith(mostExtension, layout, shunts, closed, labelWidth);
+  return scaleOf(wide) > scaleOf(narrow) ? wide : narrow;
 }
 
 }  // namespace ui
