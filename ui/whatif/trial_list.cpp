@@ -53,6 +53,12 @@ void TrialList::show(const std::vector<core::Alteration>& alterations, const cor
   updateGeometry();
 }
 
+void TrialList::showLast() {
+  if (m_rows.empty()) return;
+  widget()->layout()->activate();
+  ensureWidgetVisible(m_rows.back().name);
+}
+
 void TrialList::makeRows(const std::vector<core::Alteration>& alterations) {
   // A button of the old rows may be the one that asked for this: it must outlive its own click.
   if (QWidget* old = takeWidget()) {

@@ -115,6 +115,7 @@ QLayout* WhatIfPanel::foot() {
 /// What may be tried out on the bridge as it is with what is tried out already.
 void WhatIfPanel::fillMenu() {
   m_menu->clear();
+  qDeleteAll(m_menu->findChildren<QMenu*>(QString(), Qt::FindDirectChildrenOnly));
   if (!m_session.channel()) return;
   m_offered = core::possibleAlterations(m_tried.setup);
   for (std::size_t at = 0; at < m_offered.size();) {
@@ -145,7 +146,7 @@ std::optional<std::size_t> WhatIfPanel::step() const {
 void WhatIfPanel::tryOut(const core::Alteration& alteration) {
   m_trials.push_back(alteration);
   refresh();
-  m_list->ensureWidgetVisible(m_list->widget());
+  m_list->showLast();
 }
 
 void WhatIfPanel::setValue(std::size_t trial, double value) {
