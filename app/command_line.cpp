@@ -61,6 +61,7 @@ Request requestFrom(int argc, const char* const* argv) {
   cli.require_subcommand(0, 1);
   cli.footer(footer);
   addPredict(cli, request.command);
+  addPolarity(cli, request.command);
   addLevels(cli, request.command);
   addLine(cli, request.command);
   addCheck(cli, request.command);

@@ -14,6 +14,7 @@ using Run = std::function<int()>;
 
 // Each adds one command with its options to `cli`, which sets `chosen` when the command is given.
 void addPredict(CLI::App& cli, Run& chosen);
+void addPolarity(CLI::App& cli, Run& chosen);
 void addLevels(CLI::App& cli, Run& chosen);
 void addLine(CLI::App& cli, Run& chosen);
 void addCheck(CLI::App& cli, Run& chosen);
