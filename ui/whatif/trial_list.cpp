@@ -16,6 +16,7 @@ namespace {
 
 using enum core::AlterationKind;
 
+/// Of a small page.
 constexpr int mostRows = 4;
 
 bool samePlace(const core::Alteration& a, const core::Alteration& b) {
@@ -132,7 +133,9 @@ QSize TrialList::sizeHint() const {
   const int wanted = widget()->layout()->hasHeightForWidth() ? widget()->layout()->totalHeightForWidth(width)
                                                              : widget()->sizeHint().height();
   const int row = fontMetrics().height() + 14;
-  return {200, std::min(wanted, mostRows * row)};
+  // A tall page has room for more rows, and the table still for most of it.
+  const int most = std::max(mostRows * row, parentWidget() ? parentWidget()->height() / 4 : 0);
+  return {200, std::min(wanted, most)};
 }
 
 QSize TrialList::minimumSizeHint() const {

@@ -21,6 +21,8 @@ namespace {
 
 /// From these on there is room for the drawing beside, or else below.
 constexpr int widthForBeside = 760, heightForBelow = 640, widthForClosed = 600;
+/// From this width on words and drawing share it evenly.
+constexpr int widthForEven = 1150;
 
 }  // namespace
 
@@ -36,6 +38,7 @@ WhatIfPanel::WhatIfPanel(Session& session, QWidget* parent) : QWidget(parent), m
   m_room->addWidget(words(), 3);
   m_room->addWidget(m_drawing, 2);
   connect(&m_session, &Session::changed, this, &WhatIfPanel::follow);
+  colour();
   arrange();
   refresh();
 }
@@ -267,8 +270,11 @@ void WhatIfPanel::chooseStep() {
 
 void WhatIfPanel::arrange() {
   const bool beside = width() >= widthForBeside, below = !beside && height() >= heightForBelow;
+  const int words = width() >= widthForEven ? 2 : 3;
   m_room->setDirection(below ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-  m_table->setColumnHidden(WhatIfModel::Closed, (beside ? width() * 3 / 5 : width()) < widthForClosed);
+  m_room->setStretch(0, words);
+  m_table->setColumnHidden(WhatIfModel::Closed,
+                           (beside ? width() * words / (words + 2) : width()) < widthForClosed);
   const bool room = beside || below;
   if (room != m_drawing->isHidden()) return;
   m_drawing->setVisible(room);
@@ -278,11 +284,15 @@ void WhatIfPanel::arrange() {
 void WhatIfPanel::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   arrange();
+  m_table->scrollTo(m_table->currentIndex());
 }
 
 void WhatIfPanel::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
-  if (event->type() != QEvent::PaletteChange) return;
+  if (event->type() == QEvent::PaletteChange) colour();
+}
+
+void WhatIfPanel::colour() {
   m_model.setColours(palette());
   setTextColour(m_caution, coloursFor(palette()).quiet);
 }

@@ -59,6 +59,7 @@ class WhatIfPanel : public QWidget {
   void showTable();
   void showDrawing();
   void arrange();
+  void colour();
   void tellLeftOut();
   void chooseStep();
   void setValue(std::size_t trial, double value);
