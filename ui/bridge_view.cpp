@@ -178,8 +178,8 @@ void BridgeView::showTexts(const QString& title, const QString& outcome, const Q
       width() - 2 * margin - m_more->sizeHint().width() - m_title->fontMetrics().averageCharWidth();
   m_title->setText(m_title->fontMetrics().elidedText(oneLine, Qt::ElideRight, space));
   m_title->setAccessibleName(oneLine);
-  m_leaks->setText(picture() ? leakTexts(setup()).join(QStringLiteral(" · ")) : QString());
-  m_leaks->setVisible(!m_leaks->text().isEmpty() && picture()->layout.leaks.empty());
+  m_leaks->setText(structureWords());
+  m_leaks->setVisible(!m_leaks->text().isEmpty());
   m_notice->setText(noticeNow());
   m_notice->setVisible(!m_notice->text().isEmpty());
   m_outcome->setText(outcome);
@@ -193,6 +193,16 @@ void BridgeView::showTexts(const QString& title, const QString& outcome, const Q
     told = tr("At ") + textOf(*picture(), *m_focus) + ". " + keysText(*m_focus) + ' ' + told;
   setAccessibleDescription(told);
   emit stateShown();
+}
+
+/// What the drawing does not show of leaks to the structure: what that is connected to.
+QString BridgeView::structureWords() const {
+  if (!picture()) return {};
+  core::Setup structureOnly;
+  structureOnly.instrument.grounding = setup().instrument.grounding;
+  for (const std::size_t arm : {0, 1, 2, 3})
+    structureOnly.bridge.leaks[arm].toStructure = setup().bridge.leaks[arm].toStructure;
+  return leakTexts(structureOnly).join(QStringLiteral(" · "));
 }
 
 void BridgeView::showSentence() {

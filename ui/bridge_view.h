@@ -125,6 +125,7 @@ class BridgeView : public BridgeCanvas {
   QString noticeNow() const;
   void showTexts();
   void showTexts(const QString& title, const QString& outcome, const QColor& colour);
+  QString structureWords() const;
   void showSentence();
   void showVoltagesNow();
   /// Says on the spot and to whoever listens why nothing was done.
@@ -168,7 +169,7 @@ class BridgeView : public BridgeCanvas {
   Session& m_session;
   QLabel* m_title;
   QToolButton* m_more;  ///< the menu, for those who look for a button
-  QLabel* m_leaks;      ///< what the drawing cannot show of insulation that leaks; hidden without
+  QLabel* m_leaks;      ///< what leaks to the structure lead to; hidden without
   QLabel* m_notice;     ///< hidden while there is nothing to notice
   QLabel* m_outcome;
   QLabel* m_sentence;  ///< why the output goes where it goes

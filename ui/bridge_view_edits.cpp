@@ -72,10 +72,7 @@ void BridgeView::openEditor(const std::vector<BridgePart>& parts) {
   if (parts.front().kind == Kind::Lead) editor->offerWire();
   connect(editor, &PartEditor::kept, this,
           [this, fields](const auto& values) { keepValues(fields, values); });
-  connect(editor, &PartEditor::dropped, this, [this] {
-    closeEditor();
-    setFocus(Qt::OtherFocusReason);
-  });
+  connect(editor, &PartEditor::dropped, this, &BridgeView::closeEditor);
   connect(editor, &PartEditor::wireWanted, this, [this, parts] {
     closeEditor();
     editWire(parts);
@@ -89,9 +86,7 @@ void BridgeView::openEditor(const std::vector<BridgePart>& parts) {
 
 void BridgeView::keepValues(const std::vector<PartField>& fields,
                             const std::map<std::size_t, std::optional<double>>& values) {
-  const bool back = m_editor && (m_editor->isAncestorOf(QApplication::focusWidget()));
   closeEditor();
-  if (back) setFocus(Qt::OtherFocusReason);
   core::Channel next = *m_channel;
   for (const auto& [index, value] : values) next = withValue(std::move(next), fields[index], value);
   m_session.editChannel(fields.front().undo, std::move(next));
@@ -101,6 +96,8 @@ void BridgeView::keepValues(const std::vector<PartField>& fields,
 void BridgeView::closeEditor() {
   if (!m_editor) return;
   m_editor->disconnect(this);
+  // Before it hides: the keyboard would go on to the first part.
+  if (m_editor->isAncestorOf(QApplication::focusWidget())) setFocus(Qt::OtherFocusReason);
   m_editor->hide();
   m_editor->deleteLater();
   m_editor.clear();

@@ -1,16 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/bridge_view.h"
-
-#include <gtest/gtest.h>
-
 #include <QApplication>
-#include <QFontMetricsF>
-#include <QLabel>
 #include <QSignalSpy>
-#include <QTest>
 #include <QWheelEvent>
 
-#include "tests/support/bridges.h"
+#include "tests/ui/bridge_shown.h"
 #include "ui/bridge/bridge_painter.h"
 
 namespace {
@@ -22,45 +15,7 @@ using sample::withShunt;
 using ui::BridgePart;
 using ui::ShuntEnd;
 
-struct Shown {
-  ui::Session session;
-  ui::BridgeView view;
-
-  explicit Shown(core::Document document) : session(std::move(document)), view(session) {
-    view.resize(700, 520);
-    view.show();
-    EXPECT_TRUE(QTest::qWaitForWindowExposed(&view));
-  }
-
-  const core::Shunt& shunt(std::size_t index) { return session.channel()->setup.shunts[index]; }
-  QPoint node(Node name) { return view.toWidget(view.picture()->layout[name].at).toPoint(); }
-  QPoint handle(std::size_t index, ShuntEnd end) {
-    return view.toWidget(ui::handleOf(*view.picture(), index, end)).toPoint();
-  }
-  QString outcome() { return view.findChild<QLabel*>("bridgeOutcome")->text(); }
-  QString title() { return view.findChild<QLabel*>("bridgeTitle")->text(); }
-
-  void press(QPoint at) { QTest::mousePress(&view, Qt::LeftButton, {}, at); }
-  void dragTo(QPoint from, QPoint to) {
-    QTest::mouseMove(&view, (from + to) / 2);
-    QTest::mouseMove(&view, to);
-  }
-  void drop(QPoint at) { QTest::mouseRelease(&view, Qt::LeftButton, {}, at); }
-  void drag(QPoint from, QPoint to) {
-    press(from);
-    dragTo(from, to);
-    drop(to);
-  }
-  void key(Qt::Key key) { QTest::keyClick(&view, key); }
-  void focusHandle(std::size_t index, ShuntEnd end) {
-    view.setFocus(Qt::TabFocusReason);
-    for (int stop = 0; stop < 40; ++stop) {
-      if (view.focus() && *view.focus() == ui::BridgeSpot{{BridgePart::Kind::Shunt, index}, end}) return;
-      key(Qt::Key_Tab);
-    }
-    ADD_FAILURE() << "Tab does not reach the shunt's end";
-  }
-};
+using Shown = sample::ShownBridge;
 
 TEST(BridgeView, SaysOutputWithSignAndWord) {
   // Derived: v = -R/(4 Rs + 2 R) = -350/699300 = -0.5005 mV/V; leads of zero ohm.
@@ -133,8 +88,9 @@ TEST(BridgeView, SaysWhereTheInsulationLeaks) {
   channel.setup.bridge.leaks[0].across = core::Resistance(5e6);
   channel.setup.bridge.leaks[1].toStructure = core::Resistance(2e6);
   shown.session.editChannel("Leak", channel);
+  // The one over the arm is drawn; what the structure is connected to is not.
   EXPECT_TRUE(leaks->isVisible());
-  EXPECT_EQ(leaks->text(), QStringLiteral("Leak 5 MΩ over arm 1 · Leak 2 MΩ to the structure from arm 2, "
+  EXPECT_EQ(leaks->text(), QStringLiteral("Leak 2 MΩ to the structure from arm 2, "
                                           "structure floating: no return path"));
   EXPECT_TRUE(shown.view.accessibleDescription().contains(QStringLiteral("Leak 5 MΩ over arm 1. ")));
   // Two leaks meet in the structure, so that each is the other's return.
@@ -284,7 +240,7 @@ TEST(BridgeView, KeyboardMovesAnEndAndEnterKeepsIt) {
   shown.focusHandle(0, ShuntEnd::B);
   shown.key(Qt::Key_Right);
   ASSERT_TRUE(shown.view.move());
-  const Node target = *shown.view.move()->target;
+  const Node target = std::get<Node>(*shown.view.move()->target);
   EXPECT_EQ(shown.session.history().count(), 0);
   EXPECT_TRUE(shown.title().startsWith("Moving over arm 1")) << qPrintable(shown.title());
   shown.key(Qt::Key_Return);
@@ -302,17 +258,17 @@ TEST(BridgeView, KeyboardWalksEveryLegalPointAndComesBack) {
   std::set<Node> visited;
   for (std::size_t k = 0; k < targets.size(); ++k) {
     shown.key(Qt::Key_Right);
-    visited.insert(*shown.view.move()->target);
+    visited.insert(std::get<Node>(*shown.view.move()->target));
   }
   EXPECT_EQ(visited.size(), targets.size());
-  EXPECT_EQ(*shown.view.move()->target, Node::Arm1End);
+  EXPECT_EQ(std::get<Node>(*shown.view.move()->target), Node::Arm1End);
   shown.key(Qt::Key_Left);
   shown.key(Qt::Key_Escape);
   EXPECT_FALSE(shown.view.move());
   EXPECT_EQ(shown.session.history().count(), 0);
 }
 
-TEST(BridgeView, TabWalksArmsAndEndsAndLeavesAtTheLast) {
+TEST(BridgeView, TabWalksEveryPartAndLeavesAtTheLast) {
   QWidget window;
   QWidget after(&window);
   after.setFocusPolicy(Qt::StrongFocus);
@@ -324,13 +280,13 @@ TEST(BridgeView, TabWalksArmsAndEndsAndLeavesAtTheLast) {
   ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
   view.setFocus(Qt::TabFocusReason);
   std::vector<BridgePart> parts;
-  while (view.hasFocus() && parts.size() < 20) {
+  while (view.hasFocus() && parts.size() < 40) {
     parts.push_back(view.focus()->part);
     QTest::keyClick(&view, Qt::Key_Tab);
   }
   EXPECT_TRUE(after.hasFocus());
-  ASSERT_EQ(parts.size(), 8U);  // four arms, two shunts with two ends each
-  EXPECT_EQ(parts.front(), (BridgePart{BridgePart::Kind::Arm, 0}));
+  ASSERT_EQ(parts.size(), 14U);  // instrument, input, four leads, four arms, two shunts with two ends each
+  EXPECT_EQ(parts.front(), (BridgePart{BridgePart::Kind::Instrument, 0}));
   EXPECT_EQ(parts.back(), (BridgePart{BridgePart::Kind::Shunt, 1}));
 }
 
@@ -352,36 +308,36 @@ TEST(BridgeView, ClickOnAShuntChoosesTheFirstStepThatClosesIt) {
   EXPECT_EQ(shown.session.selection().step, 2U);
 }
 
-TEST(BridgeView, DoubleClickAndEnterAskForThePart) {
+TEST(BridgeView, ControlEnterAsksForTheFieldInTheSetup) {
   Shown shown(fullBridge());
   std::vector<BridgePart> asked;
   QObject::connect(&shown.view, &ui::BridgeView::partActivated,
                    [&](const BridgePart& part) { asked.push_back(part); });
-  const auto& layout = shown.view.picture()->layout;
-  const QPointF arm = (layout.arms[2].begin + layout.arms[2].end) / 2;
-  QTest::mouseDClick(&shown.view, Qt::LeftButton, {}, shown.view.toWidget(arm).toPoint());
-  const QPointF lead = (layout.leads[0].route[0] + layout.leads[0].route[1]) / 2;
-  QTest::mouseDClick(&shown.view, Qt::LeftButton, {}, shown.view.toWidget(lead).toPoint());
-  QTest::mouseDClick(&shown.view, Qt::LeftButton, {}, shown.view.toWidget(layout.source).toPoint());
+  shown.click(shown.arm(2));
+  shown.key(Qt::Key_Return, Qt::ControlModifier);
+  shown.click(shown.at(shown.view.picture()->layout.source));
+  shown.action("bridgeShowField")->trigger();
   shown.focusHandle(1, ShuntEnd::A);
-  shown.key(Qt::Key_Return);
-  EXPECT_EQ(asked,
-            (std::vector<BridgePart>{{BridgePart::Kind::Arm, 2},
-                                     {BridgePart::Kind::Lead, static_cast<std::size_t>(layout.leads[0].role)},
-                                     {BridgePart::Kind::Instrument, 0},
-                                     {BridgePart::Kind::Shunt, 1}}));
+  shown.key(Qt::Key_Enter, Qt::ControlModifier);
+  EXPECT_EQ(asked, (std::vector<BridgePart>{{BridgePart::Kind::Arm, 2},
+                                            {BridgePart::Kind::Instrument, 0},
+                                            {BridgePart::Kind::Shunt, 1}}));
 }
 
-TEST(BridgeView, ArrowsFromAnArmReachLeadsAndInstrument) {
-  Shown shown(fullBridge());
-  shown.key(Qt::Key_Tab);
+TEST(BridgeView, TipsAndTextsNameEveryPart) {
+  core::Channel channel = *fullBridge().channels[0];
+  channel.setup.bridge.leaks[2].across = core::Resistance(5e6);
+  channel.setup.instrument.balance.kind = core::BalanceKind::Parallel;
+  Shown shown(channel);
   std::set<BridgePart::Kind> kinds;
-  for (int k = 0; k < 9; ++k) {
-    ASSERT_TRUE(shown.view.focus());
-    kinds.insert(shown.view.focus()->part.kind);
-    shown.key(Qt::Key_Left);
+  for (const ui::BridgeSpot& spot : ui::spotsOf(*shown.view.picture())) {
+    kinds.insert(spot.part.kind);
+    EXPECT_FALSE(ui::textOf(*shown.view.picture(), spot).isEmpty());
+    EXPECT_FALSE(ui::nameOf(*shown.view.picture(), spot.part).isEmpty());
+    EXPECT_FALSE(ui::ringOf(*shown.view.picture(), spot).isEmpty());
+    EXPECT_FALSE(ui::labelBoxOf(*shown.view.picture(), spot.part).isEmpty());
   }
-  EXPECT_EQ(kinds, (std::set{BridgePart::Kind::Arm, BridgePart::Kind::Lead, BridgePart::Kind::Instrument}));
+  EXPECT_EQ(kinds.size(), 7U);  // all but a leak to the structure
 }
 
 TEST(BridgeView, StepThatCannotBePredictedSaysWhy) {
@@ -415,7 +371,7 @@ TEST(BridgeView, ShuntOnAMissingSenseTerminalIsMarkedAndCanBeMended) {
 }
 
 TEST(BridgeView, DocumentWithoutChannelsHasAnEmptyState) {
-  Shown shown({});
+  Shown shown(core::Document{});
   EXPECT_EQ(shown.view.picture(), nullptr);
   EXPECT_EQ(shown.view.description(), "No channel in this document.");
   for (const Qt::Key key : {Qt::Key_Tab, Qt::Key_Right, Qt::Key_Return, Qt::Key_Delete, Qt::Key_Plus})
