@@ -159,7 +159,7 @@ class InnerHalf {
     const double wedge = m_half > 120 ? 38 : 31;
     sPlus.terminal = true;
     sPlus.nameBox =
-        QRectF(m_sPlus + QPointF(wedge, -3 - BridgeSketch::nameHeight), QSizeF(30, BridgeSketch::nameHeight));
+        QRectF(m_sPlus + QPointF(wedge, -1 - BridgeSketch::nameHeight), QSizeF(30, BridgeSketch::nameHeight));
     sPlus.voltageBox =
         QRectF(m_sPlus + QPointF(wedge, 2.5), QSizeF(BridgeSketch::voltageWidth, BridgeSketch::textHeight));
     sPlus.stubAbove = sPlus.stubBelow = !m_series && !s.balanced(BalanceKind::Parallel);

@@ -43,17 +43,17 @@ class Brush {
     if (m_layout.balance) balance(*m_layout.balance);
     for (const std::size_t index : {0, 1, 2, 3}) arm(index);
     nodes();
-    for (const BridgeLabel& entry : m_picture.labels) label(entry);
     for (std::size_t k = 0; k < m_picture.lanes.places.size(); ++k) handles(k);
+    for (const BridgeLabel& entry : m_picture.labels) label(entry);
   }
 
  private:
+  /// The instrument is a box, the article is not.
   void outlines() {
     m_painter.setBrush(Qt::NoBrush);
-    m_painter.setPen(QPen(m_colours.quiet, 1, Qt::DashLine));
+    m_painter.setPen(QPen(m_colours.quiet, 1));
     m_painter.drawRoundedRect(m_layout.instrument, 8, 8);
-    m_painter.setPen(QPen(m_colours.quiet, 1, Qt::DotLine));
-    m_painter.drawRoundedRect(m_layout.article, 8, 8);
+    m_draw.dashes(m_layout.article, m_colours.quiet, 1, 9, 8);
   }
 
   void instrument() {
@@ -90,8 +90,8 @@ class Brush {
 
   /// What nobody wants to be there is dashed.
   void leak(const LeakPlace& place) {
-    m_draw.line(place.route, m_colours.text, 1.3, Qt::DashLine);
-    m_draw.resistor(place.body, m_colours.text, 1.4, Qt::DashLine);
+    m_draw.dashes(place.route, m_colours.text, 1.4, 5, 3);
+    m_draw.resistor(place.body, m_colours.text, 1.4, true);
     if (place.toStructure)
       m_draw.structure(place.route.back(), place.way, m_colours.text);
     else
@@ -197,7 +197,7 @@ class Brush {
     m_painter.setPen(QPen(colour, 1.5));
     m_painter.setBrush(m_colours.background);
     for (const QPointF& handle : {place.handleA, place.handleB})
-      m_painter.drawRoundedRect(QRectF(handle - QPointF(5, 5), QSizeF(10, 10)), 2, 2);
+      m_painter.drawRect(QRectF(handle - QPointF(5, 5), QSizeF(10, 10)));
   }
 
   bool isNode(QPointF point) const {
@@ -221,7 +221,8 @@ class Brush {
   }
 
   void label(const BridgeLabel& entry) {
-    m_painter.setFont(labelFont(entry.role));
+    if (m_role != entry.role) m_painter.setFont(labelFont(entry.role));
+    m_role = entry.role;
     m_painter.setPen(colourFor(entry));
     m_painter.drawText(entry.box, static_cast<int>(entry.alignment) | Qt::TextSingleLine | Qt::TextDontClip,
                        entry.text);
@@ -248,6 +249,7 @@ class Brush {
   const BridgeLayout& m_layout;
   const Colours& m_colours;
   QColor m_tint = tintOf(m_colours);
+  std::optional<LabelRole> m_role;  ///< whose font is set
 };
 
 }  // namespace

@@ -217,7 +217,9 @@ void BridgeSketch::input(QPointF plus, QPointF minus, QPointF centre, QPointF li
   layout.inputBox = valueBox;
   const bool crossed = bridge.hookup.signalReversed;
   layout.input = crossed ? centre + lift * 38 : centre;
-  const QPointF mark = layout.input - along * (symbolRadius + 9) + lift * 9;
+  // Away from the resistance that lies beside the input.
+  const double aside = instrument.inputResistance && !crossed && shift > 0 ? -9 : 9;
+  const QPointF mark = layout.input - along * (symbolRadius + 9) + lift * aside;
   layout.inputPlus = QRectF(mark - QPointF(7, 7), QSizeF(14, 14));
   if (!crossed) {
     wire({plus, minus}, WireCurrent::Input);

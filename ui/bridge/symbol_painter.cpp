@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bridge/symbol_painter.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "ui/bridge/bridge_sketch.h"
@@ -42,10 +43,24 @@ QPolygonF zigzagOf(const Axis& axis) {
 
 }  // namespace
 
-void SymbolPainter::line(const QPolygonF& route, const QColor& colour, double width, Qt::PenStyle style) {
-  m_painter.setPen(QPen(colour, width, style, Qt::FlatCap, Qt::MiterJoin));
+void SymbolPainter::line(const QPolygonF& route, const QColor& colour, double width) {
+  m_painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
   m_painter.setBrush(Qt::NoBrush);
   m_painter.drawPolyline(route);
+}
+
+void SymbolPainter::dashes(const QPolygonF& route, const QColor& colour, double width, double dash,
+                           double gap) {
+  QList<QLineF> lines;
+  for (qsizetype k = 1; k < route.size(); ++k) {
+    const QPointF way = route[k] - route[k - 1];
+    const double length = std::hypot(way.x(), way.y());
+    for (double at = 0; at < length; at += dash + gap)
+      lines << QLineF(route[k - 1] + way * (at / length),
+                      route[k - 1] + way * (std::min(at + dash, length) / length));
+  }
+  m_painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::FlatCap));
+  m_painter.drawLines(lines);
 }
 
 void SymbolPainter::cover(const QPolygonF& body, double margin) {
@@ -54,23 +69,21 @@ void SymbolPainter::cover(const QPolygonF& body, double margin) {
   m_painter.drawLine(axis.begin, axis.end);
 }
 
-void SymbolPainter::resistor(const QPolygonF& body, const QColor& colour, double width, Qt::PenStyle style) {
-  if (m_symbols == Symbols::Ieee315) {
-    cover(body, 2.5);
-    m_painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
-    m_painter.setBrush(Qt::NoBrush);
-    m_painter.drawPolyline(zigzagOf(axisOf(body)));
-    return;
-  }
-  m_painter.setPen(QPen(colour, width, style, Qt::SquareCap, Qt::MiterJoin));
-  m_painter.setBrush(m_background);
+void SymbolPainter::resistor(const QPolygonF& body, const QColor& colour, double width, bool dashed) {
+  const bool zigzag = m_symbols == Symbols::Ieee315;
+  if (zigzag) cover(body, 2.5);
+  m_painter.setPen(zigzag || !dashed ? QPen(colour, width, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin)
+                                     : Qt::NoPen);
+  m_painter.setBrush(zigzag ? QBrush(Qt::NoBrush) : QBrush(m_background));
+  if (zigzag) return m_painter.drawPolyline(zigzagOf(axisOf(body)));
   m_painter.drawPolygon(body);
+  if (dashed) dashes(body, colour, width, 5, 3);
 }
 
 void SymbolPainter::gauge(const QPolygonF& body, const QColor& colour, const QColor& fill) {
   const Axis axis = axisOf(body);
   const bool zigzag = m_symbols == Symbols::Ieee315;
-  m_painter.setPen(QPen(colour, zigzag ? 1.0 : 2.4, Qt::SolidLine, Qt::SquareCap, Qt::RoundJoin));
+  m_painter.setPen(QPen(colour, zigzag ? 1.0 : 2.4, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
   m_painter.setBrush(fill);
   m_painter.drawPolygon(body);
   if (zigzag) {

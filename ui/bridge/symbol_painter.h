@@ -17,10 +17,11 @@ class SymbolPainter {
   SymbolPainter(QPainter& painter, Symbols symbols, const QColor& background)
       : m_painter(painter), m_symbols(symbols), m_background(background) {}
 
-  void line(const QPolygonF& route, const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine);
+  void line(const QPolygonF& route, const QColor& colour, double width);
+  /// Drawn one by one: a dashed pen takes several times as long.
+  void dashes(const QPolygonF& route, const QColor& colour, double width, double dash, double gap);
   /// `body` as turnedBody gives it; it covers the wire.
-  void resistor(const QPolygonF& body, const QColor& colour, double width,
-                Qt::PenStyle style = Qt::SolidLine);
+  void resistor(const QPolygonF& body, const QColor& colour, double width, bool dashed = false);
   /// A resistor on a carrier, with its grid.
   void gauge(const QPolygonF& body, const QColor& colour, const QColor& fill);
   void voltageSource(QPointF centre, QPointF toPlus, const QColor& colour);
