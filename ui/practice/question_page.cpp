@@ -201,19 +201,21 @@ void QuestionPage::buildChoices() {
   m_choices.clear();
   if (m_number) m_number->deleteLater();
   m_number = nullptr;
-  QWidget* before = m_scroll->widget();
   for (const std::string& words : m_question.choices) {
     auto* choice = new ChoiceButton(static_cast<int>(m_choices.size()) + 1, toQString(words));
     m_group->addButton(choice, static_cast<int>(m_choices.size()));
     m_choiceBox->layout()->addWidget(choice);
-    QWidget::setTabOrder(before, choice);
-    before = choice;
+    choice->show();  // at once: it is to take the keyboard
     m_choices.push_back(choice);
   }
   const bool asksNumber = m_question.choices.empty();
   m_choiceBox->setVisible(!asksNumber);
   m_numberRow->setVisible(asksNumber);
-  if (!asksNumber) return;
+  if (asksNumber) buildNumber();
+  orderTabs();
+}
+
+void QuestionPage::buildNumber() {
   m_number = new QuantityEdit(fieldOf(m_question.unit).first);
   m_number->setObjectName("questionNumber");
   m_number->setUnit(toQString(m_question.unit));
@@ -221,8 +223,18 @@ void QuestionPage::buildChoices() {
   m_number->setPlaceholderText(tr("with its sign"));
   m_number->setMaximumWidth(220);
   static_cast<QBoxLayout*>(m_numberRow->layout())->insertWidget(0, m_number);
+  m_number->show();
   m_unit->setText(tr("%1, within %2 %").arg(toQString(m_question.unit)).arg(100 * core::readingTolerance));
   connect(m_number, &QuantityEdit::refused, this, &QuestionPage::refused);
+}
+
+/// What is made later than the buttons would come after them.
+void QuestionPage::orderTabs() {
+  std::vector<QWidget*> order = {m_readings};
+  order.insert(order.end(), m_choices.begin(), m_choices.end());
+  if (m_number) order.push_back(m_number);
+  order.insert(order.end(), {m_leave, m_answer, m_next});
+  for (std::size_t k = 1; k < order.size(); ++k) setTabOrder(order[k - 1], order[k]);
 }
 
 void QuestionPage::showReadings() {
@@ -324,6 +336,9 @@ void QuestionPage::keyPressEvent(QKeyEvent* event) {
     if (m_answered) return emit nextWanted();
     return answer();
   }
+  QScrollBar* bar = m_scroll->verticalScrollBar();
+  if (event->key() == Qt::Key_PageDown) return bar->triggerAction(QAbstractSlider::SliderPageStepAdd);
+  if (event->key() == Qt::Key_PageUp) return bar->triggerAction(QAbstractSlider::SliderPageStepSub);
   QWidget::keyPressEvent(event);
 }
 

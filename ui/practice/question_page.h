@@ -23,7 +23,8 @@ class QuestionCanvas;
 class ReportTableModel;
 
 /// One question of a run: drawing, text, choices or a field for a number; once it is answered what is right
-/// and why, with the drawing and the formula. Keys: 1 to 9 choose, Enter answers and goes on.
+/// and why, with the drawing and the formula. Keys: 1 to 9 choose, Enter answers and goes on, the page keys
+/// scroll.
 class QuestionPage : public QWidget {
   Q_OBJECT
 
@@ -53,6 +54,8 @@ class QuestionPage : public QWidget {
   void show(const core::Question& question, const PracticeRun& run, std::size_t position);
   void showHead(const PracticeRun& run, std::size_t position);
   void buildChoices();
+  void buildNumber();
+  void orderTabs();
   void showReadings();
   void showVerdict(const GivenAnswer& given);
   void answer();

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/present/sequence_board.h"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QStyledItemDelegate>
+#include <algorithm>
+#include <set>
+
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+constexpr double chosenLarger = 1.35;
+constexpr int leastLabel = 14;  ///< letters
+
+/// Draws the chosen step larger.
+class LargeStep : public QStyledItemDelegate {
+ public:
+  LargeStep(Session& session, QObject* parent) : QStyledItemDelegate(parent), m_session(session) {}
+
+ protected:
+  void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override {
+    QStyledItemDelegate::initStyleOption(option, index);
+    const auto step = m_session.selection().step;
+    if (!step || static_cast<int>(*step) != index.row()) return;
+    option->font.setPointSizeF(option->font.pointSizeF() * chosenLarger);
+    option->font.setBold(true);
+    option->fontMetrics = QFontMetrics(option->font);
+  }
+
+ private:
+  Session& m_session;
+};
+
+}  // namespace
+
+SequenceBoard::SequenceBoard(Session& session, QWidget* parent)
+    : QTableView(parent), m_session(session), m_model(session) {
+  setObjectName("sequenceBoard");
+  setAccessibleName(tr("Sequence"));
+  setModel(&m_model);
+  setItemDelegate(new LargeStep(session, this));
+  setEditTriggers(QAbstractItemView::NoEditTriggers);
+  setSelectionMode(QAbstractItemView::SingleSelection);
+  setSelectionBehavior(QAbstractItemView::SelectRows);
+  setShowGrid(false);
+  setAlternatingRowColors(true);
+  setFrameShape(QFrame::NoFrame);
+  setWordWrap(false);
+  verticalHeader()->hide();
+  horizontalHeader()->setSectionsClickable(false);
+  horizontalHeader()->setHighlightSections(false);
+  connect(&session, &Session::changed, this, &SequenceBoard::refresh);
+  refresh();
+}
+
+void SequenceBoard::refresh() {
+  using Model = SequenceModel;
+  const std::set<int> plan = {Model::Number,    Model::Label,  Model::Closed,  Model::PolarityColumn,
+                              Model::Simulated, Model::Output, Model::Expected};
+  const std::set<int> checked = {Model::Number,    Model::Label,        Model::PolarityColumn,
+                                 Model::Simulated, Model::Expected,     Model::Measured,
+                                 Model::Deviation, Model::VerdictColumn};
+  const std::set<int>& shown = m_session.check() ? checked : plan;
+  for (int column = 0; column < m_model.columnCount(); ++column)
+    setColumnHidden(column, !shown.contains(column));
+  resizeColumnsToContents();
+  horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
+  horizontalHeader()->setSectionResizeMode(Model::Label, QHeaderView::Stretch);
+  // Where there is little width the names of the steps go before the finer numbers.
+  for (const int column : {Model::Simulated, Model::Deviation, Model::Output})
+    if (columnWidth(Model::Label) < fontMetrics().averageCharWidth() * leastLabel)
+      setColumnHidden(column, true);
+  spreadRows();
+  const auto step = m_session.selection().step;
+  if (!step || static_cast<int>(*step) >= m_model.rowCount()) return clearSelection();
+  const QModelIndex chosen = m_model.index(static_cast<int>(*step), Model::Number);
+  selectRow(chosen.row());
+  scrollTo(chosen, QAbstractItemView::PositionAtCenter);
+}
+
+/// Few steps stand well apart; many keep to what their letters need.
+void SequenceBoard::spreadRows() {
+  resizeRowsToContents();
+  const int spare = viewport()->height() - verticalHeader()->length();
+  const int each = m_model.rowCount() > 0 ? spare / m_model.rowCount() : 0;
+  for (int row = 0; row < m_model.rowCount(); ++row)
+    if (each > 0) setRowHeight(row, rowHeight(row) + std::min(each, rowHeight(row) / 2));
+}
+
+void SequenceBoard::changeEvent(QEvent* event) {
+  QTableView::changeEvent(event);
+  if (event->type() == QEvent::FontChange) refresh();
+}
+
+void SequenceBoard::resizeEvent(QResizeEvent* event) {
+  QTableView::resizeEvent(event);
+  refresh();
+}
+
+}  // namespace ui
