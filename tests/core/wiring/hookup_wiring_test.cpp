@@ -67,7 +67,9 @@ TEST(HookupWiring, ReadingsOfABridgeAsItIsConnectedHaveNothingWrong) {
                                Hookup{.touching = {{SignalPlus, SignalMinus}}}}) {
     const core::Setup setup = fullBridge(hookup);
     std::vector<OhmReading> readings;
-    for (const OhmExpectation& e : *ohmExpectations(setup, {}, ohmPoints(setup), exact))
+    const auto expected = ohmExpectations(setup, {}, ohmPoints(setup), exact);
+    ASSERT_TRUE(expected) << expected.error().text();
+    for (const OhmExpectation& e : *expected)
       readings.push_back({{}, e.from, e.to, e.ohm});
     const auto faults = ohmFaults(setup, readings, exact);
     ASSERT_TRUE(faults) << faults.error().text();
