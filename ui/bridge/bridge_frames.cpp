@@ -14,11 +14,11 @@ using enum core::Node;
 
 constexpr double halfHeight = 104;  ///< of the diamond
 constexpr double top = 48;          ///< of it, below the headings
-constexpr double edgeTexts = 80;    ///< what a terminal's texts take up at its left
+constexpr double edgeTexts = 82;    ///< what a terminal's texts take up at its left
 
 /// Leaks to the structure lie within the diamond and need room there.
 double halfWidth(const BridgeSketch& sketch, double plain) {
-  return sketch.anyLeakToStructure() ? std::max(plain, 168.0) : plain;
+  return sketch.anyLeakToStructure() ? std::max(plain, 180.0) : plain;
 }
 
 /// What an arm with its texts and leaks takes up.
@@ -99,13 +99,13 @@ class InnerHalf {
     m_centre = m_half + m_sPlus.x();
     m_sketch.arm(2, {m_centre, minusY}, {0, centreY + start}, {-1, 1, rise, true});
     m_sketch.arm(3, {0, centreY - start}, {m_centre, plusY}, {-1, -1, rise});
-    if (m_series) m_sketch.seriesBalance({0, centreY}, m_sPlus, QRectF(-10 - 66, centreY - 8, 66, 17));
+    if (m_series) m_sketch.seriesBalance({0, centreY}, m_sPlus, QRectF(-10 - 72, centreY - 8, 72, 17));
   }
 
   /// Source and what lies between it and the arms.
   void left() {
     const double texts = std::min(extent(m_sketch, 2).left(), extent(m_sketch, 3).left());
-    m_columnLeft = (m_series ? std::min(texts, -78.0) : texts) - 8;
+    m_columnLeft = (m_series ? std::min(texts, -84.0) : texts) - 8;
     m_source = m_columnLeft - 36;
     if (m_sketch.balanced(BalanceKind::Parallel)) {
       const double track = m_columnLeft - 96;
@@ -137,7 +137,7 @@ class InnerHalf {
     const double shift = m_sketch.bridge.hookup.signalReversed ? 64 : 26;
     const double end = isHalf() ? m_edge : m_centre + m_half;
     if (!three()) {
-      const QRectF box(x - 33, centreY - shift - 9 - BridgeSketch::textHeight, 66, BridgeSketch::textHeight);
+      const QRectF box(x - 33, centreY - shift - 9 - BridgeSketch::textHeight, 72, BridgeSketch::textHeight);
       return m_sketch.input(m_sPlus, {end, centreY}, {x, centreY}, up, shift, box);
     }
     const double turn = m_centre + (m_special ? 34 : 42);
@@ -148,7 +148,7 @@ class InnerHalf {
     }
     m_sketch.wire({m_sPlus, low, high}, WireCurrent::Input);
     m_sketch.input(high, terminal, {m_centre + 82, high.y()}, up, -26,
-                   QRectF(m_centre + 116, centreY - 27, 66, BridgeSketch::textHeight));
+                   QRectF(m_centre + 116, centreY - 27, 72, BridgeSketch::textHeight));
   }
 
   void terminals() {
@@ -207,7 +207,7 @@ class InnerHalf {
       s.voltage(Arm2End, {9, 4});
       s.lead(LeadRole::ExcitationMinus, minusY, {lower});
     }
-    m_columnRight = std::max(texts, right.x() + 8 + 66) + 10;
+    m_columnRight = std::max(texts, right.x() + 8 + 70) + 10;
     NodePlace& signal = s.corner(Arm1End, right, m_columnRight, m_columnRight);
     signal.stubAbove = signal.stubBelow = true;
     s.voltage(Arm1End, {8, 4});
@@ -258,8 +258,8 @@ class Diagonal {
     s.arm(1, {m_right, lowerY}, {m_right - run, minusY}, {-1, -1, -4});
     m_source = std::min(-12.0, extent(s, 3).left()) - 40;
     if (m_series) {
-      s.seriesBalance({0, upperY + BridgeSketch::halfTrack}, m_sPlus, QRectF(-76, upperY + 16, 66, 17));
-      m_source = std::min(m_source, -76.0 - 24);
+      s.seriesBalance({0, upperY + BridgeSketch::halfTrack}, m_sPlus, QRectF(-82, upperY + 16, 72, 17));
+      m_source = std::min(m_source, -82.0 - 24);
     }
     if (s.balanced(BalanceKind::Parallel)) {
       const double track = std::min(-8.0, extent(s, 3).left()) - 94;
@@ -276,7 +276,7 @@ class Diagonal {
     m_turn = m_right + 44;
     m_edge = m_turn + 36 + edgeTexts;
     s.input({m_input, upperY}, {m_input, lowerY}, {m_input, centreY}, {-1, 0}, -26,
-            QRectF(m_input + 36, centreY - 8.5, 66, BridgeSketch::textHeight));
+            QRectF(m_input + 36, centreY - 8.5, 72, BridgeSketch::textHeight));
     s.wire({{m_input, lowerY}, right}, WireCurrent::Input);
     s.wire({m_sPlus, {m_turn + 16, upperY}, {m_turn + 16, lowerY}, {m_edge, lowerY}},
            leadAt(s, SPlus, LeadRole::SignalPlus));
@@ -381,7 +381,7 @@ class Full {
     s.arm(1, right, lower, {1, 1, 13, true});
     s.arm(2, lower, {-half, m_centreY + start}, {-1, 1, rise, true});
     s.arm(3, {-half, m_centreY - start}, upper, {-1, -1, rise});
-    if (series) s.seriesBalance({-half, m_centreY}, left, QRectF(-half + 14, m_centreY + 10, 66, 17));
+    if (series) s.seriesBalance({-half, m_centreY}, left, QRectF(-half + 14, m_centreY + 10, 72, 17));
     double texts = std::min(extent(s, 2).left(), extent(s, 3).left());
     if (series) texts = std::min(texts, left.x());
     m_column = texts - 8;
@@ -442,11 +442,11 @@ class Full {
   void instrument(double edge) {
     BridgeSketch& s = m_sketch;
     const bool crossed = s.bridge.hookup.signalReversed, taken = s.instrument.inputResistance.has_value();
-    const double x = edge - edgeTexts - 4 - (taken ? 34 : 0);
+    const double x = edge - edgeTexts - (m_six ? 10 : 4) - (taken ? 34 : 0);
     const double lastLane = laneY(m_six ? 5 : 3);
     const double middle = m_six ? minusLane() + 42 : (signalLane() + minusLane()) / 2;
-    const QRectF box = m_six ? QRectF(x + 4, middle + 31, 66, BridgeSketch::textHeight)
-                             : QRectF(x + 36, middle - 8.5, 66, BridgeSketch::textHeight);
+    const QRectF box = m_six ? QRectF(x + 4, middle + 31, 72, BridgeSketch::textHeight)
+                             : QRectF(x + 36, middle - 8.5, 72, BridgeSketch::textHeight);
     s.input({x, signalLane()}, {x, lastLane}, {x, middle}, {-1, 0}, -26, box);
     s.wire({{x, signalLane()}, {edge, signalLane()}}, leadAt(s, SPlus, LeadRole::SignalPlus));
     s.wire({{x, lastLane}, {edge, lastLane}}, leadAt(s, SMinus, LeadRole::SignalMinus));

@@ -4,7 +4,6 @@
 #include <QLineF>
 #include <algorithm>
 
-#include "ui/bridge/bridge_parts.h"
 #include "ui/bridge/bridge_sketch.h"
 #include "ui/bridge/symbol_painter.h"
 
@@ -264,27 +263,6 @@ void paintRing(QPainter& painter, const QPolygonF& ring, const QColor& colour) {
   painter.setBrush(Qt::NoBrush);
   painter.setPen(QPen(colour, 2.5, Qt::SolidLine, Qt::SquareCap, Qt::RoundJoin));
   painter.drawPolygon(ring);
-}
-
-void paintMove(QPainter& painter, const BridgePicture& picture, const ShuntMove& move,
-               std::optional<QPointF> pointer, const Colours& colours) {
-  const BridgeLayout& layout = picture.layout;
-  const bool refused = move.target && !move.legal;
-  painter.setBrush(Qt::NoBrush);
-  painter.setPen(QPen(colours.selected, 1.5, Qt::DotLine));
-  for (const core::Node node : core::allNodes())
-    if (isLegalTarget(picture.bridge, picture.shunts[move.shunt], move.end, node))
-      painter.drawEllipse(layout[node].at, 9, 9);
-  const QPointF from = handleOf(picture, move.shunt, move.end);
-  const QPointF to = move.target ? layout[*move.target].at : pointer.value_or(from);
-  const QColor colour = move.legal ? colours.selected : refused ? colours.fail : colours.quiet;
-  painter.setPen(QPen(colour, 3, Qt::DashLine));
-  painter.drawLine(from, to);
-  painter.setPen(QPen(colour, 3));
-  painter.drawEllipse(to, 10, 10);
-  if (!refused) return;
-  painter.drawLine(to - QPointF(7, 7), to + QPointF(7, 7));
-  painter.drawLine(to - QPointF(7, -7), to + QPointF(7, -7));
 }
 
 }  // namespace ui

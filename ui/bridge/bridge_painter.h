@@ -4,7 +4,6 @@
 #include <QPainter>
 
 #include "ui/bridge/bridge_picture.h"
-#include "ui/bridge/shunt_move.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -16,10 +15,5 @@ void paintBridge(QPainter& painter, const BridgePicture& picture, const Colours&
 
 /// The ring around what has the keyboard.
 void paintRing(QPainter& painter, const QPolygonF& ring, const QColor& colour);
-
-/// Where an end may go, and where it is going: to its target, else to the pointer. A refused target
-/// is crossed out.
-void paintMove(QPainter& painter, const BridgePicture& picture, const ShuntMove& move,
-               std::optional<QPointF> pointer, const Colours& colours);
 
 }  // namespace ui

@@ -41,11 +41,9 @@ Measure freshMeasure() {
       case LabelRole::Voltage:
       case LabelRole::Note:
       case LabelRole::Heading:
-        font.setPixelSize(13);
-        break;
-      case LabelRole::Shunt:
         font.setPixelSize(14);
         break;
+      case LabelRole::Shunt:
       case LabelRole::Value:
         font.setPixelSize(15);
         break;

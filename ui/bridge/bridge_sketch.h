@@ -19,8 +19,8 @@ class BridgeSketch {
   const core::Instrument& instrument;
 
   static constexpr double textHeight = 17, nameHeight = 19;
-  static constexpr double voltageWidth = 68, ohmWidth = 66, valueWidth = 84;
-  static constexpr double leadTextWidth = 60;
+  static constexpr double voltageWidth = 70, ohmWidth = 72, valueWidth = 84;
+  static constexpr double leadTextWidth = 66;
   static constexpr double plateGap = 8;  ///< between a terminal and its texts
 
   bool leaksAcross(std::size_t arm) const { return bridge.leaks[arm].across.has_value(); }

@@ -17,9 +17,10 @@ constexpr double labelHeight = 17, labelGap = 7;
 constexpr double innerReach = 8, hairpinReach = 13;                    ///< of a lane, towards the bridge
 constexpr double bareReach = 11, inlineReach = 20, stackedReach = 29;  ///< outwards, by where its label is
 constexpr double firstGap = 9;
-constexpr double mostExtension = 160;  ///< of the scene to the right, for labels
-constexpr double usualAspect = 1.6;    ///< of the room that a bridge is drawn in
-constexpr double clearance = 5;        ///< between a label and others' wires
+constexpr double extensions[] = {0, 170, 300};  ///< of the scene to the right, for labels
+constexpr double worthOfNames = 0.9;            ///< how much smaller a drawing may be for whole names
+constexpr double usualAspect = 1.6;             ///< of the room that a bridge is drawn in
+constexpr double clearance = 5;                 ///< between a label and others' wires
 
 struct Span {
   double low = 0, high = 0;
@@ -375,9 +376,14 @@ ShuntLanes lanesWith(double extension, const BridgeLayout& layout, std::span<con
   return result;
 }
 
-/// How large a scene is drawn, but for a factor.
-double scaleOf(const ShuntLanes& lanes) {
-  return std::min(usualAspect / lanes.scene.width(), 1 / lanes.scene.height());
+/// How large a scene is drawn, but for a factor; less where a name is cut.
+double worthOf(const ShuntLanes& lanes, std::span<const core::Shunt> shunts,
+               const std::function<ShuntLabelWidth(std::size_t)>& labelWidth) {
+  bool whole = true;
+  for (std::size_t k = 0; k < shunts.size(); ++k)
+    if (lanes.places[k].labelBox.width() < labelWidth(k).whole - 0.5) whole = false;
+  const double scale = std::min(usualAspect / lanes.scene.width(), 1 / lanes.scene.height());
+  return whole ? scale : worthOfNames * scale;
 }
 
 }  // namespace
@@ -385,9 +391,16 @@ double scaleOf(const ShuntLanes& lanes) {
 ShuntLanes shuntLanes(const BridgeLayout& layout, std::span<const core::Shunt> shunts,
                       const std::vector<bool>& closed,
                       const std::function<ShuntLabelWidth(std::size_t)>& labelWidth) {
-  ShuntLanes narrow = lanesWith(0, layout, shunts, closed, labelWidth);
-  ShuntLanes wide = lanesWith(mostExtension, layout, shunts, closed, labelWidth);
-  return scaleOf(wide) > scaleOf(narrow) ? wide : narrow;
+  ShuntLanes best;
+  double most = 0;
+  for (const double extension : extensions) {
+    ShuntLanes lanes = lanesWith(extension, layout, shunts, closed, labelWidth);
+    if (const double worth = worthOf(lanes, shunts, labelWidth); worth > most) {
+      most = worth;
+      best = std::move(lanes);
+    }
+  }
+  return best;
 }
 
 }  // namespace ui
