@@ -14,6 +14,7 @@
 #include "tests/support/sample_channel.h"
 #include "ui/bridge/bridge_painter.h"
 #include "ui/bridge/flow_painter.h"
+#include "ui/bridge/output_bar.h"
 #include "ui/bridge_pane.h"
 #include "ui/bridge_view.h"
 #include "ui/theme.h"
@@ -91,6 +92,7 @@ void drag(const char* what, QSize size, std::size_t step) {
   pane.show();
   QApplication::processEvents();
   ui::BridgeView& view = pane.view();
+  auto& bar = *pane.findChild<ui::OutputBar*>();
   const ui::BridgePicture& picture = *view.picture();
   const auto corner = [&](Node node) { return view.toWidget(picture.layout[node].at); };
   const std::vector<QPointF> way = {view.toWidget(picture.lanes.places[0].handleA),
@@ -108,7 +110,8 @@ void drag(const char* what, QSize size, std::size_t step) {
     const auto leg = static_cast<std::size_t>(k / framesPerLeg);
     const QPointF at = way[leg] + (way[leg + 1] - way[leg]) * ((k % framesPerLeg + 1.0) / framesPerLeg);
     mouse(view, QEvent::MouseMove, at);
-    pane.repaint();
+    view.repaint();
+    bar.repaint();
     QApplication::processEvents();
     legal += view.move() && view.move()->legal;
   });
@@ -124,7 +127,9 @@ void parts() {
   const auto many = [](const char* what, const auto& work) { print(what, costs_ms(200, work)); };
   const core::SetupPrediction prediction = core::predict(channel.setup);
   many("  prediction of all 14 steps", [&](int) { core::predict(channel.setup); });
-  many("  flow and movement of a step", [&](int) { core::flowAndMovementAt(channel.setup, step); });
+  many("  flow and movement of a step", [&](int) {
+    if (!core::flowAndMovementAt(channel.setup, step)) std::printf("no flow\n");
+  });
   many("  state of a step, sentences included", [&](int) { ui::stateAt(channel, prediction, step); });
   const ui::BridgeState state = ui::stateAt(channel, prediction, step);
   many("  spoken text of a step", [&](int) { ui::describe(channel, state); });
@@ -153,7 +158,7 @@ void parts() {
 
 void map() {
   const core::Setup setup = largest().setup;
-  print("polarity map, 25 shunts' places or more", costs_ms(100, [&](int) {
+  print("polarity map of all places", costs_ms(100, [&](int) {
           if (!core::polarityMap(setup, Resistance(100e3))) std::printf("the map failed\n");
         }));
 }

@@ -8,7 +8,7 @@
 namespace ui {
 namespace {
 
-constexpr double leastWidth = 2.5, mostWidth = 7.5;
+constexpr double leastWidth = 1.6, mostWidth = 7.5;
 constexpr double dotGap = 18;
 constexpr int speeds = 3;  ///< of dots: whole gaps in a turn of the phase, so that its end is its beginning
 
@@ -74,7 +74,7 @@ class FlowBrush {
 
   void dots(const std::vector<Stream>& streams, double phase) {
     for (const Stream& stream : streams) {
-      if (stream.emphasised) band(stream, leastWidth + 2, 70);
+      if (stream.emphasised) band(stream, 4.5, 70);
       dotsOf(stream, phase);
     }
   }
@@ -100,7 +100,7 @@ class FlowBrush {
       if (const QLineF piece(stream.route[k - 1], stream.route[k]); piece.length() > longest.length())
         longest = piece;
     if (longest.length() < 24) return;
-    const double size = 6 + 4 * stream.strength;
+    const double size = 4 + 6 * stream.strength;
     const QPointF way = (longest.p2() - longest.p1()) / longest.length();
     const QPointF tip = longest.pointAt(0.16) + way * size / 2,
                   across(-way.y() * size / 2, way.x() * size / 2);
