@@ -348,6 +348,16 @@ TEST_F(WhatIfPage, TakesTheColoursOfThePalette) {
             coloursFor(darkPalette()).positive);
 }
 
+TEST_F(NarrowWhatIfPage, TheChosenRowStaysInViewWhenTrialsTakeRoom) {
+  session.selectStep(5);
+  auto* view = find<SheetView>("whatIfTable");
+  for (int k = 0; k < 4; ++k) panel.tryOut({core::AlterationKind::Moisture, 0, 0, 1e7});
+  EXPECT_TRUE(QTest::qWaitFor(
+      [&] { return view->viewport()->rect().contains(view->visualRect(view->currentIndex()).center()); },
+      2000));
+  EXPECT_EQ(view->currentIndex().row(), 6);
+}
+
 TEST_F(NarrowWhatIfPage, HasNoDrawingAndNothingIsCutOff) {
   panel.tryOut({core::AlterationKind::Moisture, 0, 0, 1e7});
   panel.tryOut({core::AlterationKind::SignalReversed, 0, 0, 0});

@@ -60,6 +60,7 @@ QWidget* WhatIfPanel::words() {
   m_table->setModel(&m_model);
   m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
   m_table->setTabKeyNavigation(false);
+  m_table->viewport()->installEventFilter(this);
   m_table->horizontalHeader()->setStretchLastSection(true);
   connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &WhatIfPanel::chooseStep);
   connect(m_table, &SheetView::refused, this, &WhatIfPanel::refused);
@@ -285,7 +286,13 @@ void WhatIfPanel::arrange() {
 void WhatIfPanel::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   arrange();
-  m_table->scrollTo(m_table->currentIndex());
+}
+
+bool WhatIfPanel::eventFilter(QObject* watched, QEvent* event) {
+  // When what stands above it grows, the table shrinks: the chosen row stays in view, once the height is new.
+  if (watched == m_table->viewport() && event->type() == QEvent::Resize)
+    QTimer::singleShot(0, m_table, [this] { m_table->scrollTo(m_table->currentIndex()); });
+  return QWidget::eventFilter(watched, event);
 }
 
 void WhatIfPanel::changeEvent(QEvent* event) {
