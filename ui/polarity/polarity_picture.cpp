@@ -166,7 +166,7 @@ void PolarityPicture::leaveEvent(QEvent* event) {
   QWidget::leaveEvent(event);
 }
 
-void PolarityPicture::mousePressEvent(QMouseEvent* event) {
+void PolarityPicture::mouseReleaseEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton) return;
   point(event->position());
   if (m_pointed) {
@@ -310,6 +310,9 @@ void PolarityPicture::paintPairs(QPainter& painter, const PolarityLayout& layout
       painter.setPen(QPen(palette().color(QPalette::Highlight), 2));
       painter.drawEllipse(spot.at, spotRadius + 4, spotRadius + 4);
     }
+    QColor behind = m_colours.background;
+    behind.setAlphaF(0.75F);  // a line that runs through a name must not hide it
+    painter.fillRect(spot.nameBox, behind);
     painter.setPen(picked == k ? m_colours.text : m_colours.quiet);
     painter.drawText(spot.nameBox, Qt::AlignCenter | Qt::TextDontClip,
                      shortPointText(m_shown.bridge(), m_shown.map.points[k]));
