@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/circuit/hookup.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -59,6 +60,7 @@ std::vector<std::string> differences(const Setup& a, const Setup& b) {
       a.bridge.leadWarming != b.bridge.leadWarming)
     words.push_back("leads");
   if (a.bridge.leaks != b.bridge.leaks) words.push_back("leaks");
+  if (!(hookupInUse(a.bridge) == hookupInUse(b.bridge))) words.push_back("how the bridge is connected");
   if (!(a.instrument == b.instrument)) words.push_back("instrument settings");
   if (a.acquisition != b.acquisition) words.push_back("acquisition");
   addPlanDifferences(a, b, words);

@@ -51,6 +51,13 @@ TEST(Comparison, NamesThePartOfTheBridgeThatDiffers) {
   EXPECT_EQ(differing([](core::Setup& s) { s.bridge.leadWarming = 10.0_K; }), Words{"leads"});
   EXPECT_EQ(differing([](core::Setup& s) { s.bridge.leaks[2].across = 100.0_Mohm; }), Words{"leaks"});
   EXPECT_EQ(differing([](core::Setup& s) { s.bridge.leaks[0].place = 0.25; }), Words{"leaks"});
+  EXPECT_EQ(differing([](core::Setup& s) { s.bridge.hookup.signalReversed = true; }),
+            Words{"how the bridge is connected"});
+  EXPECT_EQ(differing([](core::Setup& s) {
+              s.bridge.hookup.touching = {{LeadRole::SensePlus, LeadRole::SenseMinus}};
+            }),
+            Words{})
+      << "of leads that the bridge has not got";
 }
 
 TEST(Comparison, NamesInstrumentDecisionAndUncertaintiesThatDiffer) {
