@@ -385,6 +385,160 @@ TEST_P(EveryTemplate, EveryPairOfPointsCanBeDrawnAndPainted) {
   ui::paintBridge(painter, picture, ui::coloursFor(ui::lightPalette()));
 }
 
+TEST_P(EveryTemplate, LeadsLeaveThePlugEvenlySpacedAndDoNotCross) {
+  const core::Channel shown = channel();
+  const ui::BridgeLayout layout = ui::layoutOf(shown.setup.bridge, shown.setup.instrument);
+  std::vector<double> plug;
+  for (const Node node : core::allNodes())
+    if (const ui::NodePlace& place = layout[node];
+        place.terminal && place.present && std::abs(place.at.x() - layout.instrument.right()) < 1e-6)
+      plug.push_back(place.at.y());
+  std::sort(plug.begin(), plug.end());
+  ASSERT_GE(plug.size(), 3U);
+  for (std::size_t k = 2; k < plug.size(); ++k)  // 1e-9: rounding of coordinates
+    EXPECT_NEAR(plug[k] - plug[k - 1], plug[1] - plug[0], 1e-9);
+  for (const ui::LeadPlace& a : layout.leads)
+    for (const ui::LeadPlace& b : layout.leads)
+      if (a.role < b.role)
+        for (qsizetype i = 1; i < a.route.size(); ++i)
+          for (qsizetype k = 1; k < b.route.size(); ++k) {
+            QPointF at;
+            const auto met = QLineF(a.route[i - 1], a.route[i]).intersects({b.route[k - 1], b.route[k]}, &at);
+            const bool atEnds = at == a.route.back() && at == b.route.back();
+            EXPECT_TRUE(met != QLineF::BoundedIntersection || atEnds)
+                << core::leadName(a.role) << " over " << core::leadName(b.role);
+          }
+}
+
+TEST_P(EveryTemplate, WrongConnectionsAreDrawnAsTheyAre) {
+  core::Channel shown = channel();
+  const auto usual = core::wiresOf(shown.setup.bridge);
+  withHookup(shown);
+  const ui::BridgeLayout layout = ui::layoutOf(shown.setup.bridge, shown.setup.instrument);
+  const auto placeOf = [&](core::LeadRole role) {
+    return *std::find_if(layout.leads.begin(), layout.leads.end(),
+                         [&](const auto& place) { return place.role == role; });
+  };
+  // The first and the last lead are exchanged, so each begins at the other's terminal and still ends at home.
+  const ui::LeadPlace first = placeOf(usual.front().role), last = placeOf(usual.back().role);
+  EXPECT_EQ(first.route.front(), layout[usual.back().from].at);
+  EXPECT_EQ(last.route.front(), layout[usual.front().from].at);
+  EXPECT_EQ(first.route.back(), layout[usual.front().to].at);
+  const auto met = QLineF(first.route[1], first.route[2]).intersects({last.route[1], last.route[2]}, nullptr);
+  EXPECT_EQ(met, QLineF::BoundedIntersection);
+  EXPECT_TRUE(last.gap);
+  EXPECT_FALSE(first.gap);
+  ASSERT_EQ(layout.touches.size(), 1U);
+  const ui::LeadPlace second = placeOf(usual[1].role);
+  EXPECT_TRUE(crosses(first.route, QRectF(layout.touches[0].route.front(), QSizeF()).adjusted(-1, -1, 1, 1)));
+  EXPECT_TRUE(crosses(second.route, QRectF(layout.touches[0].route.back(), QSizeF()).adjusted(-1, -1, 1, 1)));
+  EXPECT_GT(layout.sourcePlus.center().y(), layout.source.y());  // plus on the side of P-, which is below
+}
+
+TEST_P(EveryTemplate, ReversedSignalWiresCrossBeforeTheInput) {
+  for (const bool reversed : {false, true}) {
+    core::Channel shown = channel();
+    shown.setup.bridge.hookup.signalReversed = reversed;
+    const ui::BridgeLayout layout = ui::layoutOf(shown.setup.bridge, shown.setup.instrument);
+    std::vector<QPolygonF> routes;
+    for (const ui::WirePlace& wire : layout.wires)
+      if (wire.current == ui::WireCurrent::Input) routes.push_back(wire.route);
+    // A wire that ends at the input's minus pin, and another at its plus pin, only where they are crossed.
+    const QPointF pin = layout.inputAxis * ui::symbolRadius;
+    const auto reaches = [&](QPointF point) {
+      return std::any_of(routes.begin(), routes.end(),
+                         [&](const QPolygonF& route) { return route.contains(point); });
+    };
+    EXPECT_EQ(reaches(layout.input + pin), reversed);
+    EXPECT_EQ(reaches(layout.input - pin), reversed);
+    if (!reversed) continue;
+    // What comes from S+ must come to the side without the mark.
+    EXPECT_LT(QLineF(layout.inputPlus.center(), layout.input - pin).length(),
+              QLineF(layout.inputPlus.center(), layout.input + pin).length());
+  }
+}
+
+TEST_P(EveryTemplate, TheWiperIsAtItsShare) {
+  for (const core::BalanceKind kind : {core::BalanceKind::Parallel, core::BalanceKind::Series})
+    for (const double share : {0.0, 0.25, 1.0}) {
+      core::Channel shown = channel();
+      withBalance(shown, kind, share);
+      const ui::BridgeLayout layout = ui::layoutOf(shown.setup.bridge, shown.setup.instrument);
+      ASSERT_TRUE(layout.balance);
+      // Share 1 is up at P+ (parallel) or has all of the potentiometer in arm 3 (series), whose end is below.
+      EXPECT_GT(layout.balance->travel.y1(), layout.balance->travel.y2());
+      EXPECT_NEAR(layout.balance->wiper.y2(), layout.balance->travel.pointAt(share).y(), 1e-9);  // rounding
+      EXPECT_EQ(layout.balance->limiting.isEmpty(), kind == core::BalanceKind::Series);
+    }
+}
+
+TEST_P(EveryTemplate, ReversedGaugesTurnArrowsAndSigns) {
+  core::Channel shown = channel();
+  const auto usual = picture(shown).strains;
+  shown.setup.bridge.hookup.gaugesReversed = true;
+  const ui::BridgePicture reversed = picture(shown);
+  for (const std::size_t arm : {0, 1, 2, 3}) {
+    const bool active = core::templateOf(GetParam().type).shares[arm].active();
+    EXPECT_EQ(usual[arm] == core::Polarity::None, !active);
+    EXPECT_EQ(reversed.strains[arm] != usual[arm], active);
+  }
+}
+
+TEST_P(EveryTemplate, EveryShuntKeepsItsLabelWhereThereIsRoom) {
+  core::Channel shown = channel();
+  for (const char* name : {"R1", "R2", "R3", "R4", "R5", "R6", "R7"})
+    for (const std::size_t arm : {0, 2})
+      shown = withShunt(shown, name, core::armBegin(arm), core::armEnd(arm));
+  const ui::BridgePicture picture = this->picture(shown);
+  for (std::size_t k = 0; k < picture.lanes.places.size(); ++k)
+    EXPECT_FALSE(picture.lanes.places[k].labelBox.isEmpty()) << k;
+  for (const ui::BridgeLabel& label : picture.labels)
+    EXPECT_FALSE(label.role == ui::LabelRole::Shunt && label.text.contains(QChar(0x2026)))
+        << qPrintable(label.text);
+  expectClearLabels(picture, "seven a side");
+}
+
+TEST(BridgeLayout, ALeadsResistorGrowsWithTheOrderOfItsResistance) {
+  double shorter = 0;
+  for (const double ohm : {0.01, 0.1, 1.0, 10.0, 100.0, 1000.0}) {
+    core::Channel channel = channelOf(core::BridgeType::HalfBending);
+    channel.setup.bridge.leads[0] = core::Resistance(ohm);
+    const ui::LeadPlace lead = ui::layoutOf(channel.setup.bridge, {}).leads.front();
+    const double length = lead.body.boundingRect().width();
+    EXPECT_GT(length, shorter) << ohm;
+    shorter = length;
+    channel.setup.bridge.leads[0] = core::Resistance(2.5 * ohm);  // the same order
+    EXPECT_NEAR(ui::layoutOf(channel.setup.bridge, {}).leads.front().body.boundingRect().width(), length,
+                1e-9);
+  }
+  core::Channel channel = channelOf(core::BridgeType::HalfBending);
+  channel.setup.bridge.leads[0] = core::Resistance(0);
+  EXPECT_TRUE(ui::layoutOf(channel.setup.bridge, {}).leads.front().body.isEmpty());
+}
+
+TEST(BridgePicture, ResistorsHaveTheSymbolOfTheStandard) {
+  // IEC 60617 and IEEE 315, from memory: a rectangle has two long sides, a zigzag has neither. Looks along
+  // where the upper long side of a lead's resistor would be.
+  const core::Channel channel = channelOf(core::BridgeType::HalfBending);
+  for (const ui::Symbols symbols : {ui::Symbols::Iec60617, ui::Symbols::Ieee315}) {
+    const ui::BridgePicture picture = ui::pictureOf(channel, core::predict(channel.setup), {}, symbols);
+    const QRectF body = picture.layout.leads.front().body.boundingRect();
+    QImage image(400, 200, QImage::Format_ARGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    painter.translate(100 - body.left(), 100 - body.top());
+    ui::paintBridge(painter, picture, ui::coloursFor(ui::lightPalette()));
+    int dark = 0;
+    for (int x = 0; x < static_cast<int>(body.width()); ++x)
+      dark += image.pixelColor(100 + x, 100).lightness() < 128;
+    const double share = dark / body.width();
+    if (symbols == ui::Symbols::Iec60617)
+      EXPECT_GT(share, 0.9);
+    else
+      EXPECT_LT(share, 0.5);
+  }
+}
+
 TEST(BridgePicture, ShowsVoltagesOfTheChosenStep) {
   // Derived: half bridge without leads, arms of 350 ohm at 5 V: S- lies at 2.5 V. With 174 650 ohm over
   // arm 1, 350 | 174 650 = 349.3 ohm, and S- lies at 5 x 350/(349.3 + 350) = 2.5025 V.
