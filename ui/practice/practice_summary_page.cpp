@@ -47,16 +47,16 @@ PracticeSummaryPage::PracticeSummaryPage(QWidget* parent) : QWidget(parent) {
   auto* lists = new QHBoxLayout;
   lists->addWidget(m_kinds, 2);
   lists->addWidget(m_questions, 3);
-  auto* row = new QHBoxLayout;
-  for (QPushButton* each : {m_look, m_repeat, m_again, m_start}) row->addWidget(each);
-  row->addWidget(sheets);
-  row->addStretch();
+  auto* buttons = new QVBoxLayout;
+  for (QPushButton* each : std::initializer_list<QPushButton*>{m_look, m_repeat, m_again, m_start, sheets})
+    buttons->addWidget(each);
+  buttons->addStretch();
+  lists->addLayout(buttons);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(m_title);
   all->addWidget(m_words);
   all->addLayout(lists, 1);
-  all->addLayout(row);
   connect(m_look, &QPushButton::clicked, this, &PracticeSummaryPage::look);
   connect(m_questions, &QListWidget::itemActivated, this, &PracticeSummaryPage::look);
   connect(m_repeat, &QPushButton::clicked, this, &PracticeSummaryPage::repeatWanted);

@@ -199,7 +199,10 @@ void QuestionPage::buildChoices() {
     choice->deleteLater();
   }
   m_choices.clear();
-  if (m_number) m_number->deleteLater();
+  if (m_number) {
+    m_number->hide();
+    m_number->deleteLater();
+  }
   m_number = nullptr;
   for (const std::string& words : m_question.choices) {
     auto* choice = new ChoiceButton(static_cast<int>(m_choices.size()) + 1, toQString(words));
@@ -253,7 +256,7 @@ void QuestionPage::answer() {
   if (m_answered) return;
   GivenAnswer given;
   if (m_number) {
-    m_number->commit();
+    if (!m_number->isRefused()) m_number->commit();  // Enter in the field has said so already
     if (m_number->isRefused()) return m_number->setFocus();
     const auto typed =
         core::parseQuantity(m_number->text().toStdString(), fieldOf(m_question.unit).first, m_question.unit);

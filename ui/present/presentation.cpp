@@ -220,6 +220,7 @@ void Presentation::refresh() {
   m_sentence->setText(withWholeUnits(state.sentence.isEmpty() ? state.outcome : state.sentence));
   setTextColour(m_step, colourOf(coloursFor(palette()), state.polarity));
   if (m_view == View::Bridge) refreshBridge();
+  makeQuiet(pageOf(m_view));  // views make parts of themselves anew
 }
 
 void Presentation::refreshBridge() {
