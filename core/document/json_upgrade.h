@@ -29,8 +29,8 @@ void upgradeFrom3(JsonValue& document, FirstError& error);
 /// changes, and nonlinearity is told from the least-squares line.
 void upgradeFrom4(JsonValue& document, FirstError& error);
 
-/// Lifts a document of version 5 to version 6, likewise: bridges are connected as their template says, which is
-/// what leaving it out means, so nothing is added.
+/// Lifts a document of version 5 to version 6, likewise: bridges are connected as their template says, which
+/// is what leaving it out means, so nothing is added.
 void upgradeFrom5(JsonValue& document, FirstError& error);
 
 }  // namespace core
