@@ -17,7 +17,7 @@
 namespace ui {
 namespace {
 
-constexpr int sentenceLines = 2;
+constexpr int narrow_px = 640;  ///< below that a sentence takes a line more
 
 QLabel* line(const char* name, QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -71,11 +71,9 @@ void BridgeView::buildTexts() {
   head->setContentsMargins(0, 0, 0, 0);
   head->addWidget(m_title, 1);
   head->addWidget(m_more);
-  // Room for a sentence, so that the drawing keeps its place while the text changes.
-  auto* words = new QWidget(this);
-  words->setAttribute(Qt::WA_TransparentForMouseEvents);
-  words->setMinimumHeight(QFontMetrics(strong).lineSpacing() + sentenceLines * fontMetrics().lineSpacing());
-  auto* told = new QVBoxLayout(words);
+  m_words = new QWidget(this);
+  m_words->setAttribute(Qt::WA_TransparentForMouseEvents);
+  auto* told = new QVBoxLayout(m_words);
   told->setContentsMargins(0, 0, 0, 0);
   told->setSpacing(0);
   told->addWidget(m_outcome);
@@ -88,7 +86,14 @@ void BridgeView::buildTexts() {
   column->addLayout(head);
   column->addWidget(m_leaks);
   column->addWidget(m_notice);
-  column->addWidget(words);
+  column->addWidget(m_words);
+}
+
+/// So that the drawing keeps its place while the text changes.
+void BridgeView::keepRoomForWords() {
+  const int sentence = width() < narrow_px ? 3 : 2;
+  m_words->setMinimumHeight(QFontMetrics(m_outcome->font()).lineSpacing() +
+                            sentence * fontMetrics().lineSpacing());
 }
 
 const BridgeState* BridgeView::stateNow() const {
@@ -96,7 +101,9 @@ const BridgeState* BridgeView::stateNow() const {
   return picture() ? &picture()->state : nullptr;
 }
 
-const BridgeState* BridgeView::stateOfFlow() const { return stateNow(); }
+const std::optional<core::Flow>& BridgeView::shownFlow() const {
+  return m_move && m_move->legal ? m_moveFlow : picture()->state.flow;
+}
 
 QString BridgeView::description() const {
   if (!picture()) return tr("No channel in this document.");
@@ -133,6 +140,7 @@ void BridgeView::follow() {
   m_step = step;
   m_move.reset();
   m_pressed.reset();
+  m_pressedAt.reset();
   m_band.reset();
   if (channel)
     showChannel(channel, m_session.evaluation()->prediction, step);
@@ -195,11 +203,10 @@ void BridgeView::showTexts(const QString& title, const QString& outcome, const Q
   emit stateShown();
 }
 
-/// What the drawing does not show of leaks to the structure: what that is connected to.
+/// What the drawing does not show: whether leaks to a structure that is connected to nothing lead anywhere.
 QString BridgeView::structureWords() const {
-  if (!picture()) return {};
+  if (!picture() || setup().instrument.grounding != core::Grounding::Floating) return {};
   core::Setup structureOnly;
-  structureOnly.instrument.grounding = setup().instrument.grounding;
   for (const std::size_t arm : {0, 1, 2, 3})
     structureOnly.bridge.leaks[arm].toStructure = setup().bridge.leaks[arm].toStructure;
   return leakTexts(structureOnly).join(QStringLiteral(" · "));
@@ -270,6 +277,7 @@ void BridgeView::changeEvent(QEvent* event) {
 
 void BridgeView::resizeEvent(QResizeEvent* event) {
   BridgeCanvas::resizeEvent(event);
+  keepRoomForWords();
   showTexts();
 }
 

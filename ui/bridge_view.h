@@ -91,7 +91,7 @@ class BridgeView : public BridgeCanvas {
 
  protected:
   QRectF room() const override;
-  const BridgeState* stateOfFlow() const override;
+  const std::optional<core::Flow>& shownFlow() const override;
   void paintUnder(QPainter& painter) override;
   void paintOver(QPainter& painter) override;
 
@@ -120,6 +120,7 @@ class BridgeView : public BridgeCanvas {
 
   // bridge_view.cpp: what is shown
   void buildTexts();
+  void keepRoomForWords();
   void follow();
   void forgetWhatIsGone();
   QString noticeNow() const;
@@ -169,10 +170,11 @@ class BridgeView : public BridgeCanvas {
   Session& m_session;
   QLabel* m_title;
   QToolButton* m_more;  ///< the menu, for those who look for a button
-  QLabel* m_leaks;      ///< what leaks to the structure lead to; hidden without
+  QLabel* m_leaks;      ///< that a floating structure leads nowhere; hidden without
   QLabel* m_notice;     ///< hidden while there is nothing to notice
   QLabel* m_outcome;
   QLabel* m_sentence;  ///< why the output goes where it goes
+  QWidget* m_words;    ///< holds both, and their room
   QMenu* m_menu;
   QMenu* m_addMenu;
   QMenu* m_symbolMenu;
@@ -184,6 +186,7 @@ class BridgeView : public BridgeCanvas {
   std::optional<BridgeSpot> m_focus;
   std::vector<BridgePart> m_selected;  ///< of several; one alone is what has the keyboard
   std::optional<BridgeMove> m_move;
+  std::optional<core::Flow> m_moveFlow;  ///< of a legal move
   QPointer<PartEditor> m_editor;
   QPointF m_pointer;  ///< while the mouse moves a part, in the drawing
   bool m_byMouse = false;

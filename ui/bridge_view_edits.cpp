@@ -30,6 +30,9 @@ void BridgeView::moveTo(const BridgeSpot& grip, std::optional<MoveTarget> target
   // The network is solved only when another place comes near, not for every pixel.
   if (!m_move || m_move->target != target) {
     m_move = moveOf(setup(), m_step, grip, std::move(target));
+    m_moveFlow = m_move->state.flow;
+    // Its wires are drawn where they were; the current would be seen going there.
+    if (m_moveFlow && grip.part.kind == Kind::Shunt) m_moveFlow->shunts[grip.part.index] = core::Current(0);
     showVoltagesNow();
     showTexts();
   }

@@ -36,6 +36,7 @@ core::Channel withEverything() {
   bridge.leaks[1].toStructure = Resistance(2e6);
   channel.setup.instrument.grounding = core::Grounding::PMinus;
   channel.setup.instrument.balance.kind = core::BalanceKind::Parallel;
+  channel.setup.instrument.inputResistance = Resistance(20e6);
   return channel;
 }
 
@@ -295,7 +296,8 @@ TEST(BridgeRemove, DeleteTakesAwayWhatMayGo) {
   const core::Document before = shown.session.document();
   for (const auto& [part, label] : {std::pair(BridgePart{Kind::Leak, 0}, "Remove leak"),
                                     std::pair(BridgePart{Kind::StructureLeak, 1}, "Remove leak"),
-                                    std::pair(BridgePart{Kind::Balance, 0}, "Remove balance network")}) {
+                                    std::pair(BridgePart{Kind::Balance, 0}, "Remove balance network"),
+                                    std::pair(BridgePart{Kind::Input, 0}, "Remove input resistance")}) {
     shown.focus(part);
     shown.key(Qt::Key_Delete);
     expectOneStep(shown, before, label);
@@ -337,7 +339,7 @@ TEST(BridgeRemove, SeveralGoInOneStep) {
   EXPECT_FALSE(shown.setup().bridge.leaks[0].across);
   EXPECT_EQ(shown.setup().instrument.balance.kind, core::BalanceKind::None);
   EXPECT_EQ(shown.title(), "Not everything was removed");
-  expectOneStep(shown, before, "Remove 5 parts");
+  expectOneStep(shown, before, "Remove 6 parts");
 }
 
 // ---- moving ----------------------------------------------------------------------------------
@@ -436,6 +438,23 @@ TEST(BridgeDrag, WiperFollowsItsTrack) {
   expectDragOfOneStep(shown, {Kind::Balance, 0}, shown.at(travel.p2()), "Move wiper");
   EXPECT_NEAR(shown.setup().instrument.balance.wiper, 1,
               0.03);  // a pixel of the track, which is some 60 long
+}
+
+TEST(BridgeDrag, UndoOnTheWayEndsTheDrag) {
+  Shown shown(withEverything());
+  shown.drag(shown.grip({Kind::Arm, 0}), shown.arm(1));
+  const core::Document before = shown.session.document();
+  const QPoint from = shown.grip({Kind::Arm, 0}), to = shown.arm(2);
+  shown.press(from);
+  shown.dragTo(from, to);
+  ASSERT_TRUE(shown.view.move());
+  shown.session.history().undo();
+  EXPECT_FALSE(shown.view.move());
+  QTest::mouseMove(&shown.view, to + QPoint(5, 5));
+  shown.drop(to + QPoint(5, 5));
+  EXPECT_EQ(*shown.session.channel(), withEverything());
+  shown.session.history().redo();
+  EXPECT_EQ(shown.session.document(), before);
 }
 
 TEST(BridgeDrag, PotentialsFollowTheWiperBeforeTheDrop) {

@@ -118,8 +118,8 @@ void BridgeCanvas::paintEvent(QPaintEvent*) {
   painter.setTransform(transform());
   paintUnder(painter);
   paintBridge(painter, *m_picture, m_colours);
-  if (const BridgeState* state = stateOfFlow(); state && state->flow && m_flowStyle != FlowStyle::Off)
-    paintFlow(painter, *m_picture, *state->flow, m_flowStyle, m_phase, m_colours);
+  if (const auto& flow = shownFlow(); flow && m_flowStyle != FlowStyle::Off)
+    paintFlow(painter, *m_picture, *flow, m_flowStyle, m_phase, m_colours);
   paintOver(painter);
 }
 

@@ -62,8 +62,8 @@ class BridgeCanvas : public QWidget {
 
   /// The part of the widget that is drawn on.
   virtual QRectF room() const;
-  /// Whose currents are shown.
-  virtual const BridgeState* stateOfFlow() const { return m_picture ? &m_picture->state : nullptr; }
+  /// Whose currents are shown; none where they are not known. There must be a picture.
+  virtual const std::optional<core::Flow>& shownFlow() const { return m_picture->state.flow; }
   /// In the drawing's coordinates, below and above the bridge.
   virtual void paintUnder(QPainter&) {}
   virtual void paintOver(QPainter&) {}

@@ -29,7 +29,7 @@ PartEditor::PartEditor(const core::Channel& channel, std::vector<PartField> fiel
     : QFrame(parent), m_grid(new QGridLayout(this)), m_problem(plainLabel({})) {
   setObjectName("partEditor");
   setAccessibleName(tr("Values of %1").arg(heading));
-  setFrameShape(QFrame::StyledPanel);
+  setFrameStyle(QFrame::Box | QFrame::Plain);
   setAutoFillBackground(true);
   m_grid->setContentsMargins(inset, inset / 2, inset, inset);
   m_grid->setVerticalSpacing(2);
