@@ -68,7 +68,7 @@ struct LeakPlace {
   QPointF way;     ///< unit vector of the last piece; to the structure: where its symbol points
 };
 
-/// The balance network, inside the instrument.
+/// The balance network, inside the instrument; between the gauges of a full bridge with a series balance.
 struct BalancePlace {
   std::vector<QPolygonF> routes;  ///< wires
   QPolygonF track;                ///< body of the potentiometer
@@ -77,8 +77,7 @@ struct BalancePlace {
   QRectF valueBox;                ///< of the potentiometer
   QRectF limitingBox;             ///< value of the resistor to S+
   QLineF wiper;                   ///< its arrow, the tip last
-  QPolygonF
-      farPart;  ///< half bridge, diagonal, series: the potentiometer's part in arm 3, which is elsewhere
+  QPolygonF farPart;  ///< half bridge, diagonal, series: the potentiometer's part in arm 3, at the article
 };
 
 /// What flows through a wire of the instrument.

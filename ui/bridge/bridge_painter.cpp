@@ -42,7 +42,9 @@ class Brush {
     if (m_layout.balance) balance(*m_layout.balance);
     for (const std::size_t index : {0, 1, 2, 3}) arm(index);
     nodes();
-    for (std::size_t k = 0; k < m_picture.lanes.places.size(); ++k) handles(k);
+    for (const bool closed : {false, true})
+      for (std::size_t k = 0; k < m_picture.lanes.places.size(); ++k)
+        if (m_picture.state.closed[k] == closed) handles(k);
     for (const BridgeLabel& entry : m_picture.labels) label(entry);
   }
 

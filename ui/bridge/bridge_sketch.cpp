@@ -81,7 +81,7 @@ void BridgeSketch::arm(std::size_t index, QPointF begin, QPointF end, Side side)
   place.outward = QPointF(side.right * std::abs(along.y()), side.down * std::abs(along.x()));
   double clear = core::strainShare(bridge, index).active() ? arrowReach : armBodyWidth / 2;
   if (leaksAcross(index)) {
-    leakAcross(index, place, clear + 4 + leakWidth / 2, side);
+    leakAcross(index, place, clear + 4 + leakWidth / 2);
     clear += 4 + leakWidth;
   }
   clear += 8;  // room for the ring around what is chosen
@@ -103,7 +103,7 @@ void BridgeSketch::arm(std::size_t index, QPointF begin, QPointF end, Side side)
   if (leaksToStructure(index)) leakToStructure(index, place, side);
 }
 
-void BridgeSketch::leakAcross(std::size_t index, const ArmPlace& place, double distance, Side) {
+void BridgeSketch::leakAcross(std::size_t index, const ArmPlace& place, double distance) {
   const QPointF along = unitOf(place.end - place.begin), middle = (place.begin + place.end) / 2;
   const double half = armBodyLength / 2 + 6;
   const QPointF centre = middle + place.outward * distance;

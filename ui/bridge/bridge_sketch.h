@@ -84,7 +84,7 @@ class BridgeSketch {
 
  private:
   void strainTexts(ArmPlace& place, std::size_t index, QPointF corner, bool right);
-  void leakAcross(std::size_t index, const ArmPlace& place, double distance, Side side);
+  void leakAcross(std::size_t index, const ArmPlace& place, double distance);
   void leakToStructure(std::size_t index, const ArmPlace& place, Side side);
   double wiperShare() const;
 
