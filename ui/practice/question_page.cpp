@@ -28,7 +28,7 @@
 namespace ui {
 namespace {
 
-constexpr int besideFrom = 720;  ///< pixels of width from which the drawing stands beside the text
+constexpr int besideFrom = 860;  ///< pixels of width from which the drawing stands beside the text
 
 /// The field's family and how many of its base units one of the question's units is, so that all the usual
 /// spellings of the unit are taken.

@@ -156,7 +156,11 @@ QWidget* Presentation::makeBridge() {
 
 QWidget* Presentation::makePage(View view) {
   if (view == View::Bridge) return makeBridge();
-  if (view == View::Polarity) return new PolarityPanel(m_session);
+  if (view == View::Polarity) {
+    auto* polarity = new PolarityPanel(m_session);
+    hideTools(polarity, {"polaritySentence"});  // asks to point and click
+    return polarity;
+  }
   if (view == View::Sequence) return new SequenceBoard(m_session);
   auto* outcome = new OutcomeView(m_session);
   hideTools(outcome, {"outcomePages", "outcomeBarKind", "outcomeBarUnit", "outcomeShow", "outcomeShare"});

@@ -71,14 +71,21 @@ void SequenceBoard::refresh() {
   horizontalHeader()->setSectionResizeMode(Model::Label, QHeaderView::Stretch);
   // Where there is little width the names of the steps go before the finer numbers.
   for (const int column : {Model::Simulated, Model::Deviation, Model::Output})
-    if (columnWidth(Model::Label) < fontMetrics().averageCharWidth() * leastLabel)
-      setColumnHidden(column, true);
+    if (roomForLabels() < fontMetrics().averageCharWidth() * leastLabel) setColumnHidden(column, true);
   spreadRows();
   const auto step = m_session.selection().step;
   if (!step || static_cast<int>(*step) >= m_model.rowCount()) return clearSelection();
   const QModelIndex chosen = m_model.index(static_cast<int>(*step), Model::Number);
   selectRow(chosen.row());
   scrollTo(chosen, QAbstractItemView::PositionAtCenter);
+}
+
+/// What the other columns leave; the header stretches the column only later.
+int SequenceBoard::roomForLabels() const {
+  int room = viewport()->width();
+  for (int column = 0; column < m_model.columnCount(); ++column)
+    if (column != SequenceModel::Label && !isColumnHidden(column)) room -= columnWidth(column);
+  return room;
 }
 
 /// Few steps stand well apart; many keep to what their letters need.

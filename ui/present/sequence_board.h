@@ -21,6 +21,7 @@ class SequenceBoard : public QTableView {
  private:
   void refresh();
   void spreadRows();
+  int roomForLabels() const;
 
   Session& m_session;
   SequenceModel m_model;
