@@ -88,9 +88,9 @@ class PolarityTest(unittest.TestCase):
                 self.assertEqual(was["place"], now["place"])
                 self.assertAlmostEqual(now["output_mV_per_V"], output * was["output_mV_per_V"], delta=1e-11)
                 # Half bridge, bending: linear in the strain but for leads and unequal arms.
-                self.assertAlmostEqual(now["simulated_strain_um_per_m"],
-                                       strain * was["simulated_strain_um_per_m"],
-                                       delta=1e-8 + (0.01 * abs(was["simulated_strain_um_per_m"]) if strain < 0 else 0))
+                before, after = was["simulated_strain_um_per_m"], now["simulated_strain_um_per_m"]
+                curved = 0.01 * abs(before) if strain < 0 else 0
+                self.assertAlmostEqual(after, strain * before, delta=1e-8 + curved)
 
     def test_place_without_effect_carries_its_reason(self):
         with open(DEMO, encoding="utf-8") as file:
