@@ -95,15 +95,18 @@ TEST(BridgeSelect, ControlAAndControlSpaceAndEscape) {
   EXPECT_EQ(shown.view.selected(), (std::vector<BridgePart>{{Kind::Arm, 1}}));
 }
 
-TEST(BridgeSelect, EveryPartIsHitWhereItIsDrawn) {
-  Shown shown(withEverything());
-  const ui::BridgePicture& picture = *shown.view.picture();
-  for (const BridgePart& part : ui::partsOf(picture)) {
-    if (part.kind == Kind::Instrument) continue;  // other parts lie in its middle
-    const auto spot = ui::spotAt(picture, ui::ringOf(picture, {part, {}}).boundingRect().center());
-    ASSERT_TRUE(spot) << qPrintable(ui::nameOf(picture, part));
-    EXPECT_EQ(qPrintable(ui::nameOf(picture, spot->part)),
-              std::string(qPrintable(ui::nameOf(picture, part))));
+TEST(BridgeSelect, EveryPartOfEveryTemplateIsHitWhereItIsDrawn) {
+  for (const core::BridgeTemplate& shape : core::allTemplates()) {
+    core::Channel channel = core::withBridgeType(withEverything(), shape.type);
+    channel.setup.bridge.sixWire = shape.senseLeads;
+    const ui::BridgePicture picture = ui::pictureOf(channel, core::predict(channel.setup), 1);
+    for (const BridgePart& part : ui::partsOf(picture)) {
+      if (part.kind == Kind::Instrument) continue;  // other parts lie in its middle
+      const std::string name = std::string(shape.key) + ": " + ui::nameOf(picture, part).toStdString();
+      const auto spot = ui::spotAt(picture, ui::ringOf(picture, {part, {}}).boundingRect().center());
+      ASSERT_TRUE(spot) << name;
+      EXPECT_EQ(ui::nameOf(picture, spot->part), ui::nameOf(picture, part)) << name;
+    }
   }
 }
 
