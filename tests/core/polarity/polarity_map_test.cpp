@@ -81,7 +81,8 @@ TEST(PolarityMap, LeadsMakeTheTerminalsLargerThanTheArm) {
   // 3-wire quarter bridge, leads r = RL/R each: shunt from the terminals reads 1 + 3r, at the gauge 1 - r of
   // the lead-free value to first order (derived; checked with ngspice in tests/reference/bridge_cases.csv).
   const double r = 0.7 / 350;
-  const core::Setup setup = test::withLeads(test::equalArms(BridgeType::QuarterThreeWire, 350.0_ohm), 0.7_ohm);
+  const core::Setup setup =
+      test::withLeads(test::equalArms(BridgeType::QuarterThreeWire, 350.0_ohm), 0.7_ohm);
   const auto map = polarityMap(setup, 174.65_kohm);
   ASSERT_TRUE(map) << map.error().text();
   const double leadFree = -350.0 / (4 * 174650.0 + 2 * 350);
