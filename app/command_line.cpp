@@ -72,6 +72,7 @@ Request requestFrom(int argc, const char* const* argv) {
   addResistors(cli, request.command);
   addWiring(cli, request.command);
   addWorking(cli, request.command);
+  addWhatIf(cli, request.command);
   addSpice(cli, request.command);
   addDemo(cli, request.command);
 

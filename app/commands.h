@@ -25,6 +25,7 @@ void addReview(CLI::App& cli, Run& chosen);
 void addResistors(CLI::App& cli, Run& chosen);
 void addWiring(CLI::App& cli, Run& chosen);
 void addWorking(CLI::App& cli, Run& chosen);
+void addWhatIf(CLI::App& cli, Run& chosen);
 void addSpice(CLI::App& cli, Run& chosen);
 void addDemo(CLI::App& cli, Run& chosen);
 
