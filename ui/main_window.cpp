@@ -174,13 +174,32 @@ void MainWindow::buildViews() {
   connect(&m_sequence->checks(), &CheckBar::recordingWanted, this, [this] { takeRecording(); });
   connect(m_bridge, &BridgePane::refused, this, &MainWindow::warn);
   connect(m_bridge, &BridgePane::said, this, &MainWindow::say);
-  connect(&m_bridge->view(), &BridgeView::partActivated, this, [this](const BridgePart& part) {
-    if (part.kind == BridgePart::Kind::Arm) m_setup->focusField(QString("arm%1").arg(part.index + 1));
-    if (part.kind == BridgePart::Kind::Lead) m_setup->focusField(QString("lead%1").arg(part.index));
-    if (part.kind == BridgePart::Kind::Shunt) m_sequence->showShunt(part.index);
-    if (part.kind == BridgePart::Kind::Instrument)
-      m_setup->focusField(m_session.channel()->setup.instrument.current ? "excitationCurrent" : "excitation");
-  });
+  connect(&m_bridge->view(), &BridgeView::partActivated, this, &MainWindow::showField);
+}
+
+/// The field or row where the part's numbers stand.
+void MainWindow::showField(const BridgePart& part) {
+  using Kind = BridgePart::Kind;
+  const QString number = QString::number(part.index + 1);
+  switch (part.kind) {
+    case Kind::Arm:
+      return m_setup->focusField("arm" + number);
+    case Kind::Lead:
+      return m_setup->focusField(QString("lead%1").arg(part.index));
+    case Kind::Shunt:
+      return m_sequence->showShunt(part.index);
+    case Kind::Instrument:
+      return m_setup->focusField(m_session.channel()->setup.instrument.current ? "excitationCurrent"
+                                                                               : "excitation");
+    case Kind::Input:
+      return m_setup->focusField("inputResistance");
+    case Kind::Balance:
+      return m_setup->focusField("balancePotentiometer");
+    case Kind::Leak:
+      return m_setup->focusField("leakAcross" + number);
+    case Kind::StructureLeak:
+      return m_setup->focusField("leakStructure" + number);
+  }
 }
 
 void MainWindow::buildPages() {

@@ -13,6 +13,7 @@ class QStackedWidget;
 namespace ui {
 
 class BridgePane;
+struct BridgePart;
 class ChannelList;
 class GuidedRun;
 class OhmmeterPage;
@@ -69,6 +70,7 @@ class MainWindow : public QMainWindow {
   QWidget* noticeBar();
   void styleNotice();
   void buildViews();
+  void showField(const BridgePart& part);
   void buildPages();
   void buildFileMenu();
   void buildEditMenu();
