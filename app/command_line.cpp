@@ -73,6 +73,7 @@ Request requestFrom(int argc, const char* const* argv) {
   addWiring(cli, request.command);
   addWorking(cli, request.command);
   addWhatIf(cli, request.command);
+  addPractice(cli, request.command);
   addSpice(cli, request.command);
   addDemo(cli, request.command);
 

@@ -26,6 +26,7 @@ void addResistors(CLI::App& cli, Run& chosen);
 void addWiring(CLI::App& cli, Run& chosen);
 void addWorking(CLI::App& cli, Run& chosen);
 void addWhatIf(CLI::App& cli, Run& chosen);
+void addPractice(CLI::App& cli, Run& chosen);
 void addSpice(CLI::App& cli, Run& chosen);
 void addDemo(CLI::App& cli, Run& chosen);
 
