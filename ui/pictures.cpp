@@ -23,31 +23,35 @@ struct Shot {
   std::size_t channel;
   std::size_t step;
   bool compared;
-  const char* action;  ///< object name of a window action to trigger first, or nullptr
+  std::vector<const char*> actions = {};  ///< object names of the window's actions to trigger first
 };
 
 constexpr std::size_t lastChannel = SIZE_MAX;
 
 const std::vector<Shot>& shots() {
   static const std::vector<Shot> all = {
-      {"window-light", {1280, 800}, false, 0, 1, false, nullptr},
-      {"window-dark", {1280, 800}, true, 0, 1, false, nullptr},
-      {"window-light-large", {1920, 1080}, false, 1, 2, false, nullptr},
-      {"window-dark-large", {1920, 1080}, true, lastChannel, 2, false, nullptr},
-      {"comparison", {1280, 800}, false, 1, 2, true, nullptr},
-      {"comparison-dark", {1280, 800}, true, 1, 2, true, nullptr},
-      {"bridge", {1280, 800}, false, 0, 6, false, "viewBridge"},
-      {"sequence", {1280, 800}, false, 1, 2, false, "viewSequence"},
-      {"outcome", {1280, 800}, false, 1, 2, true, "viewOutcome"},
-      {"budget", {1280, 800}, false, 0, 3, false, "viewBudget"},
-      {"review", {1280, 800}, false, 5, 2, false, "prepareReview"},
-      {"stock", {1280, 800}, false, 0, 2, false, "prepareStock"},
-      {"wiring", {1280, 800}, false, 0, 1, false, "prepareWiring"},
-      {"wiring-dark", {1920, 1080}, true, lastChannel, 2, false, "prepareWiring"},
-      {"ohmmeter", {1280, 800}, false, 0, 1, false, "prepareOhmmeter"},
-      {"run", {1280, 800}, false, 0, 1, false, "prepareRun"},
-      {"recording", {1280, 800}, false, 0, 2, false, "viewRecording"},
-      {"recording-dark", {1920, 1080}, true, 1, 2, false, "viewRecording"},
+      {"window-light", {1280, 800}, false, 0, 1, false},
+      {"window-dark", {1280, 800}, true, 0, 1, false},
+      {"window-light-large", {1920, 1080}, false, 1, 2, false},
+      {"window-dark-large", {1920, 1080}, true, lastChannel, 2, false},
+      {"comparison", {1280, 800}, false, 1, 2, true},
+      {"comparison-dark", {1280, 800}, true, 1, 2, true},
+      {"bridge", {1280, 800}, false, 0, 6, false, {"viewBridge"}},
+      {"polarity", {1280, 800}, false, 0, 6, false, {"viewBridge", "bridgePolarity"}},
+      {"what-if", {1280, 800}, false, 0, 6, false, {"viewBridge", "bridgeWhatIf"}},
+      {"practice", {1280, 800}, false, 0, 1, false, {"teachPractice"}},
+      {"sequence", {1280, 800}, false, 1, 2, false, {"viewSequence"}},
+      {"outcome", {1280, 800}, false, 1, 2, true, {"viewOutcome"}},
+      {"diagnosis", {1280, 800}, false, 1, 2, false, {"viewOutcome", "outcomeDiagnosis"}},
+      {"budget", {1280, 800}, false, 0, 3, false, {"viewBudget"}},
+      {"review", {1280, 800}, false, 5, 2, false, {"prepareReview"}},
+      {"stock", {1280, 800}, false, 0, 2, false, {"prepareStock"}},
+      {"wiring", {1280, 800}, false, 0, 1, false, {"prepareWiring"}},
+      {"wiring-dark", {1920, 1080}, true, lastChannel, 2, false, {"prepareWiring"}},
+      {"ohmmeter", {1280, 800}, false, 0, 1, false, {"prepareOhmmeter"}},
+      {"run", {1280, 800}, false, 0, 1, false, {"prepareRun"}},
+      {"recording", {1280, 800}, false, 0, 2, false, {"viewRecording"}},
+      {"recording-dark", {1920, 1080}, true, 1, 2, false, {"viewRecording"}},
   };
   return all;
 }
@@ -81,7 +85,7 @@ QByteArray pictureOf(const core::Document& document, const Shot& shot) {
     session.selectStep(shot.step);
     if (shot.compared && session.selection().check > 0u) session.compareWith(*session.selection().check - 1);
   }
-  if (shot.action) window.findChild<QAction*>(shot.action)->trigger();
+  for (const char* action : shot.actions) window.findChild<QAction*>(action)->trigger();
   settle(session, window);
   QByteArray png;
   QBuffer buffer(&png);
