@@ -43,10 +43,10 @@ Channel withShuntsDuplicated(Channel channel, const std::vector<std::size_t>& sh
 
 /// What is to be as the template has it.
 struct Straighten {
-  std::vector<std::size_t> arms;    ///< to the nominal resistance
-  std::vector<std::size_t> shunts;  ///< right across the own ends of the arm that they are nearest to
-  std::vector<LeadRole> leads;      ///< back to their own terminals, whole, touching none
-  bool hookup = false;              ///< the whole connection
+  std::vector<std::size_t> arms = {};    ///< to the nominal resistance
+  std::vector<std::size_t> shunts = {};  ///< right across the own ends of the arm that they are nearest to
+  std::vector<LeadRole> leads = {};      ///< back to their own terminals, whole, touching none
+  bool hookup = false;                   ///< the whole connection
 };
 /// Everything of the channel that is drawn.
 Straighten allOf(const Setup& setup);

@@ -39,6 +39,9 @@ class PolarityPanel : public QWidget {
   /// Both table and picture are on view.
   bool isSideBySide() const { return m_sideBySide; }
 
+  /// Side by side table and picture need no more room than the pane has: it gives them one at a time again.
+  QSize minimumSizeHint() const override { return {300, 200}; }
+
  signals:
   void refused(const QString& reason);
   void said(const QString& sentence);

@@ -134,8 +134,11 @@ TEST(BridgeEdits, StraightenedLeadsGoBackToTheirOwnTerminals) {
   bridge = withTouching(bridge, {LeadRole::ExcitationPlus, LeadRole::SignalPlus}, true);
   ASSERT_FALSE(asTemplateSays(bridge));
   const Channel one = withStraightened(channel, {.leads = {LeadRole::ExcitationPlus}});
-  for (const Wire& wire : wiresOf(one.setup.bridge))
-    if (wire.role == LeadRole::ExcitationPlus) EXPECT_EQ(wire.from, Node::PPlus);
+  for (const Wire& wire : wiresOf(one.setup.bridge)) {
+    if (wire.role == LeadRole::ExcitationPlus) {
+      EXPECT_EQ(wire.from, Node::PPlus);
+    }
+  }
   EXPECT_TRUE(one.setup.bridge.hookup.touching.empty());
   const Channel all = withStraightened(channel, {.leads = {LeadRole::ExcitationPlus, LeadRole::SignalPlus}});
   EXPECT_TRUE(asTemplateSays(all.setup.bridge));  // of three, the third has only its own place left
