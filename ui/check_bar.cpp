@@ -43,6 +43,7 @@ CheckBar::CheckBar(Session& session, QWidget* parent) : QWidget(parent), m_sessi
   for (auto* box : {m_check, m_compared}) {
     box->setMinimumContentsLength(14);
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumWidth(6 * box->fontMetrics().horizontalAdvance('m'));  // gives way in a narrow window
   }
   line->addWidget(new QLabel(tr("Check")));
   line->addWidget(m_check);

@@ -171,10 +171,14 @@ QLayout* WatchPage::checkRow() {
   auto* person = new QLabel(tr("Person"));
   person->setBuddy(m_person);
   auto* row = new QHBoxLayout;
-  for (QWidget* widget : std::initializer_list<QWidget*>{m_takesUp, called, m_names, person, m_person})
+  for (QWidget* widget : std::initializer_list<QWidget*>{called, m_names, person, m_person})
     row->addWidget(widget);
   row->addStretch();
-  return row;
+  // Below each other: side by side they would keep the whole window wide.
+  auto* rows = new QVBoxLayout;
+  rows->addWidget(m_takesUp);
+  rows->addLayout(row);
+  return rows;
 }
 
 QLayout* WatchPage::listRow() {
