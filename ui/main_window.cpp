@@ -44,6 +44,8 @@
 namespace ui {
 namespace {
 
+constexpr int leastHeightWithStrip = 640;
+
 /// A view with its name above; the name is also what the view menu calls it.
 QWidget* named(const QString& name, QWidget* view, QWidget* tool = nullptr) {
   auto* frame = new QWidget;
@@ -266,11 +268,13 @@ void MainWindow::enlarge(QWidget* view) {
   if (view) view->setFocus();
 }
 
-/// The strip shows where there is a recording to show and the user has not put it away.
+/// The strip shows where there is a recording to show, the user has not put it away, and the screen is high
+/// enough for it beside the views; alone it always shows.
 void MainWindow::followStrip() {
   if (!m_showStrip) return;  // the menus are not built yet
   const bool hasRecording = m_session.check() && m_session.check()->recording;
-  const bool beside = !m_enlarged && m_showStrip->isChecked() && hasRecording;
+  const bool fits = screen()->availableGeometry().height() >= leastHeightWithStrip;
+  const bool beside = !m_enlarged && m_showStrip->isChecked() && hasRecording && fits;
   m_stripFrame->setVisible(beside || m_enlarged == m_strip);
 }
 

@@ -11,6 +11,7 @@
 #include "ui/recording/recording_store.h"
 #include "ui/safe_file.h"
 #include "ui/theme.h"
+#include "ui/whatif/what_if_panel.h"
 
 namespace ui {
 namespace {
@@ -23,10 +24,12 @@ struct Shot {
   std::size_t channel;
   std::size_t step;
   bool compared;
-  std::vector<const char*> actions = {};  ///< object names of the window's actions to trigger first
+  std::vector<const char*> actions = {};       ///< object names of the window's actions to trigger first
+  std::optional<core::Alteration> tried = {};  ///< on the page What if
 };
 
 constexpr std::size_t lastChannel = SIZE_MAX;
+constexpr core::Alteration moistureOverGauge1{core::AlterationKind::Moisture, 0, 0, 2e6};
 
 const std::vector<Shot>& shots() {
   static const std::vector<Shot> all = {
@@ -38,7 +41,7 @@ const std::vector<Shot>& shots() {
       {"comparison-dark", {1280, 800}, true, 1, 2, true},
       {"bridge", {1280, 800}, false, 0, 6, false, {"viewBridge"}},
       {"polarity", {1280, 800}, false, 0, 6, false, {"viewBridge", "bridgePolarity"}},
-      {"what-if", {1280, 800}, false, 0, 6, false, {"viewBridge", "bridgeWhatIf"}},
+      {"what-if", {1280, 800}, false, 0, 6, false, {"viewBridge", "bridgeWhatIf"}, moistureOverGauge1},
       {"practice", {1280, 800}, false, 0, 1, false, {"teachPractice"}},
       {"sequence", {1280, 800}, false, 1, 2, false, {"viewSequence"}},
       {"outcome", {1280, 800}, false, 1, 2, true, {"viewOutcome"}},
@@ -86,6 +89,7 @@ QByteArray pictureOf(const core::Document& document, const Shot& shot) {
     if (shot.compared && session.selection().check > 0u) session.compareWith(*session.selection().check - 1);
   }
   for (const char* action : shot.actions) window.findChild<QAction*>(action)->trigger();
+  if (shot.tried) window.findChild<WhatIfPanel*>()->tryOut(*shot.tried);
   settle(session, window);
   QByteArray png;
   QBuffer buffer(&png);
