@@ -5,8 +5,6 @@
 #include <QHBoxLayout>
 #include <QStackedWidget>
 #include <QVBoxLayout>
-#include <algorithm>
-#include <cmath>
 
 #include "ui/bridge/output_bar.h"
 #include "ui/bridge_view.h"
@@ -15,17 +13,6 @@
 #include "ui/whatif/what_if_panel.h"
 
 namespace ui {
-namespace {
-
-/// The greatest magnitude of output among the steps of a plan.
-core::Output largestOf(const core::SetupPrediction& prediction) {
-  core::Output largest{0};
-  for (const auto& step : prediction.steps)
-    if (step) largest = std::max(largest, core::Output(std::abs(step->output.base())));
-  return largest;
-}
-
-}  // namespace
 
 BridgePane::BridgePane(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
   setObjectName("bridgePane");
@@ -95,7 +82,7 @@ BridgePane::Page BridgePane::page() const { return static_cast<Page>(m_stack->cu
 void BridgePane::showOutput() {
   const BridgeState* state = m_view->stateNow();
   if (!state) return m_bar->show({}, core::Polarity::None, core::Output(0));
-  m_bar->show(state->output, state->polarity, largestOf(m_session.evaluation()->prediction));
+  m_bar->show(state->output, state->polarity, largestOutput(m_session.evaluation()->prediction));
 }
 
 }  // namespace ui

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/flow/movement.h"
+#include "core/flow/placement.h"
 
 #include <cmath>
 

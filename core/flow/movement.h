@@ -51,24 +51,6 @@ struct FlowAndMovement {
 };
 Result<FlowAndMovement> flowAndMovementAt(const Setup& setup, std::size_t step);
 
-/// Between which places of the bridge a shunt lies; a lead that is not broken counts as part of the corner it
-/// leads to.
-struct ShuntPlacement {
-  enum class Kind : std::uint8_t {
-    Arm,      ///< between the two corners of `arm`
-    Bridge,   ///< over the excitation, both halves together
-    Output,   ///< between the signal corners
-    Leads,    ///< within one corner: over leads only
-    Nowhere,  ///< an end is on nothing that leads to the bridge
-  };
-  Kind kind = Kind::Nowhere;
-  std::size_t arm = 0;
-  bool reversed = false;  ///< end a is at the arm's end
-  std::vector<LeadRole>
-      leads;  ///< inside the shunt's loop, with the arm or alone; of a Bridge or an Output too
-};
-ShuntPlacement placementOf(const Bridge& bridge, const Shunt& shunt);
-
 /// Why the output goes where it goes, in one sentence worked out from the solved network: "330k lowers arm 2
 /// from 350 Ω to 349.63 Ω, so S- falls by 1.32 mV while S+ stays: the output S+ - S- rises by 0.264 mV/V,
 /// positive, which reads as tension of gauge 1, 528 µm/m." Says so when nothing moves, both sides move, or a

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <algorithm>
-#include <numeric>
+#include "core/flow/placement.h"
 
-#include "core/flow/movement.h"
+#include <algorithm>
+#include <array>
+#include <numeric>
+#include <optional>
 
 namespace core {
 namespace {

@@ -4,6 +4,7 @@
 
 #include "core/circuit/hookup.h"
 #include "core/flow/movement.h"
+#include "core/flow/placement.h"
 #include "core/units/notation.h"
 
 namespace core {

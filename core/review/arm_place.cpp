@@ -1,33 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/review/arm_place.h"
 
+#include "core/flow/placement.h"
+
 namespace core {
 namespace {
-
-/// Corners of the bridge in the order of the instrument's terminals: P+ P- S+ S-.
-Node cornerOf(Node node) {
-  switch (node) {
-    case Node::PPlus:
-    case Node::SensePlus:
-    case Node::Arm1Begin:
-    case Node::Arm4End:
-      return Node::PPlus;
-    case Node::PMinus:
-    case Node::SenseMinus:
-    case Node::Arm2End:
-    case Node::Arm3Begin:
-      return Node::PMinus;
-    case Node::SPlus:
-    case Node::Arm3End:
-    case Node::Arm4Begin:
-      return Node::SPlus;
-    case Node::SMinus:
-    case Node::Arm1End:
-    case Node::Arm2Begin:
-      return Node::SMinus;
-  }
-  return node;
-}
 
 /// The node on the other half of its half bridge; signal terminals stay.
 Node mirrored(Node node) {
@@ -66,17 +43,9 @@ Node mirrored(Node node) {
 }  // namespace
 
 std::optional<ArmPlace> placeOf(const Bridge& bridge, const Shunt& shunt) {
-  const Node a = cornerOf(shunt.a), b = cornerOf(shunt.b);
-  for (const std::size_t arm : {0, 1, 2, 3}) {
-    const Node begin = cornerOf(armBegin(arm)), end = cornerOf(armEnd(arm));
-    const bool straight = a == begin && b == end, reversed = a == end && b == begin;
-    if (!straight && !reversed) continue;
-    const Node atBegin = pointOf(bridge, straight ? shunt.a : shunt.b);
-    const Node atEnd = pointOf(bridge, straight ? shunt.b : shunt.a);
-    const bool own = atBegin == pointOf(bridge, armBegin(arm)) && atEnd == pointOf(bridge, armEnd(arm));
-    return ArmPlace{arm, own, reversed};
-  }
-  return std::nullopt;
+  const ShuntPlacement placement = placementOf(bridge, shunt);
+  if (placement.kind != ShuntPlacement::Kind::Arm) return std::nullopt;
+  return ArmPlace{placement.arm, placement.leads.empty(), placement.reversed};
 }
 
 Shunt atEndsOf(Shunt shunt, std::size_t arm, bool reversed) {

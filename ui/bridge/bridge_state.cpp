@@ -185,6 +185,13 @@ BridgeState stateAt(const core::Channel& channel, const core::SetupPrediction& p
   return state;
 }
 
+core::Output largestOutput(const core::SetupPrediction& prediction) {
+  core::Output largest{0};
+  for (const auto& step : prediction.steps)
+    if (step) largest = std::max(largest, core::Output(std::abs(step->output.base())));
+  return largest;
+}
+
 bool closesShunt(const core::Step& step, std::size_t shunt) {
   return std::find(step.closed.begin(), step.closed.end(), shunt) != step.closed.end();
 }

@@ -35,6 +35,9 @@ BridgeState stateAt(const core::Channel& channel, const core::SetupPrediction& p
 /// "output −0.5005 mV/V, negative · simulated strain −1000.0 µm/m"
 QString outcomeText(const core::Bridge& bridge, const core::Prediction& prediction);
 
+/// The greatest magnitude of output among the steps of a plan: the scale that the output is shown on.
+core::Output largestOutput(const core::SetupPrediction& prediction);
+
 bool closesShunt(const core::Step& step, std::size_t shunt);
 /// The first step that closes shunt `index`.
 std::optional<std::size_t> firstStepClosing(const core::Setup& setup, std::size_t index);

@@ -72,13 +72,6 @@ void scaleOwnSizes(QWidget* view, double times, double before) {
   }
 }
 
-core::Output largestOf(const core::SetupPrediction& prediction) {
-  core::Output largest{0};
-  for (const auto& step : prediction.steps)
-    if (step) largest = std::max(largest, core::Output(std::abs(step->output.base())));
-  return largest;
-}
-
 }  // namespace
 
 Presentation::Presentation(Session& session, View view, QWidget* parent)
@@ -232,7 +225,7 @@ void Presentation::refreshBridge() {
   const auto step = m_session.selection().step;
   m_canvas->showSetup(m_session.channel()->setup, step);
   const BridgeState& state = m_canvas->picture()->state;
-  m_bar->show(state.output, state.polarity, largestOf(prediction));
+  m_bar->show(state.output, state.polarity, largestOutput(prediction));
 }
 
 void Presentation::announce() {

@@ -2,6 +2,7 @@
 // Which terminal a shunt moves and what the sentence says of it. Signs: Micro-Measurements TN-514, a shunt
 // over arm 1 or 3 reads as compression of gauge 1, over the adjacent arm 2 or 4 as tension.
 #include "core/flow/movement.h"
+#include "core/flow/placement.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
