@@ -53,7 +53,7 @@ Result<FlowAndMovement> flowAndMovementAt(const Setup& setup, std::size_t step);
 
 /// Why the output goes where it goes, in one sentence worked out from the solved network: "330k lowers arm 2
 /// from 350 Ω to 349.63 Ω, so S- falls by 1.32 mV while S+ stays: the output S+ - S- rises by 0.264 mV/V,
-/// positive, which reads as tension of gauge 1, 528 µm/m." Says so when nothing moves, both sides move, or a
+/// positive, which simulates tension of gauge 1, 528 µm/m." Says so when nothing moves, both sides move, or a
 /// shunt lies over leads too. Potentials are against the source's minus side.
 std::string sentenceOf(const Setup& setup, std::size_t step, const Movement& movement);
 

@@ -147,7 +147,7 @@ class Causes {
 };
 
 /// What makes this bridge differ from its template: "the excitation reversed", "arm 1 leaking". Reversed
-/// gauges turn what is read and are named there.
+/// gauges turn what is simulated and are named there.
 Words circumstances(const Bridge& bridge) {
   const Hookup hookup = hookupInUse(bridge);
   Words words;
@@ -205,16 +205,16 @@ std::string outputText(const Bridge& bridge, const Movement& movement) {
          " mV/V, " + std::string(polarityWord(movement.polarity));
 }
 
-/// "which reads as compression of gauge 1, -1000 µm/m"; empty where nothing is read.
+/// "which simulates compression of gauge 1, -1000 µm/m"; empty where nothing is simulated.
 std::string strainText(const Bridge& bridge, const Movement& movement) {
   if (movement.polarity == Polarity::None || !movement.simulated) return {};
   const std::string amount =
       formatNumber(simulatedInUnit(bridge, *movement.simulated), 4) + " " + simulatedUnitText(bridge);
-  if (isTransducer(bridge)) return ", which reads as a load of " + amount;
+  if (isTransducer(bridge)) return ", which simulates a load of " + amount;
   const std::string way = *movement.simulated < 0 ? "compression" : "tension";
   if (bridge.hookup.gaugesReversed)
-    return ", which reads as " + way + ", " + amount + ", the gauges being reversed";
-  return ", which reads as " + way + " of gauge 1, " + amount;
+    return ", which simulates " + way + ", " + amount + ", the gauges being reversed";
+  return ", which simulates " + way + " of gauge 1, " + amount;
 }
 
 std::string sentenceFrom(std::string text) {

@@ -46,7 +46,7 @@ TEST(BridgeState, HasOutputFlowMovementAndSentenceOfAStep) {
   EXPECT_TRUE(
       state.sentence.startsWith(QStringLiteral("over 1 lowers arm 1 from 350 Ω to 349.3 Ω, so S- rises")))
       << qPrintable(state.sentence);
-  EXPECT_TRUE(state.sentence.contains("reads as compression of gauge 1"));
+  EXPECT_TRUE(state.sentence.contains("simulates compression of gauge 1"));
   ASSERT_EQ(state.potentials.size(), core::nodeCount);
   EXPECT_DOUBLE_EQ(*state.potentials[static_cast<std::size_t>(Node::PPlus)], 1);
   EXPECT_DOUBLE_EQ(state.excitation_V, 5);

@@ -98,10 +98,10 @@ TEST_P(EveryTemplateMoves, TheSentenceHasTheNumbersOfTn514) {
                 HasSubstr("while " + stayer + " stays: the output S+ - S- " +
                           (negative ? "falls by 0.5005 mV/V, negative" : "rises by 0.5005 mV/V, positive")));
     if (GetParam() == BridgeType::Transducer)
-      EXPECT_THAT(sentence, HasSubstr(negative ? "reads as a load of -" : "reads as a load of 0"));
+      EXPECT_THAT(sentence, HasSubstr(negative ? "simulates a load of -" : "simulates a load of 0"));
     else
-      EXPECT_THAT(sentence, HasSubstr(negative ? "reads as compression of gauge 1, -"
-                                               : "reads as tension of gauge 1, "));
+      EXPECT_THAT(sentence, HasSubstr(negative ? "simulates compression of gauge 1, -"
+                                               : "simulates tension of gauge 1, "));
   }
 }
 
@@ -114,14 +114,14 @@ TEST(Movement, AQuarterBridgeSimulatesWhatTn514Says) {
   EXPECT_DIGITS(over(1), -r / (2 * (r + rs)), 10);
   EXPECT_DIGITS(over(2), r / (2 * rs), 10);
   EXPECT_THAT(lastSentence(test::withShuntOnArm(ideal(BridgeType::QuarterThreeWire), Resistance(rs), 1)),
-              EndsWith("which reads as compression of gauge 1, -1000 µm/m."));
+              EndsWith("which simulates compression of gauge 1, -1000 µm/m."));
 }
 
 TEST(Movement, ATransducersLoadIsThatOfTheFormula) {
   // Common practice: v/(rated output) x capacity = 0.5005 / 2 x 50 kN.
   core::Setup setup = test::withShuntOnArm(ideal(BridgeType::Transducer), Resistance(rs), 2);
   setup.bridge.rating = {Output(2e-3), 50, "kN"};
-  EXPECT_THAT(lastSentence(setup), EndsWith("which reads as a load of 12.51 kN."));
+  EXPECT_THAT(lastSentence(setup), EndsWith("which simulates a load of 12.51 kN."));
 }
 
 TEST(Movement, AShuntFromTheTerminalsSaysThatLeadsLieInside) {
@@ -231,7 +231,7 @@ TEST(Movement, ReversalsTurnWhatTheyTurnAndNothingElse) {
   setup.bridge.hookup = {};
   setup.bridge.hookup.gaugesReversed = true;
   EXPECT_THAT(lastSentence(setup),
-              AllOf(StartsWith("R1 lowers"), HasSubstr("negative, which reads as tension"),
+              AllOf(StartsWith("R1 lowers"), HasSubstr("negative, which simulates tension"),
                     EndsWith("the gauges being reversed.")));
 }
 
