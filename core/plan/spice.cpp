@@ -127,12 +127,21 @@ std::string shuntElements(const BridgeNetwork& bridge, const Points& points, con
   return lines;
 }
 
-/// As SPICE prints it. Nothing can be printed of ground alone: an output of no voltage because both its nodes
-/// are ground is shown at another node, where it is no voltage either.
-std::string voltage(const Points& points, Port port, NodeIndex other) {
-  if (points.name(port.plus) == "0" && points.name(port.minus) == "0") port = {other, other};
-  const std::string minus = points.name(port.minus);
-  return "v(" + points.name(port.plus) + (minus == "0" ? "" : "," + minus) + ")";
+/// A voltage as every `.print` takes it, and the elements that it needs. Its first node must not be ground, and
+/// its nodes must be two: any other gets a node of its own from a source of unit gain.
+struct Printed {
+  std::string elements;
+  std::string voltage;
+};
+
+Printed printed(const Points& points, Port port, const std::string& what) {
+  const std::string plus = points.name(port.plus), minus = points.name(port.minus);
+  if (plus != "0" && plus != minus) return {{}, "v(" + plus + (minus == "0" ? "" : "," + minus) + ")"};
+  const std::string node = "printed" + what, name = what == "output" ? "E1" : "E2";
+  // The resistor gives the node its second element, which some programs ask for.
+  return {"* " + what + " at a node of its own, to be printed with its sign\n" + name + " " + node +
+              " 0 " + plus + " " + minus + " 1\nR" + name + " " + node + " 0 1e+03\n",
+          "v(" + node + ")"};
 }
 
 std::string difference(const BridgeNetwork& bridge, Port port) {
@@ -160,11 +169,13 @@ std::string analyses(const Instrument& instrument, const BridgeNetwork& bridge, 
   const std::string name = current ? "I1" : "V1";
   std::string lines =
       "* excitation\n" + name + " " + (current ? minus + " " + plus : plus + " " + minus) + " ";
-  lines += amount + "\n.op\n.dc " + name + " " + amount + " " + amount + " " + amount + "\n";
-  lines += ".print dc " + voltage(points, bridge.output, bridge.excitation.plus);
+  const Printed output = printed(points, bridge.output, "output");
+  Printed reference;
   if (bridge.reference.plus != bridge.excitation.plus)
-    lines += " " + voltage(points, bridge.reference, bridge.excitation.plus);
-  return lines + "\n.end\n";
+    reference = printed(points, bridge.reference, "reference");
+  lines += amount + "\n" + output.elements + reference.elements + ".op\n.dc " + name + " " + amount + " " +
+           amount + " " + amount + "\n.print dc " + output.voltage;
+  return lines + (reference.voltage.empty() ? "" : " " + reference.voltage) + "\n.end\n";
 }
 
 }  // namespace

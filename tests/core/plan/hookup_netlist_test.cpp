@@ -119,16 +119,39 @@ void expectAgreement(const Steps& steps) {
         << steps.decks[k].netlist;
 }
 
-/// The last column of the one row that `.print dc` gives; NaN when it gives none.
-double printed(const std::string& output) {
+/// What the one row that `.print dc` gives has behind its index and the sweep.
+std::vector<double> printed(const std::string& output) {
   std::istringstream lines(output);
-  double value = std::nan("");
+  std::vector<double> shown;
   for (std::string line; std::getline(lines, line);) {
-    double index = 0, sweep = 0, shown = 0;
+    double index = -1, sweep = 0, value = 0;
     std::istringstream words(line);
-    if (words >> index >> sweep >> shown && index == 0) value = shown;
+    if (!(words >> index >> sweep) || index != 0) continue;
+    while (words >> value) shown.push_back(value);
   }
-  return value;
+  return shown;
+}
+
+/// As a user runs it: `.print dc` must name voltages that there are, ground or not, and give them with their
+/// sign. Says whether the step could be solved.
+bool printsWhatIsPredicted(const core::Setup& setup) {
+  const auto netlist = spiceNetlist(setup, 0, "hookup");
+  if (!netlist) return false;
+  const auto output = test::batchOutput(*netlist);
+  if (!output) return ADD_FAILURE() << output.error().text(), true;
+  auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, shuntBranches(setup));
+  EXPECT_TRUE(closeShunts(*circuit, setup, 0));
+  const double ratio = circuit->solveOutput()->base();
+  const std::vector<double> volts = printed(*output);
+  const bool sensed = hasNode(setup.bridge, Node::SensePlus);
+  EXPECT_EQ(volts.size(), sensed ? 2u : 1u) << *netlist << *output;
+  if (volts.empty()) return true;
+  // Without leads the sensed excitation is the whole, or what exchanged sense leads make of it: its value is
+  // the netlist's own, its sign that of the terminals.
+  const double reference = sensed && volts.size() == 2 ? volts[1] : setup.instrument.excitation.base();
+  // Six digits are printed of a difference.
+  EXPECT_NEAR(volts[0], ratio * reference, 4e-6 * std::abs(ratio * reference) + 1e-9) << *netlist << *output;
+  return true;
 }
 
 }  // namespace
@@ -163,23 +186,32 @@ TEST(HookupNetlist, GivesWhatIsPredictedWithoutLeads) {
 }
 
 TEST(HookupNetlist, PrintsTheSignalInABatchJob) {
-  // As a user runs it: `.print dc` must name a voltage that there is, ground or not.
+  for (const BridgeType type : {BridgeType::QuarterThreeWire, BridgeType::HalfBending, BridgeType::FullBending})
+    for (const bool sixWire : {false, true}) {
+      if (sixWire && !templateOf(type).senseLeads) continue;
+      core::Setup setup = test::withShuntOnArm(test::equalArms(type, 350.0_ohm), 59.0_kohm, 3);
+      setup.bridge.sixWire = sixWire;
+      std::size_t run = 0;
+      for (const Hookup& hookup : hookupsOf(setup.bridge)) {
+        setup.bridge.hookup = hookup;
+        run += printsWhatIsPredicted(setup);
+      }
+      EXPECT_GT(run, 10u);
+    }
+}
+
+TEST(HookupNetlist, ExchangedSenseLeadsPrintTheSensedExcitationWithItsSign) {
   core::Setup setup = test::withShuntOnArm(test::equalArms(BridgeType::FullBending, 350.0_ohm), 59.0_kohm, 3);
-  std::size_t run = 0;
-  for (const Hookup& hookup : hookupsOf(setup.bridge)) {
-    setup.bridge.hookup = hookup;
-    const auto netlist = spiceNetlist(setup, 0, "hookup");
-    if (!netlist) continue;
-    const auto output = test::batchOutput(*netlist);
-    ASSERT_TRUE(output) << output.error().text();
-    auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, shuntBranches(setup));
-    ASSERT_TRUE(circuit->close(0));
-    // Six digits are printed of a difference.
-    const double volt = circuit->solveOutput()->base() * setup.instrument.excitation.base();
-    EXPECT_NEAR(printed(*output), volt, 2e-6 * std::abs(volt) + 1e-9) << *netlist << *output;
-    ++run;
-  }
-  EXPECT_GT(run, 25u);
+  setup.bridge.sixWire = true;
+  setup.bridge.hookup.exchanged = {{LeadRole::SensePlus, LeadRole::SenseMinus}};
+  const auto output = test::batchOutput(*spiceNetlist(setup, 0, "hookup"));
+  const std::vector<double> volts = printed(*output);
+  ASSERT_EQ(volts.size(), 2u) << *output;
+  // S+ falls as R3 does: R3'/(R3' + R4) - 1/2 of 5 V, R3' = 350 x 59000/59350 (the divider's law); the sense
+  // leads see all of the 5 V, the other way round. Six digits are printed.
+  const double r3 = 350.0 * 59000 / 59350;
+  EXPECT_NEAR(volts[0], 5 * (r3 / (r3 + 350) - 0.5), 1e-7);
+  EXPECT_NEAR(volts[1], -5, 1e-5);
 }
 
 TEST(HookupNetlist, SaysHowTheBridgeIsConnected) {
