@@ -14,8 +14,10 @@
 
 #include "core/polarity/place_words.h"
 #include "tests/support/bridges.h"
+#include "ui/polarity/polarity_model.h"
 #include "ui/polarity/polarity_picture.h"
 #include "ui/quantity_edit.h"
+#include "ui/theme.h"
 
 namespace {
 
@@ -43,6 +45,14 @@ struct Shown {
   QComboBox& shunts() { return *panel.findChild<QComboBox*>("polarityShunt"); }
   ui::QuantityEdit& ohm() { return *panel.findChild<ui::QuantityEdit*>("polarityOhm"); }
   QToolButton& button(const char* name) { return *panel.findChild<QToolButton*>(name); }
+  void show(ui::PolarityQuantity quantity) {
+    auto* box = panel.findChild<QComboBox*>("polarityQuantity");
+    box->setCurrentIndex(static_cast<int>(quantity));
+    emit box->activated(static_cast<int>(quantity));
+  }
+  core::Polarity colour(Node a, Node b) {
+    return static_cast<core::Polarity>(cell(a, b).data(ui::PolarityModel::PolarityRole).toInt());
+  }
   QString sentence() { return panel.findChild<QLabel*>("polaritySentence")->text(); }
 
   std::size_t point(Node node) {
@@ -95,6 +105,7 @@ TEST(PolarityPanel, ArmsHaveTheSignsOfTheTrade) {
   // 2 R) = 350 / 699300 = 0.5005 mV/V, F = 2, full bridge: 250.25 um/m; the leads of 2 ohm take 4/354 of the
   // output.
   Shown shown(fullBridge());
+  shown.show(ui::PolarityQuantity::Simulated);
   for (const std::size_t arm : {0, 1, 2, 3}) {
     const QString text = shown.text(core::armBegin(arm), core::armEnd(arm));
     EXPECT_TRUE(text.startsWith(arm % 2 == 0 ? QChar(0x2212) : QChar('+'))) << qPrintable(text);
@@ -177,9 +188,6 @@ TEST(PolarityPanel, BadResistanceIsRefusedAndTheMapStays) {
 TEST(PolarityPanel, SwappedSignalWiresTurnAllSignsInOneStep) {
   Shown shown(fullBridge());
   const core::Document before = shown.session.document();
-  const QString lowered = shown.text(Node::Arm1Begin, Node::Arm1End);
-  shown.panel.findChild<QComboBox*>("polarityQuantity")->setCurrentIndex(1);
-  emit shown.panel.findChild<QComboBox*>("polarityQuantity")->activated(1);
   const QString output = shown.text(Node::Arm1Begin, Node::Arm1End);
   ASSERT_TRUE(output.startsWith(QChar(0x2212)));
 
@@ -197,8 +205,99 @@ TEST(PolarityPanel, SwappedSignalWiresTurnAllSignsInOneStep) {
   EXPECT_EQ(shown.text(Node::Arm1Begin, Node::Arm1End), output);
 }
 
+TEST(PolarityPanel, TheColourIsThatOfTheNumberHoweverTheWiresAre) {
+  Shown shown(fullBridge());
+  // Swapped signal wires turn the output and, since they turn the gauges' output too, not the strain that a
+  // shunt simulates. Number and colour must not part company: derived from what the page shows, no source.
+  const auto agree = [&] {
+    for (const std::size_t arm : {0, 1, 2, 3}) {
+      const Node a = core::armBegin(arm), b = core::armEnd(arm);
+      const bool positive = shown.text(a, b).startsWith('+');
+      EXPECT_EQ(shown.colour(a, b), positive ? core::Polarity::Positive : core::Polarity::Negative) << arm;
+      const QString told = shown.cell(a, b).data(Qt::AccessibleTextRole).toString();
+      EXPECT_TRUE(told.contains(positive ? ": positive, +" : ": negative, −")) << qPrintable(told);
+    }
+  };
+  const auto first = shown.colour(Node::Arm1Begin, Node::Arm1End);
+  EXPECT_EQ(first, core::Polarity::Negative) << "the output is what the map shows at first";
+  QTest::mouseClick(&shown.button("polaritySignal"), Qt::LeftButton);
+  EXPECT_EQ(shown.colour(Node::Arm1Begin, Node::Arm1End), core::Polarity::Positive);
+  for (const auto quantity :
+       {ui::PolarityQuantity::Output, ui::PolarityQuantity::Simulated, ui::PolarityQuantity::Reading}) {
+    shown.show(quantity);
+    agree();
+  }
+  shown.show(ui::PolarityQuantity::Simulated);
+  EXPECT_EQ(shown.colour(Node::Arm1Begin, Node::Arm1End), core::Polarity::Negative);
+  shown.table().setCurrentIndex(shown.cell(Node::Arm1Begin, Node::Arm1End));
+  const QLabel* sentence = shown.panel.findChild<QLabel*>("polaritySentence");
+  EXPECT_EQ(sentence->palette().color(sentence->foregroundRole()), ui::coloursFor(shown.panel.palette()).text)
+      << "it tells both signs";
+}
+
+TEST(PolarityPanel, TheTableNamesItsQuantityAndUnit) {
+  Shown shown(fullBridge());
+  const QLabel* corner = shown.panel.findChild<QLabel*>("polarityCorner");
+  EXPECT_EQ(corner->text(), "Output\nmV/V");
+  EXPECT_EQ(shown.table().accessibleDescription(), "Output, mV/V");
+  EXPECT_EQ(shown.panel.findChild<QComboBox*>("polarityQuantity")->currentText(), "Output, mV/V");
+  shown.show(ui::PolarityQuantity::Simulated);
+  EXPECT_EQ(corner->text(), "Simulated\nµm/m");
+  EXPECT_TRUE(corner->isVisible());
+  EXPECT_GE(corner->width(), corner->sizeHint().width());
+  EXPECT_LE(corner->geometry().right(), shown.table().viewport()->geometry().left());
+  EXPECT_LE(corner->geometry().bottom(), shown.table().viewport()->geometry().top());
+}
+
+TEST(PolarityPanel, BoxesAreWideEnoughForWhatTheySay) {
+  for (const QSize size : {QSize(640, 380), QSize(780, 560), QSize(1270, 700)}) {
+    Shown shown(fullBridge(), size);
+    shown.show(ui::PolarityQuantity::Simulated);
+    QCoreApplication::processEvents();
+    for (const char* name : {"polarityQuantity", "polarityShunt"}) {
+      const auto* box = shown.panel.findChild<QComboBox*>(name);
+      EXPECT_GE(box->width(), box->fontMetrics().horizontalAdvance(box->currentText()) + 24)
+          << name << " at " << size.width() << ": arrow and frame take some 24 pixels";
+    }
+  }
+}
+
+TEST(PolarityPanel, AButtonThatIsOnIsBold) {
+  Shown shown(fullBridge());
+  EXPECT_FALSE(shown.button("polaritySignal").font().bold());
+  QTest::mouseClick(&shown.button("polaritySignal"), Qt::LeftButton);
+  EXPECT_TRUE(shown.button("polaritySignal").font().bold());
+  shown.session.history().undo();
+  EXPECT_FALSE(shown.button("polaritySignal").font().bold());
+}
+
+TEST(PolarityPanel, NamesHaveTheMinusOfTheDrawing) {
+  Shown shown(fullBridge());
+  const auto& model = *shown.table().model();
+  for (int k = 0; k < model.rowCount(); ++k)
+    EXPECT_FALSE(model.headerData(k, Qt::Vertical).toString().contains('-'));
+  EXPECT_EQ(model.headerData(static_cast<int>(shown.point(Node::SMinus)), Qt::Vertical).toString(), "S−");
+  shown.table().setCurrentIndex(shown.cell(Node::Arm1Begin, Node::Arm1End));
+  EXPECT_TRUE(shown.sentence().contains("S−")) << qPrintable(shown.sentence());
+  EXPECT_FALSE(shown.sentence().contains("S-")) << qPrintable(shown.sentence());
+}
+
+TEST(PolarityPanel, OnlyShownItHasNothingToTurnAndNothingToAskFor) {
+  Shown shown(fullBridge());
+  shown.panel.setOnlyShown();
+  for (const char* name : {"polarityChoices", "polarityReversals", "polaritySentence"})
+    EXPECT_FALSE(shown.panel.findChild<QWidget*>(name)->isVisible()) << name;
+  EXPECT_TRUE(shown.table().isVisible());
+  EXPECT_TRUE(shown.picture().isVisible());
+  shown.panel.resize(490, 400);
+  QCoreApplication::processEvents();
+  EXPECT_TRUE(shown.picture().isVisible()) << "the picture goes before the table";
+  EXPECT_FALSE(shown.table().isVisible());
+}
+
 TEST(PolarityPanel, ExcitationAndGaugesAreOneClickEach) {
   Shown shown(fullBridge());
+  shown.show(ui::PolarityQuantity::Simulated);
   const QString strain = shown.text(Node::Arm1Begin, Node::Arm1End);
   QTest::mouseClick(&shown.button("polarityExcitation"), Qt::LeftButton);
   EXPECT_TRUE(shown.bridge().hookup.excitationReversed);
@@ -370,6 +469,7 @@ TEST(PolarityPicture, NoLabelLiesOnAnotherForAnyTemplate) {
         ui::PolarityPicture picture(shown);
         picture.resize(size);
         const auto spots = picture.layoutNow().spots;
+        const auto arms = picture.layoutNow().arms;
         SCOPED_TRACE(std::string(core::templateOf(shown.bridge().type).key) + " " +
                      std::to_string(spots.size()) + " points " + std::to_string(size.width()) + " quantity " +
                      std::to_string(static_cast<int>(quantity)));
@@ -379,6 +479,15 @@ TEST(PolarityPicture, NoLabelLiesOnAnotherForAnyTemplate) {
             QTest::mouseClick(&picture, Qt::LeftButton, {}, spots[from].at.toPoint());
           else
             QTest::keyClick(&picture, Qt::Key_Escape);
+          // A chip on an arm's band would be taken for the arm's. A low picture has no other room for it.
+          for (const ui::PolarityChip& chip : picture.chipsNow())
+            for (const auto& arm : arms) {
+              QPainterPath band(spots[arm.begin].at);
+              band.lineTo(spots[arm.end].at);
+              if (from == spots.size() && !chip.overArm && size.height() >= 400) {
+                EXPECT_FALSE(band.intersects(chip.box)) << chip.text.toStdString();
+              }
+            }
           std::vector<QRectF> boxes;
           for (const ui::PolarityChip& chip : picture.chipsNow()) boxes.push_back(chip.box);
           ASSERT_GE(boxes.size(), from < spots.size() ? spots.size() - 1 : 6u);

@@ -175,16 +175,31 @@ double overlap(const QRectF& box, const std::vector<QRectF>& taken) {
   return area;
 }
 
-/// Moves a chip along its way, or a line above or below it, to where it covers nothing: first choice in the
-/// middle.
-void settle(PolarityChip& chip, const QPainterPath& path, std::vector<QRectF>& taken) {
+/// Boxes along the bands of the arms, end to end.
+std::vector<QRectF> bandsOf(const PolarityLayout& layout) {
+  constexpr double width = 13, apart = 12;
+  std::vector<QRectF> boxes;
+  for (const PolarityLayout::Arm& arm : layout.arms) {
+    const QPointF from = layout.spots[arm.begin].at, way = layout.spots[arm.end].at - from;
+    const int count = static_cast<int>(std::hypot(way.x(), way.y()) / apart);
+    for (int k = 0; k <= count; ++k)
+      boxes.push_back(
+          QRectF(from + way * k / std::max(1, count) - QPointF(width, width) / 2, QSizeF(width, width)));
+  }
+  return boxes;
+}
+
+/// Moves a chip along its way, or a line above or below it, to where it covers nothing, neither what is taken
+/// nor, if it can be, what is `avoided`: first choice in the middle.
+void settle(PolarityChip& chip, const QPainterPath& path, std::vector<QRectF>& taken,
+            const std::vector<QRectF>& avoided) {
   double least = -1;
   QRectF best = chip.box;
-  for (const double lines : {0.0, 1.0, -1.0})
+  for (const double lines : {0.0, 1.0, -1.0, 1.7, -1.7})
     for (const double share : {0.5, 0.44, 0.56, 0.38, 0.62, 0.68, 0.32, 0.74, 0.26, 0.8, 0.2}) {
       QRectF box = chip.box;
       box.moveCenter(path.pointAtPercent(share) + QPointF(0, 0.8 * lines * box.height()));
-      const double area = overlap(box, taken);
+      const double area = 100 * overlap(box, taken) + overlap(box, avoided);
       if (least >= 0 && area >= least) continue;
       least = area;
       best = box;
@@ -286,16 +301,18 @@ std::vector<PolarityChip> usualChips(const PolarityShown& shown, const PolarityL
   std::vector<QRectF> taken;
   for (const PolaritySpot& spot : layout.spots) taken.push_back(spotBox(spot));
   std::vector<PolarityChip> chips;
-  const auto add = [&](PolarityPair pair) {
+  const auto add = [&](PolarityPair pair, const std::vector<QRectF>& avoided) {
     chips.push_back(chipFor(shown, pair, layout.centre, metrics));
-    settle(chips.back(), layout.pathOf(pair), taken);
+    settle(chips.back(), layout.pathOf(pair), taken, avoided);
   };
-  for (const PolarityLayout::Arm& arm : layout.arms) add({arm.begin, arm.end});
+  for (const PolarityLayout::Arm& arm : layout.arms) add({arm.begin, arm.end}, {});
+  // What the terminals give must not look like an arm's.
+  const std::vector<QRectF> bands = bandsOf(layout);
   const auto& points = shown.map.points;
   for (std::size_t i = 0; i < points.size(); ++i)
     for (std::size_t j = i + 1; j < points.size(); ++j) {
       const bool terminals = points[i] < Node::SensePlus && points[j] < Node::SensePlus;
-      if (terminals && !isOverArm(shown.bridge(), shown.map.at(i, j))) add({i, j});
+      if (terminals && !isOverArm(shown.bridge(), shown.map.at(i, j))) add({i, j}, bands);
     }
   return chips;
 }

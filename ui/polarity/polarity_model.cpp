@@ -36,7 +36,7 @@ QVariant PolarityModel::data(const QModelIndex& index, int role) const {
     case StrengthRole:
       return strengthOf(m_shown, cell);
     case PolarityRole:
-      return static_cast<int>(polarityOf(cell));
+      return static_cast<int>(polarityOf(m_shown, cell));
     case PresentRole:
       return m_shown.present == m_shown.map.cellOf(i, j);
     case Qt::FontRole: {

@@ -9,7 +9,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QTableView>
-#include <QToolButton>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -57,8 +57,10 @@ PolarityPanel::PolarityPanel(Session& session, QWidget* parent) : QWidget(parent
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(4, 2, 4, 2);
   column->setSpacing(3);
-  column->addWidget(choices());
-  column->addWidget(reversals());
+  m_choices = choices();
+  m_turns = reversals();
+  column->addWidget(m_choices);
+  column->addWidget(m_turns);
   column->addLayout(both, 1);
   column->addWidget(m_sentence);
   connect(m_picture, &PolarityPicture::pointedAt, this,
@@ -78,6 +80,12 @@ PolarityPanel::~PolarityPanel() {
   delete m_picture;
 }
 
+void PolarityPanel::setOnlyShown() {
+  m_onlyShown = true;
+  for (QWidget* part : std::initializer_list<QWidget*>{m_choices, m_turns, m_sentence}) part->hide();
+  arrange();
+}
+
 QWidget* PolarityPanel::choices() {
   m_shunt = new QComboBox;
   m_shunt->setObjectName("polarityShunt");
@@ -86,6 +94,7 @@ QWidget* PolarityPanel::choices() {
   m_shunt->setMinimumContentsLength(8);
   m_shunt->setMaximumWidth(420);
   m_shunt->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  m_shunt->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   m_ohm = new QuantityEdit(core::UnitFamily::Resistance);
   m_ohm->setObjectName("polarityOhm");
   m_ohm->setAccessibleName(tr("Resistance of the map"));
@@ -96,7 +105,9 @@ QWidget* PolarityPanel::choices() {
   m_quantity = new QComboBox;
   m_quantity->setObjectName("polarityQuantity");
   m_quantity->setAccessibleName(tr("What the map shows"));
+  m_quantity->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   auto* box = new QWidget;
+  box->setObjectName("polarityChoices");
   auto* line = new QHBoxLayout(box);
   line->setContentsMargins(0, 0, 0, 0);
   line->setSpacing(3);
@@ -126,14 +137,15 @@ QWidget* PolarityPanel::choices() {
 
 QWidget* PolarityPanel::reversals() {
   auto* box = new QWidget;
+  box->setObjectName("polarityReversals");
   auto* line = new QHBoxLayout(box);
   line->setContentsMargins(0, 0, 0, 0);
   line->setSpacing(3);
   line->addWidget(reversal("polaritySignal", tr("Signal wires swapped"),
-                           tr("The instrument measures S- against S+"), tr("Swap signal wires"),
+                           tr("The instrument measures S− against S+"), tr("Swap signal wires"),
                            &core::Hookup::signalReversed));
   line->addWidget(reversal("polarityExcitation", tr("Excitation swapped"),
-                           tr("The source's plus side is on P-"), tr("Swap excitation"),
+                           tr("The source's plus side is on P−"), tr("Swap excitation"),
                            &core::Hookup::excitationReversed));
   line->addWidget(reversal("polarityGauges", tr("Gauge signs reversed"),
                            tr("All gauges feel the opposite of what the template says"),
@@ -159,10 +171,9 @@ QWidget* PolarityPanel::pages() {
   return m_pages;
 }
 
-QToolButton* PolarityPanel::reversal(const char* name, const QString& text, const QString& tip,
-                                     const QString& undo, bool core::Hookup::*flag) {
-  QToolButton* button = toolButton(name, text, tip);
-  button->setCheckable(true);
+PageButton* PolarityPanel::reversal(const char* name, const QString& text, const QString& tip,
+                                    const QString& undo, bool core::Hookup::*flag) {
+  auto* button = new PageButton(name, text, tip);
   connect(button, &QToolButton::clicked, this, [this, undo, flag](bool on) {
     if (!m_session.channel()) return;
     core::Channel channel = *m_session.channel();
@@ -194,6 +205,11 @@ void PolarityPanel::buildTable() {
     header->setSectionsClickable(false);
     header->setMinimumSectionSize(18);
   }
+  m_corner = new QLabel(m_table);
+  m_corner->setObjectName("polarityCorner");
+  m_corner->setTextFormat(Qt::PlainText);
+  m_corner->setAlignment(Qt::AlignCenter);
+  m_corner->setAttribute(Qt::WA_TransparentForMouseEvents);
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   connect(m_table, &QTableView::clicked, this, [this](const QModelIndex& index) {
@@ -291,7 +307,7 @@ void PolarityPanel::showChoices() {
   m_shunt->setCurrentIndex(m_choice.shunt ? static_cast<int>(*m_choice.shunt) : m_shunt->count() - 1);
   m_ohm->setValue(resistance().base());
   for (int k = 0; k < polarityQuantityCount; ++k)
-    m_quantity->addItem(quantityName(m_shown.bridge(), static_cast<PolarityQuantity>(k)));
+    m_quantity->addItem(quantityWithUnit(m_shown, static_cast<PolarityQuantity>(k)));
   m_quantity->setCurrentIndex(static_cast<int>(m_shown.quantity));
 }
 
@@ -320,8 +336,23 @@ int PolarityPanel::leastColumn() const {
   return width;
 }
 
+/// What the cells show, and its unit, where rows and columns have their headings.
+void PolarityPanel::showCorner() {
+  const int count = m_model->rowCount();
+  m_corner->setVisible(count > 0);
+  if (count == 0) return;
+  const QString name = quantityName(m_shown.bridge(), m_shown.quantity);
+  m_corner->setText(name.section(' ', 0, 0) + '\n' + unitText(m_shown, m_shown.quantity));
+  m_table->setAccessibleDescription(quantityWithUnit(m_shown, m_shown.quantity));
+  QHeaderView &rows = *m_table->verticalHeader(), &columns = *m_table->horizontalHeader();
+  rows.setMinimumWidth(std::max(rows.sizeHint().width(), m_corner->sizeHint().width() + 6));
+  const int frame = m_table->frameWidth();
+  m_corner->setGeometry(frame, frame, rows.minimumWidth(), columns.sizeHint().height());
+}
+
 /// Room that is left goes to the cells.
 void PolarityPanel::sizeColumns() {
+  showCorner();
   const int count = m_model->rowCount();
   if (count == 0) return;
   const int width = leastColumn(), line = m_table->fontMetrics().height();
@@ -333,13 +364,14 @@ void PolarityPanel::sizeColumns() {
 /// Side by side where the whole table leaves the picture its room.
 void PolarityPanel::arrange() {
   const int frame = 2 * m_table->frameWidth() + 2;
-  const int table =
-      m_table->verticalHeader()->sizeHint().width() + m_model->columnCount() * leastColumn() + frame;
+  const int rows =
+      std::max(m_table->verticalHeader()->sizeHint().width(), m_table->verticalHeader()->minimumWidth());
+  const int table = rows + m_model->columnCount() * leastColumn() + frame;
   m_sideBySide = width() >= table + pictureWidth;
   m_table->setMinimumWidth(m_sideBySide ? table : 0);
   m_pages->setVisible(!m_sideBySide);
-  m_table->setVisible(m_sideBySide || m_asTable->isChecked());
-  m_picture->setVisible(m_sideBySide || m_asPicture->isChecked());
+  m_table->setVisible(m_sideBySide || (m_asTable->isChecked() && !m_onlyShown));
+  m_picture->setVisible(m_sideBySide || m_asPicture->isChecked() || m_onlyShown);
   // Room for the whole sentence, so that the table keeps its place while it changes.
   const int lines = width() < 640 ? 3 : width() < 1400 ? 2 : 1;
   m_sentence->setMinimumHeight(lines * m_sentence->fontMetrics().lineSpacing());
@@ -363,6 +395,11 @@ void PolarityPanel::changeEvent(QEvent* event) {
 bool PolarityPanel::eventFilter(QObject* watched, QEvent* event) {
   if (watched == m_table->viewport() && event->type() == QEvent::Leave) showSentence(m_current);
   if (watched == m_table->viewport() && event->type() == QEvent::Resize) sizeColumns();
+  if (watched == m_table && event->type() == QEvent::FontChange)
+    QTimer::singleShot(0, this, [this] {
+      arrange();
+      sizeColumns();
+    });
   if (watched != m_table || event->type() != QEvent::KeyPress) return false;
   const int key = static_cast<QKeyEvent*>(event)->key();
   if (key != Qt::Key_Return && key != Qt::Key_Enter) return false;
@@ -393,7 +430,10 @@ void PolarityPanel::showSentence(std::optional<PolarityPair> pair) {
   else if (pair) {
     const core::PolarityCell& cell = m_shown.map.at(pair->i, pair->j);
     text = cellSentence(m_shown, cell);
-    if (polarityOf(cell) != core::Polarity::None) colour = colourOf(coloursFor(palette()), polarityOf(cell));
+    // The sentence begins with the output; where the map shows what has another sign it takes neither colour.
+    const core::Polarity polarity = polarityOf(m_shown, cell);
+    if (polarity != core::Polarity::None && polarity == cell.prediction->polarity)
+      colour = colourOf(coloursFor(palette()), polarity);
   }
   if (m_shown.error) colour = coloursFor(palette()).fail;
   m_sentence->setText(text);

@@ -11,7 +11,6 @@ class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QTableView;
-class QToolButton;
 
 namespace ui {
 
@@ -39,6 +38,10 @@ class PolarityPanel : public QWidget {
   /// Both table and picture are on view.
   bool isSideBySide() const { return m_sideBySide; }
 
+  /// To be looked at alone: nothing to choose or to turn, the picture, and beside it the table where there is
+  /// room for both.
+  void setOnlyShown();
+
   /// Side by side table and picture need no more room than the pane has: it gives them one at a time again.
   QSize minimumSizeHint() const override { return {300, 200}; }
 
@@ -61,8 +64,8 @@ class PolarityPanel : public QWidget {
 
   QWidget* choices();
   QWidget* reversals();
-  QToolButton* reversal(const char* name, const QString& text, const QString& tip, const QString& undo,
-                        bool core::Hookup::*flag);
+  PageButton* reversal(const char* name, const QString& text, const QString& tip, const QString& undo,
+                       bool core::Hookup::*flag);
   void buildTable();
   QWidget* pages();
 
@@ -73,6 +76,7 @@ class PolarityPanel : public QWidget {
   void showReversals();
   void arrange();
   void sizeColumns();
+  void showCorner();
   int leastColumn() const;
   void setCurrent(std::optional<PolarityPair> pair);
   void showSentence(std::optional<PolarityPair> pair);
@@ -89,18 +93,21 @@ class PolarityPanel : public QWidget {
   std::optional<PolarityPair> m_current;
   bool m_following = false;
   bool m_sideBySide = false;
+  bool m_onlyShown = false;
 
   QComboBox* m_shunt = nullptr;
   QuantityEdit* m_ohm = nullptr;
   QComboBox* m_quantity = nullptr;
   struct Reversal {
-    QToolButton* button;
+    PageButton* button;
     bool core::Hookup::*flag;
   };
   std::vector<Reversal> m_reversals;
   QTableView* m_table = nullptr;
+  QLabel* m_corner = nullptr;  ///< over the table's corner: quantity and unit
   PolarityModel* m_model = nullptr;
   PolarityPicture* m_picture = nullptr;
+  QWidget *m_choices = nullptr, *m_turns = nullptr;  ///< the two rows of controls
   QWidget* m_pages = nullptr;
   PageButton* m_asTable = nullptr;
   PageButton* m_asPicture = nullptr;

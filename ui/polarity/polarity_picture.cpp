@@ -291,7 +291,7 @@ void PolarityPicture::paintPairs(QPainter& painter, const PolarityLayout& layout
           QPen(m_colours.selected, (chip.overArm && !spread ? armBand : 2) + 6, Qt::SolidLine, Qt::RoundCap));
       painter.drawPath(path);
     }
-    const core::Polarity polarity = polarityOf(m_shown.map.at(chip.pair.i, chip.pair.j));
+    const core::Polarity polarity = polarityOf(m_shown, m_shown.map.at(chip.pair.i, chip.pair.j));
     const double width = isCurrent(chip.pair) ? 4 : 1.8;
     const bool band = chip.overArm && !spread;
     painter.setPen(QPen(colourOf(m_colours, polarity), band ? armBand : width,
@@ -321,7 +321,7 @@ void PolarityPicture::paintPairs(QPainter& painter, const PolarityLayout& layout
 
 void PolarityPicture::paintChip(QPainter& painter, const PolarityChip& chip) const {
   const core::PolarityCell& cell = m_shown.map.at(chip.pair.i, chip.pair.j);
-  const core::Polarity polarity = polarityOf(cell);
+  const core::Polarity polarity = polarityOf(m_shown, cell);
   const bool current = isCurrent(chip.pair);
   const QColor edge = current                ? m_colours.text
                       : isPresent(chip.pair) ? m_colours.selected
@@ -337,12 +337,13 @@ void PolarityPicture::paintLegend(QPainter& painter) const {
   painter.setFont(font());
   painter.setPen(m_colours.quiet);
   const QRect box = rect().adjusted(6, 3, -6, -3);
-  const QString what = quantityName(m_shown.bridge(), m_shown.quantity) + ", " + unitText(m_shown);
-  painter.drawText(box, Qt::AlignLeft | Qt::AlignTop, what);
+  const QString plus = tr("+ positive  "), minus = tr("− negative");
+  const QString what = m_shown.shunt + ": " + quantityWithUnit(m_shown, m_shown.quantity);
+  const int room = box.width() - fontMetrics().horizontalAdvance(plus + minus) - 12;
+  painter.drawText(box, Qt::AlignLeft | Qt::AlignTop, fontMetrics().elidedText(what, Qt::ElideLeft, room));
   const QString keys = tr("○ terminal  ● gauge end");
   painter.drawText(box, Qt::AlignLeft | Qt::AlignBottom, keys);
   painter.setPen(m_colours.positive);
-  const QString plus = tr("+ positive  "), minus = tr("− negative");
   const int minusWidth = fontMetrics().horizontalAdvance(minus);
   painter.drawText(box.adjusted(0, 0, -minusWidth, 0), Qt::AlignRight | Qt::AlignTop, plus);
   painter.setPen(m_colours.negative);

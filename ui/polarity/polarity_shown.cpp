@@ -33,8 +33,11 @@ QString signedText(double value) {
   return (value < 0 ? QChar(0x2212) : QChar('+')) + text;
 }
 
+/// "S−" with the minus that the drawing writes.
+QString withMinus(std::string_view name) { return toQString(name).replace('-', QChar(0x2212)); }
+
 QString placeText(const core::Bridge& bridge, const core::PolarityCell& cell) {
-  return toQString(core::placeWords(bridge, cell.a, cell.b));
+  return withMinus(core::placeWords(bridge, cell.a, cell.b));
 }
 
 /// Both ends are terminals of the instrument.
@@ -63,8 +66,8 @@ double valueOf(const PolarityShown& shown, const core::Prediction& prediction) {
   return 0;
 }
 
-QString unitText(const PolarityShown& shown) {
-  switch (shown.quantity) {
+QString unitText(const PolarityShown& shown, PolarityQuantity quantity) {
+  switch (quantity) {
     case PolarityQuantity::Simulated:
       return toQString(core::simulatedUnitText(shown.bridge()));
     case PolarityQuantity::Output:
@@ -87,33 +90,39 @@ QString quantityName(const core::Bridge& bridge, PolarityQuantity quantity) {
   return {};
 }
 
-core::Polarity polarityOf(const core::PolarityCell& cell) {
-  return cell.prediction ? cell.prediction->polarity : core::Polarity::None;
+QString quantityWithUnit(const PolarityShown& shown, PolarityQuantity quantity) {
+  return quantityName(shown.bridge(), quantity) + ", " + unitText(shown, quantity);
+}
+
+core::Polarity polarityOf(const PolarityShown& shown, const core::PolarityCell& cell) {
+  if (!cell.prediction || cell.prediction->polarity == core::Polarity::None) return core::Polarity::None;
+  const double value = valueOf(shown, *cell.prediction);
+  return value > 0 ? core::Polarity::Positive : value < 0 ? core::Polarity::Negative : core::Polarity::None;
 }
 
 QString cellText(const PolarityShown& shown, const core::PolarityCell& cell) {
   if (!cell.prediction) return QStringLiteral("–");
   // Without polarity what is left is rounding.
-  if (cell.prediction->polarity == core::Polarity::None) return QStringLiteral("0");
+  if (polarityOf(shown, cell) == core::Polarity::None) return QStringLiteral("0");
   return signedText(valueOf(shown, *cell.prediction));
 }
 
 QString cellWords(const PolarityShown& shown, const core::PolarityCell& cell) {
   const QString place = placeText(shown.bridge(), cell) + ": ";
   if (!cell.prediction) return place + toText(cell.prediction.error());
-  if (polarityOf(cell) == core::Polarity::None) return place + tr("no change");
-  const QString word = polarityOf(cell) == core::Polarity::Positive ? tr("positive") : tr("negative");
-  return place + word + ", " + cellText(shown, cell) + ' ' + unitText(shown);
+  if (polarityOf(shown, cell) == core::Polarity::None) return place + tr("no change");
+  const QString word = polarityOf(shown, cell) == core::Polarity::Positive ? tr("positive") : tr("negative");
+  return place + word + ", " + cellText(shown, cell) + ' ' + unitText(shown, shown.quantity);
 }
 
 QString cellSentence(const PolarityShown& shown, const core::PolarityCell& cell) {
   const core::Bridge& bridge = shown.bridge();
   if (!cell.prediction) return toText(cell.prediction.error());
-  const QString place = placeText(bridge, cell), a = pointText(bridge, cell.a);
+  const QString place = placeText(bridge, cell), a = withMinus(core::pointName(bridge, cell.a));
   QString text = shown.shunt + ' ' + place;
-  if (!place.contains(a)) text += " (" + a + tr(" to ") + pointText(bridge, cell.b) + ')';
+  if (!place.contains(a)) text += " (" + a + tr(" to ") + withMinus(core::pointName(bridge, cell.b)) + ')';
   text += ": " + outcomeText(bridge, *cell.prediction);
-  if (polarityOf(cell) != core::Polarity::None) {
+  if (polarityOf(shown, cell) != core::Polarity::None) {
     const core::Instrument& instrument = shown.channel->setup.instrument;
     text += QStringLiteral(" · ") + tr("reading ") + signedText(cell.prediction->reading.base()) + ' ' +
             toQString(core::readingUnitText(instrument));
@@ -122,10 +131,10 @@ QString cellSentence(const PolarityShown& shown, const core::PolarityCell& cell)
 }
 
 QString shortPointText(const core::Bridge& bridge, core::Node point) {
-  const QString name = toQString(core::nodeName(point));
+  const QString name = withMinus(core::nodeName(point));
   if (point < core::Node::Arm1Begin) return name;
   for (const core::Wire& wire : core::wiresOf(bridge)) {
-    const QString lead = toQString(core::leadName(wire.role));
+    const QString lead = withMinus(core::leadName(wire.role));
     if (core::pointOf(bridge, wire.to) == point && wire.role != core::LeadRole::Return)
       return lead + tr(" gauge");
     if (core::pointOf(bridge, wire.from) == point) return lead;
@@ -139,7 +148,7 @@ bool isOverArm(const core::Bridge& bridge, const core::PolarityCell& cell) {
 }
 
 double strengthOf(const PolarityShown& shown, const core::PolarityCell& cell) {
-  if (polarityOf(cell) == core::Polarity::None) return 0;
+  if (polarityOf(shown, cell) == core::Polarity::None) return 0;
   const double greatest = greatestOf(shown);
   const double share = std::abs(cell.prediction->output.base()) / greatest;
   return std::clamp(1 + std::log10(share) / 3, 0.0, 1.0);
@@ -149,7 +158,7 @@ QString describeMap(const PolarityShown& shown, std::optional<PolarityPair> curr
   if (!shown.channel) return tr("No channel in this document.");
   if (shown.error) return toText(*shown.error);
   const core::Bridge& bridge = shown.bridge();
-  QString text = tr("The bridge %1 as a diamond: P+ above, P- below, S+ at the left, S- at the right. ")
+  QString text = tr("The bridge %1 as a diamond: P+ above, P− below, S+ at the left, S− at the right. ")
                      .arg(toQString(shown.channel->name));
   for (const std::string& sentence : core::hookupSentences(bridge)) text += toQString(sentence) + ' ';
   text += tr("Shunt %1. ").arg(shown.shunt);

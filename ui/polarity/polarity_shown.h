@@ -28,7 +28,8 @@ struct PolarityShown {
   core::PolarityMap map;                         ///< without points where there is none
   std::optional<core::Error> error;              ///< why there is none
   QString shunt;                                 ///< "R1 · 174.65 kΩ", or a resistance alone
-  PolarityQuantity quantity = PolarityQuantity::Simulated;
+  /// The output to start with: wires that are swapped turn its sign, and not that of what is simulated.
+  PolarityQuantity quantity = PolarityQuantity::Output;
   std::optional<std::size_t> present;  ///< the cell where the chosen shunt lies now
 
   const core::Bridge& bridge() const { return channel->setup.bridge; }
@@ -37,9 +38,11 @@ struct PolarityShown {
 
 /// Of a predicted cell, in the unit of `unitText`.
 double valueOf(const PolarityShown& shown, const core::Prediction& prediction);
-QString unitText(const PolarityShown& shown);
+QString unitText(const PolarityShown& shown, PolarityQuantity quantity);
 /// "Simulated strain" or, of a transducer, "Simulated load"; "Output"; "Reading".
 QString quantityName(const core::Bridge& bridge, PolarityQuantity quantity);
+/// "Output, mV/V"
+QString quantityWithUnit(const PolarityShown& shown, PolarityQuantity quantity);
 
 /// Sign and size in four digits, three below 1: "+998.2", "−0.00420", "0" without polarity, an en dash for a
 /// cell without prediction.
@@ -49,7 +52,7 @@ QString cellText(const PolarityShown& shown, const core::PolarityCell& cell);
 QString cellSentence(const PolarityShown& shown, const core::PolarityCell& cell);
 /// "over arm 1: negative, −998.2 µm/m"
 QString cellWords(const PolarityShown& shown, const core::PolarityCell& cell);
-/// "P+", "P+ gauge", "return"
+/// "P+", "S− gauge", "return", with the minus of the drawing
 QString shortPointText(const core::Bridge& bridge, core::Node point);
 /// The map in sentences, for those who cannot see the picture: its four arms, what is over the terminals, and
 /// the cell that is chosen.
@@ -57,8 +60,8 @@ QString describeMap(const PolarityShown& shown, std::optional<PolarityPair> curr
 
 /// Right across one arm.
 bool isOverArm(const core::Bridge& bridge, const core::PolarityCell& cell);
-/// Nothing is there to see: no polarity, or no prediction.
-core::Polarity polarityOf(const core::PolarityCell& cell);
+/// The sign of the number that is shown; none where nothing is there to see: no polarity, or no prediction.
+core::Polarity polarityOf(const PolarityShown& shown, const core::PolarityCell& cell);
 /// Size against the largest of the map, 0 to 1; on a logarithmic scale of three decades, so that what leads
 /// do can be told from what arms do.
 double strengthOf(const PolarityShown& shown, const core::PolarityCell& cell);
