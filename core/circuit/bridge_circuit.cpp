@@ -11,7 +11,29 @@ namespace {
 /// Of an output: potentials carry some 1e-16 of the excitation each, and leads may halve the reference.
 constexpr double outputRounding = 2e-15;
 
+/// Below this share of what the gauges of such a bridge give where nothing takes part of it, a slope is
+/// rounding: potentials carry some 1e-16, and 1 µm/m would be less than that.
+constexpr double deadSlope = 1e-9;
+
 NodeIndex index(Node node) { return static_cast<NodeIndex>(node); }
+
+/// What to do about leads that are broken, touching or exchanged; `otherwise` where all are in order.
+std::string leadsMend(const Bridge& bridge, const std::string& otherwise) {
+  const Hookup hookup = hookupInUse(bridge);
+  if (hookup.broken != Hookup{}.broken) return "Mend the lead that is broken";
+  if (!hookup.touching.empty()) return "Part the leads that touch";
+  if (!hookup.exchanged.empty()) return "Put the exchanged leads where they belong";
+  return otherwise;
+}
+
+/// Whether the ends of `shunt`, which are on one node, would be on two if no leads touched.
+bool joinedByTouching(Bridge bridge, const ShuntBranch& shunt) {
+  if (hookupInUse(bridge).touching.empty()) return false;
+  bridge.hookup.touching.clear();
+  const BridgeNetwork parted = bridgeNetwork(bridge, Instrument{}, {});
+  const auto solver = Solver::prepare(parted.network, parted.excitation);
+  return solver && !solver->joined(index(shunt.a), index(shunt.b));
+}
 
 /// Nothing is to be entered where leads touch that should not.
 Error shortedOr(Error error, const Bridge& bridge) {
@@ -93,9 +115,9 @@ Result<void> BridgeCircuit::close(std::size_t shunt) {
       return Error{branch.name, std::string(nodeName(node)) + " does not exist in this connection",
                    "Move the shunt to another node, or choose the six-wire connection"};
   if (m_solver.joined(index(branch.a), index(branch.b)))
-    return Error{branch.name,
-                 "both ends are on one node (" + pointName(m_bridge, branch.a) + "), so it does nothing",
-                 "Move one end to another node"};
+    return Error{
+        branch.name, "both ends are on one node (" + pointName(m_bridge, branch.a) + "), so it does nothing",
+        joinedByTouching(m_bridge, branch) ? "Part the leads that touch" : "Move one end to another node"};
   m_solver.setResistance(m_network.firstShunt + shunt, branch.resistance);
   return {};
 }
@@ -111,14 +133,15 @@ Result<Output> BridgeCircuit::solveOutput() {
   const double reference = m_solver.between(m_network.reference);
   // Rounding of potentials of at most 1 V is some 1e-16; a reference that small is no reference.
   if (!(std::abs(reference) > 1e-12))
-    return Error{"excitation", "no voltage between the reference terminals", "Check the sense leads"};
+    return Error{"excitation", "no voltage between the reference terminals",
+                 leadsMend(m_bridge, "Check the sense leads")};
   const double ratio = m_solver.between(m_network.output) / reference;
   if (!m_nominal) return Output(ratio);
   // At a current source the voltage over P+ and P- is I / G; the instrument divides by I R.
   const double input_S = m_solver.inputConductance();
   if (!(input_S > 0))
     return Error{"excitation", "no current can flow from P+ to P-",
-                 "Mend the lead that is broken, or use constant voltage"};
+                 leadsMend(m_bridge, "Check the leads of the excitation")};
   m_perRatio = 1 / (input_S * m_nominal->base());
   m_perInput = -ratio * m_perRatio / input_S;
   return Output(ratio * m_perRatio);
@@ -156,6 +179,14 @@ double BridgeCircuit::admissibleStep(double step) const {
   return step;
 }
 
+/// Whether `slope`, an output's by the stimulus, is no more than rounding.
+bool BridgeCircuit::isDead(double slope) const {
+  double whole = 0;
+  for (const std::size_t arm : {0, 1, 2, 3})
+    whole += std::abs(m_armSlope[arm] / m_bridge.arms[arm].base()) / 4;
+  return !(std::abs(slope) > deadSlope * whole);
+}
+
 Result<Stimulus> BridgeCircuit::stimulusFor(Output output) {
   openAll();
   setStimulus(0);
@@ -167,6 +198,9 @@ Result<Stimulus> BridgeCircuit::stimulusFor(Output output) {
     const auto now = solveOutput();
     if (!now) return now.error();
     const double slope = outputSlope();
+    if (round == 0 && isDead(slope))
+      return Error{"simulated strain", "the gauges do not act on the output",
+                   leadsMend(m_bridge, "Check that the arms with gauges take part in the bridge")};
     if (!(std::abs(slope) > 0) || !std::isfinite(slope)) break;
     if (round == 0) rounding = outputRounding / std::abs(slope);
     const double wanted = (output - *now).base() / slope;

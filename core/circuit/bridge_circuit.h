@@ -54,7 +54,8 @@ class BridgeCircuit {
   /// The stimulus that, with all shunts open, gives `output`: the exact inverse of the whole network,
   /// leads and unequal arms included. Newton's method with the adjoint derivative; the output is a
   /// ratio of low-order polynomials of the strain, so a few steps reach the last digits.
-  /// Leaves all shunts open and the stimulus at the answer. Fails when no stimulus gives that output.
+  /// Leaves all shunts open and the stimulus at the answer. Fails when no stimulus gives that
+  /// output, and with "the gauges do not act on the output" where what they do is no more than rounding.
   Result<Stimulus> stimulusFor(Output output);
 
   const BridgeNetwork& network() const { return m_network; }
@@ -64,6 +65,7 @@ class BridgeCircuit {
                 std::span<const ShuntBranch> shunts);
 
   double admissibleStep(double step) const;
+  bool isDead(double slope) const;
 
   Bridge m_bridge;
   BridgeNetwork m_network;

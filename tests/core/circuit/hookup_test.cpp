@@ -228,6 +228,8 @@ TEST(Hookup, NoCurrentFlowsFromACurrentSourceIntoABrokenLead) {
   setup.instrument.current = CurrentSource{};
   ASSERT_FALSE(zeroOf(setup));
   EXPECT_EQ(zeroOf(setup).error().where, "excitation");
+  // Constant voltage would find the lead broken as well.
+  EXPECT_EQ(zeroOf(setup).error().mend, "Mend the lead that is broken");
 }
 
 TEST(Hookup, TouchingLeadsShortTheArmBetweenThem) {
@@ -267,6 +269,61 @@ TEST(Hookup, ShuntOverATouchedArmDoesNothing) {
   const auto predicted = predict(with(shunted(FullBending), {.touching = {{ExcitationPlus, SignalMinus}}}));
   ASSERT_FALSE(predicted.steps[0]);
   EXPECT_NE(predicted.steps[0].error().what.find("both ends are on one node"), std::string::npos);
+  EXPECT_EQ(predicted.steps[0].error().mend, "Part the leads that touch");
+  // A shunt that its own two ends join stays so when the leads are parted.
+  core::Setup own = test::withShunt(shunted(FullBending), 59.0_kohm, Node::PMinus, Node::Arm2End);
+  own.bridge.hookup.touching = {{ExcitationPlus, SignalMinus}};
+  EXPECT_EQ(predict(own).steps.back().error().mend, "Move one end to another node");
+}
+
+namespace {
+
+constexpr std::string_view dead = "the gauges do not act on the output";
+
+/// Every step of `setup` fails because the gauges do nothing, with `mend`; its zero can be worked out.
+void expectDead(const core::Setup& setup, std::string_view mend) {
+  const auto predicted = predict(setup);
+  EXPECT_TRUE(predicted.zero);
+  for (const auto& step : predicted.steps) {
+    ASSERT_FALSE(step) << step->simulated;
+    EXPECT_EQ(step.error().where, "simulated strain");
+    EXPECT_EQ(step.error().what, dead);
+    EXPECT_EQ(step.error().mend, mend);
+  }
+}
+
+}  // namespace
+
+TEST(Hookup, NoStrainIsSimulatedWhereTheGaugesDoNotAct) {
+  // Derived: without a wire S+ is at the potential of S- through the input, and with S+ on S- or P+ on P-
+  // there is no signal: the output is zero whatever the arms are, and a slope other than zero is rounding.
+  for (const double r : {0.0, 0.3, 5.0})
+    for (const BridgeType type : {FullBending, FullTorsion, Transducer}) {
+      core::Setup setup = test::withLeads(shunted(type), Resistance(r));
+      setup.bridge.arms = {350.4_ohm, 349.1_ohm, 350.0_ohm, 350.9_ohm};
+      setup.instrument.inputResistance = 1.0_Mohm;
+      expectDead(with(setup, broken(SignalPlus)), "Mend the lead that is broken");
+      expectDead(with(setup, broken(SignalMinus)), "Mend the lead that is broken");
+      expectDead(with(setup, {.touching = {{SignalPlus, SignalMinus}}}), "Part the leads that touch");
+      if (r > 0)
+        expectDead(with(setup, {.touching = {{ExcitationPlus, ExcitationMinus}}}),
+                   "Part the leads that touch");
+    }
+}
+
+TEST(Hookup, AWeakSignalIsStillOne) {
+  // Derived: an input of 1 kohm behind leads of 1 Mohm shows a two-thousandth of the signal, and the shunt
+  // simulates what it does without them.
+  core::Setup setup = shunted(FullBending);
+  const auto as = predict(setup);
+  setup.bridge.leads[static_cast<std::size_t>(SignalPlus)] = 1.0_Mohm;
+  setup.bridge.leads[static_cast<std::size_t>(SignalMinus)] = 1.0_Mohm;
+  setup.instrument.inputResistance = 1.0_kohm;
+  const auto weak = predict(setup);
+  ASSERT_TRUE(weak.steps[0]);
+  // The input's current of 1 kohm against 350 ohm moves the corners alike with shunt and with strain but for
+  // 350/2e6 of it.
+  EXPECT_NEAR(weak.steps[0]->simulated / as.steps[0]->simulated, 1, 2e-4);
 }
 
 TEST(CheckBridge, RefusesAPairOfOneLead) {
