@@ -20,6 +20,26 @@ std::string leadsThere(const Bridge& bridge) {
   return "This connection has " + names;
 }
 
+/// What a value may be. Beyond it there is no such part, and text of it would be no number that anybody
+/// reads. Common practice, no source.
+struct Size {
+  double least, most;
+  std::string_view leastText, mostText;
+};
+constexpr Size leadSize = {1e-6, 1e6, "1 µΩ", "1 MΩ"};
+constexpr Size armSize = {1e-3, 1e9, "1 mΩ", "1000 MΩ"};
+constexpr Size leakSize = {1e-3, 1e12, "1 mΩ", "1 TΩ"};
+constexpr Size lengthSize = {1e-3, 1e3, "0.001", "1000"};
+constexpr Size warmingSize = {-273, 1000, "-273 K", "1000 K"};
+/// A file holds as many (core/document/file_limits.h).
+constexpr std::size_t mostExchanges = 100;
+
+/// "leads warmer by" is the name of a field and no subject of a sentence.
+std::string faultText(const Error& fault) {
+  const bool alone = fault.where.empty() || fault.where == "leads warmer by";
+  return alone ? fault.what : fault.where + ": " + fault.what;
+}
+
 /// Puts alterations into a setup, one after the other.
 class Altering {
  public:
@@ -94,10 +114,10 @@ class Altering {
     return refusal("the connection has no lead " + name, leadsThere(bridge()));
   }
 
-  Result<void> requireNumber(double value, bool positive) const {
-    if (std::isfinite(value) && (!positive || value > 0)) return {};
+  Result<void> requireSize(double value, const Size& size) const {
+    if (std::isfinite(value) && value >= size.least && value <= size.most) return {};
     return refusal(
-        positive ? "its value must be a finite number above zero" : "its value must be a finite number",
+        "its value must be from " + std::string(size.leastText) + " to " + std::string(size.mostText),
         "Give it another value");
   }
 
@@ -116,7 +136,7 @@ class Altering {
       broken = true;
       return {};
     }
-    if (auto ok = requireNumber(alteration.value, true); !ok) return ok;
+    if (auto ok = requireSize(alteration.value, leadSize); !ok) return ok;
     m_contacts[role] += Resistance(alteration.value);
     return {};
   }
@@ -133,6 +153,9 @@ class Altering {
       return std::min(one.a, one.b) == pair.a && std::max(one.a, one.b) == pair.b;
     };
     if (!touch) {
+      if (pairs.size() >= mostExchanges)
+        return refusal("no more than " + std::to_string(mostExchanges) + " exchanges are reckoned with",
+                       "Leave out those that undo each other");
       // Exchanged once more they are back.
       if (!pairs.empty() && same(pairs.back()))
         pairs.pop_back();
@@ -158,14 +181,15 @@ class Altering {
   Result<void> onAllLeads(const Alteration& alteration) {
     const double value = alteration.value;
     if (alteration.kind == LeadResistance) {
-      if (!std::isfinite(value) || value < 0)
-        return refusal("its value must be zero or a positive number", "Give it another value");
+      if (value != 0)
+        if (auto ok = requireSize(value, leadSize); !ok) return ok;
       for (const Wire& wire : wiresOf(bridge()))
         bridge().leads[static_cast<std::size_t>(wire.role)] = Resistance(value);
       bridge().leadWarming = {};
       return {};
     }
-    if (auto ok = requireNumber(value, alteration.kind == LeadLength); !ok) return ok;
+    if (auto ok = requireSize(value, alteration.kind == LeadLength ? lengthSize : warmingSize); !ok)
+      return ok;
     if (!leadsHaveResistance())
       return refusal("the leads have no resistance, so nothing would change", "Give them one first");
     if (alteration.kind == LeadLength)
@@ -187,7 +211,8 @@ class Altering {
 
   Result<void> onArm(const Alteration& alteration) {
     if (alteration.index >= 4) return refusal("there are arms 1 to 4", "Choose one of them");
-    if (auto ok = requireNumber(alteration.value, true); !ok) return ok;
+    if (auto ok = requireSize(alteration.value, alteration.kind == ArmValue ? armSize : leakSize); !ok)
+      return ok;
     const Resistance ohm(alteration.value);
     if (alteration.kind == ArmValue) {
       bridge().arms[alteration.index] = ohm;
@@ -201,7 +226,7 @@ class Altering {
   }
 
   Result<void> warmGauges(double value) {
-    if (auto ok = requireNumber(value, false); !ok) return ok;
+    if (auto ok = requireSize(value, warmingSize); !ok) return ok;
     if (isTransducer(bridge()))
       return refusal("a transducer is known by its rated output, not by a gauge factor", "");
     if (bridge().gauge.factorCoefficient == 0)
@@ -246,7 +271,8 @@ Result<Setup> altered(const Setup& setup, std::span<const Alteration> alteration
   if (auto ok = checkBridge(result.bridge, result.instrument); !ok) {
     const Error& fault = ok.error();
     const std::string text = alterations.empty() ? "" : alterationText(setup, alterations.back());
-    return Error{text, "then " + fault.where + " cannot be used: " + fault.what, "Give it another value"};
+    return Error{text, "the bridge cannot be worked out with it: " + faultText(fault),
+                 "Give it another value"};
   }
   return result;
 }

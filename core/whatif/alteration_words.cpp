@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "core/whatif/alteration.h"
 
@@ -98,6 +99,10 @@ std::string plainText(const Setup& setup, const Alteration& alteration) {
 
 std::string sizeText(const Alteration& alteration, double value) {
   const Kind& kind = kindOf(alteration.kind);
+  // What no part has is refused, and the prefixes of parts do not reach it.
+  const double size = std::abs(value);
+  if (kind.family == UnitFamily::Resistance && (size > 1e12 || (size > 0 && size < 1e-6)))
+    return formatNumber(value, 3) + " Ω";
   return formatQuantity(value, *kind.family, kind.unit, 6);
 }
 

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/circuit/indication.h"
+#include "core/units/shown.h"
 
 namespace core {
 namespace {
@@ -17,6 +18,7 @@ struct Outputs {
   Result<Output> zero = Output{};
   std::vector<Result<Output>> steps;
   std::vector<std::optional<Stimulus>> simulated;
+  std::optional<double> slope;  ///< of the output by the article's strain or load, shunts open
 };
 
 /// Closes the shunts of `step`. A shunt whose ends a fault has joined does nothing: when `faulty` that is no
@@ -38,6 +40,7 @@ Outputs outputsOf(const Setup& setup, bool faulty) {
   Outputs outputs;
   auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, shuntBranches(setup));
   outputs.zero = circuit ? circuit->solveOutput() : Result<Output>(circuit.error());
+  if (outputs.zero) outputs.slope = circuit->outputSlope();
   for (std::size_t step = 0; step < setup.sequence.size(); ++step) {
     outputs.simulated.emplace_back();
     if (!circuit) {
@@ -54,6 +57,14 @@ Outputs outputsOf(const Setup& setup, bool faulty) {
       outputs.simulated.back() = *simulated;
   }
   return outputs;
+}
+
+/// None where the article does nothing without: a full bridge gives some 1 V/V a unit of strain, a shorted
+/// one rounding.
+std::optional<double> gainOf(const Outputs& without, const Outputs& with) {
+  if (!without.slope || !with.slope || !(std::abs(*without.slope) > 1e-9)) return std::nullopt;
+  const double gain = *with.slope / *without.slope;
+  return std::isfinite(gain) ? std::optional(gain) : std::nullopt;
 }
 
 Polarity polarityOf(double change) {
@@ -75,13 +86,28 @@ Result<StepReading> readingAt(const Setup& setup, const Result<Output>& now, con
   return reading;
 }
 
+double greatestWithout(const WhatIf& whatIf) {
+  double greatest = 0;
+  for (const WhatIfStep& step : whatIf.steps)
+    if (step.without) greatest = std::max(greatest, std::abs(step.without->reading.base()));
+  return greatest;
+}
+
+/// Whether anybody would see `value` beside the readings: less than a millionth of the greatest is neither
+/// shown by an instrument nor held by a bridge. Common practice, no source.
+bool isSeen(const WhatIf& whatIf, double value) {
+  return withoutRounding(whatIf, value) != 0 && std::abs(value) > 1e-6 * greatestWithout(whatIf);
+}
+
 }  // namespace
 
 Result<WhatIf> whatIf(const Setup& setup, std::span<const Alteration> alterations) {
   auto changed = altered(setup, alterations);
   if (!changed) return changed.error();
   const Outputs without = outputsOf(setup, false), with = outputsOf(*changed, true);
-  WhatIf result{setup, *std::move(changed), without.zero, with.zero, {}, {}};
+  WhatIf result{setup, *std::move(changed), without.zero, with.zero};
+  result.tried = alterations.size();
+  result.articleGain = gainOf(without, with);
   for (std::size_t step = 0; step < setup.sequence.size(); ++step)
     result.steps.push_back({readingAt(setup, without.steps[step], without.zero, without.simulated[step]),
                             readingAt(result.setup, with.steps[step], with.zero, with.simulated[step]),
@@ -103,14 +129,41 @@ int readingPlaces(const WhatIf& whatIf) {
 }
 
 bool sameReading(const WhatIf& whatIf, Reading a, Reading b) {
+  return withoutRounding(whatIf, (a - b).base()) == 0;
+}
+
+double withoutRounding(const WhatIf& whatIf, double value) {
   const double rounding = std::abs(readingOf(whatIf.setup.instrument, Output(outputRounding)).base());
-  return std::abs((a - b).base()) <= rounding;
+  return std::abs(value) <= rounding ? 0 : value;
+}
+
+ShownDifference shownDifference(const WhatIf& whatIf, double value) {
+  const double shown = isSeen(whatIf, value) ? value : 0;
+  return {shown, placesShowing(shown / 10, readingPlaces(whatIf))};
 }
 
 std::optional<double> growthPercent(const WhatIf& whatIf, const WhatIfStep& step, Zeroed zeroed) {
   const auto& with = step.with(zeroed);
-  if (!step.without || !with || sameReading(whatIf, step.without->reading, Reading(0))) return std::nullopt;
-  return 100 * (with->reading - step.without->reading).base() / step.without->reading.base();
+  if (!step.without || !with || !isSeen(whatIf, step.without->reading.base())) return std::nullopt;
+  return 100 * withoutRounding(whatIf, (with->reading - step.without->reading).base()) /
+         step.without->reading.base();
+}
+
+std::optional<ShownDifference> shownGrowth(const WhatIf& whatIf, const WhatIfStep& step, Zeroed zeroed) {
+  auto percent = growthPercent(whatIf, step, zeroed);
+  if (!percent) return std::nullopt;
+  if (!isSeen(whatIf, (step.with(zeroed)->reading - step.without->reading).base())) percent = 0;
+  return ShownDifference{*percent, placesShowing(*percent / 10, 2)};
+}
+
+ArticleSign articleSign(const WhatIfStep& step) {
+  // The zero that was taken has no part in it.
+  const auto &without = step.without, &with = step.zeroedAfter;
+  if (!without || !with || !without->simulated || !with->simulated) return ArticleSign::WithReading;
+  const int readings = static_cast<int>(without->polarity) * static_cast<int>(with->polarity);
+  const double strains = *without->simulated * *with->simulated;
+  if (readings == 0 || strains >= 0) return ArticleSign::WithReading;
+  return readings > 0 ? ArticleSign::Alone : ArticleSign::Kept;
 }
 
 }  // namespace core

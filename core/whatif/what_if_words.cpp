@@ -10,7 +10,8 @@
 namespace core {
 namespace {
 
-std::string_view signText(Polarity polarity) { return polarity == Polarity::Negative ? "−" : "+"; }
+/// Common practice, no source: inputs for strain gauges end at some 10 mV/V, few beyond 100 mV/V.
+constexpr double farBeyond = 0.1;
 
 /// "Step 2", "Steps 2, 3 and 5"; "All steps" when it is every one of `all`.
 std::string stepsText(const std::vector<std::size_t>& steps, std::size_t all, std::string_view allText) {
@@ -39,18 +40,27 @@ class Saying {
   std::string text() {
     if (!m_whatIf.zeroWithout)
       return "The plan cannot be worked out as it is: " + m_whatIf.zeroWithout.error().text();
+    if (m_whatIf.tried > 1 && m_whatIf.setup == m_whatIf.before)
+      return "Together they change nothing: the bridge is as it was.";
+    const std::string hidden = articleSentence(m_whatIf, true);
+    say(hidden);
+    const bool zeroFirst = m_zeroed == Zeroed::Before || isZeroTheMatter();
     sayLost();
-    if (m_zeroed == Zeroed::Before) sayZero();
+    if (zeroFirst) sayZero();
     saySigns();
     if (!allGone() && !onlySignsTurn() && !onlyZero()) sayChange();
-    if (m_zeroed == Zeroed::After) sayZero();
+    if (!zeroFirst) sayZero();
     sayRange();
-    if (m_text.empty()) sayNothing();
+    if (m_text == hidden) sayNothing();
+    const std::string article = articleSentence(m_whatIf, false);
+    if (m_text.find(article) == std::string::npos) say(article);
     return m_text;
   }
 
  private:
-  void say(const std::string& sentence) { m_text += (m_text.empty() ? "" : " ") + sentence; }
+  void say(const std::string& sentence) {
+    if (!sentence.empty()) m_text += (m_text.empty() ? "" : " ") + sentence;
+  }
 
   const StepReading& without(std::size_t step) const { return *m_whatIf.steps[step].without; }
   const StepReading& with(std::size_t step) const { return *m_whatIf.steps[step].with(m_zeroed); }
@@ -60,7 +70,13 @@ class Saying {
   }
 
   std::string number(double value) const {
-    return formatFixed(value, placesShowing(value, readingPlaces(m_whatIf)));
+    const double shown = withoutRounding(m_whatIf, value);
+    return formatFixed(shown, placesShowing(shown, readingPlaces(m_whatIf)));
+  }
+  /// With as many digits as per cent are told with.
+  std::string difference3(double value) const {
+    return formatFixed(value, placesShowing(value / 100, value == 0 ? 1 : 0)) + " " +
+           readingUnitText(m_whatIf.setup.instrument);
   }
   std::string withUnit(double value) const {
     return number(value) + " " + readingUnitText(m_whatIf.setup.instrument);
@@ -119,6 +135,24 @@ class Saying {
                                                              : std::nullopt;
   }
 
+  /// Whether the reading of `step` is shown as it was, or changes by less than anybody can tell.
+  bool isUnseen(std::size_t step) const {
+    const double change = difference(step);
+    const double uncertainty =
+        step < m_whatIf.uncertainty.size() ? m_whatIf.uncertainty[step].value_or(0) : 0;
+    return shownDifference(m_whatIf, change).value == 0 ||
+           (std::abs(change) < uncertainty && turned().empty()) ||
+           number(with(step).reading.base()) == number(without(step).reading.base());
+  }
+
+  void sayUnseen(std::size_t step) {
+    const double change = std::abs(difference(step));
+    const auto share = growth(step);
+    if (shownDifference(m_whatIf, change).value == 0) return say("No visible change of the readings.");
+    say("No visible change of the readings: step " + labelled(step) + " changes most, by " +
+        difference3(change) + (share ? " (" + formatNumber(std::abs(100 * *share), 3) + " %)" : "") + ".");
+  }
+
   void sayChange() {
     // Of steps that still do something: the others are told already.
     std::vector<std::size_t> steps = m_read;
@@ -129,17 +163,20 @@ class Saying {
       return std::abs(difference(a)) < std::abs(difference(b));
     });
     if (largest == steps.end() || same(*largest)) return;
+    if (isUnseen(*largest)) return sayUnseen(*largest);
     const auto common = m_zeroed == Zeroed::After ? commonGrowth() : std::nullopt;
     if (common && *common > -0.9999) say("All readings are " + growthText(*common) + ".");
     const auto share = growth(*largest);
     // A reading many times as large is no matter of per cent.
     const bool tellShare = share && !common && *share < 9;
     const double change = difference(*largest);
-    say((common ? "The largest change: step " : "Step ") + labelled(*largest) +
-        (common ? " reads " : " changes most: it reads ") + number(with(*largest).reading.base()) +
-        " instead of " + withUnit(without(*largest).reading.base()) + ", " + withUnit(std::abs(change)) +
-        (change < 0 ? " lower" : " higher") + (tellShare ? ", " + growthText(*share) + " in size" : "") +
-        ".");
+    say((common          ? "The largest change: step "
+         : still.empty() ? "Step "
+                         : "Of the others step ") +
+        labelled(*largest) + (common ? " reads " : " changes most: it reads ") +
+        number(with(*largest).reading.base()) + " instead of " + withUnit(without(*largest).reading.base()) +
+        ", " + difference3(std::abs(change)) + (change < 0 ? " lower" : " higher") +
+        (tellShare ? ", " + growthText(*share) + " in size" : "") + ".");
   }
 
   std::vector<std::size_t> turned() const {
@@ -199,9 +236,21 @@ class Saying {
              ? std::string()
              : " (" + formatQuantity(output, UnitFamily::Output, {}, 3) + ")") +
         (m_zeroed == Zeroed::After ? ", which zeroing takes away." : ", which is in every reading."));
-    // Common practice, no source: inputs for strain gauges end at some 10 mV/V, few beyond 100 mV/V.
-    if (!m_whatIf.setup.instrument.range && std::abs(m_whatIf.zeroWith->base()) > 0.1)
+    if (!m_whatIf.setup.instrument.range && std::abs(m_whatIf.zeroWith->base()) > farBeyond)
       say("That is far beyond what an instrument for strain gauges takes.");
+  }
+
+  /// Whether the zero is what comes of it: beyond what the instrument takes, or far more than what becomes of
+  /// the readings once it is zeroed away.
+  bool isZeroTheMatter() const {
+    if (!m_whatIf.zeroJump || sameReading(m_whatIf, *m_whatIf.zeroJump, Reading(0))) return false;
+    const auto& range = m_whatIf.setup.instrument.range;
+    const double jump = std::abs((*m_whatIf.zeroWith - *m_whatIf.zeroWithout).base());
+    if (std::max(std::abs(m_whatIf.zeroWith->base()), jump) > (range ? range->base() : farBeyond))
+      return true;
+    return std::all_of(m_read.begin(), m_read.end(), [&](std::size_t step) {
+      return 10 * std::abs(difference(step)) < std::abs(m_whatIf.zeroJump->base());
+    });
   }
 
   void sayRange() {
@@ -215,21 +264,12 @@ class Saying {
   }
 
   void sayNothing() {
-    say("No reading changes and no zero: a shunt check does not see this.");
+    // What the article reads is the greater part then, and said before.
+    const bool alone = m_text.empty();
+    say(std::string(m_whatIf.tried > 1 ? "Together they change no reading and no zero"
+                                       : "No reading changes and no zero") +
+        (alone ? ": a shunt check does not see this." : "."));
     sayWhyNoLeak();
-    for (const std::size_t step : m_closing) {
-      const auto &before = without(step).simulated, &after = with(step).simulated;
-      if (!before || !after) continue;
-      // Newton's method finds it to some 1e-13 of itself.
-      if (std::abs(*after - *before) <= 1e-9 * std::abs(*before)) continue;
-      const std::string unit = simulatedUnitText(m_whatIf.setup.bridge);
-      const auto text = [&](double simulated) {
-        return formatNumber(simulatedInUnit(m_whatIf.setup.bridge, simulated), 5);
-      };
-      say("What step " + labelled(step) + " simulates is then " + text(*after) + " instead of " +
-          text(*before) + " " + unit + ".");
-      return;
-    }
   }
 
   /// A single leak to a structure that nothing else is connected to.
@@ -250,16 +290,6 @@ class Saying {
 };
 
 }  // namespace
-
-std::string polarityChangeText(const WhatIfStep& step, Zeroed zeroed) {
-  const auto& with = step.with(zeroed);
-  if (!with) return step.without ? "cannot be read" : "unknown";
-  if (!step.without) return "unknown";
-  const Polarity before = step.without->polarity, after = with->polarity;
-  if (before == after) return before == Polarity::None ? "none" : "as before";
-  if (after == Polarity::None) return "none instead of " + std::string(signText(before));
-  return (before == Polarity::None ? "now " : "reversed, now ") + std::string(signText(after));
-}
 
 std::string whatIfSentence(const WhatIf& whatIf, Zeroed zeroed) { return Saying(whatIf, zeroed).text(); }
 

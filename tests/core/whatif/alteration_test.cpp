@@ -105,9 +105,41 @@ TEST(Alteration, ValuesThatCannotBeUsedAreRefused) {
 
 TEST(Alteration, LeadsSoColdThatNothingIsLeftOfThemAreRefused) {
   // Copper by a linear law of 0.00393/K has no resistance 254 K below 20 C.
-  const Error error = refusalOf(quarter(), {{LeadWarming, 0, 0, -300}});
-  EXPECT_NE(error.what.find("leads warmer by"), std::string::npos) << error.text();
-  EXPECT_EQ(error.where, "Leads 300 K colder");
+  const Error error = refusalOf(quarter(), {{LeadWarming, 0, 0, -260}});
+  EXPECT_EQ(
+      error.what,
+      "the bridge cannot be worked out with it: at that temperature lead P+ would have no resistance left");
+  EXPECT_EQ(error.where, "Leads 260 K colder");
+}
+
+TEST(Alteration, ValuesThatNoPartHasAreRefusedWithTheLimit) {
+  core::Setup setup = quarter();
+  setup.bridge.gauge.factorCoefficient = 9e-5;
+  const auto refused = [&](AlterationKind kind, double value) {
+    return refusalOf(setup, {{kind, 0, 0, value}}).what;
+  };
+  for (const AlterationKind kind : {LeadContact, LeadResistance})
+    for (const double value : {1.1e6, 1e300, 1e-7})
+      EXPECT_EQ(refused(kind, value), "its value must be from 1 µΩ to 1 MΩ") << value;
+  for (const AlterationKind kind : {LeadWarming, GaugeWarming})
+    for (const double value : {-274.0, 1001.0})
+      EXPECT_EQ(refused(kind, value), "its value must be from -273 K to 1000 K") << value;
+  EXPECT_EQ(refused(Moisture, 1e300), "its value must be from 1 mΩ to 1 TΩ");
+  EXPECT_EQ(refused(ArmValue, 1e10), "its value must be from 1 mΩ to 1000 MΩ");
+  EXPECT_EQ(refused(LeadLength, 1e4), "its value must be from 0.001 to 1000");
+  EXPECT_TRUE(altered(setup, std::vector{Alteration{LeadResistance, 0, 0, 1e6}}));
+  EXPECT_EQ(alterationText(setup, {LeadResistance, 0, 0, 1e300}), "1e300 Ω in each lead");
+}
+
+TEST(Alteration, ExchangesWithoutEndAreRefused) {
+  std::vector<Alteration> many;
+  for (int k = 0; k < 50; ++k) {
+    many.push_back({LeadsExchanged, pPlus, sMinus});
+    many.push_back({LeadsExchanged, pPlus, thirdWire});
+  }
+  EXPECT_TRUE(altered(quarter(), many));
+  many.push_back({LeadsExchanged, pPlus, sMinus});
+  EXPECT_NE(refusalOf(quarter(), many).what.find("no more than 100 exchanges"), std::string::npos);
 }
 
 TEST(Alteration, WhatWouldChangeNothingIsRefusedWithTheReason) {

@@ -84,9 +84,12 @@ TEST(WhatIf, ReversedGaugesAreNotSeenByAShuntCheck) {
   const double strain = 350 / (2 * (350 + 2 * 174650.0));
   EXPECT_DIGITS(*what.steps[0].without->simulated, -strain, 9);
   EXPECT_DIGITS(*what.steps[0].zeroedAfter->simulated, strain, 9);
-  EXPECT_TRUE(says(what, Zeroed::After, "a shunt check does not see this"));
-  EXPECT_TRUE(says(what, Zeroed::After, "What step 1 “R1” simulates is then 500.5 instead of -500.5 µm/m"))
-      << whatIfSentence(what, Zeroed::After);
+  EXPECT_EQ(
+      whatIfSentence(what, Zeroed::After),
+      "The article's strain then reads with the other sign (simulated 500.5 instead of -500.5 µm/m at step "
+      "1 “R1”), which a shunt check does not see. No reading changes and no zero.");
+  EXPECT_DIGITS(*what.articleGain, -1, 12);
+  EXPECT_EQ(polarityChangeText(what.steps[0], Zeroed::After), "as before, reads the article reversed");
 }
 
 TEST(WhatIf, LeadsTakeFromAReadingWhatTheTextbooksSay) {
@@ -284,4 +287,123 @@ TEST(WhatIf, ExchangedSignalLeadsReadAsReversedSignalWires) {
   EXPECT_EQ(polarityChangeText(leads.steps[0], Zeroed::After), "reversed, now +");
   EXPECT_NEAR(reading(leads, 0), reading(tryOut(setup, {{SignalReversed}}), 0), 1e-9);
   EXPECT_NEAR(*growthPercent(leads, leads.steps[0], Zeroed::After), -200, 1e-9);
+}
+
+namespace {
+
+/// A full bridge of 350 ohm with wires of 2 ohm and a shunt from terminal P+ to terminal S-, as an instrument
+/// with calibration resistors inside has it.
+core::Setup shuntedAtTheInstrument() {
+  core::Setup setup = test::withShunt(test::equalArms(BridgeType::FullBending, 350.0_ohm), 100.0_kohm,
+                                      Node::PPlus, Node::SMinus);
+  return test::withLeads(setup, 2.0_ohm);
+}
+
+bool startsWith(const std::string& text, const std::string& start) {
+  return text.compare(0, start.size(), start) == 0;
+}
+
+}  // namespace
+
+TEST(WhatIf, ExchangedLeadsThatOnlyTurnTheArticleAreToldFirst) {
+  // Derived: with the signal or the excitation wires exchanged the same terminals lie over an arm of the
+  // other half bridge, which moves the other signal by the same amount: the shunt reads as before. What the
+  // gauges do does not know of the terminals, and reads with the other sign.
+  for (const auto& [a, b] : {std::pair(sPlus, sMinus), std::pair(pPlus, role(LeadRole::ExcitationMinus))}) {
+    const WhatIf what = tryOut(shuntedAtTheInstrument(), {{LeadsExchanged, a, b}});
+    // Symmetric but for rounding: equal arms and equal wires.
+    EXPECT_NEAR(reading(what, 0), without(what, 0), 1e-6 * std::abs(without(what, 0)));
+    EXPECT_LT(*what.steps[0].zeroedAfter->simulated * *what.steps[0].without->simulated, 0);
+    EXPECT_DIGITS(*what.articleGain, -1, 9);
+    for (const Zeroed zeroed : {Zeroed::After, Zeroed::Before}) {
+      EXPECT_TRUE(startsWith(whatIfSentence(what, zeroed),
+                             "The article's strain then reads with the other sign (simulated "))
+          << whatIfSentence(what, zeroed);
+      EXPECT_TRUE(says(what, zeroed, "which a shunt check does not see")) << whatIfSentence(what, zeroed);
+      EXPECT_EQ(polarityChangeText(what.steps[0], zeroed), "as before, reads the article reversed");
+    }
+  }
+  // Reversed gauges among others are not lost beside them: 2 x 10 ohm of 370 (TN-514: attenuation).
+  const WhatIf both = tryOut(shuntedAtTheInstrument(), {{LeadResistance, 0, 0, 10}, {GaugesReversed}});
+  EXPECT_DIGITS(*both.articleGain, -354.0 / 370, 9);
+  EXPECT_TRUE(startsWith(whatIfSentence(both, Zeroed::After),
+                         "The article's strain then reads with the other sign, 4.32 % smaller (simulated "))
+      << whatIfSentence(both, Zeroed::After);
+}
+
+TEST(WhatIf, AnArticleThatKeepsItsSignWhileTheShuntsTurnIsTold) {
+  const WhatIf what = tryOut(shuntedAtTheInstrument(), {{SignalReversed}, {GaugesReversed}});
+  EXPECT_DIGITS(*what.articleGain, 1, 12);
+  EXPECT_TRUE(says(what, Zeroed::After, "The article's strain then keeps its sign"))
+      << whatIfSentence(what, Zeroed::After);
+  EXPECT_EQ(polarityChangeText(what.steps[0], Zeroed::After), "reversed, now +, reads the article as before");
+  // Where both turn there is nothing more to tell.
+  EXPECT_EQ(articleSentence(tryOut(shuntedAtTheInstrument(), {{SignalReversed}}), false), "");
+}
+
+TEST(WhatIf, AnArticleThatReadsSmallerThanTheShuntsTellIsTold) {
+  // Derived: without leads a contact of 17.5 ohm in P+ leaves 350/367.5 of the excitation. A shunt over P+
+  // and S- of the instrument lies over the contact too and reads 1 + 3 r with r = 0.05, to first order.
+  core::Setup setup = test::withLeads(shuntedAtTheInstrument(), 0.0_ohm);
+  const WhatIf what = tryOut(setup, {{LeadContact, pPlus, 0, 17.5}});
+  EXPECT_DIGITS(*what.articleGain, 350 / 367.5, 9);
+  EXPECT_TRUE(says(what, Zeroed::After, "The article's strain reads 4.76 % smaller (simulated "))
+      << whatIfSentence(what, Zeroed::After);
+}
+
+TEST(WhatIf, AlterationsThatCancelAreSaidTo) {
+  for (const auto& pair :
+       {std::vector<Alteration>{{SignalReversed}, {SignalReversed}},
+        std::vector<Alteration>{{LeadsExchanged, sPlus, sMinus}, {LeadsExchanged, sMinus, sPlus}}}) {
+    const core::Setup setup = shuntedAtTheInstrument();
+    EXPECT_EQ(whatIfSentence(tryOut(setup, pair), Zeroed::After),
+              "Together they change nothing: the bridge is as it was.");
+  }
+  const core::Setup atGauge =
+      test::withShuntOnArm(test::equalArms(BridgeType::FullBending, 350.0_ohm), 100.0_kohm, 1);
+  EXPECT_TRUE(says(tryOut(atGauge, {{SignalReversed}, {ExcitationReversed}}), Zeroed::After,
+                   "Together they change no reading and no zero"));
+}
+
+TEST(WhatIf, AZeroThatTheInstrumentCannotTakeComesFirst) {
+  core::Setup setup = nineSteps();
+  setup.instrument.range = 3.0_mV_per_V;
+  // 5 ohm more in the arm of 350 + 2 + 2: 3.5 mV/V, as above.
+  const std::string sentence = whatIfSentence(tryOut(setup, {{LeadContact, pPlus, 0, 5}}), Zeroed::After);
+  EXPECT_TRUE(startsWith(sentence, "The zero jumps by ")) << sentence;
+}
+
+TEST(WhatIf, WhatCannotBeSeenIsNoChange) {
+  // A leak of 10 Gohm beside 350 ohm: 3.5e-8 of the arm, and as small a share of a reading.
+  const core::Setup setup = withSmallShunt(BridgeType::QuarterThreeWire, Node::Arm1Begin, Node::Arm1End);
+  const WhatIf leak = tryOut(setup, {{Moisture, 0, 0, 1e10}});
+  const std::string sentence = whatIfSentence(leak, Zeroed::After);
+  EXPECT_TRUE(startsWith(sentence, "The zero jumps by ")) << sentence;
+  EXPECT_TRUE(says(leak, Zeroed::After, "No visible change of the readings.")) << sentence;
+  EXPECT_FALSE(says(leak, Zeroed::After, " instead of "));
+  const double change = (leak.steps[1].zeroedAfter->reading - leak.steps[1].without->reading).base();
+  EXPECT_EQ(shownDifference(leak, change).value, 0) << change;
+  EXPECT_EQ(shownGrowth(leak, leak.steps[1], Zeroed::After)->value, 0);
+  EXPECT_FALSE(growthPercent(leak, leak.steps[0], Zeroed::After)) << "a zero has no per cent";
+  // Within the uncertainty of the reading nobody sees it either: 0.057 % of a reading that is known to 1 %.
+  WhatIf contact = tryOut(setup, {{LeadResistance, 0, 0, 0.2}});
+  EXPECT_TRUE(says(contact, Zeroed::After, "instead of")) << whatIfSentence(contact, Zeroed::After);
+  contact.uncertainty = {std::nullopt, 0.01 * std::abs(without(contact, 1))};
+  EXPECT_TRUE(says(contact, Zeroed::After, "No visible change of the readings: step 2 “R1” changes most, by"))
+      << whatIfSentence(contact, Zeroed::After);
+}
+
+TEST(WhatIf, RoundingOfTheSolverIsNeverShown) {
+  const WhatIf what = tryOut(nineSteps(), {});
+  // Potentials carry some 1e-16; times 2e6 µm/m that is 2e-10.
+  EXPECT_EQ(withoutRounding(what, 2e-10), 0);
+  EXPECT_EQ(withoutRounding(what, -2e-10), 0);
+  EXPECT_EQ(withoutRounding(what, 1e-3), 1e-3);
+}
+
+TEST(WhatIf, TheGreatestOfThoseThatStillMoveIsOneOfTheOthers) {
+  // P- broken: shunts over the half bridge at the instrument's terminals that hang on it do nothing more.
+  const WhatIf what = tryOut(nineSteps(), {{LeadsTouching, pPlus, sMinus}});
+  ASSERT_TRUE(says(what, Zeroed::After, "do not move the reading any more."));
+  EXPECT_TRUE(says(what, Zeroed::After, "Of the others step ")) << whatIfSentence(what, Zeroed::After);
 }

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/units/notation.h"
+#include "core/units/text.h"
+#include "core/whatif/what_if.h"
+
+// What a what-if does to the article's own strain, beside what it does to the readings of the shunts.
+
+namespace core {
+namespace {
+
+/// Sizes this close are one. Common practice, no source.
+constexpr double sameSize = 0.01;
+
+std::string_view signText(Polarity polarity) { return polarity == Polarity::Negative ? "−" : "+"; }
+
+/// What the readings of the steps do, as far as they can be held against the article.
+struct Readings {
+  std::optional<std::size_t> step;  ///< where what is simulated changes most
+  bool kept = false, turned = false;
+  double growth = 0;     ///< greatest of the sizes of the readings: 0.02 of one that is 2 % smaller
+  double simulated = 0;  ///< the same of what `step` simulates
+};
+
+Readings readingsOf(const WhatIf& whatIf) {
+  Readings readings;
+  double most = -1;
+  for (std::size_t k = 0; k < whatIf.steps.size(); ++k) {
+    const auto &without = whatIf.steps[k].without, &with = whatIf.steps[k].zeroedAfter;
+    if (!without || !with) continue;
+    const int signs = static_cast<int>(without->polarity) * static_cast<int>(with->polarity);
+    readings.kept = readings.kept || signs > 0;
+    readings.turned = readings.turned || signs < 0;
+    if (signs == 0) continue;
+    readings.growth =
+        std::max(readings.growth, std::abs(std::abs(with->reading.base() / without->reading.base()) - 1));
+    if (!without->simulated || !with->simulated) continue;
+    const double change = std::abs(*with->simulated - *without->simulated);
+    if (!(change > most)) continue;
+    most = change;
+    readings.step = k;
+    readings.simulated = std::abs(std::abs(*with->simulated / *without->simulated) - 1);
+  }
+  return readings;
+}
+
+/// "simulated -500.1 instead of 500.2 µm/m at step 2 “+1”".
+std::string simulatedText(const WhatIf& whatIf, std::size_t step) {
+  const auto text = [&](const Result<StepReading>& reading) {
+    return formatNumber(simulatedInUnit(whatIf.setup.bridge, *reading->simulated), 5);
+  };
+  const std::string& label = whatIf.before.sequence[step].label;
+  return "simulated " + text(whatIf.steps[step].zeroedAfter) + " instead of " +
+         text(whatIf.steps[step].without) + " " + simulatedUnitText(whatIf.setup.bridge) + " at step " +
+         std::to_string(step + 1) + (label.empty() ? "" : " " + inQuotes(label));
+}
+
+/// "2.74 % smaller", "10.2 times as large"; empty for no matter of size.
+std::string sizeText(double gain) {
+  const double share = std::abs(gain) - 1;
+  if (std::abs(share) <= sameSize) return "";
+  if (share > 9) return formatNumber(std::abs(gain), 3) + " times as large";
+  return formatNumber(100 * std::abs(share), 3) + (share < 0 ? " % smaller" : " % larger");
+}
+
+}  // namespace
+
+std::string articleSentence(const WhatIf& whatIf, bool hidden) {
+  if (!whatIf.articleGain) return "";
+  const double gain = *whatIf.articleGain;
+  const Readings readings = readingsOf(whatIf);
+  if (!readings.step) return "";
+  const std::string subject = isTransducer(whatIf.before.bridge) ? "The load" : "The article's strain";
+  const std::string size = sizeText(gain), shown = " (" + simulatedText(whatIf, *readings.step) + ")";
+  if (gain < 0 && readings.kept)
+    return subject + " then reads with the other sign" + (size.empty() ? "" : ", " + size) + shown +
+           ", which " +
+           (readings.turned ? "not all steps of a shunt check show." : "a shunt check does not see.");
+  if (gain > 0 && readings.turned && !readings.kept)
+    return subject + " then keeps its sign" + (size.empty() ? "" : ", " + size) + shown +
+           ": only the shunts read the other way round.";
+  if (size.empty() || !(readings.simulated > sameSize)) return "";
+  const bool unseen = readings.growth <= 0.1 * std::abs(std::abs(gain) - 1);
+  if (unseen) return subject + " then reads " + size + shown + ", which a shunt check does not see.";
+  return hidden ? "" : subject + " reads " + size + shown + ".";
+}
+
+std::string polarityChangeText(const WhatIfStep& step, Zeroed zeroed) {
+  const auto& with = step.with(zeroed);
+  if (!with) return step.without ? "cannot be read" : "unknown";
+  if (!step.without) return "unknown";
+  const Polarity before = step.without->polarity, after = with->polarity;
+  const ArticleSign sign = articleSign(step);
+  const std::string article = sign == ArticleSign::Alone  ? ", reads the article reversed"
+                              : sign == ArticleSign::Kept ? ", reads the article as before"
+                                                          : "";
+  if (before == after) return before == Polarity::None ? "none" : "as before" + article;
+  if (after == Polarity::None) return "none instead of " + std::string(signText(before)) + article;
+  return (before == Polarity::None ? "now " : "reversed, now ") + std::string(signText(after)) + article;
+}
+
+}  // namespace core
