@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <utility>
 
 #include "core/circuit/hookup_words.h"
 #include "core/review/reviewed_plan.h"
+#include "core/whatif/what_if.h"
 
 namespace core {
 namespace {
@@ -15,7 +17,29 @@ constexpr const char* whyExchanged =
 constexpr const char* whyWires =
     "Reversed signal or excitation wires turn every sign round, both together leave them as they are.";
 constexpr const char* whyGauges =
-    "What the article feels then reads with the other sign, and so does what a shunt simulates.";
+    "What the article feels then reads with the other sign and the shunts as before: a shunt check cannot "
+    "see "
+    "it, so the plan should say that it is meant.";
+constexpr const char* whyAgainst =
+    "A check by these shunts passes while every strain of the article is recorded with the wrong sign.";
+
+/// The readings of the plan with its exchanged leads, against those with each lead at its own terminal.
+std::optional<WhatIf> ofExchange(const Setup& setup, const std::vector<LeadPair>& exchanged) {
+  Setup apart = setup;
+  apart.bridge.hookup.exchanged.clear();
+  std::vector<Alteration> alterations;
+  for (const LeadPair& pair : exchanged)
+    alterations.push_back(
+        {AlterationKind::LeadsExchanged, static_cast<std::size_t>(pair.a), static_cast<std::size_t>(pair.b)});
+  auto result = whatIf(apart, alterations);
+  return result ? std::optional(*std::move(result)) : std::nullopt;
+}
+
+/// Whether the article reads with the other sign at a step whose reading has the sign it should have.
+bool turnsArticle(const WhatIf& whatIf) {
+  return std::any_of(whatIf.steps.begin(), whatIf.steps.end(),
+                     [](const WhatIfStep& step) { return articleSign(step) == ArticleSign::Alone; });
+}
 
 /// Everything about one part of the hookup, in its own words. `mend` takes this part out of a hookup.
 void addPart(const ReviewedPlan& plan, std::vector<Finding>& findings, Severity severity, const Hookup& part,
@@ -24,7 +48,7 @@ void addPart(const ReviewedPlan& plan, std::vector<Finding>& findings, Severity 
   bridge.hookup = part;
   std::string what;
   for (const std::string& sentence : hookupSentences(bridge)) what += (what.empty() ? "" : " ") + sentence;
-  if (severity == Severity::Note) what += " Is it on purpose?";
+  if (part.signalReversed || part.excitationReversed || part.gaugesReversed) what += " Is it on purpose?";
   findings.push_back({FindingKind::Hookup,
                       severity,
                       {},
@@ -35,6 +59,17 @@ void addPart(const ReviewedPlan& plan, std::vector<Finding>& findings, Severity 
                           mend(channel.setup.bridge.hookup);
                           return channel;
                         }}}});
+}
+
+void addExchanged(const ReviewedPlan& plan, std::vector<Finding>& findings,
+                  const std::vector<LeadPair>& exchanged) {
+  const auto whatIf = ofExchange(plan.setup(), exchanged);
+  const bool turned = whatIf && turnsArticle(*whatIf);
+  addPart(plan, findings, Severity::Warning, {.exchanged = exchanged}, turned ? whyAgainst : whyExchanged,
+          "Connect the leads as the template says", [](Hookup& hookup) { hookup.exchanged.clear(); });
+  if (whatIf)
+    if (const std::string article = articleSentence(*whatIf, false); !article.empty())
+      findings.back().what += " " + article;
 }
 
 void addLeads(const ReviewedPlan& plan, std::vector<Finding>& findings, const Hookup& used) {
@@ -51,27 +86,29 @@ void addLeads(const ReviewedPlan& plan, std::vector<Finding>& findings, const Ho
             "Take leads " + pairText(pair) + " as apart", [pair](Hookup& hookup) {
               std::erase_if(hookup.touching, [&](const LeadPair& one) { return samePair(one, pair); });
             });
-  if (!used.exchanged.empty())
-    addPart(plan, findings, Severity::Warning, {.exchanged = used.exchanged}, whyExchanged,
-            "Connect the leads as the template says", [](Hookup& hookup) { hookup.exchanged.clear(); });
+  if (!used.exchanged.empty()) addExchanged(plan, findings, used.exchanged);
 }
 
 }  // namespace
 
-/// What is wrong for certain is a fault, what changes the plan a warning, what one may want a note.
+/// What is wrong for certain is a fault, what changes the plan or what no shunt shows a warning, what one may
+/// want and sees in the signs a note.
 void findHookup(const ReviewedPlan& plan, std::vector<Finding>& findings) {
   const Hookup used = hookupInUse(plan.setup().bridge);
   addLeads(plan, findings, used);
-  const auto addReversed = [&](bool Hookup::*what, const char* why, const std::string& label) {
+  const auto addReversed = [&](bool Hookup::*what, Severity severity, const char* why,
+                               const std::string& label) {
     if (!(used.*what)) return;
     Hookup part;
     part.*what = true;
-    addPart(plan, findings, Severity::Note, part, why, label,
-            [what](Hookup& hookup) { hookup.*what = false; });
+    addPart(plan, findings, severity, part, why, label, [what](Hookup& hookup) { hookup.*what = false; });
   };
-  addReversed(&Hookup::signalReversed, whyWires, "Connect the signal wires as the template says");
-  addReversed(&Hookup::excitationReversed, whyWires, "Connect the excitation as the template says");
-  addReversed(&Hookup::gaugesReversed, whyGauges, "Connect the gauges as the template says");
+  addReversed(&Hookup::signalReversed, Severity::Note, whyWires,
+              "Connect the signal wires as the template says");
+  addReversed(&Hookup::excitationReversed, Severity::Note, whyWires,
+              "Connect the excitation as the template says");
+  addReversed(&Hookup::gaugesReversed, Severity::Warning, whyGauges,
+              "Connect the gauges as the template says");
 }
 
 }  // namespace core

@@ -12,8 +12,24 @@
 namespace core {
 namespace {
 
-constexpr const char* whyOpposite =
-    "Either the shunt lies on the wrong arm, the signal leads are exchanged, or the label is wrong.";
+/// The causes that there may be, those that the plan itself says first.
+std::string whyOpposite(const Bridge& bridge) {
+  const Hookup used = hookupInUse(bridge);
+  std::string entered;
+  const auto add = [&](bool is, const char* what) {
+    if (is) entered += (entered.empty() ? "" : ", ") + std::string(what);
+  };
+  add(used.signalReversed, "the signal wires are entered as reversed");
+  add(used.excitationReversed, "the excitation is entered as reversed");
+  add(used.gaugesReversed, "the gauges are entered as reversed");
+  add(!used.exchanged.empty(), "leads are entered as exchanged");
+  if (!entered.empty())
+    return "Either " + entered +
+           " and should not be, the shunt lies on the wrong arm, or the label is wrong.";
+  return "Either the shunt lies on the wrong arm, the signal or excitation wires are reversed, or the label "
+         "is "
+         "wrong.";
+}
 
 /// A step whose label, or whose only shunt's name, says the other polarity.
 struct Contradiction {
@@ -126,8 +142,8 @@ void addOne(const ReviewedPlan& plan, std::vector<Finding>& findings, const std:
   std::optional<std::size_t> shunt;
   if (step.closed.size() == 1) shunt = step.closed.front();
   findings.push_back({FindingKind::OppositePolarity, Severity::Fault, first.step, shunt,
-                      text + " says " + saidWord(first) + ", it " + willDo(plan, first) + ".", whyOpposite,
-                      mendsOf(setup, same, right)});
+                      text + " says " + saidWord(first) + ", it " + willDo(plan, first) + ".",
+                      whyOpposite(setup.bridge), mendsOf(setup, same, right)});
 }
 
 void addAll(const ReviewedPlan& plan, std::vector<Finding>& findings,
@@ -143,7 +159,7 @@ void addAll(const ReviewedPlan& plan, std::vector<Finding>& findings,
                       "Every label that says a polarity says the other one, in " +
                           countText(wrong.size(), "step") + ": " + stepText(setup, step) + " " +
                           willDo(plan, wrong.front()) + ".",
-                      whyOpposite,
+                      whyOpposite(setup.bridge),
                       std::move(mends)});
 }
 

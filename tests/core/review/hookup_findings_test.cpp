@@ -82,13 +82,38 @@ TEST(HookupFindings, AnExchangedPairIsAWarningWithAMend) {
   EXPECT_EQ(one.mends[0].apply(channel), plain());
 }
 
+TEST(HookupFindings, LeadsExchangedSoThatTheArticleTurnsAndTheShuntsDoNotAreAWarningThatSaysSo) {
+  // Derived: from terminal P- or P+ to terminal S- a shunt lies over an arm of the other half bridge once S+
+  // and S- are exchanged, and reads with the sign it had (TN-514: opposite arms); the gauges read the other
+  // way round.
+  Channel channel = plain();
+  for (Shunt& shunt : channel.setup.shunts) {
+    shunt.a = shunt.a == Node::Arm1Begin ? Node::PPlus : Node::SMinus;
+    shunt.b = shunt.b == Node::Arm1End ? Node::SMinus : Node::PMinus;
+  }
+  ASSERT_THAT(reviewed(channel), IsEmpty());
+  for (const LeadPair& pair :
+       {LeadPair{SignalPlus, SignalMinus}, LeadPair{ExcitationPlus, ExcitationMinus}}) {
+    const Channel exchanged = hookedUp({.exchanged = {pair}}, channel);
+    const Finding one = only(exchanged);
+    EXPECT_EQ(one.severity, Severity::Warning);
+    EXPECT_THAT(one.why,
+                HasSubstr("passes while every strain of the article is recorded with the wrong sign"));
+    EXPECT_THAT(one.what, HasSubstr("The article's strain then reads with the other sign (simulated "));
+    EXPECT_THAT(one.what, HasSubstr("which a shunt check does not see"));
+    EXPECT_EQ(one.mends[0].apply(exchanged), channel);
+  }
+}
+
 TEST(HookupFindings, WhatIsReversedIsANoteAndEachHasItsMend) {
   const Channel channel =
       hookedUp({.signalReversed = true, .excitationReversed = true, .gaugesReversed = true});
   auto notes = of(FindingKind::Hookup, channel);
   ASSERT_THAT(notes, SizeIs(3));
   for (const Finding& note : notes) {
-    EXPECT_EQ(note.severity, Severity::Note);
+    const bool gauges = note.what.find("gauges") != std::string::npos;
+    EXPECT_EQ(note.severity, gauges ? Severity::Warning : Severity::Note);
+    EXPECT_EQ(note.why.find("a shunt check cannot see it") != std::string::npos, gauges);
     EXPECT_THAT(note.what, HasSubstr("on purpose?"));
   }
   Channel mended = channel;
@@ -108,6 +133,7 @@ TEST(HookupFindings, LabelsAreHeldAgainstWhatReversedWiresRead) {
   const Finding opposite = only(reversed, FindingKind::OppositePolarity);
   EXPECT_THAT(opposite.what, HasSubstr("6 steps"));
   EXPECT_THAT(opposite.what, HasSubstr("will read -"));
+  EXPECT_THAT(opposite.why, HasSubstr("the signal wires are entered as reversed and should not be"));
   ASSERT_THAT(opposite.mends, SizeIs(3));
   EXPECT_EQ(opposite.mends[2].apply(reversed), plain());
   EXPECT_THAT(of(FindingKind::OppositePolarity, hookedUp({.signalReversed = true}, plain("-", "+"))),
