@@ -6,6 +6,8 @@
 #include <QAction>
 #include <QApplication>
 #include <QGraphicsOpacityEffect>
+#include <QHeaderView>
+#include <QImage>
 #include <QLabel>
 #include <QPointer>
 #include <QScreen>
@@ -154,6 +156,70 @@ TEST_F(PresentationTest, LettersAreLargerThanInTheWindowAndGrowWithPlus) {
   EXPECT_LE(show->letters(), 4.0) << "there is an end to it";
   press(Qt::Key_0);
   EXPECT_NEAR(sentence->font().pointSizeF(), usual, 0.01);  // the same number by the same steps
+}
+
+TEST_F(PresentationTest, LargerLettersLeaveTheDrawingItsRoom) {
+  for (const QSize screen : {QSize(1280, 800), QSize(1920, 1080)}) {
+    show->resize(screen);
+    press(Qt::Key_0);
+    press(Qt::Key_Home);
+    const auto* canvas = show->findChild<BridgeCanvas*>();
+    QCoreApplication::processEvents();
+    const QSize usual = canvas->size();
+    EXPECT_GE(usual.height(), 7 * screen.height() / 10) << "the drawing is what it is about";
+    for (int k = 0; k < 8; ++k) {
+      press(k % 2 == 0 ? Qt::Key_Plus : Qt::Key_Right);
+      QCoreApplication::processEvents();
+      EXPECT_EQ(canvas->size(), usual) << k;
+      EXPECT_EQ(show->size(), screen) << k;
+    }
+    const QLabel* sentence = show->findChild<QLabel*>("presentationSentence");
+    EXPECT_GE(sentence->height(), sentence->heightForWidth(sentence->width())) << "all of it is seen";
+    EXPECT_LE(sentence->geometry().bottom(), show->height());
+  }
+}
+
+TEST_F(PresentationTest, ThePolarityPageHasNothingToPress) {
+  press(Qt::Key_2);
+  show->resize(1280, 800);
+  QCoreApplication::processEvents();
+  for (const char* name : {"polarityShunt", "polarityOhm", "polarityQuantity", "polaritySignal",
+                           "polarityExcitation", "polarityGauges", "polaritySentence", "polarityAsTable"})
+    EXPECT_FALSE(show->findChild<QWidget*>(name)->isVisible()) << name;
+  EXPECT_TRUE(show->findChild<QWidget*>("polarityPicture")->isVisible());
+  const auto* table = show->findChild<QTableView*>("polarityTable");
+  for (const QHeaderView* header : {table->horizontalHeader(), table->verticalHeader()})
+    EXPECT_NEAR(header->font().pointSizeF(), table->font().pointSizeF(), 0.26)  // quarters of a point
+        << "at the first visit";
+  if (!table->isVisible()) return;
+  EXPECT_LE(table->horizontalHeader()->length(), table->viewport()->width());
+  EXPECT_LE(table->verticalHeader()->length(), table->viewport()->height());
+}
+
+TEST_F(PresentationTest, TheBoardTakesTheColoursOfTheRoom) {
+  press(Qt::Key_3);
+  auto* board = show->findChild<QTableView*>("sequenceBoard");
+  // Its delegate's option is what is painted.
+  const auto painted = [&](int row, int column) {
+    return board->grab().toImage().copy(
+        board->visualRect(board->model()->index(row, column)).translated(board->viewport()->pos()));
+  };
+  const auto has = [](const QImage& image, const QColor& colour) {
+    for (int y = 0; y < image.height(); ++y)
+      for (int x = 0; x < image.width(); ++x)
+        if (image.pixelColor(x, y) == colour) return true;
+    return false;
+  };
+  if (!isDark(show->palette())) press(Qt::Key_D);
+  const Colours dark = coloursFor(darkPalette()), light = coloursFor(lightPalette());
+  press(Qt::Key_Home);
+  QCoreApplication::processEvents();
+  EXPECT_TRUE(has(painted(1, SequenceModel::PolarityColumn), dark.positive));
+  EXPECT_FALSE(has(painted(1, SequenceModel::PolarityColumn), light.positive));
+  EXPECT_TRUE(has(painted(1, SequenceModel::VerdictColumn), dark.pass));
+  // Number and name stand apart by a letter at least.
+  EXPECT_GE(board->columnWidth(SequenceModel::Number),
+            board->fontMetrics().horizontalAdvance("9") + 2 * board->fontMetrics().averageCharWidth());
 }
 
 TEST_F(PresentationTest, LettersOfEachViewGrowAlike) {

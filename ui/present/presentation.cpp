@@ -29,6 +29,8 @@ namespace {
 
 constexpr int keysFor_ms = 6000, fade_ms = 800;
 constexpr double letterStep = 1.12, fewestLetters = 0.6, mostLetters = 2.2;  ///< of the usual size
+constexpr int headGap = 24;
+constexpr double drawingShare = 0.73;  ///< of the screen's height, for the drawing of the bridge
 constexpr const char* plainSize = "presentationPlainSize";
 
 /// The usual size grows with the screen: 1.6 times at 1280 x 800, more in a larger hall.
@@ -109,7 +111,7 @@ void Presentation::buildFrame() {
          "C currents · Esc ends"));
   m_stack = new QStackedWidget;
   auto* head = new QHBoxLayout;
-  head->setSpacing(24);
+  head->setSpacing(headGap);
   head->addWidget(m_step);
   head->addWidget(m_title, 3);
   head->addWidget(m_channel, 1);
@@ -117,6 +119,7 @@ void Presentation::buildFrame() {
   column->setContentsMargins(20, 10, 20, 6);
   column->setSpacing(6);
   column->addLayout(head);
+  column->setSizeConstraint(QLayout::SetNoConstraint);  // as large as the screen, never larger
   column->addWidget(m_stack, 1);
   column->addWidget(m_sentence);
   column->addWidget(m_keys);
@@ -151,7 +154,7 @@ QWidget* Presentation::makePage(View view) {
   if (view == View::Bridge) return makeBridge();
   if (view == View::Polarity) {
     auto* polarity = new PolarityPanel(m_session);
-    hideTools(polarity, {"polaritySentence"});  // asks to point and click
+    polarity->setOnlyShown();
     return polarity;
   }
   if (view == View::Sequence) return new SequenceBoard(m_session);
@@ -175,6 +178,7 @@ void Presentation::showView(View view) {
   m_view = view;
   m_stack->setCurrentWidget(pageOf(view));
   refresh();
+  scaleLetters();
 }
 
 std::size_t Presentation::steps() const {
@@ -217,6 +221,7 @@ void Presentation::refresh() {
   m_sentence->setText(withWholeUnits(state.sentence.isEmpty() ? state.outcome : state.sentence));
   setTextColour(m_step, colourOf(coloursFor(palette()), state.polarity));
   if (m_view == View::Bridge) refreshBridge();
+  if (m_view == View::Bridge && isVisible()) scaleLetters();
   makeQuiet(pageOf(m_view));  // views make parts of themselves anew
 }
 
@@ -258,8 +263,38 @@ void Presentation::scaleLetters() {
   size(m_channel, 0.85);
   size(m_sentence, 1.0);
   size(m_keys, 0.6);
+  if (m_bar) m_bar->setFont(letters);
+  keepDrawing();
   setTextColour(m_channel, coloursFor(palette()).quiet);
   setTextColour(m_keys, coloursFor(palette()).quiet);
+}
+
+/// The drawing keeps its share of the screen, whatever the size of the letters around it: they grow as far as
+/// their own share takes them. Smaller letters leave the drawing more.
+void Presentation::keepDrawing() {
+  if (!m_canvas) return;
+  const int drawing = static_cast<int>(drawingShare * height());
+  m_canvas->setMinimumHeight(drawing);
+  m_canvas->setMaximumHeight(m_chosen < 1 ? QWIDGETSIZE_MAX : drawing);
+  if (m_view != View::Bridge) return;
+  const auto shrink = [](QWidget* label) {
+    QFont font = label->font();
+    font.setPointSizeF(font.pointSizeF() * 0.96);
+    label->setFont(font);
+  };
+  const QMargins around = layout()->contentsMargins();
+  const int width = this->width() - around.left() - around.right();
+  const auto needed = [&] {
+    const int title = (width - m_step->sizeHint().width()) * 3 / 4 - 2 * headGap;
+    const int head = std::max(m_step->sizeHint().height(), m_title->heightForWidth(title));
+    const int sentence = m_sentence->heightForWidth(width), keys = m_keys->heightForWidth(width);
+    const int gaps = 4 * layout()->spacing() + around.top() + around.bottom();
+    return head + sentence + keys + m_bar->sizeHint().height() + gaps;
+  };
+  constexpr int mostTimes = 40;
+  for (int times = 0; times < mostTimes && needed() > height() - drawing; ++times)
+    for (QWidget* part : std::initializer_list<QWidget*>{m_step, m_title, m_sentence, m_keys, m_bar})
+      shrink(part);
 }
 
 void Presentation::turnColours() { setPalette(onPaper(isDark(palette()) ? lightPalette() : darkPalette())); }

@@ -59,6 +59,7 @@ class Presentation : public QWidget {
   void announce();
   void fitLetters();
   void scaleLetters();
+  void keepDrawing();
   void turnColours();
   void showKeys();
 

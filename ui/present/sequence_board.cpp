@@ -15,7 +15,16 @@ namespace {
 constexpr double chosenLarger = 1.35;
 constexpr int leastLabel = 14;  ///< letters
 
-/// Draws the chosen step larger.
+/// A colour that means something in the program's palette, in that of another.
+QColor sameMeaning(const QColor& colour, const Colours& from, const Colours& to) {
+  for (const QColor Colours::*part : {&Colours::positive, &Colours::negative, &Colours::pass, &Colours::fail,
+                                      &Colours::cannotTell, &Colours::notJudged, &Colours::quiet})
+    if (colour == from.*part) return to.*part;
+  return to.text;
+}
+
+/// Draws the chosen step larger, and all in the colours of the board, which may be dark where the program is
+/// light.
 class LargeStep : public QStyledItemDelegate {
  public:
   LargeStep(Session& session, QObject* parent) : QStyledItemDelegate(parent), m_session(session) {}
@@ -23,6 +32,12 @@ class LargeStep : public QStyledItemDelegate {
  protected:
   void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override {
     QStyledItemDelegate::initStyleOption(option, index);
+    const QVariant colour = index.data(Qt::ForegroundRole);
+    if (colour.canConvert<QColor>())
+      option->palette.setColor(QPalette::Text, sameMeaning(colour.value<QColor>(), coloursFor(QPalette()),
+                                                           coloursFor(option->widget->palette())));
+    // The numbers stand apart from what the steps are called.
+    if (index.column() == SequenceModel::Number) option->displayAlignment = Qt::AlignCenter;
     const auto step = m_session.selection().step;
     if (!step || static_cast<int>(*step) != index.row()) return;
     option->font.setPointSizeF(option->font.pointSizeF() * chosenLarger);
@@ -67,6 +82,7 @@ void SequenceBoard::refresh() {
   for (int column = 0; column < m_model.columnCount(); ++column)
     setColumnHidden(column, !shown.contains(column));
   resizeColumnsToContents();
+  setColumnWidth(Model::Number, columnWidth(Model::Number) + 2 * fontMetrics().averageCharWidth());
   horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
   horizontalHeader()->setSectionResizeMode(Model::Label, QHeaderView::Stretch);
   // Where there is little width the names of the steps go before the finer numbers.
