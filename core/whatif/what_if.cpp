@@ -139,7 +139,7 @@ double withoutRounding(const WhatIf& whatIf, double value) {
 
 ShownDifference shownDifference(const WhatIf& whatIf, double value) {
   const double shown = isSeen(whatIf, value) ? value : 0;
-  return {shown, placesShowing(shown / 10, readingPlaces(whatIf))};
+  return {shown, std::max(readingPlaces(whatIf), std::min(placesOf(shown), 9))};
 }
 
 std::optional<double> growthPercent(const WhatIf& whatIf, const WhatIfStep& step, Zeroed zeroed) {
@@ -153,7 +153,7 @@ std::optional<ShownDifference> shownGrowth(const WhatIf& whatIf, const WhatIfSte
   auto percent = growthPercent(whatIf, step, zeroed);
   if (!percent) return std::nullopt;
   if (!isSeen(whatIf, (step.with(zeroed)->reading - step.without->reading).base())) percent = 0;
-  return ShownDifference{*percent, placesShowing(*percent / 10, 2)};
+  return ShownDifference{*percent, std::max(2, std::min(placesOf(*percent), 9))};
 }
 
 ArticleSign articleSign(const WhatIfStep& step) {

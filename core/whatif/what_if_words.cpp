@@ -13,6 +13,12 @@ namespace {
 /// Common practice, no source: inputs for strain gauges end at some 10 mV/V, few beyond 100 mV/V.
 constexpr double farBeyond = 0.1;
 
+/// Places that show `value` with three significant digits.
+int threePlaces(double value) {
+  if (value == 0 || !std::isfinite(value)) return 1;
+  return static_cast<int>(std::clamp(2 - std::floor(std::log10(std::abs(value))), 0.0, 9.0));
+}
+
 /// "Step 2", "Steps 2, 3 and 5"; "All steps" when it is every one of `all`.
 std::string stepsText(const std::vector<std::size_t>& steps, std::size_t all, std::string_view allText) {
   if (steps.size() == all && all > 1) return std::string(allText);
@@ -75,8 +81,7 @@ class Saying {
   }
   /// With as many digits as per cent are told with.
   std::string difference3(double value) const {
-    return formatFixed(value, placesShowing(value / 100, value == 0 ? 1 : 0)) + " " +
-           readingUnitText(m_whatIf.setup.instrument);
+    return formatFixed(value, threePlaces(value)) + " " + readingUnitText(m_whatIf.setup.instrument);
   }
   std::string withUnit(double value) const {
     return number(value) + " " + readingUnitText(m_whatIf.setup.instrument);
@@ -235,9 +240,25 @@ class Saying {
         (m_whatIf.setup.instrument.unit == ReadingUnit::MillivoltPerVolt
              ? std::string()
              : " (" + formatQuantity(output, UnitFamily::Output, {}, 3) + ")") +
-        (m_zeroed == Zeroed::After ? ", which zeroing takes away." : ", which is in every reading."));
+        (m_zeroed == Zeroed::After && !isZeroBeyond() ? ", which zeroing takes away"
+         : m_zeroed == Zeroed::Before                 ? ", which is in every reading"
+                                                      : "") +
+        (isZeroBeyond() ? "; the zero is then beyond the ±" + rangeText() + "." : "."));
     if (!m_whatIf.setup.instrument.range && std::abs(m_whatIf.zeroWith->base()) > farBeyond)
       say("That is far beyond what an instrument for strain gauges takes.");
+  }
+
+  std::string rangeText() const {
+    return formatQuantity(m_whatIf.setup.instrument.range->base(), UnitFamily::Output) +
+           " that the instrument takes";
+  }
+
+  /// Whether the zero has come to lie where the instrument does not follow.
+  bool isZeroBeyond() const {
+    const auto& range = m_whatIf.setup.instrument.range;
+    if (!range || !m_whatIf.zeroWith || !m_whatIf.zeroWithout) return false;
+    const auto isBeyond = [&](Output zero) { return std::abs(zero.base()) > range->base(); };
+    return isBeyond(*m_whatIf.zeroWith) && !isBeyond(*m_whatIf.zeroWithout);
   }
 
   /// Whether the zero is what comes of it: beyond what the instrument takes, or far more than what becomes of
@@ -254,13 +275,12 @@ class Saying {
   }
 
   void sayRange() {
-    const auto& range = m_whatIf.setup.instrument.range;
     std::vector<std::size_t> beyond;
     for (const std::size_t step : m_read)
       if (with(step).beyondRange && !without(step).beyondRange) beyond.push_back(step);
-    if (beyond.empty()) return;
+    if (beyond.empty() || (isZeroBeyond() && beyond.size() == m_read.size())) return;
     say(stepsText(beyond, m_read.size(), "All steps") + (beyond.size() == 1 ? " lies" : " lie") +
-        " beyond the ±" + formatQuantity(range->base(), UnitFamily::Output) + " that the instrument takes.");
+        " beyond the ±" + rangeText() + ".");
   }
 
   void sayNothing() {

@@ -371,6 +371,18 @@ TEST(WhatIf, AZeroThatTheInstrumentCannotTakeComesFirst) {
   // 5 ohm more in the arm of 350 + 2 + 2: 3.5 mV/V, as above.
   const std::string sentence = whatIfSentence(tryOut(setup, {{LeadContact, pPlus, 0, 5}}), Zeroed::After);
   EXPECT_TRUE(startsWith(sentence, "The zero jumps by ")) << sentence;
+  EXPECT_NE(sentence.find("; the zero is then beyond the ±3 mV/V that the instrument takes."),
+            std::string::npos)
+      << sentence;
+}
+
+TEST(WhatIf, TheChangeIsToldWithAsManyDigitsAsItsPerCent) {
+  // Cable loss 2 RL/(R + 2 RL) as above: 4/354 = 1.13 % of 1000.98/4 µm/m (TN-514, N = 4) is 2.83 µm/m.
+  const core::Setup setup =
+      test::withShuntOnArm(test::equalArms(BridgeType::FullBending, 350.0_ohm), 174.65_kohm, 1);
+  const WhatIf what = tryOut(setup, {{LeadResistance, 0, 0, 2}});
+  EXPECT_TRUE(says(what, Zeroed::After, ", 2.83 µm/m higher, 1.13 % smaller in size."))
+      << whatIfSentence(what, Zeroed::After);
 }
 
 TEST(WhatIf, WhatCannotBeSeenIsNoChange) {
