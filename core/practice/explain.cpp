@@ -5,6 +5,7 @@
 #include <iterator>
 
 #include "core/flow/movement.h"
+#include "core/flow/placement.h"
 #include "core/practice/question_words.h"
 #include "core/review/arm_place.h"
 #include "core/working/working.h"
@@ -53,10 +54,10 @@ void addShuntLines(std::vector<std::string>& lines, const Setup& setup, std::siz
 std::string ruleOf(const Setup& setup, const Shunt& shunt) {
   const std::string where = "Shunt " + shunt.name + " lies " + placeText(setup.bridge, shunt);
   const auto place = placeOf(setup.bridge, shunt);
+  if (!place && placementOf(setup.bridge, shunt).kind == ShuntPlacement::Kind::Output)
+    return where + ", over the output: it loads the signal and unbalances neither half bridge.";
   if (!place)
-    return where +
-           ", over both half bridges alike or over the output alone: neither half divides the "
-           "excitation otherwise.";
+    return where + ", over the excitation and both half bridges alike: neither divides it otherwise.";
   const std::string over =
       place->atOwnEnds ? "" : ", over arm " + std::to_string(place->arm + 1) + " and leads,";
   return where + over + " and pulls the output " + (place->arm % 2 == 0 ? "down." : "up.");
@@ -83,11 +84,38 @@ std::vector<std::string> ruleSentences(const Setup& setup, std::size_t step) {
   return sentences;
 }
 
-std::vector<std::string> networkSentences(const Setup& setup, std::size_t step) {
+namespace {
+
+/// Where what is shown and what is simulated are told apart by sign or by more than a thousandth, why.
+std::string shownSentence(const Setup& setup, std::size_t step, const Movement& movement) {
+  const Instrument& instrument = setup.instrument;
+  if (instrument.unit != ReadingUnit::MicrometrePerMetre || isTransducer(setup.bridge)) return {};
+  if (movement.polarity == Polarity::None || !movement.simulated) return {};
+  const SetupPrediction predicted = predict(setup);
+  if (!predicted.steps[step]) return {};
+  const double shown = predicted.steps[step]->reading.base();
+  const double simulated = simulatedInUnit(setup.bridge, *movement.simulated);
+  if (std::abs(shown - simulated) <= 1e-3 * std::abs(simulated)) return {};
+  const Hookup& hookup = setup.bridge.hookup;
+  const bool turned = (shown > 0) != (simulated > 0);
+  std::string text = "The instrument shows " + signedReading(setup, Reading(shown)) +
+                     ": it reckons with the gauge factor and bridge factor as set";
+  text += turned
+              ? std::string(" and knows nothing of reversed ") + (hookup.gaugesReversed ? "gauges" : "wires")
+              : " and knows neither leads nor that a bridge is not linear";
+  return text + ". Simulated is the strain that would change the output by as much.";
+}
+
+}  // namespace
+
+std::vector<std::string> networkSentences(const Setup& setup, std::size_t step, bool withInstrument) {
   std::vector<std::string> sentences;
   if (const auto movement = movementAt(setup, step)) {
     std::string sentence = sentenceOf(setup, step, *movement);
     if (!sentence.empty()) sentences.push_back(std::move(sentence));
+    if (!withInstrument) return sentences;
+    if (std::string shown = shownSentence(setup, step, *movement); !shown.empty())
+      sentences.push_back(std::move(shown));
   }
   return sentences;
 }

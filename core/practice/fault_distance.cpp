@@ -23,6 +23,11 @@ std::vector<double> withZero(std::vector<double> sizes) {
   return sizes;
 }
 
+std::vector<double> times(std::vector<double> sizes, double factor) {
+  for (double& size : sizes) size *= factor;
+  return sizes;
+}
+
 /// `count` equal parts of -reach to reach.
 std::vector<double> bothSides(double reach) {
   constexpr int count = 40;
@@ -43,6 +48,9 @@ std::vector<double> meshOf(const ReadGround& ground, const Fault& fault, double 
   switch (fault.kind) {
     case CauseKind::Scale:
       return geometric(0.01, 100, 1.3);
+    case CauseKind::BridgeFactor:
+      // Any N, not only those of templates: it acts as a scale does.
+      return times(geometric(0.01, 100, 1.3), ground.setup.instrument.bridgeFactor);
     case CauseKind::ShuntValue:
       return geometric(1e-4, 1e4, 1.4);
     case CauseKind::ArmValue:

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "core/practice/explain.h"
@@ -7,6 +8,7 @@
 #include "core/practice/question_words.h"
 #include "core/practice/random_bridge.h"
 #include "core/review/arm_place.h"
+#include "core/units/notation.h"
 
 namespace core {
 namespace {
@@ -24,29 +26,38 @@ bool placesDiffer(const Setup& setup) {
   return std::abs(ratio - 1) > alikeArms || a->atOwnEnds != b->atOwnEnds;
 }
 
-/// "With all arms alike a smaller resistor gives a larger reading; here ..." in the numbers of each shunt.
-std::string weightSentence(const Setup& setup) {
-  std::string text = "What counts is the arm's resistance over the shunt's: ";
+/// In the numbers of each shunt; of shunts alike over arms alike, what their leads do.
+std::string weightSentence(const Setup& setup, const std::array<Output, 2>& changes) {
+  std::array<std::string, 2> weights;
+  bool leads = false;
   for (std::size_t k = 0; k < 2; ++k) {
     const Shunt& shunt = setup.shunts[k];
-    const Resistance arm = setup.bridge.arms[placeOf(setup.bridge, shunt)->arm];
-    text +=
-        (k > 0 ? " and " : "") + ohmText(arm) + " over " + ohmText(shunt.resistance) + " for " + shunt.name;
+    const auto place = placeOf(setup.bridge, shunt);
+    weights[k] = ohmText(setup.bridge.arms[place->arm]) + " over " + ohmText(shunt.resistance);
+    leads = leads || !place->atOwnEnds;
   }
-  const bool leads = !placeOf(setup.bridge, setup.shunts[0])->atOwnEnds ||
-                     !placeOf(setup.bridge, setup.shunts[1])->atOwnEnds;
-  if (leads) text += "; a shunt at the terminals spans leads too and sends its current through them";
-  return text + ".";
+  std::string text = "What counts is the arm's resistance over the shunt's: ";
+  if (weights[0] != weights[1]) {
+    text +=
+        weights[0] + " for " + setup.shunts[0].name + " and " + weights[1] + " for " + setup.shunts[1].name;
+    if (leads) text += "; a shunt at the terminals spans leads too and sends its current through them";
+    return text + ".";
+  }
+  const double a = std::abs(changes[0].base()), b = std::abs(changes[1].base());
+  return text + weights[0] +
+         " for both. The leads decide: a shunt at the terminals spans leads too and sends " +
+         "its current through them, which makes " + setup.shunts[a > b ? 0 : 1].name + " larger by " +
+         formatNumber(100 * (std::max(a, b) / std::min(a, b) - 1), 2) + " %.";
 }
 
-void explain(Question& question, const std::array<Reading, 2>& readings) {
+void explain(Question& question, const std::array<Output, 2>& changes) {
   const Setup& setup = question.setup;
   question.explained = setup;
   question.explainedStep = question.right + 1;
-  question.explanation = {weightSentence(setup)};
+  question.explanation = {weightSentence(setup, changes)};
   for (std::size_t k = 0; k < 2; ++k)
     question.explanation.push_back("Shunt " + setup.shunts[k].name + " makes the instrument show " +
-                                   signedReading(setup, readings[k]) + ".");
+                                   signedReading(setup, readingOf(setup.instrument, changes[k])) + ".");
   append(question.explanation, networkSentences(setup, question.explainedStep));
   for (const std::size_t step : {1, 2}) {
     append(question.formula, outputLines(setup, step));
@@ -80,7 +91,7 @@ std::optional<Question> largerShuntQuestion(Dice& dice, Difficulty difficulty) {
   for (const Shunt& shunt : setup.shunts)
     question.choices.push_back("Shunt " + shunt.name + ", " + shuntText(setup.bridge, shunt));
   question.right = sizeA == more ? 0 : 1;
-  explain(question, {readingOf(setup.instrument, *a), readingOf(setup.instrument, *b)});
+  explain(question, {*a, *b});
   return question;
 }
 

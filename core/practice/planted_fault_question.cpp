@@ -5,6 +5,7 @@
 #include "core/diagnose/cause_words.h"
 #include "core/practice/explain.h"
 #include "core/practice/fault_distance.h"
+#include "core/practice/fault_words.h"
 #include "core/practice/kinds.h"
 #include "core/practice/question_words.h"
 #include "core/practice/random_bridge.h"
@@ -13,9 +14,10 @@
 namespace core {
 namespace {
 
-/// How far a wrong fault of the best size must stay from the readings, and the healthy plan too: a share of
-/// the greatest reading.
+/// How far a wrong fault of the best size must stay from the readings: a share of the greatest reading.
 constexpr double clearMiss = 0.03;
+/// How far the planted fault must take them from the plan's.
+constexpr double seenMiss = 0.04;
 constexpr std::size_t wrongChoices = 3;
 
 bool isOffered(CauseKind kind, Difficulty difficulty) {
@@ -56,12 +58,14 @@ double plantedSize(const ReadGround& ground, const Fault& fault, Dice& dice) {
       return dice.of({0.5, 0.8, 0.9, 1.1, 1.25, 2.0});
     case CauseKind::ArmValue:
     case CauseKind::CompletionValue:
-      return dice.of({0.5, 0.7, 0.8, 1.25, 1.5, 2.0});
+      // More would not be balanced any more: 5 % of an arm are 12.5 mV/V already.
+      return dice.of({0.95, 1.05});
     case CauseKind::Leads:
+      return dice.of({2.0, 5.0, 10.0});
     case CauseKind::LeadContact:
-      return dice.of({5.0, 10.0, 20.0, 50.0});
+      return dice.of({5.0, 10.0, 20.0});
     case CauseKind::Leak:
-      return 1 / dice.of({1e3, 2e3, 5e3, 10e3});
+      return 1 / dice.of({2e3, 5e3, 10e3});
     case CauseKind::ZeroShift:
     case CauseKind::StrayReading:
       return reach * dice.of({-0.4, -0.2, -0.1, 0.1, 0.2, 0.4});
@@ -113,41 +117,6 @@ std::vector<double> rounded(std::vector<double> readings, int places) {
   return readings;
 }
 
-/// The plan as it really runs with the fault, where a picture can show that.
-Setup faultyPlan(Setup setup, const Fault& fault) {
-  Instrument& instrument = setup.instrument;
-  switch (fault.kind) {
-    case CauseKind::PolarityReversed:
-      setup.bridge.hookup.signalReversed = !setup.bridge.hookup.signalReversed;
-      return setup;
-    case CauseKind::BridgeFactor:
-      instrument.bridgeFactor = fault.size;
-      return setup;
-    case CauseKind::Scale:
-      if (instrument.unit == ReadingUnit::MicrometrePerMetre) instrument.gaugeFactor /= fault.size;
-      if (instrument.unit == ReadingUnit::Scaled) instrument.unitsPerMillivoltPerVolt *= fault.size;
-      if (instrument.unit == ReadingUnit::Millivolt)
-        instrument.excitation = fault.size * instrument.excitation;
-      return setup;
-    case CauseKind::StepsExchanged:
-      std::swap(setup.sequence[fault.index].closed, setup.sequence[fault.other].closed);
-      return setup;
-    case CauseKind::SidesExchanged:
-      std::swap(setup.sequence[1].closed, setup.sequence[4].closed);
-      std::swap(setup.sequence[2].closed, setup.sequence[5].closed);
-      return setup;
-    case CauseKind::ShuntOpen: {
-      // A resistance without end would have to be drawn; a shunt that never closes is in no step.
-      const Setup open = withFault(setup, fault);
-      for (Step& step : setup.sequence)
-        std::erase_if(step.closed, [&](std::size_t k) { return open.shunts[k] != setup.shunts[k]; });
-      return setup;
-    }
-    default:
-      return withFault(std::move(setup), fault);
-  }
-}
-
 /// The planted fault, its readings, and three others that do not explain them.
 struct Planted {
   Nearest right;
@@ -155,17 +124,12 @@ struct Planted {
   std::vector<Nearest> wrong;
 };
 
-double missOf(const std::vector<double>& a, const std::vector<double>& b, double reach) {
-  double miss = 0;
-  for (std::size_t k = 0; k < a.size(); ++k) miss = std::max(miss, std::abs(a[k] - b[k]));
-  return miss / reach;
-}
-
 /// Three of `candidates` that do not explain the readings; in harder questions those that come nearest.
 std::vector<Nearest> wrongOnes(const ReadGround& ground, const std::vector<Fault>& candidates,
                                const Planted& planted, Difficulty difficulty) {
   std::vector<Nearest> wrong;
   for (const Fault& fault : candidates) {
+    if (isOfScale(fault.kind) && isOfScale(planted.right.fault.kind)) continue;
     if (difficulty == Difficulty::First && wrong.size() == wrongChoices) break;
     const auto one = nearest(ground, fault, planted.shown);
     if (one && one->distance > clearMiss &&
@@ -178,12 +142,14 @@ std::vector<Nearest> wrongOnes(const ReadGround& ground, const std::vector<Fault
   return wrong;
 }
 
-/// One fault of each kind, kinds and faults at random.
+/// One fault of each kind, kinds and faults at random; of the kinds that are a scale one only.
 std::vector<Fault> oneOfEachKind(std::vector<Fault> faults, Dice& dice) {
   dice.shuffle(faults);
   std::vector<Fault> one;
+  const auto alike = [](CauseKind a, CauseKind b) { return a == b || (isOfScale(a) && isOfScale(b)); };
   for (const Fault& fault : faults)
-    if (std::none_of(one.begin(), one.end(), [&](const Fault& other) { return other.kind == fault.kind; }))
+    if (std::none_of(one.begin(), one.end(),
+                     [&](const Fault& other) { return alike(other.kind, fault.kind); }))
       one.push_back(fault);
   dice.shuffle(one);
   return one;
@@ -195,7 +161,7 @@ std::optional<Planted> plant(const ReadGround& ground, const std::vector<Fault>&
   Fault right = oneOfEachKind(faults, dice).front();
   right.size = plantedSize(ground, right, dice);
   const auto readings = readingsUnder(ground, right);
-  if (!readings || missOf(*readings, ground.points.expected, ground.greatest()) < 2 * clearMiss)
+  if (!readings || missOf(*readings, ground.points.expected, ground.greatest()) < seenMiss)
     return std::nullopt;
   planted.right = {right, *readings};
   planted.shown = rounded(*readings, displayPlaces(ground.greatest()));
@@ -226,37 +192,6 @@ Table readingsTable(const ReadGround& ground, const std::vector<double>& shown) 
   return table;
 }
 
-/// The step where two rows of readings lie furthest apart.
-std::size_t furthest(const std::vector<double>& a, const std::vector<double>& b) {
-  std::size_t worst = 0;
-  for (std::size_t k = 0; k < a.size(); ++k)
-    if (std::abs(a[k] - b[k]) > std::abs(a[worst] - b[worst])) worst = k;
-  return worst;
-}
-
-std::string withSize(const Setup& setup, const Fault& fault) {
-  std::string text = causeTitle(setup, fault);
-  if (hasFreeSize(fault.kind))
-    if (const std::string size = sizeWords(setup, fault, std::nullopt); !size.empty()) text += ", " + size;
-  if (const std::string setting = settingWords(setup, fault, std::nullopt); !setting.empty())
-    text += " (" + setting + ")";
-  return text;
-}
-
-/// "At best: Resistor A off its value, A acts as ...: step 3 would show 12 µm/m where 34 stands."
-std::string whyNot(const ReadGround& ground, const Nearest& wrong, const std::vector<double>& shown) {
-  constexpr double noEffect = 1e-3;
-  const std::size_t worst = furthest(wrong.readings, shown);
-  const int places = displayPlaces(ground.greatest());
-  const bool none =
-      wrong.atEnd || missOf(wrong.readings, ground.points.expected, ground.greatest()) < noEffect;
-  std::string text = none ? causeTitle(ground.setup, wrong.fault) : withSize(ground.setup, wrong.fault);
-  if (hasFreeSize(wrong.fault.kind)) text = none ? "No size of it helps: " + text : "At best: " + text;
-  return text + ": step " + std::to_string(worst + 1) + " would show " +
-         formatFixed(wrong.readings[worst], places) + " " + readingUnitText(ground.setup.instrument) +
-         " where " + formatFixed(shown[worst], places) + " stands.";
-}
-
 /// The step with a closed shunt that the fault moves most.
 std::size_t tellingStep(const ReadGround& ground, const std::vector<double>& shown) {
   std::size_t worst = 1;
@@ -268,6 +203,30 @@ std::size_t tellingStep(const ReadGround& ground, const std::vector<double>& sho
   return worst;
 }
 
+/// What tells the fault: a step as planned and with it; of a fault of readings alone what becomes of one.
+std::vector<std::string> faultLines(const Question& question, const ReadGround& ground,
+                                    const Planted& planted) {
+  const Setup &setup = ground.setup, &faulty = question.explained;
+  const std::size_t at = question.explainedStep;
+  if (faulty == setup) {
+    const std::size_t moved = furthest(planted.shown, ground.points.expected);
+    return {readingLine(ground, planted.right.fault, moved, planted.shown)};
+  }
+  const std::string step = "step " + std::to_string(at + 1);
+  std::vector<std::string> lines{"As planned, " + step + ":"};
+  append(lines, outputLines(setup, at));
+  append(lines, readingLines(setup, at));
+  if (faulty.sequence[at].closed.empty()) {
+    lines.push_back("With the fault, " + step + ": no shunt closes, and the reading stays at zero.");
+    return lines;
+  }
+  lines.push_back("With the fault, " + step + ":");
+  // A wrong setting leaves the output as it is.
+  if (!isOfScale(planted.right.fault.kind)) append(lines, outputLines(faulty, at));
+  append(lines, readingLines(faulty, at));
+  return lines;
+}
+
 void explain(Question& question, const ReadGround& ground, const Planted& planted) {
   const Setup& setup = ground.setup;
   question.explained = faultyPlan(setup, planted.right.fault);
@@ -277,15 +236,7 @@ void explain(Question& question, const ReadGround& ground, const Planted& plante
   for (const Nearest& wrong : planted.wrong)
     question.explanation.push_back(whyNot(ground, wrong, planted.shown));
   question.explanation.push_back("To make sure: " + confirmWords(setup, planted.right.fault));
-  const std::string step = "step " + std::to_string(question.explainedStep + 1);
-  question.formula = {"As planned, " + step + ":"};
-  append(question.formula, outputLines(setup, question.explainedStep));
-  append(question.formula, readingLines(setup, question.explainedStep));
-  if (question.explained == setup || question.explained.sequence[question.explainedStep].closed.empty())
-    return;
-  question.formula.push_back("With the fault, " + step + ":");
-  append(question.formula, outputLines(question.explained, question.explainedStep));
-  append(question.formula, readingLines(question.explained, question.explainedStep));
+  question.formula = faultLines(question, ground, planted);
 }
 
 }  // namespace

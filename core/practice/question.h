@@ -26,7 +26,7 @@ enum class QuestionKind : std::uint8_t {
 inline constexpr std::size_t questionKindCount = 5;
 
 enum class Difficulty : std::uint8_t {
-  First,     ///< full and quarter bridges, ideal leads, shunts right across an arm
+  First,     ///< full and quarter bridges, ideal leads, shunts right across an arm or over the whole bridge
   Further,   ///< all templates, leads with resistance, shunts at terminals
   Thorough,  ///< unequal arms, reversed wires, leaks, several shunts at once
 };
@@ -56,7 +56,8 @@ struct Question {
   std::optional<Reading> number;     ///< the right number, in `unit`
   std::string unit;                  ///< of `number`; else empty
   /// Of PlantedFault only, a fault for each choice: the right one with its size, the others with the size
-  /// that explains the readings best.
+  /// that explains the readings best, whatever its size. Scale and BridgeFactor are one family: at most one
+  /// of them is among the choices.
   std::vector<Fault> faults;
   Setup explained;                ///< of the picture beside the answer: the shunt or fault in its place
   std::size_t explainedStep = 0;  ///< of `explained`, whose shunts that picture shows closed

@@ -2,10 +2,12 @@
 #include "core/practice/question_words.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/circuit/hookup_words.h"
 #include "core/diagnose/cause_words.h"
 #include "core/plan/prediction.h"
+#include "core/practice/kinds.h"
 #include "core/review/arm_place.h"
 #include "core/units/notation.h"
 
@@ -70,7 +72,11 @@ std::vector<Entry> givenOf(const Setup& setup) {
                            {"Arms", armsText(bridge)},
                            {"Leads", leadsText(bridge)},
                            {"Excitation", formatNumber(setup.instrument.excitation.base(), 4) + " V"}};
-  for (const std::string& sentence : hookupSentences(bridge)) given.push_back({"Connection", sentence});
+  for (std::string sentence : hookupSentences(bridge)) {
+    // A value like the others: whoever strings them together sets the full stop.
+    if (sentence.ends_with('.')) sentence.pop_back();
+    given.push_back({"Connection", std::move(sentence)});
+  }
   if (const std::string leaks = leaksText(bridge); !leaks.empty()) given.push_back({"Leak", leaks});
   for (const Shunt& shunt : setup.shunts) given.push_back({"Shunt " + shunt.name, shuntText(bridge, shunt)});
   return given;
@@ -96,6 +102,7 @@ Entry instrumentEntry(const Setup& setup) {
 }
 
 std::string signedOutput(Output output) {
+  if (std::abs(output.base()) < noOutput.base()) return "0 mV/V";
   return withSign(formatQuantity(output.base(), UnitFamily::Output, {}, 4), output.base());
 }
 

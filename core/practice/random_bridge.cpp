@@ -22,24 +22,26 @@ bool isFull(BridgeType type) { return type >= BridgeType::FullBending; }
 
 BridgeType randomType(Dice& dice, Difficulty difficulty, const BridgeWish& wish) {
   using enum BridgeType;
+  static const std::vector<BridgeType> completed{QuarterTwoWire, QuarterThreeWire, HalfBending, HalfPoisson};
+  if (difficulty == Difficulty::First && wish.unequalHalves)
+    return dice.of({QuarterTwoWire, QuarterThreeWire});
   if (difficulty == Difficulty::First)
     return dice.of({QuarterTwoWire, QuarterThreeWire, FullBending, FullTorsion});
   const auto type = static_cast<BridgeType>(dice.below(bridgeTypeCount));
   if (!wish.unequalHalves) return type;
-  // Each half of a diagonal half bridge has a gauge in it, and a transducer has four alike.
-  return type == HalfDiagonal ? HalfBending : type == Transducer ? FullPoissonBendingSplit : type;
+  // Gauges are alike: only completion resistors may differ, and they must be both of a half of their own.
+  return type == HalfDiagonal ? HalfBending : isFull(type) ? dice.of(completed) : type;
 }
 
-/// Arms 1 and 2 and arms 3 and 4 of one resistance each; only both halves of one where all arms are gauges of
-/// one certificate.
+/// Arms 1 and 2 and arms 3 and 4 of one resistance each; only completion resistors differ from the gauges.
 void setArms(Setup& setup, Dice& dice, Difficulty difficulty, const BridgeWish& wish) {
   Bridge& bridge = setup.bridge;
   const double gauge = dice.of({isTransducer(bridge) ? 350.0 : 120.0, 350.0, 350.0, 1000.0});
   bridge.gauge.nominal = Resistance(gauge);
   bridge.arms.fill(bridge.gauge.nominal);
-  const bool diagonal = bridge.type == BridgeType::HalfDiagonal;
-  const bool inside = !diagonal && !isFull(bridge.type) && difficulty != Difficulty::First;
-  if (diagonal || !(wish.unequalHalves || (inside && dice.oneIn(2)))) return;
+  const bool completed = bridge.type != BridgeType::HalfDiagonal && !isFull(bridge.type);
+  const bool mayDiffer = completed && difficulty != Difficulty::First;
+  if (!completed || !(wish.unequalHalves || (mayDiffer && dice.oneIn(2)))) return;
   const double other = gauge == 120   ? dice.of({350.0, 1000.0})
                        : gauge == 350 ? dice.of({120.0, 1000.0})
                                       : 350;

@@ -13,7 +13,7 @@ namespace core {
 /// What a question needs of its bridge beyond its difficulty.
 struct BridgeWish {
   bool unequalHalves =
-      false;               ///< arms 1 and 2 of another resistance than arms 3 and 4; no diagonal half bridge
+      false;  ///< arms 1 and 2 of another resistance than arms 3 and 4, which are completion resistors
   bool longLeads = false;  ///< where there are leads with resistance
   bool hookup = true;      ///< wires may be reversed
   bool leaks = true;       ///< a gauge may leak

@@ -6,6 +6,7 @@
 #include "core/practice/kinds.h"
 #include "core/practice/question_words.h"
 #include "core/practice/random_bridge.h"
+#include "core/review/arm_place.h"
 
 namespace core {
 namespace {
@@ -21,6 +22,28 @@ void addShunts(Setup& setup, Dice& dice, Difficulty difficulty) {
   const std::size_t second = (arm + 1 + dice.below(3)) % 4;
   addRandomShunt(setup, dice, difficulty, randomResistor(dice, setup.bridge.arms[second]), second);
   setup.sequence.push_back({"A and B closed", {0, 1}});
+}
+
+/// The textbook's result must be right for who checks by it, or wrong beyond doubt.
+constexpr double textbookRight = 0.025, textbookWrong = 0.1;
+
+/// Each shunt by R/(4 Rs + 2 R) of the arm that it lies over, without leads: down over arms 1 and 3, up over
+/// 2 and 4, turned by each pair of wires that is reversed (Micro-Measurements TN-514).
+double textbookChange(const Setup& setup) {
+  double change = 0;
+  for (const Shunt& shunt : setup.shunts) {
+    const auto place = placeOf(setup.bridge, shunt);
+    if (!place) continue;
+    const double r = setup.bridge.arms[place->arm].base(), rs = resistanceOf(shunt).base();
+    change += (place->arm % 2 == 0 ? -1 : 1) * r / (4 * rs + 2 * r);
+  }
+  const Hookup& hookup = setup.bridge.hookup;
+  return hookup.signalReversed != hookup.excitationReversed ? -change : change;
+}
+
+bool isInDoubt(const Setup& setup, Output change) {
+  const double off = std::abs(textbookChange(setup) / change.base() - 1);
+  return off > textbookRight && off < textbookWrong;
 }
 
 bool isClear(const Setup& setup, Output change) {
@@ -58,7 +81,7 @@ std::optional<Question> readingQuestion(Dice& dice, Difficulty difficulty) {
   const bool two = setup.shunts.size() > 1;
   const std::size_t asked = setup.sequence.size() - 1;
   const auto change = changeAt(setup, asked);
-  if (!change || !isClear(setup, *change)) return std::nullopt;
+  if (!change || !isClear(setup, *change) || isInDoubt(setup, *change)) return std::nullopt;
 
   question.given = givenOf(setup);
   question.given.push_back(instrumentEntry(setup));

@@ -51,7 +51,7 @@ void addQuestion(std::string& text, const Question& question, std::size_t number
     text += std::string(indent) + entry.name + ": " + entry.value + "\n";
   if (!question.readings.rows.empty()) addTable(text, question.readings);
   for (std::size_t k = 0; k < question.choices.size(); ++k)
-    text += std::string(indent) + choiceLetter(k) + ") " + question.choices[k] + "\n";
+    text += std::string(indent) + choiceNumber(k) + ") " + question.choices[k] + "\n";
   if (question.choices.empty() && !answers) text += std::string(indent) + "______ " + question.unit + "\n";
   if (answers) addAnswer(text, question);
 }
@@ -73,11 +73,11 @@ std::string sheetName(const PracticeSheet& sheet) {
   return text;
 }
 
-std::string choiceLetter(std::size_t choice) { return std::string(1, static_cast<char>('a' + choice)); }
+std::string choiceNumber(std::size_t choice) { return std::to_string(choice + 1); }
 
 std::string answerText(const Question& question) {
   if (question.number) return signedReading(question.setup, *question.number) + ", within 5 %";
-  return choiceLetter(question.right) + ") " + question.choices[question.right];
+  return choiceNumber(question.right) + ") " + question.choices[question.right];
 }
 
 std::string sheetText(const PracticeSheet& sheet, bool answers) {

@@ -23,9 +23,9 @@ PracticeSheet practiceSheet(std::uint64_t seed, std::size_t count, Difficulty di
 
 /// "Seed 7, 10 questions, further, all kinds": what stands on both sheets, and gives the same set anywhere.
 std::string sheetName(const PracticeSheet& sheet);
-/// "a", "b", ...
-std::string choiceLetter(std::size_t choice);
-/// "b) It falls: negative", "-739 µm/m, within 5 %".
+/// "1", "2", ...: choices have numbers, the same ones in text, data, print and window.
+std::string choiceNumber(std::size_t choice);
+/// "2) It falls: negative", "-739 µm/m, within 5 %".
 std::string answerText(const Question& question);
 
 /// Plain text: what is known, question, table and choices of each; with `answers` what is right and why.

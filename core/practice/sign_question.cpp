@@ -20,7 +20,7 @@ void addDiagonalShunt(Setup& setup, Dice& dice) {
 
 /// One shunt, or in thorough questions two in one step.
 void addShunts(Setup& setup, Dice& dice, Difficulty difficulty) {
-  if (difficulty != Difficulty::First && dice.oneIn(8)) return addDiagonalShunt(setup, dice);
+  if (dice.oneIn(8)) return addDiagonalShunt(setup, dice);
   const std::size_t arm = dice.below(4);
   const Resistance resistor = randomResistor(dice, setup.bridge.arms[arm]);
   addRandomShunt(setup, dice, difficulty, resistor, arm);
@@ -52,7 +52,7 @@ std::optional<Question> signQuestion(Dice& dice, Difficulty difficulty) {
   question.explained = setup;
   question.explainedStep = 1;
   question.explanation = ruleSentences(setup, 1);
-  append(question.explanation, networkSentences(setup, 1));
+  append(question.explanation, networkSentences(setup, 1, false));
   question.formula = outputLines(setup, 1);
   return question;
 }

@@ -317,7 +317,8 @@ std::vector<double> sizesOf(const Fault& fault, double reach) {
   const auto equal = [&](double most) {
     for (int k = -200; k <= 200; ++k) sizes.push_back(most * k / 200);
   };
-  if (fault.kind == CauseKind::Scale) ratios(0.001, 1000, 400);
+  // Any N may be set by mistake, and a scale of any size.
+  if (fault.kind == CauseKind::Scale || fault.kind == CauseKind::BridgeFactor) ratios(0.001, 1000, 400);
   if (fault.kind == CauseKind::ShuntValue) ratios(1e-4, 1e4, 160);
   if (fault.kind == CauseKind::ArmValue || fault.kind == CauseKind::CompletionValue) ratios(0.01, 100, 160);
   if (fault.kind == CauseKind::Leads || fault.kind == CauseKind::LeadContact) ratios(0.01, 1000, 100);
@@ -455,6 +456,51 @@ TEST(PracticeAnswers, PlantedFaultAloneGivesTheReadings) {
         nearest = std::min(nearest, greatestMiss(readingsWith(question.setup, fault), told.shown));
       }
       EXPECT_GT(nearest, 0.025 * reach) << question.choices[k] << " explains them too";
+    }
+  });
+}
+
+TEST(PracticeAnswers, NoTwoChoicesMultiplyAllReadingsAlike) {
+  // A wrong N, a wrong gauge factor and a unit mixed up are one and the same to the readings.
+  const auto ofScale = [](const Fault& fault) {
+    return fault.kind == CauseKind::Scale || fault.kind == CauseKind::BridgeFactor ||
+           fault.kind == CauseKind::Units;
+  };
+  for (const Difficulty difficulty : {Difficulty::First, Difficulty::Further, Difficulty::Thorough})
+    for (std::uint64_t seed = 61; seed <= 120; ++seed) {
+      const Question question = questionOf(seed, 0, difficulty, {QuestionKind::PlantedFault});
+      EXPECT_LE(std::count_if(question.faults.begin(), question.faults.end(), ofScale), 1) << seed;
+    }
+}
+
+TEST(PracticeAnswers, TextbookIsRightOrWrongBeyondDoubt) {
+  // R/(4 Rs + 2 R) for each shunt over the arm between its corners, down over 1 and 3 (TN-514).
+  forEachOf(QuestionKind::Reading, [](const Question& question) {
+    double change = 0;
+    for (const Shunt& shunt : question.setup.shunts) {
+      std::size_t arm = (static_cast<std::size_t>(shunt.a) - static_cast<std::size_t>(Node::Arm1Begin)) / 2;
+      const std::array<Node, 4> corners{Node::PPlus, Node::SMinus, Node::PMinus, Node::SPlus};
+      if (const auto at = std::find(corners.begin(), corners.end(), shunt.a); at != corners.end())
+        arm = static_cast<std::size_t>(at - corners.begin());
+      const double r = question.setup.bridge.arms[arm].base(), rs = shunt.resistance.base();
+      change += (arm % 2 == 0 ? -1 : 1) * r / (4 * rs + 2 * r);
+    }
+    const Hookup& hookup = question.setup.bridge.hookup;
+    if (hookup.signalReversed != hookup.excitationReversed) change = -change;
+    const double off = std::abs(shownOf(question.setup.instrument, change) / question.number->base() - 1);
+    EXPECT_TRUE(off < 0.0251 || off > 0.0999) << off;
+  });
+}
+
+TEST(PracticeAnswers, PlantedFaultsAreOfSizesThatPeopleMeet) {
+  forEachOf(QuestionKind::PlantedFault, [](const Question& question) {
+    const Fault& fault = question.faults[question.right];
+    const bool ofLeads = fault.kind == CauseKind::Leads, contact = fault.kind == CauseKind::LeadContact;
+    if (ofLeads || contact) {
+      EXPECT_LE(fault.size, contact ? 20 : 10);
+    }
+    if (fault.kind == CauseKind::ArmValue || fault.kind == CauseKind::CompletionValue) {
+      EXPECT_NEAR(fault.size, 1, 0.0501);
     }
   });
 }
