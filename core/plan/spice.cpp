@@ -22,8 +22,7 @@ std::string number(double value) {
 }
 
 /// Foreign text as a piece of a comment: printable ASCII without the backslash, which joins lines.
-std::string comment(std::string_view text) {
-  constexpr std::size_t longest = 80;
+std::string comment(std::string_view text, std::size_t longest = 80) {
   std::string line;
   for (const char c : text) {
     const bool continuesCharacter = (static_cast<unsigned char>(c) & 0xC0) == 0x80;
@@ -127,8 +126,8 @@ std::string shuntElements(const BridgeNetwork& bridge, const Points& points, con
   return lines;
 }
 
-/// A voltage as every `.print` takes it, and the elements that it needs. Its first node must not be ground, and
-/// its nodes must be two: any other gets a node of its own from a source of unit gain.
+/// A voltage as every `.print` takes it, and the elements that it needs. Its first node must not be ground,
+/// and its nodes must be two: any other gets a node of its own from a source of unit gain.
 struct Printed {
   std::string elements;
   std::string voltage;
@@ -139,8 +138,8 @@ Printed printed(const Points& points, Port port, const std::string& what) {
   if (plus != "0" && plus != minus) return {{}, "v(" + plus + (minus == "0" ? "" : "," + minus) + ")"};
   const std::string node = "printed" + what, name = what == "output" ? "E1" : "E2";
   // The resistor gives the node its second element, which some programs ask for.
-  return {"* " + what + " at a node of its own, to be printed with its sign\n" + name + " " + node +
-              " 0 " + plus + " " + minus + " 1\nR" + name + " " + node + " 0 1e+03\n",
+  return {"* " + what + " at a node of its own, to be printed with its sign\n" + name + " " + node + " 0 " +
+              plus + " " + minus + " 1\nR" + name + " " + node + " 0 1e+03\n",
           "v(" + node + ")"};
 }
 
@@ -157,7 +156,8 @@ std::string divisor(const Instrument& instrument, const BridgeNetwork& bridge) {
 
 std::string hookupComments(const Bridge& bridge) {
   std::string lines;
-  for (const std::string& sentence : hookupSentences(bridge)) lines += "* " + comment(sentence) + "\n";
+  for (const std::string& sentence : hookupSentences(bridge))
+    lines += "* " + comment(sentence, sentence.size()) + "\n";
   return lines;
 }
 

@@ -20,9 +20,9 @@ namespace core {
 /// comment says what the output voltage is to be divided by.
 /// The analyses are an operating point, which prints the node voltages, and a sweep of the source over
 /// its one value, which prints the output voltage as the instrument has it, V(S+) - V(S-) or with reversed
-/// signal wires V(S-) - V(S+), and with sense leads the sensed excitation. Where the first node of one is ground,
-/// or both are one, a source of unit gain (E1, E2) brings it to a node of its own, so that it is printed with
-/// its sign by programs that do not take v(0,x).
+/// signal wires V(S-) - V(S+), and with sense leads the sensed excitation. Where the first node of one is
+/// ground, or both are one, a source of unit gain (E1, E2) brings it to a node of its own, so that it is
+/// printed with its sign by programs that do not take v(0,x).
 ///
 /// `title` and names from the document stand on comment lines only, cut to one short line of ASCII;
 /// anything else in them becomes a question mark. They cannot become elements or commands.

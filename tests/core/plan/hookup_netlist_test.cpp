@@ -186,7 +186,8 @@ TEST(HookupNetlist, GivesWhatIsPredictedWithoutLeads) {
 }
 
 TEST(HookupNetlist, PrintsTheSignalInABatchJob) {
-  for (const BridgeType type : {BridgeType::QuarterThreeWire, BridgeType::HalfBending, BridgeType::FullBending})
+  for (const BridgeType type :
+       {BridgeType::QuarterThreeWire, BridgeType::HalfBending, BridgeType::FullBending})
     for (const bool sixWire : {false, true}) {
       if (sixWire && !templateOf(type).senseLeads) continue;
       core::Setup setup = test::withShuntOnArm(test::equalArms(type, 350.0_ohm), 59.0_kohm, 3);
@@ -212,6 +213,14 @@ TEST(HookupNetlist, ExchangedSenseLeadsPrintTheSensedExcitationWithItsSign) {
   const double r3 = 350.0 * 59000 / 59350;
   EXPECT_NEAR(volts[0], 5 * (r3 / (r3 + 350) - 0.5), 1e-7);
   EXPECT_NEAR(volts[1], -5, 1e-5);
+}
+
+TEST(HookupNetlist, CutsNoSentenceOfItsOwn) {
+  core::Setup setup = test::withShuntOnArm(test::equalArms(BridgeType::FullBending, 350.0_ohm), 59.0_kohm, 3);
+  setup.bridge.sixWire = true;
+  setup.bridge.hookup.excitationReversed = true;
+  EXPECT_NE(spiceNetlist(setup, 0, "hookup")->find("is on P-, and the sense pair with it.\n"),
+            std::string::npos);
 }
 
 TEST(HookupNetlist, SaysHowTheBridgeIsConnected) {
