@@ -60,4 +60,10 @@ std::vector<std::string> hookupSentences(const Bridge& bridge) {
   return sentences;
 }
 
+std::string hookupText(const Bridge& bridge) {
+  std::string text;
+  for (const std::string& sentence : hookupSentences(bridge)) text += (text.empty() ? "" : " ") + sentence;
+  return text;
+}
+
 }  // namespace core

@@ -12,6 +12,8 @@ namespace core {
 /// it is: "The signal wires are reversed: the instrument measures S- against S+.", "Lead S- is broken.",
 /// "Leads P+ and S- are exchanged at the instrument.", "Leads P+ and P- touch at their gauge ends."
 std::vector<std::string> hookupSentences(const Bridge& bridge);
+/// All of them in one line; empty when the bridge is connected as its template says.
+std::string hookupText(const Bridge& bridge);
 
 /// "P+ and S-"
 std::string pairText(const LeadPair& pair);

@@ -3,6 +3,7 @@
 
 #include <set>
 
+#include "core/circuit/hookup_words.h"
 #include "core/plan/heating.h"
 #include "core/plan/overdue.h"
 #include "core/report/diagnosis_section.h"
@@ -55,6 +56,9 @@ Section setupSection(const Document& document, std::size_t index, const ChannelE
   const Channel& channel = *document.channels[index];
   Section section{"Channel " + channel.name, 1, {}};
   section.blocks.push_back(Paragraph{"Status: " + evaluation.status + ".", evaluation.verdict});
+  if (const std::string connection = hookupText(channel.setup.bridge); !connection.empty())
+    section.blocks.push_back(
+        Caution{"Not connected as the template says, and predicted and judged so: " + connection});
   section.blocks.push_back(
       Picture{Picture::Kind::Bridge, index, 0,
               "Bridge of channel " + channel.name + " with its leads and shunts, all shunts open"});
@@ -90,6 +94,8 @@ EntryList checkEntries(const Channel& channel, const Check& check) {
   if (!check.remark.empty()) list.entries.push_back({"Remark", check.remark});
   list.entries.push_back({"Judged by", setupSentence(channel, check)});
   list.entries.push_back({"Decision rule", decisionText(setupOf(channel, check).decision)});
+  if (const std::string connection = hookupText(setupOf(channel, check).bridge); !connection.empty())
+    list.entries.push_back({"Not connected as the template says", connection});
   if (const auto& recording = check.recording) {
     list.entries.push_back({"Recording", recording->path + ", column " + recording->column + ", " +
                                              std::to_string(recording->size_bytes) + " bytes"});

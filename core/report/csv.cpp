@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/circuit/hookup_words.h"
 #include "core/report/diagnoses.h"
 #include "core/report/diagnosis_section.h"
 #include "core/report/figures.h"
@@ -20,7 +21,8 @@ constexpr std::string_view header =
     "reading,reading_std_uncertainty,change,deviation,deviation_expanded_uncertainty,limit,reading_unit,"
     "decision_rule,guard_band,conformity_probability,en_number,verdict,reason,check_remark,"
     "check_verdict,nonlinearity,hysteresis,repeatability,zero_return,zero_shift,symmetry,combined_error,"
-    "span_ratio,line_probability,diagnosis,likeliest_cause,cause_size,cause_weight,diagnosis_sentence";
+    "span_ratio,line_probability,diagnosis,likeliest_cause,cause_size,cause_weight,diagnosis_sentence,"
+    "connection";
 
 /// What stands before the first character that a spreadsheet may take as the start of a formula.
 constexpr std::string_view skipped = " \n\xC2\xA0";
@@ -112,8 +114,13 @@ void addRow(std::string& csv, const std::string& channel, const CheckCells& chec
                                check.verdict};
   append(csv, cells, "");
   append(csv, check.merits, ",");
-  const std::string rest[] = {check.lineProbability, check.diagnosis, check.cause, check.size,
-                              check.weight,          check.sentence};
+  const std::string rest[] = {check.lineProbability,
+                              check.diagnosis,
+                              check.cause,
+                              check.size,
+                              check.weight,
+                              check.sentence,
+                              csvText(hookupText(setup.bridge))};
   append(csv, rest, ",");
   csv += "\r\n";
 }

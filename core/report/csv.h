@@ -28,7 +28,8 @@ std::string csvText(std::string_view text);
 /// its rows: check_verdict; nonlinearity, hysteresis, repeatability, zero_return, zero_shift, symmetry,
 /// combined_error, span_ratio (shares: 0.01 is 1 %); line_probability (of the line's chi-square); diagnosis
 /// (its result's key), likeliest_cause (its key), cause_size (in words), cause_weight (0 to 1),
-/// diagnosis_sentence, of those checks that call for one (core::callsForDiagnosis).
+/// diagnosis_sentence, of those checks that call for one (core::callsForDiagnosis). Last
+/// connection: how the bridge is connected where that is not as its template says, in sentences.
 ///
 /// Channels without a check give their planned steps with verdict "not judged". Numbers have a point and
 /// are the shortest that read back as the same double; the unit is in the header or, where channels

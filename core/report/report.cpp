@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/report.h"
 
+#include "core/circuit/hookup_words.h"
 #include "core/report/channel_section.h"
 #include "core/report/figures.h"
 #include "core/report/uncertainty_tables.h"
@@ -46,6 +47,10 @@ Section summarySection(const Document& document, const std::vector<ChannelEvalua
   for (std::string& caution : cautions()) section.blocks.push_back(Caution{std::move(caution)});
   Overview overview;
   for (std::size_t k = 0; k < evaluations.size(); ++k) overview.add(*document.channels[k], evaluations[k]);
+  for (const auto& channel : document.channels)
+    if (const std::string connection = hookupText(channel->setup.bridge); !connection.empty())
+      section.blocks.push_back(
+          Caution{"Channel " + channel->name + " is not connected as its template says. " + connection});
   if (overview.assumed) section.blocks.push_back(Caution{std::string(assumedUncertaintyStatement())});
   if (document.channels.empty()) {
     section.blocks.push_back(Paragraph{"The document has no channels.", Verdict::NotJudged});

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/circuit/hookup_words.h"
 #include "core/plan/prediction.h"
 #include "core/report/figures.h"
 #include "core/units/notation.h"
@@ -110,6 +111,8 @@ std::string conditionsText(const OhmmeterConditions& conditions) {
 
 Section faultSection(const Setup& setup) {
   Section section{"Check of pins and jumpers", 2, {}};
+  for (std::string& sentence : leadFaults(setup.bridge))
+    section.blocks.push_back(Caution{std::move(sentence)});
   Table table = wiringFaultTable(setup);
   if (table.rows.empty()) {
     section.blocks.push_back(
@@ -124,6 +127,8 @@ Section faultSection(const Setup& setup) {
 
 Section ohmSection(const Channel& channel, const OhmmeterConditions& conditions) {
   Section section{"Ohmmeter sheet", 2, {Paragraph{conditionsText(conditions), {}}}};
+  if (std::string connection = connectionText(channel.setup.bridge); !connection.empty())
+    section.blocks.push_back(Caution{std::move(connection)});
   for (const WiringState& state : wiringStates(channel.setup)) {
     auto table = ohmTable(channel, state, conditions);
     if (table)
@@ -169,6 +174,20 @@ std::vector<std::string> wiringCautions() {
       "This sheet does not replace local codes. What may be done, and by whom, is decided by the responsible "
       "licensed or authorised person.",
   };
+}
+
+std::string connectionText(const Bridge& bridge) {
+  const std::string text = hookupText(bridge);
+  if (text.empty()) return {};
+  return "Not connected as the template says: " + text + " All values are those of this connection.";
+}
+
+std::vector<std::string> leadFaults(const Bridge& bridge) {
+  Bridge faulty = bridge;
+  faulty.hookup = {};
+  faulty.hookup.broken = bridge.hookup.broken;
+  faulty.hookup.touching = bridge.hookup.touching;
+  return hookupSentences(faulty);
 }
 
 std::string_view tickBox() { return "☐"; }
@@ -279,6 +298,8 @@ Report wiringSheet(const Document& document, std::size_t index, const OhmmeterCo
                                    {"Site", document.site},
                                    {"Bridge", std::string(templateOf(channel.setup.bridge.type).name)},
                                    {"Done by, date", std::string(writingLine.substr(1))}}});
+  if (std::string connection = connectionText(channel.setup.bridge); !connection.empty())
+    head.blocks.push_back(Caution{std::move(connection)});
   for (std::string& caution : wiringCautions()) head.blocks.push_back(Caution{std::move(caution)});
   report.sections.push_back(std::move(head));
   report.sections.push_back(faultSection(channel.setup));

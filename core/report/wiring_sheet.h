@@ -18,6 +18,12 @@ std::vector<OhmPair> ohmPairs(const Setup& setup, const WiringState& state);
 /// What somebody with wires in his hands has to know, before anything else.
 std::vector<std::string> wiringCautions();
 
+/// How the bridge is connected where that is not as its template says, and that the values are those of that
+/// connection; else empty.
+std::string connectionText(const Bridge& bridge);
+/// A sentence for each lead that is broken and each two that touch.
+std::vector<std::string> leadFaults(const Bridge& bridge);
+
 /// "☐", to be ticked by hand.
 std::string_view tickBox();
 

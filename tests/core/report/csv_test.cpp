@@ -78,6 +78,14 @@ TEST(ReportCsv, HasOneRowAStepACheckAndReadsBackWithTheSameNumbers) {
   EXPECT_EQ(closed["verdict"], "pass");
 }
 
+TEST(ReportCsv, SaysHowTheBridgeIsConnected) {
+  Channel channel = channelWith(1, -1001);
+  EXPECT_EQ(row(parsed(reportCsv(documentOf(channel))), 1)["connection"], "");
+  channel.setup.bridge.hookup = {.touching = {{LeadRole::SignalMinus, LeadRole::Return}}};
+  EXPECT_EQ(row(parsed(reportCsv(documentOf(channel))), 1)["connection"],
+            "Leads S- and return touch at their gauge ends.");
+}
+
 TEST(ReportCsv, AStepHasItsTimes) {
   Channel channel = channelWith(0, -1001);
   channel.setup.sequence[1].hold = 2.5_s;
@@ -187,7 +195,8 @@ TEST(ReportCsv, ColumnsStandInTheOrderOfTheManual) {
                                             "likeliest_cause",
                                             "cause_size",
                                             "cause_weight",
-                                            "diagnosis_sentence"};
+                                            "diagnosis_sentence",
+                                            "connection"};
   ASSERT_EQ(rows.size(), 1U);
   EXPECT_EQ(rows[0], columns);
 }

@@ -51,6 +51,35 @@ TEST(Report, SaysHowABridgeIsConnectedThatIsNotAsItsTemplateSays) {
               HasSubstr("Not as the template says: Leads S- and return are exchanged at the instrument."));
 }
 
+TEST(Report, SummaryAndHeadOfAChannelSayHowItIsConnected) {
+  Channel channel = checkedChannel();
+  channel.setup.bridge.hookup = {.excitationReversed = true};
+  channel.setup.bridge.hookup.broken[static_cast<std::size_t>(LeadRole::SignalMinus)] = true;
+  const Report report = reportOf(documentOf(channel));
+  const std::string sentences =
+      "The excitation is reversed: the source's plus side is on P-. Lead S- is broken.";
+  const auto cautions = [](const Section& section) {
+    std::string text;
+    for (const Block& block : section.blocks)
+      if (const auto* caution = std::get_if<Caution>(&block)) text += caution->text + "\n";
+    return text;
+  };
+  EXPECT_THAT(cautions(report.sections[0]),
+              HasSubstr("Channel TP-01 is not connected as its template says. " + sentences));
+  EXPECT_EQ(report.sections[1].heading, "Channel TP-01");
+  EXPECT_THAT(cautions(report.sections[1]),
+              HasSubstr("Not connected as the template says, and predicted and judged so: " + sentences));
+}
+
+TEST(Report, ACheckSaysHowTheBridgeWasConnectedThen) {
+  Channel channel = checkedChannel();
+  channel.setup.bridge.hookup = {.signalReversed = true};
+  channel.checks[0].closedWith = std::make_shared<const core::Setup>(channel.setup);
+  channel.setup.bridge.hookup = {};
+  EXPECT_THAT(Words(reportOf(documentOf(channel))),
+              HasSubstr("Not connected as the template says: The signal wires are reversed"));
+}
+
 TEST(Report, SaysWhatWasPlannedReadAndJudged) {
   Document document = documentOf(checkedChannel());
   document.title = "Tailplane";

@@ -35,6 +35,23 @@ std::string wordsOf(const Channel& channel, const OhmmeterConditions& conditions
 
 }  // namespace
 
+TEST(WiringSheet, SaysHowTheBridgeIsConnected) {
+  Channel channel = wiredChannel();
+  EXPECT_THAT(wordsOf(channel), Not(HasSubstr("Not connected")));
+  channel.setup.bridge.hookup = {.signalReversed = true};
+  channel.setup.bridge.hookup.broken[static_cast<std::size_t>(LeadRole::SignalPlus)] = true;
+  const Report sheet = wiringSheet(withChannelInserted({}, 0, channel), 0, {});
+  const std::string connection = connectionText(channel.setup.bridge);
+  EXPECT_EQ(connection,
+            "Not connected as the template says: The signal wires are reversed: the instrument measures S- "
+            "against S+. Lead S+ is broken. All values are those of this connection.");
+  EXPECT_EQ(std::get<Caution>(sheet.sections[0].blocks[1]).text, connection) << "before all else";
+  EXPECT_EQ(std::get<Caution>(sheet.sections.back().blocks[1]).text, connection)
+      << "above the ohmmeter's values";
+  EXPECT_EQ(sheet.sections[1].heading, "Check of pins and jumpers");
+  EXPECT_EQ(std::get<Caution>(sheet.sections[1].blocks[0]).text, "Lead S+ is broken.");
+}
+
 TEST(WiringSheet, BeginsWithTheCautions) {
   const std::string words = wordsOf(wiredChannel());
   std::size_t last = 0;
