@@ -7,6 +7,7 @@
 #include <string>
 
 #include "core/circuit/hookup.h"
+#include "core/polarity/place_words.h"
 #include "core/working/working.h"
 #include "tests/support/setups.h"
 
@@ -95,6 +96,22 @@ TEST(HookupWorking, HasNoTextbookForExchangedLeads) {
   const auto parts = workingOfLast(setup);
   for (const WorkingContrast& one : contrastsOf(parts)) ADD_FAILURE() << one.formula;
   EXPECT_NE(workingText(parts).find("none: they are for bridges whose leads are in order"),
+            std::string::npos);
+}
+
+TEST(HookupWorking, NamesTheArmThatExchangedLeadsLeadTo) {
+  // Derived: at the terminals P+ and S- hang the corners P+ and S+ once the signal leads are exchanged:
+  // arm 4. With P- and S- exchanged they hang at the corners P+ and P-: no single arm.
+  core::Setup setup = test::withLeads(test::equalArms(BridgeType::FullBending, 350.0_ohm), 2.0_ohm);
+  setup = test::withShunt(setup, 174.65_kohm, Node::PPlus, Node::SMinus);
+  const auto text = [&](LeadRole a, LeadRole b) {
+    setup.bridge.hookup.exchanged = {{a, b}};
+    return workingText(workingOfLast(setup));
+  };
+  EXPECT_NE(text(LeadRole::SignalPlus, LeadRole::SignalMinus).find("across arm 4 and leads"),
+            std::string::npos);
+  EXPECT_EQ(placeWords(setup.bridge, Node::PPlus, Node::SMinus), "over arm 4 from the terminals");
+  EXPECT_NE(text(LeadRole::ExcitationMinus, LeadRole::SignalMinus).find("across no single arm"),
             std::string::npos);
 }
 
