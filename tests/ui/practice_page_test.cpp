@@ -13,10 +13,12 @@
 #include <QRadioButton>
 #include <QSignalSpy>
 #include <QSpinBox>
+#include <QTableView>
 #include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
+#include <QVBoxLayout>
 
 #include "tests/support/practice_questions.h"
 #include "tests/support/sample_channel.h"
@@ -139,6 +141,72 @@ TEST_F(PracticePageTest, KeysChooseAndAnswerAndSayWhatIsRightAndWhy) {
   press(Qt::Key_Return);
   EXPECT_TRUE(text("questionHead").contains("Question 2 of 2"));
   EXPECT_FALSE(shows("questionVerdict"));
+}
+
+TEST_F(PracticePageTest, AfterAClickOnNextTheKeyboardIsInTheNextQuestion) {
+  // As in the window, where other widgets come after the page.
+  QWidget window;
+  auto* column = new QVBoxLayout(&window);
+  column->addWidget(new QLineEdit);
+  column->addWidget(page.get());
+  column->addWidget(new QLineEdit);
+  window.show();
+  window.activateWindow();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+  for (const int kind : {1, 4}) {
+    onlyKind(kind);
+    begin(3);
+    for (int question = 1; question <= 2; ++question) {
+      if (kind == 1) press(Qt::Key_2);
+      if (kind == 4) part<QuantityEdit>("questionNumber").insert("-0.5");
+      click("questionAnswer");
+      click("questionNext");
+      EXPECT_TRUE(text("questionHead").contains(QString("Question %1 of 3").arg(question + 1)));
+      ASSERT_TRUE(page->isAncestorOf(QApplication::focusWidget())) << "after question " << question;
+    }
+    if (kind == 1) {
+      press(Qt::Key_3);
+      EXPECT_TRUE(part<ChoiceButton>("choice3").isChecked());
+    } else {
+      QTest::keyClicks(QApplication::focusWidget(), "-0.5");
+    }
+    press(Qt::Key_Return);
+    EXPECT_TRUE(shows("questionNext")) << "answered by the keyboard alone";
+    press(Qt::Key_Return);
+    click("summaryStart");
+  }
+  page->setParent(nullptr);
+}
+
+TEST_F(PracticePageTest, FactsHaveTheColourOfTextInEveryQuestion) {
+  page->setSource([](const PracticeSet& set, std::size_t index) {
+    core::Question question = test::handMade(kindOf(set, index), index);
+    question.given = {{"Excitation", "5 V"}};
+    question.readings = {
+        "Readings", {{"Step", false}, {"Expected", true}}, {{{"1", "0"}, {}}, {{"2", "-250"}, {}}}};
+    return question;
+  });
+  onlyKind(5);
+  begin(2);
+  for (int question = 1; question <= 2; ++question) {
+    const QLabel& given = part<QLabel>("questionGiven");
+    EXPECT_EQ(given.palette().color(QPalette::WindowText), page->palette().color(QPalette::WindowText))
+        << question;
+    const QTableView& readings = part<QTableView>("questionReadings");
+    press(Qt::Key_2);
+    press(Qt::Key_Return);
+    EXPECT_FALSE(readings.selectionModel()->hasSelection()) << "the readings are there to be read";
+    QTest::mouseClick(readings.viewport(), Qt::LeftButton, {}, {4, 4});
+    EXPECT_FALSE(readings.selectionModel()->hasSelection());
+    click("questionNext");
+  }
+}
+
+TEST_F(PracticePageTest, WhatBelongsToASeedIsSaid) {
+  const auto labels = page->findChildren<QLabel*>("hint");
+  EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+    return label->text().contains("same difficulty, kinds and number");
+  }));
 }
 
 TEST_F(PracticePageTest, AWrongChoiceIsMarkedAndTheRightOneToo) {

@@ -101,7 +101,7 @@ QLayout* PracticeStartPage::difficulties() {
 QLayout* PracticeStartPage::kinds() {
   auto* grid = new QGridLayout;
   grid->setColumnStretch(1, 1);
-  grid->addWidget(embolden(new QLabel(tr("Asked is"))), 0, 0, 1, 2);
+  grid->addWidget(embolden(new QLabel(tr("Kinds of question"))), 0, 0, 1, 2);
   int row = 1;
   for (const core::QuestionKind kind : core::allQuestionKinds()) {
     auto* box = new QCheckBox(kindName(kind));
@@ -121,7 +121,9 @@ QLayout* PracticeStartPage::numbers() {
   m_seed = new QLineEdit;
   m_seed->setObjectName("practiceSeed");
   m_seed->setAccessibleName(tr("Seed"));
-  m_seed->setAccessibleDescription(tr("the same seed gives the same questions, on every computer"));
+  m_seed->setAccessibleDescription(
+      tr("with the same difficulty, kinds and number of questions it gives the same questions, on every "
+         "computer"));
   m_seed->setMaxLength(20);
   auto* other = new QPushButton(tr("&Another seed"));
   other->setObjectName("anotherSeed");
@@ -144,9 +146,9 @@ QLayout* PracticeStartPage::numbers() {
   grid->addWidget(seedName, 0, 0);
   grid->addWidget(m_seed, 0, 1);
   grid->addWidget(other, 0, 2);
-  grid->addWidget(
-      quiet(tr("The same seed gives the same questions, on every computer: tell it to the class.")), 1, 0, 1,
-      4);
+  grid->addWidget(quiet(tr("The same seed with the same difficulty, kinds and number of questions gives the "
+                           "same questions on every computer: tell all four to the class.")),
+                  1, 0, 1, 4);
   grid->addWidget(countName, 2, 0);
   grid->addWidget(m_count, 2, 1);
   grid->setRowMinimumHeight(3, 8);

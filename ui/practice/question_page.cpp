@@ -2,6 +2,7 @@
 #include "ui/practice/question_page.h"
 
 #include <QAccessible>
+#include <QApplication>
 #include <QButtonGroup>
 #include <QFontDatabase>
 #include <QHeaderView>
@@ -92,6 +93,7 @@ void QuestionPage::buildBody(QBoxLayout* column) {
   m_readings->setAccessibleName(tr("Readings"));
   m_readings->setModel(m_readingsModel);
   m_readings->setTabKeyNavigation(false);
+  m_readings->setSelectionMode(QAbstractItemView::NoSelection);  // it is there to be read
   m_readings->verticalHeader()->hide();
   m_readings->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   m_choiceBox = new QWidget;
@@ -142,10 +144,13 @@ QLayout* QuestionPage::buttons() {
 }
 
 void QuestionPage::ask(const core::Question& question, const PracticeRun& run, std::size_t position) {
+  // The button that has the keyboard is about to go, and Qt would hand it to whatever comes next.
+  const bool keyboard = isAncestorOf(QApplication::focusWidget());
   m_answered = false;
   show(question, run, position);
   for (QLabel* label : {m_verdict, m_explanation, m_formula}) label->hide();
   m_scroll->ensureVisible(0, 0);
+  if (keyboard) takeKeyboard();
 }
 
 void QuestionPage::showAnswered(const core::Question& question, const PracticeRun& run,
@@ -170,9 +175,9 @@ void QuestionPage::show(const core::Question& question, const PracticeRun& run, 
   m_question = question;
   showHead(run, position);
   m_canvas->showQuestion(m_question, m_answered);
-  m_given->setText(givenText(m_question));
+  m_given->setText(unbroken(givenText(m_question)));
   m_given->setVisible(!m_question.given.empty());
-  m_text->setText(toQString(m_question.text));
+  m_text->setText(unbroken(toQString(m_question.text)));
   showReadings();
   buildChoices();
   m_answer->setVisible(!m_answered);
@@ -205,7 +210,7 @@ void QuestionPage::buildChoices() {
   }
   m_number = nullptr;
   for (const std::string& words : m_question.choices) {
-    auto* choice = new ChoiceButton(static_cast<int>(m_choices.size()) + 1, toQString(words));
+    auto* choice = new ChoiceButton(static_cast<int>(m_choices.size()) + 1, unbroken(toQString(words)));
     m_group->addButton(choice, static_cast<int>(m_choices.size()));
     m_choiceBox->layout()->addWidget(choice);
     choice->show();  // at once: it is to take the keyboard
@@ -291,8 +296,8 @@ void QuestionPage::showVerdict(const GivenAnswer& given) {
   QStringList sentences, lines;
   for (const std::string& sentence : m_question.explanation) sentences << toQString(sentence);
   for (const std::string& line : m_question.formula) lines << toQString(line);
-  m_explanation->setText(sentences.join(" "));
-  m_formula->setText(lines.join("\n"));
+  m_explanation->setText(unbroken(sentences.join(" ")));
+  m_formula->setText(unbroken(lines.join("\n")));
   for (QLabel* label : {m_verdict, m_explanation, m_formula}) label->setVisible(!label->text().isEmpty());
   QAccessibleEvent alert(m_verdict, QAccessible::Alert);
   QAccessible::updateAccessibility(&alert);
@@ -304,7 +309,6 @@ void QuestionPage::showVerdict(const GivenAnswer& given) {
 void QuestionPage::styleVerdict() {
   const Colours colours = coloursFor(palette());
   setTextColour(m_verdict, m_right ? colours.pass : colours.fail);
-  setTextColour(m_given, colours.quiet);
 }
 
 void QuestionPage::takeKeyboard() {
