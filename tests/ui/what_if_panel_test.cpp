@@ -108,7 +108,7 @@ TEST_F(WhatIfPage, SaysWhatToDoAndShowsThePlanBeforeAnythingIsTriedOut) {
   EXPECT_FALSE(button("takeOver")->isEnabled());
   EXPECT_FALSE(button("clearTrials")->isEnabled());
   EXPECT_EQ(table()->rowCount(), 10) << "the zero and nine steps";
-  EXPECT_EQ(cell(0, WhatIfModel::Step), "zero");
+  EXPECT_EQ(cell(0, WhatIfModel::Step), "bridge, unshunted") << "not to be taken for a step called zero";
   EXPECT_EQ(cell(2, WhatIfModel::Without), cell(2, WhatIfModel::With));
   EXPECT_TRUE(find<QLabel>("whatIfCaution")->text().contains("nothing about the real article"));
 }
@@ -158,6 +158,52 @@ TEST_F(WhatIfPage, ValuesAreEditedInPlaceWithUnitsAndRefused) {
   EXPECT_EQ(panel.trials()[0].value, 2.5);
   EXPECT_EQ(sentence(), shown);
   EXPECT_TRUE(untouched());
+}
+
+TEST_F(WhatIfPage, AValueIsTypedAtOnce) {
+  choose("lead_contact_0_0");
+  auto* field = find<QuantityEdit>("trialValue0");
+  ASSERT_EQ(QApplication::focusWidget(), field);
+  EXPECT_EQ(field->selectedText(), field->text());
+  QTest::keyClicks(field, "7");
+  QTest::keyClick(field, Qt::Key_Return);
+  EXPECT_EQ(panel.trials()[0].value, 7);
+}
+
+TEST_F(WhatIfPage, HasADrawingInTheUsualWindowOnALargeScreenToo) {
+  // The Bridge's pane of a window of 1920 x 1080.
+  for (const QSize pane : {QSize(780, 560), QSize(740, 540)}) {
+    panel.resize(pane);
+    panel.tryOut({core::AlterationKind::SignalReversed, 0, 0, 0});
+    QCoreApplication::processEvents();
+    auto* drawing = find<BridgeCanvas>("whatIfDrawing");
+    ASSERT_TRUE(drawing->isVisible()) << pane.width();
+    EXPECT_GE(drawing->width(), 260);
+    EXPECT_EQ(panel.size(), pane);
+  }
+}
+
+TEST_F(WhatIfPage, NoColumnIsCutWhileAnotherHasRoom) {
+  // A small range: every reading is beyond it.
+  core::Channel channel = *session.channel();
+  channel.setup.instrument.range = core::Output(1e-6);
+  session.editChannel("Change range", channel);
+  panel.tryOut({core::AlterationKind::SignalReversed, 0, 0, 0});
+  auto* view = find<SheetView>("whatIfTable");
+  for (const QSize pane : {QSize(490, 380), QSize(780, 560), QSize(1270, 730)}) {
+    panel.resize(pane);
+    QTest::qWait(50);  // the columns follow once the table has its size
+    for (int row = 0; row < table()->rowCount(); ++row)
+      for (int column = 0; column < table()->columnCount(); ++column) {
+        if (view->isColumnHidden(column)) continue;
+        const QModelIndex index = table()->index(row, column);
+        const QRect box = view->visualRect(index);
+        const QRect words = view->fontMetrics().boundingRect(QRect(0, 0, box.width() - 6, 1000),
+                                                             Qt::TextWordWrap, index.data().toString());
+        EXPECT_LE(words.width(), box.width()) << pane.width() << " row " << row << " column " << column;
+        EXPECT_LE(words.height(), box.height()) << pane.width() << " row " << row << " column " << column;
+      }
+  }
 }
 
 TEST_F(WhatIfPage, AValueThatTheBridgeCannotHaveIsLeftOutWithTheReason) {

@@ -54,10 +54,14 @@ void TrialList::show(const std::vector<core::Alteration>& alterations, const cor
   updateGeometry();
 }
 
-void TrialList::showLast() {
+void TrialList::openLast() {
   if (m_rows.empty()) return;
   widget()->layout()->activate();
   ensureWidgetVisible(m_rows.back().name);
+  if (QuantityEdit* field = m_rows.back().field) {
+    field->setFocus();
+    field->selectAll();
+  }
 }
 
 void TrialList::makeRows(const std::vector<core::Alteration>& alterations) {
@@ -83,7 +87,7 @@ void TrialList::makeRow(QGridLayout* grid, std::size_t trial, const core::Altera
   row.name = plainLabel(("trialName" + number).toLatin1().constData());
   row.reason = plainLabel(("trialReason" + number).toLatin1().constData());
   row.field = core::alterationValueFamily(alteration.kind) ? makeField(trial, alteration) : nullptr;
-  auto* remove = toolButton("removeTrial" + number, tr("Remove"), tr("Tries this out no longer"));
+  auto* remove = toolButton("removeTrial" + number, tr("Remove"), tr("Stops trying this out"));
   remove->setAutoRaise(true);
   connect(remove, &QToolButton::clicked, this, [this, trial] { emit removed(trial); });
   grid->addWidget(row.name, at, 0);

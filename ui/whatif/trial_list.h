@@ -23,8 +23,8 @@ class TrialList : public QScrollArea {
 
   /// Rows are made anew only when they are of other places, so that a field that is open stays so.
   void show(const std::vector<core::Alteration>& alterations, const core::TriedOut& tried);
-  /// Scrolls to the row that came last.
-  void showLast();
+  /// Scrolls to the row that came last; its field, if it has one, takes the keyboard.
+  void openLast();
 
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override;

@@ -51,7 +51,13 @@ int WhatIfModel::rowCount(const QModelIndex& parent) const {
 int WhatIfModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
 
 QString WhatIfModel::number(double value) const {
-  return fixedNumberText(value, core::placesShowing(value, core::readingPlaces(*m_whatIf)));
+  const double shown = core::withoutRounding(*m_whatIf, value);
+  return fixedNumberText(shown, core::placesShowing(shown, core::readingPlaces(*m_whatIf)));
+}
+
+QString WhatIfModel::difference(double value) const {
+  const core::ShownDifference shown = core::shownDifference(*m_whatIf, value);
+  return fixedNumberText(shown.value, shown.places);
 }
 
 QString WhatIfModel::closedText(std::size_t step) const {
@@ -69,13 +75,17 @@ QString WhatIfModel::zeroCell(int column) const {
   };
   switch (column) {
     case Step:
-      return tr("zero");
+      return tr("bridge, unshunted");
     case Without:
       return without ? shown(*without) : unknown;
     case With:
       return with ? shown(*with) : unknown;
     case Difference:
-      return without && with ? shown(*with - *without) : unknown;
+      return without && with
+                 ? difference(core::readingOf(m_whatIf->setup.instrument, *with - *without).base())
+                 : unknown;
+    case Percent:
+      return unknown;
     case Polarity:
       return without && !with ? tr("cannot be read") : QString();
     default:
@@ -91,13 +101,10 @@ QString WhatIfModel::stepCell(const core::WhatIfStep& step, int column) const {
     case With:
       return with ? number(with->reading.base()) : unknown;
     case Difference:
-      return step.without && with ? number((with->reading - step.without->reading).base()) : unknown;
+      return step.without && with ? difference((with->reading - step.without->reading).base()) : unknown;
     case Percent: {
-      const auto percent = core::growthPercent(*m_whatIf, step, m_zeroed);
-      // Of rounding no more than a zero is shown.
-      if (percent && core::sameReading(*m_whatIf, step.without->reading, with->reading))
-        return fixedNumberText(0, 2);
-      return percent ? fixedNumberText(*percent, core::placesShowing(*percent, 2)) : QString();
+      const auto percent = core::shownGrowth(*m_whatIf, step, m_zeroed);
+      return percent ? fixedNumberText(percent->value, percent->places) : unknown;
     }
     default:
       return polarityText(step, m_zeroed);
@@ -185,16 +192,17 @@ QVariant WhatIfModel::headerData(int section, Qt::Orientation orientation, int r
                                        : QVariant();
     case Difference:
       return role == Qt::DisplayRole   ? tr("Difference") + unit
-             : role == Qt::ToolTipRole ? tr("With less without")
+             : role == Qt::ToolTipRole ? tr("With minus without")
                                        : QVariant();
     case Percent:
-      return role == Qt::DisplayRole ? tr("Larger\n[%]")
+      return role == Qt::DisplayRole ? tr("Change\n[%]")
              : role == Qt::ToolTipRole
-                 ? tr("How much larger the reading is in size; below −100 % it has turned its sign")
+                 ? tr("Difference over the reading without; −200 % where the sign turns and the size stays")
                  : QVariant();
     default:
       return role == Qt::DisplayRole   ? tr("Polarity")
-             : role == Qt::ToolTipRole ? tr("Whether the reading still has its sign")
+             : role == Qt::ToolTipRole ? tr("Whether the reading still has its sign, and whether the "
+                                            "article's strain goes another way")
                                        : QVariant();
   }
 }

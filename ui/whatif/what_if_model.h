@@ -40,6 +40,7 @@ class WhatIfModel : public QAbstractTableModel {
   QString stepCell(const core::WhatIfStep& step, int column) const;
   QString hint(int row, int column) const;
   QString number(double value) const;
+  QString difference(double value) const;
   QString closedText(std::size_t step) const;
   std::optional<core::Polarity> polarityOf(int row, int column) const;
 

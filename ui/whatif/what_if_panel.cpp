@@ -10,6 +10,7 @@
 #include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/bridge/bridge_canvas.h"
 #include "ui/parts.h"
@@ -21,7 +22,9 @@ namespace ui {
 namespace {
 
 /// From these on there is room for the drawing beside, or else below.
-constexpr int widthForBeside = 760, heightForBelow = 640, widthForClosed = 600;
+constexpr int widthForBeside = 690, heightForBelow = 520;
+/// Longer words in the last column take a second line.
+constexpr int longestPolarity = 190;
 /// From this width on words and drawing share it evenly.
 constexpr int widthForEven = 1150;
 
@@ -61,7 +64,7 @@ QWidget* WhatIfPanel::words() {
   m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
   m_table->setTabKeyNavigation(false);
   m_table->viewport()->installEventFilter(this);
-  m_table->horizontalHeader()->setStretchLastSection(true);
+  m_table->setWordWrap(true);
   connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &WhatIfPanel::chooseStep);
   connect(m_table, &SheetView::refused, this, &WhatIfPanel::refused);
   column->addLayout(head());
@@ -88,9 +91,9 @@ QLayout* WhatIfPanel::head() {
   m_zeroed->addItem(tr("Zeroed after it came"));
   m_zeroed->addItem(tr("Zeroed before it came"));
   connect(m_zeroed, &QComboBox::currentIndexChanged, this, &WhatIfPanel::showTable);
-  m_clear = toolButton("clearTrials", tr("Clear"), tr("Tries nothing out any more"));
+  m_clear = toolButton("clearTrials", tr("Clear"), tr("Takes everything away that is tried out"));
   m_takeOver = toolButton("takeOver", tr("Take over into the plan"),
-                          tr("Changes the channel so; undo brings the plan back"));
+                          tr("Writes it into the channel; undo brings the plan back"));
   connect(m_clear, &QToolButton::clicked, this, &WhatIfPanel::clear);
   connect(m_takeOver, &QToolButton::clicked, this, &WhatIfPanel::takeOver);
   auto* line = new QHBoxLayout;
@@ -151,7 +154,7 @@ std::optional<std::size_t> WhatIfPanel::step() const {
 void WhatIfPanel::tryOut(const core::Alteration& alteration) {
   m_trials.push_back(alteration);
   refresh();
-  m_list->showLast();
+  m_list->openLast();
 }
 
 void WhatIfPanel::setValue(std::size_t trial, double value) {
@@ -209,7 +212,11 @@ void WhatIfPanel::refresh() {
   m_tried = core::triedOut(channel ? channel->setup : core::Setup{}, m_trials);
   m_whatIf.reset();
   if (channel)
-    if (auto result = core::whatIf(channel->setup, m_tried.applied)) m_whatIf = *std::move(result);
+    if (auto result = core::whatIf(channel->setup, m_tried.applied)) {
+      m_whatIf = *std::move(result);
+      for (const auto& step : m_session.evaluation()->budget.of(core::Scope::Chain).steps)
+        m_whatIf->uncertainty.push_back(step ? std::optional(step->expanded) : std::nullopt);
+    }
   m_list->show(m_trials, m_tried);
   m_list->setVisible(!m_trials.empty());
   m_add->setEnabled(channel);
@@ -225,10 +232,10 @@ QString WhatIfPanel::sentence() const {
   if (!m_session.channel()) return tr("No channel yet. Add a channel to try faults out on it.");
   if (m_trials.empty())
     return tr(
-        "Nothing is tried out yet. Choose a fault or a change with Try out: the readings of the plan then "
-        "stand "
-        "here with and without it. The document stays as it is.");
-  if (m_tried.applied.empty()) return tr("Nothing of it applies to this channel.");
+        "Nothing is tried out yet. Choose a fault or a change under Try out to see the readings of the plan "
+        "with "
+        "and without it. The document does not change.");
+  if (m_tried.applied.empty()) return tr("None of this applies to this channel.");
   if (m_session.channel()->setup.sequence.empty())
     return tr("The channel has no steps yet; add steps to its sequence. ") +
            (m_whatIf ? toQString(core::whatIfSentence(*m_whatIf, zeroed())) : QString());
@@ -239,7 +246,7 @@ void WhatIfPanel::showTable() {
   m_sentence->setText(sentence());
   m_following = true;
   m_model.show(m_whatIf, zeroed());
-  m_table->resizeColumnsToContents();
+  sizeColumns();
   const QModelIndex row = m_model.index(WhatIfModel::rowOf(step()), 0);
   if (row.isValid() && m_table->currentIndex().row() != row.row()) m_table->setCurrentIndex(row);
   m_following = false;
@@ -275,12 +282,28 @@ void WhatIfPanel::arrange() {
   const int words = width() >= widthForEven ? 2 : 3;
   m_room->setDirection(below ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
   m_room->setStretch(0, words);
-  m_table->setColumnHidden(WhatIfModel::Closed,
-                           (beside ? width() * words / (words + 2) : width()) < widthForClosed);
   const bool room = beside || below;
   if (room != m_drawing->isHidden()) return;
   m_drawing->setVisible(room);
   showDrawing();
+}
+
+/// Room that is left is shared; where there is little, the shunts are named by the tips alone.
+void WhatIfPanel::sizeColumns() {
+  m_table->setColumnHidden(WhatIfModel::Closed, false);
+  m_table->resizeColumnsToContents();
+  const auto limit = [this](int column, int most) {
+    m_table->setColumnWidth(column, std::min(m_table->columnWidth(column), most));
+  };
+  limit(WhatIfModel::Polarity, longestPolarity);
+  const QHeaderView& header = *m_table->horizontalHeader();
+  const int room = m_table->viewport()->width();
+  if (header.length() > room) m_table->setColumnHidden(WhatIfModel::Closed, true);
+  const int columns = header.count() - header.hiddenSectionCount(), spare = room - header.length();
+  for (int column = 0; column < header.count() && spare > 0; ++column)
+    if (!m_table->isColumnHidden(column))
+      m_table->setColumnWidth(column, m_table->columnWidth(column) + spare / columns);
+  m_table->resizeRowsToContents();
 }
 
 void WhatIfPanel::resizeEvent(QResizeEvent* event) {
@@ -291,7 +314,10 @@ void WhatIfPanel::resizeEvent(QResizeEvent* event) {
 bool WhatIfPanel::eventFilter(QObject* watched, QEvent* event) {
   // When what stands above it grows, the table shrinks: the chosen row stays in view, once the height is new.
   if (watched == m_table->viewport() && event->type() == QEvent::Resize)
-    QTimer::singleShot(0, m_table, [this] { m_table->scrollTo(m_table->currentIndex()); });
+    QTimer::singleShot(0, m_table, [this] {
+      sizeColumns();
+      m_table->scrollTo(m_table->currentIndex());
+    });
   return QWidget::eventFilter(watched, event);
 }
 

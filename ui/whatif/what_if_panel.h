@@ -60,6 +60,7 @@ class WhatIfPanel : public QWidget {
   void showTable();
   void showDrawing();
   void arrange();
+  void sizeColumns();
   void colour();
   void tellLeftOut();
   void chooseStep();
