@@ -320,7 +320,7 @@ void PolarityPanel::showReversals() {
 
 /// Takes the widest cell and the widest line of a heading.
 int PolarityPanel::leastColumn() const {
-  constexpr int pad = 7;
+  constexpr int pad = 4;
   const QFontMetrics plain(m_table->font());
   QFont strong = m_table->font();
   strong.setBold(true);
