@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gtest/gtest.h>
+
+#include <QAction>
+#include <QApplication>
+#include <QTest>
+
+#include "tests/support/sample_channel.h"
+#include "ui/main_window.h"
+
+// Whatever page is on view, the window stays as large as it was made.
+
+namespace ui {
+namespace {
+
+TEST(WindowRoom, PagesGiveTheirRoomBack) {
+  Session session(sample::documentOf({sample::nineStepChannel()}));
+  MainWindow window(session);
+  const QSize size(1280, 780);
+  window.resize(size);
+  window.show();
+  window.activateWindow();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+  ASSERT_EQ(window.size(), size);
+  const auto all = window.findChildren<QAction*>();
+  const auto press = [&](const char* keys) {
+    const QKeySequence wanted(keys);
+    for (QAction* action : all)
+      if (action->shortcuts().contains(wanted)) {
+        action->trigger();
+        QTest::qWait(30);  // layouts settle from inside outwards
+        EXPECT_EQ(window.size(), size) << "after " << keys;
+        return;
+      }
+    ADD_FAILURE() << keys << " does nothing";
+  };
+  // The whole area, where map and what-if lie side by side with their pictures, and from there to each other
+  // page.
+  for (const char* keys : {"Alt+1", "Ctrl+7", "Ctrl+8", "Alt+0", "Ctrl+7", "Alt+1", "Alt+0", "Ctrl+Shift+P",
+                           "Alt+1", "Ctrl+8", "Ctrl+7", "Ctrl+Shift+P", "Alt+0", "Ctrl+6"})
+    press(keys);
+}
+
+}  // namespace
+}  // namespace ui
