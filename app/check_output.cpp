@@ -7,6 +7,7 @@
 #include "app/diagnosis_output.h"
 #include "app/files.h"
 #include "app/match_output.h"
+#include "core/circuit/hookup_words.h"
 #include "core/report/diagnosis_section.h"
 #include "core/report/figures.h"
 #include "core/report/tables.h"
@@ -81,6 +82,7 @@ Json channelJson(const CheckedChannel& checked, const core::Setup& planned) {
   const core::Setup& setup = *check.closedWith;
   const core::CheckAssessment& assessment = latest(checked).assessment;
   json["check"] = check.name;
+  json["connection"] = core::hookupSentences(setup.bridge);
   json["verdict"] = core::verdictWord(assessment.verdict);
   json["reason"] = assessment.reason;
   json["decision"] = decisionJson(setup.decision);
@@ -119,6 +121,7 @@ std::string channelText(const CheckedChannel& checked, const core::Setup& planne
   const core::Channel& channel = *checked.channel;
   const std::size_t last = channel.checks.size() - 1;
   return channel.name + ", " + channel.checks[last].name + ": " + latest(checked).assessment.reason + "\n" +
+         connectionLine(core::setupOf(channel, channel.checks[last]).bridge) +
          joined(wordsOf(checked.find, *checked.way, planned), " ") + "\n" +
          "Decision rule: " + core::decisionText(core::setupOf(channel, channel.checks[last]).decision) +
          "\n" + textOf(core::checkTable(channel, checked.evaluation, last)) +

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "core/circuit/hookup_words.h"
 #include "core/plan/overdue.h"
 #include "core/units/notation.h"
 
@@ -105,6 +106,12 @@ void noteOverdue(const std::string& channel, const core::Setup& setup, core::Dat
 int fail(const core::Error& error) {
   note(error.text());
   return BadInput;
+}
+
+std::string connectionLine(const core::Bridge& bridge) {
+  std::string text;
+  for (const std::string& sentence : core::hookupSentences(bridge)) text += " " + sentence;
+  return text.empty() ? text : "Connection:" + text + "\n";
 }
 
 }  // namespace app

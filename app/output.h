@@ -55,6 +55,8 @@ int print(const Json& json, Exit exit);
 /// Writes a remark or an error to standard error, one line.
 void note(const std::string& text);
 int fail(const core::Error& error);
+/// "Connection: Lead S- is broken." and a line end; empty where the bridge is connected as its template says.
+std::string connectionLine(const core::Bridge& bridge);
 /// A remark on the resistors of a channel that were overdue on `day`, if any.
 void noteOverdue(const std::string& channel, const core::Setup& setup, core::Date day);
 

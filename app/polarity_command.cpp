@@ -7,6 +7,7 @@
 #include "app/files.h"
 #include "app/output.h"
 #include "core/circuit/hookup_words.h"
+#include "core/flow/movement.h"
 #include "core/polarity/place_words.h"
 #include "core/polarity/polarity_map.h"
 #include "core/units/notation.h"
@@ -49,21 +50,38 @@ core::Result<Chosen> chosenShunt(const core::Channel& channel, const std::string
                      there + "; a resistance is written as 59k or 174.65k"};
 }
 
-Json cellJson(const core::Setup& setup, const core::PolarityCell& cell) {
+/// `setup` with the one shunt of `cell`, and a step that closes it.
+core::Setup withShuntAt(core::Setup setup, const Chosen& shunt, const core::PolarityCell& cell) {
+  setup.shunts = {{shunt.name, shunt.resistance, cell.a, cell.b}};
+  setup.sequence = {{{}, {0}}};
+  return setup;
+}
+
+/// The output is known also where no strain gives it; `error` then says so.
+void addMovement(Json& json, const core::Setup& alone) {
+  const auto movement = core::movementAt(alone, 0);
+  if (!movement) return;
+  const bool none = movement->polarity == core::Polarity::None;
+  json["polarity"] = core::polarityWord(movement->polarity);
+  json["output_mV_per_V"] = jsonNumber(none ? 0 : movement->change.base() * 1e3);
+  json["sentence"] = core::sentenceOf(alone, 0, *movement);
+}
+
+Json cellJson(const core::Setup& setup, const Chosen& shunt, const core::PolarityCell& cell) {
   Json json{{"place", core::placeWords(setup.bridge, cell.a, cell.b)},
             {"a", core::nodeName(cell.a)},
             {"b", core::nodeName(cell.b)}};
+  addMovement(json, withShuntAt(setup, shunt, cell));
   if (!cell.prediction) {
     json["error"] = cell.prediction.error().text();
     return json;
   }
   const core::Prediction& prediction = *cell.prediction;
-  json["polarity"] = core::polarityWord(prediction.polarity);
-  json["output_mV_per_V"] = jsonNumber(prediction.output.base() * 1e3);
+  const bool none = prediction.polarity == core::Polarity::None;  // the rest is rounding then
   const bool load = core::isTransducer(setup.bridge);
   json[load ? "simulated_load" : "simulated_strain_um_per_m"] =
-      jsonNumber(core::simulatedInUnit(setup.bridge, prediction.simulated));
-  json["reading"] = jsonNumber(prediction.reading.base());
+      jsonNumber(none ? 0 : core::simulatedInUnit(setup.bridge, prediction.simulated));
+  json["reading"] = jsonNumber(none ? 0 : prediction.reading.base());
   return json;
 }
 
@@ -77,6 +95,7 @@ Json mapJson(const core::Channel& channel, const Chosen& shunt, const core::Pola
             {"signal_reversed", hookup.signalReversed},
             {"excitation_reversed", hookup.excitationReversed},
             {"gauges_reversed", hookup.gaugesReversed},
+            {"connection", core::hookupSentences(setup.bridge)},
             {"reading_unit", core::readingUnitText(setup.instrument)}};
   if (core::isTransducer(setup.bridge)) json["load_unit"] = core::simulatedUnitText(setup.bridge);
   json["points"] = Json::array();
@@ -84,7 +103,7 @@ Json mapJson(const core::Channel& channel, const Chosen& shunt, const core::Pola
     json["points"].push_back(
         {{"node", core::nodeName(point)}, {"name", core::pointName(setup.bridge, point)}});
   json["cells"] = Json::array();
-  for (const core::PolarityCell& cell : map.cells) json["cells"].push_back(cellJson(setup, cell));
+  for (const core::PolarityCell& cell : map.cells) json["cells"].push_back(cellJson(setup, shunt, cell));
   return json;
 }
 
@@ -116,7 +135,8 @@ core::Table mapTable(const core::Setup& setup, const core::PolarityMap& map) {
       row.cells.push_back(signedNumber(*prediction, prediction->output.base() * 1e3, 4));
       row.cells.push_back(
           signedNumber(*prediction, core::simulatedInUnit(setup.bridge, prediction->simulated), decimals));
-      row.cells.push_back(shown(prediction->reading.base()));
+      row.cells.push_back(
+          shown(prediction->polarity == core::Polarity::None ? 0 : prediction->reading.base()));
     } else {
       row.cells.insert(row.cells.end(), {"not predicted", "–", "–", "–"});
     }

@@ -12,6 +12,7 @@
 #include "app/offscreen.h"
 #include "app/output.h"
 #include "core/practice/sheet.h"
+#include "core/units/text.h"
 #include "ui/practice/practice_pdf.h"
 #include "ui/safe_file.h"
 

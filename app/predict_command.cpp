@@ -10,6 +10,7 @@
 #include "app/files.h"
 #include "app/output.h"
 #include "app/trials_output.h"
+#include "core/circuit/hookup_words.h"
 #include "core/report/tables.h"
 #include "core/report/uncertainty_tables.h"
 
@@ -106,6 +107,7 @@ Json channelJson(const Options& options, const Predicted& predicted,
   const core::Setup& setup = predicted.channel.setup;
   Json json{{"channel", predicted.channel.name},
             {"bridge", core::templateOf(setup.bridge.type).key},
+            {"connection", core::hookupSentences(setup.bridge)},
             {"reading_unit", core::readingUnitText(setup.instrument)}};
   if (const auto error = obstacle(predicted)) {
     json["error"] = error->text();
@@ -126,8 +128,8 @@ Json channelJson(const Options& options, const Predicted& predicted,
 std::string channelText(const Options& options, const Predicted& predicted,
                         const std::optional<core::ChannelTrialOptions>& trials) {
   const core::Setup& setup = predicted.channel.setup;
-  std::string text =
-      predicted.channel.name + ": " + std::string(core::templateOf(setup.bridge.type).name) + "\n";
+  std::string text = predicted.channel.name + ": " + std::string(core::templateOf(setup.bridge.type).name) +
+                     "\n" + connectionLine(setup.bridge);
   if (obstacle(predicted)) return text + "not predicted\n";
   text += textOf(core::planTable(setup, predicted.prediction, predicted.budget));
   for (std::size_t step = 0; step < predicted.prediction.steps.size(); ++step)

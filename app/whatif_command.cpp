@@ -6,6 +6,8 @@
 #include "app/commands.h"
 #include "app/files.h"
 #include "app/output.h"
+#include "core/budget/budget.h"
+#include "core/circuit/hookup_words.h"
 #include "core/units/shown.h"
 #include "core/whatif/notation.h"
 #include "core/whatif/what_if.h"
@@ -40,7 +42,13 @@ core::Result<std::vector<core::Alteration>> alterationsFrom(const core::Setup& s
 }
 
 std::string number(const core::WhatIf& whatIf, double value) {
-  return core::formatFixed(value, core::placesShowing(value, core::readingPlaces(whatIf)));
+  const double shown = core::withoutRounding(whatIf, value);
+  return core::formatFixed(shown, core::placesShowing(shown, core::readingPlaces(whatIf)));
+}
+
+std::string differenceText(const core::WhatIf& whatIf, double value) {
+  const core::ShownDifference shown = core::shownDifference(whatIf, value);
+  return core::formatFixed(shown.value, shown.places);
 }
 
 core::TableRow zeroRow(const core::WhatIf& whatIf) {
@@ -51,7 +59,7 @@ core::TableRow zeroRow(const core::WhatIf& whatIf) {
   const bool known = whatIf.zeroWithout && whatIf.zeroWith;
   const double jump = known ? core::readingOf(instrument, *whatIf.zeroWith - *whatIf.zeroWithout).base() : 0;
   return {{"zero", "", "", shownZero(whatIf.zeroWithout), shownZero(whatIf.zeroWith),
-           known ? number(whatIf, jump) : "–", "", known ? "" : "cannot be read"},
+           known ? differenceText(whatIf, jump) : "–", "–", known ? "" : "cannot be read"},
           {}};
 }
 
@@ -59,15 +67,15 @@ core::TableRow stepRow(const core::WhatIf& whatIf, std::size_t step, core::Zeroe
   const core::WhatIfStep& one = whatIf.steps[step];
   const auto& with = one.with(zeroed);
   core::TableRow row{{std::to_string(step + 1), whatIf.before.sequence[step].label,
-                      joined(closedShunts(whatIf.before, step), ", "), "–", "–", "–", "",
+                      joined(closedShunts(whatIf.before, step), ", "), "–", "–", "–", "–",
                       core::polarityChangeText(one, zeroed)},
                      {}};
   if (one.without) row.cells[3] = number(whatIf, one.without->reading.base());
   if (with) row.cells[4] = number(whatIf, with->reading.base());
   if (!one.without || !with) return row;
-  row.cells[5] = number(whatIf, (with->reading - one.without->reading).base());
-  if (const auto percent = core::growthPercent(whatIf, one, zeroed))
-    row.cells[6] = core::formatFixed(*percent, core::placesShowing(*percent, 2));
+  row.cells[5] = differenceText(whatIf, (with->reading - one.without->reading).base());
+  if (const auto percent = core::shownGrowth(whatIf, one, zeroed))
+    row.cells[6] = core::formatFixed(percent->value, percent->places);
   if (with->beyondRange) row.cells[7] += ", beyond the range";
   return row;
 }
@@ -93,8 +101,9 @@ std::string wholeText(const core::WhatIf& whatIf, const std::vector<std::string>
                       core::Zeroed zeroed) {
   const bool before = zeroed == core::Zeroed::Before;
   return (before ? "Zeroed before it came: " : "Zeroed after it came: ") + joined(texts, "; ") + "\n" +
-         core::whatIfSentence(whatIf, zeroed) + "\n\n" + textOf(tableOf(whatIf, zeroed)) + "\n" +
-         "The zero is that of the bridge, not balanced.\n" + std::string(core::whatIfCaution()) + "\n";
+         connectionLine(whatIf.before.bridge) + core::whatIfSentence(whatIf, zeroed) + "\n\n" +
+         textOf(tableOf(whatIf, zeroed)) + "\n" + "The zero is that of the bridge, not balanced.\n" +
+         std::string(core::whatIfCaution()) + "\n";
 }
 
 Json readingJson(const core::Setup& setup, const core::Result<core::StepReading>& reading) {
@@ -119,23 +128,36 @@ Json jsonOf(const core::WhatIf& whatIf, core::Zeroed zeroed) {
     const core::WhatIfStep& one = whatIf.steps[step];
     const auto& with = one.with(zeroed);
     const bool both = one.without && with;
-    steps.push_back(
-        {{"step", step + 1},
-         {"label", whatIf.before.sequence[step].label},
-         {"closed", closedShunts(whatIf.before, step)},
-         {"without", readingJson(whatIf.before, one.without)},
-         {"with", readingJson(whatIf.setup, with)},
-         {"difference", both ? jsonNumber((with->reading - one.without->reading).base()) : Json()},
-         {"percent", jsonNumber(core::growthPercent(whatIf, one, zeroed))},
-         {"polarity_change", core::polarityChangeText(one, zeroed)}});
+    steps.push_back({{"step", step + 1},
+                     {"label", whatIf.before.sequence[step].label},
+                     {"closed", closedShunts(whatIf.before, step)},
+                     {"without", readingJson(whatIf.before, one.without)},
+                     {"with", readingJson(whatIf.setup, with)},
+                     {"difference", both ? jsonNumber(core::withoutRounding(
+                                               whatIf, (with->reading - one.without->reading).base()))
+                                         : Json()},
+                     {"percent", jsonNumber(core::growthPercent(whatIf, one, zeroed))},
+                     {"polarity_change", core::polarityChangeText(one, zeroed)}});
   }
   return {{"unit", core::readingUnitText(whatIf.setup.instrument)},
           {"simulated_unit", core::simulatedUnitText(whatIf.setup.bridge)},
           {"zero_without", zeroJson(whatIf.zeroWithout)},
           {"zero_with", zeroJson(whatIf.zeroWith)},
-          {"zero_jump", jsonNumber(baseOf(whatIf.zeroJump))},
+          {"zero_jump",
+           whatIf.zeroJump ? jsonNumber(core::withoutRounding(whatIf, whatIf.zeroJump->base())) : Json()},
+          {"article_gain", jsonNumber(whatIf.articleGain)},
+          {"article", core::articleSentence(whatIf, false)},
           {"steps", std::move(steps)},
           {"sentence", core::whatIfSentence(whatIf, zeroed)}};
+}
+
+/// Expanded, of the expected readings of the plan as it is.
+std::vector<std::optional<double>> uncertaintyOf(const core::Setup& setup) {
+  const core::Budget budget = core::budgetOf(setup, core::predict(setup));
+  std::vector<std::optional<double>> uncertainty;
+  for (const auto& step : budget.of(core::Scope::Chain).steps)
+    uncertainty.push_back(step ? std::optional(step->expanded) : std::nullopt);
+  return uncertainty;
 }
 
 int tryOut(const Options& options) {
@@ -146,13 +168,16 @@ int tryOut(const Options& options) {
   const core::Channel& channel = *document->channels[chosen->front()];
   const auto alterations = alterationsFrom(channel.setup, options.tries);
   if (!alterations) return fail(alterations.error());
-  const auto result = core::whatIf(channel.setup, *alterations);
+  auto result = core::whatIf(channel.setup, *alterations);
   if (!result) return fail(inFile(options.file, result.error()));
+  result->uncertainty = uncertaintyOf(channel.setup);
   const core::Zeroed zeroed = options.oldZero ? core::Zeroed::Before : core::Zeroed::After;
   const std::vector<std::string> texts = core::triedOut(channel.setup, *alterations).texts;
   if (!options.json) return print(channel.name + ". " + wholeText(*result, texts, zeroed), AllPass);
-  Json json{
-      {"channel", channel.name}, {"zeroed", options.oldZero ? "before" : "after"}, {"tried", Json::array()}};
+  Json json{{"channel", channel.name},
+            {"connection", core::hookupSentences(channel.setup.bridge)},
+            {"zeroed", options.oldZero ? "before" : "after"},
+            {"tried", Json::array()}};
   for (std::size_t k = 0; k < texts.size(); ++k)
     json["tried"].push_back({{"kind", core::alterationKindKey((*alterations)[k].kind)},
                              {"text", texts[k]},

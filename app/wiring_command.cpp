@@ -5,6 +5,7 @@
 #include "app/commands.h"
 #include "app/files.h"
 #include "app/output.h"
+#include "core/circuit/hookup_words.h"
 #include "core/report/wiring_sheet.h"
 #include "core/wiring/ohm_diagnosis.h"
 #include "core/wiring/wiring_rules.h"
@@ -130,15 +131,19 @@ core::Result<std::string> ohmmeterText(const core::Channel& channel,
 std::string wiringText(const core::Channel& channel, const std::vector<core::WiringFault>& faults) {
   std::string text = channel.name + ": " + std::string(core::templateOf(channel.setup.bridge.type).name) +
                      "\nSwitch the excitation off before wiring or ohmmeter work.\n";
+  if (const std::string connection = core::connectionText(channel.setup.bridge); !connection.empty())
+    text += connection + "\n";
   if (!channel.setup.wiring.pins.empty())
     text += "\nPins\n" + textOf(withoutBoxes(core::pinTable(channel.setup), 4));
   if (!channel.setup.shunts.empty())
     text += "\nJumpers\n" + textOf(withoutBoxes(core::jumperTable(channel.setup), 8));
   text += "\n";
+  const std::vector<std::string> leads = core::leadFaults(channel.setup.bridge);
+  for (const std::string& sentence : leads) text += "lead: " + sentence + "\n";
   for (const core::WiringFault& fault : faults)
     text += std::string(fault.severity == core::WiringSeverity::Error ? "error: " : "warning: ") +
             fault.what + ". " + fault.mend + ".\n";
-  if (faults.empty()) text += "No fault was found.\n";
+  if (faults.empty()) text += leads.empty() ? "No fault was found.\n" : "Pins and jumpers have no fault.\n";
   return text;
 }
 
@@ -153,6 +158,7 @@ int wiring(const Options& options) {
   const Exit exit = faults.empty() ? AllPass : CheckFailed;
   if (options.json) {
     Json json{{"channel", channel.name},
+              {"connection", core::hookupSentences(channel.setup.bridge)},
               {"pins", pinsJson(channel.setup)},
               {"shunts", shuntsJson(channel.setup)},
               {"faults", faultsJson(channel.setup, faults)}};

@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -18,6 +19,18 @@ namespace ui {
 namespace {
 
 constexpr int narrow_px = 640;  ///< below that a sentence takes a line more
+constexpr int low_px = 420;     ///< below that the output is told by the bar below the drawing alone
+
+/// A number and its unit stay on one line.
+QString unbroken(QString text) {
+  static const QRegularExpression unit(QStringLiteral("(\\d) ([µmkMGn]?[VAΩm](?:/(?:V|m))?)(?!\\w)"));
+  text.replace(unit, QStringLiteral("\\1\u00a0\\2"));
+  for (const char* slashed : {"mV/V", "µm/m"}) {
+    const QString whole = QString::fromUtf8(slashed);
+    text.replace(whole, QString(whole).replace('/', QStringLiteral("\u2060/\u2060")));
+  }
+  return text;
+}
 
 QLabel* line(const char* name, QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -89,11 +102,26 @@ void BridgeView::buildTexts() {
   column->addWidget(m_words);
 }
 
-/// So that the drawing keeps its place while the text changes.
+/// Whether height is better spent on the drawing than on words that stand elsewhere too.
+bool BridgeView::isLow() const { return height() < low_px; }
+
+/// Larger in a large view, which is looked at from further off.
+void BridgeView::sizeWords() {
+  const double factor = std::clamp(std::min(width() / 900.0, height() / 620.0), 1.0, 1.5);
+  QFont text = font();
+  if (factor > 1) text.setPixelSize(qRound(QFontInfo(text).pixelSize() * factor));
+  m_title->setFont(text);
+  m_sentence->setFont(text);
+  text.setBold(true);
+  m_outcome->setFont(text);
+}
+
+/// So that the drawing keeps its place while the text changes. Where it is low, only while something moves.
 void BridgeView::keepRoomForWords() {
+  if (isLow()) return m_words->setMinimumHeight(m_move ? m_words->height() : 0);
   const int sentence = width() < narrow_px ? 3 : 2;
   m_words->setMinimumHeight(QFontMetrics(m_outcome->font()).lineSpacing() +
-                            sentence * fontMetrics().lineSpacing());
+                            sentence * QFontMetrics(m_sentence->font()).lineSpacing());
 }
 
 const BridgeState* BridgeView::stateNow() const {
@@ -101,8 +129,14 @@ const BridgeState* BridgeView::stateNow() const {
   return picture() ? &picture()->state : nullptr;
 }
 
-const std::optional<core::Flow>& BridgeView::shownFlow() const {
-  return m_move && m_move->legal ? m_moveFlow : picture()->state.flow;
+const BridgePicture& BridgeView::shownPicture() const {
+  return m_move && m_movePicture ? *m_movePicture : *picture();
+}
+
+/// What is moved has another name where it is drawn now.
+BridgeSpot BridgeView::asShown(BridgeSpot spot) const {
+  if (m_move && m_movePicture && spot.part == m_move->grip.part) spot.part = partAfter(*m_move);
+  return spot;
 }
 
 QString BridgeView::description() const {
@@ -139,6 +173,7 @@ void BridgeView::follow() {
   m_channel = channel;
   m_step = step;
   m_move.reset();
+  m_movePicture.reset();
   m_pressed.reset();
   m_pressedAt.reset();
   m_band.reset();
@@ -173,15 +208,24 @@ void BridgeView::showTexts() {
     const BridgeState& state = picture()->state;
     const bool signless = state.polarity == core::Polarity::None;
     const QColor plain = state.failed ? colours().fail : colours().text;
-    return showTexts(state.title, state.outcome, signless ? plain : colourOf(colours(), state.polarity));
+    return showTexts(state.title, state.outcome, signless ? plain : colourOf(colours(), state.polarity),
+                     state.movement.has_value());
   }
   const QColor refusal = m_move->target ? colours().fail : colours().quiet;
   showTexts(m_move->title, m_move->outcome,
-            m_move->legal ? colourOf(colours(), m_move->state.polarity) : refusal);
+            m_move->legal ? colourOf(colours(), m_move->state.polarity) : refusal,
+            m_move->legal && m_move->state.movement);
 }
 
-void BridgeView::showTexts(const QString& title, const QString& outcome, const QColor& colour) {
-  const QString oneLine = title.simplified();
+/// `known`: the outcome is an output, which the bar below the drawing shows. Then only what is simulated is
+/// told, beside the title, where height is scarce.
+void BridgeView::showTexts(const QString& title, const QString& outcome, const QColor& colour, bool known) {
+  const bool isShort = known && isLow();
+  QString oneLine = title.simplified();
+  const qsizetype simulated = outcome.indexOf(QStringLiteral(" · "));
+  if (isShort && simulated >= 0) oneLine += outcome.mid(simulated);
+  m_outcome->setVisible(!isShort && !outcome.isEmpty());
+  keepRoomForWords();
   const int space =
       width() - 2 * margin - m_more->sizeHint().width() - m_title->fontMetrics().averageCharWidth();
   m_title->setText(m_title->fontMetrics().elidedText(oneLine, Qt::ElideRight, space));
@@ -196,7 +240,7 @@ void BridgeView::showTexts(const QString& title, const QString& outcome, const Q
   m_outcome->setPalette(text);
   showSentence();
   QString told = description();
-  if (m_move) told = oneLine + ". " + outcome + ' ' + m_sentence->text() + ' ' + told;
+  if (m_move) told = oneLine + ". " + outcome + ' ' + m_move->state.sentence + ' ' + told;
   if (!m_move && m_focus && picture())
     told = tr("At ") + textOf(*picture(), *m_focus) + ". " + keysText(*m_focus) + ' ' + told;
   setAccessibleDescription(told);
@@ -215,13 +259,8 @@ QString BridgeView::structureWords() const {
 void BridgeView::showSentence() {
   const bool refusedMove = m_move && !m_move->legal;
   const BridgeState* state = refusedMove ? nullptr : stateNow();
-  m_sentence->setText(state ? state->sentence : QString());
+  m_sentence->setText(state ? unbroken(state->sentence) : QString());
   m_sentence->setVisible(!m_sentence->text().isEmpty());
-}
-
-/// Those that a move would bring while its part is at a place, as the texts do.
-void BridgeView::showVoltagesNow() {
-  if (const BridgeState* state = stateNow()) showVoltages(*drawn(), state->potentials, state->excitation_V);
 }
 
 void BridgeView::refuse(const QString& what, const QString& reason) {
@@ -250,18 +289,20 @@ void BridgeView::paintUnder(QPainter& painter) {
   const QColor ring = palette().color(QPalette::Highlight);
   for (const BridgePart& part : m_selected)
     if (!m_focus || m_focus->part != part || !hasFocus())
-      paintRing(painter, ringOf(*picture(), {part, {}}), ring);
+      paintRing(painter, ringOf(shownPicture(), asShown({part, {}})), ring);
   if (!m_focus || !hasFocus()) return;
-  paintRing(painter, ringOf(*picture(), *m_focus), ring);
+  const BridgeSpot focus = asShown(*m_focus);
+  paintRing(painter, ringOf(shownPicture(), focus), ring);
   // What has the keyboard and is selected among others shows both.
   const bool among = std::find(m_selected.begin(), m_selected.end(), m_focus->part) != m_selected.end();
   if (among || (m_focus->end && m_selected.empty()))
-    paintRing(painter, ringOf(*picture(), {m_focus->part, {}}), ring);
+    paintRing(painter, ringOf(shownPicture(), {focus.part, {}}), ring);
 }
 
 void BridgeView::paintOver(QPainter& painter) {
   if (m_move)
-    paintMove(painter, *picture(), *m_move, m_byMouse ? std::optional(m_pointer) : std::nullopt, colours());
+    paintMove(painter, shownPicture(), *m_move, m_byMouse ? std::optional(m_pointer) : std::nullopt,
+              colours());
   if (!m_band) return;
   QColor inside = palette().color(QPalette::Highlight);
   painter.setPen(QPen(inside, 1.2, Qt::DashLine));
@@ -272,12 +313,13 @@ void BridgeView::paintOver(QPainter& painter) {
 
 void BridgeView::changeEvent(QEvent* event) {
   BridgeCanvas::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange) showTexts();
+  if (event->type() == QEvent::FontChange && m_words) sizeWords();
+  if (event->type() == QEvent::PaletteChange && m_words) showTexts();
 }
 
 void BridgeView::resizeEvent(QResizeEvent* event) {
   BridgeCanvas::resizeEvent(event);
-  keepRoomForWords();
+  sizeWords();
   showTexts();
 }
 

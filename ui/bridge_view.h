@@ -48,6 +48,8 @@ class BridgeView : public BridgeCanvas {
   const BridgeState* stateNow() const;
   /// What is being moved.
   const std::optional<BridgeMove>& move() const { return m_move; }
+  /// What is painted: while something is at a place where it may be dropped, the bridge as it would be then.
+  const BridgePicture& shownPicture() const override;
   /// What has the keyboard.
   const std::optional<BridgeSpot>& focus() const { return m_focus; }
   /// What an edit is for: what was selected, else what has the keyboard.
@@ -91,7 +93,6 @@ class BridgeView : public BridgeCanvas {
 
  protected:
   QRectF room() const override;
-  const std::optional<core::Flow>& shownFlow() const override;
   void paintUnder(QPainter& painter) override;
   void paintOver(QPainter& painter) override;
 
@@ -120,15 +121,17 @@ class BridgeView : public BridgeCanvas {
 
   // bridge_view.cpp: what is shown
   void buildTexts();
+  bool isLow() const;
+  void sizeWords();
   void keepRoomForWords();
   void follow();
   void forgetWhatIsGone();
   QString noticeNow() const;
   void showTexts();
-  void showTexts(const QString& title, const QString& outcome, const QColor& colour);
+  void showTexts(const QString& title, const QString& outcome, const QColor& colour, bool known = false);
   QString structureWords() const;
   void showSentence();
-  void showVoltagesNow();
+  BridgeSpot asShown(BridgeSpot spot) const;
   /// Says on the spot and to whoever listens why nothing was done.
   void refuse(const QString& what, const QString& reason);
 
@@ -153,9 +156,12 @@ class BridgeView : public BridgeCanvas {
   void openEditor(const std::vector<BridgePart>& parts);
   void keepValues(const std::vector<PartField>& fields,
                   const std::map<std::size_t, std::optional<double>>& values);
+  int editedSize() const;
   void closeEditor();
   void editWire(const std::vector<BridgePart>& leads);
   void add(const QString& name);
+  /// Tells where the shunts from `first` on were put.
+  void sayWhere(std::size_t first);
   /// Says why where there is no channel.
   bool hasChannel();
 
@@ -165,6 +171,7 @@ class BridgeView : public BridgeCanvas {
   QAction* action(const QString& name, const QString& text, const QList<QKeySequence>& keys,
                   const std::function<void()>& act);
   void fillAddMenu();
+  void allowWhatActs();
   void popUp(QMenu* menu, std::optional<QPoint> at);
 
   Session& m_session;
@@ -173,8 +180,8 @@ class BridgeView : public BridgeCanvas {
   QLabel* m_leaks;      ///< that a floating structure leads nowhere; hidden without
   QLabel* m_notice;     ///< hidden while there is nothing to notice
   QLabel* m_outcome;
-  QLabel* m_sentence;  ///< why the output goes where it goes
-  QWidget* m_words;    ///< holds both, and their room
+  QLabel* m_sentence;          ///< why the output goes where it goes
+  QWidget* m_words = nullptr;  ///< holds both, and their room
   QMenu* m_menu;
   QMenu* m_addMenu;
   QMenu* m_symbolMenu;
@@ -186,7 +193,7 @@ class BridgeView : public BridgeCanvas {
   std::optional<BridgeSpot> m_focus;
   std::vector<BridgePart> m_selected;  ///< of several; one alone is what has the keyboard
   std::optional<BridgeMove> m_move;
-  std::optional<core::Flow> m_moveFlow;  ///< of a legal move
+  std::unique_ptr<BridgePicture> m_movePicture;  ///< of a legal move
   QPointer<PartEditor> m_editor;
   QPointF m_pointer;  ///< while the mouse moves a part, in the drawing
   bool m_byMouse = false;

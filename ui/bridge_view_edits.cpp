@@ -30,10 +30,13 @@ void BridgeView::moveTo(const BridgeSpot& grip, std::optional<MoveTarget> target
   // The network is solved only when another place comes near, not for every pixel.
   if (!m_move || m_move->target != target) {
     m_move = moveOf(setup(), m_step, grip, std::move(target));
-    m_moveFlow = m_move->state.flow;
-    // Its wires are drawn where they were; the current would be seen going there.
-    if (m_moveFlow && grip.part.kind == Kind::Shunt) m_moveFlow->shunts[grip.part.index] = core::Current(0);
-    showVoltagesNow();
+    m_movePicture.reset();
+    if (m_move->legal) {
+      m_movePicture = std::make_unique<BridgePicture>(
+          pictureOf(withMove(*m_channel, *m_move).setup, m_move->state, symbols()));
+      // As large as it was, where there is room: the pointer is on its way in the drawing as it is.
+      m_movePicture->lanes.scene |= picture()->lanes.scene;
+    }
     showTexts();
   }
   update();
@@ -42,10 +45,10 @@ void BridgeView::moveTo(const BridgeSpot& grip, std::optional<MoveTarget> target
 void BridgeView::endMove(bool keep) {
   const BridgeMove done = *std::move(m_move);
   m_move.reset();
+  m_movePicture.reset();
   m_pressed.reset();
   m_pressedAt.reset();
   if (keep && done.legal) m_session.editChannel(undoLabel(done), withMove(*m_channel, done));
-  showVoltagesNow();
   showTexts();
   // A refusal stays readable after the drop.
   if (keep && done.target && !done.legal) showTexts(tr("Nothing was moved"), done.outcome, colours().fail);
@@ -71,6 +74,9 @@ void BridgeView::openEditor(const std::vector<BridgePart>& parts) {
   QString heading = nameOf(*picture(), parts.front());
   if (parts.size() > 1) heading = tr("%1 and %2 more").arg(heading).arg(parts.size() - 1);
   auto* editor = new PartEditor(*m_channel, fields, heading, this);
+  QFont text = font();
+  text.setPixelSize(editedSize());
+  editor->setFont(text);
   m_editor = editor;
   if (parts.front().kind == Kind::Lead) editor->offerWire();
   connect(editor, &PartEditor::kept, this,
@@ -83,8 +89,16 @@ void BridgeView::openEditor(const std::vector<BridgePart>& parts) {
   const BridgePart shown = m_focus && std::find(parts.begin(), parts.end(), m_focus->part) != parts.end()
                                ? m_focus->part
                                : parts.front();
-  const QRectF box = labelBoxOf(*picture(), shown);
-  editor->showOver(QRectF(toWidget(box.topLeft()), toWidget(box.bottomRight())).toRect());
+  QRectF box = labelBoxOf(*picture(), shown);
+  if (shown.kind != Kind::Instrument) box |= ringOf(*picture(), {shown, {}}).boundingRect();
+  editor->showBeside(QRectF(toWidget(box.topLeft()), toWidget(box.bottomRight())).toRect());
+}
+
+/// As large as the drawing's texts, within reason.
+int BridgeView::editedSize() const {
+  const int usual = QFontInfo(font()).pixelSize();
+  const double drawn = labelFont(LabelRole::Value).pixelSize() * (toWidget({1, 0}) - toWidget({0, 0})).x();
+  return std::clamp(qRound(drawn), usual, usual * 8 / 5);
 }
 
 void BridgeView::keepValues(const std::vector<PartField>& fields,
@@ -149,9 +163,10 @@ void BridgeView::removeSelected() {
     m_selected.clear();
     m_session.editChannel(removal.undo, std::move(removal.after));
   }
-  if (!removal.refusal.isEmpty())
-    refuse(removal.undo.isEmpty() ? tr("Nothing was removed") : tr("Not everything was removed"),
-           removal.refusal);
+  if (removal.undo.isEmpty()) return refuse(tr("Nothing was removed"), removal.refusal);
+  const QString all = (removal.said + ' ' + removal.refusal).simplified();
+  if (!removal.refusal.isEmpty()) showTexts(tr("Not everything was removed"), all, colours().quiet);
+  emit said(all);
 }
 
 void BridgeView::duplicateSelected() {
@@ -168,6 +183,21 @@ void BridgeView::duplicateSelected() {
   for (std::size_t k = 0; shunts.size() > 1 && k < shunts.size(); ++k)
     m_selected.push_back({Kind::Shunt, first + k});
   setFocusSpot(BridgeSpot{{Kind::Shunt, first}, ShuntEnd::A});
+  sayWhere(first);
+}
+
+/// Copies go to another arm where there is one without such a resistor.
+void BridgeView::sayWhere(std::size_t first) {
+  QStringList places;
+  for (std::size_t k = first; k < setup().shunts.size(); ++k) {
+    const core::Shunt& shunt = setup().shunts[k];
+    const auto arm = core::armUnder(setup().bridge, shunt);
+    const QString place =
+        arm ? tr("over arm %1").arg(*arm + 1)
+            : tr("from %1 to %2").arg(pointText(setup().bridge, shunt.a), pointText(setup().bridge, shunt.b));
+    places << toQString(shunt.name).simplified() + ' ' + place;
+  }
+  emit said(tr("Added %1, in no step yet.").arg(places.join(", ")));
 }
 
 void BridgeView::alignSelected() {

@@ -46,6 +46,9 @@ void BridgeView::keyPressEvent(QKeyEvent* event) {
   } else if (key == Qt::Key_Space && control && m_focus) {
     toggle(m_focus->part);
   } else if (key == Qt::Key_Space && isShunt(m_focus)) {
+    if (!firstStepClosing(setup(), m_focus->part.index))
+      return refuse(tr("No step chosen"), tr("No step closes %1 yet: add it to a step of the sequence.")
+                                              .arg(nameOf(*picture(), m_focus->part)));
     selectStepOf(m_focus->part.index);
   } else {
     BridgeCanvas::keyPressEvent(event);

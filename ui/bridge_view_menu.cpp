@@ -94,6 +94,24 @@ void BridgeView::fillMenu(QMenu* menu) {
   menu->addActions(m_viewActions);
   menu->addSeparator();
   menu->addActions(m_shareActions);
+  connect(menu, &QMenu::aboutToShow, this, &BridgeView::allowWhatActs);
+  // Their keys still say why nothing was done.
+  connect(menu, &QMenu::aboutToHide, this, [this] {
+    for (QAction* each : m_editActions) each->setEnabled(true);
+  });
+}
+
+/// In a menu that is open.
+void BridgeView::allowWhatActs() {
+  const std::vector<BridgePart> parts = selected();
+  const bool isShunted = std::any_of(parts.begin(), parts.end(), [](const BridgePart& part) {
+    return part.kind == BridgePart::Kind::Shunt;
+  });
+  for (QAction* each : m_editActions) {
+    if (each->objectName() == "bridgeRemove")
+      each->setEnabled(picture() && !removalOf(*m_channel, parts).undo.isEmpty());
+    if (each->objectName() == "bridgeDuplicate") each->setEnabled(picture() && isShunted);
+  }
 }
 
 void BridgeView::fillAddMenu() {
@@ -134,6 +152,12 @@ void BridgeView::popUp(QMenu* menu, std::optional<QPoint> at) {
   QPointF beside = room().center();
   if (picture() && m_focus) beside = toWidget(ringOf(*picture(), *m_focus).boundingRect().bottomRight());
   menu->popup(at.value_or(mapToGlobal(beside.toPoint())));
+  if (menu != m_addMenu) return;
+  // So that Enter takes it.
+  const QList<QAction*> actions = menu->actions();
+  const auto first =
+      std::find_if(actions.begin(), actions.end(), [](const QAction* each) { return each->isEnabled(); });
+  if (first != actions.end()) menu->setActiveAction(*first);
 }
 
 }  // namespace ui

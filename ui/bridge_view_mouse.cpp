@@ -69,6 +69,7 @@ void BridgeView::mouseReleaseEvent(QMouseEvent* event) {
   if (m_band) return takeBand();
   if (!isClick || (event->modifiers() & more)) return;
   m_selected.clear();  // of several one alone is left by a click on it
+  if (!pressed) setFocusSpot(std::nullopt);
   update();
   if (isShunt(pressed)) selectStepOf(pressed->part.index);
 }

@@ -86,8 +86,11 @@ MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent),
   statusBar()->setSizeGripEnabled(false);
   connect(&session, &Session::changed, this, &MainWindow::refresh);
   connect(&session, &Session::historyChanged, this, &MainWindow::refresh);
-  // A sentence about what was refused is out of date once something was changed.
-  connect(&session.history(), &QUndoStack::indexChanged, this, [this] { warn({}); });
+  // A sentence about what was refused or done is out of date once something else was done.
+  connect(&session.history(), &QUndoStack::indexChanged, this, [this] {
+    warn({});
+    statusBar()->clearMessage();
+  });
   refresh();
 }
 
@@ -120,8 +123,9 @@ QWidget* MainWindow::leftColumn() {
   return m_left;
 }
 
-QWidget* MainWindow::noticeBar() {
-  m_notice = new QFrame;
+/// Lies over the foot of the views, so that nothing moves away under the pointer when it comes.
+void MainWindow::buildNotice(QWidget* centre) {
+  m_notice = new QFrame(centre);
   m_notice->setObjectName("notice");
   auto* line = new QHBoxLayout(m_notice);
   line->setContentsMargins(10, 4, 6, 4);
@@ -137,7 +141,20 @@ QWidget* MainWindow::noticeBar() {
   line->addWidget(m_noticeText, 1);
   line->addWidget(close);
   m_notice->hide();
-  return m_notice;
+  centre->installEventFilter(this);
+}
+
+void MainWindow::placeNotice() {
+  constexpr int margin = 8;
+  const QRect room = m_notice->parentWidget()->rect().adjusted(margin, margin, -margin, -margin);
+  const int height = std::min(m_notice->heightForWidth(room.width()), room.height());
+  m_notice->setGeometry(room.left(), room.bottom() - height, room.width(), height);
+  m_notice->raise();
+}
+
+bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize && m_notice && watched == m_notice->parent()) placeNotice();
+  return QMainWindow::eventFilter(watched, event);
 }
 
 void MainWindow::buildViews() {
@@ -163,8 +180,8 @@ void MainWindow::buildViews() {
   auto* layout = new QVBoxLayout(centre);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
-  layout->addWidget(noticeBar());
   layout->addWidget(m_columns, 1);
+  buildNotice(centre);
   setCentralWidget(centre);
   resetLayout();
   connect(m_setup, &SetupForm::refused, this, &MainWindow::warn);
@@ -256,6 +273,7 @@ void MainWindow::resetLayout() {
 void MainWindow::enlarge(QWidget* view) {
   const auto show = [&](QWidget* part, bool shown) { part->setVisible(shown); };
   const bool all = view == nullptr;
+  warn({});
   leavePage();
   m_area->setCurrentWidget(m_rows);
   show(m_left, all);
@@ -279,8 +297,8 @@ void MainWindow::followStrip() {
 }
 
 void MainWindow::showPage(QWidget* page) {
-  // Back at the run, what was said of leaving it is out of date.
-  page == m_run ? warn({}) : leavePage();
+  warn({});  // what was said elsewhere; of a run that is left, leavePage says it anew
+  if (page != m_run) leavePage();
   m_left->show();
   m_area->setCurrentWidget(page->parentWidget());
   page->setFocus();
@@ -321,7 +339,7 @@ void MainWindow::say(const QString& sentence) {
 
 void MainWindow::styleNotice() {
   const Colours colours = coloursFor(palette());
-  m_notice->setStyleSheet(QString("#notice { border-left: 5px solid %1; background: %2; }")
+  m_notice->setStyleSheet(QString("#notice { border: 1px solid %1; border-left-width: 6px; background: %2; }")
                               .arg(colours.fail.name(), colours.background.name()));
 }
 
@@ -330,6 +348,7 @@ void MainWindow::warn(const QString& sentence) {
   if (sentence.isEmpty()) return;
   styleNotice();
   m_noticeText->setText(sentence);
+  placeNotice();
   statusBar()->clearMessage();
   QAccessibleEvent alert(m_noticeText, QAccessible::Alert);
   QAccessible::updateAccessibility(&alert);

@@ -51,14 +51,15 @@ class MainWindow : public QMainWindow {
 
   /// Tells that something was done: in the status bar, and to screen readers.
   void say(const QString& sentence);
-  /// Tells that something was refused or went wrong: in a bar over the views that stays until the next
-  /// change or until it is closed, and to screen readers. An empty sentence closes the bar.
+  /// Tells that something was refused or went wrong: in a bar over the foot of the views that stays until the
+  /// next change or until it is closed, and to screen readers. An empty sentence closes the bar.
   void warn(const QString& sentence);
 
   /// Everything back to the proportions of the present window size.
   void resetLayout();
 
  protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
@@ -67,7 +68,8 @@ class MainWindow : public QMainWindow {
 
  private:
   QWidget* leftColumn();
-  QWidget* noticeBar();
+  void buildNotice(QWidget* centre);
+  void placeNotice();
   void styleNotice();
   void buildViews();
   void showField(const BridgePart& part);

@@ -70,7 +70,8 @@ void MainWindow::fillRecentMenu(QMenu* menu) {
 void MainWindow::buildEditMenu() {
   auto* menu = menuBar()->addMenu(tr("&Edit"));
   m_undo = addAction(menu, "undo", tr("&Undo"), QKeySequence::Undo, [this] { m_session.history().undo(); });
-  m_redo = addAction(menu, "redo", tr("&Redo"), QKeySequence::Redo, [this] { m_session.history().redo(); });
+  m_redo = addAction(menu, "redo", tr("&Redo"), {}, [this] { m_session.history().redo(); });
+  m_redo->setShortcuts({tr("Ctrl+Shift+Z"), tr("Ctrl+Y")});  // whichever one's hands know
   menu->addSeparator();
   // Ctrl+C, Ctrl+V and Delete belong to the table or field that has the keyboard; here they have none.
   addAction(menu, "copy", tr("&Copy cells"), {}, [this] { currentTable()->copy(); });

@@ -48,6 +48,34 @@ class PolarityTest(unittest.TestCase):
                 self.assertGreater(sign * cell["output_mV_per_V"], 0)
                 self.assertGreater(sign * cell["simulated_strain_um_per_m"], 0)
 
+    def test_every_cell_has_its_sentence(self):
+        # A shunt lowers its arm, TN-514; of the demo's bridges all are connected as their templates say.
+        shown = told("--channel", "TP-01", "--shunt", "100k")
+        self.assertEqual(shown["connection"], [])
+        cells = {cell["place"]: cell for cell in shown["cells"]}
+        self.assertIn("the shunt lowers arm 2 from", cells["over arm 2"]["sentence"].lower())
+        self.assertIn("which simulates tension of gauge 1", cells["over arm 2"]["sentence"])
+
+    def test_a_bridge_connected_otherwise(self):
+        with tempfile.TemporaryDirectory() as folder:
+            with open(DEMO, encoding="utf-8") as file:
+                document = json.load(file)
+            channel = next(channel for channel in document["channels"] if channel["name"] == "TP-21")
+            channel["bridge"]["hookup"] = {"touching": [["P+", "S-"]]}
+            path = os.path.join(folder, "touching.bridgecal")
+            with open(path, "w", encoding="utf-8") as file:
+                json.dump(document, file)
+            done = run("polarity", path, "--channel", "TP-21", "--json")
+            self.assertEqual(done.returncode, 0, done.stderr)
+            shown = json.loads(done.stdout)
+            self.assertEqual(shown["connection"], ["Leads P+ and S- touch at their gauge ends."])
+
+    def test_what_has_no_polarity_reads_nothing(self):
+        for channel in "TP-01", "TP-11", "TP-21":
+            for cell in told("--channel", channel, "--shunt", "100k")["cells"]:
+                if cell.get("polarity") == "none" and "reading" in cell:
+                    self.assertEqual([cell["output_mV_per_V"], cell["reading"]], [0, 0])
+
     def test_size_of_a_typed_shunt(self):
         # v = R/(4 Rs + 2 R), TN-514, of a bridge of equal arms: 350 ohm beside 350 ohm in the instrument.
         cells = {cell["place"]: cell for cell in told("--channel", "TP-01", "--shunt", "59k9")["cells"]}

@@ -97,7 +97,10 @@ class WhatIfTest(unittest.TestCase):
         for tries, named in ((("leek arm 1",), "leak arm N = OHM"),
                              (("broken S+",), "This connection has P+, S-, return"),
                              (("broken",), "it does not say where"),
-                             (("leak arm 1 = 0",), "above zero"),
+                             (("leak arm 1 = 0",), "from 1 mΩ to 1 TΩ"),
+                             (("leads = 1e300",), "from 1 µΩ to 1 MΩ"),
+                             (("leads warmer = -300",), "from -273 K to 1000 K"),
+                             (("exchange P+,S-", "exchange return,S-") * 51, "no more than 100 exchanges"),
                              (("leak arm 1 = many",), "many"),
                              (("broken S-", "broken S-"), "broken already"),
                              ((), "--try")):

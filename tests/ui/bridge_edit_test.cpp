@@ -345,6 +345,127 @@ TEST(BridgeRemove, SeveralGoInOneStep) {
   expectOneStep(shown, before, "Remove 6 parts");
 }
 
+TEST(BridgeRemove, SaysHowManyStepsLostTheShunt) {
+  core::Channel channel = *fullBridge().channels[0];
+  channel.setup.sequence = {{"zero", {}}, {"a", {0}}, {"b", {0, 1}}, {"c", {1}}};
+  Shown shown(channel);
+  QSignalSpy said(&shown.view, &ui::BridgeView::said);
+  const QString name = QString::fromStdString(shown.shunt(0).name);
+  shown.focusHandle(0, ShuntEnd::A);
+  shown.key(Qt::Key_Delete);
+  ASSERT_EQ(said.count(), 1);
+  EXPECT_EQ(said[0][0].toString(), "Removed " + name + "; 2 steps lost it.");
+  EXPECT_TRUE(shown.setup().sequence[1].closed.empty());
+}
+
+TEST(BridgeRemove, OfEverythingItIsSaidWhatWentAndWhatStays) {
+  Shown shown(withEverything());
+  QSignalSpy said(&shown.view, &ui::BridgeView::said), refused(&shown.view, &ui::BridgeView::refused);
+  shown.key(Qt::Key_A, Qt::ControlModifier);
+  shown.key(Qt::Key_Delete);
+  EXPECT_EQ(refused.count(), 0);
+  ASSERT_EQ(said.count(), 1);
+  const QString told = said[0][0].toString();
+  EXPECT_TRUE(told.startsWith("Removed 2 shunts, 2 leaks, the balance network and the input resistance"))
+      << qPrintable(told);
+  EXPECT_TRUE(told.endsWith("stays: arms, leads and the instrument.")) << qPrintable(told);
+}
+
+TEST(BridgeRemove, MenuOffersOnlyWhatActs) {
+  Shown shown(withEverything());
+  auto* menu = shown.view.findChild<QMenu*>("bridgeMenu");
+  const auto offered = [&](const char* name) {
+    shown.key(Qt::Key_Menu);
+    const bool enabled = shown.action(name)->isEnabled();
+    menu->close();
+    return enabled;
+  };
+  shown.click(shown.arm(0));
+  EXPECT_FALSE(offered("bridgeRemove"));
+  EXPECT_FALSE(offered("bridgeDuplicate"));
+  EXPECT_TRUE(shown.action("bridgeRemove")->isEnabled()) << "its key says why nothing was done";
+  shown.focusHandle(0, ShuntEnd::A);
+  EXPECT_TRUE(offered("bridgeRemove"));
+  EXPECT_TRUE(offered("bridgeDuplicate"));
+}
+
+TEST(BridgeSelect, ClickOnEmptyGroundLetsGoOfEverything) {
+  Shown shown(withEverything());
+  const core::Document before = shown.session.document();
+  shown.focusHandle(0, ShuntEnd::A);
+  shown.click(shown.at(shown.view.picture()->lanes.scene.topLeft()));
+  EXPECT_FALSE(shown.view.focus());
+  EXPECT_TRUE(shown.view.selected().empty());
+  shown.key(Qt::Key_Delete);
+  EXPECT_EQ(shown.session.document(), before);
+}
+
+TEST(BridgeKeys, SpaceOnAShuntThatNoStepClosesSaysSo) {
+  core::Channel channel = *fullBridge().channels[0];
+  channel.setup.sequence = {{"zero", {}}};
+  Shown shown(channel);
+  QSignalSpy refused(&shown.view, &ui::BridgeView::refused);
+  shown.focusHandle(0, ShuntEnd::A);
+  shown.key(Qt::Key_Space);
+  ASSERT_EQ(refused.count(), 1);
+  EXPECT_TRUE(refused[0][0].toString().startsWith("No step closes ")) << qPrintable(refused[0][0].toString());
+}
+
+TEST(BridgeAdd, InsertAndEnterTakeTheFirstThatCanBeAdded) {
+  Shown shown(fullBridge());
+  shown.focus({Kind::Arm, 1});
+  shown.key(Qt::Key_Insert);
+  ASSERT_TRUE(shown.view.addMenu()->activeAction());
+  EXPECT_EQ(shown.view.addMenu()->activeAction()->objectName(), "addShunt");
+  shown.view.addMenu()->close();
+  // Without an arm its entries keep their places and say what is missing.
+  shown.click(shown.at(shown.view.picture()->lanes.scene.topLeft()));
+  shown.key(Qt::Key_Insert);
+  const QAction* first = shown.view.addMenu()->actions().front();
+  EXPECT_EQ(first->objectName(), "addShunt");
+  EXPECT_FALSE(first->isEnabled());
+  EXPECT_TRUE(first->toolTip().startsWith("Select an arm"));
+  EXPECT_EQ(shown.view.addMenu()->activeAction()->objectName(), "addBalanceParallel");
+  shown.view.addMenu()->close();
+}
+
+TEST(BridgeAdd, BalanceNetworksHaveUsualValuesAndSayWhichIsWhich) {
+  // Common practice, no source: some ohm between the arms, 10 kohm and 100 kohm over the excitation.
+  Shown shown(channelOf(core::BridgeType::FullBending));
+  const auto labels = [&] {
+    QStringList texts;
+    for (const ui::BridgeLabel& label : shown.view.picture()->labels) texts << label.text;
+    return texts;
+  };
+  shown.add("addBalanceSeries");
+  EXPECT_EQ(shown.setup().instrument.balance.potentiometer, Resistance(10));
+  EXPECT_TRUE(labels().contains(QStringLiteral("pot. 10 Ω")));
+  shown.add("addBalanceParallel");
+  EXPECT_EQ(shown.setup().instrument.balance.potentiometer, Resistance(10e3));
+  EXPECT_EQ(shown.setup().instrument.balance.limiting, Resistance(100e3));
+  EXPECT_TRUE(labels().contains(QStringLiteral("pot. 10 kΩ")));
+  EXPECT_TRUE(labels().contains(QStringLiteral("to S+ 100 kΩ")));
+}
+
+TEST(BridgeEditor, LeavesThePartThatIsEditedInSight) {
+  for (const QSize size : {QSize(700, 520), QSize(1270, 730), QSize(1900, 1000)}) {
+    Shown shown(fullBridge());
+    shown.view.resize(size);
+    QTest::qWait(1);
+    for (const std::size_t arm : {0, 1, 2, 3}) {
+      shown.click(shown.arm(arm));
+      shown.key(Qt::Key_F2);
+      ASSERT_TRUE(shown.editor());
+      const QRectF value = shown.view.picture()->layout.arms[arm].valueBox;
+      const QRect label(shown.at(value.topLeft()), shown.at(value.bottomRight()));
+      EXPECT_FALSE(shown.editor()->geometry().contains(shown.arm(arm))) << "arm " << arm + 1;
+      EXPECT_FALSE(shown.editor()->geometry().intersects(label)) << "arm " << arm + 1;
+      EXPECT_TRUE(shown.view.rect().contains(shown.editor()->geometry()));
+      QTest::keyClick(shown.field("partResistance"), Qt::Key_Escape);
+    }
+  }
+}
+
 // ---- moving ----------------------------------------------------------------------------------
 
 /// Drags `part` to `to`, looks at what is shown on the way, drops it; then the same by Escape.
@@ -474,6 +595,41 @@ TEST(BridgeDrag, PotentialsFollowTheWiperBeforeTheDrop) {
   EXPECT_EQ(potential(), middle);
 }
 
+/// Where the wire of the lead begins in a drawing.
+QPointF beginOf(const ui::BridgePicture& picture, LeadRole role) {
+  for (const ui::LeadPlace& place : picture.layout.leads)
+    if (place.role == role) return place.route.front();
+  return {};
+}
+
+TEST(BridgeDrag, ExchangedLeadsAreDrawnExchangedBeforeTheDrop) {
+  Shown shown(fullBridge());
+  shown.session.selectStep(1);
+  shown.focus(lead(LeadRole::ExcitationPlus));
+  while (!shown.view.move() || shown.view.move()->target != ui::MoveTarget(Node::SMinus))
+    shown.key(Qt::Key_Down);
+  const ui::BridgePicture promised = shown.view.shownPicture();
+  EXPECT_EQ(beginOf(promised, LeadRole::ExcitationPlus), promised.layout[Node::SMinus].at);
+  EXPECT_EQ(beginOf(promised, LeadRole::SignalMinus), promised.layout[Node::PPlus].at);
+  EXPECT_EQ(promised.state.sentence, shown.view.move()->state.sentence);
+  shown.view.grab();
+  shown.key(Qt::Key_Return);
+  for (const LeadRole role : {LeadRole::ExcitationPlus, LeadRole::SignalMinus})
+    EXPECT_EQ(beginOf(*shown.view.picture(), role), beginOf(promised, role));
+  EXPECT_EQ(shown.view.picture()->state.potentials, promised.state.potentials);
+}
+
+TEST(BridgeDrag, AMovedLeakIsDrawnAtItsNewArmWithItsRing) {
+  Shown shown(withEverything());
+  shown.focus({Kind::Leak, 0});
+  shown.key(Qt::Key_Right);
+  ASSERT_TRUE(shown.view.move()->legal);
+  const auto& leaks = shown.view.shownPicture().layout.leaks;
+  EXPECT_TRUE(std::none_of(leaks.begin(), leaks.end(),
+                           [](const ui::LeakPlace& leak) { return !leak.toStructure && leak.arm == 0; }));
+  shown.view.grab();  // the ring is around what is there, not around what was
+}
+
 // ---- the twin of each drag -------------------------------------------------------------------
 
 void expectKeysOfOneStep(Shown& shown, const BridgePart& part, const QString& label) {
@@ -527,12 +683,15 @@ TEST(BridgeKeys, LosingTheKeyboardTakesTheMoveBack) {
 
 TEST(BridgeAlign, DuplicateGoesToTheNextArmAndIsSelected) {
   Shown shown(fullBridge());
+  QSignalSpy said(&shown.view, &ui::BridgeView::said);
   const core::Document before = shown.session.document();
   shown.focusHandle(1, ShuntEnd::A);
   shown.key(Qt::Key_D, Qt::ControlModifier | Qt::ShiftModifier);
   ASSERT_EQ(shown.setup().shunts.size(), 3U);
   EXPECT_EQ(shown.shunt(2).a, Node::Arm3Begin);
   EXPECT_EQ(shown.view.selected(), (std::vector<BridgePart>{{Kind::Shunt, 2}}));
+  ASSERT_EQ(said.count(), 1);
+  EXPECT_TRUE(said[0][0].toString().contains("over arm 3")) << qPrintable(said[0][0].toString());
   expectOneStep(shown, before, "Duplicate shunt");
 }
 

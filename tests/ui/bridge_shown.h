@@ -46,7 +46,11 @@ struct ShownBridge {
   QPoint handle(std::size_t index, ui::ShuntEnd end) { return at(ui::handleOf(*view.picture(), index, end)); }
   QPoint grip(const Part& part) { return at(ui::gripOf(*view.picture(), {part, {}})); }
 
-  QString text(const char* name) { return view.findChild<QLabel*>(name)->text(); }
+  /// Without what keeps numbers and units on a line.
+  QString text(const char* name) {
+    QString text = view.findChild<QLabel*>(name)->text();
+    return text.replace(QChar(0xa0), ' ').remove(QChar(0x2060));
+  }
   QString outcome() { return text("bridgeOutcome"); }
   QString title() { return text("bridgeTitle"); }
 

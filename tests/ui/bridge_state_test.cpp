@@ -146,9 +146,17 @@ const ui::Stream* ofArm(const Drawn& drawn, std::size_t arm) {
   return along(drawn, {place.begin, place.end});
 }
 
+/// What flows through the lead's resistance, below its value: before and behind that shunts may join.
 const ui::Stream* ofLead(const Drawn& drawn, LeadRole role) {
-  for (const ui::LeadPlace& lead : drawn.picture.layout.leads)
-    if (lead.role == role) return along(drawn, lead.route);
+  for (const ui::LeadPlace& lead : drawn.picture.layout.leads) {
+    if (lead.role != role) continue;
+    const QPointF at(lead.valueBox.center().x(), lead.route.front().y());
+    for (const ui::Stream& stream : drawn.streams)
+      for (qsizetype k = 1; k < stream.route.size() && !stream.ofShunt; ++k) {
+        const QPointF a = stream.route[k - 1], b = stream.route[k];
+        if (a.y() == at.y() && b.y() == at.y() && (a.x() < at.x()) != (b.x() < at.x())) return &stream;
+      }
+  }
   return nullptr;
 }
 
@@ -178,6 +186,40 @@ TEST(Streams, EmphasiseTheWayThroughTheClosedShunt) {
   EXPECT_TRUE(ofArm(outside, 1)->emphasised);
   for (const ui::Stream& stream : drawn(shunted(core::BridgeType::FullBending), 0).streams)
     EXPECT_FALSE(stream.emphasised);
+}
+
+/// Whether a stream that is not a shunt's own lies on the level line from `a` to `b`, or on a part of it.
+bool flowsBetween(const Drawn& drawn, QPointF a, QPointF b) {
+  for (const ui::Stream& stream : drawn.streams)
+    for (qsizetype k = 1; k < stream.route.size() && !stream.ofShunt; ++k) {
+      const QPointF from = stream.route[k - 1], to = stream.route[k];
+      if (std::abs(from.y() - a.y()) > 0.1 || std::abs(to.y() - a.y()) > 0.1) continue;
+      if (std::min(std::max(from.x(), to.x()), b.x()) - std::max(std::min(from.x(), to.x()), a.x()) > 0.5)
+        return true;
+    }
+  return false;
+}
+
+TEST(Streams, GoAroundAnInputThatTakesNoCurrent) {
+  // Kirchhoff's current law: an input without a resistance takes nothing, so nothing flows from it to a
+  // terminal, nor on from there to where the shunt joins the lead.
+  for (const core::BridgeTemplate& shape : core::allTemplates()) {
+    // There lead S- is in series with arms, so that the bridge's own current flows in it.
+    if (shape.type == core::BridgeType::QuarterTwoWire || shape.type == core::BridgeType::HalfDiagonal)
+      continue;
+    const Drawn bridge = drawn(shunted(shape.type, shape.senseLeads), 5);
+    ASSERT_TRUE(bridge.picture.state.closed[4]);
+    const QPointF joint = bridge.picture.lanes.places[4].toB.front();
+    const QPointF terminal = bridge.picture.layout[Node::SMinus].at;
+    ASSERT_EQ(joint.y(), terminal.y()) << shape.key;
+    EXPECT_FALSE(flowsBetween(bridge, terminal - QPointF(20, 0), terminal)) << shape.key;
+    EXPECT_FALSE(flowsBetween(bridge, terminal, joint)) << shape.key;
+    // And on through the lead, where it has one of its own.
+    for (const ui::LeadPlace& lead : bridge.picture.layout.leads) {
+      if (lead.role != LeadRole::SignalMinus || lead.route.front() != terminal) continue;
+      EXPECT_TRUE(flowsBetween(bridge, joint, lead.route[1])) << shape.key;
+    }
+  }
 }
 
 TEST(Streams, AreStrongerWhereMoreFlowsAndLeaveOutWhatDoesNotMatter) {

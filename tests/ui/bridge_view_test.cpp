@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QApplication>
+#include <QRegularExpression>
 #include <QSignalSpy>
 #include <QWheelEvent>
 
@@ -118,12 +119,13 @@ TEST(BridgeView, VoltagesFollowTheDragBeforeTheDrop) {
   Shown shown(core::withChannelInserted({}, 0, channel));
   shown.session.selectStep(1);
   const auto voltageAt = [&](Node node) {
-    for (const ui::BridgeLabel& label : shown.view.picture()->labels)
-      if (label.role == ui::LabelRole::Voltage && label.box == shown.view.picture()->layout[node].voltageBox)
+    for (const ui::BridgeLabel& label : shown.view.shownPicture().labels)
+      if (label.role == ui::LabelRole::Voltage &&
+          label.box == shown.view.shownPicture().layout[node].voltageBox)
         return label.text;
     return QString();
   };
-  const QStringList before = voltagesOf(*shown.view.picture());
+  const QStringList before = voltagesOf(shown.view.shownPicture());
   EXPECT_EQ(voltageAt(Node::Arm1End), "2.5025 V");
   EXPECT_EQ(voltageAt(Node::Arm3End), "2.5000 V");
   const QPoint handle = shown.handle(0, ShuntEnd::B), over = shown.node(Node::Arm3End);
@@ -132,10 +134,76 @@ TEST(BridgeView, VoltagesFollowTheDragBeforeTheDrop) {
   EXPECT_EQ(voltageAt(Node::Arm1End), "2.5000 V");
   EXPECT_EQ(voltageAt(Node::Arm3End), "2.5025 V");
   shown.key(Qt::Key_Escape);
-  EXPECT_EQ(voltagesOf(*shown.view.picture()), before);
+  EXPECT_EQ(voltagesOf(shown.view.shownPicture()), before);
   shown.drop(over);
   shown.drag(handle, over);
   EXPECT_EQ(voltageAt(Node::Arm3End), "2.5025 V");
+}
+
+TEST(BridgeView, LowViewLeavesToTheBarWhatTheBarShows) {
+  Shown shown(fullBridge());
+  shown.session.selectStep(1);
+  auto* outcome = shown.view.findChild<QLabel*>("bridgeOutcome");
+  auto* sentence = shown.view.findChild<QLabel*>("bridgeSentence");
+  shown.view.resize(1400, 900);
+  QTest::qWait(1);
+  EXPECT_TRUE(outcome->isVisible());
+  const int large = QFontInfo(sentence->font()).pixelSize();
+  shown.view.resize(490, 316);
+  QTest::qWait(1);
+  EXPECT_LT(QFontInfo(sentence->font()).pixelSize(), large);
+  EXPECT_FALSE(outcome->isVisible());
+  EXPECT_TRUE(sentence->isVisible());
+  // Nothing below the drawing but the title, the sentence and what is between.
+  const int lines = sentence->heightForWidth(sentence->width());
+  EXPECT_LE(shown.view.height() - shown.view.findChild<QLabel*>("bridgeTitle")->y(), lines + 46);
+  // What the bar does not show stands beside the title, a refusal in its own line.
+  EXPECT_TRUE(shown.view.findChild<QLabel*>("bridgeTitle")->accessibleName().contains("simulated"));
+  const int top = shown.view.findChild<QLabel*>("bridgeTitle")->y();
+  const QPoint handle = shown.handle(0, ShuntEnd::B);
+  shown.press(handle);
+  shown.dragTo(handle, shown.node(Node::Arm1Begin));
+  ASSERT_TRUE(shown.view.move());
+  EXPECT_TRUE(outcome->isVisible());
+  shown.key(Qt::Key_Escape);
+  QTest::qWait(1);
+  EXPECT_EQ(shown.view.findChild<QLabel*>("bridgeTitle")->y(), top);
+}
+
+TEST(BridgeView, NumbersAndUnitsOfTheSentenceStayTogether) {
+  Shown shown(fullBridge());
+  shown.session.selectStep(1);
+  const QString text = shown.view.findChild<QLabel*>("bridgeSentence")->text();
+  ASSERT_TRUE(text.contains(QChar(0xa0))) << qPrintable(text);
+  EXPECT_FALSE(text.contains(QRegularExpression("\\d mV"))) << qPrintable(text);
+  EXPECT_FALSE(text.contains("mV/V")) << "may break behind the stroke";
+  EXPECT_EQ(shown.text("bridgeSentence"), shown.view.stateNow()->sentence);
+}
+
+TEST(BridgeView, TenVoltAreShownWhole) {
+  core::Channel channel = *fullBridge().channels[0];
+  channel.setup.instrument.excitation = core::Voltage(10);
+  Shown shown(channel);
+  const QStringList texts = voltagesOf(*shown.view.picture());
+  EXPECT_FALSE(texts.isEmpty());
+  for (const QString& text : texts) EXPECT_TRUE(text.endsWith(" V")) << qPrintable(text);
+}
+
+TEST(BridgeView, ADraggedShuntIsDrawnWhereItWouldBe) {
+  Shown shown(fullBridge());
+  shown.session.selectStep(1);
+  const QPolygonF before = shown.view.picture()->lanes.places[0].toB;
+  const QPoint handle = shown.handle(0, ShuntEnd::B), over = shown.node(Node::Arm3End);
+  shown.press(handle);
+  shown.dragTo(handle, over);
+  const ui::BridgePicture promised = shown.view.shownPicture();
+  EXPECT_NE(promised.lanes.places[0].toB, before);
+  EXPECT_EQ(promised.shunts[0].b, Node::Arm3End);
+  shown.drop(over);
+  // What was seen is what is there then: the same wires, and the current in them.
+  EXPECT_EQ(shown.view.picture()->lanes.places[0].toB, promised.lanes.places[0].toB);
+  EXPECT_EQ(shown.view.picture()->state.flow->shunts, promised.state.flow->shunts);
+  EXPECT_EQ(&shown.view.shownPicture(), shown.view.picture());
 }
 
 TEST(BridgeView, ShuntInNoStepIsPredictedAsIfClosedAlone) {

@@ -32,13 +32,13 @@ struct Bar : ui::OutputBar {
 TEST(OutputBar, SaysSignNumberAndWord) {
   Bar bar;
   bar.show(Output(-0.5005e-3), Polarity::Negative, Output(1e-3));
-  EXPECT_EQ(bar.text(), QStringLiteral("−0.5005 mV/V, negative"));
+  EXPECT_EQ(bar.text(), QStringLiteral("change −0.5005 mV/V, negative"));
   EXPECT_EQ(bar.accessibleDescription(), bar.text());
   EXPECT_EQ(bar.accessibleName(), "Output");
   bar.show(Output(0.25e-3), Polarity::Positive, Output(1e-3));
-  EXPECT_EQ(bar.text(), QStringLiteral("+0.2500 mV/V, positive"));
+  EXPECT_EQ(bar.text(), QStringLiteral("change +0.2500 mV/V, positive"));
   bar.show(Output(3e-17), Polarity::None, Output(1e-3));
-  EXPECT_EQ(bar.text(), "0 mV/V, no change");
+  EXPECT_EQ(bar.text(), "change 0 mV/V");
   bar.show({}, Polarity::None, Output(1e-3));
   EXPECT_EQ(bar.text(), "output not known");
   EXPECT_EQ(bar.accessibleDescription(), bar.text());
@@ -49,7 +49,7 @@ TEST(OutputBar, HasTheUsersDecimalMark) {
   QLocale::setDefault(QLocale(QLocale::German));
   Bar bar;
   bar.show(Output(-0.5e-3), Polarity::Negative, Output(1e-3));
-  EXPECT_EQ(bar.text(), QStringLiteral("−0,5000 mV/V, negative"));
+  EXPECT_EQ(bar.text(), QStringLiteral("change −0,5000 mV/V, negative"));
   QLocale::setDefault(before);
 }
 

@@ -74,9 +74,8 @@ QString BridgeCanvas::description() const {
 
 QRectF BridgeCanvas::room() const { return QRectF(rect()).adjusted(margin, margin, -margin, -margin); }
 
-QTransform BridgeCanvas::transform() const {
-  if (!m_picture) return {};
-  const QRectF place = room(), scene = m_picture->lanes.scene;
+QTransform BridgeCanvas::transform(const BridgePicture& picture) const {
+  const QRectF place = room(), scene = picture.lanes.scene;
   const double scale =
       std::max(0.05, std::min(place.width() / scene.width(), place.height() / scene.height())) * m_zoom;
   const QPointF centre = place.center() + m_pan;
@@ -115,11 +114,12 @@ void BridgeCanvas::paintEvent(QPaintEvent*) {
   painter.fillRect(rect(), m_colours.background);
   if (!m_picture) return;
   painter.setClipRect(room().adjusted(-margin, -margin, margin, margin));
-  painter.setTransform(transform());
+  const BridgePicture& shown = shownPicture();
+  painter.setTransform(transform(shown));
   paintUnder(painter);
-  paintBridge(painter, *m_picture, m_colours);
-  if (const auto& flow = shownFlow(); flow && m_flowStyle != FlowStyle::Off)
-    paintFlow(painter, *m_picture, *flow, m_flowStyle, m_phase, m_colours);
+  paintBridge(painter, shown, m_colours);
+  if (const auto& flow = shown.state.flow; flow && m_flowStyle != FlowStyle::Off)
+    paintFlow(painter, shown, *flow, m_flowStyle, m_phase, m_colours);
   paintOver(painter);
 }
 

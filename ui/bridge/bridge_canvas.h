@@ -34,8 +34,8 @@ class BridgeCanvas : public QWidget {
   /// What is drawn; none without a setup.
   const BridgePicture* picture() const { return m_picture.get(); }
   virtual QString description() const;
-  /// A point of the drawing in the widget's coordinates.
-  QPointF toWidget(QPointF drawn) const { return transform().map(drawn); }
+  /// A point of `picture` in the widget's coordinates.
+  QPointF toWidget(QPointF drawn) const { return transform(*m_picture).map(drawn); }
 
   QSize sizeHint() const override { return {480, 360}; }
   QSize minimumSizeHint() const override { return {240, 180}; }
@@ -55,15 +55,15 @@ class BridgeCanvas : public QWidget {
   /// What is drawn, to show other voltages in it.
   BridgePicture* drawn() { return m_picture.get(); }
   const Colours& colours() const { return m_colours; }
-  QPointF toDrawing(QPointF widget) const { return transform().inverted().map(widget); }
+  QPointF toDrawing(QPointF widget) const { return transform(*m_picture).inverted().map(widget); }
   /// Whether the drawing is larger than its room.
   bool isZoomed() const { return m_zoom > 1; }
   void panBy(QPointF pixels);
 
   /// The part of the widget that is drawn on.
   virtual QRectF room() const;
-  /// Whose currents are shown; none where they are not known. There must be a picture.
-  virtual const std::optional<core::Flow>& shownFlow() const { return m_picture->state.flow; }
+  /// What is painted for now in place of `picture`, which the pointer goes by.
+  virtual const BridgePicture& shownPicture() const { return *m_picture; }
   /// In the drawing's coordinates, below and above the bridge.
   virtual void paintUnder(QPainter&) {}
   virtual void paintOver(QPainter&) {}
@@ -77,7 +77,7 @@ class BridgeCanvas : public QWidget {
 
  private:
   void redraw();
-  QTransform transform() const;
+  QTransform transform(const BridgePicture& picture) const;
   void zoomAt(QPointF anchor, double factor);
 
   Colours m_colours;

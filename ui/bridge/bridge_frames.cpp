@@ -108,7 +108,7 @@ class InnerHalf {
     m_columnLeft = (m_series ? std::min(texts, -84.0) : texts) - 8;
     m_source = m_columnLeft - 36;
     if (m_sketch.balanced(BalanceKind::Parallel)) {
-      const double track = m_columnLeft - 96;
+      const double track = m_columnLeft - 128;
       m_sketch.parallelBalance(track, plusY, minusY, m_sPlus);
       m_source = track - 34;
     }
@@ -262,7 +262,7 @@ class Diagonal {
       m_source = std::min(m_source, -82.0 - 24);
     }
     if (s.balanced(BalanceKind::Parallel)) {
-      const double track = std::min(-8.0, extent(s, 3).left()) - 94;
+      const double track = std::min(-8.0, extent(s, 3).left()) - 126;
       s.parallelBalance(track, plusY, minusY, m_sPlus);
       m_source = track - 34;
     }
@@ -452,7 +452,7 @@ class Full {
     s.wire({{x, lastLane}, {edge, lastLane}}, leadAt(s, SMinus, LeadRole::SignalMinus));
     double left = x - (crossed ? 66 : 24);
     if (s.balanced(BalanceKind::Parallel)) {
-      left = x - 96 - (crossed ? 18 : 0);
+      left = x - 128 - (crossed ? 18 : 0);
       s.parallelBalance(left, plusLane(), minusLane(), {x, signalLane()});
     }
     m_source = left - 32;

@@ -280,6 +280,13 @@ core::Channel withMove(core::Channel channel, const BridgeMove& move) {
   return moved(std::move(channel), move.grip, *move.target);
 }
 
+BridgePart partAfter(const BridgeMove& move) {
+  BridgePart part = move.grip.part;
+  if (part.kind == Kind::Leak || part.kind == Kind::StructureLeak)
+    part.index = std::get<std::size_t>(*move.target);
+  return part;
+}
+
 QString undoLabel(const BridgeMove& move) {
   switch (move.grip.part.kind) {
     case Kind::Shunt:
@@ -349,9 +356,11 @@ void paintMove(QPainter& painter, const BridgePicture& picture, const BridgeMove
   const bool refused = move.target && !move.legal;
   painter.setBrush(Qt::NoBrush);
   painter.setPen(QPen(colours.selected, 1.5, Qt::DotLine));
-  for (const MoveTarget& place : placesFor(picture, move.grip))
-    if (isLegal(picture, move.grip, place)) painter.drawEllipse(pointOf(picture, place), 9, 9);
-  const QPointF from = gripOf(picture, move.grip);
+  BridgeSpot grip = move.grip;
+  if (move.legal) grip.part = partAfter(move);
+  for (const MoveTarget& place : placesFor(picture, grip))
+    if (isLegal(picture, grip, place)) painter.drawEllipse(pointOf(picture, place), 9, 9);
+  const QPointF from = gripOf(picture, grip);
   const QPointF to = move.target ? pointOf(picture, *move.target) : pointer.value_or(from);
   const QColor colour = move.legal ? colours.selected : refused ? colours.fail : colours.quiet;
   painter.setPen(QPen(colour, 3, Qt::DashLine));

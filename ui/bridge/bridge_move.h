@@ -36,6 +36,8 @@ BridgeMove moveOf(const core::Setup& setup, std::optional<std::size_t> selected,
                   std::optional<MoveTarget> target);
 /// `channel` after a legal move.
 core::Channel withMove(core::Channel channel, const BridgeMove& move);
+/// What the moved part is called after a legal move.
+BridgePart partAfter(const BridgeMove& move);
 /// Of the step in the history.
 QString undoLabel(const BridgeMove& move);
 
@@ -48,7 +50,7 @@ std::optional<MoveTarget> nextTarget(const core::Setup& setup, const BridgeSpot&
 QString keysText(const BridgeSpot& spot);
 
 /// Where the part may go, and where it is going: to its target, else to the pointer. A refused target is
-/// crossed out.
+/// crossed out. `picture` is that after the move where it is legal: then the part is there already.
 void paintMove(QPainter& painter, const BridgePicture& picture, const BridgeMove& move,
                std::optional<QPointF> pointer, const Colours& colours);
 

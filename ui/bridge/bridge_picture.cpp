@@ -87,9 +87,9 @@ void addHeadings(std::vector<BridgeLabel>& labels, const BridgeLayout& layout,
         ohmText(*instrument.inputResistance, 4));
   if (!layout.balance) return;
   add(labels, LabelRole::Note, layout.balance->valueBox, leftward,
-      ohmText(instrument.balance.potentiometer, 4));
+      tr("pot. ") + ohmText(instrument.balance.potentiometer, 4));
   add(labels, LabelRole::Note, layout.balance->limitingBox, leftward,
-      ohmText(instrument.balance.limiting, 4));
+      tr("to S+ ") + ohmText(instrument.balance.limiting, 4));
 }
 
 void addTerminalNames(std::vector<BridgeLabel>& labels, const BridgeLayout& layout) {
@@ -171,13 +171,12 @@ double labelTextWidth(LabelRole role, const QString& text) {
 
 BridgePicture pictureOf(const core::Channel& channel, const core::SetupPrediction& prediction,
                         std::optional<std::size_t> step, Symbols symbols) {
-  const core::Setup& setup = channel.setup;
-  BridgePicture picture{setup.bridge,
-                        setup.shunts,
-                        layoutOf(setup.bridge, setup.instrument),
-                        stateAt(channel, prediction, step),
-                        {},
-                        {}};
+  return pictureOf(channel.setup, stateAt(channel, prediction, step), symbols);
+}
+
+BridgePicture pictureOf(const core::Setup& setup, BridgeState state, Symbols symbols) {
+  BridgePicture picture{setup.bridge,     setup.shunts, layoutOf(setup.bridge, setup.instrument),
+                        std::move(state), {},           {}};
   picture.symbols = symbols;
   picture.constantCurrent = setup.instrument.current.has_value();
   for (const std::size_t arm : {0, 1, 2, 3}) picture.strains[arm] = signOf(setup.bridge, arm);
@@ -199,9 +198,12 @@ void showVoltages(BridgePicture& picture, const std::vector<std::optional<double
     const NodePlace& place = picture.layout[node];
     const auto& potential = potentials[static_cast<std::size_t>(node)];
     if (place.voltageBox.isEmpty() || !potential) continue;
+    QString text = voltText(*potential * excitation_V);
+    for (int decimals = 3;
+         decimals > 0 && labelTextWidth(LabelRole::Voltage, text) > place.voltageBox.width(); --decimals)
+      text = voltText(*potential * excitation_V, decimals);
     const bool atLeft = place.voltageBox.center().x() < place.at.x();
-    add(picture.labels, LabelRole::Voltage, place.voltageBox, atLeft ? rightward : leftward,
-        voltText(*potential * excitation_V));
+    add(picture.labels, LabelRole::Voltage, place.voltageBox, atLeft ? rightward : leftward, text);
   }
 }
 

@@ -43,6 +43,9 @@ struct BridgePicture {
 BridgePicture pictureOf(const core::Channel& channel, const core::SetupPrediction& prediction,
                         std::optional<std::size_t> step, Symbols symbols = Symbols::Iec60617);
 
+/// The same of a state that was worked out already; it must be one of `setup`.
+BridgePicture pictureOf(const core::Setup& setup, BridgeState state, Symbols symbols);
+
 /// Shows other voltages at the nodes, none for potentials (V per V) that are not there.
 void showVoltages(BridgePicture& picture, const std::vector<std::optional<double>>& potentials,
                   double excitation_V);

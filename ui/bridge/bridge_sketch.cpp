@@ -256,7 +256,7 @@ void BridgeSketch::parallelBalance(double x, double top, double bottom, QPointF 
   place.wiper = QLineF(QPointF(turn.x(), wiper.y()), wiper + QPointF(leakWidth / 2, 0));
   place.routes = {{{x, top}, {x, bottom}}, {place.wiper.p1(), turn, sPlus}};
   place.limiting = turnedBody(turn + QPointF(8 + leakLength / 2, 0), {1, 0}, leakLength, leakWidth);
-  place.limitingBox = QRectF(turn.x() + 4, sPlus.y() - 9 - textHeight, ohmWidth, textHeight);
+  place.limitingBox = QRectF(turn.x() + 4, sPlus.y() - 9 - textHeight, balanceWidth, textHeight);
   place.valueBox = place.limitingBox.translated(0, -textHeight);
   layout.balance = std::move(place);
 }

@@ -19,7 +19,7 @@ class BridgeSketch {
   const core::Instrument& instrument;
 
   static constexpr double textHeight = 17, nameHeight = 19;
-  static constexpr double voltageWidth = 70, ohmWidth = 72, valueWidth = 84;
+  static constexpr double voltageWidth = 70, ohmWidth = 72, balanceWidth = 104, valueWidth = 84;
   static constexpr double leadTextWidth = 66;
   static constexpr double plateGap = 8;  ///< between a terminal and its texts
 

@@ -122,7 +122,7 @@ QString currentText(core::Current current) {
   return numberText(1e9 * size, 3) + tr(" nA");
 }
 
-QString voltText(double volt) { return fixedText(volt, 4) + tr(" V"); }
+QString voltText(double volt, int decimals) { return fixedText(volt, decimals) + tr(" V"); }
 
 QString excitationText(const core::Instrument& instrument) {
   if (!instrument.current) return quantityText(instrument.excitation.base(), core::UnitFamily::Voltage);

@@ -47,7 +47,7 @@ std::optional<std::size_t> firstStepClosing(const core::Setup& setup, std::size_
 QString describe(const core::Channel& channel, const BridgeState& state);
 
 QString ohmText(core::Resistance resistance, int significantDigits);
-QString voltText(double volt);
+QString voltText(double volt, int decimals = 4);
 /// "14.29 mA", "14.31 µA", without sign.
 QString currentText(core::Current current);
 /// "−0.5005 mV/V", with its sign.

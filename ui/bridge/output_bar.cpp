@@ -67,10 +67,10 @@ void OutputBar::show(std::optional<core::Output> output, core::Polarity polarity
   if (!output)
     m_text = tr("output not known");
   else if (polarity == core::Polarity::None)
-    m_text = tr("0 mV/V, no change");
+    m_text = tr("change 0 mV/V");
   else
-    m_text =
-        outputText(*output) + ", " + (polarity == core::Polarity::Positive ? tr("positive") : tr("negative"));
+    m_text = tr("change ") + outputText(*output) + ", " +
+             (polarity == core::Polarity::Positive ? tr("positive") : tr("negative"));
   setAccessibleDescription(m_text);
   update();
 }
@@ -83,7 +83,7 @@ double OutputBar::textWidth() const {
   QFont bold = font();
   bold.setBold(true);
   const QFontMetricsF metrics(bold);
-  const double usual = metrics.horizontalAdvance(tr("−00.0000 mV/V, negative"));
+  const double usual = metrics.horizontalAdvance(tr("change −0.0000 mV/V, negative"));
   return std::min(std::max(usual, metrics.horizontalAdvance(m_text)),
                   std::max(0.6 * width(), width() - 110.0));
 }

@@ -21,7 +21,7 @@ class OutputBar : public QWidget {
   /// None: not known. `largest` is the greatest magnitude that the plan has. As long as that stays, as it
   /// does while something is dragged, the scale grows and never shrinks.
   void show(std::optional<core::Output> output, core::Polarity polarity, core::Output largest);
-  /// "−0.5005 mV/V, negative"; also the accessible description.
+  /// "change −0.5005 mV/V, negative", against all shunts open; also the accessible description.
   QString text() const { return m_text; }
   /// What the bar's ends stand for.
   core::Output scale() const { return core::Output(m_scale); }

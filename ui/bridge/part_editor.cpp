@@ -14,7 +14,7 @@
 namespace ui {
 namespace {
 
-constexpr int fieldWidth = 130, inset = 6;
+constexpr int fieldWidth = 130, inset = 6, gap = 6;
 
 QLabel* plainLabel(const QString& text) {
   auto* label = new QLabel(text);
@@ -92,8 +92,8 @@ void PartEditor::offerWire() {
   m_grid->addWidget(wire, 1, 2);
 }
 
-void PartEditor::showOver(const QRect& place) {
-  m_place = place;
+void PartEditor::showBeside(const QRect& part) {
+  m_place = part;
   placeItself();
   show();
   raise();
@@ -105,11 +105,23 @@ void PartEditor::placeItself() {
   m_grid->activate();
   adjustSize();
   const QRect room = parentWidget()->rect();
-  QRect at(QPoint(), QSize(std::min(width(), room.width()), height()));
-  at.moveCenter(m_place.center());
-  at.moveLeft(std::clamp(at.left(), 0, std::max(0, room.width() - at.width())));
-  at.moveTop(std::clamp(at.top(), 0, std::max(0, room.height() - at.height())));
-  setGeometry(at);
+  const QSize size(std::min(width(), room.width()), height());
+  const QPoint across((m_place.width() + size.width()) / 2 + gap, 0),
+      down(0, (m_place.height() + size.height()) / 2 + gap);
+  QRect best;
+  int least = -1;
+  for (const QPoint& way : {across, -across, down, -down}) {
+    QRect at(QPoint(), size);
+    at.moveCenter(m_place.center() + way);
+    at.moveLeft(std::clamp(at.left(), 0, std::max(0, room.width() - at.width())));
+    at.moveTop(std::clamp(at.top(), 0, std::max(0, room.height() - at.height())));
+    const QRect covered = at & m_place;
+    const int area = covered.isEmpty() ? 0 : covered.width() * covered.height();
+    if (least >= 0 && area >= least) continue;
+    least = area;
+    best = at;
+  }
+  setGeometry(best);
 }
 
 void PartEditor::keep() {

@@ -15,7 +15,7 @@ namespace ui {
 
 class QuantityEdit;
 
-/// The numbers of a part, edited over its label in the drawing. Enter keeps them, Escape drops them, leaving
+/// The numbers of a part, edited beside it in the drawing. Enter keeps them, Escape drops them, leaving
 /// the fields keeps them too. Text that says no quantity stays for mending, with the reason below it.
 class PartEditor : public QFrame {
   Q_OBJECT
@@ -27,8 +27,9 @@ class PartEditor : public QFrame {
 
   /// Beside the numbers; for leads: from length and size.
   void offerWire();
-  /// Over the middle of `place`, in the parent's coordinates, moved so that all of it is inside the parent.
-  void showOver(const QRect& place);
+  /// Beside `part`, in the parent's coordinates, so that all of it is inside the parent and covers as little
+  /// of the part as can be.
+  void showBeside(const QRect& part);
 
   /// Tells `kept` unless a text is refused.
   void keep();

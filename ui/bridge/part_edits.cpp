@@ -30,12 +30,17 @@ std::set<std::size_t> armsOf(const BridgePicture& picture, const std::vector<Bri
 QString armsText(const std::set<std::size_t>& arms) {
   QStringList numbers;
   for (const std::size_t arm : arms) numbers << QString::number(arm + 1);
+  if (arms.empty()) return tr("an arm");
   return (arms.size() == 1 ? tr("arm ") : tr("arms ")) + numbers.join(", ");
 }
+
+/// Without an arm the entry stays in its place and says what is missing.
+QString withoutArm() { return tr("Select an arm first, or a leak or a shunt that lies at one."); }
 
 PartAddition shuntOver(const Channel& channel, const std::set<std::size_t>& arms) {
   PartAddition add{"addShunt", tr("Shunt over %1").arg(armsText(arms)), tr("Add shunt"), {}, channel, {}};
   add.added = BridgePart{Kind::Shunt, channel.setup.shunts.size()};
+  if (arms.empty()) add.refusal = withoutArm();
   for (const std::size_t arm : arms) add.after = core::withShuntOverArm(std::move(add.after), arm);
   return add;
 }
@@ -57,9 +62,11 @@ PartAddition leakAt(const Channel& channel, const std::set<std::size_t>& arms, b
     at(arm) = core::firstLeak;
     if (!add.added) add.added = BridgePart{toStructure ? Kind::StructureLeak : Kind::Leak, arm};
   }
-  if (!add.added) add.refusal = tr("There is such a leak already.");
+  if (!add.added) add.refusal = arms.empty() ? withoutArm() : tr("There is such a leak already.");
   return add;
 }
+
+constexpr core::Resistance seriesPotentiometer{10};
 
 PartAddition balance(const Channel& channel, core::BalanceKind kind) {
   const bool parallel = kind == core::BalanceKind::Parallel;
@@ -71,7 +78,12 @@ PartAddition balance(const Channel& channel, core::BalanceKind kind) {
                    BridgePart{Kind::Balance, 0}};
   if (channel.setup.instrument.balance.kind == kind)
     add.refusal = tr("There is this balance network already.");
-  add.after.setup.instrument.balance.kind = kind;
+  core::Balance& network = add.after.setup.instrument.balance;
+  network.kind = kind;
+  // Between the arms a few ohm are usual, over the excitation many kilohm; what was typed stays.
+  const core::Resistance untouched = core::Balance{}.potentiometer;
+  if (!parallel && network.potentiometer == untouched) network.potentiometer = seriesPotentiometer;
+  if (parallel && network.potentiometer == seriesPotentiometer) network.potentiometer = untouched;
   return add;
 }
 
@@ -149,6 +161,62 @@ QString nameOfKind(const BridgePart& part) {
   }
 }
 
+// ---- what went and what stays, in words
+
+QString counted(std::size_t count, const QString& one, const QString& many) {
+  return count == 1 ? one : many.arg(count);
+}
+
+QString inARow(QStringList words) {
+  if (words.size() < 2) return words.join(QString());
+  const QString last = words.takeLast();
+  return words.join(", ") + tr(" and ") + last;
+}
+
+QString shuntsText(const Channel& channel, const std::vector<BridgePart>& shunts) {
+  if (shunts.size() > 1) return tr("%1 shunts").arg(shunts.size());
+  return toQString(channel.setup.shunts[shunts.front().index].name).simplified();
+}
+
+QString removedText(const Channel& channel, const std::vector<BridgePart>& removed) {
+  const auto ofKind = [&](Kind kind) {
+    std::vector<BridgePart> found;
+    for (const BridgePart& part : removed)
+      if (part.kind == kind) found.push_back(part);
+    return found;
+  };
+  const std::vector<BridgePart> shunts = ofKind(Kind::Shunt);
+  const std::size_t leaks = ofKind(Kind::Leak).size() + ofKind(Kind::StructureLeak).size();
+  QStringList words;
+  if (!shunts.empty()) words << shuntsText(channel, shunts);
+  if (leaks > 0) words << counted(leaks, tr("a leak"), tr("%1 leaks"));
+  if (!ofKind(Kind::Balance).empty()) words << tr("the balance network");
+  if (!ofKind(Kind::Lead).empty()) words << tr("the sense leads");
+  if (!ofKind(Kind::Input).empty()) words << tr("the input resistance");
+  QString text = tr("Removed ") + inARow(words);
+  const auto& steps = channel.setup.sequence;
+  const auto losing =
+      static_cast<std::size_t>(std::count_if(steps.begin(), steps.end(), [&](const auto& step) {
+        return std::any_of(step.closed.begin(), step.closed.end(), [&](std::size_t shunt) {
+          return std::find(shunts.begin(), shunts.end(), BridgePart{Kind::Shunt, shunt}) != shunts.end();
+        });
+      }));
+  const QString what = shunts.size() == 1 ? tr("it") : tr("theirs");
+  if (losing > 0) text += "; " + counted(losing, tr("1 step"), tr("%1 steps")) + tr(" lost ") + what;
+  return text + '.';
+}
+
+QString staysText(const std::vector<BridgePart>& stay) {
+  const auto any = [&](Kind kind) {
+    return std::any_of(stay.begin(), stay.end(), [&](const BridgePart& part) { return part.kind == kind; });
+  };
+  QStringList words;
+  if (any(Kind::Arm)) words << tr("arms");
+  if (any(Kind::Lead)) words << tr("leads");
+  if (any(Kind::Instrument)) words << tr("the instrument");
+  return words.isEmpty() ? QString() : tr("What every bridge has stays: %1.").arg(inARow(words));
+}
+
 Channel without(Channel channel, const BridgePart& part) {
   core::Setup& setup = channel.setup;
   switch (part.kind) {
@@ -176,11 +244,10 @@ Channel without(Channel channel, const BridgePart& part) {
 std::vector<PartAddition> additionsAt(const Channel& channel, const BridgePicture& picture,
                                       const std::vector<BridgePart>& parts) {
   std::vector<PartAddition> all;
-  if (const auto arms = armsOf(picture, parts); !arms.empty()) {
-    all.push_back(shuntOver(channel, arms));
-    all.push_back(leakAt(channel, arms, false));
-    all.push_back(leakAt(channel, arms, true));
-  }
+  const auto arms = armsOf(picture, parts);
+  all.push_back(shuntOver(channel, arms));
+  all.push_back(leakAt(channel, arms, false));
+  all.push_back(leakAt(channel, arms, true));
   all.push_back(balance(channel, core::BalanceKind::Parallel));
   all.push_back(balance(channel, core::BalanceKind::Series));
   all.push_back(senseLeads(channel));
@@ -189,16 +256,20 @@ std::vector<PartAddition> additionsAt(const Channel& channel, const BridgePictur
 }
 
 PartRemoval removalOf(const Channel& channel, const std::vector<BridgePart>& parts) {
-  PartRemoval removal{channel, {}, {}};
-  std::vector<BridgePart> removable;
+  PartRemoval removal{channel, {}, {}, {}};
+  std::vector<BridgePart> removable, stay;
   for (const BridgePart& part : parts) {
     const QString refusal = refusalOf(channel, part);
     if (refusal.isEmpty())
       removable.push_back(part);
-    else if (removal.refusal.isEmpty())
-      removal.refusal = refusal;
+    else
+      stay.push_back(part);
+    if (removal.refusal.isEmpty()) removal.refusal = refusal;
   }
   if (removable.empty()) return removal;
+  removal.said = removedText(channel, removable);
+  if (stay.size() > 1 || (stay.size() == 1 && stay.front().kind != Kind::Input))
+    if (const QString stays = staysText(stay); !stays.isEmpty()) removal.refusal = stays;
   // Either sense lead goes with the other.
   const bool alike = removable.size() == 1 || std::all_of(removable.begin(), removable.end(), isSense);
   removal.undo = alike ? nameOfKind(removable.front()) : tr("Remove %1 parts").arg(removable.size());

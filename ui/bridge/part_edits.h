@@ -28,7 +28,8 @@ std::vector<PartAddition> additionsAt(const core::Channel& channel, const Bridge
 struct PartRemoval {
   core::Channel after;
   QString undo;     ///< "Remove shunt", "Remove 3 parts"; empty: nothing can be removed
-  QString refusal;  ///< why some part cannot be removed
+  QString refusal;  ///< why some part cannot be removed, or of several, what stays
+  QString said;     ///< "Removed R1; 2 steps lost it."
 };
 
 PartRemoval removalOf(const core::Channel& channel, const std::vector<BridgePart>& parts);

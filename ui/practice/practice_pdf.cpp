@@ -24,9 +24,9 @@ QString tr(const char* text) { return QCoreApplication::translate("Practice", te
 constexpr std::size_t most = 1000;  ///< questions; a longer text is more than QTextDocument can measure
 constexpr double drawnUp = 0.5;     ///< share of the work until the questions are there
 
-// Two questions go on a page.
-constexpr QSizeF bridgeRoom_pt(500, 205);
-constexpr QSizeF headRoom_pt(500, 26), writingRoom_pt(500, 62);
+// Two questions go on a page, also below the name on the first one.
+constexpr QSizeF bridgeRoom_pt(500, 165);
+constexpr QSizeF headRoom_pt(500, 20), writingRoom_pt(500, 40);
 
 constexpr const char* style = R"(<style>
 h1 { font-size: 16pt; margin-top: 0px; margin-bottom: 8px; }
@@ -41,8 +41,8 @@ th { background-color: #e9edf1; }
 table { border-collapse: collapse; }
 </style>)";
 
-QString html(std::string_view text) { return toQString(core::htmlText(text)); }
-QString html(const QString& text) { return text.toHtmlEscaped(); }
+QString html(const QString& text) { return unbroken(text).toHtmlEscaped(); }
+QString html(std::string_view text) { return unbroken(toQString(core::htmlText(text))); }
 
 QString paragraph(const QString& inside, const char* kind = "plain") {
   return QString("<p class=\"%1\">").arg(kind) + inside + "</p>\n";
@@ -141,7 +141,7 @@ class Sheet {
                               ? tr("Reading in %1, and how you found it:").arg(toQString(question.unit))
                               : tr("Because:");
     return all + paragraph(html(asked)) + picture(writingRoom_pt, [](QPainter& painter, const QRectF& room) {
-             drawLines(painter, room, 3);
+             drawLines(painter, room, 2);
            });
   }
 

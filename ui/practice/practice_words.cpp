@@ -2,6 +2,7 @@
 #include "ui/practice/practice_words.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -62,7 +63,7 @@ QString difficultyName(core::Difficulty difficulty) {
 QString difficultySentence(core::Difficulty difficulty) {
   switch (difficulty) {
     case core::Difficulty::First:
-      return tr("full and quarter bridges, ideal leads, shunts right across an arm");
+      return tr("full and quarter bridges, ideal leads, shunts right across an arm or over the whole bridge");
     case core::Difficulty::Further:
       return tr("all bridges, leads with resistance, shunts at terminals");
     case core::Difficulty::Thorough:
@@ -81,6 +82,12 @@ const std::vector<core::Difficulty>& allDifficulties() {
 QString readingAnswer(core::Reading reading, const QString& unit) {
   const QString number = numberText(reading.base(), answerDigits).replace('-', QChar(0x2212));
   return (reading.base() > 0 ? "+" : "") + number + " " + unit;
+}
+
+QString unbroken(QString text) {
+  static const QRegularExpression valueAndUnit(
+      "(?<=[0-9]) (?=(?:[mkMGµ]?Ω|[mµ]?V(?:/V)?|µm/m|[kM]?N|mA|%|s)(?![A-Za-z]))");
+  return text.replace(valueAndUnit, QString(QChar::Nbsp));
 }
 
 QString rightAnswer(const core::Question& question) {

@@ -19,6 +19,9 @@ QString difficultySentence(core::Difficulty difficulty);
 
 const std::vector<core::Difficulty>& allDifficulties();
 
+/// `text` with spaces that no line breaks at between numbers and their units: "59 kΩ", "10 V", "5 %".
+QString unbroken(QString text);
+
 /// The right answer: the choice, or the number with its unit, and within what it is taken.
 QString rightAnswer(const core::Question& question);
 /// A reading as it stands in an answer: four significant digits, with its sign.

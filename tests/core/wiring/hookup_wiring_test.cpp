@@ -69,8 +69,7 @@ TEST(HookupWiring, ReadingsOfABridgeAsItIsConnectedHaveNothingWrong) {
     std::vector<OhmReading> readings;
     const auto expected = ohmExpectations(setup, {}, ohmPoints(setup), exact);
     ASSERT_TRUE(expected) << expected.error().text();
-    for (const OhmExpectation& e : *expected)
-      readings.push_back({{}, e.from, e.to, e.ohm});
+    for (const OhmExpectation& e : *expected) readings.push_back({{}, e.from, e.to, e.ohm});
     const auto faults = ohmFaults(setup, readings, exact);
     ASSERT_TRUE(faults) << faults.error().text();
     EXPECT_EQ(faults->front().kind, OhmFaultKind::None) << faults->front().text;
