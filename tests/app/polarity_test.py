@@ -61,7 +61,7 @@ class PolarityTest(unittest.TestCase):
             with open(DEMO, encoding="utf-8") as file:
                 document = json.load(file)
             channel = next(channel for channel in document["channels"] if channel["name"] == "TP-21")
-            channel["bridge"]["hookup"] = {"touching": [["P+", "S-"]]}
+            channel["setup"]["bridge"]["hookup"] = {"touching": [["P+", "S-"]]}
             path = os.path.join(folder, "touching.bridgecal")
             with open(path, "w", encoding="utf-8") as file:
                 json.dump(document, file)

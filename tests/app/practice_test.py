@@ -76,12 +76,13 @@ class PracticeTest(unittest.TestCase):
         self.assertEqual(run("--seed", "007").stdout, run("--seed", "7").stdout)
         self.assertIn("Seed 10, ", run("--seed", "010").stdout)
         self.assertIn("Seed 18446744073709551615, ", run("--seed", "18446744073709551615").stdout)
-        for bad in "0x10", "-1", "18446744073709551616", "seven", "1.5", "1e3", "+1", " 1", "":
+        for bad in "0x10", "-1", "18446744073709551616", "seven", "1.5", "1e3", "+1", " 1":
             done = run("--seed=" + bad)
             self.assertEqual((done.returncode, done.stdout), (2, ""), bad)
             self.assertIn("--seed", done.stderr)
             self.assertIn("18446744073709551615", done.stderr)
             self.assertEqual(done.stderr.count("\n"), 1, done.stderr)
+        self.assertEqual(run("--seed=").returncode, 2)
 
     def test_kinds_that_are_none_list_those_there_are(self):
         for bad in "", ",", "foo", "sign,", "sign,foo":
