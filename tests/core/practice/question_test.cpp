@@ -60,7 +60,7 @@ bool same(const Question& a, const Question& b) {
 void expectText(const std::string& text) {
   EXPECT_FALSE(text.empty());
   // A number that is none, or a resistance without end.
-  for (const char* bad : {"nan", "inf", "–", "e+0", "e+1", "e-0", "e-1", "  ", "..", "reads as"})
+  for (const char* bad : {"nan", "inf", "–", "e+0", "e+1", "e-0", "e-1", "  ", "..", "which reads as"})
     EXPECT_EQ(text.find(bad), std::string::npos) << text;
 }
 
