@@ -21,6 +21,7 @@ constexpr double phaseStep = 0.04;
 BridgeCanvas::BridgeCanvas(QWidget* parent) : QWidget(parent), m_colours(coloursFor(palette())) {
   setObjectName("bridgeCanvas");
   setAccessibleName(tr("Bridge"));
+  setAttribute(Qt::WA_OpaquePaintEvent);  // all of it is painted here: nothing need be filled before
   m_tick.setInterval(tick_ms);
   connect(&m_tick, &QTimer::timeout, this, [this] {
     m_phase = std::fmod(m_phase + phaseStep, 1.0);
