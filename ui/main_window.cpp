@@ -23,6 +23,7 @@
 #include "core/document/edits.h"
 #include "ui/bridge_pane.h"
 #include "ui/bridge_view.h"
+#include "ui/campaign/overview_page.h"
 #include "ui/channel_list.h"
 #include "ui/check_bar.h"
 #include "ui/document_file.h"
@@ -30,6 +31,7 @@
 #include "ui/parts.h"
 #include "ui/practice/practice_page.h"
 #include "ui/present/presentation.h"
+#include "ui/record/record_page.h"
 #include "ui/recording/recording_store.h"
 #include "ui/recording/watch_page.h"
 #include "ui/run/guided_run.h"
@@ -80,6 +82,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent),
   buildSequenceMenu();
   buildPrepareMenu();
   buildCheckMenu();
+  buildRecordMenu();
   buildTeachMenu();
   buildViewMenu();
   buildHelpMenu();
@@ -228,6 +231,8 @@ void MainWindow::buildPages() {
   m_run = new GuidedRun(m_session);
   m_watch = new WatchPage(m_session, *m_recordings);
   m_practice = new PracticePage(m_session);
+  m_overview = new OverviewPage(m_session);
+  m_record = new RecordPage(m_session);
   m_area = new QStackedWidget;
   m_area->addWidget(m_rows);
   m_area->addWidget(pageFrame(tr("Wiring"), m_wiring));
@@ -236,6 +241,8 @@ void MainWindow::buildPages() {
   m_area->addWidget(pageFrame(tr("Guided run"), m_run));
   m_area->addWidget(pageFrame(tr("Watched recordings"), m_watch));
   m_area->addWidget(pageFrame(tr("Practice"), m_practice));
+  m_area->addWidget(pageFrame(tr("Overview of the channels"), m_overview));
+  m_area->addWidget(pageFrame(tr("Record"), m_record));
   connect(m_wiring, &WiringPage::refused, this, &MainWindow::warn);
   connect(m_ohmmeter, &OhmmeterPage::refused, this, &MainWindow::warn);
   connect(m_stock, &StockPage::refused, this, &MainWindow::warn);
@@ -244,6 +251,12 @@ void MainWindow::buildPages() {
   connect(m_run, &GuidedRun::refused, this, &MainWindow::warn);
   connect(m_practice, &PracticePage::refused, this, &MainWindow::warn);
   connect(m_practice, &PracticePage::said, this, &MainWindow::say);
+  connect(m_overview, &OverviewPage::refused, this, &MainWindow::warn);
+  connect(m_overview, &OverviewPage::said, this, &MainWindow::say);
+  connect(m_overview, &OverviewPage::viewsWanted, this, [this] { enlarge(nullptr); });
+  connect(m_record, &RecordPage::refused, this, &MainWindow::warn);
+  connect(m_record, &RecordPage::said, this, &MainWindow::say);
+  connect(m_record, &RecordPage::viewsWanted, this, [this] { enlarge(nullptr); });
   connect(m_watch, &WatchPage::refused, this, &MainWindow::warn);
   connect(m_watch, &WatchPage::said, this, &MainWindow::say);
   connect(m_watch, &WatchPage::importWanted, this, [this](const QString& path) { takeRecording(path); });

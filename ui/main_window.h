@@ -18,7 +18,9 @@ class ChannelList;
 class GuidedRun;
 class OhmmeterPage;
 class OutcomeView;
+class OverviewPage;
 class PracticePage;
+class RecordPage;
 class RecordingStore;
 class SequencePane;
 class SetupForm;
@@ -78,6 +80,7 @@ class MainWindow : public QMainWindow {
   void buildEditMenu();
   void buildChannelMenu();
   void buildBridgeMenu();
+  void buildRecordMenu();
   void buildTeachMenu();
   void present();
   void buildSequenceMenu();
@@ -92,8 +95,8 @@ class MainWindow : public QMainWindow {
   void newDocument();
   void openDialog();
   bool saveAsDialog();
-  void exportReport();
   core::Result<QByteArray> reportWithProgress(bool csv);
+  void showReportDialog();
   void exportNetlist();
   void tellWritten(const QString& path, const core::Result<void>& written, const QString& otherwise);
   bool mayDiscard();
@@ -131,6 +134,8 @@ class MainWindow : public QMainWindow {
   StockPage* m_stock = nullptr;
   GuidedRun* m_run = nullptr;
   PracticePage* m_practice = nullptr;
+  OverviewPage* m_overview = nullptr;
+  RecordPage* m_record = nullptr;
   RecordingStore* m_recordings = nullptr;
   StripView* m_strip = nullptr;
   QWidget* m_stripFrame = nullptr;

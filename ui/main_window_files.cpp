@@ -15,6 +15,7 @@
 #include "ui/recording/recording_reference.h"
 #include "ui/recording/recording_store.h"
 #include "ui/recording/watch_page.h"
+#include "ui/report/report_dialog.h"
 #include "ui/report_pdf.h"
 #include "ui/safe_file.h"
 #include "ui/theme.h"
@@ -105,11 +106,13 @@ bool MainWindow::saveAs(const QString& path) {
   return true;
 }
 
-void MainWindow::exportReport() {
-  const QString chosen =
-      QFileDialog::getSaveFileName(this, tr("Report"), QFileInfo(m_path).path() + "/report.pdf",
-                                   tr("PDF report (*.pdf);;Table for spreadsheets (*.csv)"));
-  if (!chosen.isEmpty()) writeReport(withSuffix(chosen, "pdf"));
+void MainWindow::showReportDialog() {
+  const QFileInfo file(m_path);
+  const QString name = m_path.isEmpty() ? QStringLiteral("report") : file.completeBaseName();
+  ReportDialog dialog(m_session, (m_path.isEmpty() ? QDir::currentPath() : file.path()) + "/" + name, this);
+  connect(&dialog, &ReportDialog::refused, this, &MainWindow::warn);
+  connect(&dialog, &ReportDialog::said, this, &MainWindow::say);
+  dialog.exec();
 }
 
 void MainWindow::tellWritten(const QString& path, const core::Result<void>& written,

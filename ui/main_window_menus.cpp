@@ -10,12 +10,14 @@
 #include "ui/apply_dialog.h"
 #include "ui/bridge_pane.h"
 #include "ui/bridge_view.h"
+#include "ui/campaign/overview_page.h"
 #include "ui/check_bar.h"
 #include "ui/document_file.h"
 #include "ui/main_window.h"
 #include "ui/outcome_view.h"
 #include "ui/pattern/pattern_dialog.h"
 #include "ui/practice/practice_page.h"
+#include "ui/record/record_page.h"
 #include "ui/recording/watch_page.h"
 #include "ui/run/guided_run.h"
 #include "ui/search/search_dialog.h"
@@ -49,7 +51,7 @@ void MainWindow::buildFileMenu() {
   addAction(menu, "saveAs", tr("Save &as…"), QKeySequence::SaveAs, [this] { saveAsDialog(); });
   menu->addSeparator();
   addAction(menu, "details", tr("&Details of the document…"), {}, [this] { editDetails(); });
-  addAction(menu, "report", tr("Re&port as PDF or CSV…"), QKeySequence::Print, [this] { exportReport(); });
+  addAction(menu, "report", tr("Re&port…"), QKeySequence::Print, [this] { showReportDialog(); });
   addAction(menu, "netlist", tr("SPICE &netlist of the step…"), {}, [this] { exportNetlist(); });
   menu->addSeparator();
   addAction(menu, "quit", tr("&Quit"), QKeySequence::Quit, [this] { close(); });
@@ -84,6 +86,29 @@ void MainWindow::buildChannelMenu() {
   addAction(menu, "channelAdd", tr("&Add channel"), tr("Ctrl+Shift+N"), [this] { addChannel(); });
   addAction(menu, "channelDuplicate", tr("&Duplicate channel"), tr("Ctrl+D"), [this] { duplicateChannel(); });
   addAction(menu, "channelRemove", tr("&Remove channel"), {}, [this] { removeChannel(); });
+  menu->addSeparator();
+  addAction(menu, "channelOverview", tr("&Overview of all channels"), tr("Ctrl+Shift+O"),
+            [this] { showPage(m_overview); });
+  addAction(menu, "channelCopies", tr("Several &copies…"), tr("Ctrl+Shift+D"),
+            [this] { m_overview->copyChannel(); });
+  addAction(menu, "channelImport", tr("&Import a channel list…"), {},
+            [this] { m_overview->importChannels(); });
+  addAction(menu, "channelEditMany", tr("Edit &many channels…"), {}, [this] { m_overview->editChosen(); });
+}
+
+/// For whoever signs.
+void MainWindow::buildRecordMenu() {
+  auto* menu = menuBar()->addMenu(tr("&Record"));
+  addAction(menu, "recordPage", tr("&State, remarks and history"), tr("Ctrl+Shift+V"),
+            [this] { showPage(m_record); });
+  addAction(menu, "recordRemark", tr("Add &remark to the step…"), tr("Ctrl+Shift+M"),
+            [this] { m_record->addRemark(); });
+  menu->addSeparator();
+  addAction(menu, "recordSubmit", tr("Su&bmit for review…"), {}, [this] { m_record->submit(); });
+  addAction(menu, "recordAccept", tr("&Accept…"), {}, [this] { m_record->accept(); });
+  addAction(menu, "recordReturn", tr("Re&turn with a remark…"), {}, [this] { m_record->giveBack(); });
+  menu->addSeparator();
+  addAction(menu, "recordReport", tr("R&eport…"), {}, [this] { showReportDialog(); });
 }
 
 void MainWindow::buildBridgeMenu() {
@@ -214,6 +239,7 @@ void MainWindow::buildViewMenu() {
   page("outcomeFiguresAll", tr("Outcome: all &figures"), tr("Ctrl+3"), Page::Figures);
   page("outcomeDiagnosis", tr("Outcome: d&iagnosis"), tr("Ctrl+4"), Page::Diagnosis);
   page("outcomeWorking", tr("Outcome: &working"), tr("Ctrl+5"), Page::Working);
+  page("outcomeChange", tr("Outcome: c&hange between checks"), tr("Ctrl+9"), Page::Change);
   menu->addSeparator();
   addAction(menu, "viewLight", tr("&Light colours"), {}, [] { QApplication::setPalette(lightPalette()); });
   addAction(menu, "viewDark", tr("&Dark colours"), {}, [] { QApplication::setPalette(darkPalette()); });

@@ -21,6 +21,7 @@
 #include "core/plan/overdue.h"
 #include "core/report/figures.h"
 #include "core/report/tables.h"
+#include "ui/change/change_panel.h"
 #include "ui/diagnosis/diagnosis_panel.h"
 #include "ui/outcome/chart_tools.h"
 #include "ui/outcome/elided_lines.h"
@@ -41,7 +42,7 @@ constexpr int wide_px = 780;
 constexpr int leastPage_px = 280;
 constexpr int low_px = 430;  ///< below this height what is said elsewhere too gives its room to the charts
 constexpr int figuresShare = 7;  ///< the figures in short take at most this part of the height
-constexpr int nothingPage = 5;   ///< after the pages
+constexpr int nothingPage = 6;   ///< after the pages
 constexpr int lowLines = 2;      ///< of the verdict in a low view; all of it is on the page of figures
 
 }  // namespace
@@ -122,6 +123,7 @@ QWidget* OutcomeView::pageButtons() {
   add(Page::Figures, "outcomeAsFigures", tr("Figures"), tr("All figures in words"));
   add(Page::Diagnosis, "outcomeAsDiagnosis", tr("Diagnosis"), tr("What may be wrong"));
   add(Page::Working, "outcomeAsWorking", tr("Working"), tr("How the numbers of the step come about"));
+  add(Page::Change, "outcomeAsChange", tr("Change"), tr("What changed from one check to another, and why"));
   m_pages->button(static_cast<int>(Page::Charts))->setChecked(true);
   line->addStretch(1);
   return row;
@@ -138,8 +140,11 @@ void OutcomeView::buildPages() {
   m_stack = new QStackedWidget;
   auto* diagnosis = new DiagnosisPanel(m_session);
   connect(diagnosis, &DiagnosisPanel::refused, this, &OutcomeView::refused);
+  auto* change = new ChangePanel(m_session);
+  connect(change, &ChangePanel::refused, this, &OutcomeView::refused);
+  connect(change, &ChangePanel::said, this, &OutcomeView::said);
   for (QWidget* page : std::initializer_list<QWidget*>{m_charts, m_table, m_figuresPage, diagnosis,
-                                                       new WorkingPanel(m_session), new QWidget})
+                                                       new WorkingPanel(m_session), change, new QWidget})
     m_stack->addWidget(page);
   m_stack->setMinimumWidth(leastPage_px);  // not that of the widest page, which may be another one
 }

@@ -34,7 +34,7 @@ class OutcomeView : public QWidget {
   Q_OBJECT
 
  public:
-  enum class Page { Charts, Table, Figures, Diagnosis, Working };
+  enum class Page { Charts, Table, Figures, Diagnosis, Working, Change };
 
   explicit OutcomeView(Session& session, QWidget* parent = nullptr);
 

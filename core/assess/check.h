@@ -35,6 +35,25 @@ struct RecordingReference {
   friend bool operator==(const RecordingReference&, const RecordingReference&) = default;
 };
 
+/// What it was like around the article; what was not noted is absent.
+struct Ambient {
+  std::optional<Temperature> air = {};
+  std::optional<double> humidity = {};  ///< relative, 0 to 1
+
+  friend bool operator==(const Ambient&, const Ambient&) = default;
+};
+
+/// What a reader of the record remarked about a check. No part of what was measured or judged.
+struct Remark {
+  std::optional<std::size_t> step;  ///< it is pinned to; none: to the check as a whole
+  std::string person;
+  std::string time;  ///< ISO 8601, UTC, seconds: "2026-11-26T10:15:00Z"
+  std::string text;
+  bool settled = false;
+
+  friend bool operator==(const Remark&, const Remark&) = default;
+};
+
 /// One execution of a channel's sequence: pre-test, post-test, or any dated one.
 ///
 /// An open check follows its channel. Closing it keeps the set-up that it was judged by, so that
@@ -49,6 +68,8 @@ struct Check {
   /// Levels of the recording that are no reading, in the order of time: each has its begin and end.
   std::vector<Measured> otherLevels = {};
   std::shared_ptr<const Setup> closedWith = {};  ///< none while the check is open
+  Ambient ambient = {};
+  std::vector<Remark> remarks = {};  ///< in the order they were made
 
   friend bool operator==(const Check&, const Check&) = default;
 };

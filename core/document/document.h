@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/assess/check.h"
+#include "core/document/sign_off.h"
 #include "core/plan/setup.h"
 #include "core/stock/stock.h"
 #include "core/wiring/ohmmeter.h"
@@ -20,6 +21,7 @@ struct Channel {
   std::vector<Check> checks;                 ///< in the order they were made
   std::vector<OhmReading> ohmReadings = {};  ///< at most one of each pair of points in each state
   std::string recordingColumn = {};  ///< its column in recordings; empty: the one of the channel's name
+  std::string group = {};            ///< what it belongs with: "left spar"; empty: none
 
   friend bool operator==(const Channel&, const Channel&) = default;
 };
@@ -36,6 +38,9 @@ struct Document {
   std::string note;
   std::vector<std::shared_ptr<const Channel>> channels;
   std::shared_ptr<const Stock> stock = noStock();  ///< never null
+  SignOff signOff = {};
+  /// One a saving, oldest first. Only saving adds to it: undoing an edit does not undo that it was saved.
+  std::vector<Revision> history = {};
 
   friend bool operator==(const Document&, const Document&) = default;
 };

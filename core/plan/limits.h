@@ -40,6 +40,13 @@ struct Limits {
   double zeroReturn =
       0.005;  ///< return to zero, as a share of the greatest expected magnitude (common practice)
 
+  /// Between two checks: greatest change that counts as none, as a share of the expected reading and never
+  /// narrower than `least`; of the gain as it is. To be fixed before the test. By default as strict as
+  /// `relative` usually is (common practice).
+  double change = 0.01;
+  /// The same for the zero reading, as a share of the greatest expected magnitude (common practice).
+  double zeroChange = 0.005;
+
   /// Greatest magnitude of a figure of merit, as a share (0.005 is 0.5 %); without one it is told and not
   /// judged. Zero return has its limit above and none here.
   std::map<MeritKind, double> merits = {};

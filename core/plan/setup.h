@@ -23,6 +23,7 @@ struct Part {
   std::string id;                    ///< on the resistor's label; empty: not said
   std::optional<Date> due = {};      ///< of its next calibration
   std::optional<Power> rating = {};  ///< greatest power
+  std::string certificate = {};      ///< number of its calibration certificate; empty: not said
 
   friend bool operator==(const Part&, const Part&) = default;
 };
@@ -67,10 +68,21 @@ struct Uncertainties {
   friend bool operator==(const Uncertainties&, const Uncertainties&) = default;
 };
 
+/// Which instrument shows the readings, for the record; all of it may be empty.
+struct Identity {
+  std::string name;    ///< maker and type as the lab calls it
+  std::string serial;  ///< serial or inventory number, and the input when it has several
+  std::string certificate;
+  std::optional<Date> due = {};  ///< of its next calibration
+
+  friend bool operator==(const Identity&, const Identity&) = default;
+};
+
 /// All that decides what a channel should read and how it is judged.
 struct Setup {
   Bridge bridge;
   Instrument instrument;
+  Identity identity = {};
   Acquisition acquisition;
   Wiring wiring;
   std::vector<Shunt> shunts;

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "core/evaluate/comparison.h"
+#include "core/compare/comparison.h"
 #include "core/report/report.h"
 
 namespace core {

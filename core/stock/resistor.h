@@ -14,6 +14,7 @@ struct Certificate {
   Resistance value{0};
   Resistance expanded{0};  ///< U = k u
   double coverageFactor = 2;
+  std::string number = {};  ///< empty: not said
 
   friend bool operator==(const Certificate&, const Certificate&) = default;
 };

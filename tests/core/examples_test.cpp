@@ -9,10 +9,10 @@
 #include <map>
 #include <sstream>
 
+#include "core/compare/comparison.h"
 #include "core/document/apply.h"
 #include "core/document/json_reader.h"
 #include "core/document/json_writer.h"
-#include "core/evaluate/comparison.h"
 #include "core/intake/intake.h"
 #include "core/plan/settling.h"
 #include "core/recording/reader.h"

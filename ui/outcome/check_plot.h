@@ -6,7 +6,7 @@
 #include <QString>
 #include <optional>
 
-#include "core/evaluate/comparison.h"
+#include "core/compare/comparison.h"
 #include "core/report/step_row.h"
 #include "ui/outcome/chart_options.h"
 #include "ui/outcome/line_band.h"

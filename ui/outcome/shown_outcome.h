@@ -4,7 +4,7 @@
 #include <QString>
 #include <optional>
 
-#include "core/evaluate/comparison.h"
+#include "core/compare/comparison.h"
 #include "ui/session.h"
 
 namespace ui {

@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-#include "core/evaluate/comparison.h"
+#include "core/compare/comparison.h"
 #include "tests/support/sample_channel.h"
 
 namespace core {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/evaluate/comparison.h"
+#include "core/compare/comparison.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/evaluate/comparison.h"
+#include "core/compare/comparison.h"
 
 #include <algorithm>
 #include <cmath>
@@ -71,7 +71,10 @@ std::vector<std::string> differences(const Setup& a, const Setup& b) {
 }
 
 StepComparison compareStep(const StepAssessment& before, const StepAssessment& after) {
-  StepComparison step{before.change, after.change, {}, before.limit, Verdict::NotJudged};
+  StepComparison step;
+  step.before = before.change;
+  step.after = after.change;
+  step.limit = before.limit;
   if (!step.before || !step.after) return step;
   step.difference = *step.after - *step.before;
   if (!step.limit) return step;

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+#include <initializer_list>
+#include <memory>
+#include <string>
+#include <string_view>
+
+#include "core/units/date.h"
+
+// Sentences and numbers for people. Files, keys and what other programs read are never touched by this.
+
+namespace core {
+
+/// In which language sentences are put together, and how numbers and days are written in them.
+struct Language {
+  std::string code = "en";  ///< ISO 639
+  char decimalMark = '.';
+  bool dayFirst = false;  ///< 26.11.2026 instead of 2026-11-26
+  /// The sentence pattern for an English one; the same text when there is none. Empty: English.
+  std::function<std::string(std::string_view english)> translate = {};
+};
+
+/// English, decimal point, ISO dates.
+std::shared_ptr<const Language> english();
+
+/// The language of this thread's innermost scope; else that of the program.
+const Language& language();
+/// The language of the program: to be set before other threads start. Never null.
+void setLanguage(std::shared_ptr<const Language> language);
+/// What `language()` refers to, to be carried to another thread in a LanguageScope.
+std::shared_ptr<const Language> currentLanguage();
+
+/// Another language for this thread as long as it lives: a report in the language of its reader.
+class LanguageScope {
+ public:
+  explicit LanguageScope(std::shared_ptr<const Language> language);
+  ~LanguageScope();
+  LanguageScope(const LanguageScope&) = delete;
+  LanguageScope& operator=(const LanguageScope&) = delete;
+
+ private:
+  std::shared_ptr<const Language> m_before;
+};
+
+/// `pattern` in the present language with {1}, {2}, ... replaced by `arguments`; what else is in braces
+/// stays. Whole sentences, never parts of them: other languages have another order of words. Arguments are
+/// put in as they are; numbers among them go through `shown` first. The pattern must be a literal, so that
+/// resources/translations finds it.
+std::string say(std::string_view pattern, std::initializer_list<std::string_view> arguments = {});
+/// Marks a literal for translation where it is not yet put into words: names in tables, given to `say` later.
+constexpr std::string_view sayLater(std::string_view pattern) { return pattern; }
+
+/// A number as core writes it ("0.0591", "-1000 µm/m", "1.2 ± 0.3") with the language's decimal mark.
+std::string shown(std::string canonical);
+/// A day as the language writes it.
+std::string shown(Date day);
+
+}  // namespace core
