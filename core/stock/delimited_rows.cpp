@@ -45,8 +45,8 @@ char delimiterOf(std::string_view text) {
 /// Walks through the text cell by cell.
 class Rows {
  public:
-  Rows(std::string_view text, std::size_t mostRows)
-      : m_text(text), m_delimiter(delimiterOf(text)), m_most(mostRows) {}
+  Rows(std::string_view text, std::size_t mostRows, char delimiter)
+      : m_text(text), m_delimiter(delimiter), m_most(mostRows) {}
 
   Result<std::vector<Row>> read() {
     while (!atEnd()) {
@@ -141,13 +141,20 @@ class Rows {
   std::vector<Row> m_rows;
 };
 
+/// What a spreadsheet would take for a formula, after any apostrophes.
+bool looksLikeFormula(std::string_view text) {
+  const std::size_t first = text.find_first_not_of("' ");
+  return first != text.npos && std::string_view("=+-@").find(text[first]) != std::string_view::npos;
+}
+
 }  // namespace
 
-Result<std::vector<Row>> delimitedRows(std::string_view text, std::size_t mostRows) {
+Result<std::vector<Row>> delimitedRows(std::string_view text, std::size_t mostRows,
+                                       std::optional<char> delimiter) {
   constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
   if (text.starts_with(byteOrderMark)) text.remove_prefix(byteOrderMark.size());
   if (auto fault = faultOfCharacters(text)) return *std::move(fault);
-  return Rows(text, mostRows).read();
+  return Rows(text, mostRows, delimiter ? *delimiter : delimiterOf(text)).read();
 }
 
 std::string delimitedCell(std::string_view text) {
@@ -157,6 +164,14 @@ std::string delimitedCell(std::string_view text) {
   std::string cell = "\"";
   for (const char c : text) cell.append(c == '"' ? 2 : 1, c);
   return cell + "\"";
+}
+
+std::string guardedCell(std::string_view text) {
+  return delimitedCell((looksLikeFormula(text) ? "'" : "") + std::string(text));
+}
+
+std::string_view withoutGuard(std::string_view cell) {
+  return cell.starts_with('\'') && looksLikeFormula(cell) ? cell.substr(1) : cell;
 }
 
 }  // namespace core

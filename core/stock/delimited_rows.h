@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,12 +19,19 @@ struct Row {
 /// The rows of a text whose cells lie between delimiters (RFC 4180): a quoted cell may hold delimiters, line
 /// breaks and doubled quotes. Lines end with LF, CR LF or CR; a byte order mark is skipped, and so is a line
 /// whose cells are all empty. Unquoted cells lose the spaces around them.
-/// The delimiter is that of comma, semicolon and tab which stands most often in the first line.
+/// The delimiter, when it is not given, is that of comma, semicolon and tab which stands most often in the first
+/// line.
 /// Fails, with "line N" as place, for text that is not UTF-8, a control character, text after a closing
 /// quote, a quote that never closes, and more than `mostRows` rows.
-Result<std::vector<Row>> delimitedRows(std::string_view text, std::size_t mostRows);
+Result<std::vector<Row>> delimitedRows(std::string_view text, std::size_t mostRows,
+                                       std::optional<char> delimiter = {});
 
 /// `text` as a cell between commas: in quotes where it needs them.
 std::string delimitedCell(std::string_view text);
+
+/// The same with an apostrophe before what a spreadsheet would take for a formula: what begins with = + - @.
+std::string guardedCell(std::string_view text);
+/// The text of such a cell: without that apostrophe.
+std::string_view withoutGuard(std::string_view cell);
 
 }  // namespace core
