@@ -13,8 +13,13 @@ namespace core {
 /// has are passed over.
 std::vector<std::string> namesAfter(const Document& document, const std::string& name, std::size_t count);
 
-/// Channel `index` `count` times behind itself, set-up only, with the names that follow its own. Recording
-/// columns and pins are counted up alike where they end with the number of the name.
+/// Channel `index` `count` times behind itself, set-up, note and group only, with the names that follow its
+/// own.
+///
+/// Where the recording column ends with the number of the name it is counted up alike ("AI 09" of TP-09);
+/// else a copy has none, since two channels must not be read from one column. So are connectors of pins that
+/// end with that number ("J9"), or, where no connector does, pins that all end with it ("A9", "B9"); jumpers
+/// follow.
 Document withChannelCopies(Document document, std::size_t index, std::size_t count);
 
 }  // namespace core
