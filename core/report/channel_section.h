@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/report/diagnoses.h"
-#include "core/report/report.h"
+#include "core/report/report_basis.h"
 
 namespace core {
 
-/// The sections of channel `index` of `document`: set-up, plan, each check, the last two compared.
-/// `evaluation` is that of the channel, `diagnoses` of those checks that have one. `printed` as for
-/// core::reportOf.
-std::vector<Section> channelSections(const Document& document, std::size_t index,
-                                     const ChannelEvaluation& evaluation, const CheckDiagnoses& diagnoses,
-                                     std::optional<Date> printed);
+/// The sections of channel `index` of the document, those that the template has: drawing, set-up and plan in
+/// the first; wiring, uncertainty, each check, the last two compared, trend, working.
+std::vector<Section> channelSections(const ReportBasis& basis, std::size_t index);
 
 }  // namespace core

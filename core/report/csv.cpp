@@ -5,9 +5,9 @@
 #include <cmath>
 
 #include "core/circuit/hookup_words.h"
-#include "core/report/diagnoses.h"
 #include "core/report/diagnosis_section.h"
 #include "core/report/figures.h"
+#include "core/report/report_basis.h"
 #include "core/report/step_row.h"
 #include "core/units/notation.h"
 
@@ -125,13 +125,14 @@ void addRow(std::string& csv, const std::string& channel, const CheckCells& chec
   csv += "\r\n";
 }
 
-void addChannel(std::string& csv, const Channel& channel, const ChannelEvaluation& evaluation,
-                const CheckDiagnoses& diagnoses, std::size_t index) {
-  for (std::size_t check = 0; check < channel.checks.size(); ++check) {
+void addChannel(std::string& csv, const ReportBasis& basis, std::size_t index) {
+  const Channel& channel = basis.channel(index);
+  const ChannelEvaluation& evaluation = basis.evaluations[index];
+  for (const std::size_t check : reportedChecks(channel, basis.order.content)) {
     const Check& made = channel.checks[check];
-    const auto found = diagnoses.find({index, check});
+    const auto found = basis.diagnoses.find({index, check});
     const CheckCells cells = cellsOf(made, evaluation.checks[check].assessment,
-                                     found == diagnoses.end() ? nullptr : &found->second);
+                                     found == basis.diagnoses.end() ? nullptr : &found->second);
     for (const StepRow& row : stepRows(channel, evaluation, check))
       addRow(csv, channel.name, cells, setupOf(channel, made), row);
   }
@@ -158,16 +159,19 @@ std::string csvText(std::string_view text) {
   return quoted + '"';
 }
 
-std::string reportCsv(const Document& document, const Progress& progress, const std::stop_token& stop) {
-  std::vector<ChannelEvaluation> evaluations;
-  evaluations.reserve(document.channels.size());
-  for (const auto& channel : document.channels) evaluations.push_back(evaluate(*channel));
-  const CheckDiagnoses diagnoses = diagnosesOf(document, evaluations, progress, stop);
+std::string reportCsv(const Document& document, const ReportOrder& order, const Progress& progress,
+                      const std::stop_token& stop) {
+  const LanguageScope scope(english());  // programs read it
+  const ReportBasis basis = reportBasis(document, order, progress, stop);
   std::string csv(header);
   csv += "\r\n";
-  for (std::size_t k = 0; k < evaluations.size(); ++k)
-    addChannel(csv, *document.channels[k], evaluations[k], diagnoses, k);
+  if (stop.stop_requested()) return csv;
+  for (const std::size_t index : basis.channels) addChannel(csv, basis, index);
   return csv;
+}
+
+std::string reportCsv(const Document& document, const Progress& progress, const std::stop_token& stop) {
+  return reportCsv(document, ReportOrder{}, progress, stop);
 }
 
 }  // namespace core

@@ -5,7 +5,7 @@
 #include <string>
 #include <string_view>
 
-#include "core/document/document.h"
+#include "core/report/report.h"
 #include "core/units/progress.h"
 
 namespace core {
@@ -36,7 +36,12 @@ std::string csvText(std::string_view text);
 /// differ, in the column behind. A cell is empty where there is no value and holds words where the
 /// value is no finite number; only the verdict column says pass or fail.
 ///
+/// Of the order only the channels and checks of its template are looked at, and whether diagnoses and the
+/// comparison are wanted: text and numbers are English and canonical whatever the language.
 /// `progress` and `stop` as for core::reportOf.
+std::string reportCsv(const Document& document, const ReportOrder& order, const Progress& progress = {},
+                      const std::stop_token& stop = {});
+/// All of it.
 std::string reportCsv(const Document& document, const Progress& progress = {},
                       const std::stop_token& stop = {});
 

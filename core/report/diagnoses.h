@@ -21,7 +21,7 @@ inline constexpr double doubtfulProbability = 0.05;
 /// by more than the uncertainties explain.
 bool callsForDiagnosis(const Check& check, const CheckAssessment& assessment);
 /// The same in a sentence, for readers who miss a diagnosis.
-std::string_view diagnosedChecksStatement();
+std::string diagnosedChecksStatement();
 
 /// What one diagnosis is made of. Never null; all must outlive the diagnosis.
 struct DiagnosisTask {
@@ -36,11 +36,13 @@ struct DiagnosisTask {
 std::vector<Diagnosis> diagnosesOf(std::span<const DiagnosisTask> tasks, const Progress& progress = {},
                                    const std::stop_token& stop = {});
 
-/// By index of the channel and of the check in it.
-using CheckDiagnoses = std::map<std::pair<std::size_t, std::size_t>, Diagnosis>;
+/// Index of a channel and of a check in it.
+using CheckPlace = std::pair<std::size_t, std::size_t>;
+using CheckDiagnoses = std::map<CheckPlace, Diagnosis>;
 
-/// Of all checks of `document` that call for one. `evaluations` are of its channels, in their order.
+/// Of those of `checks` that call for one. `evaluations` are of all channels of `document`, in their order.
 CheckDiagnoses diagnosesOf(const Document& document, std::span<const ChannelEvaluation> evaluations,
-                           const Progress& progress = {}, const std::stop_token& stop = {});
+                           std::span<const CheckPlace> checks, const Progress& progress = {},
+                           const std::stop_token& stop = {});
 
 }  // namespace core

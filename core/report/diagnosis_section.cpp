@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/report/figures.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -28,35 +29,18 @@ std::size_t shownCauses(const Diagnosis& diagnosis, std::size_t most) {
   return std::min(diagnosis.explanations.size(), std::max(most, diagnosis.tied));
 }
 
-/// What follows from one explanation, in short lines below its title.
-EntryList causeEntries(const Setup& setup, const Explanation& explanation, bool inTable) {
-  EntryList list{"If the cause is: " + explanation.title, {}};
-  const auto add = [&](const char* name, const std::string& value) {
-    if (!value.empty()) list.entries.push_back({name, value});
-  };
-  add("Size", explanation.sizeText);
-  if (!inTable)
-    add("Explains", percentOf(explanation.explained) + " % of what is off; such a fault is " +
-                        std::string(plausibilityWord(explanation.plausibility)));
-  add("Setting", explanation.settings);
-  add("To confirm", explanation.confirm);
-  add("Strain data", explanation.onStrain);
-  add("Correction", correctionFormula(setup, explanation.correction));
-  return list;
-}
-
-/// "Less likely: Leads longer than entered (each lead 0.85 Ω more than entered; explains 74 %)"; empty
+/// "Less likely: Leads longer than entered (each lead 0.85 Ω more than entered, explains 74 %)."; empty
 /// without.
 std::string lessLikely(const Diagnosis& diagnosis) {
-  std::string text;
+  std::string causes;
   for (std::size_t k = 1; k < std::min(diagnosis.explanations.size(), printedCauses); ++k) {
     const Explanation& cause = diagnosis.explanations[k];
     if (cause.weight < leastWeight) break;
-    text += (text.empty() ? "Less likely: " : "; ") + cause.title + " (" +
-            (cause.sizeText.empty() ? "" : cause.sizeText + ", ") + "explains " + percentOf(cause.explained) +
-            " %)";
+    const std::string explains = say("explains {1} %", {shown(percentOf(cause.explained))});
+    causes += (causes.empty() ? "" : "; ") + cause.title + " (" +
+              (cause.sizeText.empty() ? "" : cause.sizeText + ", ") + explains + ")";
   }
-  return text.empty() ? text : text + ".";
+  return causes.empty() ? causes : say("Less likely: {1}.", {causes});
 }
 
 void addCause(const Setup& setup, const Explanation& cause, bool inTable, std::vector<Block>& blocks) {
@@ -72,20 +56,38 @@ void addCause(const Setup& setup, const Explanation& cause, bool inTable, std::v
 
 }  // namespace
 
-std::string_view suspicionStatement() {
-  return "A cause is a suspicion until the measurement that would confirm it has been made. It changes no "
-         "verdict.";
+std::string suspicionStatement() {
+  return say(
+      "A cause is a suspicion until the measurement that would confirm it has been made. It changes no "
+      "verdict.");
 }
 
 std::string diagnosisSentence(const Diagnosis& diagnosis) {
   if (!diagnosis.sentence.empty()) return diagnosis.sentence;
-  return "No diagnosis: it takes three readings at least, of steps whose uncertainty is known.";
+  return say("No diagnosis: it takes three readings at least, of steps whose uncertainty is known.");
 }
 
-std::string_view plausibilityWord(double plausibility) {
-  if (plausibility >= 0.5) return "ordinary";
-  if (plausibility >= 0.1) return "uncommon";
-  return plausibility >= 0.01 ? "rare" : "far-fetched";
+std::string plausibilityWord(double plausibility) {
+  if (plausibility >= 0.5) return say("ordinary");
+  if (plausibility >= 0.1) return say("uncommon");
+  return plausibility >= 0.01 ? say("rare") : say("far-fetched");
+}
+
+EntryList causeEntries(const Setup& setup, const Explanation& explanation, bool inTable) {
+  EntryList list{say("If the cause is: {1}", {explanation.title}), {}};
+  const auto add = [&](std::string name, const std::string& value) {
+    if (!value.empty()) list.entries.push_back({std::move(name), value});
+  };
+  add(say("Size"), explanation.sizeText);
+  if (!inTable)
+    add(say("Explains"),
+        say("{1} % of what is off; such a fault is {2}",
+            {shown(percentOf(explanation.explained)), plausibilityWord(explanation.plausibility)}));
+  add(say("Setting"), explanation.settings);
+  add(say("To confirm"), explanation.confirm);
+  add(say("Strain data"), explanation.onStrain);
+  add(say("Correction"), correctionFormula(setup, explanation.correction));
+  return list;
 }
 
 Information evidenceBehind(const Diagnosis& diagnosis, const Explanation& explanation) {
@@ -101,41 +103,42 @@ std::string correctionFormula(const Setup& setup, const Correction& correction) 
   if (correction.factor == 1 && correction.offset == 0) return {};
   const std::string unit = readingUnitText(setup.instrument);
   const bool shifted = correction.offset != 0 || correction.offsetStandard;
-  const std::string offset = inBrackets(std::abs(correction.offset), correction.offsetStandard) + " " + unit;
-  const std::string reading =
-      shifted ? (correction.offset < 0 ? "(reading + " : "(reading − ") + offset + ")" : "reading";
-  if (correction.factor == 1 && !correction.factorStandard)
-    return "corrected = " + (shifted ? reading.substr(1, reading.size() - 2) : reading);
-  return "corrected = " + inBrackets(correction.factor, correction.factorStandard) + " × " + reading;
+  const std::string offset =
+      shown(inBrackets(std::abs(correction.offset), correction.offsetStandard)) + " " + unit;
+  std::string reading = say("reading");
+  if (shifted) reading += (correction.offset < 0 ? " + " : " − ") + offset;
+  if (correction.factor == 1 && !correction.factorStandard) return say("corrected = {1}", {reading});
+  const std::string factor = shown(inBrackets(correction.factor, correction.factorStandard));
+  return say("corrected = {1} × {2}", {factor, shifted ? "(" + reading + ")" : reading});
 }
 
 std::string correctionAdvice(const Correction& correction) {
   if (correction.legitimate)
-    return correction.reason.empty() ? "Test data may be corrected by it once it is confirmed."
+    return correction.reason.empty() ? say("Test data may be corrected by it once it is confirmed.")
                                      : correction.reason;
-  const std::string rule = "Do not correct test data by it.";
+  const std::string rule = say("Do not correct test data by it.");
   return correction.reason.empty() ? rule : rule + " " + correction.reason;
 }
 
 Table causeTable(const Diagnosis& diagnosis, std::size_t most) {
-  Table table{"Possible causes, the likeliest first",
-              {{"Cause", false, 26},
-               {"Size", false, 31},
-               {"Explains, %", true, 10},
-               {"Weight, %", true, 9},
-               {"Such a fault is", false, 12},
-               {"BIC behind best", true, 12}},
+  Table table{say("Possible causes, the likeliest first"),
+              {{say("Cause"), false, 26},
+               {say("Size"), false, 31},
+               {say("Explains, %"), true, 10},
+               {say("Weight, %"), true, 9},
+               {say("Such a fault is"), false, 12},
+               {say("BIC behind best"), true, 12}},
               {}};
   for (std::size_t k = 0; k < shownCauses(diagnosis, most); ++k) {
     const Explanation& cause = diagnosis.explanations[k];
-    table.rows.push_back({{cause.title, cause.sizeText, percentOf(cause.explained), percentOf(cause.weight),
-                           std::string(plausibilityWord(cause.plausibility)),
-                           shownNumber(evidenceBehind(diagnosis, cause).bayesian, 1)},
-                          {}});
+    table.rows.push_back(
+        {{cause.title, cause.sizeText, percentOf(cause.explained), percentOf(cause.weight),
+          plausibilityWord(cause.plausibility), shownNumber(evidenceBehind(diagnosis, cause).bayesian, 1)},
+         {}});
   }
   if (diagnosis.tied > 1)
-    table.note =
-        "The first " + std::to_string(diagnosis.tied) + " cannot be told apart by the readings of this plan.";
+    table.note = say("The first {1} cannot be told apart by the readings of this plan.",
+                     {std::to_string(diagnosis.tied)});
   return table;
 }
 
@@ -145,19 +148,19 @@ bool allStepsPass(const CheckAssessment& assessment) {
                      [](const StepAssessment& step) { return step.verdict == Verdict::Pass; });
 }
 
-std::string_view withinLimitsStatement() { return "All steps are within their limits all the same."; }
+std::string withinLimitsStatement() { return say("All steps are within their limits all the same."); }
 
 std::vector<Block> diagnosisBlocks(const Setup& setup, const Diagnosis& diagnosis, bool allPass) {
-  std::vector<Block> blocks{Paragraph{"Diagnosis: " + diagnosisSentence(diagnosis), {}}};
+  std::vector<Block> blocks{Paragraph{say("Diagnosis: {1}", {diagnosisSentence(diagnosis)}), {}}};
   if (diagnosis.explanations.empty()) return blocks;
-  std::string suspicion(suspicionStatement());
-  if (allPass) suspicion += " " + std::string(withinLimitsStatement());
+  std::string suspicion = suspicionStatement();
+  if (allPass) suspicion += " " + withinLimitsStatement();
   blocks.push_back(Paragraph{std::move(suspicion), {}});
   const bool isOne = diagnosis.tied <= 1;
   if (!isOne) blocks.push_back(causeTable(diagnosis, printedCauses));
   if (diagnosis.tellingStep)
     blocks.push_back(
-        Paragraph{"To tell them apart, one more step: " + diagnosis.tellingStep->text + ".", {}});
+        Paragraph{say("To tell them apart, one more step: {1}.", {diagnosis.tellingStep->text}), {}});
   const std::size_t inFull = isOne ? 1 : std::min(diagnosis.explanations.size(), causesInFull);
   for (std::size_t k = 0; k < inFull; ++k) addCause(setup, diagnosis.explanations[k], !isOne, blocks);
   if (std::string others = isOne ? lessLikely(diagnosis) : std::string(); !others.empty())

@@ -11,13 +11,13 @@
 namespace core {
 
 /// That a diagnosis names suspicions and changes no verdict; beside every one that is shown.
-std::string_view suspicionStatement();
+std::string suspicionStatement();
 
 /// What `diagnosis` came to, also where it has no sentence of its own.
 std::string diagnosisSentence(const Diagnosis& diagnosis);
 
 /// "ordinary", "uncommon", "rare", "far-fetched".
-std::string_view plausibilityWord(double plausibility);
+std::string plausibilityWord(double plausibility);
 
 /// What the evidence for each explanation falls behind the best by; only such differences mean anything.
 Information evidenceBehind(const Diagnosis& diagnosis, const Explanation& explanation);
@@ -30,7 +30,11 @@ std::string correctionAdvice(const Correction& correction);
 /// Whether all steps of a check pass, whatever a diagnosis suspects.
 bool allStepsPass(const CheckAssessment& assessment);
 /// That the steps do; for behind a suspicion.
-std::string_view withinLimitsStatement();
+std::string withinLimitsStatement();
+
+/// What follows from one explanation, in short lines: size, how much it explains (not `inTable`, where that
+/// stands), setting, what would confirm it, what it does to the strain data, correction.
+EntryList causeEntries(const Setup& setup, const Explanation& explanation, bool inTable);
 
 /// The likeliest explanations, at most `most` and all that are tied: size, how much each explains, weight.
 Table causeTable(const Diagnosis& diagnosis, std::size_t most);

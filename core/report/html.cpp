@@ -29,6 +29,8 @@ td.number { white-space: nowrap; }
 table.fine td, table.fine th { font-size: 7pt; padding: 0px 4px; }
 td.fine { font-size: 7pt; }
 td.name { color: #4c5560; white-space: nowrap; }
+td.part { border: none; padding-left: 18px; }
+td.chapter { border: none; }
 td.side { border: none; padding: 3px 9px 0px 0px; vertical-align: top; }
 )";
 
@@ -58,7 +60,8 @@ std::string headText(const std::string& name) {
 
 class Writer {
  public:
-  explicit Writer(const std::function<PictureSource(const Picture&)>& pictures) : m_pictures(pictures) {}
+  Writer(const Report& report, const std::function<PictureSource(const Picture&)>& pictures)
+      : m_report(report), m_pictures(pictures) {}
 
   void operator()(const Paragraph& paragraph) {
     m_html += paragraph.verdict ? "<p class=\"" + std::string(classOf(*paragraph.verdict)) + "\">" : "<p>";
@@ -66,7 +69,8 @@ class Writer {
   }
 
   void operator()(const Caution& caution) {
-    m_html += "<p class=\"caution\"><b>Caution.</b> " + htmlText(caution.text) + "</p>\n";
+    m_html +=
+        "<p class=\"caution\"><b>" + htmlText(say("Caution.")) + "</b> " + htmlText(caution.text) + "</p>\n";
   }
 
   void operator()(const EntryList& list) {
@@ -100,6 +104,16 @@ class Writer {
     m_html += "<p><img src=\"" + htmlText(source.address) + "\" width=\"" + std::to_string(source.width_px) +
               "\" alt=\"" + htmlText(picture.caption) + "\"></p>\n";
     m_html += "<p>" + htmlText(picture.caption) + ".</p>\n";
+  }
+
+  void operator()(const Contents& contents) {
+    m_html += "<table cellspacing=\"0\" width=\"100%\" class=\"contents\">\n";
+    for (const std::size_t index : contents.sections) {
+      const Section& section = m_report.sections[index];
+      m_html += "<tr><td class=\"" + std::string(section.level <= 1 ? "chapter" : "part") + "\">" +
+                htmlText(section.heading) + "</td></tr>\n";
+    }
+    m_html += "</table>\n";
   }
 
   void add(const Section& section) {
@@ -181,6 +195,7 @@ class Writer {
     m_html += "</tr>\n";
   }
 
+  const Report& m_report;
   const std::function<PictureSource(const Picture&)>& m_pictures;
   std::string m_html;
 };
@@ -218,11 +233,12 @@ std::string htmlText(std::string_view text) {
 }
 
 std::string reportHtml(const Report& report, const std::function<PictureSource(const Picture&)>& pictures) {
-  Writer writer(pictures);
+  Writer writer(report, pictures);
   for (const Section& section : report.sections) writer.add(section);
-  return "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>" + htmlText(report.title) +
-         "</title><style>" + std::string(style) + "</style></head><body>\n<h1>" + htmlText(report.title) +
-         "</h1>\n" + writer.take() + "</body></html>\n";
+  return "<!DOCTYPE html>\n<html lang=\"" + htmlText(report.language) +
+         "\"><head><meta charset=\"utf-8\"><title>" + htmlText(report.title) + "</title><style>" +
+         std::string(style) + "</style></head><body>\n<h1>" + htmlText(report.title) + "</h1>\n" +
+         writer.take() + "</body></html>\n";
 }
 
 }  // namespace core

@@ -1,117 +1,118 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/report.h"
 
-#include "core/circuit/hookup_words.h"
+#include <iterator>
+
+#include "core/record/fingerprint.h"
 #include "core/report/channel_section.h"
-#include "core/report/figures.h"
-#include "core/report/uncertainty_tables.h"
+#include "core/report/cover_section.h"
+#include "core/report/record_sections.h"
+#include "core/report/share_out.h"
+#include "core/report/summary_section.h"
+#include "core/report/traceability_section.h"
 
 namespace core {
 namespace {
 
-std::string given(const std::string& text) { return text.empty() ? "not given" : text; }
+constexpr double worked = 0.9;  ///< share of the work until all is known and needs only be put into words
 
-/// All channels and all checks.
-struct Overview {
-  Table channels{"Channels", {{"Channel"}, {"Bridge"}, {"Steps", true}, {"Checks", true}, {"Status"}}, {}};
-  Table checks{"Checks", {{"Channel"}, {"Check"}, {"Date"}, {"Run by"}, {"Decision rule"}, {"Verdict"}}, {}};
-  bool assumed = false;  ///< whether some channel or check rests on assumed uncertainties
-
-  void add(const Channel& channel, const ChannelEvaluation& evaluation) {
-    assumed = assumed || restsOnAssumptions(evaluation.budget);
-    channels.rows.push_back({{channel.name, std::string(templateOf(channel.setup.bridge.type).name),
-                              std::to_string(channel.setup.sequence.size()),
-                              std::to_string(channel.checks.size()), evaluation.status},
-                             evaluation.verdict});
-    for (std::size_t k = 0; k < channel.checks.size(); ++k) {
-      const Check& check = channel.checks[k];
-      const Verdict verdict = evaluation.checks[k].assessment.verdict;
-      checks.rows.push_back(
-          {{channel.name, check.name, given(check.date), given(check.person),
-            decisionText(setupOf(channel, check).decision), std::string(verdictWord(verdict))},
-           verdict});
-      assumed = assumed || restsOnAssumptions(evaluation.checks[k].budget);
-    }
-  }
-};
-
-/// The cautions come before the verdicts, so that nobody reads these without those.
-Section summarySection(const Document& document, const std::vector<ChannelEvaluation>& evaluations) {
-  Section section{"Summary", 1, {}};
-  section.blocks.push_back(EntryList{"",
-                                     {{"Article", given(document.article)},
-                                      {"Site", given(document.site)},
-                                      {"Prepared by", given(document.person)}}});
-  if (!document.note.empty()) section.blocks.push_back(Paragraph{document.note, {}});
-  section.blocks.push_back(Caution{std::string(chainScopeStatement())});
-  for (std::string& caution : cautions()) section.blocks.push_back(Caution{std::move(caution)});
-  Overview overview;
-  for (std::size_t k = 0; k < evaluations.size(); ++k) overview.add(*document.channels[k], evaluations[k]);
-  for (const auto& channel : document.channels)
-    if (const std::string connection = hookupText(channel->setup.bridge); !connection.empty())
-      section.blocks.push_back(
-          Caution{"Channel " + channel->name + " is not connected as its template says. " + connection});
-  if (overview.assumed) section.blocks.push_back(Caution{std::string(assumedUncertaintyStatement())});
-  if (document.channels.empty()) {
-    section.blocks.push_back(Paragraph{"The document has no channels.", Verdict::NotJudged});
-    return section;
-  }
-  section.blocks.push_back(std::move(overview.channels));
-  if (overview.checks.rows.empty()) {
-    section.blocks.push_back(Paragraph{"No channel has been checked.", Verdict::NotJudged});
-    return section;
-  }
-  section.blocks.push_back(std::move(overview.checks));
-  section.blocks.push_back(Paragraph{std::string(diagnosedChecksStatement()), {}});
-  return section;
+/// Cells of numbers are canonical until here, whoever put them together.
+void putNumbersInLanguage(Report& report) {
+  for (Section& section : report.sections)
+    for (Block& block : section.blocks)
+      if (auto* table = std::get_if<Table>(&block))
+        for (TableRow& row : table->rows)
+          for (std::size_t k = 0; k < row.cells.size(); ++k)
+            if (table->columns[k].numeric) row.cells[k] = shown(std::move(row.cells[k]));
 }
 
-Section signatureSection(const Document& document) {
-  Table table{"", {{"Role"}, {"Name"}, {"Signature"}, {"Date"}}, {}, true};
-  table.rows.push_back({{"Prepared", document.person, "", ""}, {}});
-  table.rows.push_back({{"Reviewed", "", "", ""}, {}});
-  return {"Signatures", 1, {Caution{std::string(chainScopeStatement())}, std::move(table)}};
+/// Those of every channel of the report, channel after channel.
+std::vector<Section> allChannelSections(const ReportBasis& basis, const Progress& progress,
+                                        const std::stop_token& stop) {
+  std::vector<std::vector<Section>> each(basis.channels.size());
+  shareOut(
+      each.size(), [&](std::size_t k) { each[k] = channelSections(basis, basis.channels[k]); },
+      [&](double share) {
+        if (progress) progress(worked + (1 - worked) * share);
+      },
+      stop);
+  std::vector<Section> sections;
+  for (auto& own : each) std::move(own.begin(), own.end(), std::back_inserter(sections));
+  return sections;
+}
+
+/// All sections but the list of them, which stands behind the first.
+std::vector<Section> sectionsOf(const ReportBasis& basis, const std::string& fingerprint,
+                                const Progress& progress, const std::stop_token& stop) {
+  std::vector<Section> sections{coverSection(basis, fingerprint), cautionSection(basis)};
+  if (basis.has(ReportPart::Summary)) sections.push_back(summarySection(basis));
+  std::vector<Section> channels = allChannelSections(basis, progress, stop);
+  std::move(channels.begin(), channels.end(), std::back_inserter(sections));
+  if (basis.has(ReportPart::Traceability)) sections.push_back(traceabilitySection(basis));
+  if (basis.has(ReportPart::History)) sections.push_back(historySection(basis.document));
+  if (basis.has(ReportPart::SignOffBlock)) sections.push_back(signOffSection(basis.document, fingerprint));
+  return sections;
+}
+
+void addContents(std::vector<Section>& sections) {
+  sections.insert(sections.begin() + 1, Section{});
+  Section contents = contentsSection(sections);
+  sections[1] = std::move(contents);
 }
 
 }  // namespace
 
-std::string_view chainScopeStatement() {
-  return "Verdicts cover the electrical chain only: leads, arms, excitation, amplifier and scaling. They say "
-         "nothing about gauge factor, gauge bond or alignment.";
+std::string chainScopeStatement() {
+  return say(
+      "Verdicts cover the electrical chain only: leads, arms, excitation, amplifier and scaling. They say "
+      "nothing about gauge factor, gauge bond or alignment.");
 }
 
-std::string_view assumedUncertaintyStatement() {
-  return "Uncertainties marked as assumed are usual tolerances of such parts, not those of your own. State "
-         "the "
-         "figures of your certificates and data sheets before you rely on an uncertainty.";
+std::string assumedUncertaintyStatement() {
+  return say(
+      "Uncertainties marked as assumed are usual tolerances of such parts, not those of your own. State the "
+      "figures of your certificates and data sheets before you rely on an uncertainty.");
 }
 
 std::vector<std::string> cautions() {
   return {
-      "Switch the excitation off before wiring a shunt or measuring with an ohmmeter.",
-      "A switched shunt moves the reading of a live channel. Take control and safety channels out of service "
-      "first.",
-      "A passed shunt check says nothing about gauge bond, gauge factor, alignment or the strength of the "
-      "article.",
-      "Use a calibrated load or a traceable calibration where a standard, a contract or local rules ask for "
-      "it.",
-      "Decisions stay with the responsible licensed or authorised person.",
+      say("Switch the excitation off before wiring a shunt or measuring with an ohmmeter."),
+      say("A switched shunt moves the reading of a live channel. Take control and safety channels out of "
+          "service first."),
+      say("A passed shunt check says nothing about gauge bond, gauge factor, alignment or the strength of "
+          "the "
+          "article."),
+      say("Use a calibrated load or a traceable calibration where a standard, a contract or local rules ask "
+          "for "
+          "it."),
+      say("Decisions stay with the responsible licensed or authorised person."),
   };
+}
+
+Report reportOf(const Document& document, const ReportOrder& order, const Progress& progress,
+                const std::stop_token& stop) {
+  const LanguageScope scope(languageOf(order));
+  Report report{
+      document.title.empty() ? say("Shunt calibration report") : document.title, {}, language().code, {}};
+  const ReportBasis basis = reportBasis(
+      document, order,
+      [&](double share) {
+        if (progress) progress(worked * share);
+      },
+      stop);
+  if (stop.stop_requested()) return report;
+  if (const auto fingerprint = fingerprintOf(document)) report.fingerprint = *fingerprint;
+  report.sections = sectionsOf(basis, report.fingerprint, progress, stop);
+  if (basis.has(ReportPart::Contents)) addContents(report.sections);
+  putNumbersInLanguage(report);
+  return report;
 }
 
 Report reportOf(const Document& document, std::optional<Date> printed, const Progress& progress,
                 const std::stop_token& stop) {
-  std::vector<ChannelEvaluation> evaluations;
-  evaluations.reserve(document.channels.size());
-  for (const auto& channel : document.channels) evaluations.push_back(evaluate(*channel));
-  const CheckDiagnoses diagnoses = diagnosesOf(document, evaluations, progress, stop);
-  Report report{document.title.empty() ? "Shunt calibration report" : document.title, {}};
-  report.sections.push_back(summarySection(document, evaluations));
-  for (std::size_t index = 0; index < document.channels.size(); ++index)
-    for (Section& section : channelSections(document, index, evaluations[index], diagnoses, printed))
-      report.sections.push_back(std::move(section));
-  report.sections.push_back(signatureSection(document));
-  return report;
+  ReportOrder order;
+  order.printed = printed;
+  return reportOf(document, order, progress, stop);
 }
 
 }  // namespace core

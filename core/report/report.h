@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <stop_token>
 #include <string>
@@ -9,11 +10,14 @@
 #include <vector>
 
 #include "core/evaluate/evaluation.h"
+#include "core/report/report_template.h"
 #include "core/units/date.h"
+#include "core/units/language.h"
 #include "core/units/progress.h"
 
 // What a report says, without any layout. All texts are plain text with foreign names in them;
-// whoever lays them out escapes them. Numbers have a decimal point.
+// whoever lays them out escapes them. Numbers have a decimal point, unless the reader's way of writing was
+// asked for.
 
 namespace core {
 
@@ -68,7 +72,12 @@ struct Picture {
   std::size_t shunt = 0;    ///< index in the channel; of wiring only: pins with the jumpers of that shunt
 };
 
-using Block = std::variant<Paragraph, Caution, EntryList, Table, Picture>;
+/// The place of the list of sections. Whoever lays out adds the pages where there are such.
+struct Contents {
+  std::vector<std::size_t> sections;  ///< indices in Report::sections, rising: their headings and levels
+};
+
+using Block = std::variant<Paragraph, Caution, EntryList, Table, Picture, Contents>;
 
 struct Section {
   std::string heading;
@@ -79,21 +88,41 @@ struct Section {
 struct Report {
   std::string title;
   std::vector<Section> sections;
+  std::string language = "en";  ///< of its sentences, ISO 639
+  std::string fingerprint =
+      {};  ///< of the document, 64 hexadecimal digits; empty: of no document, or not known
 };
 
-/// The whole document in words: cautions, channels and checks with who, when, decision rule and verdict;
-/// every channel with bridge, leads, instrument, effects that are switched on, shunts, plan, uncertainty and
-/// checks, the last two checks compared; a block for signatures. With the day that it is printed on, plans
-/// say which of their resistors are overdue then; checks say it of their own day.
-/// Checks that do not pass are diagnosed (see core::callsForDiagnosis): some ten milliseconds each, on all
-/// threads; `progress` is told on this one. After `stop` diagnoses are missing: the report is of no use.
-Report reportOf(const Document& document, std::optional<Date> printed = {}, const Progress& progress = {},
+/// What is wanted of a report.
+struct ReportOrder {
+  ReportTemplate content = readyTemplates().front();
+  std::vector<std::size_t> channels = {};  ///< indices in the document, where the template says Chosen
+  std::optional<Date> printed = {};        ///< on which day; none: not said
+  std::string program = {};                ///< that makes it, with its version; empty: not said
+  /// In which `content.language` is written; null: English, whatever the template says. Its decimal mark and
+  /// its days are used with `content.localNumbers` only.
+  std::shared_ptr<const Language> language = {};
+};
+
+/// `document` in words, those parts of it that the template asks for: cover, cautions, channels and checks
+/// worst first, each channel with what was planned, read, judged, suspected and compared, where resistors and
+/// instrument come from, remarks, history, sign-off. With the day that it is printed on, plans say what is
+/// overdue then; checks say it of their own day. What is left out is said in the first section, and what
+/// cannot be told where it belongs.
+///
+/// Evaluates and diagnoses (see core::callsForDiagnosis; some ten milliseconds a check) on all threads, in
+/// the language of the order; `progress` is told on this one. After `stop` parts are missing: the report is
+/// of no use.
+Report reportOf(const Document& document, const ReportOrder& order = {}, const Progress& progress = {},
+                const std::stop_token& stop = {});
+/// The full record in English.
+Report reportOf(const Document& document, std::optional<Date> printed, const Progress& progress = {},
                 const std::stop_token& stop = {});
 
 /// What is in every report and in the window beside a verdict: what it does and does not cover.
-std::string_view chainScopeStatement();
+std::string chainScopeStatement();
 /// That assumed uncertainties are usual tolerances; in every report that holds one.
-std::string_view assumedUncertaintyStatement();
+std::string assumedUncertaintyStatement();
 /// What the reader has to know before acting on a report or wiring a shunt.
 std::vector<std::string> cautions();
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <set>
 #include <string>
 #include <string_view>
@@ -11,7 +13,8 @@
 
 namespace core {
 
-/// What a report can hold. Cautions, scope of the verdicts and fingerprint are in every one.
+/// What a report can hold. Cautions, scope of the verdicts, fingerprint and what was left out are in every
+/// one.
 enum class ReportPart : std::uint8_t {
   Cover,
   Contents,
@@ -34,12 +37,22 @@ enum class ReportPart : std::uint8_t {
   SignOffBlock,
 };
 inline constexpr std::size_t reportPartCount = 19;
+/// In files: "cover", "budget", "sign_off", ...
 std::string_view reportPartKey(ReportPart part);
-/// For people.
-std::string_view reportPartName(ReportPart part);
+std::optional<ReportPart> reportPartFromKey(std::string_view key);
+/// For people, in the present language: "uncertainty budget".
+std::string reportPartName(ReportPart part);
 
 /// Which channels a report is about.
-enum class ReportChannels : std::uint8_t { All, NotPassing, Chosen };
+enum class ReportChannels : std::uint8_t {
+  All,
+  NotPassing,  ///< those whose latest verdict is no pass, or which changed since the check before
+  Chosen,      ///< by the reader, each time anew
+};
+inline constexpr std::size_t reportChannelsCount = 3;
+/// In files: "all", "not_passing", "chosen".
+std::string_view reportChannelsKey(ReportChannels channels);
+std::optional<ReportChannels> reportChannelsFromKey(std::string_view key);
 
 /// A choice of what a report says and in which language.
 struct ReportTemplate {
@@ -53,11 +66,21 @@ struct ReportTemplate {
   friend bool operator==(const ReportTemplate&, const ReportTemplate&) = default;
 };
 
-/// The ready ones, the first of which is the full record.
+inline bool hasPart(const ReportTemplate& chosen, ReportPart part) { return chosen.parts.contains(part); }
+
+/// The ready ones, the first of which is the full record. Their names are English, and looked up so whatever
+/// the language; `templateName` is for people.
 const std::vector<ReportTemplate>& readyTemplates();
+/// Its name, that of a ready one in the present language.
+std::string templateName(const ReportTemplate& chosen);
+/// What a ready one is for, in a sentence in the present language; empty for others.
+std::string templatePurpose(const ReportTemplate& chosen);
+/// The ready one of that name, capital and small letters alike.
+std::optional<ReportTemplate> readyTemplate(std::string_view name);
 
 /// A template as file text (JSON with "format": "shuntwright-report-template") and back. Strict, as documents
-/// are: an unknown key or part is refused with its place.
+/// are: an unknown or missing key, a part that is unknown or named twice, a name that is empty or longer than
+/// 200 bytes, and another language than "en" or "de" are refused with line and field.
 std::string writeTemplate(const ReportTemplate& chosen);
 Result<ReportTemplate> readTemplate(std::string_view text);
 

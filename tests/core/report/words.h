@@ -26,6 +26,7 @@ class Words {
   void words(const Paragraph& block) { add(block.text); }
   void words(const Caution& block) { add(block.text); }
   void words(const Picture& block) { add(block.caption); }
+  void words(const Contents&) {}  // the headings stand elsewhere
   void words(const EntryList& block) {
     add(block.caption);
     for (const Entry& entry : block.entries) add(entry.name + ": " + entry.value);
