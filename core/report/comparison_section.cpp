@@ -31,26 +31,6 @@ std::string limitsText(const std::optional<ControlLimits>& limits, int decimals)
               shown(shownNumber(limits->upper, decimals))});
 }
 
-Table trendTable(const Channel& channel, const Trend& trend, const std::string& unit) {
-  Table table{say("Gain and zero of every check"),
-              {{say("Check")},
-               {say("Date")},
-               {say("Gain"), true},
-               {say("u of gain"), true},
-               {say("Zero, {1}", {unit}), true},
-               {say("u of zero, {1}", {unit}), true}},
-              {}};
-  std::vector<double> zeros;
-  for (const TrendPoint& point : trend.points)
-    if (point.zero) zeros.push_back(*point.zero);
-  for (const TrendPoint& point : trend.points)
-    table.rows.push_back({{channel.checks[point.check].name, point.day ? shown(*point.day) : say("not given"),
-                           shownNumber(point.gain, 6), shownUncertainty(point.gainStandard),
-                           shownNumber(point.zero, decimalsFor(zeros)), shownUncertainty(point.zeroStandard)},
-                          {}});
-  return table;
-}
-
 }  // namespace
 
 Section comparisonSection(const ReportBasis& basis, std::size_t index) {
@@ -61,17 +41,19 @@ Section comparisonSection(const ReportBasis& basis, std::size_t index) {
                       {channel.name, channel.checks[before].name, channel.checks[after].name}),
                   2,
                   {}};
-  const std::string sentence = setupDifferenceSentence(comparison);
-  if (!comparison.configuration.empty()) section.blocks.push_back(Caution{sentence});
+  const std::string &nameBefore = channel.checks[before].name, &nameAfter = channel.checks[after].name;
+  if (comparison.configuration.empty())
+    section.blocks.push_back(Paragraph{setupDifferenceSentence(comparison), {}});
+  else
+    section.blocks.push_back(configurationTable(comparison, nameBefore, nameAfter));
   section.blocks.push_back(Paragraph{comparison.reason, comparison.verdict});
-  if (comparison.configuration.empty()) section.blocks.push_back(Paragraph{sentence, {}});
   if (comparison.steps.empty()) return section;
   section.blocks.push_back(comparisonTable(channel, comparison, before, after));
+  std::vector<Entry> compared = comparedFigures(channel, comparison, before);
   std::vector<Entry> figures = figuresOf(channel, evaluation, comparison, before, after);
-  const auto own = static_cast<std::ptrdiff_t>(comparedFigures(channel, comparison, before).size());
-  const auto each = figures.begin() + own;  // behind them those of either check
-  section.blocks.push_back(EntryList{say("Figures compared"), {figures.begin(), each}});
-  section.blocks.push_back(EntryList{say("Figures of each check"), {each, figures.end()}});
+  figures.erase(figures.begin(), figures.begin() + static_cast<std::ptrdiff_t>(compared.size()));
+  section.blocks.push_back(EntryList{say("Figures compared"), std::move(compared)});
+  section.blocks.push_back(EntryList{say("Figures of each check"), std::move(figures)});
   addCause(section, setupOf(channel, channel.checks[after]), cause);
   return section;
 }
@@ -81,9 +63,7 @@ std::optional<Section> trendSection(const ReportBasis& basis, std::size_t index)
   if (channel.checks.size() < 3) return {};
   const Trend trend = trendOf(channel, basis.evaluations[index]);
   Section section{say("{1}, trend", {channel.name}), 2, {}};
-  if (!trend.sentence.empty()) section.blocks.push_back(Paragraph{trend.sentence, {}});
-  if (trend.points.empty()) return section.blocks.empty() ? std::nullopt : std::optional(section);
-  section.blocks.push_back(trendTable(channel, trend, readingUnitText(channel.setup.instrument)));
+  section.blocks.push_back(trendTable(channel, trend));
   section.blocks.push_back(
       EntryList{say("Control limits"),
                 {{say("Gain"), limitsText(trend.gain, 6)}, {say("Zero"), limitsText(trend.zero, 4)}}});
