@@ -10,6 +10,7 @@
 #include "app/files.h"
 #include "app/output.h"
 #include "ui/frame_style.h"
+#include "ui/locale.h"
 #include "ui/main_window.h"
 #include "ui/session.h"
 
@@ -33,6 +34,7 @@ int openWindow(const app::Request& request, int& argc, char** argv) {
   QApplication::setApplicationVersion(SHUNTWRIGHT_VERSION);
   QApplication::setDesktopFileName("shuntwright");
   QApplication::setWindowIcon(QIcon(":/shuntwright.svg"));
+  ui::useLanguage(ui::chosenLanguage());
   ui::Session session(request.demo ? app::demoDocument() : core::Document{});
   ui::MainWindow window(session);
   if (request.demo) window.showAsUnsaved(QApplication::translate("main", "Demo (invented data)"));

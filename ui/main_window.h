@@ -91,6 +91,7 @@ class MainWindow : public QMainWindow {
   QAction* addAction(QMenu* menu, const QString& name, const QString& text, const QKeySequence& keys,
                      const std::function<void()>& act);
   void fillRecentMenu(QMenu* menu);
+  void fillLanguageMenu(QMenu* menu);
 
   void newDocument();
   void openDialog();

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The menus of the window: what can be done, under which key. What each does is in main_window_files.cpp,
 // main_window.cpp and the views.
+#include <QActionGroup>
 #include <QApplication>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
 
+#include "core/campaign/numbering.h"
 #include "core/document/edits.h"
 #include "ui/apply_dialog.h"
 #include "ui/bridge_pane.h"
@@ -13,6 +15,7 @@
 #include "ui/campaign/overview_page.h"
 #include "ui/check_bar.h"
 #include "ui/document_file.h"
+#include "ui/locale.h"
 #include "ui/main_window.h"
 #include "ui/outcome_view.h"
 #include "ui/pattern/pattern_dialog.h"
@@ -245,6 +248,25 @@ void MainWindow::buildViewMenu() {
   addAction(menu, "viewDark", tr("&Dark colours"), {}, [] { QApplication::setPalette(darkPalette()); });
   addAction(menu, "viewSystem", tr("Colours of the s&ystem"), {},
             [] { QApplication::setPalette(QPalette()); });
+  menu->addSeparator();
+  fillLanguageMenu(menu->addMenu(tr("La&nguage")));
+}
+
+/// Each language in its own words, so that whoever got lost finds back.
+void MainWindow::fillLanguageMenu(QMenu* menu) {
+  auto* group = new QActionGroup(menu);
+  const auto add = [&](const QString& name, const QString& text, InterfaceLanguage language) {
+    auto* action = addAction(menu, name, text, {}, [this, language] {
+      rememberLanguage(language);
+      say(tr("The language changes when the program is started the next time."));
+    });
+    action->setCheckable(true);
+    action->setChecked(chosenLanguage() == language);
+    group->addAction(action);
+  };
+  add("languageSystem", tr("Language of the &system"), InterfaceLanguage::System);
+  add("languageEnglish", "&English", InterfaceLanguage::English);
+  add("languageGerman", "&Deutsch", InterfaceLanguage::German);
 }
 
 void MainWindow::buildHelpMenu() {
@@ -256,20 +278,20 @@ void MainWindow::buildHelpMenu() {
 
 void MainWindow::addChannel() {
   core::Channel channel;
-  channel.name = "CH-01";
-  const std::size_t at = m_session.document().channels.size();
+  const core::Document& document = m_session.document();
+  channel.name = core::uniqueChannelName(document, "CH-01") == "CH-01"
+                     ? "CH-01"
+                     : core::namesAfter(document, "CH-01", 1).front();
+  const std::size_t at = document.channels.size();
   m_session.edit(tr("Add channel"), core::withChannelInserted(m_session.document(), at, std::move(channel)));
   m_session.selectChannel(at);
 }
 
 void MainWindow::duplicateChannel() {
   if (!m_session.channel()) return warn(tr("There is no channel to duplicate."));
-  core::Channel copy = *m_session.channel();
-  copy.checks.clear();
-  const std::size_t at = *m_session.selection().channel + 1;
-  m_session.edit(tr("Duplicate channel"),
-                 core::withChannelInserted(m_session.document(), at, std::move(copy)));
-  m_session.selectChannel(at);
+  const std::size_t at = *m_session.selection().channel;
+  m_session.edit(tr("Duplicate channel"), core::withChannelCopies(m_session.document(), at, 1));
+  m_session.selectChannel(at + 1);
 }
 
 void MainWindow::removeChannel() {
