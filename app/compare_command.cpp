@@ -7,7 +7,7 @@
 #include "app/decision_output.h"
 #include "app/files.h"
 #include "app/output.h"
-#include "core/evaluate/comparison.h"
+#include "core/compare/comparison.h"
 #include "core/report/figures.h"
 #include "core/report/tables.h"
 
@@ -18,6 +18,7 @@ struct Options {
   std::string file;
   std::string channel;
   std::string checks;
+  bool trend = false;
   bool json = false;
 };
 
@@ -77,38 +78,124 @@ Json checkJson(const core::Channel& channel, const core::ChannelEvaluation& eval
           {"decision", decisionJson(core::setupOf(channel, channel.checks[check]).decision)}};
 }
 
+Json differenceJson(const std::optional<core::Difference>& difference) {
+  if (!difference) return nullptr;
+  return {{"value", jsonNumber(difference->value)},
+          {"standard_uncertainty", jsonNumber(difference->standard)},
+          {"degrees_of_freedom", jsonNumber(difference->dof)},
+          {"expanded_uncertainty", jsonNumber(difference->expanded)},
+          {"margin", jsonNumber(difference->margin)},
+          {"half_width_90", jsonNumber(difference->halfWidth90)},
+          {"half_width_95", jsonNumber(difference->halfWidth95)},
+          {"p_different", jsonNumber(difference->pDifferent)},
+          {"p_equivalent", jsonNumber(difference->pEquivalent)},
+          {"en", jsonNumber(difference->en)},
+          {"change", core::changeKey(difference->change)}};
+}
+
+Json configurationJson(const core::Comparison& comparison) {
+  Json list = Json::array();
+  for (const core::SetupDifference& difference : comparison.configuration)
+    list.push_back({{"what", difference.what},
+                    {"before", difference.before},
+                    {"after", difference.after},
+                    {"on_readings", difference.onReadings}});
+  return list;
+}
+
+Json stepsJson(const core::Comparison& comparison) {
+  Json list = Json::array();
+  for (std::size_t k = 0; k < comparison.steps.size(); ++k) {
+    const core::StepComparison& step = comparison.steps[k];
+    const core::Change change = core::changeOf(step.moved);
+    list.push_back({{"step", k + 1},
+                    {"after_step", step.afterStep ? Json(*step.afterStep + 1) : Json(nullptr)},
+                    {"before", jsonNumber(baseOf(step.before))},
+                    {"after", jsonNumber(baseOf(step.after))},
+                    {"difference", jsonNumber(baseOf(step.difference))},
+                    {"moved", differenceJson(step.moved)},
+                    {"change", core::changeKey(change)},
+                    {"verdict", core::verdictWord(core::verdictOf(change))},
+                    {"reason", step.reason}});
+  }
+  return list;
+}
+
+/// Row after row; null when it is not known.
+Json covarianceJson(const core::Comparison& comparison) {
+  if (comparison.covariance.empty()) return nullptr;
+  Json rows = Json::array();
+  const std::size_t n = comparison.steps.size();
+  for (std::size_t i = 0; i < n; ++i) {
+    Json row = Json::array();
+    for (std::size_t j = 0; j < n; ++j) row.push_back(jsonNumber(comparison.covariance[i * n + j]));
+    rows.push_back(std::move(row));
+  }
+  return rows;
+}
+
 Json comparisonJson(const core::Channel& channel, const core::ChannelEvaluation& evaluation, Pair pair,
                     const core::Comparison& comparison) {
   const core::Setup& setup = core::setupOf(channel, channel.checks[pair.before]);
-  Json json{{"channel", channel.name},
-            {"before", channel.checks[pair.before].name},
-            {"after", channel.checks[pair.after].name},
-            {"verdict", core::verdictWord(comparison.verdict)},
-            {"reason", comparison.reason},
-            {"before_check", checkJson(channel, evaluation, pair.before)},
-            {"after_check", checkJson(channel, evaluation, pair.after)},
-            {"reading_unit", core::readingUnitText(setup.instrument)},
-            {"setup_differences", comparison.setupDifferences},
-            {"slope_ratio", jsonNumber(comparison.slopeRatio)},
-            {"slope_ratio_std_error", jsonNumber(comparison.slopeRatioError)},
-            {"zero_shift", jsonNumber(baseOf(comparison.zeroShift))}};
-  json["steps"] = Json::array();
-  for (std::size_t k = 0; k < comparison.steps.size(); ++k) {
-    const core::StepComparison& step = comparison.steps[k];
-    json["steps"].push_back({{"step", k + 1},
-                             {"before", jsonNumber(baseOf(step.before))},
-                             {"after", jsonNumber(baseOf(step.after))},
-                             {"difference", jsonNumber(baseOf(step.difference))},
-                             {"limit", jsonNumber(baseOf(step.limit))},
-                             {"verdict", core::verdictWord(step.verdict)}});
+  Json only = Json::array();
+  for (const std::size_t step : comparison.onlyAfter) only.push_back(step + 1);
+  return {{"channel", channel.name},
+          {"before", channel.checks[pair.before].name},
+          {"after", channel.checks[pair.after].name},
+          {"change", core::changeKey(comparison.change)},
+          {"verdict", core::verdictWord(comparison.verdict)},
+          {"reason", comparison.reason},
+          {"before_check", checkJson(channel, evaluation, pair.before)},
+          {"after_check", checkJson(channel, evaluation, pair.after)},
+          {"reading_unit", core::readingUnitText(setup.instrument)},
+          {"coverage", setup.decision.coverage},
+          {"setup_differences", configurationJson(comparison)},
+          {"gain", differenceJson(comparison.gain)},
+          {"zero", differenceJson(comparison.zero)},
+          {"joint_probability", jsonNumber(comparison.jointProbability)},
+          {"scatter", jsonNumber(comparison.scatter)},
+          {"scatter_degrees_of_freedom", jsonNumber(comparison.scatterDof)},
+          {"repeats", comparison.repeats ? Json(*comparison.repeats) : Json(nullptr)},
+          {"steps", stepsJson(comparison)},
+          {"steps_only_after", std::move(only)},
+          {"covariance", covarianceJson(comparison)}};
+}
+
+Json limitsJson(const std::optional<core::ControlLimits>& limits) {
+  if (!limits) return nullptr;
+  return {{"centre", jsonNumber(limits->centre)},
+          {"lower", jsonNumber(limits->lower)},
+          {"upper", jsonNumber(limits->upper)}};
+}
+
+Json trendJson(const core::Channel& channel, const core::Trend& trend) {
+  const auto isAmong = [](const std::vector<std::size_t>& list, std::size_t k) {
+    return std::find(list.begin(), list.end(), k) != list.end();
+  };
+  Json points = Json::array();
+  for (std::size_t k = 0; k < trend.points.size(); ++k) {
+    const core::TrendPoint& point = trend.points[k];
+    points.push_back({{"check", channel.checks[point.check].name},
+                      {"date", point.day ? Json(core::dateText(*point.day)) : Json(nullptr)},
+                      {"gain", jsonNumber(point.gain)},
+                      {"gain_standard_uncertainty", jsonNumber(point.gainStandard)},
+                      {"zero", jsonNumber(point.zero)},
+                      {"zero_standard_uncertainty", jsonNumber(point.zeroStandard)},
+                      {"gain_beyond_limits", isAmong(trend.beyondGain, k)},
+                      {"zero_beyond_limits", isAmong(trend.beyondZero, k)}});
   }
-  return json;
+  return {{"points", std::move(points)},
+          {"gain_limits", limitsJson(trend.gain)},
+          {"zero_limits", limitsJson(trend.zero)},
+          {"sentence", trend.sentence}};
 }
 
 std::string comparisonText(const core::Channel& channel, const core::ChannelEvaluation& evaluation, Pair pair,
                            const core::Comparison& comparison) {
+  const std::string& before = channel.checks[pair.before].name;
+  const std::string& after = channel.checks[pair.after].name;
   std::string text = channel.name + ": " + comparison.reason + "\n";
-  if (!comparison.setupDifferences.empty()) text += core::setupDifferenceSentence(comparison) + "\n";
+  if (!comparison.configuration.empty()) text += textOf(core::configurationTable(comparison, before, after));
   for (const std::size_t check : {pair.before, pair.after})
     text += channel.checks[check].name + ": " +
             std::string(core::verdictWord(evaluation.checks[check].assessment.verdict)) + " by " +
@@ -140,8 +227,14 @@ int compare(const Options& options) {
     const core::ChannelEvaluation evaluation = core::evaluate(channel);
     const core::Comparison comparison = core::compare(channel, evaluation, pair->before, pair->after);
     if (comparison.verdict != core::Verdict::Pass) exit = std::max(exit, CheckFailed);
-    json["channels"].push_back(comparisonJson(channel, evaluation, *pair, comparison));
+    Json one = comparisonJson(channel, evaluation, *pair, comparison);
     text += (text.empty() ? "" : "\n") + comparisonText(channel, evaluation, *pair, comparison);
+    if (options.trend) {
+      const core::Trend trend = core::trendOf(channel, evaluation);
+      one["trend"] = trendJson(channel, trend);
+      text += textOf(core::trendTable(channel, trend));
+    }
+    json["channels"].push_back(std::move(one));
   }
   return options.json ? print(json, exit) : print(text, exit);
 }
@@ -158,11 +251,14 @@ void addCompare(CLI::App& cli, Run& chosen) {
                    "Names of the earlier and the later check with a comma between, pre and post\n"
                    "for pre-test and post-test; without it the first and the last check of each channel")
       ->check(faultOfName);
+  command->add_flag("--trend", options->trend,
+                    "Gain and zero of all checks of each channel with their control limits too");
   command->add_flag("--json", options->json, "JSON instead of tables");
   command->footer(
-      "The exit status is 0 when nothing moved beyond its limit and the checks pass, 1 when something\n"
-      "moved, a check fails or cannot tell, or a channel cannot be judged, 2 when a channel lacks the\n"
-      "checks.");
+      "The margins are those of the earlier check: what it was planned with, before the test. What both\n"
+      "checks share, such as resistors and gain, is taken out of every uncertainty. The exit status is 0\n"
+      "when everything is shown to be within its margin and the checks pass, 1 when something moved or\n"
+      "cannot be told, a check fails, or a channel cannot be judged, 2 when a channel lacks the checks.");
   command->callback([options, &chosen] { chosen = [options] { return compare(*options); }; });
 }
 

@@ -21,6 +21,7 @@
 #include "core/plan/overdue.h"
 #include "core/report/figures.h"
 #include "core/report/tables.h"
+#include "ui/change/change_export.h"
 #include "ui/change/change_panel.h"
 #include "ui/diagnosis/diagnosis_panel.h"
 #include "ui/outcome/chart_tools.h"
@@ -140,11 +141,12 @@ void OutcomeView::buildPages() {
   m_stack = new QStackedWidget;
   auto* diagnosis = new DiagnosisPanel(m_session);
   connect(diagnosis, &DiagnosisPanel::refused, this, &OutcomeView::refused);
-  auto* change = new ChangePanel(m_session);
-  connect(change, &ChangePanel::refused, this, &OutcomeView::refused);
-  connect(change, &ChangePanel::said, this, &OutcomeView::said);
+  m_change = new ChangePanel(m_session);
+  connect(m_change, &ChangePanel::refused, this, &OutcomeView::refused);
+  connect(m_change, &ChangePanel::said, this, &OutcomeView::said);
+  connect(m_change, &ChangePanel::shownChanged, this, &OutcomeView::shareRoom);
   for (QWidget* page : std::initializer_list<QWidget*>{m_charts, m_table, m_figuresPage, diagnosis,
-                                                       new WorkingPanel(m_session), change, new QWidget})
+                                                       new WorkingPanel(m_session), m_change, new QWidget})
     m_stack->addWidget(page);
   m_stack->setMinimumWidth(leastPage_px);  // not that of the widest page, which may be another one
 }
@@ -246,7 +248,7 @@ void OutcomeView::showWords(const ShownOutcome& outcome, const QString& missing)
 /// What the words below rest on: set-ups that differ, resistors that were overdue on the day of the check.
 void OutcomeView::showNotice(const ShownOutcome& outcome) {
   QStringList sentences;
-  if (outcome.pair && !outcome.pair->comparison.setupDifferences.empty())
+  if (outcome.pair && !outcome.pair->comparison.configuration.empty())
     sentences << toQString(core::setupDifferenceSentence(outcome.pair->comparison));
   if (outcome.channel) {
     const core::Check* check = m_session.check();
@@ -289,8 +291,11 @@ void OutcomeView::shareRoom() {
   const bool beside = page() == Page::Charts || page() == Page::Table;
   const bool judged = m_session.check() && whatIsMissing(m_session).isEmpty();
   m_each->setVisible(!m_each->text().isEmpty() && !low && beside);
-  m_scope->setVisible(judged);
-  m_verdict->setVisible(!(judged && page() == Page::Figures && !m_session.selection().compared));
+  // The page of changes says its own verdict, of its own pair.
+  const bool change = page() == Page::Change && m_session.channel();
+  if (change) m_share->setVisible(m_change->shown() != nullptr);
+  m_scope->setVisible(judged && !(change && low));
+  m_verdict->setVisible(!change && !(judged && page() == Page::Figures && !m_session.selection().compared));
   fitVerdict(low);
   const bool figures = beside && !m_figures->accessibleDescription().isEmpty();
   placeFigures(wide);
@@ -319,20 +324,27 @@ void OutcomeView::placeFigures(bool wide) {
 }
 
 bool OutcomeView::canShare() {
+  if (page() == Page::Change && m_change->shown()) return true;
   if (shownOutcome(m_session).drawn) return true;
   emit refused(tr("There is nothing to copy or export: %1").arg(whatIsMissing(m_session)));
   return false;
 }
 
+PictureDrawing OutcomeView::drawing() const {
+  return page() == Page::Change ? changeDrawing(m_change->shown(), toQString(m_session.document().title))
+                                : outcomeDrawing(m_session, m_tools->options());
+}
+
 void OutcomeView::copyPicture() {
   if (!canShare()) return;
-  QApplication::clipboard()->setImage(pictureImage(outcomeDrawing(m_session, m_tools->options())));
+  QApplication::clipboard()->setImage(pictureImage(drawing()));
   emit said(tr("Copied the outcome as a picture."));
 }
 
 void OutcomeView::copyData() {
   if (!canShare()) return;
-  const QList<QStringList> rows = outcomeData(shownOutcome(m_session));
+  const QList<QStringList> rows =
+      page() == Page::Change ? changeData(*m_change->shown()) : outcomeData(shownOutcome(m_session));
   auto* data = new QMimeData;
   data->setText(asTabbedText(rows));
   data->setHtml(asHtmlTable(rows));
@@ -342,14 +354,15 @@ void OutcomeView::copyData() {
 
 void OutcomeView::exportPicture() {
   if (!canShare()) return;
-  const QString path =
-      askForPicture(this, tr("Export the outcome"), "outcome", suggestedName(shownOutcome(m_session)));
+  const QString path = askForPicture(this, tr("Export the outcome"), "outcome",
+                                     page() == Page::Change ? suggestedChangeName(*m_change->shown())
+                                                            : suggestedName(shownOutcome(m_session)));
   if (!path.isEmpty() && exportTo(path)) rememberPictureFolder("outcome", path);
 }
 
 bool OutcomeView::exportTo(const QString& path) {
   if (!canShare()) return false;
-  const core::Result<void> written = writePicture(path, outcomeDrawing(m_session, m_tools->options()));
+  const core::Result<void> written = writePicture(path, drawing());
   if (!written) {
     emit refused(tr("Not exported: %1").arg(toText(written.error())));
     return false;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -19,14 +20,17 @@ struct TrendPoint {
   std::optional<double> zeroStandard;
 };
 
-/// Limits of an individuals chart from the mean moving range: centre -+ 2.66 mean moving range (NIST/SEMATECH
-/// e-Handbook of Statistical Methods 6.3.2.2, from memory).
+/// Limits of an individuals chart from the mean moving range: centre -+ 2.66 mean moving range, where 2.66 is
+/// 3 / 1.128 (NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.2, from memory).
 struct ControlLimits {
   double centre = 0, lower = 0, upper = 0;
 };
 
+/// Of values in the order of time; none with fewer than three, or one that is no finite number.
+std::optional<ControlLimits> controlLimits(std::span<const double> values);
+
 /// All checks of a channel that have a line, in the order of their days (checks without a day in the order
-/// they were made, after those before them).
+/// they were made, after those before them). Zeros are those of checks read in the unit of the latest.
 struct Trend {
   std::vector<TrendPoint> points;
   std::optional<ControlLimits> gain;  ///< from three points on; few points make wide and uncertain limits

@@ -4,7 +4,10 @@
 #include <algorithm>
 #include <cctype>
 #include <cmath>
+#include <tuple>
 
+#include "core/compare/comparison_words.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/shown.h"
 
@@ -166,13 +169,10 @@ void addMerits(std::vector<Entry>& figures, const Setup& setup, const CheckAsses
   }
 }
 
-/// With the digits that the limit of a zero return warrants.
-std::string zeroShiftText(const Setup& setup, const Comparison& comparison, Reading limit) {
-  if (!comparison.zeroShift) return "not known";
-  const double value = comparison.zeroShift->base();
-  if (!std::isfinite(value) || !(limit.base() > 0)) return shown(value, readingUnitText(setup.instrument));
-  return formatFixed(value, placesShowing(value, placesOf(limit.base()))) + " " +
-         readingUnitText(setup.instrument);
+std::string changeText(const std::optional<Difference>& difference, const std::string& amount,
+                       const std::string& margin) {
+  if (!difference) return say("not known");
+  return say("{1} (margin {2}): {3}", {amount, margin, say(changeName(difference->change))});
 }
 
 std::string slopesText(const Setup& setup, const Result<Line>& line) {
@@ -244,6 +244,24 @@ std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& ev
   return figures;
 }
 
+std::vector<Entry> comparedFigures(const Channel& channel, const Comparison& comparison, std::size_t before) {
+  const std::string unit = " " + readingUnitText(setupOf(channel, channel.checks[before]).instrument);
+  const auto& [gain, zero] = std::tie(comparison.gain, comparison.zero);
+  std::vector<Entry> figures;
+  figures.push_back({say("Change of gain"), changeText(gain, gain ? gainText(*gain) : "",
+                                                       gain ? marginText(gain->margin, 100, " %") : "")});
+  figures.push_back({say("Change of zero"), changeText(zero, zero ? differenceText(*zero, 1, unit) : "",
+                                                       zero ? marginText(zero->margin, 1, unit) : "")});
+  if (gain && gain->en)
+    figures.push_back({say("E_n of the change of gain"), core::shown(formatFixed(*gain->en, 2))});
+  if (comparison.jointProbability)
+    figures.push_back({say("All steps together, if nothing moved"),
+                       "p = " + core::shown(formatNumber(*comparison.jointProbability, 2))});
+  if (comparison.repeats)
+    figures.push_back({say("Repeats of both checks that would tell"), std::to_string(*comparison.repeats)});
+  return figures;
+}
+
 std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& evaluation,
                              const Comparison& comparison, std::size_t before, std::size_t after) {
   const Setup& setup = setupOf(channel, channel.checks[before]);
@@ -252,38 +270,21 @@ std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& ev
   const CheckAssessment& second = evaluation.checks[after].assessment;
   const std::string& nameBefore = channel.checks[before].name;
   const std::string& nameAfter = channel.checks[after].name;
-  std::vector<Entry> figures;
-  figures.push_back({"Slope ratio", comparison.slopeRatio
-                                        ? withError(*comparison.slopeRatio, comparison.slopeRatioError)
-                                        : "not known"});
-  figures.push_back({"Zero shift", zeroShiftText(setupAfter, comparison, second.zeroReturnLimit)});
-  figures.push_back({"Slope, " + nameBefore, slopesText(setup, first.line)});
-  figures.push_back({"Slope, " + nameAfter, slopesText(setupAfter, second.line)});
-  figures.push_back({"Zero return, " + nameBefore, zeroReturnText(setup, first)});
-  figures.push_back({"Zero return, " + nameAfter, zeroReturnText(setupAfter, second)});
+  std::vector<Entry> figures = comparedFigures(channel, comparison, before);
+  figures.push_back({say("Slope, {1}", {nameBefore}), slopesText(setup, first.line)});
+  figures.push_back({say("Slope, {1}", {nameAfter}), slopesText(setupAfter, second.line)});
+  figures.push_back({say("Zero return, {1}", {nameBefore}), zeroReturnText(setup, first)});
+  figures.push_back({say("Zero return, {1}", {nameAfter}), zeroReturnText(setupAfter, second)});
   return figures;
 }
 
 std::string setupDifferenceSentence(const Comparison& comparison) {
-  if (comparison.setupDifferences.empty()) return "Both checks were judged by the same set-up.";
-  std::string sentence = "The set-ups differ in ";
-  for (std::size_t k = 0; k < comparison.setupDifferences.size(); ++k)
-    sentence += (k == 0 ? "" : ", ") + comparison.setupDifferences[k];
-  return sentence + ".";
-}
-
-std::string_view comparisonWord(Verdict verdict) {
-  switch (verdict) {
-    case Verdict::Pass:
-      return "unchanged";
-    case Verdict::Fail:
-      return "changed";
-    case Verdict::CannotTell:
-      return "cannot tell";
-    case Verdict::NotJudged:
-      return "not compared";
-  }
-  return {};
+  if (comparison.configuration.empty()) return say("Both checks were judged by the same set-up.");
+  std::string list;
+  for (const SetupDifference& difference : comparison.configuration)
+    list += (list.empty() ? "" : "; ") +
+            say("{1}: {2} before, {3} after", {difference.what, difference.before, difference.after});
+  return say("The set-ups differ. {1}.", {list});
 }
 
 }  // namespace core

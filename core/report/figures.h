@@ -35,14 +35,13 @@ std::string decisionText(const Decision& decision);
 /// merit with uncertainty, limit and verdict, steps judged.
 std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check);
 
-/// Figures of a comparison: slope ratio, zero shift, both slopes, both zero returns.
+/// Figures of a comparison: change of gain and zero with margin and result, E_n, all steps together, repeats.
+std::vector<Entry> comparedFigures(const Channel& channel, const Comparison& comparison, std::size_t before);
+/// The same, then both slopes and both zero returns.
 std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& evaluation,
                              const Comparison& comparison, std::size_t before, std::size_t after);
 
-/// "The set-ups differ in leads, shunts.", or that they are the same.
+/// "The set-ups differ. gauge factor: 2.08 before, 2.1 after.", or that they are the same.
 std::string setupDifferenceSentence(const Comparison& comparison);
-
-/// "unchanged", "changed", "not compared".
-std::string_view comparisonWord(Verdict verdict);
 
 }  // namespace core

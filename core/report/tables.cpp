@@ -6,6 +6,7 @@
 #include "core/report/figures.h"
 #include "core/report/step_row.h"
 #include "core/report/uncertainty_tables.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -78,6 +79,44 @@ std::string withoutPercent(const std::string& text) { return text.substr(0, text
 
 /// One that cannot be worked out and has no limit is told in a line of its own below.
 bool isInTable(const Merit& merit) { return merit.value || merit.limit; }
+
+std::string readingCell(const std::optional<Reading>& reading, int decimals) {
+  return reading ? shown(shownNumber(reading->base(), decimals)) : std::string();
+}
+
+/// A probability to two digits; what is below 0.0001 is said to be.
+std::string probabilityCell(const std::optional<double>& probability) {
+  if (!probability) return {};
+  return shown(*probability < 1e-4 ? "< 0.0001" : formatNumber(*probability, 2));
+}
+
+/// Value, U, margin and both probabilities.
+void addDifferenceCells(const std::optional<Difference>& moved, TableRow& row) {
+  if (!moved) return row.cells.insert(row.cells.end(), 5, std::string()), void();
+  const int places = moved->expanded && *moved->expanded > 0 ? decimalsOfUncertainty(*moved->expanded)
+                                                             : decimalsOfUncertainty(moved->margin);
+  const auto more = {shown(shownNumber(moved->value, std::min(places, 9))),
+                     shown(shownUncertainty(moved->expanded)), shown(formatNumber(moved->margin, 4)),
+                     probabilityCell(moved->pDifferent), probabilityCell(moved->pEquivalent)};
+  row.cells.insert(row.cells.end(), more);
+}
+
+std::string comparisonNote(const Setup& setup, const Comparison& comparison) {
+  std::string note = say(
+      "Moved: by how much the deviation from expected changed. U at a coverage of {1}, without what both "
+      "checks share. Unchanged: p beyond margin is below 0.05; changed: p of nothing moved is below 0.05, "
+      "and that beyond margin is not.",
+      {shown(formatQuantity(setup.decision.coverage, UnitFamily::Percent, {}, 4))});
+  if (comparison.jointProbability)
+    note += " " + say("All steps together, if nothing moved: p = {1}; from 0.05 on no single step counts as "
+                      "changed.",
+                      {probabilityCell(comparison.jointProbability)});
+  return note;
+}
+
+bool isAmong(const std::vector<std::size_t>& list, std::size_t k) {
+  return std::find(list.begin(), list.end(), k) != list.end();
+}
 
 }  // namespace
 
@@ -197,28 +236,77 @@ Table comparisonTable(const Channel& channel, const Comparison& comparison, std:
                       std::size_t after) {
   const Setup& setup = setupOf(channel, channel.checks[before]);
   const std::string unit = readingUnitText(setup.instrument);
-  Table table{"Change from zero in " + channel.checks[before].name + " and " + channel.checks[after].name,
-              {{"Step", true},
-               {"Label"},
-               numeric(channel.checks[before].name, unit),
-               numeric(channel.checks[after].name, unit),
-               numeric("Difference", unit),
-               numeric("Limit", unit),
-               {"Result"}},
-              {}};
+  Table table{
+      say("Change from zero in {1} and {2}", {channel.checks[before].name, channel.checks[after].name}),
+      {{say("Step"), true},
+       {say("Label")},
+       numeric(channel.checks[before].name, unit),
+       numeric(channel.checks[after].name, unit),
+       numeric(say("Moved"), unit),
+       numeric("U", unit),
+       numeric(say("Margin"), unit),
+       {say("p, nothing moved"), true},
+       {say("p, beyond margin"), true},
+       {say("Result")}},
+      {}};
   std::vector<double> all;
   for (const StepComparison& step : comparison.steps)
     if (step.before) all.push_back(step.before->base());
   const int decimals = decimalsFor(all);
-  const auto cell = [&](const std::optional<Reading>& reading) {
-    return reading ? shownNumber(reading->base(), decimals) : std::string();
-  };
   for (std::size_t k = 0; k < comparison.steps.size(); ++k) {
     const StepComparison& step = comparison.steps[k];
+    const Change change = changeOf(step.moved);
+    TableRow row{{std::to_string(k + 1), setup.sequence[k].label, readingCell(step.before, decimals),
+                  readingCell(step.after, decimals)},
+                 verdictOf(change)};
+    addDifferenceCells(step.moved, row);
+    row.cells.push_back(say(changeName(change)));
+    table.rows.push_back(std::move(row));
+  }
+  table.note = comparisonNote(setup, comparison);
+  return table;
+}
+
+Table configurationTable(const Comparison& comparison, const std::string& before, const std::string& after) {
+  Table table{say("What differs in the set-ups"),
+              {{say("What")}, {before}, {after}, {say("Readings depend on it")}},
+              {}};
+  for (const SetupDifference& difference : comparison.configuration)
+    table.rows.push_back({{difference.what, difference.before, difference.after,
+                           difference.onReadings ? say("yes") : say("no")},
+                          {}});
+  return table;
+}
+
+Table trendTable(const Channel& channel, const Trend& trend) {
+  const std::string unit = readingUnitText(channel.setup.instrument);
+  Table table{say("Gain and zero of every check"),
+              {{say("Check")},
+               {say("Date")},
+               {say("Gain"), true},
+               {say("u of gain"), true},
+               numeric(say("Zero"), unit),
+               numeric(say("u of zero"), unit),
+               {say("Beyond limits")}},
+              {},
+              false,
+              false,
+              trend.sentence};
+  std::vector<double> zeros;
+  for (const TrendPoint& point : trend.points)
+    if (point.zero) zeros.push_back(*point.zero);
+  for (std::size_t k = 0; k < trend.points.size(); ++k) {
+    const TrendPoint& point = trend.points[k];
+    const bool gain = isAmong(trend.beyondGain, k), zero = isAmong(trend.beyondZero, k);
     table.rows.push_back(
-        {{std::to_string(k + 1), setup.sequence[k].label, cell(step.before), cell(step.after),
-          cell(step.difference), cell(step.limit), std::string(comparisonWord(step.verdict))},
-         step.verdict});
+        {{channel.checks[point.check].name, point.day ? shown(*point.day) : std::string(),
+          shown(shownNumber(point.gain, 6)), shown(shownUncertainty(point.gainStandard)),
+          shown(shownNumber(point.zero, decimalsFor(zeros))), shown(shownUncertainty(point.zeroStandard)),
+          gain && zero ? say("gain and zero")
+          : gain       ? say("gain")
+          : zero       ? say("zero")
+                       : say("none")},
+         {}});
   }
   return table;
 }

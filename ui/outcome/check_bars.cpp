@@ -8,6 +8,7 @@
 
 #include "core/assess/check_points.h"
 #include "core/units/notation.h"
+#include "ui/change/change_words.h"
 #include "ui/outcome/axis_ticks.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -78,6 +79,22 @@ std::optional<PlotBar> barOf(const core::StepRow& row, const std::optional<doubl
   return bar;
 }
 
+/// The mark that a change wears among bars: beyond, open, or none.
+core::Verdict markOf(core::Change change) {
+  switch (change) {
+    case core::Change::Unchanged:
+    case core::Change::Harmless:
+      return core::Verdict::Pass;
+    case core::Change::Changed:
+      return core::Verdict::Fail;
+    case core::Change::CannotTell:
+      return core::Verdict::CannotTell;
+    case core::Change::NotCompared:
+      break;
+  }
+  return core::Verdict::NotJudged;
+}
+
 QString inUnit(BarUnit unit, const QString& reading) {
   switch (unit) {
     case BarUnit::Reading:
@@ -141,26 +158,40 @@ QList<PlotBar> checkBars(const core::Channel& channel, const core::ChannelEvalua
 QList<PlotBar> differenceBars(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
                               const core::Comparison& comparison, std::size_t before, BarUnit unit) {
   const core::Setup& setup = core::setupOf(channel, channel.checks[before]);
-  const QString reading = toQString(core::readingUnitText(setup.instrument));
+  const ShownUnit in{1, toQString(core::readingUnitText(setup.instrument))};
   const std::vector<core::StepRow> rows = core::stepRows(channel, evaluation, before);
   const double span = spanOf(rows);
   QList<PlotBar> bars;
   for (const core::StepRow& row : rows) {
     if (row.step >= comparison.steps.size()) break;
-    const core::StepComparison& step = comparison.steps[row.step];
+    const auto& moved = comparison.steps[row.step].moved;
     const std::optional<double> factor = factorOf(unit, row, span, std::nullopt);
-    if (!step.difference || !factor) continue;
-    auto bar = barOf(row, step.difference->base(), *factor);
+    if (!moved || !factor) continue;
+    auto bar = barOf(row, moved->value, *factor);
     if (!bar) continue;
-    bar->verdict = step.verdict;
-    if (step.limit) bar->limit = times(step.limit->base(), *factor);
-    bar->text = tr("Step") + " " + QString::number(row.step + 1) + ". " +
-                amount(tr("After less before:"), step.difference->base(), reading) + ".";
+    bar->verdict = markOf(moved->change);
+    bar->limit = times(moved->margin, *factor);
+    bar->expanded = moved->halfWidth90 ? times(*moved->halfWidth90, *factor) : std::nullopt;
+    bar->text = tr("Step %1. %2").arg(row.step + 1).arg(differenceSentence(*moved, in));
     bar->readout = bar->text;
-    if (step.verdict == core::Verdict::CannotTell) bar->text += " " + tr("Cannot tell whether it changed.");
     bars.append(*bar);
   }
   return bars;
+}
+
+BarPicture differencePicture(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
+                             const core::Comparison& comparison, std::size_t before, const CheckPlot& plot,
+                             const ChartOptions& options) {
+  BarPicture picture;
+  picture.bars = differenceBars(channel, evaluation, comparison, before, options.unit);
+  picture.xTitle = plot.xTitle;
+  picture.yTitle = barTitle(options, plot.unit);
+  picture.fit = options.fit;
+  picture.errorBars = options.errorBars;
+  picture.outsideName = tr("Changed");
+  picture.limitsName = tr("Margin");
+  picture.whiskerName = tr("90 % interval");
+  return picture;
 }
 
 BarPicture barPicture(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
