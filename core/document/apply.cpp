@@ -228,8 +228,9 @@ std::size_t droppedReadings(const Channel& before, const Channel& after) {
 }
 
 Channel withResistor(Channel channel, std::size_t shunt, const Resistor& resistor) {
-  return withPart(std::move(channel), shunt, {resistor.id, resistor.due, resistor.rating}, valueOf(resistor),
-                  uncertaintyOf(resistor));
+  Part part{resistor.id, resistor.due, resistor.rating};
+  if (resistor.certificate) part.certificate = resistor.certificate->number;
+  return withPart(std::move(channel), shunt, std::move(part), valueOf(resistor), uncertaintyOf(resistor));
 }
 
 Document withStockValues(Document document, std::span<const std::size_t> to) {

@@ -54,6 +54,16 @@ void changeOpenReadings(Channel& channel, const Change& change) {
   }
 }
 
+/// Lets remarks of open checks stay with their steps: `stepNow` gives the new index of a step, none when it
+/// is gone. A remark outlives its step, as one about the check.
+template <class StepNow>
+void moveOpenRemarks(Channel& channel, const StepNow& stepNow) {
+  for (Check& check : channel.checks)
+    if (!check.closedWith)
+      for (Remark& remark : check.remarks)
+        if (remark.step) remark.step = stepNow(*remark.step);
+}
+
 template <class T>
 void moveWithin(std::vector<T>& values, std::size_t from, std::size_t to) {
   T moved = std::move(values[from]);
@@ -181,6 +191,7 @@ Channel withStep(Channel channel, std::size_t index, Step step) {
 Channel withStepInserted(Channel channel, std::size_t index, Step step) {
   const auto at = static_cast<std::ptrdiff_t>(index);
   changeOpenReadings(channel, [&](auto& readings) { readings.insert(readings.begin() + at, std::nullopt); });
+  moveOpenRemarks(channel, [&](std::size_t old) { return std::optional(old + (old >= index)); });
   channel.setup.sequence.insert(channel.setup.sequence.begin() + at, std::move(step));
   return channel;
 }
@@ -188,12 +199,20 @@ Channel withStepInserted(Channel channel, std::size_t index, Step step) {
 Channel withStepRemoved(Channel channel, std::size_t index) {
   const auto at = static_cast<std::ptrdiff_t>(index);
   changeOpenReadings(channel, [&](auto& readings) { readings.erase(readings.begin() + at); });
+  moveOpenRemarks(channel, [&](std::size_t step) {
+    return step == index ? std::nullopt : std::optional(step - (step > index));
+  });
   channel.setup.sequence.erase(channel.setup.sequence.begin() + at);
   return channel;
 }
 
 Channel withStepMoved(Channel channel, std::size_t from, std::size_t to) {
   changeOpenReadings(channel, [&](auto& readings) { moveWithin(readings, from, to); });
+  moveOpenRemarks(channel, [&](std::size_t step) {
+    if (step == from) return std::optional(to);
+    const bool closesUp = from < step && step <= to, makesRoom = to <= step && step < from;
+    return std::optional(step + makesRoom - closesUp);
+  });
   moveWithin(channel.setup.sequence, from, to);
   return channel;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 
 // How much of one thing a document file may hold. Far beyond any hall's needs, and little enough that what is
 // worked out from pairs of them (neighbouring pins, points of an ohmmeter) stays quick. The reader refuses
@@ -17,5 +18,12 @@ inline constexpr std::size_t mostPins = 200;            ///< of a channel
 inline constexpr std::size_t mostJumpers = 20;          ///< of a shunt
 inline constexpr std::size_t mostExchanges = 100;       ///< of a bridge's leads, one after the other
 inline constexpr std::size_t mostOhmReadings = 10'000;  ///< of a channel
+inline constexpr std::size_t mostRemarks = 1'000;       ///< of a check
+inline constexpr std::size_t mostActs = 1'000;          ///< of a review
+inline constexpr std::size_t mostRevisions = 10'000;    ///< of a history
+inline constexpr std::size_t mostChanges = 100;         ///< told of a revision
+/// Greatest count of changes that a revision does not tell, and of the step that a remark is pinned to.
+inline constexpr std::uint64_t mostChangesCut = 1'000'000'000;
+inline constexpr std::uint64_t mostPinnedStep = 1'000'000;
 
 }  // namespace core

@@ -7,10 +7,12 @@
 #include <utility>
 
 #include "core/document/json_fields.h"
+#include "core/document/json_record.h"
 #include "core/document/json_setup_reader.h"
 #include "core/document/json_stock.h"
 #include "core/document/json_upgrade.h"
 #include "core/document/json_wiring.h"
+#include "core/document/sha256.h"
 #include "core/recording/layout.h"
 
 namespace core {
@@ -29,8 +31,7 @@ RecordingReference readRecording(const JsonPlace& at) {
   const JsonFields in(at, {"path", "size_bytes", "sha256", "column", "read_as"});
   const JsonPlace hashAt = in.at("sha256");
   const std::string& hash = hashAt.text();
-  if (hash.size() != 64 || hash.find_first_not_of("0123456789abcdef") != hash.npos)
-    hashAt.fail("it is not a SHA-256 sum", "Write 64 digits from 0 to 9 and a to f");
+  if (!isSha256Hex(hash)) hashAt.fail("it is not a SHA-256 sum", "Write 64 digits from 0 to 9 and a to f");
   return {in.text("path"), in.at("size_bytes").count(), hash, in.text("column"),
           in.has("read_as") ? readReadAs(in.at("read_as")) : ""};
 }
@@ -60,14 +61,15 @@ Measured readOtherLevel(const JsonPlace& at, double& latest_s) {
 }
 
 Check readCheck(const JsonPlace& at, const Setup& channelSetup, JsonNames& names) {
-  const JsonFields in(
-      at, {"name", "date", "person", "remark", "recording", "readings", "other_levels", "closed_with"});
+  const JsonFields in(at, {"name", "date", "person", "remark", "ambient", "recording", "readings",
+                           "other_levels", "closed_with", "remarks"});
   names.add(in.at("name"), "check");
   Check check;
   check.name = in.text("name");
   check.date = in.text("date");
   check.person = in.text("person");
   check.remark = in.text("remark");
+  if (in.has("ambient")) check.ambient = readAmbient(in.at("ambient"));
   if (in.has("recording")) check.recording = readRecording(in.at("recording"));
   check.readings = readList<std::optional<Measured>>(in.at("readings"), readMeasured);
   double latest_s = -std::numeric_limits<double>::infinity();
@@ -76,6 +78,7 @@ Check readCheck(const JsonPlace& at, const Setup& channelSetup, JsonNames& names
                                            [&](const JsonPlace& p) { return readOtherLevel(p, latest_s); });
   if (in.has("closed_with"))
     check.closedWith = std::make_shared<const Setup>(readSetup(in.at("closed_with")));
+  if (in.has("remarks")) check.remarks = readRemarks(in.at("remarks"));
   const std::size_t steps = (check.closedWith ? *check.closedWith : channelSetup).sequence.size();
   if (check.readings.size() > steps)
     in.at("readings")
@@ -86,19 +89,21 @@ Check readCheck(const JsonPlace& at, const Setup& channelSetup, JsonNames& names
 }
 
 std::shared_ptr<const Channel> readChannel(const JsonPlace& at, JsonNames& names) {
-  const JsonFields in(at, {"name", "note", "setup", "checks", "ohm_readings", "recording_column"});
+  const JsonFields in(at, {"name", "note", "group", "setup", "checks", "ohm_readings", "recording_column"});
   names.add(in.at("name"), "channel");
   Channel channel{in.text("name"), in.text("note"), readSetup(in.at("setup")), {}};
   JsonNames checkNames;
   channel.checks = readList<Check>(
       in.at("checks"), [&](const JsonPlace& p) { return readCheck(p, channel.setup, checkNames); });
+  if (in.has("group")) channel.group = in.text("group");
   channel.ohmReadings = readOhmReadings(in.at("ohm_readings"));
   if (in.has("recording_column")) channel.recordingColumn = in.text("recording_column");
   return std::make_shared<const Channel>(std::move(channel));
 }
 
 /// From each version to the next, the first one from version 1.
-constexpr std::array upgrades = {upgradeFrom1, upgradeFrom2, upgradeFrom3, upgradeFrom4, upgradeFrom5};
+constexpr std::array upgrades = {upgradeFrom1, upgradeFrom2, upgradeFrom3,
+                                 upgradeFrom4, upgradeFrom5, upgradeFrom6};
 static_assert(upgrades.size() == fileVersion - 1);
 
 /// The version of a document; of anything else an error is noted. Looked at before anything else, since
@@ -127,8 +132,8 @@ std::uint64_t versionOf(const JsonPlace& root, const JsonValue::Object& members)
 }
 
 Document readRoot(const JsonPlace& root) {
-  const JsonFields in(
-      root, {"format", "version", "title", "site", "article", "person", "note", "stock", "channels"});
+  const JsonFields in(root, {"format", "version", "title", "site", "article", "person", "note", "stock",
+                             "channels", "sign_off", "history", "fingerprint"});
   Document document{in.text("title"),  in.text("site"), in.text("article"),
                     in.text("person"), in.text("note"), {}};
   if (Stock stock = readStock(in.at("stock")); stock != Stock{})
@@ -136,7 +141,10 @@ Document readRoot(const JsonPlace& root) {
   JsonNames names;
   document.channels = readList<std::shared_ptr<const Channel>>(
       in.at("channels"), [&](const JsonPlace& p) { return readChannel(p, names); });
-  return document;
+  if (in.has("sign_off")) document.signOff = readSignOff(in.at("sign_off"));
+  if (in.has("history")) document.history = readHistory(in.at("history"));
+  if (in.has("fingerprint")) readFingerprint(in.at("fingerprint"));  // its form; whether it is right is no
+  return document;                                                   // matter of opening
 }
 
 }  // namespace

@@ -9,7 +9,7 @@
 namespace core {
 
 /// The version of the file format that is written, and the newest that is read.
-inline constexpr unsigned fileVersion = 6;
+inline constexpr unsigned fileVersion = 7;
 
 /// Reads a document file (.bridgecal); resources/bridgecal.schema.json describes it.
 ///
@@ -18,6 +18,7 @@ inline constexpr unsigned fileVersion = 6;
 /// bridge can be calculated is not asked here: a document with a zero resistance opens, and its
 /// channel shows what is wrong. The stock must hold (checkStock), and there may be no more of one thing than
 /// file_limits.h says. A lead that is not in the file is zero; so is an arm's leakage.
+/// The fingerprint need not be there, and need not be that of the content: core/record/file_standing.h tells.
 /// Of an error `where` is "line 17, channels[2].setup.bridge.gauge.factor".
 ///
 /// A file of a newer version is refused with the version it needs. One of an older version is lifted a

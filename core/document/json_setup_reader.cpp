@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/document/json_hookup.h"
+#include "core/document/json_record.h"
 #include "core/document/json_stock.h"
 #include "core/document/json_uncertainties.h"
 #include "core/document/json_wiring.h"
@@ -176,9 +177,10 @@ Acquisition readAcquisition(const JsonPlace& at) {
 }
 
 Part readPart(const JsonPlace& at) {
-  const JsonFields in(at, {"id", "due", "rating_W"});
+  const JsonFields in(at, {"id", "due", "rating_W", "certificate"});
   Part part{in.text("id"), readDate(in, "due"), {}};
   if (in.has("rating_W")) part.rating = Power(in.number("rating_W"));
+  if (in.has("certificate")) part.certificate = in.text("certificate");
   return part;
 }
 
@@ -238,8 +240,10 @@ std::map<MeritKind, double> readMerits(const JsonPlace& at) {
 }
 
 Limits readLimits(const JsonPlace& at) {
-  const JsonFields in(at, {"relative", "least", "zero_return", "linearity_from", "merits"});
-  Limits limits{in.number("relative"), Reading(in.number("least")), in.number("zero_return")};
+  const JsonFields in(
+      at, {"relative", "least", "zero_return", "change", "zero_change", "linearity_from", "merits"});
+  Limits limits{in.number("relative"), Reading(in.number("least")), in.number("zero_return"),
+                in.number("change"), in.number("zero_change")};
   limits.linearityFrom = readWord<ReferenceLine>(in.at("linearity_from"), "reference line",
                                                  referenceLineFromKey, referenceLineKey, referenceLineCount);
   limits.merits = readMerits(in.at("merits"));
@@ -257,11 +261,12 @@ Decision readDecision(const JsonPlace& at) {
 }  // namespace
 
 Setup readSetup(const JsonPlace& at) {
-  const JsonFields in(at, {"bridge", "instrument", "acquisition", "pins", "shunts", "sequence", "limits",
-                           "decision", "uncertainties", "correlation_groups"});
+  const JsonFields in(at, {"bridge", "instrument", "identity", "acquisition", "pins", "shunts", "sequence",
+                           "limits", "decision", "uncertainties", "correlation_groups"});
   Setup setup;
   setup.bridge = readBridge(in.at("bridge"));
   setup.instrument = readInstrument(in.at("instrument"));
+  if (in.has("identity")) setup.identity = readIdentity(in.at("identity"));
   setup.acquisition = readAcquisition(in.at("acquisition"));
   setup.wiring = readPins(in.at("pins"));
   JsonNames names;

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/document/json_hookup.h"
+#include "core/document/json_record.h"
 #include "core/document/json_stock.h"
 #include "core/document/json_uncertainties.h"
 #include "core/document/json_wiring.h"
@@ -146,6 +147,7 @@ void writePart(JsonEmitter& out, const Part& part) {
     out.text("id", part.id);
     writeDate(out, "due", part.due);
     if (part.rating) out.number("rating_W", part.rating->base());
+    if (!part.certificate.empty()) out.text("certificate", part.certificate);
   });
 }
 
@@ -178,6 +180,8 @@ void writeLimits(JsonEmitter& out, const Limits& limits) {
     out.number("relative", limits.relative);
     out.number("least", limits.least.base());
     out.number("zero_return", limits.zeroReturn);
+    out.number("change", limits.change);
+    out.number("zero_change", limits.zeroChange);
     out.text("linearity_from", referenceLineKey(limits.linearityFrom));
     out.object("merits", OneLine, [&] {
       for (const auto& [kind, share] : limits.merits) out.number(meritKindKey(kind), share);
@@ -201,6 +205,7 @@ void writeSetup(JsonEmitter& out, std::string_view key, const Setup& setup) {
   out.object(key, Lines, [&] {
     writeBridge(out, setup.bridge);
     writeInstrument(out, setup.instrument);
+    writeIdentity(out, "identity", setup.identity);
     writeAcquisition(out, setup.acquisition);
     writePins(out, "pins", setup.wiring);
     out.array("shunts", Lines, [&] {

@@ -21,6 +21,7 @@ void writeResistor(JsonEmitter& out, const Resistor& resistor) {
         out.number("value_ohm", resistor.certificate->value.base());
         out.number("expanded_ohm", resistor.certificate->expanded.base());
         out.number("coverage_factor", resistor.certificate->coverageFactor);
+        if (!resistor.certificate->number.empty()) out.text("number", resistor.certificate->number);
       });
     writeDate(out, "due", resistor.due);
     if (resistor.rating) out.number("rating_W", resistor.rating->base());
@@ -67,9 +68,9 @@ void noteFault(const JsonPlace& at, const Result<void>& checked) {
 }
 
 Certificate readCertificate(const JsonPlace& at) {
-  const JsonFields in(at, {"value_ohm", "expanded_ohm", "coverage_factor"});
+  const JsonFields in(at, {"value_ohm", "expanded_ohm", "coverage_factor", "number"});
   return {Resistance(in.number("value_ohm")), Resistance(in.number("expanded_ohm")),
-          in.number("coverage_factor")};
+          in.number("coverage_factor"), in.has("number") ? in.text("number") : ""};
 }
 
 Resistor readResistor(const JsonPlace& at, JsonNames& ids) {

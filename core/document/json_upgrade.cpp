@@ -13,7 +13,7 @@ namespace {
 /// What it may add is limited, or a small file of many empty set-ups would grow without bound. No proper
 /// document comes near: it has at most a million numbers; a set-up of version 1 has 16 of them and grows by
 /// 23 values, one of version 2 has 30 and grows by 10, a step has one and grows by one, limits have three and
-/// grow by two.
+/// grow by two, and by two more from version 6 on.
 struct Lifting {
   std::uint64_t version;  ///< of the file, for messages
   FirstError& error;
@@ -44,6 +44,8 @@ class Branch {
   void refuse(std::string_view key) const;
   /// Adds members that this version did not know; after this the branches of its other members are void.
   void add(const JsonValue::Object& members) const;
+  /// Adds the member `key` with the value of the member `from`, likewise; nothing when there is no such one.
+  void addLike(std::string_view key, std::string_view from) const;
 
  private:
   Branch(JsonValue& value, const Branch& parent, std::string_view key, std::size_t index)
@@ -105,6 +107,10 @@ void Branch::add(const JsonValue::Object& members) const {
   }
   if (m_lifting.added > mostAdded)
     fail(m_value, path(), "the file holds too many set-ups or steps", "Split the document into several");
+}
+
+void Branch::addLike(std::string_view key, std::string_view from) const {
+  if (const JsonValue* value = find(from)) add({{std::string(key), *value}});
 }
 
 JsonValue::Object membersOf(std::string_view json) {
@@ -177,6 +183,17 @@ void eachSetup(const Branch& channel, const Lift& lift) {
   channel.elements("checks", [&](const Branch& check) { check.member("closed_with", lift); });
 }
 
+void liftSetupFrom6(const Branch& setup) {
+  setup.refuse("identity");
+  setup.elements("shunts", [](const Branch& shunt) {
+    shunt.member("part", [](const Branch& part) { part.refuse("certificate"); });
+  });
+  setup.member("limits", [](const Branch& limits) {
+    limits.addLike("change", "relative");
+    limits.addLike("zero_change", "zero_return");
+  });
+}
+
 /// The version that a document says it has; it has been looked at before.
 std::uint64_t versionOf(const JsonValue& document) {
   const auto* members = std::get_if<JsonValue::Object>(&document.data);
@@ -243,6 +260,25 @@ void upgradeFrom5(JsonValue& document, FirstError& error) {
     eachSetup(channel, [](const Branch& setup) {
       setup.member("bridge", [](const Branch& bridge) { bridge.refuse("hookup"); });
     });
+  });
+}
+
+void upgradeFrom6(JsonValue& document, FirstError& error) {
+  Lifting lifting{versionOf(document), error};
+  const Branch root(document, lifting);
+  for (const std::string_view key : {"sign_off", "history", "fingerprint"}) root.refuse(key);
+  root.member("stock", [](const Branch& stock) {
+    stock.elements("resistors", [](const Branch& resistor) {
+      resistor.member("certificate", [](const Branch& certificate) { certificate.refuse("number"); });
+    });
+  });
+  root.elements("channels", [](const Branch& channel) {
+    channel.refuse("group");
+    channel.elements("checks", [](const Branch& check) {
+      check.refuse("ambient");
+      check.refuse("remarks");
+    });
+    eachSetup(channel, liftSetupFrom6);
   });
 }
 

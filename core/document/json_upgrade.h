@@ -4,7 +4,7 @@
 #include "core/document/json_fields.h"
 
 // Older files are lifted a version at a time on the tree, so that the reader knows only the newest. To add
-// a version, raise fileVersion, add upgradeFrom6 and put it behind those before it in readDocument.
+// a version, raise fileVersion, add upgradeFrom7 and put it behind those before it in readDocument.
 
 namespace core {
 
@@ -32,5 +32,10 @@ void upgradeFrom4(JsonValue& document, FirstError& error);
 /// Lifts a document of version 5 to version 6, likewise: bridges are connected as their template says, which
 /// is what leaving it out means, so nothing is added.
 void upgradeFrom5(JsonValue& document, FirstError& error);
+
+/// Lifts a document of version 6 to version 7, likewise: between two checks as much may change as a reading
+/// may be off and as zero may return beside, so that nothing is judged more strictly than a check alone. All
+/// else that is new may be left out.
+void upgradeFrom6(JsonValue& document, FirstError& error);
 
 }  // namespace core

@@ -2,7 +2,9 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace core {
@@ -15,6 +17,10 @@ enum class Stage : std::uint8_t {
   Returned,   ///< a reviewer wants something changed, and said what
 };
 inline constexpr std::size_t stageCount = 4;
+
+/// In files: "draft", "submitted", "accepted", "returned".
+std::string_view stageKey(Stage stage);
+std::optional<Stage> stageFromKey(std::string_view key);
 
 /// One act on that way. The latest says where the record stands.
 struct SignOffAct {

@@ -16,7 +16,7 @@ namespace core {
 namespace {
 
 constexpr std::size_t mostRows = 10'000;
-constexpr std::array<std::string_view, 12> columnNames = {"id",
+constexpr std::array<std::string_view, 13> columnNames = {"id",
                                                           "resistance",
                                                           "decades",
                                                           "residual",
@@ -24,6 +24,7 @@ constexpr std::array<std::string_view, 12> columnNames = {"id",
                                                           "certificate_value",
                                                           "certificate_expanded",
                                                           "certificate_k",
+                                                          "certificate_number",
                                                           "due",
                                                           "rating",
                                                           "fitted_in",
@@ -67,12 +68,6 @@ Result<Columns> columnsOf(const Row& heading) {
   return columns;
 }
 
-/// What a spreadsheet would take for a formula, after any apostrophes.
-bool looksLikeFormula(std::string_view text) {
-  const std::size_t first = text.find_first_not_of("' ");
-  return first != text.npos && std::string_view("=+-@").find(text[first]) != std::string_view::npos;
-}
-
 /// Reads the fields of one row. The first one at fault is kept, and what comes after it is of no account.
 class Fields {
  public:
@@ -81,10 +76,7 @@ class Fields {
   const std::optional<Error>& error() const { return m_error; }
   bool has(std::string_view column) const { return !cell(column).empty(); }
 
-  std::string text(std::string_view column) const {
-    const std::string_view text = cell(column);
-    return std::string(text.starts_with('\'') && looksLikeFormula(text) ? text.substr(1) : text);
-  }
+  std::string text(std::string_view column) const { return std::string(withoutGuard(cell(column))); }
 
   Resistance resistance(std::string_view column) {
     return Resistance(taken(column, parseQuantity(cell(column), UnitFamily::Resistance)));
@@ -103,6 +95,7 @@ class Fields {
     if (has("certificate_k"))
       certificate.coverageFactor =
           taken("certificate_k", parseQuantity(cell("certificate_k"), UnitFamily::Plain));
+    certificate.number = text("certificate_number");
     return certificate;
   }
 
@@ -167,7 +160,7 @@ Resistor resistorOf(Fields& fields) {
                   "Write the tolerance, such as 0.01 % or 100 ppm");
   resistor.tolerance = fields.has("tolerance") ? fields.share("tolerance") : 0;
   if (fields.has("certificate_value")) resistor.certificate = fields.certificate();
-  for (const std::string_view column : {"certificate_expanded", "certificate_k"})
+  for (const std::string_view column : {"certificate_expanded", "certificate_k", "certificate_number"})
     if (!resistor.certificate)
       fields.refuseIfGiven(column, "it has no certificate_value beside it", "Write both or none");
   resistor.due = fields.due();
@@ -185,7 +178,8 @@ DecadeBox boxOf(Fields& fields) {
   box.decades = fields.decades();
   if (fields.has("residual")) box.residual = fields.resistance("residual");
   box.tolerance = fields.share("tolerance");
-  for (const std::string_view column : {"certificate_value", "certificate_expanded", "certificate_k"})
+  for (const std::string_view column :
+       {"certificate_value", "certificate_expanded", "certificate_k", "certificate_number"})
     fields.refuseIfGiven(column, "a decade box has no certificate of one value", "Empty the cell");
   fields.refuseIfGiven("fitted_in", "a decade box is fitted in no instrument", "Empty the cell");
   box.due = fields.due();
@@ -222,10 +216,6 @@ std::string ohmText(Resistance value) {
   return text;
 }
 
-std::string textCell(std::string_view text) {
-  return delimitedCell((looksLikeFormula(text) ? "'" : "") + std::string(text));
-}
-
 std::string shareText(double share) { return formatQuantity(share, UnitFamily::Percent, {}, 17); }
 
 /// The cells of both kinds of rows between resistance and note, in the order of the columns.
@@ -235,23 +225,23 @@ std::string careText(const std::optional<Date>& due, const std::optional<Power>&
 }
 
 std::string lineOf(const Resistor& resistor) {
-  std::string line = textCell(resistor.id) + "," + ohmText(resistor.nominal) + ",,,";
+  std::string line = guardedCell(resistor.id) + "," + ohmText(resistor.nominal) + ",,,";
   if (resistor.tolerance > 0) line += shareText(resistor.tolerance);
   line += ",";
   if (const auto& certificate = resistor.certificate)
     line += ohmText(certificate->value) + "," + ohmText(certificate->expanded) + "," +
-            formatNumber(certificate->coverageFactor, 17);
+            formatNumber(certificate->coverageFactor, 17) + "," + guardedCell(certificate->number);
   else
-    line += ",,";
-  return line + "," + careText(resistor.due, resistor.rating) + "," + textCell(resistor.fittedIn) + "," +
-         textCell(resistor.note) + "\n";
+    line += ",,,";
+  return line + "," + careText(resistor.due, resistor.rating) + "," + guardedCell(resistor.fittedIn) + "," +
+         guardedCell(resistor.note) + "\n";
 }
 
 std::string lineOf(const DecadeBox& box) {
-  std::string line = textCell(box.id) + ",," + decadesText(box.decades) + ",";
+  std::string line = guardedCell(box.id) + ",," + decadesText(box.decades) + ",";
   if (box.residual > Resistance(0)) line += ohmText(box.residual);
-  return line + "," + shareText(box.tolerance) + ",,,," + careText(box.due, box.rating) + ",," +
-         textCell(box.note) + "\n";
+  return line + "," + shareText(box.tolerance) + ",,,,," + careText(box.due, box.rating) + ",," +
+         guardedCell(box.note) + "\n";
 }
 
 }  // namespace

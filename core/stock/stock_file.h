@@ -14,6 +14,7 @@ namespace core {
 ///   id, fitted_in, note            text
 ///   resistance, certificate_value  the trade's notation: "59k9", "174.65 kOhm"; without unit in ohm
 ///   certificate_expanded           U as a resistance, or as a share of the certificate's value
+///   certificate_number             text
 ///   certificate_k                  2 when it is empty, the usual one (common practice)
 ///   tolerance                      a share with percent sign or ppm; may be empty beside a certificate
 ///   due                            day of the next calibration, ISO 8601

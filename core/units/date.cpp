@@ -36,4 +36,23 @@ std::string dateText(Date date) {
   return text.data();
 }
 
+std::optional<Time> timeFromText(std::string_view text) {
+  if (text.size() != 20 || text[10] != 'T' || text[13] != ':' || text[16] != ':' || text[19] != 'Z')
+    return std::nullopt;
+  const auto day = dateFromText(text.substr(0, 10));
+  const auto hour = number(text, 11, 2), minute = number(text, 14, 2), second = number(text, 17, 2);
+  if (!day || !hour || !minute || !second || *hour > 23 || *minute > 59 || *second > 59) return std::nullopt;
+  return std::chrono::sys_days(*day) + std::chrono::hours(*hour) + std::chrono::minutes(*minute) +
+         std::chrono::seconds(*second);
+}
+
+std::string timeText(Time time) {
+  const auto day = std::chrono::floor<std::chrono::days>(time);
+  const std::chrono::hh_mm_ss clock(time - day);
+  std::array<char, 32> text{};
+  std::snprintf(text.data(), text.size(), "T%02d:%02d:%02dZ", static_cast<int>(clock.hours().count()),
+                static_cast<int>(clock.minutes().count()), static_cast<int>(clock.seconds().count()));
+  return dateText(Date(day)) + text.data();
+}
+
 }  // namespace core

@@ -18,7 +18,7 @@ PROGRAM = pathlib.Path(sys.argv[1])
 SOURCE = pathlib.Path(sys.argv[2])
 SCHEMA = json.loads((SOURCE / "resources/bridgecal.schema.json").read_text("utf-8"))
 VALIDATOR = jsonschema.Draft202012Validator(SCHEMA)
-DOCUMENT = SOURCE / "tests/data/version6.bridgecal"
+DOCUMENT = SOURCE / "tests/data/version7.bridgecal"
 
 
 def load(path):
@@ -116,7 +116,23 @@ class SchemaTest(unittest.TestCase):
             (("version",), 3),
             (("version",), 4),
             (("version",), 5),
-            (("version",), 7),
+            (("version",), 6),
+            (("version",), 8),
+            (("fingerprint",), "9480a8"),
+            (("sign_off", 0, "stage"), "signed"),
+            (("sign_off", 0, "time"), "2024-05-06"),
+            (("sign_off", 0, "time"), "2024-05-06T24:00:00Z"),
+            (("sign_off", 0, "fingerprint"), ""),
+            (("sign_off",), [None]),
+            (("history", 0, "chain"), "0"),
+            (("history", 0, "changes"), ["x"] * 101),
+            (("history", 1, "more"), -1),
+            (("channels", 0, "checks", 0, "remarks", 0, "step"), 0),
+            (("channels", 0, "checks", 0, "remarks", 0, "settled"), "yes"),
+            (("channels", 0, "checks", 0, "ambient", "humidity"), None),
+            (setup + ("identity", "due"), ""),
+            (setup + ("limits", "change"), None),
+            (("stock", "resistors", 0, "certificate", "number"), 17),
             (setup + ("bridge", "type"), "quarter"),
             (setup + ("bridge", "arms_ohm"), [350, 350, 350]),
             (setup + ("bridge", "leads", "P+"), {"ohm": 1, "length_m": 1}),

@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "core/circuit/hookup.h"
+#include "core/units/date.h"
 
 namespace support {
 namespace {
@@ -45,6 +46,13 @@ class Generator {
   PinName pinName() { return {text(), text()}; }
   Wiring wiring();
   std::optional<Date> date();
+  std::string time();
+  std::string fingerprint() { return std::string(64, "0123456789abcdef"[below(16)]); }
+  Identity identity();
+  Ambient ambient();
+  std::vector<Remark> remarks();
+  SignOff signOff();
+  std::vector<Revision> history();
   Part part();
   Resistor resistor(std::size_t index);
   DecadeBox box(std::size_t index);
@@ -218,10 +226,54 @@ std::optional<Date> Generator::date() {
               std::chrono::day(1 + static_cast<unsigned>(below(28))));
 }
 
+std::string Generator::time() {
+  return timeText(std::chrono::sys_days(date().value_or(std::chrono::year(2031) / 5 / 4)) +
+                  std::chrono::seconds(below(86'400)));
+}
+
+Identity Generator::identity() {
+  if (oneIn(3)) return {};
+  return {text(), text(), text(), date()};
+}
+
+Ambient Generator::ambient() {
+  Ambient ambient;
+  if (oneIn(2)) ambient.air = Temperature(within(-20, 40));
+  if (oneIn(2)) ambient.humidity = within(0, 1);
+  return ambient;
+}
+
+/// Some are pinned to steps that are not there.
+std::vector<Remark> Generator::remarks() {
+  std::vector<Remark> list;
+  for (std::size_t left = below(4); left > 0; --left) {
+    list.push_back({{}, text(), time(), text(), oneIn(2)});
+    if (oneIn(2)) list.back().step = below(12);
+  }
+  return list;
+}
+
+SignOff Generator::signOff() {
+  SignOff signOff;
+  for (std::size_t left = below(4); left > 0; --left)
+    signOff.acts.push_back({static_cast<Stage>(below(stageCount)), text(), time(), text(), fingerprint()});
+  return signOff;
+}
+
+std::vector<Revision> Generator::history() {
+  std::vector<Revision> list;
+  for (std::size_t left = below(4); left > 0; --left) {
+    list.push_back({time(), text(), text(), {}, below(3), fingerprint(), fingerprint()});
+    for (std::size_t lines = below(3); lines > 0; --lines) list.back().changes.push_back(text());
+  }
+  return list;
+}
+
 Part Generator::part() {
   if (oneIn(3)) return {};
   Part part{text(), date(), {}};
   if (oneIn(2)) part.rating = Power(within(0.1, 10));
+  if (oneIn(2)) part.certificate = text();
   return part;
 }
 
@@ -238,7 +290,7 @@ Resistor Generator::resistor(std::size_t index) {
                     {}};
   if (oneIn(2))
     resistor.certificate = {resistor.nominal * within(0.999, 1.001), resistor.nominal * within(1e-6, 1e-4),
-                            within(1, 3)};
+                            within(1, 3), oneIn(2) ? line() : ""};
   resistor.due = date();
   if (oneIn(2)) resistor.rating = Power(within(0.1, 10));
   resistor.fittedIn = line();
@@ -310,7 +362,8 @@ Step Generator::step(std::size_t shuntCount) {
 }
 
 Limits Generator::limits() {
-  Limits limits{within(0.001, 0.05), Reading(within(0, 5)), within(0.001, 0.01)};
+  Limits limits{within(0.001, 0.05), Reading(within(0, 5)), within(0.001, 0.01), within(0.001, 0.05),
+                within(0.001, 0.01)};
   for (std::size_t k = 0; k < meritKindCount; ++k) {
     const auto kind = static_cast<MeritKind>(k);
     if (kind != MeritKind::ZeroReturn && oneIn(2)) limits.merits.emplace(kind, within(0.001, 0.05));
@@ -371,6 +424,7 @@ Setup Generator::setup() {
   Setup setup;
   setup.bridge = bridge();
   setup.instrument = instrument();
+  setup.identity = identity();
   setup.acquisition = acquisition();
   setup.wiring = wiring();
   setup.shunts = shunts();
@@ -406,6 +460,8 @@ Check Generator::check(std::size_t index, const Setup& channelSetup) {
     begin_s += static_cast<double>(below(50));
     check.otherLevels.push_back({Reading(within(-2000, 2000)), {}, Duration(begin_s), Duration(begin_s + 1)});
   }
+  check.ambient = ambient();
+  check.remarks = remarks();
   return check;
 }
 
@@ -414,6 +470,7 @@ Channel Generator::channel(std::size_t index) {
   for (std::size_t k = below(4); k > 0; --k) channel.checks.push_back(check(k, channel.setup));
   channel.ohmReadings = ohmReadings();
   if (oneIn(2)) channel.recordingColumn = text();
+  if (oneIn(2)) channel.group = text();
   return channel;
 }
 
@@ -422,6 +479,8 @@ Document Generator::document() {
   for (std::size_t k = below(5); k > 0; --k)
     document.channels.push_back(std::make_shared<const Channel>(channel(k)));
   document.stock = std::make_shared<const Stock>(stock());
+  document.signOff = signOff();
+  document.history = history();
   return document;
 }
 

@@ -331,6 +331,8 @@ TEST(ReadDocument, OpensTheLimitsOfTheFifthVersionForever) {
   EXPECT_EQ(spar.setup.limits, (Limits{0.01,
                                        Reading(2),
                                        0.005,
+                                       0.01,
+                                       0.005,
                                        {{MeritKind::Nonlinearity, 0.0025},
                                         {MeritKind::Hysteresis, 0.002},
                                         {MeritKind::Repeatability, 0.001},
@@ -342,6 +344,8 @@ TEST(ReadDocument, OpensTheLimitsOfTheFifthVersionForever) {
   EXPECT_EQ(spar.checks[0].closedWith->limits,
             (Limits{0.01,
                     Reading(2),
+                    0.005,
+                    0.01,
                     0.005,
                     {{MeritKind::Nonlinearity, 0.005}, {MeritKind::SpanRatio, 0.02}},
                     ReferenceLine::EndPoint}));
@@ -376,6 +380,66 @@ TEST(ReadDocument, OpensTheHookupsOfTheSixthVersionForever) {
   EXPECT_EQ(document->channels[1]->setup.bridge.hookup,
             (Hookup{.excitationReversed = true,
                     .exchanged = {{ExcitationPlus, ExcitationMinus}, {SensePlus, SenseMinus}}}));
+}
+
+// What version 6 took for granted when version 7 came: between two checks as much may change as one reading
+// may be off, and zero as much as it may return beside.
+TEST(ReadDocument, LetsAsMuchChangeInTheSixthVersionAsAReadingMayBeOff) {
+  for (const char* name : {"version1.bridgecal", "version2.bridgecal", "version3.bridgecal",
+                           "version4.bridgecal", "version5.bridgecal", "version6.bridgecal"}) {
+    std::string text = fileText(name);
+    text = damaged(text, "closed_with", "\"relative\": 0.01", "\"relative\": 0.0325");
+    text = damaged(text, "closed_with", "\"zero_return\": 0.005", "\"zero_return\": 0.0125");
+    const auto document = readDocument(text);
+    ASSERT_TRUE(document) << name << document.error().text();
+    const Channel& spar = *document->channels[0];
+    EXPECT_EQ(spar.setup.limits.change, 0.01) << name;
+    EXPECT_EQ(spar.setup.limits.zeroChange, 0.005) << name;
+    EXPECT_EQ(spar.checks[0].closedWith->limits.change, 0.0325) << name;
+    EXPECT_EQ(spar.checks[0].closedWith->limits.zeroChange, 0.0125) << name;
+    EXPECT_EQ(spar.setup.identity, Identity{}) << name;
+    EXPECT_EQ(spar.checks[0].ambient, Ambient{}) << name;
+    EXPECT_TRUE(spar.checks[0].remarks.empty() && spar.group.empty()) << name;
+    EXPECT_TRUE(document->signOff.acts.empty() && document->history.empty()) << name;
+  }
+}
+
+// Written by hand when version 7 was fixed; never change it, and never let it stop opening.
+TEST(ReadDocument, OpensTheRecordOfTheSeventhVersionForever) {
+  using std::chrono::year;
+  const auto document = readDocument(fileText("version7.bridgecal"));
+  ASSERT_TRUE(document) << document.error().text();
+  EXPECT_EQ(document->stock->resistors[0].certificate->number, "AFC-2025-017");
+  const Channel& spar = *document->channels[0];
+  EXPECT_EQ(spar.group, "left spar");
+  EXPECT_EQ(spar.setup.identity,
+            (Identity{"Bridge amplifier BA-4", "4711 input 1", "AFC-2024-102", year(2027) / 1 / 31}));
+  EXPECT_EQ(spar.checks[0].closedWith->identity, (Identity{"Bridge amplifier BA-4", "4711 input 2", "", {}}));
+  EXPECT_EQ(spar.setup.shunts[0].part.certificate, "AFC-2025-017");
+  EXPECT_EQ(spar.setup.shunts[1].part.certificate, "");
+  EXPECT_EQ(spar.setup.limits.change, 0.0075);
+  EXPECT_EQ(spar.setup.limits.zeroChange, 0.00375);
+  EXPECT_EQ(spar.checks[0].ambient, (Ambient{Temperature(21.5), 0.45}));
+  EXPECT_EQ(spar.checks[1].ambient, (Ambient{{}, 0.5}));
+  EXPECT_EQ(
+      spar.checks[0].remarks,
+      (std::vector<Remark>{{1, "R. Larch", "2024-05-07T08:15:00Z", "Was the fan on before?", true},
+                           {{}, "R. Larch", "2024-05-07T08:20:30Z", "Name the shift\nand its lead", false}}));
+  ASSERT_EQ(document->signOff.acts.size(), 3u);
+  EXPECT_EQ(document->signOff.acts[1].stage, Stage::Returned);
+  EXPECT_EQ(document->signOff.acts[1].remark, "See the remark at step 2");
+  ASSERT_EQ(document->history.size(), 2u);
+  EXPECT_EQ(document->history[1].changes.size(), 2u);
+  EXPECT_EQ(document->history[1].more, 3u);
+  EXPECT_EQ(document->history[1].fingerprint, document->signOff.acts[2].fingerprint);
+}
+
+TEST(ReadDocument, OpensWithAWrongFingerprintAndWithNone) {
+  const std::string good = fileText("version7.bridgecal");
+  const std::size_t at = good.rfind("\"fingerprint\"");
+  const std::string other = good.substr(0, at) + "\"fingerprint\": \"" + std::string(64, '0') + "\"\n}\n";
+  EXPECT_TRUE(readDocument(other));
+  EXPECT_TRUE(readDocument(good.substr(0, good.rfind(',', at)) + "\n}\n"));
 }
 
 TEST(ReadDocument, TakesAHookupThatSaysNothing) {
@@ -760,6 +824,56 @@ const Damage damagesOfVersion6[] = {
      "null", "channels[1].setup.bridge.hookup", "nothing (null) where a group of keys", "\"hookup\": null"},
 };
 
+// Keys of version 7 in older files.
+const Damage laterThan6[] = {
+    {"", "\"site\"", "\"history\": [], \"site\"", "history", "“history” is not known in a file of version 6",
+     "\"history\""},
+    {"", "\"site\"", "\"sign_off\": [], \"site\"", "sign_off", "“sign_off” is not known", "\"sign_off\""},
+    {"", "\"site\"", "\"fingerprint\": \"\", \"site\"", "fingerprint", "“fingerprint” is not known",
+     "\"fingerprint\""},
+    {"", "\"expanded_ohm\"", "\"number\": \"\", \"expanded_ohm\"", "stock.resistors[0].certificate.number",
+     "“number” is not known", "\"number\""},
+    {"", "\"note\": \"spar cap\"", "\"note\": \"spar cap\", \"group\": \"\"", "channels[0].group",
+     "“group” is not known", "\"group\""},
+    {"", "\"instrument\"", "\"identity\": {}, \"instrument\"", "channels[0].setup.identity",
+     "“identity” is not known", "\"identity\""},
+    {"", "\"part\": {", "\"part\": {\"certificate\": \"\", ", "channels[0].setup.shunts[0].part.certificate",
+     "“certificate” is not known", "{\"certificate\""},
+    {"", "\"zero_return\"", "\"change\": 1, \"zero_return\"", "channels[0].setup.limits.change",
+     "“change” is not known", "\"change\""},
+    {"closed_with", "\"zero_return\"", "\"zero_change\": 1, \"zero_return\"",
+     "channels[0].checks[0].closed_with.limits.zero_change", "“zero_change” is not known", "\"zero_change\""},
+    {"pre-test", "\"remark\"", "\"ambient\": {}, \"remark\"", "channels[0].checks[0].ambient",
+     "“ambient” is not known", "\"ambient\""},
+    {"pre-test", "\"remark\"", "\"remarks\": [], \"remark\"", "channels[0].checks[0].remarks",
+     "“remarks” is not known", "\"remarks\""},
+};
+
+const Damage damagesOfVersion7[] = {
+    {"", "\"change\": 0.0075, ", "", "channels[0].setup.limits", "“change” is missing", "\"limits\""},
+    {"", "0.00375", "\"0.375 %\"", "channels[0].setup.limits.zero_change", "a text where a number",
+     "0.375 %"},
+    {"", "2027-01-31", "2027-02-31", "channels[0].setup.identity.due", "“2027-02-31” is not a day",
+     "2027-02-31"},
+    {"", "\"serial\"", "\"number\"", "channels[0].setup.identity.number", "“number” is not known here",
+     "\"identity\""},
+    {"", "\"air_degC\": 21.5", "\"air_degC\": null", "channels[0].checks[0].ambient.air_degC",
+     "nothing (null) where a number", "\"air_degC\": null"},
+    {"", "{\"step\": 2", "{\"step\": 0", "channels[0].checks[0].remarks[0].step", "counted from 1",
+     "{\"step\": 0"},
+    {"", "{\"step\": 2", "{\"step\": 1000001", "channels[0].checks[0].remarks[0].step", "more than 1000000",
+     "1000001"},
+    {"", "\"settled\": true", "\"settled\": 1", "channels[0].checks[0].remarks[0].settled",
+     "a number where true or false", "\"settled\": 1"},
+    {"", "2024-05-07T08:15:00Z", "2024-05-07T08:15:00", "channels[0].checks[0].remarks[0].time",
+     "is not a time", "2024-05-07T08:15:00\""},
+    {"", "2024-05-07T08:15:00Z", "2024-05-07T24:15:00Z", "channels[0].checks[0].remarks[0].time",
+     "is not a time", "T24:15:00Z"},
+    {"", "\"returned\"", "\"sent back\"", "sign_off[1].stage", "no stage “sent back”", "sent back"},
+    {"\"history\"", "\"chain\": \"", "\"chain\": \"0", "history[0].chain", "not a SHA-256", "\"chain\": \"0"},
+    {"\"history\"", "\"more\": 3", "\"more\": -3", "history[1].more", "whole number", "\"more\""},
+};
+
 void expectNamed(const std::string& good, std::span<const Damage> all) {
   for (const Damage& d : all) {
     const std::string text = damaged(good, d.anchor, d.from, d.to);
@@ -798,6 +912,14 @@ TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheFifthVersion) {
 
 TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheSixthVersion) {
   expectNamed(fileText("version6.bridgecal"), damagesOfVersion6);
+}
+
+TEST(ReadDocument, NamesLineAndPathOfEachDamageInTheSeventhVersion) {
+  expectNamed(fileText("version7.bridgecal"), damagesOfVersion7);
+}
+
+TEST(ReadDocument, NamesLineAndPathOfKeysThatCameAfterTheSixthVersion) {
+  expectNamed(fileText("version6.bridgecal"), laterThan6);
 }
 
 TEST(ReadDocument, NamesLineAndPathOfKeysThatCameAfterTheFifthVersion) {
@@ -932,10 +1054,10 @@ TEST(ReadDocument, RefusesWhatIsNoDocument) {
 
 TEST(ReadDocument, NamesTheVersionThatANewerFileNeeds) {
   const auto document =
-      readDocument("{\"format\": \"shuntwright\", \"version\": 7, \"rooms\": {\"unknown\": []}}");
+      readDocument("{\"format\": \"shuntwright\", \"version\": 8, \"rooms\": {\"unknown\": []}}");
   ASSERT_FALSE(document);
-  EXPECT_NE(document.error().what.find("file version 7"), std::string::npos) << document.error().text();
-  EXPECT_NE(document.error().mend.find("reads file version 7"), std::string::npos);
+  EXPECT_NE(document.error().what.find("file version 8"), std::string::npos) << document.error().text();
+  EXPECT_NE(document.error().mend.find("reads file version 8"), std::string::npos);
 }
 
 TEST(ReadDocument, TakesOtherSpellingsOfTheSameJson) {
@@ -1002,7 +1124,7 @@ TEST(ReadDocument, SurvivesAnyChangedByteOfTheSecondVersion) {
 }
 
 TEST(ReadDocument, SurvivesAnyChangedByteOfTheNewestVersion) {
-  expectSurvival(fileText("version6.bridgecal"), 1);
+  expectSurvival(fileText("version7.bridgecal"), 1);
 }
 
 }  // namespace

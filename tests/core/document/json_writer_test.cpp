@@ -26,7 +26,7 @@ std::string fileText(const std::string& name) {
   return {std::istreambuf_iterator<char>(file), {}};
 }
 
-Document newest() { return *readDocument(fileText("version6.bridgecal")); }
+Document newest() { return *readDocument(fileText("version7.bridgecal")); }
 
 /// Same content; the documents hold their channels by pointer, so == compares identity.
 bool same(const Document& a, const Document& b) {
@@ -34,7 +34,7 @@ bool same(const Document& a, const Document& b) {
   for (std::size_t k = 0; k < a.channels.size(); ++k) {
     const Channel &x = *a.channels[k], &y = *b.channels[k];
     if (x.name != y.name || x.note != y.note || x.setup != y.setup || x.checks.size() != y.checks.size() ||
-        x.ohmReadings != y.ohmReadings)
+        x.ohmReadings != y.ohmReadings || x.recordingColumn != y.recordingColumn || x.group != y.group)
       return false;
     for (std::size_t c = 0; c < x.checks.size(); ++c) {
       Check p = x.checks[c], q = y.checks[c];
@@ -44,7 +44,7 @@ bool same(const Document& a, const Document& b) {
     }
   }
   return a.title == b.title && a.site == b.site && a.article == b.article && a.person == b.person &&
-         a.note == b.note && *a.stock == *b.stock;
+         a.note == b.note && *a.stock == *b.stock && a.signOff == b.signOff && a.history == b.history;
 }
 
 std::vector<std::string> linesOf(const std::string& text) {
@@ -66,16 +66,16 @@ Document changed(const std::function<void(Channel&)>& change) {
 TEST(WriteDocument, WritesTheNewestVersionAsItWas) {
   const auto text = writeDocument(newest());
   ASSERT_TRUE(text) << text.error().text();
-  EXPECT_EQ(*text, fileText("version6.bridgecal"));
+  EXPECT_EQ(*text, fileText("version7.bridgecal"));
 }
 
 TEST(WriteDocument, SavesOlderVersionsAsTheNewestWithTheSameContent) {
   for (const char* name : {"version1.bridgecal", "version2.bridgecal", "version3.bridgecal",
-                           "version4.bridgecal", "version5.bridgecal"}) {
+                           "version4.bridgecal", "version5.bridgecal", "version6.bridgecal"}) {
     const Document older = *readDocument(fileText(name));
     const auto text = writeDocument(older);
     ASSERT_TRUE(text) << text.error().text();
-    EXPECT_NE(text->find("\"version\": 6,"), text->npos);
+    EXPECT_NE(text->find("\"version\": 7,"), text->npos);
     const auto back = readDocument(*text);
     ASSERT_TRUE(back) << back.error().text();
     EXPECT_TRUE(same(older, *back)) << name;
@@ -105,10 +105,11 @@ TEST(WriteDocument, ChangesOneLineForOneStep) {
   std::vector<std::string> differing;
   for (std::size_t k = 0; k < before.size(); ++k)
     if (before[k] != after[k]) differing.push_back(after[k]);
-  EXPECT_EQ(differing,
-            (std::vector<std::string>{
-                "          {\"label\": \"compression\", \"closed\": [\"R1 on arm 1\"], \"hold_s\": 3, "
-                "\"settle_s\": 0.75},"}));
+  ASSERT_EQ(differing.size(), 2u);
+  EXPECT_EQ(differing[0],
+            "          {\"label\": \"compression\", \"closed\": [\"R1 on arm 1\"], \"hold_s\": 3, "
+            "\"settle_s\": 0.75},");
+  EXPECT_TRUE(differing[1].starts_with("  \"fingerprint\": ")) << differing[1];
 }
 
 TEST(WriteDocument, WritesMinusZeroAsZero) {
@@ -175,7 +176,7 @@ TEST(WriteDocument, ChangesOneLineForOneStatement) {
   ASSERT_EQ(before.size(), after.size());
   std::size_t differing = 0;
   for (std::size_t k = 0; k < before.size(); ++k) differing += before[k] != after[k];
-  EXPECT_EQ(differing, 1u);
+  EXPECT_EQ(differing, 2u);  // and the fingerprint
 }
 
 TEST(WriteDocument, KeepsLeadsThatThePresentTemplateDoesNotUse) {
@@ -259,6 +260,10 @@ const Place numbers[] = {
     {"setup.limits.relative", [](Channel& c, double x) { c.setup.limits.relative = x; }},
     {"setup.limits.least", [](Channel& c, double x) { c.setup.limits.least = Reading(x); }},
     {"setup.limits.zero_return", [](Channel& c, double x) { c.setup.limits.zeroReturn = x; }},
+    {"setup.limits.change", [](Channel& c, double x) { c.setup.limits.change = x; }},
+    {"setup.limits.zero_change", [](Channel& c, double x) { c.setup.limits.zeroChange = x; }},
+    {"checks[0].ambient.air_degC", [](Channel& c, double x) { c.checks[0].ambient.air = Temperature(x); }},
+    {"checks[1].ambient.humidity", [](Channel& c, double x) { c.checks[1].ambient.humidity = x; }},
     {"setup.limits.merits.hysteresis",
      [](Channel& c, double x) { c.setup.limits.merits[MeritKind::Hysteresis] = x; }},
     {"setup.decision.coverage", [](Channel& c, double x) { c.setup.decision.coverage = x; }},
@@ -343,6 +348,18 @@ TEST(WriteDocument, RefusesTextThatIsNotUtf8AndNamesIt) {
             "channels[0].ohm_readings[1].from");
   EXPECT_EQ(where([&](Channel& c) { c.checks[0].recording->path = bad; }),
             "channels[0].checks[0].recording.path");
+  EXPECT_EQ(where([&](Channel& c) { c.group = bad; }), "channels[0].group");
+  EXPECT_EQ(where([&](Channel& c) { c.setup.identity.serial = bad; }), "channels[0].setup.identity.serial");
+  EXPECT_EQ(where([&](Channel& c) { c.setup.shunts[0].part.certificate = bad; }),
+            "channels[0].setup.shunts[0].part.certificate");
+  EXPECT_EQ(where([&](Channel& c) { c.checks[0].remarks[1].text = bad; }),
+            "channels[0].checks[0].remarks[1].text");
+  document = newest();
+  document.signOff.acts[1].person = bad;
+  EXPECT_EQ(writeDocument(document).error().where, "sign_off[1].person");
+  document = newest();
+  document.history[1].changes[0] = bad;
+  EXPECT_EQ(writeDocument(document).error().where, "history[1].changes[0]");
 }
 
 TEST(WriteDocument, RefusesWhatWouldNotOpenAgain) {
@@ -356,6 +373,10 @@ TEST(WriteDocument, RefusesWhatWouldNotOpenAgain) {
   EXPECT_TRUE(refused([](Channel& c) { c.checks[0].recording->sha256 = "none"; }));
   EXPECT_TRUE(refused([](Channel& c) { c.note = std::string(2'000'000, 'x'); }));
   EXPECT_TRUE(refused([](Channel& c) { c.setup.wiring.pins.resize(201); }));
+  EXPECT_TRUE(refused([](Channel& c) { c.checks[0].remarks.resize(1001, c.checks[0].remarks[0]); }));
+  EXPECT_TRUE(refused([](Channel& c) { c.checks[0].remarks[0].time = "yesterday"; }));
+  EXPECT_TRUE(refused([](Channel& c) { c.checks[0].remarks[0].step = 1'000'000; }));
+  EXPECT_FALSE(refused([](Channel& c) { c.checks[0].remarks[0].step = 40; }));  // the plan may have lost it
   EXPECT_TRUE(refused([](Channel& c) { c.ohmReadings.push_back(c.ohmReadings[0]); }));
   EXPECT_TRUE(refused([](Channel& c) { c.setup.acquisition.filter.order = 4'000'000'000; }));
   Document twice = newest();
@@ -363,6 +384,15 @@ TEST(WriteDocument, RefusesWhatWouldNotOpenAgain) {
   stock.resistors.push_back(stock.resistors[0]);
   twice.stock = std::make_shared<const Stock>(stock);
   EXPECT_EQ(writeDocument(twice).error().where.substr(0, 5), "line ");
+  Document reviewed = newest();
+  reviewed.signOff.acts[0].fingerprint = "";
+  EXPECT_FALSE(writeDocument(reviewed));
+  reviewed = newest();
+  reviewed.history.resize(10'001, reviewed.history[0]);
+  EXPECT_FALSE(writeDocument(reviewed));
+  reviewed = newest();
+  reviewed.history[0].changes.resize(101);
+  EXPECT_FALSE(writeDocument(reviewed));
   EXPECT_TRUE(refused([](Channel& c) { c.setup.limits.merits[MeritKind::ZeroReturn] = 0.005; }));
   EXPECT_FALSE(refused([](Channel& c) { c.setup.limits.merits[MeritKind::SpanRatio] = 2e6; }));
   const LeadPair pair{LeadRole::SignalMinus, LeadRole::ExcitationPlus}, turned{pair.b, pair.a};
