@@ -91,9 +91,9 @@ std::optional<unsigned> repeatsToTell(const Difference& open, const Spread& spre
     const Quantiles t = quantilesOf(dof);
     return size + t.at95 * u < open.margin || size > t.at975 * u;
   };
-  if (!tells(greatestRepeats)) return std::nullopt;
+  if (!tells(mostRepeatsOfChecks)) return std::nullopt;
   // The more repeats the smaller both half widths: the first that tells is found by halving.
-  unsigned silent = 1, telling = greatestRepeats;
+  unsigned silent = 1, telling = mostRepeatsOfChecks;
   while (telling - silent > 1) {
     const unsigned middle = silent + (telling - silent) / 2;
     (tells(middle) ? telling : silent) = middle;

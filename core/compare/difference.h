@@ -54,11 +54,11 @@ struct Spread {
   double averaging = 0;  ///< own scatter of the readings: falls as 1/n
   double lasting = 0;    ///< what repeating leaves as it is
 };
-inline constexpr unsigned greatestRepeats = 1000;  ///< more is no plan
+inline constexpr unsigned mostRepeatsOfChecks = 1000;  ///< more is no plan
 
 /// How many times both checks must be made for `open` to be told, if its value stays what it is: the first n
 /// from 2 on whose uncertainty lets one of the two tests answer. Degrees of freedom, when they come from the
-/// scatter alone, grow with n. None when no number does, or only one above `greatestRepeats`.
+/// scatter alone, grow with n. None when no number does, or only one above `mostRepeatsOfChecks`.
 std::optional<unsigned> repeatsToTell(const Difference& open, const Spread& spread);
 
 }  // namespace core
