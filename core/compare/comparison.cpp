@@ -267,6 +267,7 @@ class Comparing {
       slope.spread.averaging += weight * weight * m_points.own[k].averaging;
     }
     slope.spread.lasting = std::max(0.0, slope.variance - slope.spread.averaging);
+    widen(dot(weightedMoved, m_points.moved) - sy * sy / s1 - slope.value * slope.value * squares, slope);
     giveGain(slope);
   }
 
@@ -278,12 +279,26 @@ class Comparing {
                                         : chiSquareExceeded(square, freedom);
   }
 
+  /// Of what moved along no line the gain is known worse than readings are: as that of a check (ChainGain).
+  void widen(double chiSquare, Combined& slope) {
+    const auto freedom = static_cast<int>(m_points.size()) - 2;
+    if (freedom < 1) return;
+    const double square = std::max(0.0, chiSquare), each = square / freedom;
+    const double probability = m_own.pooled() ? fisherExceeded(each, freedom, m_own.pooled()->dof)
+                                              : chiSquareExceeded(square, freedom);
+    if (!(probability < 0.05) || !(each > 1)) return;
+    m_comparison.gainWidened = true;
+    slope.variance *= each;
+    slope.spread.lasting = slope.variance - slope.spread.averaging;  // repeating makes it no line
+  }
+
   void giveGain(const Combined& slope) {
     const auto& earlier = m_before.evaluation.assessment.gain;
     const double gain = earlier && std::isfinite(earlier->value) && earlier->value != 0 ? earlier->value : 1;
-    m_comparison.gain =
-        differenceOf(slope.value / gain, std::sqrt(slope.variance) / std::abs(gain),
-                     dof(slope.variance, slope.spread.averaging), m_before.setup.limits.change, m_coverage);
+    m_comparison.gain = differenceOf(slope.value / gain, std::sqrt(slope.variance) / std::abs(gain),
+                                     m_comparison.gainWidened ? static_cast<double>(m_points.size()) - 2
+                                                              : dof(slope.variance, slope.spread.averaging),
+                                     m_before.setup.limits.change, m_coverage);
     m_gainSpread = {slope.spread.averaging / (gain * gain), slope.spread.lasting / (gain * gain)};
   }
 

@@ -45,6 +45,9 @@ struct Comparison {
   /// Gain of the later check over that of the earlier one, less one (gain: measured over expected, slope of
   /// the line through all steps together, with the covariance of their difference, offset free).
   std::optional<Difference> gain;
+  /// The steps moved along no line (probability of their chi-square below 0.05): the uncertainty of the gain
+  /// is widened by sqrt(chi-square / degrees of freedom), as that of a check is (ChainGain).
+  bool gainWidened = false;
   std::optional<Difference> zero;  ///< of the zero readings as shown, readings' unit
   /// Of a chi-square so large over all steps together when nothing but the zero changed; of F with estimated
   /// scatter. As long as it is 0.05 or more, no single step counts as changed: of nine one is soon beyond its

@@ -38,12 +38,12 @@ Most mostOf(const Comparison& comparison, Change change) {
   return most;
 }
 
-/// The step whose reading moved most of all that are compared.
+/// The step that moved most of all that are compared; the zero reading that others are counted from does not.
 std::optional<std::size_t> largestStep(const Comparison& comparison) {
   std::optional<std::size_t> largest;
   for (std::size_t k = 0; k < comparison.steps.size(); ++k) {
     const auto& moved = comparison.steps[k].moved;
-    if (!moved) continue;
+    if (!moved || moved->standard == 0.0) continue;
     if (!largest || std::abs(moved->value) > std::abs(comparison.steps[*largest].moved->value)) largest = k;
   }
   return largest;
@@ -65,6 +65,7 @@ class Sentences {
   std::string text() && {
     addHeadline();
     addNotCompared();
+    addWidened();
     addScatter();
     addRepeats();
     addChecks();
@@ -83,7 +84,7 @@ class Sentences {
       case Change::CannotTell:
         return addOpen();
       case Change::Harmless:
-        return add(say("Changed, but by less than the margin of {1}: {2}.", {margin(), figures()}));
+        return add(say("Within the margin of {1}; what did change is harmless: {2}.", {margin(), figures()}));
       case Change::Unchanged:
         return add(say("Unchanged within {1}: {2}.", {margin(), figures()}));
     }
@@ -235,6 +236,11 @@ class Sentences {
     }
   }
 
+  void addWidened() {
+    if (m_comparison.gainWidened)
+      add(say("The steps did not move along a line, so that the uncertainty of the gain is widened."));
+  }
+
   void addZeroMissing() {
     if (m_comparison.zero) return;
     add(say("Nothing is said about the zero: it was not read in both checks."));
@@ -256,7 +262,8 @@ class Sentences {
     const bool open = changeOf(m_comparison.gain) == Change::CannotTell ||
                       changeOf(m_comparison.zero) == Change::CannotTell ||
                       !mostOf(m_comparison, Change::CannotTell).steps.empty();
-    if (!open || m_comparison.scatterFrom == ScatterFrom::Nowhere) return;
+    if (!open || m_comparison.change != Change::CannotTell) return;
+    if (m_comparison.scatterFrom == ScatterFrom::Nowhere) return;
     if (m_comparison.repeats)
       return add(say("{1} repeats of both checks would tell, if the differences stay what they are.",
                      {std::to_string(*m_comparison.repeats)}));
@@ -292,8 +299,10 @@ std::string differenceText(const Difference& difference, double factor, std::str
   if (!std::isfinite(value)) return say("no number");
   if (!difference.expanded) return shown(formatNumber(value, 3)) + std::string(unit);
   const double expanded = factor * *difference.expanded;
-  const int places = std::min(placesOf(expanded), 9);
-  const bool tiny = expanded == 0 || expanded < 1e-9;
+  // No finer than a hundredth of the margin's second digit: what U says beyond that matters to nobody.
+  const int finest = difference.margin > 0 ? placesOf(factor * difference.margin) + 2 : 9;
+  const int places = std::min({placesOf(expanded), finest, 9});
+  const bool tiny = expanded < 1e-9;
   const std::string number = tiny ? shown(formatNumber(value, 3)) : fixed(value, places);
   return number + " ± " + (tiny ? shown(formatNumber(expanded, 2)) : fixed(expanded, places)) +
          std::string(unit);
@@ -304,7 +313,7 @@ std::string gainText(const Difference& gain) {
 }
 
 std::string marginText(double margin, double factor, std::string_view unit) {
-  return shown(formatNumber(factor * margin, 4)) + std::string(unit);
+  return shown(formatNumber(factor * margin, 3)) + std::string(unit);
 }
 
 std::string stepList(const std::vector<std::size_t>& steps) {
