@@ -121,7 +121,7 @@ ListHeading listHeadingOf(std::string_view text) {
   if (const auto heading = splitAt(text, ",", true)) return *heading;
   for (const std::string_view between : {"/", " in "})
     if (const auto heading = splitAt(text, between, false)) return *heading;
-  return {std::string(text), {}};
+  return {std::string(text), folded(text) == "awg" ? "AWG" : ""};
 }
 
 ListField fieldOfHeading(const ListHeading& heading) {

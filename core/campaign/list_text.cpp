@@ -68,10 +68,12 @@ Result<ListRows> listRows(std::string_view text, std::size_t mostRows) {
   std::optional<ListRows> best;
   std::optional<Error> error;
   double most = 0;
+  const std::string_view firstLine = text.substr(0, text.find_first_of("\r\n"));
   for (const char delimiter : {'\t', ';', ','}) {
     auto rows = delimitedRows(text, mostRows, delimiter);
     if (!rows) {
-      if (!error) error = rows.error();
+      // With another delimiter than its own a quotation mark is text, and its fault would not show.
+      if (!error && firstLine.find(delimiter) != text.npos) error = rows.error();
       continue;
     }
     const bool cuts = !rows->empty() && rows->front().cells.size() > 1;
@@ -81,8 +83,8 @@ Result<ListRows> listRows(std::string_view text, std::size_t mostRows) {
     most = share;
     best = ListRows{share > 0 ? delimiter : ',', *std::move(rows)};
   }
-  // A comma that nothing stands behind cuts a list of one column as well as any.
-  if (!best) return *error;
+  if (error && most == 0) return *error;
+  if (!best) return delimitedRows(text, mostRows, ',').error();
   return *std::move(best);
 }
 

@@ -98,7 +98,7 @@ TEST(BatchValues, ArmsAtTheOldNominalValueFollowMeasuredOnesStay) {
   document = withChannel(document, 1, measured);
   ChannelValues values;
   values.gaugeResistance = 120.0_ohm;
-  const Setup after = setup(withValuesIn(document, Indices{1}, values), 1);
+  const core::Setup after = setup(withValuesIn(document, Indices{1}, values), 1);
   EXPECT_EQ(after.bridge.gauge.nominal, 120.0_ohm);
   EXPECT_EQ(after.bridge.arms[0], 120.0_ohm);
   EXPECT_EQ(after.bridge.arms[2], 351.2_ohm);

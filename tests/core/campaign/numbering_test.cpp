@@ -93,7 +93,7 @@ TEST(ChannelCopies, ConnectorsCountUpAndJumpersFollow) {
   channel.setup.wiring.pins = {{pin("J9", "A"), Node::Arm1Begin}, {pin("J9", "9"), Node::Arm1End}};
   channel.setup.shunts.push_back({"R1", 59.0_kohm, Node::Arm1Begin, Node::Arm1End});
   channel.setup.shunts[0].jumpers = {{pin("J9", "A"), pin("J9", "9")}};
-  const Setup setup = withChannelCopies(sample::documentOf({channel}), 0, 1).channels[1]->setup;
+  const core::Setup setup = withChannelCopies(sample::documentOf({channel}), 0, 1).channels[1]->setup;
   EXPECT_EQ(setup.wiring.pins[0].name, pin("J10", "A"));
   EXPECT_EQ(setup.wiring.pins[1].name, pin("J10", "9"));
   EXPECT_EQ(setup.shunts[0].jumpers[0], (Jumper{pin("J10", "A"), pin("J10", "9")}));
