@@ -67,6 +67,8 @@ Request requestFrom(int argc, const char* const* argv) {
   addCheck(cli, request.command);
   addDiagnose(cli, request.command);
   addCompare(cli, request.command);
+  addBatch(cli, request.command);
+  addChannels(cli, request.command);
   addReport(cli, request.command);
   addReview(cli, request.command);
   addResistors(cli, request.command);

@@ -20,6 +20,8 @@ void addLine(CLI::App& cli, Run& chosen);
 void addCheck(CLI::App& cli, Run& chosen);
 void addDiagnose(CLI::App& cli, Run& chosen);
 void addCompare(CLI::App& cli, Run& chosen);
+void addBatch(CLI::App& cli, Run& chosen);
+void addChannels(CLI::App& cli, Run& chosen);
 void addReport(CLI::App& cli, Run& chosen);
 void addReview(CLI::App& cli, Run& chosen);
 void addResistors(CLI::App& cli, Run& chosen);

@@ -116,8 +116,8 @@ class CommandTest(unittest.TestCase):
 
 
 class Usage(CommandTest):
-    COMMANDS = ("predict", "polarity", "levels", "line", "check", "diagnose", "compare", "report", "review",
-                "resistors", "wiring", "working", "whatif", "practice", "spice", "demo")
+    COMMANDS = ("predict", "polarity", "levels", "line", "check", "diagnose", "compare", "batch", "channels",
+                "report", "review", "resistors", "wiring", "working", "whatif", "practice", "spice", "demo")
 
     def test_help_lists_the_commands_and_each_has_its_own(self):
         done = self.succeeds("--help")
