@@ -78,7 +78,7 @@ Section headSection(const ReportBasis& basis, std::size_t index) {
         Picture{Picture::Kind::Bridge, index, 0,
                 say("Bridge of channel {1} with its leads and shunts, all shunts open", {channel.name})});
   const BridgeTemplate& shape = templateOf(channel.setup.bridge.type);
-  section.blocks.push_back(Paragraph{say(shape.name) + ". " + say(shape.about), {}});
+  section.blocks.push_back(Paragraph{std::string(shape.name) + ". " + std::string(shape.about), {}});
   if (!channel.note.empty()) section.blocks.push_back(Paragraph{channel.note, {}});
   if (basis.has(ReportPart::Setup)) addSetup(section, channel, evaluation);
   if (basis.order.printed)

@@ -4,6 +4,8 @@
 #include <algorithm>
 
 #include "core/circuit/hookup_words.h"
+#include "core/record/fingerprint.h"
+#include "core/record/review_state.h"
 #include "core/report/record_words.h"
 #include "core/report/uncertainty_tables.h"
 
@@ -26,7 +28,7 @@ std::string channelsText(const ReportBasis& basis) {
   return say("{1} of {2}: chosen by hand", {count, all});
 }
 
-EntryList coverEntries(const ReportBasis& basis) {
+EntryList coverEntries(const ReportBasis& basis, const std::string& fingerprint) {
   const Document& document = basis.document;
   const ReportOrder& order = basis.order;
   EntryList list{"",
@@ -39,12 +41,16 @@ EntryList coverEntries(const ReportBasis& basis) {
     list.entries.push_back({say("Checks"), say("the latest of each channel")});
   if (order.printed) list.entries.push_back({say("Printed on"), shown(*order.printed)});
   if (!order.program.empty()) list.entries.push_back({say("Program"), order.program});
+  list.entries.push_back({say("State"), fingerprint.empty() ? standingOf(document).sentence
+                                                            : standingOf(document, fingerprint).sentence});
   return list;
 }
 
 void addFingerprint(Section& section, const std::string& fingerprint) {
   if (fingerprint.empty()) return;
-  section.blocks.push_back(EntryList{"", {{say("Fingerprint of the document"), fingerprint, true}}});
+  section.blocks.push_back(EntryList{"",
+                                     {{say("Fingerprint"), shortFingerprint(fingerprint)},
+                                      {say("Fingerprint in full"), fingerprint, true}}});
 }
 
 /// In one paragraph, so that nobody takes a part for the whole.
@@ -86,7 +92,7 @@ std::string leftOutText(const ReportTemplate& content) {
 Section coverSection(const ReportBasis& basis, const std::string& fingerprint) {
   Section section{say("About this report"), 1, {}};
   if (basis.has(ReportPart::Cover)) {
-    section.blocks.push_back(coverEntries(basis));
+    section.blocks.push_back(coverEntries(basis, fingerprint));
     if (!basis.document.note.empty()) section.blocks.push_back(Paragraph{basis.document.note, {}});
   }
   addFingerprint(section, fingerprint);

@@ -28,8 +28,15 @@ std::string csvText(std::string_view text);
 /// its rows: check_verdict; nonlinearity, hysteresis, repeatability, zero_return, zero_shift, symmetry,
 /// combined_error, span_ratio (shares: 0.01 is 1 %); line_probability (of the line's chi-square); diagnosis
 /// (its result's key), likeliest_cause (its key), cause_size (in words), cause_weight (0 to 1),
-/// diagnosis_sentence, of those checks that call for one (core::callsForDiagnosis). Last
+/// diagnosis_sentence, of those checks that call for one (core::callsForDiagnosis).
 /// connection: how the bridge is connected where that is not as its template says, in sentences.
+/// Then, in the later one of the last two checks with readings: compared_with (the name of the earlier one);
+/// step_moved (later less earlier deviation from expected), moved_std_uncertainty, moved_margin, p_different,
+/// p_equivalent, step_change (core::changeKey); check_change, gain_change (a share), gain_p_different,
+/// gain_p_equivalent of the check as a whole. Then of the resistors that the step closes resistors (their
+/// labels), certificates, calibration_due, each with "; " between them; instrument, instrument_serial,
+/// instrument_certificate, instrument_due; air_degC, relative_humidity (0 to 1) of the check; last fingerprint,
+/// of the whole document, alike in every row.
 ///
 /// Channels without a check give their planned steps with verdict "not judged". Numbers have a point and
 /// are the shortest that read back as the same double; the unit is in the header or, where channels

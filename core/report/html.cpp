@@ -233,6 +233,7 @@ std::string htmlText(std::string_view text) {
 }
 
 std::string reportHtml(const Report& report, const std::function<PictureSource(const Picture&)>& pictures) {
+  const LanguageScope scope(report.words);
   Writer writer(report, pictures);
   for (const Section& section : report.sections) writer.add(section);
   return "<!DOCTYPE html>\n<html lang=\"" + htmlText(report.language) +

@@ -5,6 +5,7 @@
 
 #include "core/circuit/hookup_words.h"
 #include "core/record/fingerprint.h"
+#include "core/record/review_state.h"
 #include "core/report/json_parts.h"
 
 namespace core {
@@ -109,6 +110,15 @@ void writeTraced(JsonEmitter& out, std::string_view key, const std::vector<Trace
   });
 }
 
+void writeStanding(JsonEmitter& out, const Document& document, const std::string& fingerprint) {
+  const Standing standing = fingerprint.empty() ? standingOf(document) : standingOf(document, fingerprint);
+  out.object("standing", OneLine, [&] {
+    out.text("stage", stageKey(standing.stage));
+    out.boolean("changed_since", standing.changedSince);
+    out.text("sentence", standing.sentence);
+  });
+}
+
 void writeRecord(JsonEmitter& out, const Document& document) {
   out.array("history", Lines, [&] {
     for (const Revision& revision : document.history)
@@ -141,10 +151,12 @@ Result<std::string> reportJson(const Document& document, const ReportOrder& orde
   const LanguageScope scope(english());  // programs read it
   const ReportBasis basis = reportBasis(document, order, progress, stop);
   if (stop.stop_requested()) return cancelled();
-  const auto fingerprint = fingerprintOf(document);
+  const auto found = fingerprintOf(document);
+  const std::string fingerprint = found ? *found : std::string();
   JsonEmitter out;
   out.object({}, Lines, [&] {
-    writeHead(out, basis, fingerprint ? *fingerprint : std::string());
+    writeHead(out, basis, fingerprint);
+    writeStanding(out, document, fingerprint);
     out.array("channels", Lines, [&] {
       for (const std::size_t index : basis.channels) writeChannelReport(out, basis, index);
     });

@@ -2,6 +2,7 @@
 #include "core/report/record_sections.h"
 
 #include "core/record/fingerprint.h"
+#include "core/record/revisions.h"
 #include "core/report/record_words.h"
 
 namespace core {
@@ -57,6 +58,11 @@ Section historySection(const Document& document) {
     section.blocks.push_back(Paragraph{say("The document holds no history."), {}});
     return section;
   }
+  if (const auto broken = brokenRevision(document.history))
+    section.blocks.push_back(Caution{say(
+        "The history does not hold together: entry {1} does not follow from those before it. An entry was "
+        "altered, lost or put in.",
+        {std::to_string(*broken + 1)})});
   Table table{say("Who saved what"),
               {{say("Time"), false, 18},
                {say("Person"), false, 14},

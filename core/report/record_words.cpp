@@ -30,7 +30,7 @@ std::string identityText(const Identity& identity) {
 }
 
 std::string meritHeading(MeritKind kind) {
-  std::string name = say(meritKindName(kind));
+  std::string name = std::string(meritKindName(kind));
   if (!name.empty() && name[0] >= 'a' && name[0] <= 'z') name[0] = static_cast<char>(name[0] - 'a' + 'A');
   return name;
 }

@@ -92,8 +92,11 @@ std::vector<std::string> cautions() {
 Report reportOf(const Document& document, const ReportOrder& order, const Progress& progress,
                 const std::stop_token& stop) {
   const LanguageScope scope(languageOf(order));
-  Report report{
-      document.title.empty() ? say("Shunt calibration report") : document.title, {}, language().code, {}};
+  Report report{document.title.empty() ? say("Shunt calibration report") : document.title,
+                {},
+                language().code,
+                {},
+                currentLanguage()};
   const ReportBasis basis = reportBasis(
       document, order,
       [&](double share) {

@@ -15,16 +15,6 @@ std::vector<OverviewRow> rowsOf(const ReportBasis& basis) {
   return rows;
 }
 
-/// Indices of the channels, those first that a reviewer has to look at.
-std::vector<std::size_t> worstFirst(const ReportBasis& basis) {
-  const std::vector<OverviewRow> rows = rowsOf(basis);
-  std::vector<std::size_t> positions(rows.size()), channels;
-  for (std::size_t k = 0; k < rows.size(); ++k) positions[k] = k;
-  sortRows(basis.document, rows, OverviewOrder::WorstFirst, false, positions);
-  for (const std::size_t position : positions) channels.push_back(basis.channels[position]);
-  return channels;
-}
-
 /// "3 channels: 1 passes, 1 fails, 1 is not checked"; only states that occur.
 std::string tallyText(const OverviewTally& tally) {
   const auto counted = [](std::size_t count, std::string_view pattern) {
@@ -65,9 +55,9 @@ Table channelTable(const ReportBasis& basis, const std::vector<std::size_t>& cha
     const OverviewRow& row = basis.overview.at(index);
     TableRow line{{channel.name}, basis.evaluations[index].verdict};
     if (groups) line.cells.push_back(channel.group);
-    for (std::string cell :
-         {say(templateOf(channel.setup.bridge.type).name), std::to_string(channel.setup.sequence.size()),
-          std::to_string(channel.checks.size()), worstText(row), row.status})
+    for (std::string cell : {std::string(templateOf(channel.setup.bridge.type).name),
+                             std::to_string(channel.setup.sequence.size()),
+                             std::to_string(channel.checks.size()), worstText(row), row.status})
       line.cells.push_back(std::move(cell));
     table.rows.push_back(std::move(line));
   }
@@ -88,15 +78,25 @@ Table checkListTable(const ReportBasis& basis, const std::vector<std::size_t>& c
     for (const std::size_t number : reportedChecks(channel, basis.order.content)) {
       const Check& check = channel.checks[number];
       const Verdict verdict = basis.evaluations[index].checks[number].assessment.verdict;
-      table.rows.push_back({{channel.name, check.name, shownDay(check.date), givenText(check.person),
-                             decisionText(setupOf(channel, check).decision), say(verdictWord(verdict))},
-                            verdict});
+      table.rows.push_back(
+          {{channel.name, check.name, shownDay(check.date), givenText(check.person),
+            decisionText(setupOf(channel, check).decision), std::string(verdictWord(verdict))},
+           verdict});
     }
   }
   return table;
 }
 
 }  // namespace
+
+std::vector<std::size_t> worstFirst(const ReportBasis& basis) {
+  const std::vector<OverviewRow> rows = rowsOf(basis);
+  std::vector<std::size_t> positions(rows.size()), channels;
+  for (std::size_t k = 0; k < rows.size(); ++k) positions[k] = k;
+  sortRows(basis.document, rows, OverviewOrder::WorstFirst, false, positions);
+  for (const std::size_t position : positions) channels.push_back(basis.channels[position]);
+  return channels;
+}
 
 Section summarySection(const ReportBasis& basis) {
   Section section{say("Summary"), 1, {}};

@@ -162,6 +162,7 @@ class PageWriter {
 
 std::string reportWebPage(const Report& report,
                           const std::function<PictureSource(const Picture&)>& pictures) {
+  const LanguageScope scope(report.words);
   PageWriter writer(report, pictures);
   for (std::size_t k = 0; k < report.sections.size(); ++k) writer.add(k);
   std::string head = "<!DOCTYPE html>\n<html lang=\"" + htmlText(report.language) +
