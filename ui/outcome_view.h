@@ -6,6 +6,7 @@
 
 #include "ui/outcome/chart_options.h"
 #include "ui/outcome/shown_outcome.h"
+#include "ui/picture_file.h"
 #include "ui/session.h"
 
 class QAction;
@@ -20,6 +21,7 @@ class QToolButton;
 
 namespace ui {
 
+class ChangePanel;
 class ChartTools;
 class FigureGrid;
 class FiguresPage;
@@ -73,6 +75,7 @@ class OutcomeView : public QWidget {
   void showTable(const ShownOutcome& outcome);
   /// Says why when there is nothing to copy or export.
   bool canShare();
+  PictureDrawing drawing() const;
   void shareRoom();
   void fitVerdict(bool low);
   void placeFigures(bool wide);
@@ -92,6 +95,7 @@ class OutcomeView : public QWidget {
   QTableView* m_table;
   ReportTableModel* m_model;
   FiguresPage* m_figuresPage;
+  ChangePanel* m_change;
   FigureGrid* m_figures;         ///< in short, below charts and table, or beside them in `m_figuresBeside`
   QScrollArea* m_figuresBeside;  ///< scrolls, so that none is ever out of reach
   QBoxLayout* m_body;            ///< stack and figures, below or beside one another

@@ -30,6 +30,9 @@ struct BarPicture {
   QList<PlotBranch> branches;  ///< of the bars that are not `compared`
   BarFit fit = BarFit::Bars;
   bool errorBars = false;
+  QString outsideName = {};  ///< of bars beyond their limits, where that is another word
+  QString limitsName = {};
+  QString whiskerName = {};
 };
 
 QString marksInWords(const QList<PlotBar>& bars);
@@ -39,10 +42,14 @@ QString marksInWords(const QList<PlotBar>& bars);
 /// own standard uncertainty, and a residual over what the fit has left of it; limits have no such unit.
 QList<PlotBar> checkBars(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
                          std::size_t check, const ChartOptions& options, bool compared);
-/// After less before, with the limit within which a step counts as unchanged. Not to be standardised: what
-/// both checks have in common cancels, and how much that is is not known.
+/// How each step moved (StepComparison::moved) within its margin, with the interval of probability 0.90: a
+/// step is unchanged when that lies inside the margin. Not to be standardised: a margin has no such unit.
 QList<PlotBar> differenceBars(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
                               const core::Comparison& comparison, std::size_t before, BarUnit unit);
+/// The same with what is said about them.
+BarPicture differencePicture(const core::Channel& channel, const core::ChannelEvaluation& evaluation,
+                             const core::Comparison& comparison, std::size_t before, const CheckPlot& plot,
+                             const ChartOptions& options);
 
 /// The bars of `check` with line, bands and branches about them as far as `options` wants them and the unit
 /// gives them: these are in units that are the same for all steps.

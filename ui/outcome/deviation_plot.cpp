@@ -50,6 +50,7 @@ void DeviationPlot::showBars(BarPicture picture, const AxisTicks& x, std::option
   fitPool();
   m_zero->replace(QList<QPointF>{{x.low, 0}, {x.high, 0}});
   m_line->setName(m_shown.lineName);
+  m_outside->setName(m_shown.outsideName.isEmpty() ? tr("Out of limits") : m_shown.outsideName);
   m_line->replace(m_shown.lineShown ? m_shown.line : QList<QPointF>());
   setCurrentStep(step);
   setTitles(QString(), m_shown.xTitle, m_shown.yTitle);
@@ -232,8 +233,10 @@ void DeviationPlot::showLegend(const Colours& colours) {
   limits.setAlphaF(0.5F);
   // A plot that is all within would else look like one without limits.
   const bool beyond = some([&](const PlotBar& bar) { return bar.limit && *bar.limit < m_yTicks.high; });
-  add(some([](const PlotBar& bar) { return bar.limit.has_value(); }), LegendMark::Area, limits,
-      beyond ? tr("Within limits") : tr("Within limits, which lie beyond the axis"));
+  QString within = beyond ? tr("Within limits") : tr("Within limits, which lie beyond the axis");
+  if (!m_shown.limitsName.isEmpty())
+    within = beyond ? m_shown.limitsName : tr("%1, beyond the axis").arg(m_shown.limitsName);
+  add(some([](const PlotBar& bar) { return bar.limit.has_value(); }), LegendMark::Area, limits, within);
   add(some([](const PlotBar& bar) { return bar.verdict == core::Verdict::Fail; }), LegendMark::Triangle,
       colours.fail, m_outside->name());
   add(some([](const PlotBar& bar) { return bar.verdict == core::Verdict::CannotTell; }),
@@ -243,7 +246,8 @@ void DeviationPlot::showLegend(const Colours& colours) {
   for (const LineBand& band : m_shown.bands)
     add(!band.halves.isEmpty(), LegendMark::Area, fillOf(band.kind, colours), band.words);
   add(m_shown.errorBars && some([](const PlotBar& bar) { return bar.expanded.has_value(); }),
-      LegendMark::Whisker, colours.text, tr("U of the deviation"));
+      LegendMark::Whisker, colours.text,
+      m_shown.whiskerName.isEmpty() ? tr("U of the deviation") : m_shown.whiskerName);
   add(!m_shown.branches.isEmpty(), LegendMark::RisingStroke, colours.quiet, tr("Rising"));
   add(!m_shown.branches.isEmpty(), LegendMark::FallingStroke, colours.quiet, tr("Falling"));
   setLegend(std::move(entries));

@@ -110,11 +110,8 @@ void OutcomeCharts::showBars(const ShownOutcome& outcome, const ChartOptions& op
   const core::ChannelEvaluation& evaluation = *outcome.evaluation;
   BarPicture picture;
   if (options.kind == BarKind::Difference && outcome.pair) {
-    picture.bars =
-        differenceBars(channel, evaluation, outcome.pair->comparison, outcome.pair->before, options.unit);
-    picture.xTitle = plot.xTitle;
-    picture.yTitle = barTitle(options, plot.unit);
-    picture.fit = options.fit;
+    picture =
+        differencePicture(channel, evaluation, outcome.pair->comparison, outcome.pair->before, plot, options);
   } else if (outcome.check) {
     picture = barPicture(channel, evaluation, *outcome.check, plot, options);
     for (const std::size_t other : outcome.checks())

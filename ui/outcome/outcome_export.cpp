@@ -59,18 +59,6 @@ bool looksLikeFormula(const QString& text) {
          !signedNumber.match(trimmed).hasMatch();
 }
 
-QString textCell(std::string_view text) {
-  const QString cell = toQString(text);
-  return looksLikeFormula(cell) ? "'" + cell : cell;
-}
-
-/// An absent number is an empty cell. Grouped digits would be read as text, or as another number.
-QString numberCell(const std::optional<double>& value) {
-  QLocale plain;
-  plain.setNumberOptions(plain.numberOptions() | QLocale::OmitGroupSeparator);
-  return value ? plain.toString(*value, 'g', 15) : QString();
-}
-
 QStringList cellsOf(const core::StepRow& row, const QString& check) {
   const std::optional<double> expanded = row.decided ? row.decided->expanded : std::nullopt;
   QStringList cells{check, QString::number(row.step + 1), textCell(row.label), textCell(row.closed)};
@@ -98,6 +86,18 @@ QStringList headerOf(const core::Setup& setup) {
 }
 
 }  // namespace
+
+QString textCell(std::string_view text) {
+  const QString cell = toQString(text);
+  return looksLikeFormula(cell) ? "'" + cell : cell;
+}
+
+/// Grouped digits would be read as text, or as another number.
+QString numberCell(const std::optional<double>& value) {
+  QLocale plain;
+  plain.setNumberOptions(plain.numberOptions() | QLocale::OmitGroupSeparator);
+  return value ? plain.toString(*value, 'g', 15) : QString();
+}
 
 OutcomeHeading headingOf(const Session& session, const ShownOutcome& outcome) {
   OutcomeHeading heading;

@@ -35,6 +35,9 @@ QString suggestedName(const ShownOutcome& outcome);
 /// Rows of cells, the header first: one row a step of each shown check, or of the plan. Numbers in the user's
 /// notation with 15 digits; a text that a spreadsheet would take for a formula has an apostrophe before it.
 QList<QStringList> outcomeData(const ShownOutcome& outcome);
+/// A text as a cell, and a number, which is an empty cell when absent.
+QString textCell(std::string_view text);
+QString numberCell(const std::optional<double>& value);
 /// Tab-separated; tabs and line breaks within cells become spaces.
 QString asTabbedText(const QList<QStringList>& rows);
 /// A table; everything escaped.
