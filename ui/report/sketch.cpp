@@ -10,7 +10,7 @@
 namespace ui {
 namespace {
 
-constexpr int finer = 16;  ///< letters of so many times their pixels keep the shape they have on paper
+constexpr int finer = Sketch::finer;
 
 QPainterPath polygonPath(const QPointF* points, int count, bool closed) {
   QPainterPath path(points[0]);

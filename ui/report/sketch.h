@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QBrush>
+#include <QByteArray>
 #include <QFont>
 #include <QImage>
 #include <QPainterPath>
@@ -21,6 +22,9 @@ namespace ui {
 /// can be drawn on any thread, as often as wanted, at any size.
 class Sketch {
  public:
+  static constexpr int finer =
+      16;  ///< letters of so many times their pixels keep the shape they have on paper
+
   struct Stroke {
     enum class Kind : std::uint8_t { Path, Text, Image };
     Kind kind = Kind::Path;
@@ -45,6 +49,9 @@ class Sketch {
   QSizeF size() const { return m_size; }
   /// Draws it into `room`, stretched where the proportions differ.
   void draw(QPainter& painter, const QRectF& room) const;
+  /// As a picture for browsers (SVG 1.1), some kilobytes: what QSvgGenerator makes of it has fifty times as
+  /// many.
+  QByteArray svg() const;
 
  private:
   QSizeF m_size;
