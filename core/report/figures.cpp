@@ -2,11 +2,11 @@
 #include "core/report/figures.h"
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 #include <tuple>
 
 #include "core/compare/comparison_words.h"
+#include "core/report/record_words.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/shown.h"
@@ -15,18 +15,18 @@ namespace core {
 namespace {
 
 /// "1.2 µm/m", or a word where there is no number.
-std::string shown(double value, const std::string& unit) {
+std::string withUnit(double value, const std::string& unit) {
   if (!std::isfinite(value)) return shownNumber(value, 0);
-  return formatNumber(value, 4) + " " + unit;
+  return shown(formatNumber(value, 4)) + " " + unit;
 }
 
-std::string percent(double share) { return formatNumber(100 * share, 4) + " %"; }
+std::string percent(double share) { return shown(formatNumber(100 * share, 4)) + " %"; }
 
 /// Without unit where readings are in the unit of what is simulated: the slope is then a plain ratio.
 std::string slopeText(const Setup& setup, const Line& line) {
   const std::string reading = readingUnitText(setup.instrument), simulated = simulatedUnitText(setup.bridge);
-  const std::string text = withError(line.slope, line.slopeError);
-  return reading == simulated ? text : text + " " + reading + " per " + simulated;
+  const std::string text = shown(withError(line.slope, line.slopeError));
+  return reading == simulated ? text : say("{1} {2} per {3}", {text, reading, simulated});
 }
 
 const Merit* meritOf(const CheckAssessment& assessment, MeritKind kind) {
@@ -37,15 +37,15 @@ const Merit* meritOf(const CheckAssessment& assessment, MeritKind kind) {
 
 /// "0.4 µm/m, limit 15 µm/m"
 std::string zeroReturnText(const Setup& setup, const CheckAssessment& assessment) {
-  if (!assessment.zeroReturn) return "not known: fewer than two zero readings";
+  if (!assessment.zeroReturn) return say("not known: fewer than two zero readings");
   const std::string unit = readingUnitText(setup.instrument);
   const Merit* merit = meritOf(assessment, MeritKind::ZeroReturn);
-  const std::string value =
-      merit && merit->value ? valueText(*merit) + " " + unit : shown(assessment.zeroReturn->base(), unit);
+  const std::string value = merit && merit->value ? shown(valueText(*merit)) + " " + unit
+                                                  : withUnit(assessment.zeroReturn->base(), unit);
   // By its E_n it has no limit but its own uncertainty, which stands with the step.
   if (setup.decision.rule == DecisionRule::EnNumber) return value;
   const double limit = assessment.zeroReturnLimit.base();
-  return value + ", limit " + formatFixed(limit, placesOf(limit)) + " " + unit;
+  return say("{1}, limit {2}", {value, shown(formatFixed(limit, placesOf(limit))) + " " + unit});
 }
 
 std::string judgedText(const CheckAssessment& assessment) {
@@ -53,11 +53,12 @@ std::string judgedText(const CheckAssessment& assessment) {
                                     [](const auto& step) { return step.verdict != Verdict::NotJudged; });
   const auto open = std::count_if(assessment.steps.begin(), assessment.steps.end(),
                                   [](const auto& step) { return step.verdict == Verdict::CannotTell; });
-  const std::string text = std::to_string(judged) + " of " + std::to_string(assessment.steps.size());
-  return open == 0 ? text : text + ", of " + std::to_string(open) + " the rule cannot tell";
+  const std::string text =
+      say("{1} of {2}", {std::to_string(judged), std::to_string(assessment.steps.size())});
+  return open == 0 ? text : say("{1}, of {2} the rule cannot tell", {text, std::to_string(open)});
 }
 
-/// "step 2", "steps 2, 5"; empty when every reading is a finite number.
+/// "step 2: no finite reading", "steps 2, 5: ..."; empty when every reading is a finite number.
 std::string stepsWithoutNumber(const CheckAssessment& assessment) {
   std::string steps;
   std::size_t count = 0;
@@ -67,7 +68,8 @@ std::string stepsWithoutNumber(const CheckAssessment& assessment) {
     steps += (count++ == 0 ? "" : ", ") + std::to_string(k + 1);
   }
   if (count == 0) return {};
-  return (count == 1 ? "step " : "steps ") + steps;
+  return count == 1 ? say("step {1}: no finite reading", {steps})
+                    : say("steps {1}: no finite reading", {steps});
 }
 
 double greatestChange(const CheckAssessment& assessment) {
@@ -86,87 +88,97 @@ bool isRounding(const Line& line, double greatest) {
 }
 
 std::string rSquaredText(const Line& line) {
-  if (!line.throughZero && line.degreesOfFreedom == 0) return "not known: two points only";
-  return line.rSquared ? formatFixed(*line.rSquared, 7) : "not known: all readings alike";
+  if (!line.throughZero && line.degreesOfFreedom == 0) return say("not known: two points only");
+  return line.rSquared ? shown(formatFixed(*line.rSquared, 7)) : say("not known: all readings alike");
 }
 
 /// How the line was fitted, to what, and why no stated uncertainty weighs in it where there are some.
 std::string fitText(const CheckAssessment& assessment) {
-  const std::string text = "measured against simulated, " + std::string(lineFitName(assessment.line->fit));
+  const std::string text = say("measured against simulated, {1}", {lineFitName(assessment.line->fit)});
   const bool isStated = assessment.agreement && assessment.agreement->fit != LineFit::Ordinary;
   if (assessment.line->fit != LineFit::Ordinary || !isStated) return text;
-  return text + ": the bridge's own curvature is larger than the uncertainties";
+  return say("{1}: the bridge's own curvature is larger than the uncertainties", {text});
 }
 
 void addLine(std::vector<Entry>& figures, const Setup& setup, const CheckAssessment& assessment) {
   const Result<Line>& line = assessment.line;
   if (!line) {
-    figures.push_back({"Line", "measured against simulated, not fitted: " + line.error().text()});
+    figures.push_back(
+        {say("Line"), say("measured against simulated, not fitted: {1}", {line.error().text()})});
     return;
   }
   const std::string unit = readingUnitText(setup.instrument);
-  const std::string intercept =
-      isRounding(*line, greatestChange(assessment)) ? "0" : withError(line->intercept, line->interceptError);
-  figures.push_back({"Line", fitText(assessment)});
-  figures.push_back({"Slope", slopeText(setup, *line)});
-  figures.push_back({"Intercept", intercept + " " + unit});
-  figures.push_back({"Residual deviation", line->residualDeviation ? shown(*line->residualDeviation, unit)
-                                                                   : "not known: too few points"});
+  const std::string intercept = isRounding(*line, greatestChange(assessment))
+                                    ? "0"
+                                    : shown(withError(line->intercept, line->interceptError));
+  figures.push_back({say("Line"), fitText(assessment)});
+  figures.push_back({say("Slope"), slopeText(setup, *line)});
+  figures.push_back({say("Intercept"), intercept + " " + unit});
+  figures.push_back({say("Residual deviation"), line->residualDeviation
+                                                    ? withUnit(*line->residualDeviation, unit)
+                                                    : say("not known: too few points")});
   figures.push_back({"R²", rSquaredText(*line)});
 }
 
 /// "χ² = 6.1 with 7 degrees of freedom, as the stated uncertainties allow"
 std::string scatterText(const Line& agreement) {
-  if (!agreement.chiSquare) return "not compared: a reading has no stated uncertainty";
-  if (!agreement.chiSquareProbability) return "not known: too few points";
+  if (!agreement.chiSquare) return say("not compared: a reading has no stated uncertainty");
+  if (!agreement.chiSquareProbability) return say("not known: too few points");
   const double probability = *agreement.chiSquareProbability;
-  const std::string text = "χ² = " + formatNumber(*agreement.chiSquare, 3) + " with " +
-                           std::to_string(agreement.degreesOfFreedom) + " degrees of freedom";
-  if (probability >= 0.05) return text + ", as the stated uncertainties allow";
-  return text + ", probability " + (probability < 1e-4 ? "below 0.01" : formatNumber(100 * probability, 2)) +
-         " %: scatter about the line is larger than the stated uncertainties";
+  const std::string chiSquare = shown(formatNumber(*agreement.chiSquare, 3));
+  const std::string degrees = std::to_string(agreement.degreesOfFreedom);
+  if (probability >= 0.05)
+    return say("χ² = {1} with {2} degrees of freedom, as the stated uncertainties allow",
+               {chiSquare, degrees});
+  const std::string text =
+      probability < 1e-4 ? say("below {1}", {shown("0.01")}) : shown(formatNumber(100 * probability, 2));
+  return say(
+      "χ² = {1} with {2} degrees of freedom, probability {3} %: scatter about the line is larger than the "
+      "stated "
+      "uncertainties",
+      {chiSquare, degrees, text});
 }
 
 /// "1.0012 ± 0.0004, slope of measured against expected"
 std::string gainText(const ChainGain& gain) {
-  std::string text = withError(gain.value, gain.standard) + ", slope of measured against expected";
-  if (gain.isWidened) text += "; widened, the points scatter more than stated";
-  if (!gain.describesReadings) text += "; the line does not describe these readings";
+  std::string text =
+      say("{1}, slope of measured against expected", {shown(withError(gain.value, gain.standard))});
+  if (gain.isWidened) text += "; " + say("widened, the points scatter more than stated");
+  if (!gain.describesReadings) text += "; " + say("the line does not describe these readings");
   return text;
 }
 
 /// How the readings agree with what was expected, whatever curvature the bridge itself has.
 void addAgreement(std::vector<Entry>& figures, const CheckAssessment& assessment) {
   if (!assessment.agreement) return;
-  if (assessment.gain) figures.push_back({"Gain of the chain", gainText(*assessment.gain)});
-  figures.push_back({"Scatter", scatterText(*assessment.agreement)});
+  if (assessment.gain) figures.push_back({say("Gain of the chain"), gainText(*assessment.gain)});
+  figures.push_back({say("Scatter"), scatterText(*assessment.agreement)});
 }
 
 /// "0.025 ± 0.016 %"
 std::string shareWithError(const Merit& merit) {
   const bool hasError = merit.standard && *merit.standard > 0;
-  return hasError ? withError(100 * *merit.share, 100 * *merit.standard) + " %" : shareText(merit);
+  return shown(hasError ? withError(100 * *merit.share, 100 * *merit.standard) + " %" : shareText(merit));
 }
 
 /// "0.025 ± 0.016 % of the measured span at step 2, limit 0.50 %: pass"
 std::string meritText(const Setup& setup, const CheckAssessment& assessment, const Merit& merit) {
-  if (!merit.value) return "not known: " + merit.missing;
-  const std::string share = shareWithError(merit) + " of " + std::string(denominatorName(merit.kind));
+  if (!merit.value) return say("not known: {1}", {merit.missing});
+  const std::string share = say("{1} of {2}", {shareWithError(merit), denominatorName(merit.kind)});
   const std::string verdict = merit.limit ? ": " + std::string(verdictWord(merit.verdict)) : std::string();
   if (merit.kind == MeritKind::ZeroReturn) return zeroReturnText(setup, assessment) + verdict + "; " + share;
-  const std::string step = merit.step ? " at step " + std::to_string(*merit.step + 1) : std::string();
+  const std::string step =
+      merit.step ? " " + say("at step {1}", {std::to_string(*merit.step + 1)}) : std::string();
   const bool isByUncertainty = setup.decision.rule == DecisionRule::EnNumber && merit.decided;
-  const std::string size = isByUncertainty && !merit.decided->expanded ? "not known" : limitText(merit);
-  const std::string limit = merit.limit ? (isByUncertainty ? ", U " : ", limit ") + size : std::string();
-  return share + step + limit + verdict;
+  const std::string size =
+      isByUncertainty && !merit.decided->expanded ? say("not known") : shown(limitText(merit));
+  if (!merit.limit) return share + step;
+  return share + step + ", " + (isByUncertainty ? say("U {1}", {size}) : say("limit {1}", {size})) + verdict;
 }
 
 void addMerits(std::vector<Entry>& figures, const Setup& setup, const CheckAssessment& assessment) {
-  for (const Merit& merit : assessment.merits) {
-    std::string name(meritKindName(merit.kind));
-    name[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(name[0])));
-    figures.push_back({name, meritText(setup, assessment, merit)});
-  }
+  for (const Merit& merit : assessment.merits)
+    figures.push_back({meritHeading(merit.kind), meritText(setup, assessment, merit)});
 }
 
 std::string changeText(const std::optional<Difference>& difference, const std::string& amount,
@@ -176,7 +188,7 @@ std::string changeText(const std::optional<Difference>& difference, const std::s
 }
 
 std::string slopesText(const Setup& setup, const Result<Line>& line) {
-  return line ? slopeText(setup, *line) : "not fitted";
+  return line ? slopeText(setup, *line) : say("not fitted");
 }
 
 }  // namespace
@@ -191,8 +203,8 @@ int decimalsFor(std::span<const double> values) {
 
 std::string shownNumber(const std::optional<double>& value, int decimals) {
   if (!value) return {};
-  if (std::isnan(*value)) return "not a number";
-  if (std::isinf(*value)) return "infinite";
+  if (std::isnan(*value)) return say("not a number");
+  if (std::isinf(*value)) return say("infinite");
   return std::abs(*value) < 1e12 ? formatFixed(*value, decimals) : formatNumber(*value, 6);
 }
 
@@ -214,19 +226,21 @@ std::string withError(double value, const std::optional<double>& error) {
 
 std::string decisionText(const Decision& decision) {
   const std::string name(decisionRuleName(decision.rule));
-  const std::string coverage = ", coverage " + percent(decision.coverage);
+  const std::string coverage = percent(decision.coverage);
   switch (decision.rule) {
     case DecisionRule::Simple:
-      return name + ", U plays no part";
+      return say("{1}, U plays no part", {name});
     case DecisionRule::SharedRisk:
-      return name + ", U at most " + percent(decision.greatestShare) + " of the limit" + coverage;
+      return say("{1}, U at most {2} of the limit, coverage {3}",
+                 {name, percent(decision.greatestShare), coverage});
     case DecisionRule::Guarded:
-      return name + ", guard band " + formatNumber(decision.guardFactor, 4) + " × U" + coverage;
+      return say("{1}, guard band {2} × U, coverage {3}",
+                 {name, shown(formatNumber(decision.guardFactor, 4)), coverage});
     case DecisionRule::Conformity:
-      return name + ", " + percent(decision.conformity) + " passes, " + percent(1 - decision.conformity) +
-             " fails";
+      return say("{1}, {2} passes, {3} fails",
+                 {name, percent(decision.conformity), percent(1 - decision.conformity)});
     case DecisionRule::EnNumber:
-      return name + ", a size up to 1 passes" + coverage;
+      return say("{1}, a size up to 1 passes, coverage {2}", {name, coverage});
   }
   return name;
 }
@@ -237,10 +251,10 @@ std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& ev
   std::vector<Entry> figures;
   addLine(figures, setup, assessment);
   if (const std::string steps = stepsWithoutNumber(assessment); !steps.empty())
-    figures.push_back({"Left out of the line", steps + ": no finite reading"});
+    figures.push_back({say("Left out of the line"), steps});
   addAgreement(figures, assessment);
   addMerits(figures, setup, assessment);
-  figures.push_back({"Steps judged", judgedText(assessment)});
+  figures.push_back({say("Steps judged"), judgedText(assessment)});
   return figures;
 }
 
@@ -253,10 +267,10 @@ std::vector<Entry> comparedFigures(const Channel& channel, const Comparison& com
   figures.push_back({say("Change of zero"), changeText(zero, zero ? differenceText(*zero, 1, unit) : "",
                                                        zero ? marginText(zero->margin, 1, unit) : "")});
   if (gain && gain->en)
-    figures.push_back({say("E_n of the change of gain"), core::shown(formatFixed(*gain->en, 2))});
+    figures.push_back({say("E_n of the change of gain"), shown(formatFixed(*gain->en, 2))});
   if (comparison.jointProbability)
     figures.push_back({say("All steps together, if nothing moved"),
-                       "p = " + core::shown(formatNumber(*comparison.jointProbability, 2))});
+                       "p = " + shown(formatNumber(*comparison.jointProbability, 2))});
   if (comparison.repeats)
     figures.push_back({say("Repeats of both checks that would tell"), std::to_string(*comparison.repeats)});
   return figures;

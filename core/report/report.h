@@ -89,9 +89,10 @@ struct Report {
   std::string title;
   std::vector<Section> sections;
   std::string language = "en";  ///< of its sentences, ISO 639
-  std::string fingerprint =
-      {};  ///< of the document, 64 hexadecimal digits; empty: of no document, or not known
-};
+  std::string fingerprint = {std::shared_ptr<const Language> words =
+                                 english();  ///< for what a layout adds: "Caution."
+};  ///< of the document, 64 hexadecimal digits; empty: of no document, or not known
+};  // namespace core
 
 /// What is wanted of a report.
 struct ReportOrder {

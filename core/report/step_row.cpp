@@ -3,6 +3,8 @@
 
 #include <cmath>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -10,9 +12,9 @@ std::string closedNames(const Setup& setup, const Step& step) {
   std::string names;
   for (const std::size_t shunt : step.closed) {
     if (!names.empty()) names += ", ";
-    names += shunt < setup.shunts.size() ? setup.shunts[shunt].name : "unknown shunt";
+    names += shunt < setup.shunts.size() ? setup.shunts[shunt].name : say("unknown shunt");
   }
-  return names.empty() ? "none" : names;
+  return names.empty() ? say("none") : names;
 }
 
 std::optional<double> base(const std::optional<Reading>& reading) {
@@ -41,7 +43,7 @@ void addJudgement(StepRow& row, const StepAssessment& judged) {
   row.decided = judged.decided;
   row.verdict = judged.verdict;
   row.reason = judged.reason;
-  if (row.change && !std::isfinite(*row.change)) row.reason = "The reading is no finite number.";
+  if (row.change && !std::isfinite(*row.change)) row.reason = say("The reading is no finite number.");
 }
 
 void addReading(StepRow& row, const Check& check) {
@@ -66,7 +68,7 @@ std::vector<StepRow> plannedRows(const Setup& setup, const SetupPrediction& pred
     row.settle = planned.settle;
     const Result<Prediction>& predicted = prediction.steps[step];
     if (!predicted) {
-      row.reason = "Cannot be predicted: " + predicted.error().text();
+      row.reason = say("Cannot be predicted: {1}", {predicted.error().text()});
       continue;
     }
     row.polarity = predicted->polarity;

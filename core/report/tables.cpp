@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/report/figures.h"
+#include "core/report/record_words.h"
 #include "core/report/step_row.h"
 #include "core/report/uncertainty_tables.h"
 #include "core/units/language.h"
@@ -20,11 +21,13 @@ int decimalsOf(const std::vector<StepRow>& rows, std::optional<double> StepRow::
   return decimalsFor(values);
 }
 
-TableColumn numeric(const std::string& name, const std::string& unit) { return {name + ", " + unit, true}; }
+TableColumn numeric(const std::string& name, const std::string& unit) {
+  return {say("{1}, {2}", {name, unit}), true};
+}
 
 /// Of a step that is predicted: without an uncertainty the cell must not look forgotten.
 std::string known(const std::optional<double>& uncertainty) {
-  return uncertainty ? shownUncertainty(uncertainty) : "not known";
+  return uncertainty ? shownUncertainty(uncertainty) : say("not known");
 }
 
 /// The columns of a check that depend on its decision rule: the limit, and what the rule looks at.
@@ -37,10 +40,10 @@ class RuleColumns {
 
   void addHeads(Table& table) const {
     // The limit plays no part in an E_n number.
-    if (m_rule != DecisionRule::EnNumber) table.columns.push_back(numeric("Limit", m_unit));
-    if (m_rule != DecisionRule::Simple) table.columns.push_back(numeric("U of deviation", m_unit));
-    if (m_guardBand) table.columns.push_back(numeric("Guard band", m_unit));
-    if (m_rule == DecisionRule::Conformity) table.columns.push_back({"Conformity, %", true});
+    if (m_rule != DecisionRule::EnNumber) table.columns.push_back(numeric(say("Limit"), m_unit));
+    if (m_rule != DecisionRule::Simple) table.columns.push_back(numeric(say("U of deviation"), m_unit));
+    if (m_guardBand) table.columns.push_back(numeric(say("Guard band"), m_unit));
+    if (m_rule == DecisionRule::Conformity) table.columns.push_back({say("Conformity, %"), true});
     if (m_rule == DecisionRule::EnNumber) table.columns.push_back({"E_n", true});
   }
 
@@ -66,13 +69,7 @@ class RuleColumns {
 /// A figure without a limit is told, and that is all: it must not look forgotten.
 std::string meritVerdict(const Merit& merit) {
   const bool told = !merit.limit && merit.verdict == Verdict::NotJudged;
-  return told ? "no limit" : std::string(verdictWord(merit.verdict));
-}
-
-std::string capital(std::string_view name) {
-  std::string text(name);
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  return text;
+  return told ? say("no limit") : std::string(verdictWord(merit.verdict));
 }
 
 std::string withoutPercent(const std::string& text) { return text.substr(0, text.find(' ')); }
@@ -124,18 +121,18 @@ Table planTable(const Setup& setup, const SetupPrediction& prediction, const Bud
   const std::string simulatedUnit = simulatedUnitText(setup.bridge);
   const std::string readingUnit = readingUnitText(setup.instrument);
   const std::string strain = scopeName(setup, Scope::Strain), chain = scopeName(setup, Scope::Chain);
-  Table table{"Plan: steps and what they should show",
-              {{"Step", true},
-               {"Label"},
-               {"Shunts closed"},
-               {"Settle, s", true},
-               {"Hold, s", true},
-               {"Polarity"},
-               numeric("Simulated", simulatedUnit),
-               numeric("U of simulated (" + strain + ")", simulatedUnit),
-               {"Output, mV/V", true},
-               numeric("Expected", readingUnit),
-               numeric("U of expected (" + chain + ")", readingUnit)},
+  Table table{say("Plan: steps and what they should show"),
+              {{say("Step"), true},
+               {say("Label")},
+               {say("Shunts closed")},
+               {say("Settle, s"), true},
+               {say("Hold, s"), true},
+               {say("Polarity")},
+               numeric(say("Simulated"), simulatedUnit),
+               numeric(say("U of simulated ({1})", {strain}), simulatedUnit),
+               {say("Output, mV/V"), true},
+               numeric(say("Expected"), readingUnit),
+               numeric(say("U of expected ({1})", {chain}), readingUnit)},
               {},
               false,
               false,
@@ -156,7 +153,7 @@ Table planTable(const Setup& setup, const SetupPrediction& prediction, const Bud
                          known(row.expandedChain)};
       line.cells.insert(line.cells.end(), more);
     } else {
-      line.cells.insert(line.cells.end(), {"not known", "", "", "", "cannot be predicted", ""});
+      line.cells.insert(line.cells.end(), {say("not known"), "", "", "", say("cannot be predicted"), ""});
       line.verdict = Verdict::NotJudged;
     }
     table.rows.push_back(std::move(line));
@@ -168,24 +165,24 @@ Table checkTable(const Channel& channel, const ChannelEvaluation& evaluation, st
   const Setup& setup = setupOf(channel, channel.checks[check]);
   const std::string unit = readingUnitText(setup.instrument);
   const RuleColumns rule(setup);
-  Table table{"Steps of " + channel.checks[check].name,
-              {{"Step", true},
-               {"Label"},
-               numeric("Simulated", simulatedUnitText(setup.bridge)),
-               numeric("Expected", unit),
-               numeric("Reading", unit),
-               numeric("Change", unit),
-               numeric("Deviation", unit)},
+  Table table{say("Steps of {1}", {channel.checks[check].name}),
+              {{say("Step"), true},
+               {say("Label")},
+               numeric(say("Simulated"), simulatedUnitText(setup.bridge)),
+               numeric(say("Expected"), unit),
+               numeric(say("Reading"), unit),
+               numeric(say("Change"), unit),
+               numeric(say("Deviation"), unit)},
               {}};
   rule.addHeads(table);
-  table.columns.push_back({"Verdict"});
+  table.columns.push_back({say("Verdict")});
   const std::vector<StepRow> rows = stepRows(channel, evaluation, check);
   const int simulated = decimalsOf(rows, &StepRow::simulated);
   const int expected = decimalsOf(rows, &StepRow::expected);
   for (const StepRow& row : rows) {
     TableRow line{{std::to_string(row.step + 1), row.label, shownNumber(row.simulated, simulated),
-                   row.expected ? shownNumber(row.expected, expected) : "cannot be predicted",
-                   row.reading ? shownNumber(row.reading, expected) : "no reading",
+                   row.expected ? shownNumber(row.expected, expected) : say("cannot be predicted"),
+                   row.reading ? shownNumber(row.reading, expected) : say("no reading"),
                    shownNumber(row.change, expected), shownNumber(row.deviation, expected)},
                   row.verdict};
     rule.addCells(row, expected, line);
@@ -197,38 +194,40 @@ Table checkTable(const Channel& channel, const ChannelEvaluation& evaluation, st
 
 Table meritTable(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check) {
   const Setup& setup = setupOf(channel, channel.checks[check]);
-  Table table{"Figures of merit of " + channel.checks[check].name,
-              {{"Figure", false, 24},
-               {"Value, " + readingUnitText(setup.instrument), true, 14},
-               {"Share, %", true, 12},
-               {"u of share, %", true, 14},
-               {setup.decision.rule == DecisionRule::EnNumber ? "Limit or U, %" : "Limit, %", true, 12},
-               {"Step", true, 8},
-               {"Verdict", false, 16}},
-              {},
-              false,
-              true};
+  Table table{
+      say("Figures of merit of {1}", {channel.checks[check].name}),
+      {{say("Figure"), false, 24},
+       {say("Value, {1}", {readingUnitText(setup.instrument)}), true, 14},
+       {say("Share, %"), true, 12},
+       {say("u of share, %"), true, 14},
+       {setup.decision.rule == DecisionRule::EnNumber ? say("Limit or U, %") : say("Limit, %"), true, 12},
+       {say("Step"), true, 8},
+       {say("Verdict"), false, 16}},
+      {},
+      false,
+      true};
+  std::string unknown;
   for (const Merit& merit : evaluation.checks[check].assessment.merits) {
     if (!isInTable(merit)) {
-      table.note += (table.note.empty() ? "Not known: " : "; ") + std::string(meritKindName(merit.kind)) +
-                    " (" + merit.missing + ")";
+      unknown +=
+          (unknown.empty() ? "" : "; ") + std::string(meritKindName(merit.kind)) + " (" + merit.missing + ")";
       continue;
     }
-    table.rows.push_back({{capital(meritKindName(merit.kind)), merit.value ? valueText(merit) : "not known",
+    table.rows.push_back({{meritHeading(merit.kind), merit.value ? valueText(merit) : say("not known"),
                            withoutPercent(shareText(merit)),
                            merit.standard ? shownUncertainty(100 * *merit.standard) : std::string(),
                            withoutPercent(limitText(merit)),
                            merit.step ? std::to_string(*merit.step + 1) : std::string(), meritVerdict(merit)},
                           merit.limit ? std::optional(merit.verdict) : std::nullopt});
   }
-  if (!table.note.empty()) table.note += ".";
+  if (!unknown.empty()) table.note = say("Not known: {1}.", {unknown});
   return table;
 }
 
 std::vector<std::string> meritDefinitions(const std::vector<Merit>& merits) {
   std::vector<std::string> sentences;
   for (const Merit& merit : merits)
-    if (merit.value) sentences.push_back(capital(meritKindName(merit.kind)) + ": " + merit.definition + ".");
+    if (merit.value) sentences.push_back(meritHeading(merit.kind) + ": " + merit.definition + ".");
   return sentences;
 }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/report/uncertainty_tables.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -12,20 +13,19 @@ namespace {
 constexpr std::size_t mostStepsOfMatrix = 12;
 
 std::string scopesText(const Setup& setup) {
-  const std::string chain =
-      "Scope chain is the uncertainty of the expected reading: arms, leads, shunts and instrument. It "
-      "decides "
-      "pass or fail. ";
-  const std::string neither = "Neither covers gauge bond or alignment.";
   if (isTransducer(setup.bridge))
-    return chain +
-           "Scope load is the uncertainty of the load that a step simulates, as read: it adds the rated "
-           "output. " +
-           neither;
-  return chain +
-         "The gauge factor plays no part in it. Scope strain is the uncertainty of the strain that a step "
-         "simulates, as read: it adds gauge factor and temperature. " +
-         neither;
+    return say(
+        "Scope chain is the uncertainty of the expected reading: arms, leads, shunts and instrument. It "
+        "decides "
+        "pass or fail. Scope load is the uncertainty of the load that a step simulates, as read: it adds the "
+        "rated "
+        "output. Neither covers gauge bond or alignment.");
+  return say(
+      "Scope chain is the uncertainty of the expected reading: arms, leads, shunts and instrument. It "
+      "decides pass "
+      "or fail. The gauge factor plays no part in it. Scope strain is the uncertainty of the strain that a "
+      "step "
+      "simulates, as read: it adds gauge factor and temperature. Neither covers gauge bond or alignment.");
 }
 
 /// The steps with the greatest positive and the greatest negative expected reading that have an uncertainty.
@@ -51,7 +51,7 @@ void addCorrelation(Section& section, const Setup& setup, const Budget& budget) 
   if (setup.sequence.size() > mostStepsOfMatrix) return;
   Table table = correlationTable(setup, budget, Scope::Chain);
   if (table.rows.size() < 2) return;
-  table.note = "Steps that share inputs err together; whoever combines steps needs these coefficients.";
+  table.note = say("Steps that share inputs err together; whoever combines steps needs these coefficients.");
   section.blocks.push_back(std::move(table));
 }
 
@@ -62,7 +62,7 @@ std::optional<Section> uncertaintySection(const Channel& channel, const ChannelE
   const Budget& budget = evaluation.budget;
   const auto& steps = evaluation.prediction.steps;
   if (std::none_of(steps.begin(), steps.end(), [](const auto& step) { return bool(step); })) return {};
-  Section section{channel.name + ", uncertainty", 2, {}};
+  Section section{say("{1}, uncertainty", {channel.name}), 2, {}};
   section.blocks.push_back(Paragraph{scopesText(setup) + " " + symbolsText(budget), {}});
   for (std::string& missing : missingUncertainties(setup, evaluation.prediction, budget))
     section.blocks.push_back(Caution{std::move(missing)});

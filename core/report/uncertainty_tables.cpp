@@ -6,6 +6,7 @@
 #include <map>
 
 #include "core/report/figures.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -56,9 +57,14 @@ std::string sensitivityText(const Setup& setup, Input input, const std::string& 
 }
 
 std::string numbered(const std::vector<std::size_t>& steps) {
-  std::string text = steps.size() == 1 ? "Step " : "Steps ";
-  for (std::size_t k = 0; k < steps.size(); ++k)
-    text += (k == 0 ? "" : k + 1 == steps.size() ? " and " : ", ") + std::to_string(steps[k] + 1);
+  std::string text;
+  for (std::size_t k = 0; k < steps.size(); ++k) {
+    const std::string number = std::to_string(steps[k] + 1);
+    if (k > 0 && k + 1 == steps.size())
+      text = say("{1} and {2}", {text, number});
+    else
+      text += (k == 0 ? "" : ", ") + number;
+  }
   return text;
 }
 
@@ -86,14 +92,14 @@ struct Plural {
   InputKind kind;
   std::string_view singular;  ///< what `inputName` puts in front
   std::string_view plural;
-  std::string_view all;  ///< of all that there are; empty: they are counted up too
+  std::string_view all;  ///< to be said, of all that there are; empty: they are counted up too
 };
 constexpr Plural plurals[] = {
     {InputKind::Arm, "arm ", "arms ", ""},
     {InputKind::Lead, "lead ", "leads ", ""},
-    {InputKind::Shunt, "shunt ", "shunts ", "all shunts"},
-    {InputKind::ShuntWires, "wires of shunt ", "wires of shunts ", "wires of all shunts"},
-    {InputKind::ShuntContact, "switch of shunt ", "switches of shunts ", "switches of all shunts"},
+    {InputKind::Shunt, "shunt ", "shunts ", sayLater("all shunts")},
+    {InputKind::ShuntWires, "wires of shunt ", "wires of shunts ", sayLater("wires of all shunts")},
+    {InputKind::ShuntContact, "switch of shunt ", "switches of shunts ", sayLater("switches of all shunts")},
 };
 
 std::string nameOf(const Setup& setup, const Budget& budget, const Alike& alike) {
@@ -102,9 +108,14 @@ std::string nameOf(const Setup& setup, const Budget& budget, const Alike& alike)
                                  [&](const BudgetInput& entry) { return entry.input.kind == kind; });
   const auto* plural = std::find_if(std::begin(plurals), std::end(plurals),
                                     [&](const Plural& words) { return words.kind == kind; });
-  const bool together = alike.size() > 1 && plural != std::end(plurals);
-  if (together && !plural->all.empty() && alike.size() == static_cast<std::size_t>(all))
-    return std::string(plural->all);
+  const bool isPlural = alike.size() > 1 && plural != std::end(plurals);
+  if (isPlural && !plural->all.empty() && alike.size() == static_cast<std::size_t>(all))
+    return say(plural->all);
+  // Names of another language have another begin and stand one by one.
+  const auto isShort = [&](std::size_t k) {
+    return inputName(setup, budget.inputs[k].input).starts_with(plural->singular);
+  };
+  const bool together = isPlural && std::all_of(alike.begin(), alike.end(), isShort);
   std::string names;
   for (const std::size_t k : alike) {
     const std::string name = inputName(setup, budget.inputs[k].input);
@@ -148,30 +159,32 @@ std::vector<Alike> grouped(const Setup& setup, const Budget& budget,
 }
 
 std::string originOf(const Setup& setup, const BudgetInput& entry, const std::optional<Error>& refused) {
-  if (refused) return "refused: " + refused->text();
-  if (!entry.assumed) return "stated";
-  return "assumed: " + std::string(assumptionFor(setup, entry.input).reason);
+  if (refused) return say("refused: {1}", {refused->text()});
+  if (!entry.assumed) return say("stated");
+  return say("assumed: {1}", {assumptionFor(setup, entry.input).reason});
 }
 
 /// "No step depends on excitation. The inputs of a group err together: correlation 1 in cable."
 std::string inputNote(const Setup& setup, const Budget& budget, const std::vector<Alike>& unused) {
   std::string note;
   for (const Alike& alike : unused) note += (note.empty() ? "" : ", ") + nameOf(setup, budget, alike);
-  if (!note.empty()) note = "No step depends on " + note + ".";
+  if (!note.empty()) note = say("No step depends on {1}.", {note});
   std::map<std::string, double> groups;
   for (const CorrelatedPair& pair : correlatedPairs(setup, budget.inputs))
     if (isUsed(budget, pair.i) && isUsed(budget, pair.j))
       groups[budget.inputs[pair.i].uncertainty.group] = pair.coefficient;
   std::string words;
   for (const auto& [name, coefficient] : groups)
-    words += (words.empty() ? "" : ", ") + formatNumber(coefficient, 4) + " in group " + name;
+    words +=
+        (words.empty() ? "" : ", ") + say("{1} in group {2}", {shown(formatNumber(coefficient, 4)), name});
   if (words.empty()) return note;
-  return note + (note.empty() ? "" : " ") + "Correlation between any two inputs of a group: " + words + ".";
+  return note + (note.empty() ? "" : " ") +
+         say("Correlation between any two inputs of a group: {1}.", {words});
 }
 
 std::string degreesText(const StepUncertainty& uncertainty) {
-  if (!uncertainty.dofUsable) return "not used";
-  return uncertainty.dof ? formatNumber(*uncertainty.dof, 3) : "infinite";
+  if (!uncertainty.dofUsable) return say("not used");
+  return uncertainty.dof ? formatNumber(*uncertainty.dof, 3) : say("infinite");
 }
 
 /// "ν_eff = 12.3", "ν_eff infinite", "ν_eff not used".
@@ -188,7 +201,8 @@ TableColumn scoped(const Setup& setup, const std::string& name, Scope scope, boo
 
 std::string stepName(const Setup& setup, std::size_t step) {
   const std::string& label = setup.sequence[step].label;
-  return "Step " + std::to_string(step + 1) + (label.empty() ? "" : " (" + label + ")");
+  const std::string number = std::to_string(step + 1);
+  return label.empty() ? say("Step {1}", {number}) : say("Step {1} ({2})", {number, label});
 }
 
 /// One scope's part of a budget table.
@@ -224,8 +238,8 @@ TableRow inputRow(const Setup& setup, const Budget& budget, const std::vector<Sc
 
 /// What is below the lines: the inputs left out, and the sum.
 void addSums(Table& table, const std::vector<ScopeLines>& parts, const std::vector<std::size_t>& others) {
-  TableRow rest{{"others (" + std::to_string(others.size()) + ")"}, {}};
-  TableRow standard{{"combined u"}, {}}, expanded{{"expanded U"}, {}};
+  TableRow rest{{say("others ({1})", {std::to_string(others.size())})}, {}};
+  TableRow standard{{say("combined u")}, {}}, expanded{{say("expanded U")}, {}};
   for (const ScopeLines& part : parts) {
     double share = 0;
     for (const std::size_t k : others) share += part.lines[k].share;
@@ -243,7 +257,7 @@ void addSums(Table& table, const std::vector<ScopeLines>& parts, const std::vect
 /// A square table, a row and a column a step.
 template <class CellOf>
 Table matrixTable(std::string caption, const std::vector<std::size_t>& steps, const CellOf& cellOf) {
-  Table table{std::move(caption), {{"Step", true}}, {}, false, true};
+  Table table{std::move(caption), {{say("Step"), true}}, {}, false, true};
   for (const std::size_t step : steps) table.columns.push_back({std::to_string(step + 1), true});
   for (const std::size_t a : steps) {
     TableRow row{{std::to_string(a + 1)}, {}};
@@ -275,10 +289,15 @@ std::string coverageSentence(const Setup& setup, const Budget& budget) {
       greatest = std::max(greatest, budget.of(scope).steps[step]->coverageFactor);
     }
   if (greatest == 0) return {};
-  const std::string from = formatNumber(least, 3), to = formatNumber(greatest, 3);
-  return "U is the expanded uncertainty: coverage probability " +
-         formatQuantity(setup.decision.coverage, UnitFamily::Percent) + ", k = " + from +
-         (from == to ? std::string(".") : " to " + to + " by the degrees of freedom of each step.");
+  const std::string from = shown(formatNumber(least, 3)), to = shown(formatNumber(greatest, 3));
+  const std::string coverage = shown(formatQuantity(setup.decision.coverage, UnitFamily::Percent));
+  if (from == to)
+    return say("U is the expanded uncertainty: coverage probability {1}, k = {2}.", {coverage, from});
+  return say(
+      "U is the expanded uncertainty: coverage probability {1}, k = {2} to {3} by the degrees of freedom of "
+      "each "
+      "step.",
+      {coverage, from, to});
 }
 
 bool isUsed(const Budget& budget, std::size_t input) {
@@ -295,23 +314,23 @@ bool restsOnAssumptions(const Budget& budget) {
 }
 
 std::string symbolsText(const Budget& budget) {
-  const std::string symbols =
+  const std::string symbols = say(
       "u is the combined standard uncertainty, ν_eff its effective degrees of freedom, U = k u the expanded "
-      "uncertainty.";
+      "uncertainty.");
   if (!leavesDegreesUnused(budget)) return symbols;
-  return symbols +
-         " Degrees of freedom are not used where correlated inputs contribute: k is that of a normal "
-         "distribution.";
+  return symbols + " " +
+         say("Degrees of freedom are not used where correlated inputs contribute: k is that of a normal "
+             "distribution.");
 }
 
 Table inputTable(const Setup& setup, const Budget& budget) {
   const auto refused = inputRefusals(setup, budget.inputs);
-  Table table{"Inputs and what is known of them",
-              {{"Input", false, 22},
-               {"Value", true, 9},
-               {"Uncertainty", false, 21},
+  Table table{say("Inputs and what is known of them"),
+              {{say("Input"), false, 22},
+               {say("Value"), true, 9},
+               {say("Uncertainty"), false, 21},
                {"u", true, 10},
-               {"Stated or assumed", false, 38}},
+               {say("Stated or assumed"), false, 38}},
               {},
               false,
               true,
@@ -320,7 +339,7 @@ Table inputTable(const Setup& setup, const Budget& budget) {
     const BudgetInput& entry = budget.inputs[alike.front()];
     const auto& refusal = refused[alike.front()];
     table.rows.push_back({{nameOf(setup, budget, alike), valueText(setup, entry),
-                           uncertaintyText(setup, entry.input, entry.uncertainty),
+                           shown(uncertaintyText(setup, entry.input, entry.uncertainty)),
                            refusal ? std::string() : differenceText(setup, entry.input, entry.standard),
                            originOf(setup, entry, refusal)},
                           {}});
@@ -329,7 +348,7 @@ Table inputTable(const Setup& setup, const Budget& budget) {
 }
 
 Table stepUncertaintyTable(const Setup& setup, const Budget& budget) {
-  Table table{"Uncertainty of the steps", {{"Step", true}, {"Label"}}, {}};
+  Table table{say("Uncertainty of the steps"), {{say("Step"), true}, {say("Label")}}, {}};
   for (const Scope scope : scopes)
     for (const char* name : {"u", "ν_eff", "k", "U"}) {
       const bool hasUnit = name == std::string_view("u") || name == std::string_view("U");
@@ -343,7 +362,7 @@ Table stepUncertaintyTable(const Setup& setup, const Budget& budget) {
                             formatNumber(result->coverageFactor, 3), shownUncertainty(result->expanded)};
         row.cells.insert(row.cells.end(), cells);
       } else {
-        row.cells.insert(row.cells.end(), {"not known", "", "", "not known"});
+        row.cells.insert(row.cells.end(), {say("not known"), "", "", say("not known")});
       }
     }
     table.rows.push_back(std::move(row));
@@ -354,11 +373,15 @@ Table stepUncertaintyTable(const Setup& setup, const Budget& budget) {
 
 Table budgetTable(const Setup& setup, const Budget& budget, std::size_t step, double leastShare) {
   const std::vector<ScopeLines> parts = scopeLines(setup, budget, step);
-  Table table{stepName(setup, step) + ": what its uncertainty is made of", {{"Input"}}, {}, false, true};
+  Table table{say("{1}: what its uncertainty is made of", {stepName(setup, step)}),
+              {{say("Input")}},
+              {},
+              false,
+              true};
   for (const ScopeLines& part : parts) {
-    table.columns.push_back(scoped(setup, "Sensitivity", part.scope, false));
-    table.columns.push_back(scoped(setup, "Contribution", part.scope, true));
-    table.columns.push_back({"Share (" + scopeName(setup, part.scope) + "), %", true});
+    table.columns.push_back(scoped(setup, say("Sensitivity"), part.scope, false));
+    table.columns.push_back(scoped(setup, say("Contribution"), part.scope, true));
+    table.columns.push_back({say("Share ({1}), %", {scopeName(setup, part.scope)}), true});
   }
   std::vector<std::size_t> others;
   for (std::size_t k = 0; k < budget.inputs.size(); ++k) {
@@ -377,7 +400,7 @@ Table budgetTable(const Setup& setup, const Budget& budget, std::size_t step, do
 Table correlationTable(const Setup& setup, const Budget& budget, Scope scope) {
   const ScopeBudget& of = budget.of(scope);
   return matrixTable(
-      "Correlation of the steps (" + scopeName(setup, scope) + ")", uncertainSteps(budget, scope),
+      say("Correlation of the steps ({1})", {scopeName(setup, scope)}), uncertainSteps(budget, scope),
       [&](std::size_t a, std::size_t b) {
         return formatFixed(
             covarianceAt(of, a, b) / std::sqrt(covarianceAt(of, a, a) * covarianceAt(of, b, b)), 2);
@@ -386,7 +409,7 @@ Table correlationTable(const Setup& setup, const Budget& budget, Scope scope) {
 
 Table covarianceTable(const Setup& setup, const Budget& budget, Scope scope) {
   const std::string unit = scopeUnitText(setup, scope);
-  return matrixTable("Covariance of the steps (" + scopeName(setup, scope) + "), (" + unit + ")²",
+  return matrixTable(say("Covariance of the steps ({1}), ({2})²", {scopeName(setup, scope), unit}),
                      uncertainSteps(budget, scope), [&](std::size_t a, std::size_t b) {
                        return shortNumber(covarianceAt(budget.of(scope), a, b), 4);
                      });
@@ -394,24 +417,33 @@ Table covarianceTable(const Setup& setup, const Budget& budget, Scope scope) {
 
 std::vector<std::string> missingUncertainties(const Setup& setup, const SetupPrediction& prediction,
                                               const Budget& budget) {
-  std::map<std::string, std::vector<std::size_t>> steps;  // by what is said of them
-  const auto say = [&](const std::string& inScope, const Error& error, std::size_t step) {
-    steps[" no uncertainty" + inScope + ": " + error.text()].push_back(step);
+  std::map<std::pair<std::string, std::string>, std::vector<std::size_t>> steps;  // by scope and reason
+  const auto note = [&](const std::string& scope, const Error& error, std::size_t step) {
+    steps[{scope, error.text()}].push_back(step);
   };
   for (std::size_t step = 0; step < prediction.steps.size(); ++step) {
     if (!prediction.steps[step]) continue;
     const auto& chain = budget.of(Scope::Chain).steps[step];
     const auto& strain = budget.of(Scope::Strain).steps[step];
     if (!chain && !strain && chain.error() == strain.error()) {
-      say("", chain.error(), step);
+      note("", chain.error(), step);
       continue;
     }
-    if (!chain) say(" in scope " + scopeName(setup, Scope::Chain), chain.error(), step);
-    if (!strain) say(" in scope " + scopeName(setup, Scope::Strain), strain.error(), step);
+    if (!chain) note(scopeName(setup, Scope::Chain), chain.error(), step);
+    if (!strain) note(scopeName(setup, Scope::Strain), strain.error(), step);
   }
   std::vector<std::string> sentences;
-  for (const auto& [said, those] : steps)
-    sentences.push_back(numbered(those) + (those.size() == 1 ? " has" : " have") + said);
+  for (const auto& [why, those] : steps) {
+    const auto& [scope, reason] = why;
+    const std::string list = numbered(those);
+    if (scope.empty())
+      sentences.push_back(those.size() == 1 ? say("Step {1} has no uncertainty: {2}", {list, reason})
+                                            : say("Steps {1} have no uncertainty: {2}", {list, reason}));
+    else
+      sentences.push_back(
+          those.size() == 1 ? say("Step {1} has no uncertainty in scope {2}: {3}", {list, scope, reason})
+                            : say("Steps {1} have no uncertainty in scope {2}: {3}", {list, scope, reason}));
+  }
   return sentences;
 }
 

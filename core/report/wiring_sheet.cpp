@@ -7,6 +7,7 @@
 #include "core/circuit/hookup_words.h"
 #include "core/plan/prediction.h"
 #include "core/report/figures.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/wiring/ohm_diagnosis.h"
 #include "core/wiring/wiring_rules.h"
@@ -78,7 +79,7 @@ const OhmReading* readingOf(const Channel& channel, const WiringState& state, co
 }
 
 std::string shownOhm(const std::optional<Resistance>& ohm, int decimals) {
-  return ohm ? shownNumber(ohm->base(), decimals) : "open";
+  return ohm ? shownNumber(ohm->base(), decimals) : say("open");
 }
 
 bool isWithin(const OhmExpectation& expected, const OhmReading& reading) {
@@ -93,40 +94,44 @@ TableRow ohmRow(const OhmExpectation& expected, const OhmReading* reading) {
                {}};
   row.cells.push_back(reading ? shownOhm(reading->ohm, decimals) : std::string(writingLine));
   const bool within = reading && isWithin(expected, *reading);
-  row.cells.push_back(!reading ? std::string(tickBox()) : within ? "within" : "outside");
+  row.cells.push_back(!reading ? std::string(tickBox()) : within ? say("within") : say("outside"));
   if (reading) row.verdict = within ? Verdict::Pass : Verdict::Fail;
   return row;
 }
 
 std::string conditionsText(const OhmmeterConditions& conditions) {
-  return std::string(conditions.instrumentConnected
-                         ? "Instrument connected and switched off; its switched-off source counts as open. "
-                         : "Instrument unplugged: what lies inside it is away. ") +
-         "Ohmmeter within " + formatQuantity(conditions.relativeError, UnitFamily::Percent, {}, 4) +
-         " of the reading and " + formatQuantity(conditions.absoluteError.base(), UnitFamily::Resistance) +
-         ", no reading above " + formatQuantity(conditions.openBeyond.base(), UnitFamily::Resistance) +
-         ". The tolerance adds the uncertainty of arms, leads and shunts at the coverage of the decision "
-         "rule.";
+  const std::string instrument =
+      conditions.instrumentConnected
+          ? say("Instrument connected and switched off; its switched-off source counts as open.")
+          : say("Instrument unplugged: what lies inside it is away.");
+  return instrument + " " +
+         say("Ohmmeter within {1} of the reading and {2}, no reading above {3}. The tolerance adds the "
+             "uncertainty "
+             "of arms, leads and shunts at the coverage of the decision rule.",
+             {shown(formatQuantity(conditions.relativeError, UnitFamily::Percent, {}, 4)),
+              shown(formatQuantity(conditions.absoluteError.base(), UnitFamily::Resistance)),
+              shown(formatQuantity(conditions.openBeyond.base(), UnitFamily::Resistance))});
 }
 
 Section faultSection(const Setup& setup) {
-  Section section{"Check of pins and jumpers", 2, {}};
+  Section section{say("Check of pins and jumpers"), 2, {}};
   for (std::string& sentence : leadFaults(setup.bridge))
     section.blocks.push_back(Caution{std::move(sentence)});
   Table table = wiringFaultTable(setup);
   if (table.rows.empty()) {
-    section.blocks.push_back(
-        Paragraph{"No fault was found: every shunt lies where the plan says once its jumpers are laid.", {}});
+    section.blocks.push_back(Paragraph{
+        say("No fault was found: every shunt lies where the plan says once its jumpers are laid."), {}});
     return section;
   }
   const bool error = table.rows[0].verdict == Verdict::Fail;
-  if (error) section.blocks.push_back(Caution{"The wiring has errors. Mend them before you lay a jumper."});
+  if (error)
+    section.blocks.push_back(Caution{say("The wiring has errors. Mend them before you lay a jumper.")});
   section.blocks.push_back(std::move(table));
   return section;
 }
 
 Section ohmSection(const Channel& channel, const OhmmeterConditions& conditions) {
-  Section section{"Ohmmeter sheet", 2, {Paragraph{conditionsText(conditions), {}}}};
+  Section section{say("Ohmmeter sheet"), 2, {Paragraph{conditionsText(conditions), {}}}};
   if (std::string connection = connectionText(channel.setup.bridge); !connection.empty())
     section.blocks.push_back(Caution{std::move(connection)});
   for (const WiringState& state : wiringStates(channel.setup)) {
@@ -162,24 +167,26 @@ std::vector<OhmPair> ohmPairs(const Setup& setup, const WiringState& state) {
 
 std::vector<std::string> wiringCautions() {
   return {
-      "Switch the excitation off before you wire or hold an ohmmeter to anything, see that it cannot be "
-      "switched on meanwhile, and wait until cables and filters have discharged.",
-      "A shunt or an ohmmeter moves the reading of a live channel. Take control and safety channels out of "
-      "service first.",
-      "Disconnect the instrument where the sheet says that it is unplugged: then only are its readings "
-      "right, "
-      "and the ohmmeter's own voltage cannot harm the input.",
-      "Take the ohmmeter off and every jumper out that the next step does not need before you switch the "
-      "excitation on again, and let the bridge warm up before you read.",
-      "This sheet does not replace local codes. What may be done, and by whom, is decided by the responsible "
-      "licensed or authorised person.",
+      say("Switch the excitation off before you wire or hold an ohmmeter to anything, see that it cannot be "
+          "switched on meanwhile, and wait until cables and filters have discharged."),
+      say("A shunt or an ohmmeter moves the reading of a live channel. Take control and safety channels out "
+          "of "
+          "service first."),
+      say("Disconnect the instrument where the sheet says that it is unplugged: then only are its readings "
+          "right, "
+          "and the ohmmeter's own voltage cannot harm the input."),
+      say("Take the ohmmeter off and every jumper out that the next step does not need before you switch the "
+          "excitation on again, and let the bridge warm up before you read."),
+      say("This sheet does not replace local codes. What may be done, and by whom, is decided by the "
+          "responsible "
+          "licensed or authorised person."),
   };
 }
 
 std::string connectionText(const Bridge& bridge) {
   const std::string text = hookupText(bridge);
   if (text.empty()) return {};
-  return "Not connected as the template says: " + text + " All values are those of this connection.";
+  return say("Not connected as the template says: {1} All values are those of this connection.", {text});
 }
 
 std::vector<std::string> leadFaults(const Bridge& bridge) {
@@ -193,50 +200,55 @@ std::vector<std::string> leadFaults(const Bridge& bridge) {
 std::string_view tickBox() { return "☐"; }
 
 Table wiringFaultTable(const Setup& setup) {
-  Table table{"What the check found", {{"Kind"}, {"What"}, {"What mends it"}, {"Severity"}}, {}};
+  Table table{say("What the check found"),
+              {{say("Kind")}, {say("What")}, {say("What mends it")}, {say("Severity")}},
+              {}};
   for (const WiringFault& fault : wiringFaults(setup)) {
     const bool error = fault.severity == WiringSeverity::Error;
     table.rows.push_back({{std::string(wiringFaultName(fault.kind)), fault.what + ".", fault.mend + ".",
-                           error ? "error" : "warning"},
+                           error ? say("error") : say("warning")},
                           error ? Verdict::Fail : Verdict::CannotTell});
   }
   return table;
 }
 
 Table pinTable(const Setup& setup) {
-  Table table{"Pins", {{"Connector"}, {"Pin"}, {"Leads to"}, {"That is"}, {"Checked"}}, {}};
+  Table table{say("Pins"),
+              {{say("Connector")}, {say("Pin")}, {say("Leads to")}, {say("That is")}, {say("Checked")}},
+              {}};
   for (const Pin& pin : setup.wiring.pins) {
     const auto* node = std::get_if<Node>(&pin.use);
     std::string place;
-    if (node) place = hasNode(setup.bridge, *node) ? pointName(setup.bridge, *node) : "not in this bridge";
+    if (node)
+      place = hasNode(setup.bridge, *node) ? pointName(setup.bridge, *node) : say("not in this bridge");
     table.rows.push_back(
         {{pin.name.connector, pin.name.pin, pinUseName(pin.use), place, std::string(tickBox())}, {}});
   }
-  table.note = "Pins of one connector that follow each other are neighbours.";
+  table.note = say("Pins of one connector that follow each other are neighbours.");
   return table;
 }
 
 Table jumperTable(const Setup& setup) {
-  Table table{"Jumpers",
-              {{"Shunt"},
-               {"Resistor"},
-               {"Value"},
-               {"Polarity"},
-               {"Between"},
-               {"Jumper"},
-               {"From"},
-               {"To"},
-               {"Laid"},
-               {"Out"}},
+  Table table{say("Jumpers"),
+              {{say("Shunt")},
+               {say("Resistor")},
+               {say("Value")},
+               {say("Polarity")},
+               {say("Between")},
+               {say("Jumper")},
+               {say("From")},
+               {say("To")},
+               {say("Laid")},
+               {say("Out")}},
               {}};
   for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
     const Shunt& shunt = setup.shunts[k];
     std::vector<std::string> start{shunt.name, resistorName(shunt),
                                    formatQuantity(shunt.resistance.base(), UnitFamily::Resistance),
                                    std::string(polarityWord(polarityOf(setup, k))),
-                                   std::string(nodeName(shunt.a)) + " and " + std::string(nodeName(shunt.b))};
+                                   say("{1} and {2}", {nodeName(shunt.a), nodeName(shunt.b)})};
     if (shunt.jumpers.empty()) {
-      start.push_back(isSwitchedInside(setup, shunt) ? "inside the instrument" : "none listed");
+      start.push_back(isSwitchedInside(setup, shunt) ? say("inside the instrument") : say("none listed"));
       start.resize(table.columns.size());
       table.rows.push_back({std::move(start), {}});
     }
@@ -244,25 +256,25 @@ Table jumperTable(const Setup& setup) {
       if (j > 0) start.assign(5, "");
       TableRow row{start, {}};
       row.cells.insert(row.cells.end(),
-                       {std::to_string(j + 1) + " of " + std::to_string(shunt.jumpers.size()),
+                       {say("{1} of {2}", {std::to_string(j + 1), std::to_string(shunt.jumpers.size())}),
                         pinLabel(setup, shunt.jumpers[j].from), pinLabel(setup, shunt.jumpers[j].to),
                         std::string(tickBox()), std::string(tickBox())});
       table.rows.push_back(std::move(row));
     }
   }
-  table.note = "Polarity is the sign of the change of the output while the shunt alone is closed.";
+  table.note = say("Polarity is the sign of the change of the output while the shunt alone is closed.");
   return table;
 }
 
 Result<Table> ohmTable(const Channel& channel, const WiringState& state,
                        const OhmmeterConditions& conditions) {
   Table table{wiringStateText(channel.setup, state),
-              {{"From", false, 18},
-               {"To", false, 18},
-               {"Must read, Ω", true, 18},
-               {"Tolerance, Ω", true, 16},
-               {"Measured, Ω", true, 18},
-               {"In order", false, 12}},
+              {{say("From"), false, 18},
+               {say("To"), false, 18},
+               {say("Must read, Ω"), true, 18},
+               {say("Tolerance, Ω"), true, 16},
+               {say("Measured, Ω"), true, 18},
+               {say("In order"), false, 12}},
               {}};
   for (const OhmPair& pair : ohmPairs(channel.setup, state)) {
     const OhmPoint points[] = {pair.from, pair.to};
@@ -274,44 +286,47 @@ Result<Table> ohmTable(const Channel& channel, const WiringState& state,
 }
 
 Table ohmFaultTable(const Channel& channel, const OhmmeterConditions& conditions, std::size_t most) {
-  Table table{"What fits the readings, best first",
-              {{"Rank", true}, {"Fault"}, {"Misfit", true}, {"Explains all readings"}},
+  Table table{say("What fits the readings, best first"),
+              {{say("Rank"), true}, {say("Fault")}, {say("Misfit"), true}, {say("Explains all readings")}},
               {}};
   const auto faults = ohmFaults(channel.setup, channel.ohmReadings, conditions, most);
   if (!faults) return table;
   for (const OhmFault& fault : *faults)
     table.rows.push_back({{std::to_string(table.rows.size() + 1), ohmFaultText(fault),
-                           formatNumber(fault.misfit, 3), fault.explains ? "yes" : "no"},
+                           formatNumber(fault.misfit, 3), fault.explains ? say("yes") : say("no")},
                           {}});
-  table.note =
+  table.note = say(
       "Misfit is the mean square of deviations in tolerances, each cut off at 10. Single faults only; two at "
-      "once may look like a third.";
+      "once may look like a third.");
   return table;
 }
 
 Report wiringSheet(const Document& document, std::size_t index, const OhmmeterConditions& conditions) {
   const Channel& channel = *document.channels[index];
-  Report report{"Wiring and ohmmeter sheet, channel " + channel.name, {}};
-  Section head{"Before you begin", 2, {}};
+  Report report{say("Wiring and ohmmeter sheet, channel {1}", {channel.name}), {}};
+  report.words = currentLanguage();
+  report.language = language().code;
+  Section head{say("Before you begin"), 2, {}};
   head.blocks.push_back(EntryList{"",
-                                  {{"Article", document.article},
-                                   {"Site", document.site},
-                                   {"Bridge", std::string(templateOf(channel.setup.bridge.type).name)},
-                                   {"Done by, date", std::string(writingLine.substr(1))}}});
+                                  {{say("Article"), document.article},
+                                   {say("Site"), document.site},
+                                   {say("Bridge"), std::string(templateOf(channel.setup.bridge.type).name)},
+                                   {say("Done by, date"), std::string(writingLine.substr(1))}}});
   if (std::string connection = connectionText(channel.setup.bridge); !connection.empty())
     head.blocks.push_back(Caution{std::move(connection)});
   for (std::string& caution : wiringCautions()) head.blocks.push_back(Caution{std::move(caution)});
   report.sections.push_back(std::move(head));
   report.sections.push_back(faultSection(channel.setup));
-  Section wiring{"Wiring", 2, {}};
+  Section wiring{say("Wiring"), 2, {}};
   wiring.blocks.push_back(
-      Picture{Picture::Kind::Bridge, index, 0, "Bridge of channel " + channel.name + " with its shunts"});
+      Picture{Picture::Kind::Bridge, index, 0, say("Bridge of channel {1} with its shunts", {channel.name})});
   if (!channel.setup.wiring.pins.empty()) wiring.blocks.push_back(pinTable(channel.setup));
   if (!channel.setup.shunts.empty()) wiring.blocks.push_back(jumperTable(channel.setup));
   for (std::size_t shunt = 0; shunt < channel.setup.shunts.size(); ++shunt)
     if (!channel.setup.shunts[shunt].jumpers.empty())
       wiring.blocks.push_back(Picture{Picture::Kind::Wiring, index, 0,
-                                      "Pins with the jumpers of " + channel.setup.shunts[shunt].name, shunt});
+                                      say("Pins with the jumpers of {1}", {channel.setup.shunts[shunt].name}),
+                                      shunt});
   report.sections.push_back(std::move(wiring));
   report.sections.push_back(ohmSection(channel, conditions));
   return report;
