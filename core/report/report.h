@@ -88,11 +88,10 @@ struct Section {
 struct Report {
   std::string title;
   std::vector<Section> sections;
-  std::string language = "en";  ///< of its sentences, ISO 639
-  std::string fingerprint = {std::shared_ptr<const Language> words =
-                                 english();  ///< for what a layout adds: "Caution."
-};  ///< of the document, 64 hexadecimal digits; empty: of no document, or not known
-};  // namespace core
+  std::string language = "en";   ///< of its sentences, ISO 639
+  std::string fingerprint = {};  ///< of the document, 64 hexadecimal digits; empty: of none, or not known
+  std::shared_ptr<const Language> words = english();  ///< for what a layout adds: "Caution."
+};
 
 /// What is wanted of a report.
 struct ReportOrder {
