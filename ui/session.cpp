@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/document/edits.h"
+#include "ui/campaign/channel_rows.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -32,7 +33,10 @@ Session::Session(core::Document document, QObject* parent)
   // The stack counts a step as done only after its command has run, so what can be undone is told again.
   connect(&m_history, &QUndoStack::indexChanged, this, &Session::historyChanged);
   connect(&m_history, &QUndoStack::cleanChanged, this, &Session::historyChanged);
+  m_rows = std::make_unique<ChannelRows>(*this);  // hears of changes before any view does
 }
+
+Session::~Session() = default;
 
 const core::Channel* Session::channel() const {
   return m_selection.channel ? m_document.channels[*m_selection.channel].get() : nullptr;
@@ -128,6 +132,7 @@ void Session::selectScope(core::Scope scope) {
 
 void Session::reset(core::Document document) {
   m_selection = {};
+  m_rows->forget();
   m_evaluations.clear();
   m_document = std::move(document);
   keepSelectionValid();

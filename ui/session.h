@@ -13,6 +13,8 @@
 
 namespace ui {
 
+class ChannelRows;
+
 /// What the user has chosen; all views show the same. Indices count from 0 and always exist.
 struct Selection {
   std::optional<std::size_t> channel;      ///< none only in a document without channels
@@ -30,6 +32,7 @@ class Session : public QObject {
 
  public:
   explicit Session(core::Document document = {}, QObject* parent = nullptr);
+  ~Session() override;
 
   const core::Document& document() const { return m_document; }
   const Selection& selection() const { return m_selection; }
@@ -43,6 +46,8 @@ class Session : public QObject {
   const core::ChannelEvaluation& evaluation(std::size_t channel) const;
   /// Of the chosen channel, none in a document without channels.
   const core::ChannelEvaluation* evaluation() const;
+  /// What an overview says of each channel, worked out aside.
+  ChannelRows& rows() const { return *m_rows; }
   /// Whether the chosen check is closed and so judged by the set-up it keeps.
   bool checkIsClosed() const;
   /// The day that due dates are compared with: the computer's, unless set.
@@ -91,6 +96,7 @@ class Session : public QObject {
   mutable std::unordered_map<const core::Channel*, std::pair<std::shared_ptr<const core::Channel>,
                                                              std::unique_ptr<core::ChannelEvaluation>>>
       m_evaluations;
+  std::unique_ptr<ChannelRows> m_rows;
 };
 
 }  // namespace ui

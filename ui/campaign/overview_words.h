@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/campaign/overview_lines.h"
+
+namespace ui {
+
+QString overviewColumnName(OverviewColumn column);
+QString overviewColumnTip(OverviewColumn column);
+
+/// What a cell says; empty where there is nothing to say.
+QString overviewText(const OverviewItem& item, OverviewColumn column);
+/// The same for a spreadsheet: numbers without sign or unit of their own, to be calculated with.
+QString overviewCell(const OverviewItem& item, OverviewColumn column);
+
+QString stateWord(CheckState state);
+QString changeWord(core::Change change);
+/// "1,000 channels: 12 fail, 3 changed, 985 pass".
+QString tallyWords(const core::OverviewTally& tally);
+
+/// A text cell that no spreadsheet takes for a formula.
+QString safeCell(const QString& text);
+
+}  // namespace ui
