@@ -46,6 +46,13 @@ constexpr int figuresShare = 7;  ///< the figures in short take at most this par
 constexpr int nothingPage = 6;   ///< after the pages
 constexpr int lowLines = 2;      ///< of the verdict in a low view; all of it is on the page of figures
 
+/// Pages take the height that they get and scroll where it is too low. Asked for the height that suits a
+/// width, all of them would set all their paragraphs at each edit, those on view and those that are not.
+class PageStack : public QStackedWidget {
+ public:
+  bool hasHeightForWidth() const override { return false; }
+};
+
 }  // namespace
 
 OutcomeView::OutcomeView(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
@@ -138,7 +145,7 @@ void OutcomeView::buildPages() {
   connect(m_charts, &OutcomeCharts::stepWalked, this, &OutcomeView::walk);
   buildTable();
   m_figuresPage = new FiguresPage;
-  m_stack = new QStackedWidget;
+  m_stack = new PageStack;
   auto* diagnosis = new DiagnosisPanel(m_session);
   connect(diagnosis, &DiagnosisPanel::refused, this, &OutcomeView::refused);
   m_change = new ChangePanel(m_session);
@@ -193,7 +200,15 @@ void OutcomeView::walk(int direction) {
   if (direction < 0 ? *step > 0 : *step < last) m_session.selectStep(direction < 0 ? *step - 1 : *step + 1);
 }
 
+/// What is behind another page of the window is drawn when it comes to the front.
+void OutcomeView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (m_isLate) refresh();
+}
+
 void OutcomeView::refresh() {
+  m_isLate = !isVisible() && window()->isVisible();
+  if (m_isLate) return;
   const ShownOutcome outcome = shownOutcome(m_session);
   const bool ofSteps = page() == Page::Charts || page() == Page::Table || page() == Page::Figures;
   const bool shown = outcome.drawn || (outcome.channel && !ofSteps);

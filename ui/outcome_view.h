@@ -58,6 +58,7 @@ class OutcomeView : public QWidget {
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
+  void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
   void contextMenuEvent(QContextMenuEvent* event) override;
 
@@ -101,6 +102,7 @@ class OutcomeView : public QWidget {
   QBoxLayout* m_body;            ///< stack and figures, below or beside one another
   QString m_verdictWords;        ///< the verdict in full
   core::Verdict m_shownVerdict = core::Verdict::NotJudged;
+  bool m_isLate = false;  ///< something changed while it was not seen
 };
 
 }  // namespace ui

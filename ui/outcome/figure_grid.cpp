@@ -46,6 +46,8 @@ void FigureGrid::setFigures(const std::vector<core::Entry>& figures) {
   QString words;
   for (std::size_t k = 0; k < m_count; ++k) {
     const QString name = toQString(figures[k].name), value = toQString(figures[k].value);
+    if (m_labels[k].first->text() != name || m_labels[k].second->text() != withWholeUnits(value))
+      m_fitted = {};
     m_labels[k].first->setText(name);
     m_labels[k].second->setText(withWholeUnits(value));
     m_labels[k].second->setAccessibleName(name + ": " + value);
@@ -79,6 +81,7 @@ void FigureGrid::place() {
     name->setVisible(k < m_count);
     value->setVisible(k < m_count);
   }
+  m_fitted = {};
   hideWhatDoesNotFit();
 }
 
@@ -89,7 +92,10 @@ void FigureGrid::setRoom(int height) {
 
 /// Rows are as high as their highest cell is at the width of a column.
 void FigureGrid::hideWhatDoesNotFit() {
-  if (m_columns == 0) return;
+  // To break all texts into lines is most of what an edit would cost here.
+  const std::array<int, 3> fitted{width(), m_columns, m_room};
+  if (m_columns == 0 || fitted == m_fitted) return;
+  m_fitted = fitted;
   const int cell = std::max(60, width() / m_columns - m_layout->horizontalSpacing());
   const auto columns = static_cast<std::size_t>(m_columns);
   int height = 0;
@@ -116,6 +122,7 @@ void FigureGrid::colour() {
     name->setPalette(quiet);
     name->setFont(small);
   }
+  m_fitted = {};
 }
 
 void FigureGrid::resizeEvent(QResizeEvent* event) {

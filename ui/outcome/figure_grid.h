@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QWidget>
+#include <array>
 #include <utility>
 #include <vector>
 
@@ -44,6 +45,8 @@ class FigureGrid : public QWidget {
   std::size_t m_count = 0;
   int m_columns = 0;
   int m_room = QWIDGETSIZE_MAX;
+  std::array<int, 3>
+      m_fitted{};  ///< width, columns and room that the rows were fitted to; all 0: texts are new
 };
 
 }  // namespace ui
