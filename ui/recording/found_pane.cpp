@@ -2,6 +2,7 @@
 #include "ui/recording/found_pane.h"
 
 #include <QAbstractItemView>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -22,6 +23,8 @@
 
 namespace ui {
 namespace {
+
+constexpr std::size_t manyChannels = 12;  ///< more than are seen at a glance
 
 /// Numbers at the right edge of their cell, with a little room to the text that comes next.
 class NumberDelegate : public QStyledItemDelegate {
@@ -57,6 +60,11 @@ FoundPane::FoundPane(QWidget* parent) : QWidget(parent) {
   parts->setStretchFactor(1, 3);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
+  m_onlyOpen = new QCheckBox(tr("Only channels that are &not ticked"));
+  m_onlyOpen->setObjectName("onlyNotTicked");
+  m_onlyOpen->hide();
+  connect(m_onlyOpen, &QCheckBox::toggled, this, &FoundPane::hideRows);
+  column->addWidget(m_onlyOpen);
   column->addWidget(parts);
   connectTables();
   showChosen();
@@ -171,7 +179,21 @@ void FoundPane::clear() {
   m_read.reset();
   m_picture->setRecording(nullptr);
   m_channelModel->reset({}, nullptr);
+  m_onlyOpen->hide();
   showChosen();
+}
+
+/// A channel without a column is none that waits for a decision: the recording has nothing to do with it.
+bool FoundPane::isHidden(std::size_t row) const {
+  const Finding& finding = m_findings[row];
+  const bool takable = finding.isTicked && requireTakable(finding, *m_document.channels[finding.channel]);
+  return m_onlyOpen->isChecked() && (takable || !finding.column);
+}
+
+/// A row that is ticked stays on view until the rows are asked for anew, so that it can be taken back.
+void FoundPane::hideRows() {
+  for (std::size_t row = 0; row < m_findings.size(); ++row)
+    m_channels->setRowHidden(static_cast<int>(row), isHidden(row));
 }
 
 void FoundPane::showRead(const core::Document& document, std::shared_ptr<const RecordingRead> read,
@@ -189,6 +211,8 @@ void FoundPane::showRead(const core::Document& document, std::shared_ptr<const R
     finding.isTicked = false;
   }
   m_channelModel->reset(document, &(*m_read->open)->recording);
+  m_onlyOpen->setVisible(m_findings.size() > manyChannels);
+  m_onlyOpen->setChecked(false);
   std::size_t row = channel < m_findings.size() ? channel : 0;
   for (std::size_t k = 0; k < m_findings.size() && !m_findings[row].column; ++k)
     if (m_findings[k].column) row = k;

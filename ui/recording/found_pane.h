@@ -7,6 +7,7 @@
 #include "ui/recording/recording_job.h"
 
 class QAbstractItemModel;
+class QCheckBox;
 class QComboBox;
 class QLabel;
 
@@ -53,12 +54,15 @@ class FoundPane : public QWidget {
   void showReadings(const Finding* finding);
   void showFirstLevel();
   void changeRow(int row);
+  void hideRows();
+  bool isHidden(std::size_t row) const;
 
   core::Document m_document;
   std::shared_ptr<const RecordingRead> m_read;
   std::vector<Finding> m_findings;
   ColumnTable* m_channelModel;
   FindTable* m_levelModel;
+  QCheckBox* m_onlyOpen;  ///< among many channels those that need a look are found at once
   SheetView* m_channels;
   SheetView* m_levels;
   SignalPicture* m_picture;

@@ -15,6 +15,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <set>
 
 #include "core/document/edits.h"
 #include "ui/parts.h"
@@ -313,10 +314,11 @@ QString RecordingDialog::whyNothingToTake() const {
 }
 
 QStringList RecordingDialog::channelsLeftOut() const {
-  const auto taken = m_found->toTake();
+  const auto list = m_found->toTake();
+  const std::set<const Finding*> taken(list.begin(), list.end());
   QStringList names;
   for (const Finding& finding : m_found->findings())
-    if (finding.column && std::find(taken.begin(), taken.end(), &finding) == taken.end())
+    if (finding.column && !taken.contains(&finding))
       names << toQString(m_job.task().document.channels[finding.channel]->name);
   return names;
 }
@@ -382,7 +384,8 @@ void RecordingDialog::showFileError(const QString& sentence) {
 }
 
 /// The channel as it is now with a check of these readings.
-core::Result<core::Channel> RecordingDialog::channelWith(const Finding& finding) const {
+core::Result<core::Channel> RecordingDialog::channelWith(const Finding& finding,
+                                                         const std::string& checkName) const {
   const core::Channel& then = *m_job.task().document.channels[finding.channel];
   const auto& channels = m_session.document().channels;
   // Checks may have come meanwhile; another plan would take the readings for other steps.
@@ -390,7 +393,7 @@ core::Result<core::Channel> RecordingDialog::channelWith(const Finding& finding)
       channels[finding.channel]->setup != then.setup)
     return core::Error{then.name, "the channel was changed since the recording was read", "Read it again"};
   core::Check check;
-  check.name = freeCheckName(m_name->text().trimmed().toStdString());
+  check.name = checkName;
   check.date = m_date->text().trimmed().toStdString();
   check.person = m_person->text().trimmed().toStdString();
   check.recording = referenceTo(**m_job.result()->open, *m_job.sha256(), m_documentPath);
@@ -402,8 +405,9 @@ core::Result<core::Channel> RecordingDialog::channelWith(const Finding& finding)
 
 core::Result<core::Document> RecordingDialog::withTaken() const {
   core::Document next = m_session.document();
+  const std::string name = freeCheckName(m_name->text().trimmed().toStdString());
   for (const Finding* finding : m_found->toTake()) {
-    auto channel = channelWith(*finding);
+    auto channel = channelWith(*finding, name);
     if (!channel) return channel.error();
     next = core::withChannel(std::move(next), finding->channel, *std::move(channel));
   }

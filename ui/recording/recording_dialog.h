@@ -74,7 +74,7 @@ class RecordingDialog : public QDialog {
   QStringList channelsLeftOut() const;
   QString summary() const;
   core::Result<core::Document> withTaken() const;
-  core::Result<core::Channel> channelWith(const Finding& finding) const;
+  core::Result<core::Channel> channelWith(const Finding& finding, const std::string& checkName) const;
   void say(const QString& sentence, bool isWrong = false);
 
   Session& m_session;

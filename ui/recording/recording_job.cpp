@@ -107,17 +107,20 @@ std::vector<core::ColumnUse> usesOf(const core::Document& document, const core::
 
 std::vector<core::ColumnUse> nearUses(const core::Document& document, const core::Recording& recording,
                                       const std::vector<core::ColumnUse>& uses) {
-  const auto isUsed = [&](const auto& isIt) { return std::any_of(uses.begin(), uses.end(), isIt); };
+  std::vector<bool> usedChannels(document.channels.size()), usedColumns(recording.columns.size());
+  for (const core::ColumnUse& use : uses) usedChannels[use.channel] = usedColumns[use.column] = true;
+  std::vector<QString> called;  // hundreds of channels look at hundreds of columns
+  for (const core::Column& column : recording.columns)
+    called.push_back(letters(QString::fromStdString(column.name)));
   std::vector<core::ColumnUse> near;
   for (std::size_t channel = 0; channel < document.channels.size(); ++channel) {
-    if (isUsed([&](const core::ColumnUse& use) { return use.channel == channel; })) continue;
-    const QString name = QString::fromStdString(document.channels[channel]->name);
+    if (usedChannels[channel]) continue;
+    const QString name = QString::fromStdString(document.channels[channel]->name), word = letters(name);
     std::vector<std::size_t> alike, beginning;
     for (std::size_t column = 0; column < recording.columns.size(); ++column) {
-      const QString called = QString::fromStdString(recording.columns[column].name);
-      if (isUsed([&](const core::ColumnUse& use) { return use.column == column; })) continue;
-      if (!isNearly(called, name)) continue;
-      (letters(called) == letters(name) ? alike : beginning).push_back(column);
+      if (usedColumns[column] || !called[column].startsWith(word)) continue;
+      if (!isNearly(QString::fromStdString(recording.columns[column].name), name)) continue;
+      (called[column] == word ? alike : beginning).push_back(column);
     }
     const std::vector<std::size_t>& nearest = alike.empty() ? beginning : alike;
     if (nearest.size() == 1) near.push_back({channel, nearest.front()});
