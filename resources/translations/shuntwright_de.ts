@@ -4,2008 +4,8980 @@
 <context>
     <name>core</name>
     <message>
+        <source>  {1}: exact {2}; {3} {4} ({5})
+</source>
+        <translation>  {1}: genau {2}; {3} {4} ({5})
+</translation>
+    </message>
+    <message>
+        <source> % larger</source>
+        <translation> % größer</translation>
+    </message>
+    <message>
+        <source> % smaller</source>
+        <translation> % kleiner</translation>
+    </message>
+    <message>
+        <source> + ({1})²</source>
+        <translation> + ({1})²</translation>
+    </message>
+    <message>
+        <source> + contact</source>
+        <translation> + Kontakt</translation>
+    </message>
+    <message>
+        <source> + wires</source>
+        <translation> + Leitungen</translation>
+    </message>
+    <message>
+        <source> Is it on purpose?</source>
+        <translation> Ist das beabsichtigt?</translation>
+    </message>
+    <message>
+        <source> Nearest to one would be: {1}; chance alone makes as much of it in some healthy checks.</source>
+        <translation> Am nächsten käme: {1}; so viel davon macht bei manchen fehlerfreien Prüfungen auch der Zufall.</translation>
+    </message>
+    <message>
+        <source> No uncertainty of the readings is stated: each is taken as good to {1} {2}, one unit of its last digit.</source>
+        <translation> Keine Unsicherheit der Messwerte ist angegeben: Jeder gilt auf {1} {2} genau, eine Einheit seiner letzten Stelle.</translation>
+    </message>
+    <message>
+        <source> Of {1} more the rule cannot tell.</source>
+        <translation> Über {1} weitere kann die Regel nicht entscheiden.</translation>
+    </message>
+    <message>
+        <source> So it is in {1} steps.</source>
+        <translation> So ist es bei {1} Stufen.</translation>
+    </message>
+    <message>
+        <source> The responsible person decides, and the report states the correction.</source>
+        <translation> Die verantwortliche Person entscheidet, und der Bericht nennt die Korrektur.</translation>
+    </message>
+    <message>
+        <source> There are {1} such pairs; the wiring lists them.</source>
+        <translation> Es gibt {1} solche Paare; die Verdrahtung führt sie auf.</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source> and draws them together</source>
+        <translation> und zieht sie zusammen</translation>
+    </message>
+    <message>
+        <source> and knows neither leads nor that a bridge is not linear</source>
+        <translation> und kennt weder Leitungen noch die Nichtlinearität einer Brücke</translation>
+    </message>
+    <message>
+        <source> and knows nothing of reversed </source>
+        <translation> und weiß nichts von umgekehrten </translation>
+    </message>
+    <message>
+        <source> and of {1}</source>
+        <translation> und von {1}</translation>
+    </message>
+    <message>
+        <source> and {1}</source>
+        <translation> und {1}</translation>
+    </message>
+    <message>
+        <source> are missing.</source>
+        <translation> fehlen.</translation>
+    </message>
+    <message>
+        <source> are one resistor</source>
+        <translation> sind ein und derselbe Widerstand</translation>
+    </message>
+    <message>
+        <source> are then off by </source>
+        <translation> weichen dann ab um </translation>
+    </message>
+    <message>
+        <source> arm {1}</source>
+        <translation> Zweig {1}</translation>
+    </message>
+    <message>
+        <source> at {1}</source>
+        <translation> bei {1}</translation>
+    </message>
+    <message>
+        <source> at {1}{2} {3} ({4})</source>
+        <translation> bei {1}{2} {3} ({4})</translation>
+    </message>
+    <message>
+        <source> belong to no step.</source>
+        <translation> gehören zu keiner Stufe.</translation>
+    </message>
+    <message>
+        <source> belongs to no step.</source>
+        <translation> gehört zu keiner Stufe.</translation>
+    </message>
+    <message>
+        <source> both fall by </source>
+        <translation> fallen beide um </translation>
+    </message>
+    <message>
+        <source> both rise by </source>
+        <translation> steigen beide um </translation>
+    </message>
+    <message>
+        <source> by any resistance at this place</source>
+        <translation> mit irgendeinem Widerstand an diesem Ort</translation>
+    </message>
+    <message>
+        <source> by {1}</source>
+        <translation> nach der Regel „{1}“</translation>
+    </message>
+    <message>
+        <source> changes most: it reads </source>
+        <translation> ändert sich am meisten: Sie zeigt </translation>
+    </message>
+    <message>
+        <source> closed together</source>
+        <translation> gemeinsam geschlossen</translation>
+    </message>
+    <message>
+        <source> colder</source>
+        <translation> kälter</translation>
+    </message>
+    <message>
+        <source> degree of freedom</source>
+        <translation> Freiheitsgrad</translation>
+    </message>
+    <message>
+        <source> degrees of freedom</source>
+        <translation> Freiheitsgraden</translation>
+    </message>
+    <message>
+        <source> do</source>
+        <translation> liegen</translation>
+    </message>
+    <message>
+        <source> do not move</source>
+        <translation> bewegen sich nicht</translation>
+    </message>
+    <message>
+        <source> does</source>
+        <translation> liegt</translation>
+    </message>
+    <message>
+        <source> does not move</source>
+        <translation> bewegt sich nicht</translation>
+    </message>
+    <message>
+        <source> have the same resistance</source>
+        <translation> haben denselben Widerstand</translation>
+    </message>
+    <message>
+        <source> high</source>
+        <translation> zu hoch</translation>
+    </message>
+    <message>
+        <source> higher</source>
+        <translation> höher</translation>
+    </message>
+    <message>
+        <source> in {1}</source>
+        <translation> in {1}</translation>
+    </message>
+    <message>
+        <source> instead of {1}</source>
+        <translation> statt {1}</translation>
+    </message>
+    <message>
+        <source> is due </source>
+        <translation> ist fällig </translation>
+    </message>
+    <message>
+        <source> is missing.</source>
+        <translation> fehlt.</translation>
+    </message>
+    <message>
+        <source> is negative</source>
+        <translation> ist negativ</translation>
+    </message>
+    <message>
+        <source> is not a finite number</source>
+        <translation> ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source> is then off by </source>
+        <translation> weicht dann ab um </translation>
+    </message>
+    <message>
+        <source> less</source>
+        <translation> weniger</translation>
+    </message>
+    <message>
+        <source> less than entered</source>
+        <translation> weniger als eingetragen</translation>
+    </message>
+    <message>
+        <source> lie</source>
+        <translation> liegen</translation>
+    </message>
+    <message>
+        <source> lies</source>
+        <translation> liegt</translation>
+    </message>
+    <message>
+        <source> low</source>
+        <translation> zu niedrig</translation>
+    </message>
+    <message>
+        <source> lower</source>
+        <translation> niedriger</translation>
+    </message>
+    <message>
+        <source> lowers arm </source>
+        <translation> verringert Zweig </translation>
+    </message>
+    <message>
+        <source> more</source>
+        <translation> mehr</translation>
+    </message>
+    <message>
+        <source> more than entered</source>
+        <translation> mehr als eingetragen</translation>
+    </message>
+    <message>
+        <source> once more</source>
+        <translation> noch einmal</translation>
+    </message>
+    <message>
+        <source> over {1}</source>
+        <translation> über {1}</translation>
+    </message>
+    <message>
+        <source> per {1}</source>
+        <translation> je {1}</translation>
+    </message>
+    <message>
+        <source> question, </source>
+        <translation> Aufgabe, </translation>
+    </message>
+    <message>
+        <source> questions, </source>
+        <translation> Aufgaben, </translation>
+    </message>
+    <message>
+        <source> reads </source>
+        <translation> zeigt </translation>
+    </message>
+    <message>
+        <source> sample</source>
+        <translation> Abtastwert</translation>
+    </message>
+    <message>
+        <source> samples</source>
+        <translation> Abtastwerte</translation>
+    </message>
+    <message>
+        <source> set where {1} belongs</source>
+        <translation> eingestellt, wo {1} hingehört</translation>
+    </message>
+    <message>
+        <source> taken for one another</source>
+        <translation> miteinander verwechselt</translation>
+    </message>
+    <message>
+        <source> taken in the wrong order</source>
+        <translation> in falscher Reihenfolge aufgenommen</translation>
+    </message>
+    <message>
+        <source> they join </source>
+        <translation> sie verbinden </translation>
+    </message>
+    <message>
+        <source> together lower arm </source>
+        <translation> verringern gemeinsam Zweig </translation>
+    </message>
+    <message>
+        <source> too high</source>
+        <translation> zu hoch</translation>
+    </message>
+    <message>
+        <source> too large</source>
+        <translation> zu groß</translation>
+    </message>
+    <message>
+        <source> too low</source>
+        <translation> zu niedrig</translation>
+    </message>
+    <message>
+        <source> too small</source>
+        <translation> zu klein</translation>
+    </message>
+    <message>
+        <source> turn their sign</source>
+        <translation> kehren ihr Vorzeichen um</translation>
+    </message>
+    <message>
+        <source> turns its sign</source>
+        <translation> kehrt ihr Vorzeichen um</translation>
+    </message>
+    <message>
+        <source> warmer</source>
+        <translation> wärmer</translation>
+    </message>
+    <message>
+        <source> was done again; the last level is taken, not the </source>
+        <translation> wurde wiederholt; das letzte Plateau gilt, nicht das </translation>
+    </message>
+    <message>
+        <source> was done in another place than planned, or its shunt is another&apos;s.</source>
+        <translation> wurde an anderer Stelle als geplant durchgeführt, oder ihr Shunt gehört zu einer anderen.</translation>
+    </message>
+    <message>
+        <source> was due </source>
+        <translation> war fällig </translation>
+    </message>
+    <message>
+        <source> were done again; the last levels are taken, not the </source>
+        <translation> wurden wiederholt; die letzten Plateaus gelten, nicht die </translation>
+    </message>
+    <message>
+        <source> were done in another order than planned, or their shunts are exchanged.</source>
+        <translation> wurden in anderer Folge als geplant durchgeführt, oder ihre Shunts sind vertauscht.</translation>
+    </message>
+    <message>
+        <source> when jumper {1} of it is pulled</source>
+        <translation> wenn ihre Steckbrücke {1} gezogen wird</translation>
+    </message>
+    <message>
+        <source> where nothing is stated</source>
+        <translation> wo nichts angegeben ist</translation>
+    </message>
+    <message>
+        <source> while the shunts of step {1} are laid</source>
+        <translation> während die Shunts der Stufe {1} gelegt sind</translation>
+    </message>
+    <message>
+        <source> while {1} is laid</source>
+        <translation> während {1} gelegt ist</translation>
+    </message>
+    <message>
+        <source> with P+, P-, S+, S-, sense+, sense- or return</source>
+        <translation> mit P+, P-, S+, S-, sense+, sense- oder return</translation>
+    </message>
+    <message>
+        <source> with these resistors</source>
+        <translation> mit diesen Widerständen</translation>
+    </message>
+    <message>
+        <source> within the limits</source>
+        <translation> innerhalb der Grenzwerte</translation>
+    </message>
+    <message>
+        <source>, and </source>
+        <translation>, und </translation>
+    </message>
+    <message>
+        <source>, and one sample more.</source>
+        <translation>, und ein Abtastwert mehr.</translation>
+    </message>
+    <message>
+        <source>, and the sense pair with it</source>
+        <translation>, und das Fühlerpaar mit ihr</translation>
+    </message>
+    <message>
+        <source>, and the zero moves by {1}{2} {3}</source>
+        <translation>, und der Nullpunkt verschiebt sich um {1}{2} {3}</translation>
+    </message>
+    <message>
+        <source>, assumed</source>
+        <translation>, angenommen</translation>
+    </message>
+    <message>
+        <source>, gauge factor {1} and bridge factor {2} as set</source>
+        <translation>, k-Faktor {1} und Brückenfaktor {2} eingestellt</translation>
+    </message>
+    <message>
+        <source>, group {1}</source>
+        <translation>, Gruppe {1}</translation>
+    </message>
+    <message>
+        <source>, in the planned order.</source>
+        <translation>, in der geplanten Folge.</translation>
+    </message>
+    <message>
+        <source>, more than the uncertainties explain</source>
+        <translation>, mehr, als die Unsicherheiten erklären</translation>
+    </message>
+    <message>
+        <source>, of opposite sign</source>
+        <translation>, mit umgekehrtem Vorzeichen</translation>
+    </message>
+    <message>
+        <source>, of “{1}”,</source>
+        <translation>, von „{1}“,</translation>
+    </message>
+    <message>
+        <source>, one of them a zero</source>
+        <translation>, eine davon eine Nullstufe</translation>
+    </message>
+    <message>
+        <source>, or one of {1} others</source>
+        <translation>, oder einer von {1} weiteren</translation>
+    </message>
+    <message>
+        <source>, or {1}</source>
+        <translation>, oder {1}</translation>
+    </message>
+    <message>
+        <source>, over arm {1} and leads,</source>
+        <translation>, über Zweig {1} und Leitungen,</translation>
+    </message>
+    <message>
+        <source>, probability {1}</source>
+        <translation>, Wahrscheinlichkeit {1}</translation>
+    </message>
+    <message>
+        <source>, rated {1}.</source>
+        <translation>, Belastbarkeit {1}.</translation>
+    </message>
+    <message>
+        <source>, reads the article as before</source>
+        <translation>, liest den Prüfling wie bisher</translation>
+    </message>
+    <message>
+        <source>, reads the article reversed</source>
+        <translation>, liest den Prüfling umgekehrt</translation>
+    </message>
+    <message>
+        <source>, standard uncertainty of the difference {1} %</source>
+        <translation>, Standardunsicherheit der Differenz {1} %</translation>
+    </message>
+    <message>
+        <source>, the instrument takes {1}.</source>
+        <translation>, das Gerät nimmt {1} auf.</translation>
+    </message>
+    <message>
+        <source>, the nearest that it can is {1}</source>
+        <translation>, der nächste erreichbare ist {1}</translation>
+    </message>
+    <message>
+        <source>, which has no reading</source>
+        <translation>, die keinen Messwert hat</translation>
+    </message>
+    <message>
+        <source>, which have the same potential</source>
+        <translation>, die dasselbe Potential haben</translation>
+    </message>
+    <message>
+        <source>, which is in every reading</source>
+        <translation>, die in jedem Messwert steckt</translation>
+    </message>
+    <message>
+        <source>, which simulates a load of {1}</source>
+        <translation>, was eine Last von {1} simuliert</translation>
+    </message>
+    <message>
+        <source>, which simulates {1} of gauge 1, {2}</source>
+        <translation>, was {1} am DMS 1 simuliert, {2}</translation>
+    </message>
+    <message>
+        <source>, which simulates {1}, {2}, the gauges being reversed</source>
+        <translation>, was {1} simuliert, {2}, da die DMS umgekehrt sind</translation>
+    </message>
+    <message>
+        <source>, which zeroing takes away</source>
+        <translation>, die das Nullen wegnimmt</translation>
+    </message>
+    <message>
+        <source>, whole network {1}</source>
+        <translation>, ganzes Netzwerk {1}</translation>
+    </message>
+    <message>
+        <source>, with {1} inside {2} loop</source>
+        <translation>, mit {1} in {2} Schleife</translation>
+    </message>
+    <message>
+        <source>, {1} degrees of freedom</source>
+        <translation>, {1} Freiheitsgrade</translation>
+    </message>
+    <message>
+        <source>, {1} in size</source>
+        <translation>, dem Betrag nach {1}</translation>
+    </message>
+    <message>
+        <source>, {1} m of {2} copper</source>
+        <translation>, {1} m Kupfer von {2}</translation>
+    </message>
+    <message>
+        <source>, {1} {2} per mV/V</source>
+        <translation>, {1} {2} je mV/V</translation>
+    </message>
+    <message>
+        <source>0 Ω is no shunt but a short circuit</source>
+        <translation>0 Ω ist kein Shunt, sondern ein Kurzschluss</translation>
+    </message>
+    <message>
+        <source>0, of an instrument zeroed with all shunts open</source>
+        <translation>0, bei einem mit allen Shunts offen genullten Gerät</translation>
+    </message>
+    <message>
+        <source>0: no zero step was read, readings are taken as shown</source>
+        <translation>0: Keine Nullstufe wurde abgelesen, Messwerte gelten wie gezeigt</translation>
+    </message>
+    <message>
+        <source>1 level</source>
+        <translation>1 Plateau</translation>
+    </message>
+    <message>
+        <source>1 step</source>
+        <translation>1 Stufe</translation>
+    </message>
+    <message>
+        <source>4 Δv / (F N), F and N as set</source>
+        <translation>4 Δv / (F N), F und N wie eingestellt</translation>
+    </message>
+    <message>
+        <source>: a shunt check does not see this.</source>
+        <translation>: Eine Shuntprüfung sieht das nicht.</translation>
+    </message>
+    <message>
+        <source>; E_n = {1} with U = {2}</source>
+        <translation>; E_n = {1} mit U = {2}</translation>
+    </message>
+    <message>
+        <source>; a shunt at the terminals spans leads too and sends its current through them</source>
+        <translation>; ein Shunt an den Anschlüssen überspannt auch Leitungen und schickt seinen Strom durch sie</translation>
+    </message>
+    <message>
+        <source>; all {1} steps are within limits</source>
+        <translation>; alle {1} Stufen liegen innerhalb der Grenzwerte</translation>
+    </message>
+    <message>
+        <source>; as much or more has a probability of {1}</source>
+        <translation>; so viel oder mehr hat eine Wahrscheinlichkeit von {1}</translation>
+    </message>
+    <message>
+        <source>; closer to the limit than the guard band of {1}</source>
+        <translation>; näher am Grenzwert als der Schutzabstand von {1}</translation>
+    </message>
+    <message>
+        <source>; decided with a guard band of {1}</source>
+        <translation>; entschieden mit einem Schutzabstand von {1}</translation>
+    </message>
+    <message>
+        <source>; its U of {1} is at most {2}, so the risk is shared</source>
+        <translation>; seine U von {1} ist höchstens {2}, daher wird das Risiko geteilt</translation>
+    </message>
+    <message>
+        <source>; its U of {1} is more than {2}, and yet it is beyond the limit with all of it</source>
+        <translation>; seine U von {1} ist mehr als {2}, und doch liegt er mit der ganzen U jenseits des Grenzwerts</translation>
+    </message>
+    <message>
+        <source>; its U of {1} is more than {2}, too much for the risk to be shared</source>
+        <translation>; seine U von {1} ist mehr als {2}, zu viel, um das Risiko zu teilen</translation>
+    </message>
+    <message>
+        <source>; its rating is not known, 100 mW are usual for small resistors.</source>
+        <translation>; seine Belastbarkeit ist nicht bekannt, bei kleinen Widerständen sind 100 mW üblich.</translation>
+    </message>
+    <message>
+        <source>; its uncertainty is not known</source>
+        <translation>; seine Unsicherheit ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>; no step fails</source>
+        <translation>; keine Stufe überschreitet ihren Grenzwert</translation>
+    </message>
+    <message>
+        <source>; no zero step was read, so readings were taken as shown.</source>
+        <translation>; keine Nullstufe wurde abgelesen, daher gelten die Messwerte wie gezeigt.</translation>
+    </message>
+    <message>
+        <source>; or </source>
+        <translation>; oder </translation>
+    </message>
+    <message>
+        <source>; or {1} more</source>
+        <translation>; oder {1} weitere</translation>
+    </message>
+    <message>
+        <source>; the best one, {1}, {2}</source>
+        <translation>; die beste, {1}, {2}</translation>
+    </message>
+    <message>
+        <source>; the guard band of {1} is wider than the limit, so nothing can pass</source>
+        <translation>; der Schutzabstand von {1} ist breiter als der Grenzwert, daher kann nichts bestehen</translation>
+    </message>
+    <message>
+        <source>; the sizes stay.</source>
+        <translation>; die Beträge bleiben.</translation>
+    </message>
+    <message>
+        <source>; the zero is then beyond the ±{1}.</source>
+        <translation>; der Nullpunkt liegt dann jenseits der ±{1}.</translation>
+    </message>
+    <message>
+        <source>; within it with a probability of {1} %, {2} % is asked</source>
+        <translation>; innerhalb mit einer Wahrscheinlichkeit von {1} %, verlangt sind {2} %</translation>
+    </message>
+    <message>
+        <source>; zero reads </source>
+        <translation>; der Nullwert ist </translation>
+    </message>
+    <message>
+        <source>; zero returned to {1} {2}</source>
+        <translation>; der Nullpunkt kehrte auf {1} {2} zurück</translation>
+    </message>
+    <message>
+        <source>; {1} within limits too</source>
+        <translation>; auch innerhalb der Grenzwerte: {1}</translation>
+    </message>
+    <message>
+        <source>A and B closed</source>
+        <translation>A und B geschlossen</translation>
+    </message>
+    <message>
+        <source>A bad contact</source>
+        <translation>Ein schlechter Kontakt</translation>
+    </message>
+    <message>
+        <source>A bridge between the neighbouring pins {1} and {2} would {3}</source>
+        <translation>Eine Brücke zwischen den benachbarten Stiften {1} und {2} würde {3}</translation>
+    </message>
+    <message>
         <source>A cause is a suspicion until the measurement that would confirm it has been made. It changes no verdict.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Ursache ist ein Verdacht, bis die Messung gemacht ist, die sie bestätigte. Sie ändert kein Urteil.</translation>
+    </message>
+    <message>
+        <source>A check after that day needs it calibrated, or another one.</source>
+        <translation>Eine Prüfung nach diesem Tag braucht ihn kalibriert, oder einen anderen.</translation>
+    </message>
+    <message>
+        <source>A check by these shunts passes while every strain of the article is recorded with the wrong sign.</source>
+        <translation>Eine Prüfung mit diesen Shunts besteht, während jede Dehnung des Prüflings mit falschem Vorzeichen aufgezeichnet wird.</translation>
+    </message>
+    <message>
+        <source>A draft: not submitted for review.</source>
+        <translation>Ein Entwurf: nicht zur Durchsicht vorgelegt.</translation>
+    </message>
+    <message>
+        <source>A full bridge known by its rated output and capacity, such as a load cell.</source>
+        <translation>Eine Vollbrücke mit bekanntem Nennkennwert und bekannter Nennlast, etwa eine Wägezelle.</translation>
+    </message>
+    <message>
+        <source>A gauge that is too warm drifts. The range is a handbook&apos;s: its data sheet decides.</source>
+        <translation>Ein zu warmer DMS driftet. Der Bereich stammt aus einem Handbuch: Maßgebend ist sein Datenblatt.</translation>
+    </message>
+    <message>
+        <source>A lead broken</source>
+        <translation>Eine unterbrochene Leitung</translation>
+    </message>
+    <message>
+        <source>A lead bypassed</source>
+        <translation>Eine überbrückte Leitung</translation>
+    </message>
+    <message>
+        <source>A limit of the verdict is below zero.</source>
+        <translation>Ein Grenzwert des Urteils ist kleiner als null.</translation>
+    </message>
+    <message>
+        <source>A limit that nothing is held against looks as if it had been kept.</source>
+        <translation>Ein Grenzwert, an dem nichts gemessen wird, sieht aus, als wäre er eingehalten.</translation>
+    </message>
+    <message>
+        <source>A line says little of where it has no points.</source>
+        <translation>Eine Gerade sagt wenig darüber, wo sie keine Punkte hat.</translation>
     </message>
     <message>
         <source>A passed shunt check says nothing about gauge bond, gauge factor, alignment or the strength of the article.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine bestandene Shuntprüfung sagt nichts über DMS-Klebung, k-Faktor, Ausrichtung oder die Festigkeit des Prüflings.</translation>
+    </message>
+    <message>
+        <source>A precision resistor that is warm has another value.</source>
+        <translation>Ein warmer Präzisionswiderstand hat einen anderen Wert.</translation>
     </message>
     <message>
         <source>A reading is no finite number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert ist keine endliche Zahl.</translation>
+    </message>
+    <message>
+        <source>A shunt lowers what it lies over: over arm 1 or 3 the output falls, over arm 2 or 4 it rises, as long as signal and excitation are the right way round (Micro-Measurements TN-514).</source>
+        <translation>Ein Shunt verringert, worüber er liegt: Über Zweig 1 oder 3 fällt das Signal, über Zweig 2 oder 4 steigt es, solange Signal und Speisung richtig herum liegen (Micro-Measurements TN-514).</translation>
+    </message>
+    <message>
+        <source>A shunt of {1} is to make the output {2}At which of these places does it do so?</source>
+        <translation>Ein Shunt von {1} soll das Signal {2}An welchem dieser Orte tut er das?</translation>
+    </message>
+    <message>
+        <source>A shunt of {1} lies right across one arm. When it closes, the instrument shows {2}. Which arm is it?</source>
+        <translation>Ein Shunt von {1} liegt direkt über einem Zweig. Schließt er, zeigt das Gerät {2}. Welcher Zweig ist es?</translation>
+    </message>
+    <message>
+        <source>A shunt or an ohmmeter moves the reading of a live channel. Take control and safety channels out of service first.</source>
+        <translation>Ein Shunt oder ein Ohmmeter bewegt den Messwert eines laufenden Kanals. Regel- und Sicherheitskanäle zuerst außer Betrieb nehmen.</translation>
     </message>
     <message>
         <source>A switched shunt moves the reading of a live channel. Take control and safety channels out of service first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein geschalteter Shunt bewegt den Messwert eines laufenden Kanals. Regel- und Sicherheitskanäle zuerst außer Betrieb nehmen.</translation>
+    </message>
+    <message>
+        <source>A zero that moved with the first side is not told from an error of the second.</source>
+        <translation>Ein Nullpunkt, der sich mit der ersten Seite verschob, lässt sich nicht von einem Fehler der zweiten unterscheiden.</translation>
     </message>
     <message>
         <source>About</source>
-        <translation type="unfinished"></translation>
+        <translation>Über</translation>
     </message>
     <message>
         <source>About this report</source>
-        <translation type="unfinished"></translation>
+        <translation>Über diesen Bericht</translation>
+    </message>
+    <message>
+        <source>Accepted by {1} on {2}.</source>
+        <translation>Freigegeben von {1} am {2}.</translation>
+    </message>
+    <message>
+        <source>Accepted by {1} on {2}; changed since: not valid any more.</source>
+        <translation>Freigegeben von {1} am {2}; seither geändert: nicht mehr gültig.</translation>
+    </message>
+    <message>
+        <source>Acquisition</source>
+        <translation>Erfassung</translation>
     </message>
     <message>
         <source>Act</source>
-        <translation type="unfinished"></translation>
+        <translation>Handlung</translation>
+    </message>
+    <message>
+        <source>Add a point at another x</source>
+        <translation>Einen Punkt bei einem anderen x hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add falling steps</source>
+        <translation>Fallende Stufen anlegen</translation>
+    </message>
+    <message>
+        <source>Add points</source>
+        <translation>Punkte hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add points at other x or lower the degree</source>
+        <translation>Punkte bei anderen x hinzufügen oder den Grad senken</translation>
+    </message>
+    <message>
+        <source>Add points over the whole range</source>
+        <translation>Punkte über den ganzen Bereich hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add readings, or state the uncertainty as a tolerance</source>
+        <translation>Messwerte hinzufügen oder die Unsicherheit als Toleranz angeben</translation>
+    </message>
+    <message>
+        <source>Add resistors or a series to the stock, or widen the range of values</source>
+        <translation>Widerstände oder eine Reihe in den Bestand aufnehmen oder den Wertebereich erweitern</translation>
+    </message>
+    <message>
+        <source>Add steps that close a shunt, or mend the statement that is refused</source>
+        <translation>Stufen anlegen, die einen Shunt schließen, oder die abgelehnte Angabe berichtigen</translation>
+    </message>
+    <message>
+        <source>All levels are {1}.</source>
+        <translation>Alle Stufenwerte sind {1}.</translation>
+    </message>
+    <message>
+        <source>All readings</source>
+        <translation>Alle Messwerte</translation>
+    </message>
+    <message>
+        <source>All readings are {1}.</source>
+        <translation>Alle Messwerte sind {1}.</translation>
+    </message>
+    <message>
+        <source>All steps</source>
+        <translation>Alle Stufen</translation>
     </message>
     <message>
         <source>All steps are within their limits all the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trotzdem liegen alle Stufen innerhalb ihrer Grenzwerte.</translation>
     </message>
     <message>
         <source>All steps together, if nothing moved</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Stufen zusammen, wenn sich nichts bewegt hat</translation>
     </message>
     <message>
         <source>All steps together, if nothing moved: p = {1}; from 0.05 on no single step counts as changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Stufen zusammen, wenn sich nichts bewegt hat: p = {1}; ab 0,05 gilt keine einzelne Stufe als geändert.</translation>
     </message>
     <message>
         <source>All {1} checks lie within the control limits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle {1} Prüfungen liegen innerhalb der Eingriffsgrenzen.</translation>
+    </message>
+    <message>
+        <source>All {1} steps have a level</source>
+        <translation>Alle {1} Stufen haben ein Plateau</translation>
     </message>
     <message>
         <source>Ambient</source>
-        <translation type="unfinished"></translation>
+        <translation>Umgebung</translation>
+    </message>
+    <message>
+        <source>An amplifier beyond its range shows its end, whatever the bridge does.</source>
+        <translation>Ein Verstärker jenseits seines Bereichs zeigt dessen Ende, was immer die Brücke tut.</translation>
+    </message>
+    <message>
+        <source>An arm changed</source>
+        <translation>Ein geänderter Zweig</translation>
     </message>
     <message>
         <source>An input that hangs in the air shows anything.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Eingang, der in der Luft hängt, zeigt irgendetwas.</translation>
+    </message>
+    <message>
+        <source>Apply a small load of known direction, or press by hand so that gauge 1 is stretched: the reading must {1}.</source>
+        <translation>Eine kleine Last bekannter Richtung aufbringen, oder von Hand drücken, sodass DMS 1 gedehnt wird: Der Messwert muss {1}.</translation>
+    </message>
+    <message>
+        <source>Apply a small load of known direction: the reading must {1} with a load that counts as positive.</source>
+        <translation>Eine kleine Last bekannter Richtung aufbringen: Der Messwert muss bei einer positiv gezählten Last {1}.</translation>
     </message>
     <message>
         <source>Approximate</source>
-        <translation type="unfinished"></translation>
+        <translation>Genähert</translation>
     </message>
     <message>
         <source>Approximation</source>
-        <translation type="unfinished"></translation>
+        <translation>Näherung</translation>
+    </message>
+    <message>
+        <source>Arm change as strain</source>
+        <translation>Zweigänderung als Dehnung</translation>
+    </message>
+    <message>
+        <source>Arm {1}</source>
+        <translation>Zweig {1}</translation>
+    </message>
+    <message>
+        <source>Arm {1} turns {2} mW into heat, {3} kW/m², {4} the usual {5} to {6} kW/m² (heat sink {7}; {8}). {9} would reach the upper end. From a handbook: check your gauge&apos;s data sheet.</source>
+        <translation>Zweig {1} setzt {2} mW in Wärme um, {3} kW/m², {4} den üblichen {5} bis {6} kW/m² (Wärmeableitung {7}; {8}). {9} erreichten das obere Ende. Aus einem Handbuch: das Datenblatt des DMS heranziehen.</translation>
+    </message>
+    <message>
+        <source>Arm {1}, active</source>
+        <translation>Zweig {1}, aktiv</translation>
+    </message>
+    <message>
+        <source>Arm {1}, completion</source>
+        <translation>Zweig {1}, Ergänzung</translation>
+    </message>
+    <message>
+        <source>Arms 1 and 2 along and across on one face, arms 4 and 3 on the other.</source>
+        <translation>Zweige 1 und 2 längs und quer auf einer Seite, Zweige 4 und 3 auf der anderen.</translation>
+    </message>
+    <message>
+        <source>Arms 1 and 2 along the strain on opposite faces, arms 3 and 4 across it; exactly linear.</source>
+        <translation>Zweige 1 und 2 längs der Dehnung auf gegenüberliegenden Seiten, Zweige 3 und 4 quer dazu; genau linear.</translation>
+    </message>
+    <message>
+        <source>Arms 1 and 3 along the axial strain, arms 2 and 4 across it.</source>
+        <translation>Zweige 1 und 3 längs der Axialdehnung, Zweige 2 und 4 quer dazu.</translation>
     </message>
     <message>
         <source>Article</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfling</translation>
+    </message>
+    <message>
+        <source>As planned, {1}:</source>
+        <translation>Wie geplant, {1}:</translation>
+    </message>
+    <message>
+        <source>Ask for at most {1}</source>
+        <translation>Höchstens {1} verlangen</translation>
+    </message>
+    <message>
+        <source>Ask for fewer</source>
+        <translation>Weniger verlangen</translation>
+    </message>
+    <message>
+        <source>Ask for more</source>
+        <translation>Mehr verlangen</translation>
+    </message>
+    <message>
+        <source>At best: {1}</source>
+        <translation>Bestenfalls: {1}</translation>
+    </message>
+    <message>
+        <source>At step</source>
+        <translation>Bei Stufe</translation>
+    </message>
+    <message>
+        <source>At the instrument lead {1} is</source>
+        <translation>Am Gerät liegt Leitung {1}</translation>
     </message>
     <message>
         <source>BIC behind best</source>
-        <translation type="unfinished"></translation>
+        <translation>BIC hinter der besten</translation>
+    </message>
+    <message>
+        <source>Bad contact in lead {1}</source>
+        <translation>Schlechter Kontakt in Leitung {1}</translation>
+    </message>
+    <message>
+        <source>Bad contact of {1} in lead {2}</source>
+        <translation>Schlechter Kontakt von {1} in Leitung {2}</translation>
+    </message>
+    <message>
+        <source>Balance</source>
+        <translation>Abgleich</translation>
+    </message>
+    <message>
+        <source>Before you begin</source>
+        <translation>Vor dem Beginn</translation>
+    </message>
+    <message>
+        <source>Begin with the greatest step</source>
+        <translation>Mit der größten Schrittweite beginnen</translation>
     </message>
     <message>
         <source>Bench sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbankblatt</translation>
     </message>
     <message>
         <source>Bessel of order {1}, {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bessel der Ordnung {1}, {2}</translation>
+    </message>
+    <message>
+        <source>Between</source>
+        <translation>Zwischen</translation>
     </message>
     <message>
         <source>Beyond limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb der Grenzwerte</translation>
+    </message>
+    <message>
+        <source>Both agree: nothing that the formula leaves out acts here.</source>
+        <translation>Beide stimmen überein: Nichts, was die Formel weglässt, wirkt hier.</translation>
     </message>
     <message>
         <source>Both checks fail: see each of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Prüfungen sind nicht bestanden: siehe jede für sich.</translation>
     </message>
     <message>
         <source>Both checks were judged by the same set-up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Prüfungen wurden nach derselben Einrichtung beurteilt.</translation>
     </message>
     <message>
         <source>Bridge</source>
-        <translation type="unfinished"></translation>
+        <translation>Brücke</translation>
+    </message>
+    <message>
+        <source>Bridge factor set wrong</source>
+        <translation>Brückenfaktor falsch eingestellt</translation>
+    </message>
+    <message>
+        <source>Bridge factor, as set</source>
+        <translation>Brückenfaktor, wie eingestellt</translation>
     </message>
     <message>
         <source>Bridge of channel {1} with its leads and shunts, all shunts open</source>
-        <translation type="unfinished"></translation>
+        <translation>Brücke des Kanals {1} mit Leitungen und Shunts, alle Shunts offen</translation>
+    </message>
+    <message>
+        <source>Bridge of channel {1} with its shunts</source>
+        <translation>Brücke des Kanals {1} mit ihren Shunts</translation>
+    </message>
+    <message>
+        <source>Bring them nearer to zero, or give all inputs of a group the same positive coefficient</source>
+        <translation>Sie näher an null bringen oder allen Eingangsgrößen einer Gruppe denselben positiven Koeffizienten geben</translation>
     </message>
     <message>
         <source>Butterworth of order {1}, {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Butterworth der Ordnung {1}, {2}</translation>
     </message>
     <message>
         <source>Calibration due</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalibrierung fällig</translation>
     </message>
     <message>
         <source>Cannot be compared: no step was read in both checks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht vergleichbar: In beiden Prüfungen wurde keine gemeinsame Stufe abgelesen.</translation>
     </message>
     <message>
         <source>Cannot be compared: the bridges differ, {1} and {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht vergleichbar: Die Brücken unterscheiden sich, {1} und {2}.</translation>
     </message>
     <message>
         <source>Cannot be compared: the channel has no steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht vergleichbar: Der Kanal hat keine Stufen.</translation>
     </message>
     <message>
         <source>Cannot be compared: the margin of a change is no number of 0 or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht vergleichbar: Die Toleranz einer Änderung ist keine Zahl ab 0.</translation>
     </message>
     <message>
         <source>Cannot be compared: the readings are in different units, {1} and {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht vergleichbar: Die Messwerte haben verschiedene Einheiten, {1} und {2}.</translation>
     </message>
     <message>
         <source>Cannot be predicted: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht vorherzusagen: {1}</translation>
     </message>
     <message>
         <source>Cannot tell: it moved by {1}, but all steps together are as if nothing had changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entscheidbar: Sie änderte sich um {1}, aber alle Stufen zusammen sind, als hätte sich nichts geändert.</translation>
     </message>
     <message>
         <source>Cannot tell: its uncertainty is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entscheidbar: Ihre Unsicherheit ist nicht bekannt.</translation>
     </message>
     <message>
         <source>Cannot tell: not everything can be compared. What can is unchanged: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entscheidbar: Nicht alles lässt sich vergleichen. Was sich vergleichen lässt, ist unverändert: {1}.</translation>
     </message>
     <message>
         <source>Cannot tell: step {4} differs by {2}, which neither is within {3} nor differs from nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entscheidbar: Stufe {4} unterscheidet sich um {2}, was weder innerhalb von {3} liegt noch von null verschieden ist.</translation>
     </message>
     <message>
         <source>Cannot tell: steps {4} neither are within their margins nor differ from nothing, most of all step {1}: {2} beside {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entscheidbar: Die Stufen {4} liegen weder innerhalb ihrer Toleranzen noch sind sie von null verschieden, am meisten Stufe {1}: {2} neben {3}.</translation>
     </message>
     <message>
         <source>Cannot tell: the gain differs by {1}, which neither is within {2} nor differs from nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entscheidbar: Die Verstärkung unterscheidet sich um {1}, was weder innerhalb von {2} liegt noch von null verschieden ist.</translation>
+    </message>
+    <message>
+        <source>Cannot tell: the uncertainty of every step is too large for {1}.</source>
+        <translation>Nicht entscheidbar: Die Unsicherheit jeder Stufe ist zu groß für die Regel „{1}“.</translation>
+    </message>
+    <message>
+        <source>Cannot tell: the uncertainty of {1} is not known, and {2} needs it; all steps pass.</source>
+        <translation>Nicht entscheidbar: Die Unsicherheit von {1} ist nicht bekannt, und die Regel „{2}“ braucht sie; alle Stufen bestehen.</translation>
+    </message>
+    <message>
+        <source>Cannot tell: the uncertainty of {1} is too large for {2}; {3}</source>
+        <translation>Nicht entscheidbar: Die Unsicherheit von {1} ist zu groß für die Regel „{2}“; {3}</translation>
     </message>
     <message>
         <source>Cannot tell: the zero differs by {1}, which neither is within {2} nor differs from nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entscheidbar: Der Nullpunkt unterscheidet sich um {1}, was weder innerhalb von {2} liegt noch von null verschieden ist.</translation>
     </message>
     <message>
         <source>Cannot tell: too few steps can be compared for a gain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entscheidbar: Für eine Verstärkung lassen sich zu wenige Stufen vergleichen.</translation>
     </message>
     <message>
         <source>Cannot tell: {1} neither is within {2} nor differs from nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entscheidbar: {1} liegt weder innerhalb von {2} noch ist es von null verschieden.</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Nennlast</translation>
     </message>
     <message>
         <source>Cause</source>
-        <translation type="unfinished"></translation>
+        <translation>Ursache</translation>
     </message>
     <message>
         <source>Caution.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht.</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheitshinweise</translation>
     </message>
     <message>
         <source>Certificate</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalibrierschein</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Change between checks, share of expected</source>
+        <translation>Änderung zwischen Prüfungen, Anteil des erwarteten Werts</translation>
     </message>
     <message>
         <source>Change from zero in {1} and {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung ab null in {1} und {2}</translation>
     </message>
     <message>
         <source>Change it to constant voltage first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst auf Konstantspannung umstellen</translation>
     </message>
     <message>
         <source>Change of gain</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung der Verstärkung</translation>
+    </message>
+    <message>
+        <source>Change of gain, share</source>
+        <translation>Änderung der Verstärkung, Anteil</translation>
+    </message>
+    <message>
+        <source>Change of output</source>
+        <translation>Änderung des Signals</translation>
+    </message>
+    <message>
+        <source>Change of output, {1}</source>
+        <translation>Änderung des Signals, {1}</translation>
     </message>
     <message>
         <source>Change of zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung des Nullpunkts</translation>
+    </message>
+    <message>
+        <source>Change of zero between checks, share of greatest</source>
+        <translation>Nullpunktänderung zwischen Prüfungen, Anteil des größten</translation>
     </message>
     <message>
         <source>Changed by {1} (gain), where {2} would count as unchanged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geändert um {1} (Verstärkung), wo {2} als unverändert gälte.</translation>
     </message>
     <message>
-        <source>Changed, but by less than the margin of {1}: {2}.</source>
-        <translation type="unfinished"></translation>
+        <source>Changed by {1} from zero where {2} is expected: opposite polarity. Look for swapped signal wires or a shunt on the neighbouring arm</source>
+        <translation>Änderung um {1} ab null, wo {2} erwartet ist: umgekehrte Polarität. Nach vertauschten Signalleitungen oder einem Shunt am Nachbarzweig suchen</translation>
+    </message>
+    <message>
+        <source>Changed by {1} from zero, {2} from expected, {3} the limit of {4}</source>
+        <translation>Änderung um {1} ab null, {2} vom erwarteten Wert, {3} des Grenzwerts von {4}</translation>
     </message>
     <message>
         <source>Changed: step {1} moved by {2}, where {3} would count as unchanged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geändert: Stufe {1} bewegte sich um {2}, wo {3} als unverändert gälte.</translation>
     </message>
     <message>
         <source>Changed: steps {4} moved, most of all step {1} by {2}, where {3} would count as unchanged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geändert: Die Stufen {4} bewegten sich, am meisten Stufe {1} um {2}, wo {3} als unverändert gälte.</translation>
     </message>
     <message>
         <source>Changed: the zero moved by {1}, where {2} would count as unchanged. Find out why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geändert: Der Nullpunkt bewegte sich um {1}, wo {2} als unverändert gälte. Den Grund herausfinden.</translation>
     </message>
     <message>
         <source>Changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen</translation>
     </message>
     <message>
         <source>Channel</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanal</translation>
     </message>
     <message>
         <source>Channel {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanal {1}</translation>
     </message>
     <message>
         <source>Channel {1} is not connected as its template says. {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanal {1} ist nicht angeschlossen, wie seine Vorlage es sagt. {2}</translation>
     </message>
     <message>
         <source>Channels</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle</translation>
     </message>
     <message>
         <source>Channels left out: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgelassene Kanäle: {1}.</translation>
     </message>
     <message>
         <source>Channels: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle: {1}</translation>
     </message>
     <message>
         <source>Check</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Check arms and shunts, or set no linearisation</source>
+        <translation>Zweige und Shunts prüfen oder keine Linearisierung einstellen</translation>
+    </message>
+    <message>
+        <source>Check both values and their units</source>
+        <translation>Beide Werte und ihre Einheiten prüfen</translation>
+    </message>
+    <message>
+        <source>Check number and unit</source>
+        <translation>Zahl und Einheit prüfen</translation>
+    </message>
+    <message>
+        <source>Check number and unit; a number without unit is in Ω</source>
+        <translation>Zahl und Einheit prüfen; eine Zahl ohne Einheit gilt in Ω</translation>
+    </message>
+    <message>
+        <source>Check of pins and jumpers</source>
+        <translation>Prüfung der Stifte und Steckbrücken</translation>
+    </message>
+    <message>
+        <source>Check that the arms with gauges take part in the bridge</source>
+        <translation>Prüfen, dass die Zweige mit DMS an der Brücke teilnehmen</translation>
+    </message>
+    <message>
+        <source>Check the leads of the excitation</source>
+        <translation>Die Leitungen der Speisung prüfen</translation>
+    </message>
+    <message>
+        <source>Check the sense leads</source>
+        <translation>Die Fühlerleitungen prüfen</translation>
+    </message>
+    <message>
+        <source>Check the steps and their units</source>
+        <translation>Die Schrittweiten und ihre Einheiten prüfen</translation>
+    </message>
+    <message>
+        <source>Check their unit</source>
+        <translation>Ihre Einheit prüfen</translation>
+    </message>
+    <message>
+        <source>Check their units</source>
+        <translation>Ihre Einheiten prüfen</translation>
+    </message>
+    <message>
+        <source>Check {1}</source>
+        <translation>Prüfung {1}</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Geprüft</translation>
     </message>
     <message>
         <source>Checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>Chi-square, {1}</source>
+        <translation>Chi-Quadrat, {1}</translation>
+    </message>
+    <message>
+        <source>Choose a degree from 0 to {1}</source>
+        <translation>Einen Grad von 0 bis {1} wählen</translation>
     </message>
     <message>
         <source>Choose a list of channels</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kanalliste wählen</translation>
+    </message>
+    <message>
+        <source>Choose a pin of the list, or add this one to it</source>
+        <translation>Einen Stift der Liste wählen oder diesen hinzufügen</translation>
+    </message>
+    <message>
+        <source>Choose a pin with a place of the bridge or an end of a resistor</source>
+        <translation>Einen Stift mit einem Ort der Brücke oder einem Ende eines Widerstands wählen</translation>
+    </message>
+    <message>
+        <source>Choose a smaller level</source>
+        <translation>Einen kleineren Stufenwert wählen</translation>
+    </message>
+    <message>
+        <source>Choose a smaller level or another place</source>
+        <translation>Einen kleineren Stufenwert oder einen anderen Ort wählen</translation>
+    </message>
+    <message>
+        <source>Choose a step of the sequence</source>
+        <translation>Eine Stufe des Ablaufs wählen</translation>
+    </message>
+    <message>
+        <source>Choose another arm, or the opposite sign</source>
+        <translation>Einen anderen Zweig oder das umgekehrte Vorzeichen wählen</translation>
+    </message>
+    <message>
+        <source>Choose another column or record for longer</source>
+        <translation>Eine andere Spalte wählen oder länger aufzeichnen</translation>
+    </message>
+    <message>
+        <source>Choose another lead as the second one</source>
+        <translation>Eine andere Leitung als zweite wählen</translation>
+    </message>
+    <message>
+        <source>Choose another place, such as arm {1} end to end</source>
+        <translation>Einen anderen Ort wählen, etwa Zweig {1} von Ende zu Ende</translation>
+    </message>
+    <message>
+        <source>Choose another unit</source>
+        <translation>Eine andere Einheit wählen</translation>
+    </message>
+    <message>
+        <source>Choose from 1 to {1}</source>
+        <translation>Zwischen 1 und {1} wählen</translation>
+    </message>
+    <message>
+        <source>Choose leads of two points</source>
+        <translation>Leitungen zweier Punkte wählen</translation>
+    </message>
+    <message>
+        <source>Choose one of them</source>
+        <translation>Eines davon wählen</translation>
+    </message>
+    <message>
+        <source>Choose other units</source>
+        <translation>Andere Einheiten wählen</translation>
+    </message>
+    <message>
+        <source>Choose smaller levels</source>
+        <translation>Kleinere Stufenwerte wählen</translation>
+    </message>
+    <message>
+        <source>Choose the column that holds the time</source>
+        <translation>Die Spalte mit der Zeit wählen</translation>
+    </message>
+    <message>
+        <source>Choose the two nodes of the place, or leave these levels out</source>
+        <translation>Die beiden Knoten des Orts wählen oder diese Stufenwerte weglassen</translation>
+    </message>
+    <message>
+        <source>Choose two nodes with a gauge or a completion resistor between them</source>
+        <translation>Zwei Knoten wählen, zwischen denen ein DMS oder ein Ergänzungswiderstand liegt</translation>
+    </message>
+    <message>
+        <source>Choose two others</source>
+        <translation>Zwei andere wählen</translation>
     </message>
     <message>
         <source>Close its checks first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst seine Prüfungen abschließen</translation>
+    </message>
+    <message>
+        <source>Closing {1} changes nothing.</source>
+        <translation>Das Schließen von {1} ändert nichts.</translation>
+    </message>
+    <message>
+        <source>Combined standard uncertainty, {1}</source>
+        <translation>Kombinierte Standardunsicherheit, {1}</translation>
+    </message>
+    <message>
+        <source>Conformity</source>
+        <translation>Konformität</translation>
+    </message>
+    <message>
+        <source>Conformity at least</source>
+        <translation>Konformität mindestens</translation>
+    </message>
+    <message>
+        <source>Conformity, %</source>
+        <translation>Konformität, %</translation>
+    </message>
+    <message>
+        <source>Connect it, or close the lead or arm that is open</source>
+        <translation>Verbinden, oder die offene Leitung oder den offenen Zweig schließen</translation>
+    </message>
+    <message>
+        <source>Connect the excitation as the template says</source>
+        <translation>Speisung anschließen, wie die Vorlage es sagt</translation>
+    </message>
+    <message>
+        <source>Connect the gauges as the template says</source>
+        <translation>DMS anschließen, wie die Vorlage es sagt</translation>
+    </message>
+    <message>
+        <source>Connect the leads as the template says</source>
+        <translation>Leitungen anschließen, wie die Vorlage es sagt</translation>
+    </message>
+    <message>
+        <source>Connect the signal wires as the template says</source>
+        <translation>Signalleitungen anschließen, wie die Vorlage es sagt</translation>
+    </message>
+    <message>
+        <source>Connect the wires as the template says</source>
+        <translation>Leitungen anschließen, wie die Vorlage es sagt</translation>
+    </message>
+    <message>
+        <source>Connector</source>
+        <translation>Stecker</translation>
+    </message>
+    <message>
+        <source>Constant current</source>
+        <translation>Konstantstrom</translation>
     </message>
     <message>
         <source>Contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>Contribution</source>
+        <translation>Beitrag</translation>
     </message>
     <message>
         <source>Control limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingriffsgrenzen</translation>
     </message>
     <message>
         <source>Control limits take three checks with a gain or a zero reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingriffsgrenzen brauchen drei Prüfungen mit Verstärkung oder Nullwert.</translation>
     </message>
     <message>
         <source>Control limits take three checks with a line; there are {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingriffsgrenzen brauchen drei Prüfungen mit einer Geraden; es gibt {1}.</translation>
+    </message>
+    <message>
+        <source>Correct all labels</source>
+        <translation>Alle Bezeichnungen berichtigen</translation>
+    </message>
+    <message>
+        <source>Correct it or take it out</source>
+        <translation>Ihn berichtigen oder weglassen</translation>
+    </message>
+    <message>
+        <source>Correct one of the two values</source>
+        <translation>Einen der beiden Werte berichtigen</translation>
+    </message>
+    <message>
+        <source>Correct the covariance or the uncertainties</source>
+        <translation>Die Kovarianz oder die Unsicherheiten berichtigen</translation>
+    </message>
+    <message>
+        <source>Correct the matrix; covariances may not be larger than the variances admit</source>
+        <translation>Die Matrix berichtigen; Kovarianzen dürfen nicht größer sein, als die Varianzen es zulassen</translation>
+    </message>
+    <message>
+        <source>Correct the uncertainty or leave the point out</source>
+        <translation>Die Unsicherheit berichtigen oder den Punkt weglassen</translation>
+    </message>
+    <message>
+        <source>Correct the value</source>
+        <translation>Den Wert berichtigen</translation>
+    </message>
+    <message>
+        <source>Correct the value or leave the point out</source>
+        <translation>Den Wert berichtigen oder den Punkt weglassen</translation>
+    </message>
+    <message>
+        <source>Correct the {1}</source>
+        <translation>{1} berichtigen</translation>
     </message>
     <message>
         <source>Correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Korrektur</translation>
+    </message>
+    <message>
+        <source>Correlation between any two inputs of a group: {1}.</source>
+        <translation>Korrelation zwischen je zwei Eingangsgrößen einer Gruppe: {1}.</translation>
+    </message>
+    <message>
+        <source>Correlation of the steps ({1})</source>
+        <translation>Korrelation der Stufen ({1})</translation>
+    </message>
+    <message>
+        <source>Covariance of the steps ({1}), ({2})²</source>
+        <translation>Kovarianz der Stufen ({1}), ({2})²</translation>
     </message>
     <message>
         <source>Data taken in between: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischenzeitlich aufgenommene Daten: {1}</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Decision by {1}</source>
+        <translation>Entscheidung nach der Regel „{1}“</translation>
     </message>
     <message>
         <source>Decision rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Entscheidungsregel</translation>
     </message>
     <message>
         <source>Decision rule: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entscheidungsregel: {1}.</translation>
     </message>
     <message>
         <source>Decisions stay with the responsible licensed or authorised person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
+    </message>
+    <message>
+        <source>Degrees of freedom are not used where correlated inputs contribute: k is that of a normal distribution.</source>
+        <translation>Freiheitsgrade werden nicht verwendet, wo korrelierte Eingangsgrößen beitragen: k ist das einer Normalverteilung.</translation>
+    </message>
+    <message>
+        <source>Deviation</source>
+        <translation>Abweichung</translation>
+    </message>
+    <message>
+        <source>Deviation, share of expected</source>
+        <translation>Abweichung, Anteil des erwarteten Werts</translation>
     </message>
     <message>
         <source>Diagnosis: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagnose: {1}</translation>
+    </message>
+    <message>
+        <source>Difference, {1}</source>
+        <translation>Differenz, {1}</translation>
+    </message>
+    <message>
+        <source>Disconnect the instrument where the sheet says that it is unplugged: then only are its readings right, and the ohmmeter&apos;s own voltage cannot harm the input.</source>
+        <translation>Das Gerät abklemmen, wo das Blatt es abgesteckt nennt: Nur dann stimmen die Messwerte, und die Spannung des Ohmmeters kann dem Eingang nicht schaden.</translation>
     </message>
     <message>
         <source>Do not correct test data by it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Messdaten nicht danach korrigieren.</translation>
+    </message>
+    <message>
+        <source>Done by, date</source>
+        <translation>Durchgeführt von, Datum</translation>
+    </message>
+    <message>
+        <source>E_n</source>
+        <translation>E_n</translation>
     </message>
     <message>
         <source>E_n of the change of gain</source>
-        <translation type="unfinished"></translation>
+        <translation>E_n der Änderung der Verstärkung</translation>
+    </message>
+    <message>
+        <source>Each shunt closes alone. Which gives the larger reading, sign aside?</source>
+        <translation>Jeder Shunt schließt allein. Welcher ergibt den größeren Messwert, ohne Vorzeichen?</translation>
     </message>
     <message>
         <source>Earlier checks are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Prüfungen sind weggelassen.</translation>
+    </message>
+    <message>
+        <source>Effects in the circuit</source>
+        <translation>Effekte in der Schaltung</translation>
+    </message>
+    <message>
+        <source>Either the shunt lies on the wrong arm, the signal or excitation wires are reversed, or the label is wrong.</source>
+        <translation>Entweder liegt der Shunt am falschen Zweig, Signal- oder Speiseleitungen sind vertauscht, oder die Bezeichnung ist falsch.</translation>
+    </message>
+    <message>
+        <source>Either {1} and should not be, the shunt lies on the wrong arm, or the label is wrong.</source>
+        <translation>Entweder {1}, obwohl es nicht so sein sollte, oder der Shunt liegt am falschen Zweig, oder die Bezeichnung ist falsch.</translation>
+    </message>
+    <message>
+        <source>En number</source>
+        <translation>E_n-Zahl</translation>
+    </message>
+    <message>
+        <source>Enter 0 when its value is exact</source>
+        <translation>0 eintragen, wenn der Wert genau ist</translation>
+    </message>
+    <message>
+        <source>Enter 0.333 for a third of the limit</source>
+        <translation>0,333 für ein Drittel des Grenzwerts eintragen</translation>
+    </message>
+    <message>
+        <source>Enter 0.5 for the middle</source>
+        <translation>0,5 für die Mitte eintragen</translation>
+    </message>
+    <message>
+        <source>Enter 0.95, or the probability that your procedure asks for</source>
+        <translation>0,95 eintragen, oder die Wahrscheinlichkeit, die das eigene Verfahren verlangt</translation>
+    </message>
+    <message>
+        <source>Enter 0.95, say</source>
+        <translation>Etwa 0,95 eintragen</translation>
+    </message>
+    <message>
+        <source>Enter 0.9545 for k = 2, or the probability that your procedure asks for</source>
+        <translation>0,9545 für k = 2 eintragen, oder die Wahrscheinlichkeit, die das eigene Verfahren verlangt</translation>
+    </message>
+    <message>
+        <source>Enter 1 for a guard band of U, or 0 for none</source>
+        <translation>1 für einen Schutzabstand von U eintragen, 0 für keinen</translation>
+    </message>
+    <message>
+        <source>Enter 1 to {1}</source>
+        <translation>1 bis {1} eintragen</translation>
+    </message>
+    <message>
+        <source>Enter 1 to {1}; most dials have 10</source>
+        <translation>1 bis {1} eintragen; die meisten Drehschalter haben 10</translation>
+    </message>
+    <message>
+        <source>Enter U as the certificate states it, such as 0.6 Ω</source>
+        <translation>U laut Kalibrierschein eintragen, etwa 0,6 Ω</translation>
+    </message>
+    <message>
+        <source>Enter a coefficient from {1} to 1</source>
+        <translation>Einen Koeffizienten von {1} bis 1 eintragen</translation>
+    </message>
+    <message>
+        <source>Enter a frequency such as 100 Hz or 2.5 kHz</source>
+        <translation>Eine Frequenz eintragen, etwa 100 Hz oder 2,5 kHz</translation>
+    </message>
+    <message>
+        <source>Enter a greater level</source>
+        <translation>Einen größeren Stufenwert eintragen</translation>
+    </message>
+    <message>
+        <source>Enter a length such as 12.5 m or 40 ft</source>
+        <translation>Eine Länge eintragen, etwa 12,5 m oder 40 ft</translation>
+    </message>
+    <message>
+        <source>Enter a level above or below zero</source>
+        <translation>Einen Stufenwert über oder unter null eintragen</translation>
+    </message>
+    <message>
+        <source>Enter a limit, or count misses as shares of the level</source>
+        <translation>Einen Grenzwert eintragen oder Abstände als Anteile des Stufenwerts zählen</translation>
+    </message>
+    <message>
+        <source>Enter a number</source>
+        <translation>Eine Zahl eintragen</translation>
     </message>
     <message>
         <source>Enter a number above zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zahl über null eintragen</translation>
+    </message>
+    <message>
+        <source>Enter a number such as 12.5</source>
+        <translation>Eine Zahl eintragen, etwa 12,5</translation>
+    </message>
+    <message>
+        <source>Enter a number such as 2.05</source>
+        <translation>Eine Zahl eintragen, etwa 2,05</translation>
+    </message>
+    <message>
+        <source>Enter a power such as 250 mW or 0.5 W</source>
+        <translation>Eine Leistung eintragen, etwa 250 mW oder 0,5 W</translation>
+    </message>
+    <message>
+        <source>Enter a resistance in ohm</source>
+        <translation>Einen Widerstand in Ohm eintragen</translation>
+    </message>
+    <message>
+        <source>Enter a resistance such as 350 Ω, 174.65k or 59k9</source>
+        <translation>Einen Widerstand eintragen, etwa 350 Ω, 174,65k oder 59k9</translation>
+    </message>
+    <message>
+        <source>Enter a section such as 0.14 mm² or AWG 26 (0 to 40)</source>
+        <translation>Einen Querschnitt eintragen, etwa 0,14 mm² oder AWG 26 (0 bis 40)</translation>
     </message>
     <message>
         <source>Enter a share from 0 to 100 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Anteil von 0 bis 100 % eintragen</translation>
+    </message>
+    <message>
+        <source>Enter a share such as 0.5 %</source>
+        <translation>Einen Anteil eintragen, etwa 0,5 %</translation>
+    </message>
+    <message>
+        <source>Enter a strain such as -1000 µm/m or 0.1 %</source>
+        <translation>Eine Dehnung eintragen, etwa -1000 µm/m oder 0,1 %</translation>
+    </message>
+    <message>
+        <source>Enter a temperature in degrees Celsius such as 20 °C</source>
+        <translation>Eine Temperatur in Grad Celsius eintragen, etwa 20 °C</translation>
+    </message>
+    <message>
+        <source>Enter a time such as 2 s, 500 ms or 1 min</source>
+        <translation>Eine Zeit eintragen, etwa 2 s, 500 ms oder 1 min</translation>
+    </message>
+    <message>
+        <source>Enter a voltage such as 5 V or 500 mV</source>
+        <translation>Eine Spannung eintragen, etwa 5 V oder 500 mV</translation>
+    </message>
+    <message>
+        <source>Enter about 0.3 for metals</source>
+        <translation>Für Metalle etwa 0,3 eintragen</translation>
+    </message>
+    <message>
+        <source>Enter an output such as 1.5 mV/V or 500 µV/V</source>
+        <translation>Ein Signal eintragen, etwa 1,5 mV/V oder 500 µV/V</translation>
+    </message>
+    <message>
+        <source>Enter at least one</source>
+        <translation>Mindestens einen eintragen</translation>
+    </message>
+    <message>
+        <source>Enter how many kelvin the leads are above the temperature that they are stated for</source>
+        <translation>Eintragen, um wie viele Kelvin die Leitungen wärmer sind als die Temperatur, für die sie angegeben sind</translation>
+    </message>
+    <message>
+        <source>Enter it in the set-up</source>
+        <translation>In der Einrichtung eintragen</translation>
+    </message>
+    <message>
+        <source>Enter its resistance</source>
+        <translation>Seinen Widerstand eintragen</translation>
+    </message>
+    <message>
+        <source>Enter its tolerance</source>
+        <translation>Seine Toleranz eintragen</translation>
+    </message>
+    <message>
+        <source>Enter k as the certificate states it, such as 2</source>
+        <translation>k laut Kalibrierschein eintragen, etwa 2</translation>
+    </message>
+    <message>
+        <source>Enter the half width, such as 0.01 %</source>
+        <translation>Die halbe Breite eintragen, etwa 0,01 %</translation>
+    </message>
+    <message>
+        <source>Enter the k that the certificate states, usually 2</source>
+        <translation>Das k laut Kalibrierschein eintragen, meist 2</translation>
+    </message>
+    <message>
+        <source>Enter the lead&apos;s resistance, or its uncertainty as a share</source>
+        <translation>Den Leitungswiderstand oder seine Unsicherheit als Anteil eintragen</translation>
     </message>
     <message>
         <source>Enter the length of one wire, one way</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Länge einer Ader eintragen, einfach</translation>
+    </message>
+    <message>
+        <source>Enter the lower value as its begin</source>
+        <translation>Den kleineren Wert als Anfang eintragen</translation>
     </message>
     <message>
         <source>Enter the resistance of one wire</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Widerstand einer Ader eintragen</translation>
+    </message>
+    <message>
+        <source>Enter the value from the data sheet or a measurement</source>
+        <translation>Den Wert aus Datenblatt oder Messung eintragen</translation>
+    </message>
+    <message>
+        <source>Enter units per mV/V</source>
+        <translation>Einheiten je mV/V eintragen</translation>
+    </message>
+    <message>
+        <source>Enter what is measured with all dials at 0, such as 0.05 Ω</source>
+        <translation>Eintragen, was mit allen Drehschaltern auf 0 gemessen wird, etwa 0,05 Ω</translation>
+    </message>
+    <message>
+        <source>Enter what is to be changed</source>
+        <translation>Eintragen, was zu ändern ist</translation>
+    </message>
+    <message>
+        <source>Enter what it may turn into heat, such as 250 mW</source>
+        <translation>Eintragen, was er in Wärme umsetzen darf, etwa 250 mW</translation>
+    </message>
+    <message>
+        <source>Enter what stands on its label, such as AF-0104</source>
+        <translation>Eintragen, was auf seinem Etikett steht, etwa AF-0104</translation>
+    </message>
+    <message>
+        <source>Enter what the ohmmeter showed</source>
+        <translation>Eintragen, was das Ohmmeter zeigte</translation>
+    </message>
+    <message>
+        <source>Enter your name</source>
+        <translation>Den eigenen Namen eintragen</translation>
+    </message>
+    <message>
+        <source>Enter zero (joined) or a positive resistance</source>
+        <translation>Null (verbunden) oder einen positiven Widerstand eintragen</translation>
+    </message>
+    <message>
+        <source>Enter zero where there is no lead</source>
+        <translation>Null eintragen, wo keine Leitung ist</translation>
+    </message>
+    <message>
+        <source>Every label that says a polarity says the other one, in {1}: {2} {3}.</source>
+        <translation>Jede Bezeichnung, die eine Polarität nennt, nennt die andere, in {1}: {2} {3}.</translation>
     </message>
     <message>
         <source>Everything, for the archive and for whoever signs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, für das Archiv und für den, der unterschreibt.</translation>
     </message>
     <message>
         <source>Exact</source>
-        <translation type="unfinished"></translation>
+        <translation>Genau</translation>
     </message>
     <message>
         <source>Exact and approximate</source>
-        <translation type="unfinished"></translation>
+        <translation>Genau und genähert</translation>
+    </message>
+    <message>
+        <source>Excitation</source>
+        <translation>Speisung</translation>
+    </message>
+    <message>
+        <source>Excitation put right</source>
+        <translation>Speisung berichtigt</translation>
+    </message>
+    <message>
+        <source>Excitation reversed</source>
+        <translation>Speisung vertauscht</translation>
+    </message>
+    <message>
+        <source>Excitation sensed</source>
+        <translation>Speisung gefühlt</translation>
+    </message>
+    <message>
+        <source>Excitation sensed at the instrument</source>
+        <translation>Speisung am Gerät gefühlt</translation>
+    </message>
+    <message>
+        <source>Expanded uncertainty of the deviation, {1}</source>
+        <translation>Erweiterte Unsicherheit der Abweichung, {1}</translation>
+    </message>
+    <message>
+        <source>Expanded uncertainty, {1}, {2}, {3}</source>
+        <translation>Erweiterte Unsicherheit, {1}, {2}, {3}</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>Erwartet</translation>
+    </message>
+    <message>
+        <source>Expected reading</source>
+        <translation>Erwarteter Messwert</translation>
+    </message>
+    <message>
+        <source>Expected reading against the {1}{2}</source>
+        <translation>Erwarteter Messwert gegen die {1}{2}</translation>
+    </message>
+    <message>
+        <source>Expected reading, each output corrected for the bridge&apos;s nonlinearity, then zeroed</source>
+        <translation>Erwarteter Messwert, jedes Signal um die Nichtlinearität der Brücke korrigiert, dann genullt</translation>
+    </message>
+    <message>
+        <source>Expected reading, zeroed, then corrected for the bridge&apos;s nonlinearity</source>
+        <translation>Erwarteter Messwert, genullt, dann um die Nichtlinearität der Brücke korrigiert</translation>
+    </message>
+    <message>
+        <source>Expected{1}</source>
+        <translation>Erwartet{1}</translation>
     </message>
     <message>
         <source>Explains</source>
-        <translation type="unfinished"></translation>
+        <translation>Erklärt</translation>
+    </message>
+    <message>
+        <source>Explains all readings</source>
+        <translation>Erklärt alle Messwerte</translation>
     </message>
     <message>
         <source>Explains, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Erklärt, %</translation>
+    </message>
+    <message>
+        <source>Fail: </source>
+        <translation>Nicht bestanden: </translation>
+    </message>
+    <message>
+        <source>Fault</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Kennwert</translation>
     </message>
     <message>
         <source>Figures compared</source>
-        <translation type="unfinished"></translation>
+        <translation>Verglichene Kennwerte</translation>
     </message>
     <message>
         <source>Figures of each check</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwerte jeder Prüfung</translation>
+    </message>
+    <message>
+        <source>Figures of merit of {1}</source>
+        <translation>Kennwerte von {1}</translation>
     </message>
     <message>
         <source>Figures of the line and zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwerte der Geraden und des Nullpunkts</translation>
+    </message>
+    <message>
+        <source>Filter</source>
+        <translation>Filter</translation>
     </message>
     <message>
         <source>Fingerprint</source>
-        <translation type="unfinished"></translation>
+        <translation>Fingerabdruck</translation>
     </message>
     <message>
-        <source>Fingerprint of the document</source>
-        <translation type="unfinished"></translation>
+        <source>Fingerprint in full</source>
+        <translation>Vollständiger Fingerabdruck</translation>
+    </message>
+    <message>
+        <source>Fit the line to points that rise or fall</source>
+        <translation>Die Gerade an steigende oder fallende Punkte anpassen</translation>
+    </message>
+    <message>
+        <source>Fitted line</source>
+        <translation>Angepasste Gerade</translation>
     </message>
     <message>
         <source>Formula</source>
-        <translation type="unfinished"></translation>
+        <translation>Formel</translation>
+    </message>
+    <message>
+        <source>Four gauges of equal strain, arms 2 and 4 opposite in sign.</source>
+        <translation>Vier DMS gleicher Dehnung, Zweige 2 und 4 mit umgekehrtem Vorzeichen.</translation>
+    </message>
+    <message>
+        <source>Four-arm transducer</source>
+        <translation>Vierarmiger Aufnehmer</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>From wire</source>
+        <translation>Leitung von</translation>
     </message>
     <message>
         <source>From {1} checks the limits are known to about {2} % only; 20 make them reliable.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus {1} Prüfungen sind die Grenzen nur auf etwa {2} % bekannt; mit 20 werden sie verlässlich.</translation>
+    </message>
+    <message>
+        <source>Full bridge, Poisson, bending, along and across apart</source>
+        <translation>Vollbrücke, Querdehnung, Biegung, längs und quer getrennt</translation>
+    </message>
+    <message>
+        <source>Full bridge, Poisson, bending, along and across paired</source>
+        <translation>Vollbrücke, Querdehnung, Biegung, längs und quer gepaart</translation>
+    </message>
+    <message>
+        <source>Full bridge, Poisson, column</source>
+        <translation>Vollbrücke, Querdehnung, Stab</translation>
+    </message>
+    <message>
+        <source>Full bridge, bending</source>
+        <translation>Vollbrücke, Biegung</translation>
+    </message>
+    <message>
+        <source>Full bridge, torsion</source>
+        <translation>Vollbrücke, Torsion</translation>
     </message>
     <message>
         <source>Full record</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollständiges Protokoll</translation>
     </message>
     <message>
         <source>Gain</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstärkung</translation>
     </message>
     <message>
         <source>Gain and steps are unchanged: gain {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstärkung und Stufen sind unverändert: Verstärkung {1}.</translation>
     </message>
     <message>
         <source>Gain and zero of every check</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstärkung und Nullpunkt jeder Prüfung</translation>
+    </message>
+    <message>
+        <source>Gain of the chain</source>
+        <translation>Verstärkung der Messkette</translation>
+    </message>
+    <message>
+        <source>Gain, excitation or scale setting wrong</source>
+        <translation>Verstärkung, Speisung oder Skalierung falsch eingestellt</translation>
+    </message>
+    <message>
+        <source>Gauge along the strain in arm 1, gauge across it in arm 2.</source>
+        <translation>DMS längs der Dehnung in Zweig 1, DMS quer dazu in Zweig 2.</translation>
+    </message>
+    <message>
+        <source>Gauge factor at {1}</source>
+        <translation>k-Faktor bei {1}</translation>
+    </message>
+    <message>
+        <source>Gauge factor of the gauge</source>
+        <translation>k-Faktor des DMS</translation>
+    </message>
+    <message>
+        <source>Gauge factor, as set</source>
+        <translation>k-Faktor, wie eingestellt</translation>
+    </message>
+    <message>
+        <source>Gauge resistance, nominal</source>
+        <translation>DMS-Widerstand, Nennwert</translation>
+    </message>
+    <message>
+        <source>Gauges at plus and minus 45 degrees; the shear strain is twice the strain of gauge 1.</source>
+        <translation>DMS unter plus und minus 45 Grad; die Schubverzerrung ist das Doppelte der Dehnung von DMS 1.</translation>
+    </message>
+    <message>
+        <source>Gauges of equal and opposite strain in the adjacent arms 1 and 2.</source>
+        <translation>DMS gleicher und entgegengesetzter Dehnung in den benachbarten Zweigen 1 und 2.</translation>
+    </message>
+    <message>
+        <source>Gauges of equal strain in the opposite arms 1 and 3; bending cancels.</source>
+        <translation>DMS gleicher Dehnung in den gegenüberliegenden Zweigen 1 und 3; Biegung hebt sich auf.</translation>
+    </message>
+    <message>
+        <source>Gauges put right</source>
+        <translation>DMS berichtigt</translation>
+    </message>
+    <message>
+        <source>Gauges reversed</source>
+        <translation>DMS vertauscht</translation>
+    </message>
+    <message>
+        <source>Gauges warmer by</source>
+        <translation>DMS wärmer um</translation>
+    </message>
+    <message>
+        <source>Gauges warmer or colder</source>
+        <translation>DMS wärmer oder kälter</translation>
+    </message>
+    <message>
+        <source>Gauges {1}</source>
+        <translation>DMS {1}</translation>
+    </message>
+    <message>
+        <source>Give a row and a column for every value</source>
+        <translation>Für jeden Wert eine Zeile und eine Spalte angeben</translation>
+    </message>
+    <message>
+        <source>Give at least one reading</source>
+        <translation>Mindestens einen Messwert angeben</translation>
     </message>
     <message>
         <source>Give both, or the resistance of a lead</source>
-        <translation type="unfinished"></translation>
+        <translation>Beides angeben, oder den Widerstand einer Leitung</translation>
+    </message>
+    <message>
+        <source>Give each function a pin of its own</source>
+        <translation>Jeder Funktion einen eigenen Stift geben</translation>
+    </message>
+    <message>
+        <source>Give each its own id, or take one out</source>
+        <translation>Jedem eine eigene Kennung geben oder einen herausnehmen</translation>
+    </message>
+    <message>
+        <source>Give each reading a variance of its own, or leave one of the readings out</source>
+        <translation>Jedem Messwert eine eigene Varianz geben oder einen der Messwerte weglassen</translation>
+    </message>
+    <message>
+        <source>Give every point a covariance, or none</source>
+        <translation>Jedem Punkt eine Kovarianz geben oder keinem</translation>
+    </message>
+    <message>
+        <source>Give every point an uncertainty</source>
+        <translation>Jedem Punkt eine Unsicherheit geben</translation>
+    </message>
+    <message>
+        <source>Give every point an x and a y</source>
+        <translation>Jedem Punkt ein x und ein y geben</translation>
+    </message>
+    <message>
+        <source>Give every value its time</source>
+        <translation>Jedem Wert seine Zeit geben</translation>
+    </message>
+    <message>
+        <source>Give it a pin in the list</source>
+        <translation>Ihm einen Stift in der Liste geben</translation>
+    </message>
+    <message>
+        <source>Give it a positive variance</source>
+        <translation>Eine positive Varianz angeben</translation>
+    </message>
+    <message>
+        <source>Give it a variance, or leave its row and column zero</source>
+        <translation>Eine Varianz angeben oder Zeile und Spalte auf null lassen</translation>
+    </message>
+    <message>
+        <source>Give it another value</source>
+        <translation>Einen anderen Wert angeben</translation>
+    </message>
+    <message>
+        <source>Give one of the resistances between them a value above zero</source>
+        <translation>Einem der Widerstände dazwischen einen Wert über null geben</translation>
+    </message>
+    <message>
+        <source>Give one point per x, in rising order</source>
+        <translation>Je x einen Punkt angeben, in steigender Folge</translation>
+    </message>
+    <message>
+        <source>Give that part a smaller uncertainty</source>
+        <translation>Diesem Teil eine kleinere Unsicherheit geben</translation>
+    </message>
+    <message>
+        <source>Give them one first</source>
+        <translation>Zuerst einen angeben</translation>
+    </message>
+    <message>
+        <source>Go on in a copy of the document</source>
+        <translation>In einer Kopie des Dokuments weiterarbeiten</translation>
+    </message>
+    <message>
+        <source>Greatest expected, {1}</source>
+        <translation>Größter erwarteter Wert, {1}</translation>
+    </message>
+    <message>
+        <source>Grid of a gauge</source>
+        <translation>Gitter eines DMS</translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>Guard band</source>
+        <translation>Schutzabstand</translation>
+    </message>
+    <message>
+        <source>Guard factor</source>
+        <translation>Schutzfaktor</translation>
+    </message>
+    <message>
+        <source>Half bridge at {1} from its arms alone</source>
+        <translation>Halbbrücke bei {1} aus ihren Zweigen allein</translation>
+    </message>
+    <message>
+        <source>Half bridge, Poisson gauge</source>
+        <translation>Halbbrücke, Querdehnungs-DMS</translation>
+    </message>
+    <message>
+        <source>Half bridge, bending</source>
+        <translation>Halbbrücke, Biegung</translation>
+    </message>
+    <message>
+        <source>Half bridge, diagonal</source>
+        <translation>Halbbrücke, diagonal</translation>
     </message>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Hold, s</source>
+        <translation>Halten, s</translation>
+    </message>
+    <message>
+        <source>ISO/TS 28037:2010</source>
+        <translation>ISO/TS 28037:2010</translation>
     </message>
     <message>
         <source>If the cause is: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn dies die Ursache ist: {1}</translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation>In Folge</translation>
+    </message>
+    <message>
+        <source>In words</source>
+        <translation>In Worten</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Eingangsgröße</translation>
+    </message>
+    <message>
+        <source>Input resistance</source>
+        <translation>Eingangswiderstand</translation>
+    </message>
+    <message>
+        <source>Inputs and what is known of them</source>
+        <translation>Eingangsgrößen und was von ihnen bekannt ist</translation>
+    </message>
+    <message>
+        <source>Insert a zero step</source>
+        <translation>Nullstufe einfügen</translation>
+    </message>
+    <message>
+        <source>Insert {1} ({2})</source>
+        <translation>{1} einfügen ({2})</translation>
+    </message>
+    <message>
+        <source>Insert {1}{2}</source>
+        <translation>{1} einfügen{2}</translation>
     </message>
     <message>
         <source>Instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>Instrument connected and switched off; its switched-off source counts as open.</source>
+        <translation>Gerät angeschlossen und ausgeschaltet; seine ausgeschaltete Quelle zählt als offen.</translation>
+    </message>
+    <message>
+        <source>Instrument settings</source>
+        <translation>Einstellungen des Geräts</translation>
+    </message>
+    <message>
+        <source>Instrument unplugged: what lies inside it is away.</source>
+        <translation>Gerät abgesteckt: Was darin liegt, ist weg.</translation>
     </message>
     <message>
         <source>Instrument: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät: {1}.</translation>
     </message>
     <message>
         <source>Instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>Geräte</translation>
+    </message>
+    <message>
+        <source>Intercept</source>
+        <translation>Achsenabschnitt</translation>
+    </message>
+    <message>
+        <source>Intercept, {1}</source>
+        <translation>Achsenabschnitt, {1}</translation>
     </message>
     <message>
         <source>It cannot be predicted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht vorherzusagen.</translation>
+    </message>
+    <message>
+        <source>It cannot be predicted: {1}</source>
+        <translation>Nicht vorherzusagen: {1}</translation>
+    </message>
+    <message>
+        <source>It cannot be told how long a step must last: {1}</source>
+        <translation>Wie lange eine Stufe dauern muss, ist nicht zu sagen: {1}</translation>
+    </message>
+    <message>
+        <source>It changes for good, or burns.</source>
+        <translation>Er ändert sich dauerhaft oder brennt durch.</translation>
+    </message>
+    <message>
+        <source>It closes the same shunts as the step before.</source>
+        <translation>Sie schließt dieselben Shunts wie die Stufe davor.</translation>
+    </message>
+    <message>
+        <source>It falls: negative</source>
+        <translation>Es fällt: negativ</translation>
+    </message>
+    <message>
+        <source>It has no uncertainty: {1}</source>
+        <translation>Sie hat keine Unsicherheit: {1}</translation>
+    </message>
+    <message>
+        <source>It is held for no time.</source>
+        <translation>Sie wird keine Zeit lang gehalten.</translation>
+    </message>
+    <message>
+        <source>It is held for {1}, less than one second.</source>
+        <translation>Sie wird {1} gehalten, weniger als eine Sekunde.</translation>
+    </message>
+    <message>
+        <source>It is {1} apart from {2}, within the uncertainty of their difference, {3}.</source>
+        <translation>Sie ist {1} von {2} entfernt, innerhalb der Unsicherheit ihrer Differenz, {3}.</translation>
+    </message>
+    <message>
+        <source>It rises: positive</source>
+        <translation>Es steigt: positiv</translation>
+    </message>
+    <message>
+        <source>It settles in less than no time.</source>
+        <translation>Sie schwingt in weniger als keiner Zeit ein.</translation>
+    </message>
+    <message>
+        <source>It settles {1}, {2}{3}</source>
+        <translation>Sie schwingt {1} ein, {2}{3}</translation>
+    </message>
+    <message>
+        <source>It stays as it is</source>
+        <translation>Es bleibt, wie es ist</translation>
+    </message>
+    <message>
+        <source>Its hold of {1} has {2} samples, fewer than 20.</source>
+        <translation>Ihr Halten von {1} hat {2} Abtastwerte, weniger als 20.</translation>
+    </message>
+    <message>
+        <source>Its hold of {1} is {2} periods of the {3} Hz mains: up to {4} of a hum stays in the mean.</source>
+        <translation>Ihr Halten von {1} ist {2} Perioden des {3}-Hz-Netzes: Bis zu {4} eines Brummens bleiben im Mittelwert.</translation>
+    </message>
+    <message>
+        <source>Its label {1}</source>
+        <translation>Ihre Bezeichnung {1}</translation>
+    </message>
+    <message>
+        <source>Its power rating is not above 0 W.</source>
+        <translation>Seine Belastbarkeit ist nicht über 0 W.</translation>
+    </message>
+    <message>
+        <source>Its resistance is not above 0 Ω.</source>
+        <translation>Sein Widerstand ist nicht über 0 Ω.</translation>
+    </message>
+    <message>
+        <source>Its shunt&apos;s name {1}</source>
+        <translation>Der Name ihres Shunts {1}</translation>
+    </message>
+    <message>
+        <source>Its temperature coefficient</source>
+        <translation>Sein Temperaturkoeffizient</translation>
+    </message>
+    <message>
+        <source>Its uncertainty</source>
+        <translation>Ihre Unsicherheit</translation>
+    </message>
+    <message>
+        <source>Its wires or its switch have less than 0 Ω.</source>
+        <translation>Seine Leitungen oder sein Schalter haben weniger als 0 Ω.</translation>
+    </message>
+    <message>
+        <source>JCGM 100:2008, 5.1 and 5.2</source>
+        <translation>JCGM 100:2008, 5.1 und 5.2</translation>
     </message>
     <message>
         <source>Judged by</source>
-        <translation type="unfinished"></translation>
+        <translation>Beurteilt nach</translation>
+    </message>
+    <message>
+        <source>Jumper</source>
+        <translation>Steckbrücke</translation>
+    </message>
+    <message>
+        <source>Jumpers</source>
+        <translation>Steckbrücken</translation>
+    </message>
+    <message>
+        <source>Keep these two apart: leave a pin between them unused, and check for a short before you switch the excitation on</source>
+        <translation>Diese beiden auseinanderhalten: einen Stift dazwischen frei lassen und vor dem Einschalten der Speisung auf Kurzschluss prüfen</translation>
+    </message>
+    <message>
+        <source>Keep {1} alone</source>
+        <translation>Nur {1} behalten</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Known are {n}, {name}, {group} and {column}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bekannt sind {n}, {name}, {group} und {column}</translation>
+    </message>
+    <message>
+        <source>L = C R / ((4 Rs + 2 R) S), C capacity, S rated output</source>
+        <translation>L = C R / ((4 Rs + 2 R) S), C Nennlast, S Nennkennwert</translation>
+    </message>
+    <message>
+        <source>L = C Δv / S, C capacity, S rated output</source>
+        <translation>L = C Δv / S, C Nennlast, S Nennkennwert</translation>
+    </message>
+    <message>
+        <source>L = {1}</source>
+        <translation>L = {1}</translation>
     </message>
     <message>
         <source>Label</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezeichnung</translation>
+    </message>
+    <message>
+        <source>Laid</source>
+        <translation>Gelegt</translation>
+    </message>
+    <message>
+        <source>Laid together, the jumpers of </source>
+        <translation>Gemeinsam gelegt würden die Steckbrücken von </translation>
+    </message>
+    <message>
+        <source>Lay </source>
+        <translation>Zu legen: </translation>
+    </message>
+    <message>
+        <source>Lay a jumper from each end of the resistor to its place</source>
+        <translation>Von jedem Ende des Widerstands eine Steckbrücke zu seinem Ort legen</translation>
+    </message>
+    <message>
+        <source>Lead</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Lead each jumper from an end of the resistor to one place of the bridge</source>
+        <translation>Jede Steckbrücke von einem Ende des Widerstands zu einem Ort der Brücke führen</translation>
+    </message>
+    <message>
+        <source>Lead it to another pin or take it out</source>
+        <translation>Zu einem anderen Stift führen oder herausnehmen</translation>
+    </message>
+    <message>
+        <source>Lead {1} broken</source>
+        <translation>Leitung {1} unterbrochen</translation>
+    </message>
+    <message>
+        <source>Lead {1} bypassed</source>
+        <translation>Leitung {1} überbrückt</translation>
+    </message>
+    <message>
+        <source>Lead {1} is broken.</source>
+        <translation>Leitung {1} ist unterbrochen.</translation>
+    </message>
+    <message>
+        <source>Leads</source>
+        <translation>Leitungen</translation>
+    </message>
+    <message>
+        <source>Leads longer or shorter</source>
+        <translation>Leitungen länger oder kürzer</translation>
+    </message>
+    <message>
+        <source>Leads longer than entered</source>
+        <translation>Leitungen länger als eingetragen</translation>
+    </message>
+    <message>
+        <source>Leads not entered</source>
+        <translation>Leitungen nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>Leads of another resistance</source>
+        <translation>Leitungen anderen Widerstands</translation>
+    </message>
+    <message>
+        <source>Leads shorter than entered</source>
+        <translation>Leitungen kürzer als eingetragen</translation>
+    </message>
+    <message>
+        <source>Leads so many times as long</source>
+        <translation>Leitungen so viele Male so lang</translation>
+    </message>
+    <message>
+        <source>Leads to</source>
+        <translation>Führt zu</translation>
+    </message>
+    <message>
+        <source>Leads warmer by</source>
+        <translation>Leitungen wärmer um</translation>
+    </message>
+    <message>
+        <source>Leads warmer or colder</source>
+        <translation>Leitungen wärmer oder kälter</translation>
+    </message>
+    <message>
+        <source>Leads warmer than stated</source>
+        <translation>Leitungen wärmer als angegeben</translation>
+    </message>
+    <message>
+        <source>Leads {1}</source>
+        <translation>Leitungen {1}</translation>
+    </message>
+    <message>
+        <source>Leads {1} and {2}</source>
+        <translation>Leitungen {1} und {2}</translation>
+    </message>
+    <message>
+        <source>Leads {1} are exchanged at the instrument.</source>
+        <translation>Die Leitungen {1} sind am Gerät vertauscht.</translation>
+    </message>
+    <message>
+        <source>Leads {1} times as long</source>
+        <translation>Leitungen {1}-mal so lang</translation>
+    </message>
+    <message>
+        <source>Leads {1} touch at their gauge ends.</source>
+        <translation>Die Leitungen {1} berühren sich an ihren DMS-Enden.</translation>
+    </message>
+    <message>
+        <source>Leak from the {1} to the structure</source>
+        <translation>Nebenschluss von {1} zur Struktur</translation>
+    </message>
+    <message>
+        <source>Leak of {1} from the {2} to the structure</source>
+        <translation>Nebenschluss {1} von {2} zur Struktur</translation>
+    </message>
+    <message>
+        <source>Leak of {1} over the {2}</source>
+        <translation>Nebenschluss {1} über {2}</translation>
+    </message>
+    <message>
+        <source>Leak over arm {1}</source>
+        <translation>Nebenschluss über Zweig {1}</translation>
+    </message>
+    <message>
+        <source>Leak over the {1}</source>
+        <translation>Nebenschluss über {1}</translation>
+    </message>
+    <message>
+        <source>Leak over {1}</source>
+        <translation>Nebenschluss über {1}</translation>
+    </message>
+    <message>
+        <source>Leak to structure of arm {1}</source>
+        <translation>Nebenschluss zur Struktur von Zweig {1}</translation>
+    </message>
+    <message>
+        <source>Leave a pin between them unused, or check with the ohmmeter that they are apart</source>
+        <translation>Einen Stift dazwischen frei lassen oder mit dem Ohmmeter prüfen, dass sie getrennt sind</translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>Weglassen</translation>
     </message>
     <message>
         <source>Leave one of them empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Eines davon leer lassen</translation>
+    </message>
+    <message>
+        <source>Leave one out</source>
+        <translation>Eines weglassen</translation>
+    </message>
+    <message>
+        <source>Leave out those that undo each other</source>
+        <translation>Die weglassen, die einander aufheben</translation>
+    </message>
+    <message>
+        <source>Leave the two independent</source>
+        <translation>Die beiden unabhängig lassen</translation>
+    </message>
+    <message>
+        <source>Leave them empty when the uncertainty is known for certain</source>
+        <translation>Leer lassen, wenn die Unsicherheit sicher bekannt ist</translation>
+    </message>
+    <message>
+        <source>Left out of the line</source>
+        <translation>Nicht in der Geraden</translation>
     </message>
     <message>
         <source>Left out of this report: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Bericht weggelassen: {1}.</translation>
+    </message>
+    <message>
+        <source>Legitimate only for data recorded after the shift and before the next zeroing, where a reading without load shows the same offset and an electrical cause of it was found.</source>
+        <translation>Zulässig nur für Daten, die nach der Verschiebung und vor dem nächsten Nullen aufgezeichnet wurden, wo ein Messwert ohne Last dieselbe Verschiebung zeigt und eine elektrische Ursache dafür gefunden wurde.</translation>
+    </message>
+    <message>
+        <source>Legitimate only where the measurement confirms this cause, and it was there, the same, during the whole test.</source>
+        <translation>Zulässig nur, wo die Messung diese Ursache bestätigt und sie während des ganzen Versuchs unverändert da war.</translation>
+    </message>
+    <message>
+        <source>Legitimate only where the same resistor was in the bridge during the whole test, and its value is measured.</source>
+        <translation>Zulässig nur, wo während des ganzen Versuchs derselbe Widerstand in der Brücke war und sein Wert gemessen ist.</translation>
+    </message>
+    <message>
+        <source>Legitimate only where the sense lead was open during the whole test as well, which its recording or a check before and after must show, and the measurement confirms it.</source>
+        <translation>Zulässig nur, wo die Fühlerleitung auch während des ganzen Versuchs offen war, was seine Aufzeichnung oder eine Prüfung davor und danach zeigen muss, und die Messung es bestätigt.</translation>
     </message>
     <message>
         <source>Less likely: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger wahrscheinlich: {1}.</translation>
+    </message>
+    <message>
+        <source>Let it be submitted again</source>
+        <translation>Neu vorlegen lassen</translation>
+    </message>
+    <message>
+        <source>Let somebody else review it</source>
+        <translation>Jemand anderen durchsehen lassen</translation>
+    </message>
+    <message>
+        <source>Let whoever prepared it submit it first</source>
+        <translation>Zuerst den vorlegen lassen, der es erstellt hat</translation>
+    </message>
+    <message>
+        <source>Let {1} withdraw it, or return it with a remark</source>
+        <translation>Von {1} zurückziehen lassen oder mit einer Anmerkung zurückgeben</translation>
+    </message>
+    <message>
+        <source>Levels of one sign do not tell whether the other sign reads right.</source>
+        <translation>Stufenwerte eines Vorzeichens sagen nicht, ob das andere richtig gelesen wird.</translation>
+    </message>
+    <message>
+        <source>Like the step before it has all shunts open.</source>
+        <translation>Wie bei der Stufe davor sind alle Shunts offen.</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Grenzwert</translation>
+    </message>
+    <message>
+        <source>Limit at least, {1}</source>
+        <translation>Grenzwert mindestens, {1}</translation>
+    </message>
+    <message>
+        <source>Limit of the return to zero</source>
+        <translation>Grenzwert der Nullpunktrückkehr</translation>
+    </message>
+    <message>
+        <source>Limit or U, %</source>
+        <translation>Grenzwert oder U, %</translation>
+    </message>
+    <message>
+        <source>Limit, %</source>
+        <translation>Grenzwert, %</translation>
+    </message>
+    <message>
+        <source>Limit, share of expected</source>
+        <translation>Grenzwert, Anteil des erwarteten Werts</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzwerte</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Gerade</translation>
+    </message>
+    <message>
+        <source>Line from</source>
+        <translation>Gerade von</translation>
+    </message>
+    <message>
+        <source>Line to</source>
+        <translation>Gerade bis</translation>
+    </message>
+    <message>
+        <source>Linearisation</source>
+        <translation>Linearisierung</translation>
+    </message>
+    <message>
+        <source>Look for a value of the plan that is far out of range</source>
+        <translation>Nach einem Wert des Plans suchen, der weit außerhalb des Üblichen liegt</translation>
+    </message>
+    <message>
+        <source>Look for points or uncertainties that are wrong, or add points farther apart</source>
+        <translation>Nach falschen Punkten oder Unsicherheiten suchen oder weiter entfernte Punkte hinzufügen</translation>
+    </message>
+    <message>
+        <source>Look for readings that stop at one value without any noise, then set a wider range and take the greatest step again.</source>
+        <translation>Nach Messwerten suchen, die ganz ohne Rauschen bei einem Wert stehen bleiben, dann einen größeren Bereich einstellen und die größte Stufe wiederholen.</translation>
+    </message>
+    <message>
+        <source>Look for resistances that differ by very many powers of ten</source>
+        <translation>Nach Widerständen suchen, die um sehr viele Zehnerpotenzen auseinanderliegen</translation>
+    </message>
+    <message>
+        <source>Look in the switch log or the recording which shunt was closed when, or take {1} again.</source>
+        <translation>Im Schaltprotokoll oder in der Aufzeichnung nachsehen, welcher Shunt wann geschlossen war, oder {1} wiederholen.</translation>
+    </message>
+    <message>
+        <source>Look in the switch log or the recording which side was taken first, or take one positive step again.</source>
+        <translation>Im Schaltprotokoll oder in der Aufzeichnung nachsehen, welche Seite zuerst aufgenommen wurde, oder eine positive Stufe wiederholen.</translation>
+    </message>
+    <message>
+        <source>Look whether the excitation is on, the signal wires and the shunts are connected, and the right channel is recorded; then close one shunt by hand and see the reading move.</source>
+        <translation>Nachsehen, ob die Speisung eingeschaltet ist, Signalleitungen und Shunts angeschlossen sind und der richtige Kanal aufgezeichnet wird; dann einen Shunt von Hand schließen und den Messwert sich bewegen sehen.</translation>
+    </message>
+    <message>
+        <source>Look whether the recording is of this channel</source>
+        <translation>Nachsehen, ob die Aufzeichnung von diesem Kanal ist</translation>
+    </message>
+    <message>
+        <source>Look whether the recording is of this plan and channel</source>
+        <translation>Nachsehen, ob die Aufzeichnung von diesem Plan und Kanal ist</translation>
+    </message>
+    <message>
+        <source>Lower the excitation to {1}{2}</source>
+        <translation>Speisung auf {1} senken{2}</translation>
+    </message>
+    <message>
+        <source>M. J. Bower, Modern Strain Gage Technology, eq. 27.4 to 27.11</source>
+        <translation>M. J. Bower, Modern Strain Gage Technology, Gl. 27.4 bis 27.11</translation>
+    </message>
+    <message>
+        <source>M. J. Bower, Modern Strain Gage Technology, eq. 29.4</source>
+        <translation>M. J. Bower, Modern Strain Gage Technology, Gl. 29.4</translation>
+    </message>
+    <message>
+        <source>Mains hum averaged out</source>
+        <translation>Netzbrummen ausgemittelt</translation>
+    </message>
+    <message>
+        <source>Make a check first</source>
+        <translation>Zuerst eine Prüfung durchführen</translation>
     </message>
     <message>
         <source>Margin</source>
-        <translation type="unfinished"></translation>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>Margin, {1}</source>
+        <translation>Toleranz, {1}</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
     </message>
     <message>
         <source>Measured change against simulated value, and deviation from expected with the limits as a band, check {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessene Änderung über dem simulierten Wert und Abweichung vom erwarteten mit den Grenzwerten als Band, Prüfung {1}</translation>
+    </message>
+    <message>
+        <source>Measured, Ω</source>
+        <translation>Gemessen, Ω</translation>
+    </message>
+    <message>
+        <source>Mend it first</source>
+        <translation>Zuerst diese instand setzen</translation>
+    </message>
+    <message>
+        <source>Mend the broken lead</source>
+        <translation>Die unterbrochene Leitung instand setzen</translation>
+    </message>
+    <message>
+        <source>Mend the lead that is broken</source>
+        <translation>Die unterbrochene Leitung instand setzen</translation>
+    </message>
+    <message>
+        <source>Mend the statement that the Uncertainties table marks</source>
+        <translation>Die Angabe berichtigen, die die Tabelle der Unsicherheiten markiert</translation>
+    </message>
+    <message>
+        <source>Micro-Measurements TN-507</source>
+        <translation>Micro-Measurements TN-507</translation>
+    </message>
+    <message>
+        <source>Micro-Measurements TN-514</source>
+        <translation>Micro-Measurements TN-514</translation>
+    </message>
+    <message>
+        <source>Micro-Measurements, article on leadwire resistance</source>
+        <translation>Micro-Measurements, Aufsatz über Leitungswiderstände</translation>
+    </message>
+    <message>
+        <source>Misfit</source>
+        <translation>Restabweichung</translation>
+    </message>
+    <message>
+        <source>Misfit is the mean square of deviations in tolerances, each cut off at 10. Single faults only; two at once may look like a third.</source>
+        <translation>Die Restabweichung ist das mittlere Quadrat der Abweichungen in Toleranzen, jede bei 10 gekappt. Nur einzelne Fehler; zwei zugleich können wie ein dritter aussehen.</translation>
+    </message>
+    <message>
+        <source>Moisture over a gauge</source>
+        <translation>Feuchte über einem DMS</translation>
+    </message>
+    <message>
+        <source>Moisture to the structure</source>
+        <translation>Feuchte zur Struktur</translation>
+    </message>
+    <message>
+        <source>Move one end to another node</source>
+        <translation>Ein Ende an einen anderen Knoten legen</translation>
+    </message>
+    <message>
+        <source>Move the shunt to another node, or choose the six-wire connection</source>
+        <translation>Den Shunt an einen anderen Knoten legen oder die Sechsleiterschaltung wählen</translation>
+    </message>
+    <message>
+        <source>Move {1} to the ends of arm {2}</source>
+        <translation>{1} an die Enden von Zweig {2} legen</translation>
+    </message>
+    <message>
+        <source>Move {1} to the neighbouring arm</source>
+        <translation>{1} an den Nachbarzweig legen</translation>
     </message>
     <message>
         <source>Moved</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewegt</translation>
     </message>
     <message>
         <source>Moved by {1}, not within {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewegt um {1}, nicht innerhalb von {2}.</translation>
     </message>
     <message>
         <source>Moved by {1}, within {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewegt um {1}, innerhalb von {2}.</translation>
+    </message>
+    <message>
+        <source>Moved, {1}</source>
+        <translation>Bewegt, {1}</translation>
     </message>
     <message>
         <source>Moved: by how much the deviation from expected changed. U at a coverage of {1}, without what both checks share. Unchanged: p beyond margin is below 0.05; changed: p of nothing moved is below 0.05, and that beyond margin is not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewegt: um wie viel sich die Abweichung vom erwarteten Wert geändert hat. U mit einer Überdeckung von {1}, ohne das, was beide Prüfungen gemeinsam haben. Unverändert: p jenseits der Toleranz ist kleiner als 0,05; geändert: p für keine Bewegung ist kleiner als 0,05, das jenseits der Toleranz nicht.</translation>
+    </message>
+    <message>
+        <source>Must read, Ω</source>
+        <translation>Soll zeigen, Ω</translation>
+    </message>
+    <message>
+        <source>N = {1} is set, this bridge has {2}</source>
+        <translation>N = {1} ist eingestellt, diese Brücke hat {2}</translation>
+    </message>
+    <message>
+        <source>N = {1} set where {2} belongs</source>
+        <translation>N = {1} eingestellt, wo {2} hingehört</translation>
+    </message>
+    <message>
+        <source>N = {1}{2} set where {3}, of “{4}”, belongs</source>
+        <translation>N = {1}{2} eingestellt, wo {3}, von „{4}“, hingehört</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Name a channel that was there before the list, or empty the cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Kanal nennen, der vor der Liste da war, oder die Zelle leeren</translation>
     </message>
     <message>
         <source>Name it, such as kN</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie benennen, etwa kN</translation>
     </message>
     <message>
         <source>Name the channel, or empty the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Kanal benennen oder die Zeile leeren</translation>
+    </message>
+    <message>
+        <source>Name two of them</source>
+        <translation>Zwei davon nennen</translation>
+    </message>
+    <message>
+        <source>Narrow the range of resistances, or leave out fine dials and series</source>
+        <translation>Den Widerstandsbereich verkleinern oder feine Drehschalter und Reihen weglassen</translation>
+    </message>
+    <message>
+        <source>Negative steps taken before the positive ones</source>
+        <translation>Negative Stufen vor den positiven aufgenommen</translation>
+    </message>
+    <message>
+        <source>Never narrower than</source>
+        <translation>Nie schmaler als</translation>
     </message>
     <message>
         <source>No channel has been checked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Kanal wurde geprüft.</translation>
     </message>
     <message>
         <source>No channel is in this report.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Bericht ist kein Kanal.</translation>
     </message>
     <message>
         <source>No check has a line, so there is no trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Prüfung hat eine Gerade, daher gibt es keinen Trend.</translation>
+    </message>
+    <message>
+        <source>No diagnosis: cancelled.</source>
+        <translation>Keine Diagnose: abgebrochen.</translation>
+    </message>
+    <message>
+        <source>No diagnosis: it takes at least three readings, one of them with a shunt closed, and their uncertainties.</source>
+        <translation>Keine Diagnose: Sie braucht mindestens drei Messwerte, einen davon mit geschlossenem Shunt, und deren Unsicherheiten.</translation>
     </message>
     <message>
         <source>No diagnosis: it takes three readings at least, of steps whose uncertainty is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Diagnose: Sie braucht mindestens drei Messwerte von Stufen, deren Unsicherheit bekannt ist.</translation>
+    </message>
+    <message>
+        <source>No diagnosis: {1}</source>
+        <translation>Keine Diagnose: {1}</translation>
+    </message>
+    <message>
+        <source>No fault was found: every shunt lies where the plan says once its jumpers are laid.</source>
+        <translation>Kein Fehler gefunden: Mit gelegten Steckbrücken liegt jeder Shunt dort, wo der Plan es sagt.</translation>
+    </message>
+    <message>
+        <source>No further step would tell {1} apart; measurements do. For the first: {2} For the second: {3}</source>
+        <translation>Keine weitere Stufe würde {1} unterscheiden; Messungen tun es. Für die erste: {2} Für die zweite: {3}</translation>
+    </message>
+    <message>
+        <source>No further step would; a measurement does: {1}</source>
+        <translation>Keine weitere Stufe würde es; eine Messung tut es: {1}</translation>
     </message>
     <message>
         <source>No number of repeats would tell: what repeating does not average is too large.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Zahl von Wiederholungen entschiede es: Was Wiederholen nicht mittelt, ist zu groß.</translation>
     </message>
     <message>
         <source>No pins are entered: shunts are switched inside the instrument, or wired as the drawing shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Stifte sind eingetragen: Shunts werden im Gerät geschaltet oder wie gezeichnet verdrahtet.</translation>
+    </message>
+    <message>
+        <source>No reading changes and no zero</source>
+        <translation>Kein Messwert ändert sich und kein Nullpunkt</translation>
     </message>
     <message>
         <source>No reading has an uncertainty, and there are too few for their scatter about a line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Messwert hat eine Unsicherheit, und für ihre Streuung um eine Gerade sind es zu wenige.</translation>
     </message>
     <message>
         <source>No reading has an uncertainty: their scatter about the lines of both checks is taken, {1} with {2} degrees of freedom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Messwert hat eine Unsicherheit: Genommen wird ihre Streuung um die Geraden beider Prüfungen, {1} mit {2} Freiheitsgraden.</translation>
     </message>
     <message>
         <source>No reading in {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Messwert in {1}.</translation>
+    </message>
+    <message>
+        <source>No shunt is closed, so nothing moves.</source>
+        <translation>Kein Shunt ist geschlossen, daher bewegt sich nichts.</translation>
+    </message>
+    <message>
+        <source>No single cause explains the readings: {1} if nothing is wrong</source>
+        <translation>Keine einzelne Ursache erklärt die Messwerte: {1}, wenn nichts falsch ist</translation>
+    </message>
+    <message>
+        <source>No size of it helps: {1}</source>
+        <translation>Keine Größe davon hilft: {1}</translation>
+    </message>
+    <message>
+        <source>No step can be read any more (</source>
+        <translation>Keine Stufe ist mehr zu lesen (</translation>
     </message>
     <message>
         <source>No step closes a shunt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Stufe schließt einen Shunt.</translation>
+    </message>
+    <message>
+        <source>No step depends on {1}.</source>
+        <translation>Keine Stufe hängt von {1} ab.</translation>
+    </message>
+    <message>
+        <source>No step moves the reading any more.</source>
+        <translation>Keine Stufe bewegt den Messwert mehr.</translation>
+    </message>
+    <message>
+        <source>No step of the sequence closes a shunt.</source>
+        <translation>Keine Stufe des Ablaufs schließt einen Shunt.</translation>
     </message>
     <message>
         <source>No visible change of the readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine sichtbare Änderung der Messwerte.</translation>
+    </message>
+    <message>
+        <source>No visible change of the readings: step {1} changes most, by {2}{3}.</source>
+        <translation>Keine sichtbare Änderung der Messwerte: Stufe {1} ändert sich am meisten, um {2}{3}.</translation>
+    </message>
+    <message>
+        <source>Nobody knows whether the levels are settled.</source>
+        <translation>Niemand weiß, ob die Plateaus eingeschwungen sind.</translation>
+    </message>
+    <message>
+        <source>Nobody tells when it is due or was measured anew.</source>
+        <translation>Niemand sagt, wann er fällig ist oder neu gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>None, if the step reads as expected when it is taken again.</source>
+        <translation>Keine, wenn die Stufe bei Wiederholung den erwarteten Wert zeigt.</translation>
+    </message>
+    <message>
+        <source>None: the check alone is affected, {1} is recorded as it should be.</source>
+        <translation>Keine: Nur die Prüfung ist betroffen, {1} wird aufgezeichnet, wie es sein soll.</translation>
+    </message>
+    <message>
+        <source>Nonlinearity measured from</source>
+        <translation>Linearitätsabweichung gemessen von</translation>
+    </message>
+    <message>
+        <source>Not as the template says</source>
+        <translation>Nicht, wie die Vorlage es sagt</translation>
     </message>
     <message>
         <source>Not compared.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht verglichen.</translation>
     </message>
     <message>
         <source>Not connected as the template says</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht angeschlossen, wie die Vorlage es sagt</translation>
     </message>
     <message>
         <source>Not connected as the template says, and predicted and judged so: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht angeschlossen, wie die Vorlage es sagt, und so vorhergesagt und beurteilt: {1}</translation>
+    </message>
+    <message>
+        <source>Not connected as the template says: {1} All values are those of this connection.</source>
+        <translation>Nicht angeschlossen, wie die Vorlage es sagt: {1} Alle Werte gelten für diesen Anschluss.</translation>
+    </message>
+    <message>
+        <source>Not judged: </source>
+        <translation>Nicht beurteilt: </translation>
+    </message>
+    <message>
+        <source>Not judged: a limit is negative or not a number.</source>
+        <translation>Nicht beurteilt: Ein Grenzwert ist negativ oder keine Zahl.</translation>
+    </message>
+    <message>
+        <source>Not judged: no reading.</source>
+        <translation>Nicht beurteilt: kein Messwert.</translation>
+    </message>
+    <message>
+        <source>Not judged: no step has a reading that can be judged.</source>
+        <translation>Nicht beurteilt: Keine Stufe hat einen Messwert, der sich beurteilen lässt.</translation>
+    </message>
+    <message>
+        <source>Not judged: the channel has no steps.</source>
+        <translation>Nicht beurteilt: Der Kanal hat keine Stufen.</translation>
+    </message>
+    <message>
+        <source>Not judged: {1}</source>
+        <translation>Nicht beurteilt: {1}</translation>
+    </message>
+    <message>
+        <source>Not known: {1}.</source>
+        <translation>Nicht bekannt: {1}.</translation>
+    </message>
+    <message>
+        <source>Not legitimate.</source>
+        <translation>Nicht zulässig.</translation>
+    </message>
+    <message>
+        <source>Not legitimate: a bad contact comes and goes. Mend it and repeat.</source>
+        <translation>Nicht zulässig: Ein schlechter Kontakt kommt und geht. Instand setzen und wiederholen.</translation>
+    </message>
+    <message>
+        <source>Not legitimate: a leak changes with moisture and temperature, so that no one factor or offset holds for the test. Mend the insulation and repeat.</source>
+        <translation>Nicht zulässig: Ein Nebenschluss ändert sich mit Feuchte und Temperatur, sodass kein einzelner Faktor oder Versatz für den Versuch gilt. Die Isolation instand setzen und wiederholen.</translation>
+    </message>
+    <message>
+        <source>Not legitimate: nobody knows the drift&apos;s course during the test. Zero readings in the test&apos;s own recording may tell it.</source>
+        <translation>Nicht zulässig: Niemand kennt den Verlauf der Drift während des Versuchs. Nullwerte in der Aufzeichnung des Versuchs können ihn verraten.</translation>
+    </message>
+    <message>
+        <source>Not legitimate: what changed the resistance may have changed the gauge factor or the bond as well. Replace the gauge, or calibrate it with a known load.</source>
+        <translation>Nicht zulässig: Was den Widerstand änderte, kann auch k-Faktor oder Klebung geändert haben. Den DMS ersetzen oder mit bekannter Last kalibrieren.</translation>
+    </message>
+    <message>
+        <source>Not legitimate: what lay beyond the limit was not recorded. Data below it stand as they are.</source>
+        <translation>Nicht zulässig: Was jenseits der Grenze lag, wurde nicht aufgezeichnet. Daten darunter gelten, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Not possible: nothing was recorded that could be corrected.</source>
+        <translation>Nicht möglich: Es wurde nichts aufgezeichnet, was sich korrigieren ließe.</translation>
+    </message>
+    <message>
+        <source>Not possible: the bridge with this fault cannot be solved for strain.</source>
+        <translation>Nicht möglich: Die Brücke mit diesem Fehler lässt sich nicht nach der Dehnung lösen.</translation>
+    </message>
+    <message>
+        <source>Not ratiometric</source>
+        <translation>Nicht ratiometrisch</translation>
     </message>
     <message>
         <source>Not traceable: no instrument is named for these channels: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht rückführbar: Für diese Kanäle ist kein Gerät genannt: {1}.</translation>
     </message>
     <message>
         <source>Not traceable: no resistor of the stock is named for these shunts: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht rückführbar: Für diese Shunts ist kein Widerstand des Bestands genannt: {1}.</translation>
+    </message>
+    <message>
+        <source>Nothing calls for a cause: {1}.</source>
+        <translation>Nichts verlangt nach einer Ursache: {1}.</translation>
+    </message>
+    <message>
+        <source>Nothing can be judged that has no expected reading with its uncertainty.</source>
+        <translation>Was keinen erwarteten Messwert mit Unsicherheit hat, lässt sich nicht beurteilen.</translation>
     </message>
     <message>
         <source>Nothing is said about the zero: it was not read in both checks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über den Nullpunkt wird nichts gesagt: Er wurde nicht in beiden Prüfungen abgelesen.</translation>
+    </message>
+    <message>
+        <source>Nothing lies between {1} and {2}; half of the levels are {3} or less apart.</source>
+        <translation>Zwischen {1} und {2} liegt nichts; die Hälfte der Stufenwerte liegt {3} oder weniger auseinander.</translation>
     </message>
     <message>
         <source>Nothing of the record is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Protokoll ist nichts weggelassen.</translation>
+    </message>
+    <message>
+        <source>Nothing switches between the two, so that a recording shows one level for both.</source>
+        <translation>Dazwischen schaltet nichts, sodass eine Aufzeichnung für beide ein Plateau zeigt.</translation>
+    </message>
+    <message>
+        <source>Nothing to correct: strain data do not feel it. It is the check that is to be put right and judged again.</source>
+        <translation>Nichts zu korrigieren: Dehnungsdaten spüren es nicht. Die Prüfung ist zu berichtigen und neu zu beurteilen.</translation>
     </message>
     <message>
         <source>Of check {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Prüfung {1}.</translation>
+    </message>
+    <message>
+        <source>Of the others step </source>
+        <translation>Von den übrigen Stufe </translation>
     </message>
     <message>
         <source>Off by</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung</translation>
+    </message>
+    <message>
+        <source>Ohmmeter sheet</source>
+        <translation>Ohmmeterblatt</translation>
+    </message>
+    <message>
+        <source>Ohmmeter within {1} of the reading and {2}, no reading above {3}. The tolerance adds the uncertainty of arms, leads and shunts at the coverage of the decision rule.</source>
+        <translation>Ohmmeter auf {1} des Messwerts und {2}, kein Messwert über {3}. Die Toleranz enthält auch die Unsicherheit von Zweigen, Leitungen und Shunts mit der Überdeckung der Entscheidungsregel.</translation>
+    </message>
+    <message>
+        <source>One gauge in arm 1 on three wires; one current-carrying wire each in arms 1 and 2.</source>
+        <translation>Ein DMS in Zweig 1 an drei Leitungen; je eine stromführende Leitung in Zweig 1 und 2.</translation>
+    </message>
+    <message>
+        <source>One gauge in arm 1 on two wires; both wires lie in its arm.</source>
+        <translation>Ein DMS in Zweig 1 an zwei Leitungen; beide Leitungen liegen in seinem Zweig.</translation>
+    </message>
+    <message>
+        <source>One more step would tell {1} apart, by {2} standard uncertainties: {3}.</source>
+        <translation>Eine weitere Stufe würde {1} unterscheiden, um {2} Standardunsicherheiten: {3}.</translation>
+    </message>
+    <message>
+        <source>Only for {1}</source>
+        <translation>Nur für {1}</translation>
+    </message>
+    <message>
+        <source>Open {1} instead</source>
+        <translation>Stattdessen {1} öffnen</translation>
+    </message>
+    <message>
+        <source>Out</source>
+        <translation>Heraus</translation>
+    </message>
+    <message>
+        <source>Output with all shunts open</source>
+        <translation>Signal mit allen Shunts offen</translation>
+    </message>
+    <message>
+        <source>Output, all shunts open</source>
+        <translation>Signal, alle Shunts offen</translation>
+    </message>
+    <message>
+        <source>Output, mV/V</source>
+        <translation>Signal, mV/V</translation>
     </message>
     <message>
         <source>Overdue</source>
-        <translation type="unfinished"></translation>
+        <translation>Überfällig</translation>
+    </message>
+    <message>
+        <source>Overdue for calibration on {1}: {2}.</source>
+        <translation>Am {1} war die Kalibrierung überfällig: {2}.</translation>
+    </message>
+    <message>
+        <source>Own wires</source>
+        <translation>Eigene Leitungen</translation>
+    </message>
+    <message>
+        <source>P not known</source>
+        <translation>P nicht bekannt</translation>
+    </message>
+    <message>
+        <source>P(|true d| ≤ L) ≥ {1} passes, ≤ {2} fails</source>
+        <translation>P(|wahre d| ≤ L) ≥ {1} besteht, ≤ {2} besteht nicht</translation>
+    </message>
+    <message>
+        <source>Pair each reading of one with the reading of the other taken at the same time</source>
+        <translation>Jeden Messwert der einen mit dem gleichzeitigen der anderen paaren</translation>
+    </message>
+    <message>
+        <source>Part the leads that touch</source>
+        <translation>Die sich berührenden Leitungen trennen</translation>
+    </message>
+    <message>
+        <source>Pass: all {1} steps within limits</source>
+        <translation>Bestanden: alle {1} Stufen innerhalb der Grenzwerte</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished"></translation>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Pin</source>
+        <translation>Stift</translation>
+    </message>
+    <message>
+        <source>Pin {1} stands in the list twice, as {2} and as {3}</source>
+        <translation>Stift {1} steht zweimal in der Liste, als {2} und als {3}</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Stifte</translation>
     </message>
     <message>
         <source>Pins and jumpers have no fault.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stifte und Steckbrücken haben keinen Fehler.</translation>
+    </message>
+    <message>
+        <source>Pins of one connector that follow each other are neighbours.</source>
+        <translation>Aufeinanderfolgende Stifte eines Steckers sind Nachbarn.</translation>
     </message>
     <message>
         <source>Pins with the jumpers of {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stifte mit den Steckbrücken von {1}</translation>
     </message>
     <message>
         <source>Plan and wiring, to be taken to the article before the check.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan und Verdrahtung, vor der Prüfung zum Prüfling mitzunehmen.</translation>
+    </message>
+    <message>
+        <source>Plan: steps and what they should show</source>
+        <translation>Plan: Stufen und was sie zeigen sollen</translation>
     </message>
     <message>
         <source>Poisson&apos;s ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Querdehnzahl</translation>
+    </message>
+    <message>
+        <source>Poisson&apos;s ratio must lie between 0 and 0.5</source>
+        <translation>Die Querdehnzahl muss zwischen 0 und 0,5 liegen</translation>
+    </message>
+    <message>
+        <source>Poisson&apos;s ratio of a metal within 0.01</source>
+        <translation>Querdehnzahl eines Metalls auf 0,01</translation>
+    </message>
+    <message>
+        <source>Polarity</source>
+        <translation>Polarität</translation>
+    </message>
+    <message>
+        <source>Polarity is the sign of the change of the output while the shunt alone is closed.</source>
+        <translation>Die Polarität ist das Vorzeichen der Signaländerung, während nur dieser Shunt geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>Polarity reversed</source>
+        <translation>Polarität umgekehrt</translation>
     </message>
     <message>
         <source>Possible causes are looked for in checks that do not pass, and in those whose readings are off their line by more than their uncertainties explain (probability below 5 %). The others were not diagnosed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mögliche Ursachen werden bei Prüfungen gesucht, die nicht bestehen, und bei solchen, deren Messwerte weiter von ihrer Geraden abweichen, als ihre Unsicherheiten erklären (Wahrscheinlichkeit unter 5 %). Die übrigen wurden nicht diagnostiziert.</translation>
     </message>
     <message>
         <source>Possible causes, the likeliest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Mögliche Ursachen, die wahrscheinlichste zuerst</translation>
+    </message>
+    <message>
+        <source>Potential of S+{1}</source>
+        <translation>Potential von S+{1}</translation>
+    </message>
+    <message>
+        <source>Potential of S-, the same network</source>
+        <translation>Potential von S-, dasselbe Netzwerk</translation>
     </message>
     <message>
         <source>Pre-test against post-test</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorprüfung gegen Nachprüfung</translation>
     </message>
     <message>
         <source>Prepared</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstellt</translation>
     </message>
     <message>
         <source>Prepared by</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstellt von</translation>
     </message>
     <message>
         <source>Printed on</source>
-        <translation type="unfinished"></translation>
+        <translation>Gedruckt am</translation>
     </message>
     <message>
         <source>Program</source>
-        <translation type="unfinished"></translation>
+        <translation>Programm</translation>
     </message>
     <message>
         <source>Put a cell that holds the separator in quotation marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zelle, die das Trennzeichen enthält, in Anführungszeichen setzen</translation>
     </message>
     <message>
         <source>Put something else into the pattern</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas anderes in das Muster setzen</translation>
+    </message>
+    <message>
+        <source>Put the exchanged leads where they belong</source>
+        <translation>Die vertauschten Leitungen dorthin legen, wo sie hingehören</translation>
     </message>
     <message>
         <source>Put {n} into the pattern, or begin with another number</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} in das Muster setzen oder mit einer anderen Zahl beginnen</translation>
+    </message>
+    <message>
+        <source>Quarter bridge, three-wire</source>
+        <translation>Viertelbrücke, Dreileiter</translation>
+    </message>
+    <message>
+        <source>Quarter bridge, two-wire</source>
+        <translation>Viertelbrücke, Zweileiter</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Rank</source>
+        <translation>Rang</translation>
+    </message>
+    <message>
+        <source>Rated output</source>
+        <translation>Nennkennwert</translation>
+    </message>
+    <message>
+        <source>Read the bridge factor N or the kind of bridge from the instrument itself.</source>
+        <translation>Den Brückenfaktor N oder die Brückenart am Gerät selbst ablesen.</translation>
+    </message>
+    <message>
+        <source>Read unit and scale of the channel from the instrument itself, and the unit at the head of its recording.</source>
+        <translation>Einheit und Skalierung des Kanals am Gerät selbst ablesen, und die Einheit im Kopf seiner Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>Read {1} from the instrument itself. Where they are as entered, connect a bridge simulator of known mV/V in place of the bridge: it is the gain or the excitation if that reads off by the same share.</source>
+        <translation>{1} am Gerät selbst ablesen. Stimmen sie mit dem Eingetragenen überein, anstelle der Brücke einen Brückensimulator mit bekannten mV/V anschließen: Weicht auch dieser um denselben Anteil ab, ist es die Verstärkung oder die Speisung.</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Reading of step {1} is off</source>
+        <translation>Messwert der Stufe {1} weicht ab</translation>
+    </message>
+    <message>
+        <source>Reading: {1}{2} = {3}</source>
+        <translation>Messwert: {1}{2} = {3}</translation>
+    </message>
+    <message>
+        <source>Readings are taken as changes from the first zero; what the zero moves before it is not seen.</source>
+        <translation>Messwerte gelten als Änderungen ab der ersten Null; was der Nullpunkt sich vorher bewegt, wird nicht gesehen.</translation>
     </message>
     <message>
         <source>Readings depend on it</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte hängen davon ab</translation>
+    </message>
+    <message>
+        <source>Readings do not follow the shunts</source>
+        <translation>Messwerte folgen den Shunts nicht</translation>
+    </message>
+    <message>
+        <source>Readings in</source>
+        <translation>Zeigt in</translation>
+    </message>
+    <message>
+        <source>Readings stop at a lower limit</source>
+        <translation>Messwerte enden an einer unteren Grenze</translation>
+    </message>
+    <message>
+        <source>Readings stop at an upper limit</source>
+        <translation>Messwerte enden an einer oberen Grenze</translation>
+    </message>
+    <message>
+        <source>Readings stop at the range</source>
+        <translation>Messwerte enden am Bereich</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Begründung</translation>
+    </message>
+    <message>
+        <source>Record for longer</source>
+        <translation>Länger aufzeichnen</translation>
     </message>
     <message>
         <source>Recording</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung</translation>
     </message>
     <message>
         <source>Recording SHA-256</source>
-        <translation type="unfinished"></translation>
+        <translation>SHA-256 der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Relative change of {1}</source>
+        <translation>Relative Änderung von {1}</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Anmerkung</translation>
     </message>
     <message>
         <source>Remarks on {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Anmerkungen zu {1}</translation>
     </message>
     <message>
         <source>Repeats of both checks that would tell</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen beider Prüfungen, die es entschieden</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Residual deviation</source>
+        <translation>Reststreuung</translation>
     </message>
     <message>
         <source>Resistance</source>
-        <translation type="unfinished"></translation>
+        <translation>Widerstand</translation>
+    </message>
+    <message>
+        <source>Resistance of each lead</source>
+        <translation>Widerstand jeder Leitung</translation>
+    </message>
+    <message>
+        <source>Resistance, Ω</source>
+        <translation>Widerstand, Ω</translation>
     </message>
     <message>
         <source>Resistor</source>
-        <translation type="unfinished"></translation>
+        <translation>Widerstand</translation>
+    </message>
+    <message>
+        <source>Resistor {1} is needed as {2} and as {3} at once.</source>
+        <translation>Widerstand {1} wird als {2} und als {3} zugleich gebraucht.</translation>
+    </message>
+    <message>
+        <source>Resistor {1} never closed</source>
+        <translation>Widerstand {1} nie geschlossen</translation>
+    </message>
+    <message>
+        <source>Resistor {1} off its value</source>
+        <translation>Widerstand {1} weicht von seinem Wert ab</translation>
     </message>
     <message>
         <source>Resistors</source>
-        <translation type="unfinished"></translation>
+        <translation>Widerstände</translation>
+    </message>
+    <message>
+        <source>Resistors {1} exchanged</source>
+        <translation>Widerstände {1} vertauscht</translation>
     </message>
     <message>
         <source>Result</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Returned by {1} on {2}: {3}</source>
+        <translation>Zurückgegeben von {1} am {2}: {3}</translation>
+    </message>
+    <message>
+        <source>Reversed signal or excitation wires turn every sign round, both together leave them as they are.</source>
+        <translation>Vertauschte Signal- oder Speiseleitungen kehren jedes Vorzeichen um, beide zusammen lassen sie, wie sie sind.</translation>
     </message>
     <message>
         <source>Reviewed</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgesehen</translation>
     </message>
     <message>
         <source>Reviewer&apos;s summary</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammenfassung zur Durchsicht</translation>
     </message>
     <message>
         <source>Role</source>
-        <translation type="unfinished"></translation>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>Round it to whole micro-ohms</source>
+        <translation>Auf ganze Mikroohm runden</translation>
     </message>
     <message>
         <source>Run by</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgeführt von</translation>
+    </message>
+    <message>
+        <source>Run through it twice</source>
+        <translation>Ihn zweimal durchlaufen</translation>
+    </message>
+    <message>
+        <source>Run {1} of the {2} in the recording.</source>
+        <translation>Durchlauf {1} von {2} in der Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>Sample rate</source>
+        <translation>Abtastrate</translation>
     </message>
     <message>
         <source>Save its sheet as CSV and choose that file</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt als CSV speichern und diese Datei wählen</translation>
     </message>
     <message>
         <source>Save the file as CSV in UTF-8</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei als CSV in UTF-8 speichern</translation>
     </message>
     <message>
         <source>Say which column it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeben, welche Spalte es ist</translation>
     </message>
     <message>
         <source>Say which of them is ignored</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeben, welche davon nicht gilt</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Skalierung</translation>
+    </message>
+    <message>
+        <source>Scatter</source>
+        <translation>Streuung</translation>
+    </message>
+    <message>
+        <source>Scatter of the residuals, {1}</source>
+        <translation>Streuung der Residuen, {1}</translation>
+    </message>
+    <message>
+        <source>Scope chain is the uncertainty of the expected reading: arms, leads, shunts and instrument. It decides pass or fail. Scope load is the uncertainty of the load that a step simulates, as read: it adds the rated output. Neither covers gauge bond or alignment.</source>
+        <translation>Bereich Messkette ist die Unsicherheit des erwarteten Messwerts: Zweige, Leitungen, Shunts und Gerät. Er entscheidet über bestanden oder nicht. Bereich Last ist die Unsicherheit der Last, die eine Stufe simuliert, wie abgelesen: Hinzu kommt der Nennkennwert. Keiner umfasst DMS-Klebung oder Ausrichtung.</translation>
+    </message>
+    <message>
+        <source>Scope chain is the uncertainty of the expected reading: arms, leads, shunts and instrument. It decides pass or fail. The gauge factor plays no part in it. Scope strain is the uncertainty of the strain that a step simulates, as read: it adds gauge factor and temperature. Neither covers gauge bond or alignment.</source>
+        <translation>Bereich Messkette ist die Unsicherheit des erwarteten Messwerts: Zweige, Leitungen, Shunts und Gerät. Er entscheidet über bestanden oder nicht. Der k-Faktor spielt darin keine Rolle. Bereich Dehnung ist die Unsicherheit der Dehnung, die eine Stufe simuliert, wie abgelesen: Hinzu kommen k-Faktor und Temperatur. Keiner umfasst DMS-Klebung oder Ausrichtung.</translation>
+    </message>
+    <message>
+        <source>Scope {1}</source>
+        <translation>Bereich {1}</translation>
+    </message>
+    <message>
+        <source>Seed {1}, {2}{3}{4}</source>
+        <translation>Startzahl {1}, {2}{3}{4}</translation>
     </message>
     <message>
         <source>Self-heating: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenerwärmung: {1}</translation>
+    </message>
+    <message>
+        <source>Sense lead open</source>
+        <translation>Fühlerleitung offen</translation>
+    </message>
+    <message>
+        <source>Sense leads not used</source>
+        <translation>Fühlerleitungen nicht benutzt</translation>
+    </message>
+    <message>
+        <source>Sensitivity</source>
+        <translation>Empfindlichkeit</translation>
     </message>
     <message>
         <source>Serial</source>
-        <translation type="unfinished"></translation>
+        <translation>Seriennummer</translation>
     </message>
     <message>
         <source>Set its least limit to zero first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst seinen Mindestgrenzwert auf null setzen</translation>
+    </message>
+    <message>
+        <source>Set the bridge factor to {1}</source>
+        <translation>Den Brückenfaktor auf {1} einstellen</translation>
+    </message>
+    <message>
+        <source>Set the channel&apos;s reading unit to that of the recording, or export the recording in {1}</source>
+        <translation>Die Anzeigeeinheit des Kanals auf die der Aufzeichnung setzen oder die Aufzeichnung in {1} exportieren</translation>
+    </message>
+    <message>
+        <source>Set the clock of this machine</source>
+        <translation>Die Uhr dieses Rechners stellen</translation>
     </message>
     <message>
         <source>Setting</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>Settle them, or return the record</source>
+        <translation>Sie erledigen oder das Protokoll zurückgeben</translation>
+    </message>
+    <message>
+        <source>Settle, s</source>
+        <translation>Einschwingen, s</translation>
+    </message>
+    <message>
+        <source>Settled to</source>
+        <translation>Eingeschwungen auf</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation>Schwere</translation>
+    </message>
+    <message>
+        <source>Share ({1}), %</source>
+        <translation>Anteil ({1}), %</translation>
+    </message>
+    <message>
+        <source>Share, %</source>
+        <translation>Anteil, %</translation>
+    </message>
+    <message>
+        <source>Shear strain</source>
+        <translation>Schubverzerrung</translation>
     </message>
     <message>
         <source>Shorten it</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzen</translation>
+    </message>
+    <message>
+        <source>Shorten it to {1} bytes</source>
+        <translation>Auf {1} Bytes kürzen</translation>
+    </message>
+    <message>
+        <source>Shown{1}</source>
+        <translation>Gezeigt{1}</translation>
+    </message>
+    <message>
+        <source>Shunt</source>
+        <translation>Shunt</translation>
+    </message>
+    <message>
+        <source>Shunt A closes.</source>
+        <translation>Shunt A schließt.</translation>
+    </message>
+    <message>
+        <source>Shunt A closes. Which way does the output go?</source>
+        <translation>Shunt A schließt. In welche Richtung geht das Signal?</translation>
     </message>
     <message>
         <source>Shunt calibration report</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht zur Shuntkalibrierung</translation>
+    </message>
+    <message>
+        <source>Shunt practice: </source>
+        <translation>Shuntübung: </translation>
+    </message>
+    <message>
+        <source>Shunt {1}</source>
+        <translation>Shunt {1}</translation>
+    </message>
+    <message>
+        <source>Shunt {1} lies {2}</source>
+        <translation>Shunt {1} liegt {2}</translation>
+    </message>
+    <message>
+        <source>Shunt {1} makes the instrument show {2}.</source>
+        <translation>Shunt {1} lässt das Gerät {2} zeigen.</translation>
+    </message>
+    <message>
+        <source>Shunt {1}, {2}</source>
+        <translation>Shunt {1}, {2}</translation>
+    </message>
+    <message>
+        <source>Shunt {1}: </source>
+        <translation>Shunt {1}: </translation>
+    </message>
+    <message>
+        <source>Shunts</source>
+        <translation>Shunts</translation>
+    </message>
+    <message>
+        <source>Shunts A and B close together.</source>
+        <translation>Die Shunts A und B schließen gemeinsam.</translation>
+    </message>
+    <message>
+        <source>Shunts A and B close together. Which way does the output go?</source>
+        <translation>Die Shunts A und B schließen gemeinsam. In welche Richtung geht das Signal?</translation>
+    </message>
+    <message>
+        <source>Shunts at the gauge instead of at the instrument</source>
+        <translation>Shunts am DMS statt am Gerät</translation>
+    </message>
+    <message>
+        <source>Shunts at the instrument instead of at the gauge</source>
+        <translation>Shunts am Gerät statt am DMS</translation>
+    </message>
+    <message>
+        <source>Shunts closed</source>
+        <translation>Geschlossene Shunts</translation>
+    </message>
+    <message>
+        <source>Shunts on the neighbouring arm (1 for 2, 3 for 4)</source>
+        <translation>Shunts am Nachbarzweig (1 für 2, 3 für 4)</translation>
+    </message>
+    <message>
+        <source>Shunts on the neighbouring arm (1 for 4, 2 for 3)</source>
+        <translation>Shunts am Nachbarzweig (1 für 4, 2 für 3)</translation>
+    </message>
+    <message>
+        <source>Shunts {1} never closed</source>
+        <translation>Shunts {1} nie geschlossen</translation>
+    </message>
+    <message>
+        <source>Signal wires put right</source>
+        <translation>Signalleitungen berichtigt</translation>
+    </message>
+    <message>
+        <source>Signal wires reversed</source>
+        <translation>Signalleitungen vertauscht</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift</translation>
     </message>
     <message>
         <source>Signatures</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschriften</translation>
     </message>
     <message>
         <source>Signed so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisher unterschrieben</translation>
+    </message>
+    <message>
+        <source>Signs and sizes of all readings follow from it, and shunts at the terminals lie elsewhere than they look.</source>
+        <translation>Vorzeichen und Größen aller Messwerte folgen daraus, und Shunts an den Anschlüssen liegen anders, als es aussieht.</translation>
+    </message>
+    <message>
+        <source>Simulated</source>
+        <translation>Simuliert</translation>
+    </message>
+    <message>
+        <source>Simulated load</source>
+        <translation>Simulierte Last</translation>
+    </message>
+    <message>
+        <source>Simulated strain</source>
+        <translation>Simulierte Dehnung</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>Steigung</translation>
+    </message>
+    <message>
+        <source>Slope as judged</source>
+        <translation>Steigung wie beurteilt</translation>
+    </message>
+    <message>
+        <source>Slope, least squares</source>
+        <translation>Steigung, kleinste Quadrate</translation>
     </message>
     <message>
         <source>Slope, {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigung, {1}</translation>
     </message>
     <message>
         <source>So does the zero: {1} beside {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ebenso der Nullpunkt: {1} neben {2}.</translation>
+    </message>
+    <message>
+        <source>Solved as it is connected: Δv = {1}</source>
+        <translation>Gelöst, wie sie angeschlossen ist: Δv = {1}</translation>
     </message>
     <message>
         <source>Split the list over several documents</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste auf mehrere Dokumente verteilen</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty of the deviation, chain: expected, reading, zero reading</source>
+        <translation>Standardunsicherheit der Abweichung, Messkette: erwarteter Wert, Messwert, Nullwert</translation>
+    </message>
+    <message>
+        <source>Standardised residual</source>
+        <translation>Standardisiertes Residuum</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>State an uncertainty above zero, or leave the column out when none are known</source>
+        <translation>Eine Unsicherheit über null angeben, oder die Spalte weglassen, wenn keine bekannt sind</translation>
+    </message>
+    <message>
+        <source>State the rounding of a reading in the last rows of the Uncertainties page</source>
+        <translation>Die Auflösung eines Messwerts in den letzten Zeilen der Seite Unsicherheiten angeben</translation>
+    </message>
+    <message>
+        <source>State the uncertainty of the mean</source>
+        <translation>Die Unsicherheit des Mittelwerts angeben</translation>
+    </message>
+    <message>
+        <source>Stated or assumed</source>
+        <translation>Angegeben oder angenommen</translation>
     </message>
     <message>
         <source>Status</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Status: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand: {1}.</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>Step </source>
+        <translation>Stufe </translation>
+    </message>
+    <message>
+        <source>Step {1}</source>
+        <translation>Stufe {1}</translation>
+    </message>
+    <message>
+        <source>Step {1} ({2})</source>
+        <translation>Stufe {1} ({2})</translation>
     </message>
     <message>
         <source>Step {1} cannot be decided. {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe {1} ist nicht entscheidbar. {2}</translation>
     </message>
     <message>
         <source>Step {1} cannot be predicted: {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe {1} ist nicht vorherzusagen: {2}</translation>
     </message>
     <message>
         <source>Step {1} fails. {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe {1} besteht nicht. {2}</translation>
+    </message>
+    <message>
+        <source>Step {1} has no uncertainty in scope {2}: {3}</source>
+        <translation>Stufe {1} hat im Bereich {2} keine Unsicherheit: {3}</translation>
+    </message>
+    <message>
+        <source>Step {1} has no uncertainty: {2}</source>
+        <translation>Stufe {1} hat keine Unsicherheit: {2}</translation>
     </message>
     <message>
         <source>Step {1} is compared with step {2} of {3}, which closes the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe {1} wird mit Stufe {2} von {3} verglichen, die dasselbe schließt.</translation>
     </message>
     <message>
         <source>Step {1} is not compared: {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe {1} wird nicht verglichen: {2}</translation>
     </message>
     <message>
         <source>Step {1} moved by {2}, where {3} would count as unchanged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe {1} bewegte sich um {2}, wo {3} als unverändert gälte.</translation>
     </message>
     <message>
         <source>Step {1} of {2} has nothing to be compared with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe {1} von {2} hat nichts zum Vergleich.</translation>
     </message>
     <message>
         <source>Step {1}, note: {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe {1}, Notiz: {2}</translation>
     </message>
     <message>
         <source>Step {1}. {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe {1}. {2}</translation>
     </message>
     <message>
         <source>Step {4} is open as well: {2} beside {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch Stufe {4} ist offen: {2} neben {3}.</translation>
     </message>
     <message>
         <source>Steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>Steps </source>
+        <translation>Stufen </translation>
+    </message>
+    <message>
+        <source>Steps judged</source>
+        <translation>Beurteilte Stufen</translation>
+    </message>
+    <message>
+        <source>Steps of {1}</source>
+        <translation>Stufen von {1}</translation>
+    </message>
+    <message>
+        <source>Steps that share inputs err together; whoever combines steps needs these coefficients.</source>
+        <translation>Stufen mit gemeinsamen Eingangsgrößen irren gemeinsam; wer Stufen verknüpft, braucht diese Koeffizienten.</translation>
+    </message>
+    <message>
+        <source>Steps {1} and {2}{3}{4}</source>
+        <translation>Stufen {1} und {2}{3}{4}</translation>
     </message>
     <message>
         <source>Steps {1} are not compared: {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stufen {1} werden nicht verglichen: {2}</translation>
+    </message>
+    <message>
+        <source>Steps {1} have no uncertainty in scope {2}: {3}</source>
+        <translation>Die Stufen {1} haben im Bereich {2} keine Unsicherheit: {3}</translation>
+    </message>
+    <message>
+        <source>Steps {1} have no uncertainty: {2}</source>
+        <translation>Die Stufen {1} haben keine Unsicherheit: {2}</translation>
     </message>
     <message>
         <source>Steps {1} of {2} have nothing to be compared with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stufen {1} von {2} haben nichts zum Vergleich.</translation>
     </message>
     <message>
         <source>Steps {1}, all {3} ones among them, are not compared: {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stufen {1}, darunter alle {3}, werden nicht verglichen: {2}</translation>
     </message>
     <message>
         <source>Steps {4} are open as well, most of all step {1}: {2} beside {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch die Stufen {4} sind offen, am meisten Stufe {1}: {2} neben {3}.</translation>
     </message>
     <message>
         <source>Steps {4} moved, most of all step {1} by {2}, where {3} would count as unchanged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stufen {4} bewegten sich, am meisten Stufe {1} um {2}, wo {3} als unverändert gälte.</translation>
     </message>
     <message>
         <source>Strain data</source>
-        <translation type="unfinished"></translation>
+        <translation>Dehnungsdaten</translation>
+    </message>
+    <message>
+        <source>Strain of gauge 1</source>
+        <translation>Dehnung von DMS 1</translation>
+    </message>
+    <message>
+        <source>Structure</source>
+        <translation>Struktur</translation>
+    </message>
+    <message>
+        <source>Structure connected to P+</source>
+        <translation>Struktur mit P+ verbunden</translation>
+    </message>
+    <message>
+        <source>Structure connected to P-</source>
+        <translation>Struktur mit P- verbunden</translation>
+    </message>
+    <message>
+        <source>Structure connected to nothing</source>
+        <translation>Struktur mit nichts verbunden</translation>
+    </message>
+    <message>
+        <source>Submit it again when something has changed</source>
+        <translation>Neu vorlegen, wenn sich etwas geändert hat</translation>
+    </message>
+    <message>
+        <source>Submitted by {1} on {2}; changed since, so that it has to be submitted again.</source>
+        <translation>Vorgelegt von {1} am {2}; seither geändert, daher neu vorzulegen.</translation>
+    </message>
+    <message>
+        <source>Submitted for review by {1} on {2}.</source>
+        <translation>Zur Durchsicht vorgelegt von {1} am {2}.</translation>
     </message>
     <message>
         <source>Such a fault is</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein solcher Fehler ist</translation>
+    </message>
+    <message>
+        <source>Such a step cannot tell a sound chain from a dead one.</source>
+        <translation>Eine solche Stufe kann eine intakte Messkette nicht von einer toten unterscheiden.</translation>
     </message>
     <message>
         <source>Summary</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammenfassung</translation>
+    </message>
+    <message>
+        <source>Suspected cause: {1}. It explains {2} % of chi-square {3} and {4}{5}. A suspicion until a measurement confirms it: {6}</source>
+        <translation>Vermutete Ursache: {1}. Sie erklärt {2} % von Chi-Quadrat {3} und {4}{5}. Ein Verdacht, bis eine Messung ihn bestätigt: {6}</translation>
+    </message>
+    <message>
+        <source>Suspected causes that this plan cannot tell apart: </source>
+        <translation>Vermutete Ursachen, die dieser Plan nicht unterscheiden kann: </translation>
+    </message>
+    <message>
+        <source>Switch</source>
+        <translation>Schalter</translation>
     </message>
     <message>
         <source>Switch the excitation off before wiring a shunt or measuring with an ohmmeter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Verdrahten eines Shunts oder Messen mit dem Ohmmeter die Speisung abschalten.</translation>
     </message>
     <message>
         <source>Switch the excitation off before wiring or ohmmeter work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor Arbeiten an der Verdrahtung oder mit dem Ohmmeter die Speisung abschalten.</translation>
+    </message>
+    <message>
+        <source>Switch the excitation off before you wire or hold an ohmmeter to anything, see that it cannot be switched on meanwhile, and wait until cables and filters have discharged.</source>
+        <translation>Die Speisung abschalten, bevor etwas verdrahtet oder ein Ohmmeter angehalten wird, gegen Wiedereinschalten sichern und warten, bis Kabel und Filter entladen sind.</translation>
+    </message>
+    <message>
+        <source>Take a fitted resistor out, or raise the number of positions</source>
+        <translation>Einen eingebauten Widerstand herausnehmen oder die Zahl der Plätze erhöhen</translation>
+    </message>
+    <message>
+        <source>Take it out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take lead {1} as whole</source>
+        <translation>Leitung {1} als heil annehmen</translation>
+    </message>
+    <message>
+        <source>Take leads {1} as apart</source>
+        <translation>Leitungen {1} als getrennt annehmen</translation>
+    </message>
+    <message>
+        <source>Take out the jumper that joins them before you switch the excitation on</source>
+        <translation>Vor dem Einschalten der Speisung die Steckbrücke herausnehmen, die sie verbindet</translation>
+    </message>
+    <message>
+        <source>Take the least times for all steps</source>
+        <translation>Bei allen Stufen die kürzesten Zeiten nehmen</translation>
+    </message>
+    <message>
+        <source>Take the least times for {1}</source>
+        <translation>Für {1} die kürzesten Zeiten nehmen</translation>
+    </message>
+    <message>
+        <source>Take the ohmmeter off and every jumper out that the next step does not need before you switch the excitation on again, and let the bridge warm up before you read.</source>
+        <translation>Vor dem Wiedereinschalten der Speisung das Ohmmeter und jede Steckbrücke entfernen, die die nächste Stufe nicht braucht, und die Brücke vor dem Ablesen warm werden lassen.</translation>
     </message>
     <message>
         <source>Take the pin out first, or start from another channel</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst den Stift herausnehmen oder von einem anderen Kanal ausgehen</translation>
+    </message>
+    <message>
+        <source>Take the readings of the whole sequence</source>
+        <translation>Die Messwerte des ganzen Ablaufs aufnehmen</translation>
     </message>
     <message>
         <source>Take the shunt out first, or start from another channel</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst den Shunt herausnehmen oder von einem anderen Kanal ausgehen</translation>
+    </message>
+    <message>
+        <source>Take the space out</source>
+        <translation>Das Leerzeichen herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take the stock&apos;s values</source>
+        <translation>Die Werte des Bestands übernehmen</translation>
+    </message>
+    <message>
+        <source>Take {1} again: it reads as expected.</source>
+        <translation>{1} wiederholen: Sie zeigt den erwarteten Wert.</translation>
+    </message>
+    <message>
+        <source>Take {1} out</source>
+        <translation>{1} herausnehmen</translation>
     </message>
     <message>
         <source>Test data may be corrected by it once it is confirmed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Bestätigung dürfen Messdaten danach korrigiert werden.</translation>
+    </message>
+    <message>
+        <source>Textbook formulas</source>
+        <translation>Formeln des Lehrbuchs</translation>
+    </message>
+    <message>
+        <source>That is</source>
+        <translation>Das ist</translation>
     </message>
     <message>
         <source>That is far beyond what an instrument for strain gauges takes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist weit jenseits dessen, was ein Gerät für DMS aufnimmt.</translation>
+    </message>
+    <message>
+        <source>That the gauges are reversed changes what a strain does, not what a shunt does.</source>
+        <translation>Dass die DMS umgekehrt sind, ändert, was eine Dehnung bewirkt, nicht, was ein Shunt bewirkt.</translation>
+    </message>
+    <message>
+        <source>The article&apos;s strain</source>
+        <translation>Die Dehnung des Prüflings</translation>
+    </message>
+    <message>
+        <source>The bridge cannot be worked out: {1}</source>
+        <translation>Die Brücke lässt sich nicht berechnen: {1}</translation>
+    </message>
+    <message>
+        <source>The bridge gives {1}{2}</source>
+        <translation>Die Brücke gibt {1}{2}</translation>
+    </message>
+    <message>
+        <source>The bridge is not the one that the plan is for, and readings through it tell nothing of the article.</source>
+        <translation>Die Brücke ist nicht die, für die der Plan gilt, und Messwerte über sie sagen nichts über den Prüfling.</translation>
+    </message>
+    <message>
+        <source>The calibration of {1}{2}{3}.</source>
+        <translation>Die Kalibrierung von {1}{2}{3}.</translation>
+    </message>
+    <message>
+        <source>The changes are {1} times what is expected</source>
+        <translation>Die Änderungen sind das {1}-Fache des Erwarteten</translation>
     </message>
     <message>
         <source>The channel has no shunts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kanal hat keine Shunts.</translation>
     </message>
     <message>
         <source>The channel has no steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kanal hat keine Stufen.</translation>
     </message>
     <message>
         <source>The channel has not been checked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kanal wurde nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>The difference comes from </source>
+        <translation>Der Unterschied kommt von </translation>
+    </message>
+    <message>
+        <source>The difference comes from the bridge&apos;s nonlinearity, which the instrument corrects.</source>
+        <translation>Der Unterschied kommt von der Nichtlinearität der Brücke, die das Gerät korrigiert.</translation>
     </message>
     <message>
         <source>The document has no channels.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Dokument hat keine Kanäle.</translation>
     </message>
     <message>
         <source>The document holds no history.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Dokument enthält keinen Verlauf.</translation>
+    </message>
+    <message>
+        <source>The excitation is reversed: the source&apos;s plus side is on P-{1}.</source>
+        <translation>Die Speisung ist vertauscht: Die Plusseite der Quelle liegt an P-{1}.</translation>
+    </message>
+    <message>
+        <source>The expected {1} is no greater than its uncertainty of {2}.</source>
+        <translation>Der erwartete Wert {1} ist nicht größer als seine Unsicherheit von {2}.</translation>
+    </message>
+    <message>
+        <source>The file is as it was saved: its content has the fingerprint {1} that it states.</source>
+        <translation>Die Datei ist, wie sie gespeichert wurde: Ihr Inhalt hat den Fingerabdruck {1}, den sie nennt.</translation>
+    </message>
+    <message>
+        <source>The file states no fingerprint, so that it cannot be told whether it is as it was saved. Its content has the fingerprint {1}.</source>
+        <translation>Die Datei nennt keinen Fingerabdruck, sodass nicht zu sagen ist, ob sie ist, wie sie gespeichert wurde. Ihr Inhalt hat den Fingerabdruck {1}.</translation>
+    </message>
+    <message>
+        <source>The file was altered outside of the program: its content has the fingerprint {1}, and it states {2}.</source>
+        <translation>Die Datei wurde außerhalb des Programms verändert: Ihr Inhalt hat den Fingerabdruck {1}, und sie nennt {2}.</translation>
     </message>
     <message>
         <source>The first {1} cannot be told apart by the readings of this plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ersten {1} lassen sich durch die Messwerte dieses Plans nicht unterscheiden.</translation>
     </message>
     <message>
         <source>The gain is unchanged: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verstärkung ist unverändert: {1}.</translation>
     </message>
     <message>
         <source>The gain left its control limits: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verstärkung verließ ihre Eingriffsgrenzen: {1}.</translation>
+    </message>
+    <message>
+        <source>The gauges are reversed: each feels the opposite of what the template says.</source>
+        <translation>Die DMS sind vertauscht: Jeder erfährt das Gegenteil dessen, was die Vorlage sagt.</translation>
+    </message>
+    <message>
+        <source>The grid in arm {1} turns {2} into heat, {3} kW/m²; the usual range ends at {4} kW/m² (heat sink {5}; {6}).</source>
+        <translation>Das Gitter in Zweig {1} setzt {2} in Wärme um, {3} kW/m²; der übliche Bereich endet bei {4} kW/m² (Wärmeableitung {5}; {6}).</translation>
+    </message>
+    <message>
+        <source>The history does not hold together: entry {1} does not follow from those before it. An entry was altered, lost or put in.</source>
+        <translation>Der Verlauf ist nicht schlüssig: Eintrag {1} folgt nicht aus denen davor. Ein Eintrag wurde geändert, ging verloren oder wurde eingefügt.</translation>
+    </message>
+    <message>
+        <source>The instrument measures S- against S+, which turns the sign round.</source>
+        <translation>Das Gerät misst S- gegen S+, was das Vorzeichen umkehrt.</translation>
+    </message>
+    <message>
+        <source>The instrument multiplies the change of output in mV/V with its scale.</source>
+        <translation>Das Gerät multipliziert die Änderung des Signals in mV/V mit seiner Skalierung.</translation>
+    </message>
+    <message>
+        <source>The instrument reckons 4 times the change of output over gauge factor and bridge factor as set.</source>
+        <translation>Das Gerät rechnet 4-mal die Änderung des Signals durch k-Faktor und Brückenfaktor wie eingestellt.</translation>
+    </message>
+    <message>
+        <source>The instrument shows the change of output itself.</source>
+        <translation>Das Gerät zeigt die Änderung des Signals selbst.</translation>
+    </message>
+    <message>
+        <source>The instrument shows the signal itself: the change of output times the excitation.</source>
+        <translation>Das Gerät zeigt die Spannung selbst: die Änderung des Signals mal die Speisung.</translation>
+    </message>
+    <message>
+        <source>The instrument shows {1}: it reckons with the gauge factor and bridge factor as set</source>
+        <translation>Das Gerät zeigt {1}: Es rechnet mit k-Faktor und Brückenfaktor wie eingestellt</translation>
+    </message>
+    <message>
+        <source>The instrument&apos;s range is not above 0 mV/V.</source>
+        <translation>Der Bereich des Geräts ist nicht über 0 mV/V.</translation>
+    </message>
+    <message>
+        <source>The jumpers of {1}</source>
+        <translation>Die Steckbrücken von {1}</translation>
+    </message>
+    <message>
+        <source>The largest change: step </source>
+        <translation>Die größte Änderung: Stufe </translation>
+    </message>
+    <message>
+        <source>The levels can be read in another way that is about as likely.</source>
+        <translation>Die Plateaus lassen sich noch auf eine andere, etwa gleich wahrscheinliche Art lesen.</translation>
+    </message>
+    <message>
+        <source>The levels can be read in {1} other ways that are about as likely.</source>
+        <translation>Die Plateaus lassen sich noch auf {1} andere, etwa gleich wahrscheinliche Arten lesen.</translation>
+    </message>
+    <message>
+        <source>The limit of {1} is below zero.</source>
+        <translation>Der Grenzwert von {1} ist kleiner als null.</translation>
+    </message>
+    <message>
+        <source>The line</source>
+        <translation>Die Gerade</translation>
+    </message>
+    <message>
+        <source>The load</source>
+        <translation>Die Last</translation>
+    </message>
+    <message>
+        <source>The plan cannot be worked out as it is: {1}</source>
+        <translation>Der Plan lässt sich so, wie er ist, nicht berechnen: {1}</translation>
+    </message>
+    <message>
+        <source>The plan cannot show {1}: {2}</source>
+        <translation>Der Plan kann {1} nicht zeigen: {2}</translation>
+    </message>
+    <message>
+        <source>The plan expects what the resistor was, not what it is.</source>
+        <translation>Der Plan erwartet, was der Widerstand war, nicht, was er ist.</translation>
+    </message>
+    <message>
+        <source>The prediction reckons with the leads, so that it is as good as their resistances; a formula without leads is off by this.</source>
+        <translation>Die Vorhersage rechnet mit den Leitungen und ist so gut wie deren Widerstände; eine Formel ohne Leitungen weicht um so viel ab.</translation>
+    </message>
+    <message>
+        <source>The reading</source>
+        <translation>Der Messwert</translation>
+    </message>
+    <message>
+        <source>The reading is no finite number.</source>
+        <translation>Der Messwert ist keine endliche Zahl.</translation>
+    </message>
+    <message>
+        <source>The recording begins after {1}; {2}</source>
+        <translation>Die Aufzeichnung beginnt nach {1}; {2}</translation>
+    </message>
+    <message>
+        <source>The recording ends before {1}; {2}</source>
+        <translation>Die Aufzeichnung endet vor {1}; {2}</translation>
+    </message>
+    <message>
+        <source>The return to zero is not judged without it.</source>
+        <translation>Ohne sie wird die Nullpunktrückkehr nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>The sequence does not begin with a zero step.</source>
+        <translation>Der Ablauf beginnt nicht mit einer Nullstufe.</translation>
+    </message>
+    <message>
+        <source>The sequence does not end with a zero step.</source>
+        <translation>Der Ablauf endet nicht mit einer Nullstufe.</translation>
+    </message>
+    <message>
+        <source>The sequence has no steps.</source>
+        <translation>Der Ablauf hat keine Stufen.</translation>
     </message>
     <message>
         <source>The sequence of {1} has no such step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ablauf von {1} hat keine solche Stufe.</translation>
+    </message>
+    <message>
+        <source>The sequence was run, and the readings are not as expected. One thing is wrong: what?</source>
+        <translation>Der Ablauf wurde durchgeführt, und die Messwerte sind nicht wie erwartet. Eines ist falsch: Was?</translation>
     </message>
     <message>
         <source>The set-ups differ. {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einrichtungen unterscheiden sich. {1}.</translation>
+    </message>
+    <message>
+        <source>The shortcut R/(F N (R + Rs)) is {1}{2} here: {3}.</source>
+        <translation>Die Kurzformel R/(F N (R + Rs)) liegt hier {1}{2}: {3}.</translation>
+    </message>
+    <message>
+        <source>The signal wires are reversed: the instrument measures S- against S+.</source>
+        <translation>Die Signalleitungen sind vertauscht: Das Gerät misst S- gegen S+.</translation>
+    </message>
+    <message>
+        <source>The source&apos;s plus side is on P-, which turns the sign of the signal round.</source>
+        <translation>Die Plusseite der Quelle liegt an P-, was das Vorzeichen des Signals umkehrt.</translation>
+    </message>
+    <message>
+        <source>The step</source>
+        <translation>Die Stufe</translation>
+    </message>
+    <message>
+        <source>The step has a level</source>
+        <translation>Die Stufe hat ein Plateau</translation>
+    </message>
+    <message>
+        <source>The steps did not move along a line, so that the uncertainty of the gain is widened.</source>
+        <translation>Die Stufen bewegten sich nicht entlang einer Geraden, daher ist die Unsicherheit der Verstärkung vergrößert.</translation>
+    </message>
+    <message>
+        <source>The stock holds no resistor {1}.</source>
+        <translation>Der Bestand enthält keinen Widerstand {1}.</translation>
+    </message>
+    <message>
+        <source>The stock says otherwise of {1}: {2}.</source>
+        <translation>Der Bestand sagt über {1} anderes: {2}.</translation>
+    </message>
+    <message>
+        <source>The structure connected</source>
+        <translation>Die Struktur angeschlossen</translation>
     </message>
     <message>
         <source>The structure is connected to nothing else, so no current leaks to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Struktur ist mit nichts sonst verbunden, daher fließt kein Strom zu ihr.</translation>
+    </message>
+    <message>
+        <source>The verdict</source>
+        <translation>Das Urteil</translation>
+    </message>
+    <message>
+        <source>The whole sequence has the opposite polarity.</source>
+        <translation>Der ganze Ablauf hat die umgekehrte Polarität.</translation>
+    </message>
+    <message>
+        <source>The wiring has errors. Mend them before you lay a jumper.</source>
+        <translation>Die Verdrahtung hat Fehler. Vor dem Legen einer Steckbrücke beheben.</translation>
+    </message>
+    <message>
+        <source>The zero jumps by {1}{2}{3}{4}{5}</source>
+        <translation>Der Nullpunkt springt um {1}{2}{3}{4}{5}</translation>
     </message>
     <message>
         <source>The zero left its control limits: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Nullpunkt verließ seine Eingriffsgrenzen: {1}.</translation>
     </message>
     <message>
         <source>The zero moved by {1}, where {2} would count as unchanged: find out why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Nullpunkt bewegte sich um {1}, wo {2} als unverändert gälte: den Grund herausfinden.</translation>
     </message>
     <message>
         <source>The zero reading that others are counted from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Nullwert, von dem aus die anderen zählen.</translation>
+    </message>
+    <message>
+        <source>The {1} and the {2}{3} at the same place.</source>
+        <translation>{1} und {2}{3} am selben Ort.</translation>
+    </message>
+    <message>
+        <source>The {1}{2}</source>
+        <translation>{1}{2}</translation>
     </message>
     <message>
         <source>There are {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt {1}</translation>
+    </message>
+    <message>
+        <source>There is no zero between the two sides.</source>
+        <translation>Zwischen den beiden Seiten ist keine Null.</translation>
+    </message>
+    <message>
+        <source>There is nothing to check the channel by.</source>
+        <translation>Es gibt nichts, womit der Kanal zu prüfen wäre.</translation>
+    </message>
+    <message>
+        <source>There is nothing to return</source>
+        <translation>Es gibt nichts zurückzugeben</translation>
+    </message>
+    <message>
+        <source>There is nothing to withdraw</source>
+        <translation>Es gibt nichts zurückzuziehen</translation>
+    </message>
+    <message>
+        <source>There is only one of it.</source>
+        <translation>Es gibt ihn nur einmal.</translation>
+    </message>
+    <message>
+        <source>This connection has {1}</source>
+        <translation>Diese Anschlussart hat {1}</translation>
+    </message>
+    <message>
+        <source>This sheet does not replace local codes. What may be done, and by whom, is decided by the responsible licensed or authorised person.</source>
+        <translation>Dieses Blatt ersetzt keine örtlichen Vorschriften. Was getan werden darf und von wem, entscheidet die verantwortliche befugte Person.</translation>
+    </message>
+    <message>
+        <source>This step</source>
+        <translation>Diese Stufe</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Nach</translation>
     </message>
     <message>
         <source>To confirm</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Bestätigung</translation>
+    </message>
+    <message>
+        <source>To make sure: {1}</source>
+        <translation>Zur Sicherheit: {1}</translation>
     </message>
     <message>
         <source>To tell them apart, one more step: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Unterscheidung eine weitere Stufe: {1}.</translation>
+    </message>
+    <message>
+        <source>Together they change no reading and no zero</source>
+        <translation>Zusammen ändern sie keinen Messwert und keinen Nullpunkt</translation>
+    </message>
+    <message>
+        <source>Together they change nothing: the bridge is as it was.</source>
+        <translation>Zusammen ändern sie nichts: Die Brücke ist wie vorher.</translation>
+    </message>
+    <message>
+        <source>Tolerance, Ω</source>
+        <translation>Toleranz, Ω</translation>
     </message>
     <message>
         <source>Traceability</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückführbarkeit</translation>
+    </message>
+    <message>
+        <source>Turned twice, the sign is what it was.</source>
+        <translation>Zweimal umgekehrt ist das Vorzeichen wieder das alte.</translation>
+    </message>
+    <message>
+        <source>Two leads exchanged</source>
+        <translation>Zwei vertauschte Leitungen</translation>
+    </message>
+    <message>
+        <source>Two leads touching</source>
+        <translation>Zwei sich berührende Leitungen</translation>
+    </message>
+    <message>
+        <source>Two levels that cannot be told apart say no more than one.</source>
+        <translation>Zwei Stufenwerte, die sich nicht unterscheiden lassen, sagen nicht mehr als einer.</translation>
+    </message>
+    <message>
+        <source>U at most, share of limit</source>
+        <translation>U höchstens, Anteil des Grenzwerts</translation>
+    </message>
+    <message>
+        <source>U is the expanded uncertainty: coverage probability {1}, k = {2} to {3} by the degrees of freedom of each step.</source>
+        <translation>U ist die erweiterte Unsicherheit: Überdeckungswahrscheinlichkeit {1}, k = {2} bis {3} nach den Freiheitsgraden jeder Stufe.</translation>
+    </message>
+    <message>
+        <source>U is the expanded uncertainty: coverage probability {1}, k = {2}.</source>
+        <translation>U ist die erweiterte Unsicherheit: Überdeckungswahrscheinlichkeit {1}, k = {2}.</translation>
+    </message>
+    <message>
+        <source>U of deviation</source>
+        <translation>U der Abweichung</translation>
+    </message>
+    <message>
+        <source>U of expected</source>
+        <translation>U des erwarteten Werts</translation>
+    </message>
+    <message>
+        <source>U of expected ({1})</source>
+        <translation>U des erwarteten Werts ({1})</translation>
+    </message>
+    <message>
+        <source>U of simulated ({1})</source>
+        <translation>U des simulierten Werts ({1})</translation>
+    </message>
+    <message>
+        <source>U of {1} is more than half the value</source>
+        <translation>U von {1} ist mehr als der halbe Wert</translation>
+    </message>
+    <message>
+        <source>U {1}</source>
+        <translation>U {1}</translation>
     </message>
     <message>
         <source>Uncertainties marked as assumed are usual tolerances of such parts, not those of your own. State the figures of your certificates and data sheets before you rely on an uncertainty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als angenommen markierte Unsicherheiten sind übliche Toleranzen solcher Teile, nicht die eigenen. Vor dem Verlass auf eine Unsicherheit die Zahlen der eigenen Kalibrierscheine und Datenblätter angeben.</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Unsicherheit</translation>
+    </message>
+    <message>
+        <source>Uncertainty of the steps</source>
+        <translation>Unsicherheit der Stufen</translation>
     </message>
     <message>
         <source>Unchanged within {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert innerhalb von {1}.</translation>
     </message>
     <message>
         <source>Unchanged within {1}: {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert innerhalb von {1}: {2}.</translation>
+    </message>
+    <message>
+        <source>Unit or factor of the readings mixed up</source>
+        <translation>Einheit oder Faktor der Messwerte verwechselt</translation>
     </message>
     <message>
         <source>Use a calibrated load or a traceable calibration where a standard, a contract or local rules ask for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine kalibrierte Last oder rückführbare Kalibrierung verwenden, wo eine Norm, ein Vertrag oder örtliche Regeln sie verlangen.</translation>
+    </message>
+    <message>
+        <source>Use a part of the points</source>
+        <translation>Einen Teil der Punkte verwenden</translation>
+    </message>
+    <message>
+        <source>Use one decimal mark and no thousands separators</source>
+        <translation>Ein Dezimalzeichen und keine Tausendertrennzeichen verwenden</translation>
     </message>
     <message>
         <source>Used by</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwendet von</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Value on the line at this step</source>
+        <translation>Wert der Geraden bei dieser Stufe</translation>
+    </message>
+    <message>
+        <source>Value, {1}</source>
+        <translation>Wert, {1}</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>Verdicts cover the electrical chain only: leads, arms, excitation, amplifier and scaling. They say nothing about gauge factor, gauge bond or alignment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteile umfassen nur die elektrische Messkette: Leitungen, Zweige, Speisung, Verstärker und Skalierung. Sie sagen nichts über k-Faktor, DMS-Klebung oder Ausrichtung.</translation>
+    </message>
+    <message>
+        <source>Wait for the review, or withdraw it</source>
+        <translation>Die Durchsicht abwarten oder zurückziehen</translation>
     </message>
     <message>
         <source>Weight, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht, %</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>What changed: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich geändert hat: {1}</translation>
+    </message>
+    <message>
+        <source>What counts is the arm&apos;s resistance over the shunt&apos;s: </source>
+        <translation>Es zählt der Zweigwiderstand durch den des Shunts: </translation>
     </message>
     <message>
         <source>What differs in the set-ups</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich in den Einrichtungen unterscheidet</translation>
+    </message>
+    <message>
+        <source>What fits the readings, best first</source>
+        <translation>Was zu den Messwerten passt, das Beste zuerst</translation>
+    </message>
+    <message>
+        <source>What is reckoned with it means nothing.</source>
+        <translation>Was damit gerechnet wird, bedeutet nichts.</translation>
+    </message>
+    <message>
+        <source>What its value is now, nobody vouches for.</source>
+        <translation>Für seinen jetzigen Wert steht niemand ein.</translation>
+    </message>
+    <message>
+        <source>What mends it</source>
+        <translation>Was es behebt</translation>
     </message>
     <message>
         <source>What moved between the last two checks, and what that means for the data in between.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich zwischen den letzten beiden Prüfungen bewegt hat und was das für die Daten dazwischen bedeutet.</translation>
+    </message>
+    <message>
+        <source>What the article feels then reads with the other sign and the shunts as before: a shunt check cannot see it, so the plan should say that it is meant.</source>
+        <translation>Was der Prüfling erfährt, wird dann mit dem anderen Vorzeichen gelesen und die Shunts wie bisher: Eine Shuntprüfung kann es nicht sehen, daher sollte der Plan sagen, dass es gewollt ist.</translation>
+    </message>
+    <message>
+        <source>What the check found</source>
+        <translation>Was die Prüfung fand</translation>
     </message>
     <message>
         <source>What was found, worst first, without plan and budget.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gefunden wurde, das Schlimmste zuerst, ohne Plan und Budget.</translation>
     </message>
     <message>
         <source>Who saved what</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer was gespeichert hat</translation>
+    </message>
+    <message>
+        <source>Whoever changes one of them forgets the other.</source>
+        <translation>Wer eine davon ändert, vergisst die andere.</translation>
+    </message>
+    <message>
+        <source>Whoever checks the plan by that formula finds another value than the whole network gives.</source>
+        <translation>Wer den Plan mit dieser Formel prüft, findet einen anderen Wert, als das ganze Netzwerk ergibt.</translation>
+    </message>
+    <message>
+        <source>Wiring</source>
+        <translation>Verdrahtung</translation>
+    </message>
+    <message>
+        <source>Wiring and ohmmeter sheet, channel {1}</source>
+        <translation>Verdrahtungs- und Ohmmeterblatt, Kanal {1}</translation>
+    </message>
+    <message>
+        <source>With all shunts open and no load, record the zero for as long as the check took, some {1} s: it drifts at the same rate. Where it does, measure the insulation of the gauge with the excitation off: moisture drifts.</source>
+        <translation>Mit allen Shunts offen und ohne Last den Nullpunkt so lange aufzeichnen, wie die Prüfung dauerte, etwa {1} s: Er driftet mit derselben Rate. Tut er das, bei abgeschalteter Speisung die Isolation des DMS messen: Feuchte driftet.</translation>
+    </message>
+    <message>
+        <source>With all shunts open and no load, watch the zero while you move the connectors and the cable: it jumps at a bad contact. Look for the jump before {1}.</source>
+        <translation>Mit allen Shunts offen und ohne Last den Nullpunkt beobachten und dabei Stecker und Kabel bewegen: An einem schlechten Kontakt springt er. Den Sprung vor {1} suchen.</translation>
+    </message>
+    <message>
+        <source>With all shunts open the bridge gives {1}{2}</source>
+        <translation>Mit allen Shunts offen gibt die Brücke {1}{2}</translation>
     </message>
     <message>
         <source>With numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Zahlen</translation>
+    </message>
+    <message>
+        <source>With the excitation off and no load, watch the ohmmeter on lead {1} from end to end while its connectors and joints are moved: it reads {2}.</source>
+        <translation>Bei abgeschalteter Speisung und ohne Last das Ohmmeter an Leitung {1} von Ende zu Ende beobachten und dabei Stecker und Verbindungen bewegen: Es zeigt {2}.</translation>
+    </message>
+    <message>
+        <source>With the excitation off and the cable unplugged at the instrument, </source>
+        <translation>Bei abgeschalteter Speisung und am Gerät abgestecktem Kabel </translation>
+    </message>
+    <message>
+        <source>With the excitation off, close {1} and measure across each arm with it closed and open: the reading falls most at the arm that it lies on.</source>
+        <translation>Bei abgeschalteter Speisung {1} schließen und über jedem Zweig geschlossen und offen messen: Der Messwert fällt am meisten an dem Zweig, an dem er liegt.</translation>
+    </message>
+    <message>
+        <source>With the excitation off, measure between the two places of shunt {1} with its switch open and closed: nothing changes if it does not close.</source>
+        <translation>Bei abgeschalteter Speisung zwischen den beiden Orten von Shunt {1} mit offenem und geschlossenem Schalter messen: Schließt er nicht, ändert sich nichts.</translation>
+    </message>
+    <message>
+        <source>With the excitation off, measure from each end of the shunt&apos;s wires to the {1}&apos;s end of the lead: more than the wire&apos;s own few milliohms there means that a lead lies between.</source>
+        <translation>Bei abgeschalteter Speisung von jedem Ende der Shuntleitungen zum {1}-Ende der Leitung messen: Mehr als die wenigen Milliohm der eigenen Leitung heißt dort, dass eine Leitung dazwischenliegt.</translation>
+    </message>
+    <message>
+        <source>With the excitation off, take resistor {1} out of the circuit and measure it: {2}.</source>
+        <translation>Bei abgeschalteter Speisung Widerstand {1} aus der Schaltung nehmen und messen: {2}.</translation>
+    </message>
+    <message>
+        <source>With the excitation off, take the resistors {1} and {2} out of the circuit and measure both: {3} and {4} are stated, the other way round if this is the cause.</source>
+        <translation>Bei abgeschalteter Speisung die Widerstände {1} und {2} aus der Schaltung nehmen und beide messen: Angegeben sind {3} und {4}, umgekehrt, wenn dies die Ursache ist.</translation>
+    </message>
+    <message>
+        <source>With the fault, step {1}: </source>
+        <translation>Mit dem Fehler, Stufe {1}: </translation>
+    </message>
+    <message>
+        <source>With the fault, {1}:</source>
+        <translation>Mit dem Fehler, {1}:</translation>
+    </message>
+    <message>
+        <source>With the fault, {1}: no shunt closes, and the reading stays at zero.</source>
+        <translation>Mit dem Fehler, {1}: Kein Shunt schließt, und der Messwert bleibt bei null.</translation>
+    </message>
+    <message>
+        <source>With {1}, </source>
+        <translation>Mit {1}, </translation>
+    </message>
+    <message>
+        <source>Withdrawn by {1} on {2}: a draft again.</source>
+        <translation>Zurückgezogen von {1} am {2}: wieder ein Entwurf.</translation>
+    </message>
+    <message>
+        <source>Within the margin of {1}; what did change is harmless: {2}.</source>
+        <translation>Innerhalb der Toleranz von {1}; was sich änderte, ist harmlos: {2}.</translation>
+    </message>
+    <message>
+        <source>Without a counterpart of the other sign within {1}: {2}.</source>
+        <translation>Ohne Gegenstück des anderen Vorzeichens innerhalb von {1}: {2}.</translation>
+    </message>
+    <message>
+        <source>Work out the jumpers of {1}</source>
+        <translation>Die Steckbrücken von {1} berechnen</translation>
+    </message>
+    <message>
+        <source>Worked out from the circuit as it is entered. It says nothing about the real article: a reading that fits does not prove the fault, and a fault that is not tried out is not ruled out.</source>
+        <translation>Aus der Schaltung berechnet, wie sie eingetragen ist. Über den wirklichen Prüfling sagt es nichts: Ein passender Messwert beweist den Fehler nicht, und ein nicht ausprobierter Fehler ist nicht ausgeschlossen.</translation>
     </message>
     <message>
         <source>Worst deviation, % of limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Größte Abweichung, % des Grenzwerts</translation>
+    </message>
+    <message>
+        <source>Worst deviation, share of limit</source>
+        <translation>Größte Abweichung, Anteil des Grenzwerts</translation>
+    </message>
+    <message>
+        <source>Write &quot;{1}&quot;</source>
+        <translation>„{1}“ schreiben</translation>
+    </message>
+    <message>
+        <source>Write &quot;{1}&quot;{2}</source>
+        <translation>„{1}“ schreiben{2}</translation>
+    </message>
+    <message>
+        <source>Write a point in a number, or a semicolon between two</source>
+        <translation>In einer Zahl einen Punkt schreiben, zwischen zweien ein Semikolon</translation>
     </message>
     <message>
         <source>Write as in name=Channel; fields are {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie in name=Channel schreiben; Felder sind {1}</translation>
     </message>
     <message>
         <source>Write it on one line</source>
-        <translation type="unfinished"></translation>
+        <translation>In einer Zeile schreiben</translation>
+    </message>
+    <message>
+        <source>Write one of {1}</source>
+        <translation>Eines von {1} schreiben</translation>
+    </message>
+    <message>
+        <source>Write positions times step of each dial, such as 10x10k 10x1k 10x100</source>
+        <translation>Stellungen mal Schrittweite jedes Drehschalters schreiben, etwa 10x10k 10x1k 10x100</translation>
+    </message>
+    <message>
+        <source>Write the day as in 2026-11-25</source>
+        <translation>Den Tag wie in 2026-11-25 schreiben</translation>
+    </message>
+    <message>
+        <source>Write the number without spaces or marks between thousands</source>
+        <translation>Die Zahl ohne Leer- oder Trennzeichen zwischen Tausendern schreiben</translation>
     </message>
     <message>
         <source>Write µm/m, mV/V or mV, or copy a channel that reads in that unit</source>
-        <translation type="unfinished"></translation>
+        <translation>µm/m, mV/V oder mV schreiben oder einen Kanal kopieren, der in dieser Einheit zeigt</translation>
     </message>
     <message>
         <source>Zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Null</translation>
+    </message>
+    <message>
+        <source>Zero drifts (moisture, temperature)</source>
+        <translation>Nullpunkt driftet (Feuchte, Temperatur)</translation>
+    </message>
+    <message>
+        <source>Zero reading, {1}</source>
+        <translation>Nullwert, {1}</translation>
+    </message>
+    <message>
+        <source>Zero reads </source>
+        <translation>Der Nullwert ist </translation>
+    </message>
+    <message>
+        <source>Zero reference</source>
+        <translation>Nullreferenz</translation>
+    </message>
+    <message>
+        <source>Zero reference of this check.</source>
+        <translation>Nullreferenz dieser Prüfung.</translation>
+    </message>
+    <message>
+        <source>Zero reference, the reading of step {1}</source>
+        <translation>Nullreferenz, der Messwert der Stufe {1}</translation>
+    </message>
+    <message>
+        <source>Zero reference, this step&apos;s own reading</source>
+        <translation>Nullreferenz, der eigene Messwert dieser Stufe</translation>
+    </message>
+    <message>
+        <source>Zero return, share</source>
+        <translation>Nullpunktrückkehr, Anteil</translation>
+    </message>
+    <message>
+        <source>Zero return, share of greatest</source>
+        <translation>Nullpunktrückkehr, Anteil des größten</translation>
     </message>
     <message>
         <source>Zero return, {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nullpunktrückkehr, {1}</translation>
+    </message>
+    <message>
+        <source>Zero shifted before step {1}</source>
+        <translation>Nullpunkt vor Stufe {1} verschoben</translation>
+    </message>
+    <message>
+        <source>a box has 1 to {1} dials</source>
+        <translation>eine Dekade hat 1 bis {1} Drehschalter</translation>
+    </message>
+    <message>
+        <source>a closed switch or relay contact within 50 mΩ</source>
+        <translation>ein geschlossener Schalter- oder Relaiskontakt auf 50 mΩ</translation>
+    </message>
+    <message>
+        <source>a correlation of {1} between each two of {2} inputs cannot exist</source>
+        <translation>eine Korrelation von {1} zwischen je zweien von {2} Eingangsgrößen kann es nicht geben</translation>
+    </message>
+    <message>
+        <source>a dial has {1} positions above 0</source>
+        <translation>ein Drehschalter hat {1} Stellungen über 0</translation>
+    </message>
+    <message>
+        <source>a dial&apos;s step of {1} cannot be</source>
+        <translation>eine Schrittweite von {1} kann es nicht geben</translation>
+    </message>
+    <message>
+        <source>a dial&apos;s step of {1} is finer than 1 µΩ</source>
+        <translation>eine Schrittweite von {1} ist feiner als 1 µΩ</translation>
+    </message>
+    <message>
+        <source>a factor of 2, such as shear strain for strain, or one gauge for two</source>
+        <translation>ein Faktor 2, etwa Schubverzerrung für Dehnung oder ein DMS für zwei</translation>
+    </message>
+    <message>
+        <source>a factor of 4, such as one gauge for four, or bridge factor left out</source>
+        <translation>ein Faktor 4, etwa ein DMS für vier oder ausgelassener Brückenfaktor</translation>
+    </message>
+    <message>
+        <source>a fit to stated uncertainties does not tell how new readings scatter</source>
+        <translation>eine Anpassung an angegebene Unsicherheiten sagt nicht, wie neue Messwerte streuen</translation>
+    </message>
+    <message>
+        <source>a gain of {1} where 1 belongs</source>
+        <translation>eine Verstärkung von {1}, wo 1 hingehört</translation>
+    </message>
+    <message>
+        <source>a lead cannot be exchanged with itself</source>
+        <translation>eine Leitung lässt sich nicht mit sich selbst tauschen</translation>
+    </message>
+    <message>
+        <source>a lead cannot touch itself</source>
+        <translation>eine Leitung kann sich nicht selbst berühren</translation>
+    </message>
+    <message>
+        <source>a lead of zero ohm joins its two ends, so an uncertainty in ohm has nothing to act on</source>
+        <translation>eine Leitung von null Ohm verbindet ihre Enden, eine Unsicherheit in Ohm hat also nichts zu bewirken</translation>
+    </message>
+    <message>
+        <source>a level settles to between 0.0001 % and 20 % of a step</source>
+        <translation>ein Wert schwingt auf 0,0001 % bis 20 % einer Stufe ein</translation>
+    </message>
+    <message>
+        <source>a prefix off by a factor of 1000, such as milli for micro</source>
+        <translation>ein um den Faktor 1000 falscher Vorsatz, etwa Milli für Mikro</translation>
+    </message>
+    <message>
+        <source>a prefix off by a factor of a million, such as µm/m for m/m</source>
+        <translation>ein um den Faktor eine Million falscher Vorsatz, etwa µm/m für m/m</translation>
+    </message>
+    <message>
+        <source>a reading is as old as {1}</source>
+        <translation>ein Messwert ist so alt wie {1}</translation>
+    </message>
+    <message>
+        <source>a resistance is not a positive finite number</source>
+        <translation>ein Widerstand ist keine positive endliche Zahl</translation>
+    </message>
+    <message>
+        <source>a resistor must have a finite resistance above zero</source>
+        <translation>ein Widerstand muss endlich und über null sein</translation>
+    </message>
+    <message>
+        <source>a robust line through more than 10000 points would take too long</source>
+        <translation>eine robuste Gerade durch mehr als 10000 Punkte dauerte zu lange</translation>
+    </message>
+    <message>
+        <source>a shunt</source>
+        <translation>ein Shunt</translation>
+    </message>
+    <message>
+        <source>a shunt at this place moves the output the other way</source>
+        <translation>ein Shunt an diesem Ort bewegt das Signal in die andere Richtung</translation>
+    </message>
+    <message>
+        <source>a shunt check does not see.</source>
+        <translation>was eine Shuntprüfung nicht sieht.</translation>
+    </message>
+    <message>
+        <source>a shunt from </source>
+        <translation>ein Shunt von </translation>
+    </message>
+    <message>
+        <source>a shunt from {1} to {2} does not change the output</source>
+        <translation>ein Shunt von {1} nach {2} ändert das Signal nicht</translation>
+    </message>
+    <message>
+        <source>a shunt must have a finite resistance above zero</source>
+        <translation>ein Shunt muss einen endlichen Widerstand über null haben</translation>
+    </message>
+    <message>
+        <source>a standard deviation needs two readings at least</source>
+        <translation>eine Standardabweichung braucht mindestens zwei Messwerte</translation>
+    </message>
+    <message>
+        <source>a step has no uncertainty, so nothing tells large from small</source>
+        <translation>eine Stufe hat keine Unsicherheit, daher unterscheidet nichts groß von klein</translation>
+    </message>
+    <message>
+        <source>a tolerance of 0 is no tolerance</source>
+        <translation>eine Toleranz von 0 ist keine Toleranz</translation>
+    </message>
+    <message>
+        <source>a transducer is known by its rated output, not by a gauge factor</source>
+        <translation>ein Aufnehmer ist durch seinen Nennkennwert bekannt, nicht durch einen k-Faktor</translation>
+    </message>
+    <message>
+        <source>a variance cannot be negative</source>
+        <translation>eine Varianz kann nicht negativ sein</translation>
     </message>
     <message>
         <source>a wire needs both its length and its cross-section</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Ader braucht Länge und Querschnitt</translation>
+    </message>
+    <message>
+        <source>a zero step at the end</source>
+        <translation>eine Nullstufe am Ende</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>freigegeben</translation>
+    </message>
+    <message>
+        <source>across arm {1}</source>
+        <translation>über Zweig {1}</translation>
+    </message>
+    <message>
+        <source>across {1} and leads, {2}</source>
+        <translation>über {1} und Leitungen, {2}</translation>
     </message>
     <message>
         <source>all open</source>
-        <translation type="unfinished"></translation>
+        <translation>alle offen</translation>
+    </message>
+    <message>
+        <source>all open: a zero step</source>
+        <translation>alle offen: eine Nullstufe</translation>
+    </message>
+    <message>
+        <source>all samples are equal: the resolution of the recording bounds what can be told</source>
+        <translation>alle Abtastwerte sind gleich: Die Auflösung der Aufzeichnung begrenzt, was sich sagen lässt</translation>
+    </message>
+    <message>
+        <source>all samples are equal: they do not tell their uncertainty</source>
+        <translation>alle Abtastwerte sind gleich: Sie verraten ihre Unsicherheit nicht</translation>
+    </message>
+    <message>
+        <source>all shunts</source>
+        <translation>alle Shunts</translation>
+    </message>
+    <message>
+        <source>all shunts open</source>
+        <translation>alle Shunts offen</translation>
+    </message>
+    <message>
+        <source>all steps pass.</source>
+        <translation>alle Stufen bestehen.</translation>
+    </message>
+    <message>
+        <source>all times are equal</source>
+        <translation>alle Zeiten sind gleich</translation>
+    </message>
+    <message>
+        <source>all x are equal, so no line is fixed</source>
+        <translation>alle x sind gleich, daher liegt keine Gerade fest</translation>
+    </message>
+    <message>
+        <source>all x are equal, so there is no range</source>
+        <translation>alle x sind gleich, daher gibt es keinen Bereich</translation>
+    </message>
+    <message>
+        <source>all x are zero, so no line through zero is fixed</source>
+        <translation>alle x sind null, daher liegt keine Gerade durch null fest</translation>
     </message>
     <message>
         <source>all {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>alle {1}</translation>
+    </message>
+    <message>
+        <source>an error of the excitation is an error of the reading</source>
+        <translation>ein Fehler der Speisung ist ein Fehler des Messwerts</translation>
+    </message>
+    <message>
+        <source>an order of {1} is not known here</source>
+        <translation>eine Ordnung von {1} ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>an x without a variance cannot have covariances</source>
+        <translation>ein x ohne Varianz kann keine Kovarianzen haben</translation>
     </message>
     <message>
         <source>and {1} more</source>
-        <translation type="unfinished"></translation>
+        <translation>und {1} weitere</translation>
+    </message>
+    <message>
+        <source>another certificate</source>
+        <translation>ein anderer Kalibrierschein</translation>
     </message>
     <message>
         <source>another content</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderer Inhalt</translation>
+    </message>
+    <message>
+        <source>another power rating</source>
+        <translation>eine andere Belastbarkeit</translation>
+    </message>
+    <message>
+        <source>any reading</source>
+        <translation>irgendein Messwert</translation>
+    </message>
+    <message>
+        <source>arm </source>
+        <translation>Zweig </translation>
+    </message>
+    <message>
+        <source>arm {1}</source>
+        <translation>Zweig {1}</translation>
+    </message>
+    <message>
+        <source>arm {1} would have no resistance left</source>
+        <translation>Zweig {1} hätte keinen Widerstand mehr</translation>
+    </message>
+    <message>
+        <source>arms </source>
+        <translation>Zweige </translation>
+    </message>
+    <message>
+        <source>arms 1 and 2 {1}, arms 3 and 4 {2}</source>
+        <translation>Zweige 1 und 2 {1}, Zweige 3 und 4 {2}</translation>
+    </message>
+    <message>
+        <source>arms of a transducer as stated, within 0.3 %</source>
+        <translation>Zweige eines Aufnehmers wie angegeben, auf 0,3 %</translation>
+    </message>
+    <message>
+        <source>as before{1}</source>
+        <translation>wie bisher{1}</translation>
     </message>
     <message>
         <source>as the earlier set-up has it</source>
-        <translation type="unfinished"></translation>
+        <translation>wie in der früheren Einrichtung</translation>
     </message>
     <message>
         <source>as the later set-up has it</source>
-        <translation type="unfinished"></translation>
+        <translation>wie in der späteren Einrichtung</translation>
     </message>
     <message>
         <source>as the template says</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Vorlage es sagt</translation>
+    </message>
+    <message>
+        <source>assumed: {1}</source>
+        <translation>angenommen: {1}</translation>
+    </message>
+    <message>
+        <source>at least {1}{2}</source>
+        <translation>mindestens {1}{2}</translation>
+    </message>
+    <message>
+        <source>at step {1}</source>
+        <translation>bei Stufe {1}</translation>
+    </message>
+    <message>
+        <source>at that temperature lead {1} would have no resistance left</source>
+        <translation>bei dieser Temperatur hätte Leitung {1} keinen Widerstand mehr</translation>
+    </message>
+    <message>
+        <source>at the bridge</source>
+        <translation>an der Brücke</translation>
+    </message>
+    <message>
+        <source>at the instrument</source>
+        <translation>am Gerät</translation>
+    </message>
+    <message>
+        <source>at {1}, both signs</source>
+        <translation>bei {1}, beide Vorzeichen</translation>
     </message>
     <message>
         <source>backing and cooling of a gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Träger und Wärmeabfuhr eines DMS</translation>
+    </message>
+    <message>
+        <source>balance end of arm 3</source>
+        <translation>Abgleichende von Zweig 3</translation>
+    </message>
+    <message>
+        <source>balance end of arm 4</source>
+        <translation>Abgleichende von Zweig 4</translation>
     </message>
     <message>
         <source>balance network</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgleichnetzwerk</translation>
     </message>
     <message>
         <source>balance potentiometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgleichpotentiometer</translation>
+    </message>
+    <message>
+        <source>balance potentiometer, part in arm 3</source>
+        <translation>Abgleichpotentiometer, Teil in Zweig 3</translation>
+    </message>
+    <message>
+        <source>balance potentiometer, part in arm 4</source>
+        <translation>Abgleichpotentiometer, Teil in Zweig 4</translation>
+    </message>
+    <message>
+        <source>balance potentiometer, part to P+</source>
+        <translation>Abgleichpotentiometer, Teil zu P+</translation>
+    </message>
+    <message>
+        <source>balance potentiometer, part to P-</source>
+        <translation>Abgleichpotentiometer, Teil zu P-</translation>
     </message>
     <message>
         <source>balance resistor</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgleichwiderstand</translation>
     </message>
     <message>
         <source>balance wiper</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgleichschleifer</translation>
+    </message>
+    <message>
+        <source>below {1}</source>
+        <translation>unter {1}</translation>
+    </message>
+    <message>
+        <source>between {1} and {2}</source>
+        <translation>zwischen {1} und {2}</translation>
+    </message>
+    <message>
+        <source>between {1} and {2}{3}</source>
+        <translation>zwischen {1} und {2}{3}</translation>
+    </message>
+    <message>
+        <source>both ends are on one node ({1}), so it does nothing</source>
+        <translation>beide Enden liegen an einem Knoten ({1}), daher bewirkt er nichts</translation>
+    </message>
+    <message>
+        <source>both ends at {1}</source>
+        <translation>beide Enden an {1}</translation>
+    </message>
+    <message>
+        <source>both excitation wires</source>
+        <translation>beide Speiseleitungen</translation>
+    </message>
+    <message>
+        <source>both leads end at one point of the gauge</source>
+        <translation>beide Leitungen enden an einem Punkt des DMS</translation>
+    </message>
+    <message>
+        <source>both wires of each gauge</source>
+        <translation>beide Leitungen jedes DMS</translation>
+    </message>
+    <message>
+        <source>both wires of the gauge</source>
+        <translation>beide Leitungen des DMS</translation>
+    </message>
+    <message>
+        <source>box {1} at {2}</source>
+        <translation>Dekade {1} bei {2}</translation>
     </message>
     <message>
         <source>bridge factor set on the instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>am Gerät eingestellter Brückenfaktor</translation>
     </message>
     <message>
         <source>bridge template</source>
-        <translation type="unfinished"></translation>
+        <translation>Brückenvorlage</translation>
+    </message>
+    <message>
+        <source>bridges a lead</source>
+        <translation>überbrückt eine Leitung</translation>
+    </message>
+    <message>
+        <source>by {1}</source>
+        <translation>um {1}</translation>
     </message>
     <message>
         <source>calibration due {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalibrierung fällig am {1}</translation>
     </message>
     <message>
         <source>calibration of the instrument due</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalibrierung des Geräts fällig</translation>
+    </message>
+    <message>
+        <source>calibration resistors of ±0.01 % are usual</source>
+        <translation>Kalibrierwiderstände von ±0,01 % sind üblich</translation>
+    </message>
+    <message>
+        <source>cannot be predicted</source>
+        <translation>nicht vorherzusagen</translation>
+    </message>
+    <message>
+        <source>cannot be predicted and is not in the line</source>
+        <translation>ist nicht vorherzusagen und nicht in der Geraden</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>nicht zu lesen</translation>
     </message>
     <message>
         <source>cannot tell</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht entscheidbar</translation>
     </message>
     <message>
         <source>cannot tell: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht entscheidbar: {1}</translation>
     </message>
     <message>
         <source>capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>Nennlast</translation>
     </message>
     <message>
         <source>certificate of the instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalibrierschein des Geräts</translation>
     </message>
     <message>
         <source>certificate {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalibrierschein {1}</translation>
     </message>
     <message>
         <source>changed</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert</translation>
     </message>
     <message>
         <source>changed since the check before: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert seit der Prüfung davor: {1}</translation>
     </message>
     <message>
         <source>changed within margin</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert, in Toleranz</translation>
     </message>
     <message>
         <source>changed within the margin</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert, innerhalb der Toleranz</translation>
     </message>
     <message>
         <source>charts</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramme</translation>
     </message>
     <message>
         <source>check {1} has no reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung {1} hat keinen Messwert</translation>
+    </message>
+    <message>
+        <source>chi-square {1}</source>
+        <translation>Chi-Quadrat {1}</translation>
     </message>
     <message>
         <source>closed: kept with the check, the same as that of the channel now</source>
-        <translation type="unfinished"></translation>
+        <translation>abgeschlossen: mit der Prüfung festgehalten, gleich der jetzigen des Kanals</translation>
     </message>
     <message>
         <source>closed: kept with the check; that of the channel was changed since</source>
-        <translation type="unfinished"></translation>
+        <translation>abgeschlossen: mit der Prüfung festgehalten; die des Kanals wurde seither geändert</translation>
     </message>
     <message>
         <source>column {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte {1}</translation>
+    </message>
+    <message>
+        <source>combined error</source>
+        <translation>zusammengesetzter Fehler</translation>
+    </message>
+    <message>
+        <source>combined u</source>
+        <translation>kombinierte u</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>allgemeine Praxis</translation>
     </message>
     <message>
         <source>comparison of checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich der Prüfungen</translation>
+    </message>
+    <message>
+        <source>completion resistor in </source>
+        <translation>Ergänzungswiderstand in </translation>
+    </message>
+    <message>
+        <source>completion resistor of arm </source>
+        <translation>Ergänzungswiderstand von Zweig </translation>
+    </message>
+    <message>
+        <source>completion resistors of ±0.05 % are usual</source>
+        <translation>Ergänzungswiderstände von ±0,05 % sind üblich</translation>
+    </message>
+    <message>
+        <source>conformity probability</source>
+        <translation>Konformitätswahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>connected to {1}</source>
+        <translation>verbunden mit {1}</translation>
+    </message>
+    <message>
+        <source>constant</source>
+        <translation>konstant</translation>
     </message>
     <message>
         <source>constant current</source>
-        <translation type="unfinished"></translation>
+        <translation>Konstantstrom</translation>
     </message>
     <message>
         <source>contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>copper, {1} of {2} at {3}</source>
+        <translation>Kupfer, {1} von {2} bei {3}</translation>
     </message>
     <message>
         <source>corrected = {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>korrigiert = {1}</translation>
     </message>
     <message>
         <source>corrected = {1} × {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>korrigiert = {1} × {2}</translation>
     </message>
     <message>
         <source>correlation of group {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Korrelation der Gruppe {1}</translation>
     </message>
     <message>
         <source>cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Deckblatt</translation>
     </message>
     <message>
         <source>coverage</source>
-        <translation type="unfinished"></translation>
+        <translation>Überdeckung</translation>
+    </message>
+    <message>
+        <source>d = y − expected</source>
+        <translation>d = y − erwartet</translation>
+    </message>
+    <message>
+        <source>decade box</source>
+        <translation>Widerstandsdekade</translation>
     </message>
     <message>
         <source>decision rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Entscheidungsregel</translation>
+    </message>
+    <message>
+        <source>degree {1} cannot be fitted</source>
+        <translation>Grad {1} lässt sich nicht anpassen</translation>
+    </message>
+    <message>
+        <source>degrees of freedom not used, since inputs are correlated</source>
+        <translation>Freiheitsgrade nicht verwendet, da Eingangsgrößen korreliert sind</translation>
+    </message>
+    <message>
+        <source>derived as in Micro-Measurements TN-507</source>
+        <translation>hergeleitet wie in Micro-Measurements TN-507</translation>
+    </message>
+    <message>
+        <source>derived from the output of the ideal bridge</source>
+        <translation>hergeleitet aus dem Signal der idealen Brücke</translation>
     </message>
     <message>
         <source>diagnosis</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagnose</translation>
     </message>
     <message>
         <source>divides by the measured excitation</source>
-        <translation type="unfinished"></translation>
+        <translation>teilt durch die gemessene Speisung</translation>
+    </message>
+    <message>
+        <source>draft</source>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>drifts by {1} times its uncertainty within the level</source>
+        <translation>driftet innerhalb des Plateaus um das {1}-Fache seiner Unsicherheit</translation>
+    </message>
+    <message>
+        <source>drifts within the level</source>
+        <translation>driftet innerhalb des Plateaus</translation>
+    </message>
+    <message>
+        <source>due {1} instead of {2}</source>
+        <translation>fällig {1} statt {2}</translation>
+    </message>
+    <message>
+        <source>due {1})</source>
+        <translation>fällig {1})</translation>
+    </message>
+    <message>
+        <source>dummy gauge in arm </source>
+        <translation>Kompensations-DMS in Zweig </translation>
+    </message>
+    <message>
+        <source>dynamic, high accuracy</source>
+        <translation>dynamisch, hohe Genauigkeit</translation>
+    </message>
+    <message>
+        <source>dynamic, low accuracy</source>
+        <translation>dynamisch, geringe Genauigkeit</translation>
+    </message>
+    <message>
+        <source>dynamic, moderate accuracy</source>
+        <translation>dynamisch, mäßige Genauigkeit</translation>
+    </message>
+    <message>
+        <source>each lead </source>
+        <translation>jede Leitung </translation>
     </message>
     <message>
         <source>end</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende</translation>
     </message>
     <message>
         <source>end {1} of resistor {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende {1} von Widerstand {2}</translation>
+    </message>
+    <message>
+        <source>end-point line</source>
+        <translation>Festpunktgerade</translation>
+    </message>
+    <message>
+        <source>equal arms without leads, any size of strain</source>
+        <translation>gleiche Zweige ohne Leitungen, Dehnung beliebiger Größe</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>excellent: heavy aluminium or copper part</source>
+        <translation>ausgezeichnet: dickes Teil aus Aluminium oder Kupfer</translation>
     </message>
     <message>
         <source>excitation</source>
-        <translation type="unfinished"></translation>
+        <translation>Speisung</translation>
+    </message>
+    <message>
+        <source>excitation current</source>
+        <translation>Speisestrom</translation>
     </message>
     <message>
         <source>excitation sensed at the bridge</source>
-        <translation type="unfinished"></translation>
+        <translation>Speisung an der Brücke gefühlt</translation>
+    </message>
+    <message>
+        <source>excitation shorted</source>
+        <translation>Speisung kurzgeschlossen</translation>
+    </message>
+    <message>
+        <source>excitation within 0.1 %</source>
+        <translation>Speisung auf 0,1 %</translation>
+    </message>
+    <message>
+        <source>expanded U</source>
+        <translation>erweiterte U</translation>
     </message>
     <message>
         <source>explains {1} %</source>
-        <translation type="unfinished"></translation>
+        <translation>erklärt {1} %</translation>
+    </message>
+    <message>
+        <source>fail</source>
+        <translation>nicht bestanden</translation>
     </message>
     <message>
         <source>failing: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bestanden: {1}</translation>
     </message>
     <message>
         <source>fails</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>fair: thin stainless steel or titanium</source>
+        <translation>mäßig: dünner nichtrostender Stahl oder Titan</translation>
+    </message>
+    <message>
+        <source>fall. </source>
+        <translation>fallen lassen. </translation>
+    </message>
+    <message>
+        <source>falling less rising {1}</source>
+        <translation>fallend minus steigend {1}</translation>
+    </message>
+    <message>
+        <source>falls by </source>
+        <translation>fällt um </translation>
     </message>
     <message>
         <source>far-fetched</source>
-        <translation type="unfinished"></translation>
+        <translation>weit hergeholt</translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>fewer than three steps with a reading, or none with a shunt closed, say too little about causes</source>
+        <translation>weniger als drei Stufen mit Messwert, oder keine mit geschlossenem Shunt, sagen zu wenig über Ursachen</translation>
     </message>
     <message>
         <source>figures of merit</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwerte</translation>
     </message>
     <message>
         <source>filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Filter</translation>
+    </message>
+    <message>
+        <source>filter cutoff</source>
+        <translation>Grenzfrequenz des Filters</translation>
+    </message>
+    <message>
+        <source>filter order</source>
+        <translation>Ordnung des Filters</translation>
+    </message>
+    <message>
+        <source>filter window</source>
+        <translation>Fenster des Filters</translation>
+    </message>
+    <message>
+        <source>floating</source>
+        <translation>potentialfrei</translation>
+    </message>
+    <message>
+        <source>from the output by the rated output</source>
+        <translation>aus dem Signal mit dem Nennkennwert</translation>
+    </message>
+    <message>
+        <source>from {1}</source>
+        <translation>von {1}</translation>
+    </message>
+    <message>
+        <source>from {1} to {2}</source>
+        <translation>von {1} nach {2}</translation>
+    </message>
+    <message>
+        <source>from {1} to {2} s ({3})</source>
+        <translation>von {1} bis {2} s ({3})</translation>
+    </message>
+    <message>
+        <source>full bridge</source>
+        <translation>Vollbrücke</translation>
+    </message>
+    <message>
+        <source>full bridge with Poisson gauges</source>
+        <translation>Vollbrücke mit Querdehnungs-DMS</translation>
     </message>
     <message>
         <source>gain</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstärkung</translation>
     </message>
     <message>
         <source>gain and zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstärkung und Nullpunkt</translation>
+    </message>
+    <message>
+        <source>gain of a strain amplifier within 0.05 %</source>
+        <translation>Verstärkung eines DMS-Verstärkers auf 0,05 %</translation>
+    </message>
+    <message>
+        <source>gain of the instrument</source>
+        <translation>Verstärkung des Geräts</translation>
     </message>
     <message>
         <source>gain {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstärkung {1}</translation>
+    </message>
+    <message>
+        <source>gauge end of lead {1}</source>
+        <translation>DMS-Ende der Leitung {1}</translation>
     </message>
     <message>
         <source>gauge factor</source>
-        <translation type="unfinished"></translation>
+        <translation>k-Faktor</translation>
+    </message>
+    <message>
+        <source>gauge factor and bridge factor</source>
+        <translation>k-Faktor und Brückenfaktor</translation>
     </message>
     <message>
         <source>gauge factor as set</source>
-        <translation type="unfinished"></translation>
+        <translation>k-Faktor wie eingestellt</translation>
     </message>
     <message>
         <source>gauge factor set on the instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>am Gerät eingestellter k-Faktor</translation>
+    </message>
+    <message>
+        <source>gauge factors of a lot are usually stated within 1 %, k = 2</source>
+        <translation>k-Faktoren eines Loses sind meist auf 1 % angegeben, k = 2</translation>
+    </message>
+    <message>
+        <source>gauge in </source>
+        <translation>DMS in </translation>
     </message>
     <message>
         <source>gauge resistance</source>
-        <translation type="unfinished"></translation>
+        <translation>DMS-Widerstand</translation>
+    </message>
+    <message>
+        <source>gauge resistance by its package, within 0.3 %, not measured installed</source>
+        <translation>DMS-Widerstand laut Packung, auf 0,3 %, eingebaut nicht gemessen</translation>
+    </message>
+    <message>
+        <source>gauge {1}</source>
+        <translation>DMS {1}</translation>
+    </message>
+    <message>
+        <source>gauges within 2 K of the temperature stated</source>
+        <translation>DMS auf 2 K der angegebenen Temperatur</translation>
+    </message>
+    <message>
+        <source>generalised distance regression</source>
+        <translation>verallgemeinerte Abstandsregression</translation>
+    </message>
+    <message>
+        <source>good: thick steel</source>
+        <translation>gut: dicker Stahl</translation>
+    </message>
+    <message>
+        <source>greatest deviation of {1} from the {2} through measured against expected reading (rising and falling averaged); measured less line, of the measured span</source>
+        <translation>größte Abweichung von {1} von der Geraden „{2}“ durch gemessene über erwarteten Messwerten (steigend und fallend gemittelt); gemessen minus Gerade, von der gemessenen Spanne</translation>
+    </message>
+    <message>
+        <source>greatest difference of falling and rising readings at one expected value other than zero; falling less rising (of several, their means), of the measured span</source>
+        <translation>größte Differenz fallender und steigender Messwerte bei einem erwarteten Wert außer null; fallend minus steigend (von mehreren ihre Mittelwerte), von der gemessenen Spanne</translation>
     </message>
     <message>
         <source>greatest share of U in the limit</source>
-        <translation type="unfinished"></translation>
+        <translation>größter Anteil von U am Grenzwert</translation>
+    </message>
+    <message>
+        <source>greatest spread of readings at one expected value other than zero, reached from the same side; largest less smallest, of the measured span</source>
+        <translation>größte Streuung der Messwerte bei einem erwarteten Wert außer null, von derselben Seite erreicht; größter minus kleinster, von der gemessenen Spanne</translation>
     </message>
     <message>
         <source>grid of a gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Gitter eines DMS</translation>
+    </message>
+    <message>
+        <source>grid of {1}</source>
+        <translation>Gitter von {1}</translation>
     </message>
     <message>
         <source>group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>group {1}</source>
+        <translation>Gruppe {1}</translation>
     </message>
     <message>
         <source>guard band in units of U</source>
-        <translation type="unfinished"></translation>
+        <translation>Schutzabstand in Einheiten von U</translation>
+    </message>
+    <message>
+        <source>guarded acceptance</source>
+        <translation>Annahme mit Schutzabstand</translation>
+    </message>
+    <message>
+        <source>half bridge</source>
+        <translation>Halbbrücke</translation>
+    </message>
+    <message>
+        <source>half bridge with Poisson gauge</source>
+        <translation>Halbbrücke mit Querdehnungs-DMS</translation>
+    </message>
+    <message>
+        <source>hanging end</source>
+        <translation>hängendes Ende</translation>
+    </message>
+    <message>
+        <source>has both a point and a comma</source>
+        <translation>hat Punkt und Komma zugleich</translation>
+    </message>
+    <message>
+        <source>has more than one decimal mark</source>
+        <translation>hat mehr als ein Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>has no reading and is not in the line</source>
+        <translation>hat keinen Messwert und ist nicht in der Geraden</translation>
+    </message>
+    <message>
+        <source>has no unit that fits here</source>
+        <translation>hat keine hier passende Einheit</translation>
+    </message>
+    <message>
+        <source>has something between its digits</source>
+        <translation>hat etwas zwischen seinen Ziffern</translation>
+    </message>
+    <message>
+        <source>has text after the number</source>
+        <translation>hat Text nach der Zahl</translation>
     </message>
     <message>
         <source>history</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf</translation>
     </message>
     <message>
         <source>how the bridge is connected</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Brücke angeschlossen ist</translation>
+    </message>
+    <message>
+        <source>hysteresis</source>
+        <translation>Umkehrspanne</translation>
     </message>
     <message>
         <source>ignored</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht beachtet</translation>
     </message>
     <message>
         <source>in another order</source>
-        <translation type="unfinished"></translation>
+        <translation>in anderer Folge</translation>
+    </message>
+    <message>
+        <source>indication corrected for the bridge&apos;s nonlinearity</source>
+        <translation>um die Nichtlinearität der Brücke korrigierte Anzeige</translation>
     </message>
     <message>
         <source>infinite</source>
-        <translation type="unfinished"></translation>
+        <translation>unendlich</translation>
+    </message>
+    <message>
+        <source>infinite degrees of freedom</source>
+        <translation>unendlich viele Freiheitsgrade</translation>
     </message>
     <message>
         <source>input resistance</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingangswiderstand</translation>
+    </message>
+    <message>
+        <source>input resistance by its data sheet, within 20 %</source>
+        <translation>Eingangswiderstand laut Datenblatt, auf 20 %</translation>
+    </message>
+    <message>
+        <source>input {1}</source>
+        <translation>Eingangsgröße {1}</translation>
+    </message>
+    <message>
+        <source>inside the instrument</source>
+        <translation>im Gerät</translation>
     </message>
     <message>
         <source>instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>instrument end of lead {1}</source>
+        <translation>Geräteende der Leitung {1}</translation>
+    </message>
+    <message>
+        <source>instrument input</source>
+        <translation>Geräteeingang</translation>
+    </message>
+    <message>
+        <source>insulation is known to its order only, within 50 %</source>
+        <translation>Isolation ist nur der Größenordnung nach bekannt, auf 50 %</translation>
+    </message>
+    <message>
+        <source>is not a number</source>
+        <translation>ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>is too large or too small</source>
+        <translation>ist zu groß oder zu klein</translation>
+    </message>
+    <message>
+        <source>it does not say where</source>
+        <translation>der Ort fehlt</translation>
+    </message>
+    <message>
+        <source>it does not say why it is returned</source>
+        <translation>es sagt nicht, warum es zurückgegeben wird</translation>
+    </message>
+    <message>
+        <source>it has changed since it was submitted</source>
+        <translation>es hat sich geändert, seit es vorgelegt wurde</translation>
+    </message>
+    <message>
+        <source>it has fewer than three numbers</source>
+        <translation>sie hat weniger als drei Zahlen</translation>
+    </message>
+    <message>
+        <source>it has fewer than three samples</source>
+        <translation>sie hat weniger als drei Abtastwerte</translation>
     </message>
     <message>
         <source>it has no check {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>er hat keine Prüfung {1}</translation>
+    </message>
+    <message>
+        <source>it has no id</source>
+        <translation>er hat keine Kennung</translation>
+    </message>
+    <message>
+        <source>it has no level.</source>
+        <translation>sie hat kein Plateau.</translation>
     </message>
     <message>
         <source>it has no {1} for pin {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>er hat kein {1} für Stift {2}</translation>
     </message>
     <message>
         <source>it has no {1} for shunt {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>er hat kein {1} für Shunt {2}</translation>
     </message>
     <message>
         <source>it has readings in {1} in an open check, and would read in {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>er hat in einer offenen Prüfung Messwerte in {1} und zeigte dann in {2}</translation>
+    </message>
+    <message>
+        <source>it has {1} numbers, the points need {2} rows of {3}</source>
+        <translation>sie hat {1} Zahlen, die Punkte brauchen {2} Zeilen zu {3}</translation>
+    </message>
+    <message>
+        <source>it is accepted already</source>
+        <translation>es ist schon freigegeben</translation>
     </message>
     <message>
         <source>it is below zero</source>
-        <translation type="unfinished"></translation>
+        <translation>sie ist kleiner als null</translation>
+    </message>
+    <message>
+        <source>it is connected to P-, to P+ or to nothing</source>
+        <translation>sie liegt an P-, an P+ oder an nichts</translation>
     </message>
     <message>
         <source>it is fed with a constant current</source>
-        <translation type="unfinished"></translation>
+        <translation>sie wird mit Konstantstrom gespeist</translation>
     </message>
     <message>
         <source>it is longer than {1} characters</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist länger als {1} Zeichen</translation>
+    </message>
+    <message>
+        <source>it is not a finite number</source>
+        <translation>es ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>it is not known what time it is</source>
+        <translation>die Uhrzeit ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>it is not submitted</source>
+        <translation>es ist nicht vorgelegt</translation>
+    </message>
+    <message>
+        <source>it is submitted already</source>
+        <translation>es ist schon vorgelegt</translation>
     </message>
     <message>
         <source>it is taken for the {1}, and so is {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>sie gilt als {1}, und {2} ebenso</translation>
+    </message>
+    <message>
+        <source>it needs a value</source>
+        <translation>es braucht einen Wert</translation>
+    </message>
+    <message>
+        <source>it needs readings at three expected values</source>
+        <translation>dazu braucht es Messwerte bei drei erwarteten Werten</translation>
+    </message>
+    <message>
+        <source>it needs readings at two expected values</source>
+        <translation>dazu braucht es Messwerte bei zwei erwarteten Werten</translation>
+    </message>
+    <message>
+        <source>it needs readings at two expected values (zero counts) on either side of zero</source>
+        <translation>dazu braucht es Messwerte bei zwei erwarteten Werten (null zählt) auf jeder Seite von null</translation>
+    </message>
+    <message>
+        <source>it needs two zero readings</source>
+        <translation>dazu braucht es zwei Nullwerte</translation>
+    </message>
+    <message>
+        <source>it reads {1} if this is the cause, {2} as entered</source>
+        <translation>es zeigt {1}, wenn dies die Ursache ist, {2} wie eingetragen</translation>
+    </message>
+    <message>
+        <source>it takes no value</source>
+        <translation>es nimmt keinen Wert</translation>
+    </message>
+    <message>
+        <source>its covariance of x and y is not a finite number</source>
+        <translation>seine Kovarianz von x und y ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>its covariance of x and y is not smaller than ux times uy</source>
+        <translation>seine Kovarianz von x und y ist nicht kleiner als ux mal uy</translation>
     </message>
     <message>
         <source>its least limit would be {1} {2} where {3} was meant</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Mindestgrenzwert wäre {1} {2}, wo {3} gemeint war</translation>
     </message>
     <message>
         <source>its name would be empty</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Name wäre leer</translation>
     </message>
     <message>
         <source>its name would be {1}, which another channel has</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Name wäre {1}, den ein anderer Kanal hat</translation>
+    </message>
+    <message>
+        <source>its reading is no finite number and is not in the line</source>
+        <translation>ihr Messwert ist keine endliche Zahl und nicht in der Geraden</translation>
+    </message>
+    <message>
+        <source>its slope is zero, so no x belongs to a y</source>
+        <translation>ihre Steigung ist null, daher gehört kein x zu einem y</translation>
+    </message>
+    <message>
+        <source>its uncertainty is beyond any number</source>
+        <translation>ihre Unsicherheit ist größer als jede Zahl</translation>
+    </message>
+    <message>
+        <source>its uncertainty is not known, and without it there is no E_n</source>
+        <translation>seine Unsicherheit ist nicht bekannt, und ohne sie gibt es kein E_n</translation>
+    </message>
+    <message>
+        <source>its uncertainty must be a finite number that is not negative</source>
+        <translation>ihre Unsicherheit muss eine endliche, nicht negative Zahl sein</translation>
+    </message>
+    <message>
+        <source>its value is no finite number</source>
+        <translation>ihr Wert ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>its value must be from {1} to {2}</source>
+        <translation>der Wert muss von {1} bis {2} reichen</translation>
+    </message>
+    <message>
+        <source>its variance is not positive</source>
+        <translation>ihre Varianz ist nicht positiv</translation>
+    </message>
+    <message>
+        <source>jumper {1}</source>
+        <translation>Steckbrücke {1}</translation>
     </message>
     <message>
         <source>jumpers of shunt {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckbrücken von Shunt {1}</translation>
+    </message>
+    <message>
+        <source>jumpers {1} and {2} of {3} are swapped</source>
+        <translation>die Steckbrücken {1} und {2} von {3} sind vertauscht</translation>
+    </message>
+    <message>
+        <source>keep {1} closed{2}</source>
+        <translation>{1} geschlossen halten{2}</translation>
+    </message>
+    <message>
+        <source>last less first zero reading {1}</source>
+        <translation>letzter minus erster Nullwert {1}</translation>
+    </message>
+    <message>
+        <source>last zero reading less the first, of the greatest expected reading</source>
+        <translation>letzter Nullwert minus erster, vom größten erwarteten Messwert</translation>
+    </message>
+    <message>
+        <source>lead </source>
+        <translation>Leitung </translation>
     </message>
     <message>
         <source>lead cross-section</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitungsquerschnitt</translation>
     </message>
     <message>
         <source>lead length</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitungslänge</translation>
     </message>
     <message>
         <source>lead resistance</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitungswiderstand</translation>
     </message>
     <message>
         <source>lead {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitung {1}</translation>
+    </message>
+    <message>
+        <source>leads </source>
+        <translation>Leitungen </translation>
+    </message>
+    <message>
+        <source>leads are entered as exchanged</source>
+        <translation>Leitungen als vertauscht eingetragen sind</translation>
+    </message>
+    <message>
+        <source>leads warmer by</source>
+        <translation>Leitungen wärmer um</translation>
     </message>
     <message>
         <source>leads warmer than stated</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitungen wärmer als angegeben</translation>
+    </message>
+    <message>
+        <source>leads within 5 K of the temperature stated</source>
+        <translation>Leitungen auf 5 K der angegebenen Temperatur</translation>
+    </message>
+    <message>
+        <source>leads {1} and {2} are swapped at the instrument</source>
+        <translation>die Leitungen {1} und {2} sind am Gerät vertauscht</translation>
+    </message>
+    <message>
+        <source>leak over </source>
+        <translation>Nebenschluss über </translation>
+    </message>
+    <message>
+        <source>leak over {1}</source>
+        <translation>Nebenschluss über {1}</translation>
+    </message>
+    <message>
+        <source>leak to structure of </source>
+        <translation>Nebenschluss zur Struktur von </translation>
+    </message>
+    <message>
+        <source>leak to structure of {1}</source>
+        <translation>Nebenschluss zur Struktur von {1}</translation>
     </message>
     <message>
         <source>least limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestgrenzwert</translation>
+    </message>
+    <message>
+        <source>least squares with correlated readings</source>
+        <translation>kleinste Quadrate mit korrelierten Messwerten</translation>
+    </message>
+    <message>
+        <source>least squares with correlated x and y</source>
+        <translation>kleinste Quadrate mit korrelierten x und y</translation>
+    </message>
+    <message>
+        <source>least-squares line</source>
+        <translation>Ausgleichsgerade</translation>
+    </message>
+    <message>
+        <source>leaves {1}</source>
+        <translation>lässt {1} übrig</translation>
+    </message>
+    <message>
+        <source>less leak{1} than entered</source>
+        <translation>weniger Nebenschluss{1} als eingetragen</translation>
+    </message>
+    <message>
+        <source>less than 0.01 %</source>
+        <translation>weniger als 0,01 %</translation>
+    </message>
+    <message>
+        <source>level </source>
+        <translation>Plateau </translation>
+    </message>
+    <message>
+        <source>levels </source>
+        <translation>Plateaus </translation>
     </message>
     <message>
         <source>like</source>
-        <translation type="unfinished"></translation>
+        <translation>wie</translation>
     </message>
     <message>
         <source>limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert</translation>
     </message>
     <message>
         <source>limit of a deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert einer Abweichung</translation>
     </message>
     <message>
         <source>limit of zero return</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert der Nullpunktrückkehr</translation>
     </message>
     <message>
         <source>limit of {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert von {1}</translation>
+    </message>
+    <message>
+        <source>limit {1}</source>
+        <translation>Grenzwert {1}</translation>
+    </message>
+    <message>
+        <source>line through zero by least squares</source>
+        <translation>Ausgleichsgerade durch null</translation>
     </message>
     <message>
         <source>line {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile {1}</translation>
+    </message>
+    <message>
+        <source>linear indication, F and N as set</source>
+        <translation>lineare Anzeige, F und N wie eingestellt</translation>
+    </message>
+    <message>
+        <source>linear indication, F of the gauge, N of the bridge</source>
+        <translation>lineare Anzeige, F des DMS, N der Brücke</translation>
     </message>
     <message>
         <source>linearisation</source>
-        <translation type="unfinished"></translation>
+        <translation>Linearisierung</translation>
+    </message>
+    <message>
+        <source>mains frequency</source>
+        <translation>Netzfrequenz</translation>
     </message>
     <message>
         <source>mains hum averaged out</source>
-        <translation type="unfinished"></translation>
+        <translation>Netzbrummen ausgemittelt</translation>
     </message>
     <message>
         <source>margin of a change</source>
-        <translation type="unfinished"></translation>
+        <translation>Toleranz einer Änderung</translation>
     </message>
     <message>
         <source>margin of a change of zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Toleranz einer Nullpunktänderung</translation>
     </message>
     <message>
         <source>margin of change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungstoleranz</translation>
     </message>
     <message>
         <source>margin of the zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Nullpunkttoleranz</translation>
+    </message>
+    <message>
+        <source>max({1}, least)</source>
+        <translation>max({1}, Mindestwert)</translation>
+    </message>
+    <message>
+        <source>max({1}, {2})</source>
+        <translation>max({1}, {2})</translation>
+    </message>
+    <message>
+        <source>mean and robust mean differ by {1} times the uncertainty</source>
+        <translation>Mittelwert und robuster Mittelwert unterscheiden sich um das {1}-Fache der Unsicherheit</translation>
+    </message>
+    <message>
+        <source>measure from </source>
+        <translation>messen von </translation>
+    </message>
+    <message>
+        <source>measure from lead P+ to lead sense+ and from lead P- to lead sense-: </source>
+        <translation>von Leitung P+ zu Leitung sense+ und von Leitung P- zu Leitung sense- messen: </translation>
+    </message>
+    <message>
+        <source>measured against simulated, not fitted: {1}</source>
+        <translation>gemessen über simuliert, nicht angepasst: {1}</translation>
+    </message>
+    <message>
+        <source>measured against simulated, {1}</source>
+        <translation>gemessen über simuliert, {1}</translation>
+    </message>
+    <message>
+        <source>minimax line</source>
+        <translation>Minimax-Gerade</translation>
+    </message>
+    <message>
+        <source>minimax line through zero</source>
+        <translation>Minimax-Gerade durch null</translation>
+    </message>
+    <message>
+        <source>missing pin</source>
+        <translation>fehlender Stift</translation>
+    </message>
+    <message>
+        <source>more than 100</source>
+        <translation>mehr als 100</translation>
     </message>
     <message>
         <source>moving average over {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>gleitender Mittelwert über {1}</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>negative</source>
+        <translation>negativ</translation>
+    </message>
+    <message>
+        <source>negative side only</source>
+        <translation>nur negative Seite</translation>
+    </message>
+    <message>
+        <source>neighbouring pins</source>
+        <translation>benachbarte Stifte</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>no check has a reading, so that there is nothing to review</source>
+        <translation>keine Prüfung hat einen Messwert, es gibt also nichts durchzusehen</translation>
     </message>
     <message>
         <source>no column is the name of the channels</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Spalte ist der Name der Kanäle</translation>
+    </message>
+    <message>
+        <source>no current can flow from P+ to P-</source>
+        <translation>von P+ nach P- kann kein Strom fließen</translation>
+    </message>
+    <message>
+        <source>no day</source>
+        <translation>kein Tag</translation>
+    </message>
+    <message>
+        <source>no level is reached both on the way up and on the way down.</source>
+        <translation>kein Stufenwert wird sowohl aufwärts als auch abwärts erreicht.</translation>
+    </message>
+    <message>
+        <source>no level is reached twice from the same side.</source>
+        <translation>kein Stufenwert wird zweimal von derselben Seite erreicht.</translation>
+    </message>
+    <message>
+        <source>no level is wanted</source>
+        <translation>kein Stufenwert ist gewünscht</translation>
+    </message>
+    <message>
+        <source>no level was found in the column {1}</source>
+        <translation>in der Spalte {1} wurde kein Plateau gefunden</translation>
+    </message>
+    <message>
+        <source>no level was read both on the way up and on the way down</source>
+        <translation>kein Stufenwert wurde sowohl aufwärts als auch abwärts abgelesen</translation>
+    </message>
+    <message>
+        <source>no level was read twice in the same direction</source>
+        <translation>kein Stufenwert wurde zweimal in derselben Richtung abgelesen</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>kein Grenzwert</translation>
+    </message>
+    <message>
+        <source>no limit is set</source>
+        <translation>kein Grenzwert gesetzt</translation>
+    </message>
+    <message>
+        <source>no more than {1} exchanges are reckoned with</source>
+        <translation>mit mehr als {1} Vertauschungen wird nicht gerechnet</translation>
     </message>
     <message>
         <source>no number</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Zahl</translation>
+    </message>
+    <message>
+        <source>no position is free: {1} of {2} have a resistor already</source>
+        <translation>kein Platz ist frei: {1} von {2} haben schon einen Widerstand</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>kein Messwert</translation>
+    </message>
+    <message>
+        <source>no resistance gives this level at this place{1}</source>
+        <translation>kein Widerstand ergibt diesen Stufenwert an diesem Ort{1}</translation>
+    </message>
+    <message>
+        <source>no resistor connects this to the excitation, so its potential is undefined</source>
+        <translation>kein Widerstand verbindet dies mit der Speisung, daher ist sein Potential unbestimmt</translation>
+    </message>
+    <message>
+        <source>no step expects a reading</source>
+        <translation>keine Stufe erwartet einen Messwert</translation>
+    </message>
+    <message>
+        <source>no step has an uncertainty that could be drawn</source>
+        <translation>keine Stufe hat eine Unsicherheit, die sich ziehen ließe</translation>
+    </message>
+    <message>
+        <source>no steps</source>
+        <translation>keine Stufen</translation>
+    </message>
+    <message>
+        <source>no strain of the gauges gives this output</source>
+        <translation>keine Dehnung der DMS ergibt dieses Signal</translation>
+    </message>
+    <message>
+        <source>no temperature coefficient of the gauge factor is entered, so nothing would change</source>
+        <translation>kein Temperaturkoeffizient des k-Faktors ist eingetragen, daher änderte sich nichts</translation>
+    </message>
+    <message>
+        <source>no value</source>
+        <translation>kein Wert</translation>
+    </message>
+    <message>
+        <source>no voltage between the reference terminals</source>
+        <translation>keine Spannung zwischen den Bezugsanschlüssen</translation>
+    </message>
+    <message>
+        <source>nobody is named</source>
+        <translation>niemand ist genannt</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>none instead of {1}{2}</source>
+        <translation>keine statt {1}{2}</translation>
+    </message>
+    <message>
+        <source>none listed</source>
+        <translation>keine aufgeführt</translation>
+    </message>
+    <message>
+        <source>none of its samples is a number</source>
+        <translation>keiner seiner Abtastwerte ist eine Zahl</translation>
     </message>
     <message>
         <source>none: fewer than three checks with a line</source>
-        <translation type="unfinished"></translation>
+        <translation>keine: weniger als drei Prüfungen mit einer Geraden</translation>
+    </message>
+    <message>
+        <source>none: no shunt is closed</source>
+        <translation>keine: Kein Shunt ist geschlossen</translation>
     </message>
     <message>
         <source>none: readings typed or pasted</source>
-        <translation type="unfinished"></translation>
+        <translation>keine: Messwerte getippt oder eingefügt</translation>
+    </message>
+    <message>
+        <source>none: the closed shunts do not move the output</source>
+        <translation>keine: Die geschlossenen Shunts bewegen das Signal nicht</translation>
+    </message>
+    <message>
+        <source>none: they are for bridges whose leads are in order</source>
+        <translation>keine: Sie gelten für Brücken, deren Leitungen in Ordnung sind</translation>
+    </message>
+    <message>
+        <source>nonlinearity</source>
+        <translation>Linearitätsabweichung</translation>
     </message>
     <message>
         <source>nonlinearity measured from</source>
-        <translation type="unfinished"></translation>
+        <translation>Linearitätsabweichung gemessen von</translation>
+    </message>
+    <message>
+        <source>not a number</source>
+        <translation>keine Zahl</translation>
+    </message>
+    <message>
+        <source>not all steps of a shunt check show.</source>
+        <translation>was nicht alle Stufen einer Shuntprüfung zeigen.</translation>
     </message>
     <message>
         <source>not checked</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geprüft</translation>
     </message>
     <message>
         <source>not checked: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geprüft: {1}</translation>
     </message>
     <message>
         <source>not compared</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht verglichen</translation>
+    </message>
+    <message>
+        <source>not compared: a reading has no stated uncertainty</source>
+        <translation>nicht verglichen: ein Messwert hat keine angegebene Unsicherheit</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <translation>nicht angepasst</translation>
     </message>
     <message>
         <source>not given</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>not in the list</source>
+        <translation>nicht in der Liste</translation>
+    </message>
+    <message>
+        <source>not in this bridge</source>
+        <translation>nicht in dieser Brücke</translation>
     </message>
     <message>
         <source>not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>not judged, a limit is negative or not a number</source>
+        <translation>nicht beurteilt, ein Grenzwert ist negativ oder keine Zahl</translation>
+    </message>
+    <message>
+        <source>not judged, {1}</source>
+        <translation>nicht beurteilt, {1}</translation>
     </message>
     <message>
         <source>not judged: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht beurteilt: {1}</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>not known: all readings alike</source>
+        <translation>nicht bekannt: alle Messwerte gleich</translation>
+    </message>
+    <message>
+        <source>not known: fewer than two zero readings</source>
+        <translation>nicht bekannt: weniger als zwei Nullwerte</translation>
+    </message>
+    <message>
+        <source>not known: too few points</source>
+        <translation>nicht bekannt: zu wenige Punkte</translation>
+    </message>
+    <message>
+        <source>not known: two points only</source>
+        <translation>nicht bekannt: nur zwei Punkte</translation>
+    </message>
+    <message>
+        <source>not known: {1}</source>
+        <translation>nicht bekannt: {1}</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>nicht verwendet</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>nothing is connected there, so the output is undefined</source>
+        <translation>dort ist nichts angeschlossen, daher ist das Signal unbestimmt</translation>
+    </message>
+    <message>
+        <source>nothing is wrong</source>
+        <translation>nichts ist falsch</translation>
     </message>
     <message>
         <source>nothing to change</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts zu ändern</translation>
+    </message>
+    <message>
+        <source>now </source>
+        <translation>jetzt </translation>
+    </message>
+    <message>
+        <source>of arms and shunts</source>
+        <translation>von Zweigen und Shunts</translation>
+    </message>
+    <message>
+        <source>of each output, before the zero is subtracted</source>
+        <translation>jedes Signals, bevor die Null abgezogen wird</translation>
+    </message>
+    <message>
+        <source>of that name</source>
+        <translation>dieses Namens</translation>
+    </message>
+    <message>
+        <source>of the change from zero</source>
+        <translation>der Änderung ab null</translation>
+    </message>
+    <message>
+        <source>of the expected reading: shunts, arms, leads, instrument. It decides pass or fail</source>
+        <translation>vom erwarteten Messwert: Shunts, Zweige, Leitungen, Gerät. Entscheidet über bestanden oder nicht</translation>
+    </message>
+    <message>
+        <source>of the load that the step simulates, as read</source>
+        <translation>von der Last, die die Stufe simuliert, wie abgelesen</translation>
+    </message>
+    <message>
+        <source>of the others none fails</source>
+        <translation>von den übrigen überschreitet keine ihren Grenzwert</translation>
+    </message>
+    <message>
+        <source>of the strain that the step simulates, as read: gauge factor and temperature are in it too</source>
+        <translation>von der Dehnung, die die Stufe simuliert, wie abgelesen: Auch k-Faktor und Temperatur stecken darin</translation>
     </message>
     <message>
         <source>on the day of printing</source>
-        <translation type="unfinished"></translation>
+        <translation>am Tag des Drucks</translation>
+    </message>
+    <message>
+        <source>one end</source>
+        <translation>ein Ende</translation>
+    </message>
+    <message>
+        <source>one is no finite number</source>
+        <translation>einer ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>one more zero step at the end</source>
+        <translation>eine weitere Nullstufe am Ende</translation>
+    </message>
+    <message>
+        <source>one of the readings is no finite number</source>
+        <translation>einer der Messwerte ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>one of the two series does not vary, so that it has no correlation</source>
+        <translation>eine der beiden Reihen ändert sich nicht, sodass sie keine Korrelation hat</translation>
+    </message>
+    <message>
+        <source>one remark is not settled</source>
+        <translation>eine Anmerkung ist nicht erledigt</translation>
+    </message>
+    <message>
+        <source>one wire in each arm</source>
+        <translation>eine Leitung in jedem Zweig</translation>
+    </message>
+    <message>
+        <source>one wire of a three-wire connection</source>
+        <translation>eine Leitung einer Dreileiterschaltung</translation>
+    </message>
+    <message>
+        <source>only {1}{2}</source>
+        <translation>nur {1}{2}</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>open remarks: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>offene Anmerkungen: {1}</translation>
     </message>
     <message>
         <source>open: the set-up of the channel as it is now</source>
-        <translation type="unfinished"></translation>
+        <translation>offen: die jetzige Einrichtung des Kanals</translation>
+    </message>
+    <message>
+        <source>or a current of {1} mA where {2} mA is entered</source>
+        <translation>oder ein Strom von {1} mA, wo {2} mA eingetragen ist</translation>
+    </message>
+    <message>
+        <source>or an excitation of</source>
+        <translation>oder eine Speisung von</translation>
     </message>
     <message>
         <source>ordinary</source>
-        <translation type="unfinished"></translation>
+        <translation>gewöhnlich</translation>
+    </message>
+    <message>
+        <source>ordinary least squares</source>
+        <translation>gewöhnliche kleinste Quadrate</translation>
+    </message>
+    <message>
+        <source>others ({1})</source>
+        <translation>andere ({1})</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außerhalb</translation>
+    </message>
+    <message>
+        <source>over arm {1}</source>
+        <translation>über Zweig {1}</translation>
+    </message>
+    <message>
+        <source>over {1}</source>
+        <translation>über {1}</translation>
+    </message>
+    <message>
+        <source>p of beyond the margin</source>
+        <translation>p jenseits der Toleranz</translation>
+    </message>
+    <message>
+        <source>p of no difference</source>
+        <translation>p ohne Unterschied</translation>
     </message>
     <message>
         <source>p, beyond margin</source>
-        <translation type="unfinished"></translation>
+        <translation>p, jenseits der Toleranz</translation>
     </message>
     <message>
         <source>p, nothing moved</source>
-        <translation type="unfinished"></translation>
+        <translation>p, nichts bewegt</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation>bestanden</translation>
     </message>
     <message>
         <source>passes</source>
-        <translation type="unfinished"></translation>
+        <translation>bestanden</translation>
     </message>
     <message>
         <source>passing: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>bestanden: {1}</translation>
     </message>
     <message>
         <source>pattern</source>
-        <translation type="unfinished"></translation>
+        <translation>Muster</translation>
+    </message>
+    <message>
+        <source>pin used twice</source>
+        <translation>doppelt belegter Stift</translation>
     </message>
     <message>
         <source>pin {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stift {1}</translation>
+    </message>
+    <message>
+        <source>pin {1}, which is not in the list</source>
+        <translation>Stift {1}, der nicht in der Liste steht</translation>
     </message>
     <message>
         <source>pins</source>
-        <translation type="unfinished"></translation>
+        <translation>Stifte</translation>
     </message>
     <message>
         <source>place of shunt {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort von Shunt {1}</translation>
+    </message>
+    <message>
+        <source>places joined</source>
+        <translation>verbundene Orte</translation>
     </message>
     <message>
         <source>plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>plus/minus asymmetry</source>
+        <translation>Asymmetrie plus/minus</translation>
+    </message>
+    <message>
+        <source>point {1}</source>
+        <translation>Punkt {1}</translation>
+    </message>
+    <message>
+        <source>poor: filled plastic such as glass fibre in epoxy</source>
+        <translation>schlecht: gefüllter Kunststoff, etwa Glasfaser in Epoxidharz</translation>
+    </message>
+    <message>
+        <source>positive</source>
+        <translation>positiv</translation>
+    </message>
+    <message>
+        <source>positive side only</source>
+        <translation>nur positive Seite</translation>
+    </message>
+    <message>
+        <source>potentiometers of ±5 % are usual</source>
+        <translation>Potentiometer von ±5 % sind üblich</translation>
     </message>
     <message>
         <source>probability of conformity</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit der Konformität</translation>
+    </message>
+    <message>
+        <source>quarter bridge</source>
+        <translation>Viertelbrücke</translation>
+    </message>
+    <message>
+        <source>r = y − ŷ</source>
+        <translation>r = y − ŷ</translation>
+    </message>
+    <message>
+        <source>random order</source>
+        <translation>zufällige Folge</translation>
     </message>
     <message>
         <source>range</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich</translation>
     </message>
     <message>
         <source>rare</source>
-        <translation type="unfinished"></translation>
+        <translation>selten</translation>
     </message>
     <message>
         <source>rated output</source>
-        <translation type="unfinished"></translation>
+        <translation>Nennkennwert</translation>
+    </message>
+    <message>
+        <source>rated output of a transducer within 0.1 %</source>
+        <translation>Nennkennwert eines Aufnehmers auf 0,1 %</translation>
     </message>
     <message>
         <source>reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>reading / simulated − 1</source>
+        <translation>Messwert / simuliert − 1</translation>
     </message>
     <message>
         <source>readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>readings are {1} times what they should be</source>
+        <translation>Messwerte sind das {1}-Fache dessen, was sie sein sollten</translation>
+    </message>
+    <message>
+        <source>readings are {1}{2}</source>
+        <translation>Messwerte sind {1}{2}</translation>
+    </message>
+    <message>
+        <source>readings in mV taken for {1}</source>
+        <translation>Messwerte in mV als {1} genommen</translation>
+    </message>
+    <message>
+        <source>readings in mV/V taken for {1}</source>
+        <translation>Messwerte in mV/V als {1} genommen</translation>
+    </message>
+    <message>
+        <source>readings in µm/m taken for {1}</source>
+        <translation>Messwerte in µm/m als {1} genommen</translation>
+    </message>
+    <message>
+        <source>readings without any uncertainty of their own cannot be weighed</source>
+        <translation>Messwerte ohne jede eigene Unsicherheit lassen sich nicht gewichten</translation>
+    </message>
+    <message>
+        <source>reads {1}</source>
+        <translation>zeigt {1}</translation>
     </message>
     <message>
         <source>recording column</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>refused: {1}</source>
+        <translation>abgelehnt: {1}</translation>
     </message>
     <message>
         <source>remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Anmerkungen</translation>
+    </message>
+    <message>
+        <source>repeatability</source>
+        <translation>Wiederholbarkeit</translation>
+    </message>
+    <message>
+        <source>resistance given</source>
+        <translation>Widerstand angegeben</translation>
+    </message>
+    <message>
+        <source>resistance of leads as entered, within 10 %</source>
+        <translation>Leitungswiderstand wie eingetragen, auf 10 %</translation>
+    </message>
+    <message>
+        <source>resistance worked out from length and section, within 5 %</source>
+        <translation>Widerstand aus Länge und Querschnitt, auf 5 %</translation>
+    </message>
+    <message>
+        <source>resistors of ±1 % are usual</source>
+        <translation>Widerstände von ±1 % sind üblich</translation>
+    </message>
+    <message>
+        <source>resolution not stated, taken as fine enough</source>
+        <translation>Auflösung nicht angegeben, als fein genug angenommen</translation>
     </message>
     <message>
         <source>returned</source>
-        <translation type="unfinished"></translation>
+        <translation>zurückgegeben</translation>
+    </message>
+    <message>
+        <source>reversed, now </source>
+        <translation>umgekehrt, jetzt </translation>
+    </message>
+    <message>
+        <source>right across arm {1}</source>
+        <translation>direkt über Zweig {1}</translation>
+    </message>
+    <message>
+        <source>right across {1}</source>
+        <translation>direkt über {1}</translation>
+    </message>
+    <message>
+        <source>rise. </source>
+        <translation>steigen lassen. </translation>
+    </message>
+    <message>
+        <source>rises by </source>
+        <translation>steigt um </translation>
+    </message>
+    <message>
+        <source>rounding of the reading</source>
+        <translation>Auflösung des Messwerts</translation>
+    </message>
+    <message>
+        <source>rounding of the zero reading</source>
+        <translation>Auflösung des Nullwerts</translation>
+    </message>
+    <message>
+        <source>row {1} of {2}</source>
+        <translation>Zeile {1} von {2}</translation>
+    </message>
+    <message>
+        <source>row {1}, column {2} of {3}</source>
+        <translation>Zeile {1}, Spalte {2} von {3}</translation>
+    </message>
+    <message>
+        <source>s = √(Σr² / dof)</source>
+        <translation>s = √(Σr² / dof)</translation>
     </message>
     <message>
         <source>sample rate</source>
-        <translation type="unfinished"></translation>
+        <translation>Abtastrate</translation>
+    </message>
+    <message>
+        <source>sample {1}</source>
+        <translation>Abtastwert {1}</translation>
     </message>
     <message>
         <source>scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Skalierung</translation>
+    </message>
+    <message>
+        <source>scale and range</source>
+        <translation>Skalierung und Bereich</translation>
     </message>
     <message>
         <source>schematics</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltbilder</translation>
     </message>
     <message>
         <source>serial number</source>
-        <translation type="unfinished"></translation>
+        <translation>Seriennummer</translation>
     </message>
     <message>
         <source>serial number of the instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Seriennummer des Geräts</translation>
     </message>
     <message>
         <source>serial {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Seriennummer {1}</translation>
     </message>
     <message>
         <source>set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichtung</translation>
     </message>
     <message>
         <source>settled</source>
-        <translation type="unfinished"></translation>
+        <translation>eingeschwungen</translation>
     </message>
     <message>
         <source>settled to</source>
-        <translation type="unfinished"></translation>
+        <translation>eingeschwungen auf</translation>
+    </message>
+    <message>
+        <source>share × greatest |expected|</source>
+        <translation>Anteil × größter |erwartet|</translation>
+    </message>
+    <message>
+        <source>share × |expected|</source>
+        <translation>Anteil × |erwartet|</translation>
+    </message>
+    <message>
+        <source>shared risk</source>
+        <translation>geteiltes Risiko</translation>
+    </message>
+    <message>
+        <source>short S+ and S-{1}</source>
+        <translation>S+ und S- kurzschließen{1}</translation>
+    </message>
+    <message>
+        <source>short the excitation{1}</source>
+        <translation>die Speisung kurzschließen{1}</translation>
+    </message>
+    <message>
+        <source>short {1}</source>
+        <translation>{1} kurzschließen</translation>
+    </message>
+    <message>
+        <source>short {1}{2}</source>
+        <translation>{1} kurzschließen{2}</translation>
+    </message>
+    <message>
+        <source>shorts the excitation</source>
+        <translation>schließt die Speisung kurz</translation>
+    </message>
+    <message>
+        <source>shorts the signal</source>
+        <translation>schließt das Signal kurz</translation>
+    </message>
+    <message>
+        <source>shorts {1}</source>
+        <translation>schließt {1} kurz</translation>
+    </message>
+    <message>
+        <source>shunt formula for small strain</source>
+        <translation>Shuntformel für kleine Dehnung</translation>
+    </message>
+    <message>
+        <source>shunt formula for small strain, summed over the shunts</source>
+        <translation>Shuntformel für kleine Dehnung, summiert über die Shunts</translation>
+    </message>
+    <message>
+        <source>shunt over one of four equal arms</source>
+        <translation>Shunt über einem von vier gleichen Zweigen</translation>
+    </message>
+    <message>
+        <source>shunt place</source>
+        <translation>Ort des Shunts</translation>
     </message>
     <message>
         <source>shunt {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Shunt {1}</translation>
+    </message>
+    <message>
+        <source>shunt {1}, </source>
+        <translation>Shunt {1}, </translation>
     </message>
     <message>
         <source>sign-off</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigabe</translation>
+    </message>
+    <message>
+        <source>simple acceptance</source>
+        <translation>einfache Annahme</translation>
+    </message>
+    <message>
+        <source>simulated load</source>
+        <translation>simulierte Last</translation>
+    </message>
+    <message>
+        <source>simulated strain</source>
+        <translation>simulierte Dehnung</translation>
+    </message>
+    <message>
+        <source>simulated {1} instead of {2} {3} at step {4}{5}</source>
+        <translation>simuliert {1} statt {2} {3} bei Stufe {4}{5}</translation>
+    </message>
+    <message>
+        <source>slope of the positive half, zero steps included, less that of the negative half; measured against expected reading by {1} least squares, of the expected slope</source>
+        <translation>Steigung der positiven Hälfte einschließlich der Nullstufen minus die der negativen Hälfte; gemessene über erwarteten Messwerten nach {1} kleinsten Quadraten, von der erwarteten Steigung</translation>
+    </message>
+    <message>
+        <source>slope {1} of the positive and {2} of the negative half</source>
+        <translation>Steigung {1} der positiven und {2} der negativen Hälfte</translation>
+    </message>
+    <message>
+        <source>small strain, from the simulated strain</source>
+        <translation>kleine Dehnung, aus der simulierten Dehnung</translation>
+    </message>
+    <message>
+        <source>span error</source>
+        <translation>Spannenfehler</translation>
+    </message>
+    <message>
+        <source>span of the mean readings between the extreme steps that were read, less the expected span, of the expected span</source>
+        <translation>Spanne der mittleren Messwerte zwischen den äußersten abgelesenen Stufen minus die erwartete Spanne, von der erwarteten Spanne</translation>
+    </message>
+    <message>
+        <source>stated</source>
+        <translation>angegeben</translation>
+    </message>
+    <message>
+        <source>static, high accuracy</source>
+        <translation>statisch, hohe Genauigkeit</translation>
+    </message>
+    <message>
+        <source>static, low accuracy</source>
+        <translation>statisch, geringe Genauigkeit</translation>
+    </message>
+    <message>
+        <source>static, moderate accuracy</source>
+        <translation>statisch, mäßige Genauigkeit</translation>
+    </message>
+    <message>
+        <source>step </source>
+        <translation>Stufe </translation>
+    </message>
+    <message>
+        <source>step {1}</source>
+        <translation>Stufe {1}</translation>
+    </message>
+    <message>
+        <source>step {1}: no finite reading</source>
+        <translation>Stufe {1}: kein endlicher Messwert</translation>
     </message>
     <message>
         <source>steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>steps </source>
+        <translation>Stufen </translation>
     </message>
     <message>
         <source>steps at most {1} at step {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufen höchstens {1} bei Stufe {2}</translation>
+    </message>
+    <message>
+        <source>steps {1}: no finite reading</source>
+        <translation>Stufen {1}: kein endlicher Messwert</translation>
+    </message>
+    <message>
+        <source>still settling at its beginning</source>
+        <translation>schwingt an seinem Anfang noch ein</translation>
     </message>
     <message>
         <source>structure connected to</source>
-        <translation type="unfinished"></translation>
+        <translation>Struktur verbunden mit</translation>
+    </message>
+    <message>
+        <source>structure to {1}</source>
+        <translation>Struktur zu {1}</translation>
     </message>
     <message>
         <source>submitted</source>
-        <translation type="unfinished"></translation>
+        <translation>vorgelegt</translation>
+    </message>
+    <message>
+        <source>submitted for review</source>
+        <translation>zur Durchsicht vorgelegt</translation>
     </message>
     <message>
         <source>summary</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammenfassung</translation>
+    </message>
+    <message>
+        <source>switch of shunt {1}</source>
+        <translation>Schalter von Shunt {1}</translation>
+    </message>
+    <message>
+        <source>switches of all shunts</source>
+        <translation>Schalter aller Shunts</translation>
+    </message>
+    <message>
+        <source>temperature coefficient by its data sheet, within 20 %</source>
+        <translation>Temperaturkoeffizient laut Datenblatt, auf 20 %</translation>
     </message>
     <message>
         <source>temperature coefficient of the gauge factor</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperaturkoeffizient des k-Faktors</translation>
     </message>
     <message>
         <source>temperature of the gauges</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur der DMS</translation>
+    </message>
+    <message>
+        <source>temperature of the leads</source>
+        <translation>Temperatur der Leitungen</translation>
     </message>
     <message>
         <source>temperature that the gauge factor is stated for</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur, für die der k-Faktor angegeben ist</translation>
     </message>
     <message>
         <source>template</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlage</translation>
+    </message>
+    <message>
+        <source>terminal </source>
+        <translation>Anschluss </translation>
+    </message>
+    <message>
+        <source>terminal {1}</source>
+        <translation>Anschluss {1}</translation>
+    </message>
+    <message>
+        <source>that is one lead twice</source>
+        <translation>das ist zweimal dieselbe Leitung</translation>
+    </message>
+    <message>
+        <source>that lead is broken already</source>
+        <translation>diese Leitung ist schon unterbrochen</translation>
+    </message>
+    <message>
+        <source>that says nothing that can be tried out</source>
+        <translation>das sagt nichts, was sich ausprobieren ließe</translation>
+    </message>
+    <message>
+        <source>the arms are not all {1}</source>
+        <translation>die Zweige haben nicht alle {1}</translation>
+    </message>
+    <message>
+        <source>the balance network</source>
+        <translation>dem Abgleichnetzwerk</translation>
+    </message>
+    <message>
+        <source>the box goes up to {1}, which is not between {2} and {3}</source>
+        <translation>die Dekade reicht bis {1}, was nicht zwischen {2} und {3} liegt</translation>
+    </message>
+    <message>
+        <source>the bridge cannot be worked out with it: {1}</source>
+        <translation>die Brücke lässt sich damit nicht berechnen: {1}</translation>
+    </message>
+    <message>
+        <source>the bridge factor as set</source>
+        <translation>dem eingestellten Brückenfaktor</translation>
+    </message>
+    <message>
+        <source>the bridge factor set</source>
+        <translation>der eingestellte Brückenfaktor</translation>
+    </message>
+    <message>
+        <source>the bridge&apos;s nonlinearity</source>
+        <translation>der Nichtlinearität der Brücke</translation>
+    </message>
+    <message>
+        <source>the capacity</source>
+        <translation>die Nennlast</translation>
+    </message>
+    <message>
+        <source>the certificate needs its expanded uncertainty U, above 0 Ω</source>
+        <translation>der Kalibrierschein braucht seine erweiterte Unsicherheit U, über 0 Ω</translation>
+    </message>
+    <message>
+        <source>the certificate&apos;s {1} is far from the nominal {2}</source>
+        <translation>die {1} des Kalibrierscheins liegen weit vom Nennwert {2}</translation>
+    </message>
+    <message>
+        <source>the channel has no such point</source>
+        <translation>der Kanal hat keinen solchen Punkt</translation>
+    </message>
+    <message>
+        <source>the channel has no such shunt or not as many jumpers</source>
+        <translation>der Kanal hat keinen solchen Shunt oder nicht so viele Steckbrücken</translation>
+    </message>
+    <message>
+        <source>the coefficients between the inputs contradict each other</source>
+        <translation>die Koeffizienten zwischen den Eingangsgrößen widersprechen einander</translation>
+    </message>
+    <message>
+        <source>the connection has no lead {1}</source>
+        <translation>die Anschlussart hat keine Leitung {1}</translation>
+    </message>
+    <message>
+        <source>the connection has no sense leads</source>
+        <translation>die Anschlussart hat keine Fühlerleitungen</translation>
+    </message>
+    <message>
+        <source>the constant current</source>
+        <translation>dem Konstantstrom</translation>
+    </message>
+    <message>
+        <source>the covariance</source>
+        <translation>die Kovarianz</translation>
+    </message>
+    <message>
+        <source>the covariance of x and y</source>
+        <translation>die Kovarianz von x und y</translation>
+    </message>
+    <message>
+        <source>the covariance of y</source>
+        <translation>die Kovarianz von y</translation>
+    </message>
+    <message>
+        <source>the coverage factor is not between 1 and 10</source>
+        <translation>der Erweiterungsfaktor liegt nicht zwischen 1 und 10</translation>
+    </message>
+    <message>
+        <source>the coverage factor k of its uncertainty must be a number above zero</source>
+        <translation>der Erweiterungsfaktor k ihrer Unsicherheit muss eine Zahl über null sein</translation>
+    </message>
+    <message>
+        <source>the coverage probability must lie between 0 and 1</source>
+        <translation>die Überdeckungswahrscheinlichkeit muss zwischen 0 und 1 liegen</translation>
+    </message>
+    <message>
+        <source>the current</source>
+        <translation>der Strom</translation>
+    </message>
+    <message>
+        <source>the cutoff frequency must be greater than zero</source>
+        <translation>die Grenzfrequenz muss größer als null sein</translation>
+    </message>
+    <message>
+        <source>the degrees of freedom of its uncertainty must be a number above zero</source>
+        <translation>die Freiheitsgrade ihrer Unsicherheit müssen eine Zahl über null sein</translation>
     </message>
     <message>
         <source>the document would have {1} channels, and it can hold {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>das Dokument hätte {1} Kanäle, fassen kann es {2}</translation>
+    </message>
+    <message>
+        <source>the excitation</source>
+        <translation>die Speisung</translation>
+    </message>
+    <message>
+        <source>the excitation is entered as reversed</source>
+        <translation>die Speisung als vertauscht eingetragen ist</translation>
+    </message>
+    <message>
+        <source>the excitation reversed</source>
+        <translation>vertauschter Speisung</translation>
+    </message>
+    <message>
+        <source>the expected slope</source>
+        <translation>die erwartete Steigung</translation>
+    </message>
+    <message>
+        <source>the expected span</source>
+        <translation>die erwartete Spanne</translation>
+    </message>
+    <message>
+        <source>the figure is not known</source>
+        <translation>der Kennwert ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the filter needs {1} to come within {2} %</source>
+        <translation>der Filter braucht {1}, um auf {2} % heranzukommen</translation>
+    </message>
+    <message>
+        <source>the first two</source>
+        <translation>die ersten beiden</translation>
+    </message>
+    <message>
+        <source>the form for short wires</source>
+        <translation>der Form für kurze Leitungen</translation>
+    </message>
+    <message>
+        <source>the form for small changes</source>
+        <translation>der Form für kleine Änderungen</translation>
+    </message>
+    <message>
+        <source>the gauge factor</source>
+        <translation>der k-Faktor</translation>
+    </message>
+    <message>
+        <source>the gauge factor as set</source>
+        <translation>dem eingestellten k-Faktor</translation>
+    </message>
+    <message>
+        <source>the gauge factor at the gauge&apos;s temperature</source>
+        <translation>der k-Faktor bei der Temperatur des DMS</translation>
+    </message>
+    <message>
+        <source>the gauge factor set</source>
+        <translation>der eingestellte k-Faktor</translation>
+    </message>
+    <message>
+        <source>the gauges are entered as reversed</source>
+        <translation>die DMS als vertauscht eingetragen sind</translation>
+    </message>
+    <message>
+        <source>the gauges do not act on the output</source>
+        <translation>die DMS wirken nicht auf das Signal</translation>
+    </message>
+    <message>
+        <source>the greatest expected reading</source>
+        <translation>der größte erwartete Messwert</translation>
+    </message>
+    <message>
+        <source>the greatest share of the uncertainty in the limit must be above 0 and at most 1</source>
+        <translation>der größte Anteil der Unsicherheit am Grenzwert muss über 0 und höchstens 1 sein</translation>
+    </message>
+    <message>
+        <source>the guard factor must be a number that is not negative</source>
+        <translation>der Schutzfaktor muss eine nicht negative Zahl sein</translation>
+    </message>
+    <message>
+        <source>the input resistance</source>
+        <translation>der Eingangswiderstand</translation>
+    </message>
+    <message>
+        <source>the input resistance of the instrument</source>
+        <translation>dem Eingangswiderstand des Geräts</translation>
+    </message>
+    <message>
+        <source>the instrument reckons with {1} from a bridge of {2}</source>
+        <translation>das Gerät rechnet mit {1} bei einer Brücke von {2}</translation>
+    </message>
+    <message>
+        <source>the instrument&apos;s input</source>
+        <translation>der Eingang des Geräts</translation>
+    </message>
+    <message>
+        <source>the iteration does not settle: the points fix no line within their uncertainties</source>
+        <translation>die Iteration beruhigt sich nicht: Die Punkte legen innerhalb ihrer Unsicherheiten keine Gerade fest</translation>
+    </message>
+    <message>
+        <source>the last zero reading is no finite number</source>
+        <translation>der letzte Nullwert ist keine endliche Zahl</translation>
     </message>
     <message>
         <source>the latest of each channel</source>
-        <translation type="unfinished"></translation>
+        <translation>die letzte jedes Kanals</translation>
+    </message>
+    <message>
+        <source>the leads</source>
+        <translation>den Leitungen</translation>
+    </message>
+    <message>
+        <source>the leads have no resistance, so nothing would change</source>
+        <translation>die Leitungen haben keinen Widerstand, daher änderte sich nichts</translation>
+    </message>
+    <message>
+        <source>the leads on average </source>
+        <translation>die Leitungen im Mittel </translation>
+    </message>
+    <message>
+        <source>the leaks</source>
+        <translation>den Nebenschlüssen</translation>
+    </message>
+    <message>
+        <source>the least probability of conformity must be above 0.5 and below 1</source>
+        <translation>die Mindestwahrscheinlichkeit der Konformität muss über 0,5 und unter 1 liegen</translation>
+    </message>
+    <message>
+        <source>the length</source>
+        <translation>die Länge</translation>
+    </message>
+    <message>
+        <source>the levels do not fit the plan: {1} found, {2}for {3}: {4}</source>
+        <translation>die Plateaus passen nicht zum Plan: gefunden {1}, {2}für {3}: {4}</translation>
+    </message>
+    <message>
+        <source>the line does not describe these readings</source>
+        <translation>die Gerade beschreibt diese Messwerte nicht</translation>
+    </message>
+    <message>
+        <source>the mains frequency must be greater than zero</source>
+        <translation>die Netzfrequenz muss größer als null sein</translation>
+    </message>
+    <message>
+        <source>the matrix is no covariance: it gives a sum of readings a negative variance</source>
+        <translation>die Matrix ist keine Kovarianz: Sie gibt einer Summe von Messwerten eine negative Varianz</translation>
+    </message>
+    <message>
+        <source>the matrix is not symmetric: row and column exchanged give another value</source>
+        <translation>die Matrix ist nicht symmetrisch: Zeile und Spalte vertauscht ergeben einen anderen Wert</translation>
+    </message>
+    <message>
+        <source>the matrix is singular: this row follows from those before it</source>
+        <translation>die Matrix ist singulär: Diese Zeile folgt aus den Zeilen davor</translation>
+    </message>
+    <message>
+        <source>the mean readings</source>
+        <translation>den mittleren Messwerten</translation>
+    </message>
+    <message>
+        <source>the measured span</source>
+        <translation>die gemessene Spanne</translation>
+    </message>
+    <message>
+        <source>the noise is so slow that {1} samples count as {2}</source>
+        <translation>das Rauschen ist so langsam, dass {1} Abtastwerte als {2} zählen</translation>
+    </message>
+    <message>
+        <source>the nominal bridge resistance</source>
+        <translation>der Nennwiderstand der Brücke</translation>
+    </message>
+    <message>
+        <source>the numbers are too large or too small to draw a line through</source>
+        <translation>die Zahlen sind zu groß oder zu klein, um eine Gerade hindurchzulegen</translation>
+    </message>
+    <message>
+        <source>the numbers are too large or too small to fit a line to</source>
+        <translation>die Zahlen sind zu groß oder zu klein, um eine Gerade anzupassen</translation>
+    </message>
+    <message>
+        <source>the numbers are too large or too small to fit a polynomial to</source>
+        <translation>die Zahlen sind zu groß oder zu klein, um ein Polynom anzupassen</translation>
+    </message>
+    <message>
+        <source>the others pass</source>
+        <translation>die übrigen bestehen</translation>
+    </message>
+    <message>
+        <source>the others pass.</source>
+        <translation>die übrigen bestehen.</translation>
+    </message>
+    <message>
+        <source>the output</source>
+        <translation>das Signal</translation>
+    </message>
+    <message>
+        <source>the output S+ - S- </source>
+        <translation>das Signal S+ - S- </translation>
+    </message>
+    <message>
+        <source>the output S- - S+ </source>
+        <translation>das Signal S- - S+ </translation>
+    </message>
+    <message>
+        <source>the output cannot be reckoned there to enough digits</source>
+        <translation>das Signal lässt sich dort nicht auf genügend Stellen berechnen</translation>
+    </message>
+    <message>
+        <source>the output is beyond what its linearisation can correct</source>
+        <translation>das Signal liegt jenseits dessen, was seine Linearisierung korrigieren kann</translation>
+    </message>
+    <message>
+        <source>the outputs at both ends of the range are equal, so there is no full scale</source>
+        <translation>die Signale an beiden Enden des Bereichs sind gleich, daher gibt es keinen Endwert</translation>
+    </message>
+    <message>
+        <source>the place along the arm</source>
+        <translation>der Ort entlang des Zweigs</translation>
+    </message>
+    <message>
+        <source>the plan has no steps that come back down</source>
+        <translation>der Plan hat keine Stufen, die zurück nach unten führen</translation>
+    </message>
+    <message>
+        <source>the potentiometer</source>
+        <translation>das Potentiometer</translation>
+    </message>
+    <message>
+        <source>the range ends at {1} before it begins at {2}</source>
+        <translation>der Bereich endet bei {1}, bevor er bei {2} beginnt</translation>
+    </message>
+    <message>
+        <source>the rated output</source>
+        <translation>der Nennkennwert</translation>
+    </message>
+    <message>
+        <source>the readings are too large to average</source>
+        <translation>die Messwerte sind zu groß zum Mitteln</translation>
+    </message>
+    <message>
+        <source>the readings are too large to reckon with</source>
+        <translation>die Messwerte sind zu groß zum Rechnen</translation>
+    </message>
+    <message>
+        <source>the readings at both ends of the range are equal</source>
+        <translation>die Messwerte an beiden Enden des Bereichs sind gleich</translation>
+    </message>
+    <message>
+        <source>the recording is in {1} and the channel reads in {2}</source>
+        <translation>die Aufzeichnung ist in {1}, und der Kanal zeigt in {2}</translation>
+    </message>
+    <message>
+        <source>the reference line is not known</source>
+        <translation>die Bezugsgerade ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the resistance</source>
+        <translation>der Widerstand</translation>
     </message>
     <message>
         <source>the resistance and the size of the wire are both given</source>
-        <translation type="unfinished"></translation>
+        <translation>Widerstand und Querschnitt der Ader sind beide angegeben</translation>
+    </message>
+    <message>
+        <source>the resistance is negative</source>
+        <translation>der Widerstand ist negativ</translation>
+    </message>
+    <message>
+        <source>the resistance is not a finite number</source>
+        <translation>der Widerstand ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>the resistance must be zero or a positive number</source>
+        <translation>der Widerstand muss null oder positiv sein</translation>
+    </message>
+    <message>
+        <source>the resistor to S+</source>
+        <translation>der Widerstand zu S+</translation>
+    </message>
+    <message>
+        <source>the resolution of the recording bounds what can be told</source>
+        <translation>die Auflösung der Aufzeichnung begrenzt, was sich sagen lässt</translation>
+    </message>
+    <message>
+        <source>the review</source>
+        <translation>die Durchsicht</translation>
+    </message>
+    <message>
+        <source>the same, first order in each shunt</source>
+        <translation>dasselbe, erster Ordnung in jedem Shunt</translation>
+    </message>
+    <message>
+        <source>the sample rate must be greater than zero</source>
+        <translation>die Abtastrate muss größer als null sein</translation>
+    </message>
+    <message>
+        <source>the scale must be a finite number other than zero</source>
+        <translation>die Skalierung muss eine endliche Zahl außer null sein</translation>
     </message>
     <message>
         <source>the scaled unit has no name</source>
-        <translation type="unfinished"></translation>
+        <translation>die skalierte Einheit hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>the section</source>
+        <translation>der Querschnitt</translation>
+    </message>
+    <message>
+        <source>the shunt</source>
+        <translation>der Shunt</translation>
+    </message>
+    <message>
+        <source>the shunts</source>
+        <translation>die Shunts</translation>
+    </message>
+    <message>
+        <source>the signal reversed</source>
+        <translation>vertauschtem Signal</translation>
+    </message>
+    <message>
+        <source>the signal wires are entered as reversed</source>
+        <translation>die Signalleitungen als vertauscht eingetragen sind</translation>
+    </message>
+    <message>
+        <source>the steps of the dials do not fall</source>
+        <translation>die Schrittweiten der Drehschalter fallen nicht</translation>
     </message>
     <message>
         <source>the text ends within a character</source>
-        <translation type="unfinished"></translation>
+        <translation>der Text endet in einem Zeichen</translation>
     </message>
     <message>
         <source>the text is neither UTF-8 nor Windows-1252</source>
-        <translation type="unfinished"></translation>
+        <translation>der Text ist weder UTF-8 noch Windows-1252</translation>
+    </message>
+    <message>
+        <source>the tolerance must be from 0 % to less than 100 %</source>
+        <translation>die Toleranz muss von 0 % bis unter 100 % reichen</translation>
+    </message>
+    <message>
+        <source>the two series have different numbers of readings</source>
+        <translation>die beiden Reihen haben verschieden viele Messwerte</translation>
+    </message>
+    <message>
+        <source>the uncertainty of the readings is not known</source>
+        <translation>die Unsicherheit der Messwerte ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the unequal arms</source>
+        <translation>den ungleichen Zweigen</translation>
+    </message>
+    <message>
+        <source>the value is not a finite number</source>
+        <translation>der Wert ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>the value is too large</source>
+        <translation>der Wert ist zu groß</translation>
+    </message>
+    <message>
+        <source>the window of the moving average must be longer than zero</source>
+        <translation>das Fenster des gleitenden Mittelwerts muss länger als null sein</translation>
+    </message>
+    <message>
+        <source>the wiper&apos;s place</source>
+        <translation>der Ort des Schleifers</translation>
+    </message>
+    <message>
+        <source>the {1}</source>
+        <translation>{1}</translation>
+    </message>
+    <message>
+        <source>the {1} with it</source>
+        <translation>{1} mit ihm</translation>
+    </message>
+    <message>
+        <source>there are arms 1 to 4</source>
+        <translation>es gibt die Zweige 1 bis 4</translation>
+    </message>
+    <message>
+        <source>there are more than {1} values from {2} to {3}</source>
+        <translation>von {2} bis {3} gibt es mehr als {1} Werte</translation>
+    </message>
+    <message>
+        <source>there are none to take the mean of</source>
+        <translation>es gibt keine zum Mitteln</translation>
+    </message>
+    <message>
+        <source>there are two of the id {1}</source>
+        <translation>die Kennung {1} gibt es zweimal</translation>
     </message>
     <message>
         <source>there are {1} cells under {2} headings</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt {1} Zellen unter {2} Überschriften</translation>
+    </message>
+    <message>
+        <source>there are {1} of them</source>
+        <translation>es gibt {1} davon</translation>
+    </message>
+    <message>
+        <source>there are {1} of them for {2} points</source>
+        <translation>es gibt {1} davon für {2} Punkte</translation>
+    </message>
+    <message>
+        <source>there are {1}, the fit needs at least {2}</source>
+        <translation>es gibt {1}, die Anpassung braucht mindestens {2}</translation>
+    </message>
+    <message>
+        <source>there have been {1} acts of review</source>
+        <translation>es gab {1} Handlungen der Durchsicht</translation>
+    </message>
+    <message>
+        <source>there is a limit for {1}, which cannot be judged. </source>
+        <translation>es gibt einen Grenzwert für {1}, nicht zu beurteilen. </translation>
     </message>
     <message>
         <source>there is a line break in it</source>
-        <translation type="unfinished"></translation>
+        <translation>es enthält einen Zeilenumbruch</translation>
+    </message>
+    <message>
+        <source>there is a line break, a tab or the like in it</source>
+        <translation>es enthält einen Zeilenumbruch, Tabulator oder Ähnliches</translation>
     </message>
     <message>
         <source>there is no channel {1} in the document</source>
-        <translation type="unfinished"></translation>
+        <translation>im Dokument gibt es keinen Kanal {1}</translation>
     </message>
     <message>
         <source>there is no column {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keine Spalte {1}</translation>
     </message>
     <message>
         <source>there is no name</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keinen Namen</translation>
+    </message>
+    <message>
+        <source>there is no number</source>
+        <translation>es gibt keine Zahl</translation>
+    </message>
+    <message>
+        <source>there is no place for </source>
+        <translation>es gibt keinen Ort für </translation>
+    </message>
+    <message>
+        <source>there is no reading between points that the channel has</source>
+        <translation>zwischen Punkten, die der Kanal hat, gibt es keinen Messwert</translation>
+    </message>
+    <message>
+        <source>there is no resistor to choose from</source>
+        <translation>es gibt keinen Widerstand zur Auswahl</translation>
+    </message>
+    <message>
+        <source>there is no such day</source>
+        <translation>diesen Tag gibt es nicht</translation>
+    </message>
+    <message>
+        <source>there is no such step, the sequence has {1}</source>
+        <translation>diese Stufe gibt es nicht, der Ablauf hat {1}</translation>
+    </message>
+    <message>
+        <source>there is not enough memory for {1} trials</source>
+        <translation>für {1} Versuche reicht der Speicher nicht</translation>
     </message>
     <message>
         <source>there is nothing in the file</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>they permit no deviation at {1}</source>
+        <translation>sie lassen bei {1} keine Abweichung zu</translation>
+    </message>
+    <message>
+        <source>they touch already</source>
+        <translation>sie berühren sich schon</translation>
     </message>
     <message>
         <source>this content</source>
-        <translation type="unfinished"></translation>
+        <translation>dieser Inhalt</translation>
     </message>
     <message>
         <source>this is a workbook and no list</source>
-        <translation type="unfinished"></translation>
+        <translation>dies ist eine Arbeitsmappe und keine Liste</translation>
+    </message>
+    <message>
+        <source>three times</source>
+        <translation>dreimal</translation>
+    </message>
+    <message>
+        <source>through {1} readings; {2}</source>
+        <translation>durch {1} Messwerte; {2}</translation>
+    </message>
+    <message>
+        <source>too small to be told from zero</source>
+        <translation>zu klein, um von null unterschieden zu werden</translation>
+    </message>
+    <message>
+        <source>touching leads</source>
+        <translation>sich berührende Leitungen</translation>
     </message>
     <message>
         <source>traceability</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückführbarkeit</translation>
     </message>
     <message>
         <source>trend over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Trend über die Zeit</translation>
+    </message>
+    <message>
+        <source>two-sided</source>
+        <translation>zweiseitig</translation>
+    </message>
+    <message>
+        <source>u = 0 {1}: no input acts on this step</source>
+        <translation>u = 0 {1}: Keine Eingangsgröße wirkt auf diese Stufe</translation>
+    </message>
+    <message>
+        <source>u = √(ΣΣ r cᵢuᵢ cⱼuⱼ)</source>
+        <translation>u = √(ΣΣ r cᵢuᵢ cⱼuⱼ)</translation>
+    </message>
+    <message>
+        <source>u = √Σ(c u)²</source>
+        <translation>u = √Σ(c u)²</translation>
+    </message>
+    <message>
+        <source>u is the combined standard uncertainty, ν_eff its effective degrees of freedom, U = k u the expanded uncertainty.</source>
+        <translation>u ist die kombinierte Standardunsicherheit, ν_eff ihre effektiven Freiheitsgrade, U = k u die erweiterte Unsicherheit.</translation>
     </message>
     <message>
         <source>u of gain</source>
-        <translation type="unfinished"></translation>
+        <translation>u der Verstärkung</translation>
+    </message>
+    <message>
+        <source>u of share, %</source>
+        <translation>u des Anteils, %</translation>
+    </message>
+    <message>
+        <source>u of slope</source>
+        <translation>u der Steigung</translation>
     </message>
     <message>
         <source>u of zero</source>
-        <translation type="unfinished"></translation>
+        <translation>u des Nullpunkts</translation>
+    </message>
+    <message>
+        <source>u(d) = √(u²(expected) + u²(m) + u²(m₀))</source>
+        <translation>u(d) = √(u²(erwartet) + u²(m) + u²(m₀))</translation>
+    </message>
+    <message>
+        <source>u, {1}</source>
+        <translation>u, {1}</translation>
+    </message>
+    <message>
+        <source>uncertainties follow from the scatter of the residuals</source>
+        <translation>Unsicherheiten folgen aus der Streuung der Residuen</translation>
+    </message>
+    <message>
+        <source>uncertainties follow from those of readings and predictions</source>
+        <translation>Unsicherheiten folgen aus denen der Messwerte und Vorhersagen</translation>
     </message>
     <message>
         <source>uncertainty budget</source>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheitsbudget</translation>
     </message>
     <message>
         <source>uncertainty of {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit von {1}</translation>
     </message>
     <message>
         <source>unchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>unverändert</translation>
     </message>
     <message>
         <source>uncommon</source>
-        <translation type="unfinished"></translation>
+        <translation>ungewöhnlich</translation>
     </message>
     <message>
         <source>unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>unit of readings</source>
+        <translation>Einheit der Messwerte</translation>
+    </message>
+    <message>
+        <source>unknown pin</source>
+        <translation>unbekannter Stift</translation>
+    </message>
+    <message>
+        <source>unknown shunt</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unused</source>
+        <translation>unbenutzt</translation>
+    </message>
+    <message>
+        <source>unused pin</source>
+        <translation>unbenutzter Stift</translation>
+    </message>
+    <message>
+        <source>up and down</source>
+        <translation>auf und ab</translation>
+    </message>
+    <message>
+        <source>v({1}) = v, solved for {2}</source>
+        <translation>v({1}) = v, nach {2} gelöst</translation>
+    </message>
+    <message>
+        <source>very poor: unfilled plastic such as acrylic</source>
+        <translation>sehr schlecht: ungefüllter Kunststoff, etwa Acrylglas</translation>
+    </message>
+    <message>
+        <source>warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>weighted least squares</source>
+        <translation>gewichtete kleinste Quadrate</translation>
+    </message>
+    <message>
+        <source>what shunts simulate up to there cannot be followed closely</source>
+        <translation>was Shunts bis dorthin simulieren, lässt sich nicht eng verfolgen</translation>
     </message>
     <message>
         <source>whole</source>
-        <translation type="unfinished"></translation>
+        <translation>ganz</translation>
+    </message>
+    <message>
+        <source>widened, the points scatter more than stated</source>
+        <translation>vergrößert, die Punkte streuen mehr als angegeben</translation>
+    </message>
+    <message>
+        <source>will read {1}</source>
+        <translation>wird {1} zeigen</translation>
+    </message>
+    <message>
+        <source>will simulate {1} {2}</source>
+        <translation>wird {1} {2} simulieren</translation>
+    </message>
+    <message>
+        <source>wiper set within 1 % of its travel</source>
+        <translation>Schleifer auf 1 % seines Wegs eingestellt</translation>
+    </message>
+    <message>
+        <source>wires of all shunts</source>
+        <translation>Leitungen aller Shunts</translation>
+    </message>
+    <message>
+        <source>wires of shunt {1}</source>
+        <translation>Leitungen von Shunt {1}</translation>
+    </message>
+    <message>
+        <source>wires of the shunt as entered, within 10 %</source>
+        <translation>Leitungen des Shunts wie eingetragen, auf 10 %</translation>
     </message>
     <message>
         <source>wiring</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdrahtung</translation>
+    </message>
+    <message>
+        <source>with this sample rate, filter and mains a step would last longer than a day</source>
+        <translation>mit dieser Abtastrate, diesem Filter und Netz dauerte eine Stufe länger als einen Tag</translation>
+    </message>
+    <message>
+        <source>with {1}</source>
+        <translation>mit {1}</translation>
     </message>
     <message>
         <source>withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation>zurückgezogen</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>without resistance</source>
+        <translation>ohne Widerstand</translation>
+    </message>
+    <message>
+        <source>without the instrument&apos;s linearisation</source>
+        <translation>ohne die Linearisierung des Geräts</translation>
     </message>
     <message>
         <source>working</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechenweg</translation>
+    </message>
+    <message>
+        <source>wrong place</source>
+        <translation>falscher Ort</translation>
+    </message>
+    <message>
+        <source>x does not rise from point to point</source>
+        <translation>x steigt nicht von Punkt zu Punkt</translation>
+    </message>
+    <message>
+        <source>y = a + b x, by {1}</source>
+        <translation>y = a + b x, nach {1}</translation>
+    </message>
+    <message>
+        <source>y = m − m₀</source>
+        <translation>y = m − m₀</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>zero</source>
-        <translation type="unfinished"></translation>
+        <translation>null</translation>
+    </message>
+    <message>
+        <source>zero between steps</source>
+        <translation>Null zwischen den Stufen</translation>
+    </message>
+    <message>
+        <source>zero drift of the instrument</source>
+        <translation>Nullpunktdrift des Geräts</translation>
+    </message>
+    <message>
+        <source>zero needs no resistor</source>
+        <translation>null braucht keinen Widerstand</translation>
+    </message>
+    <message>
+        <source>zero needs no shunt</source>
+        <translation>null braucht keinen Shunt</translation>
+    </message>
+    <message>
+        <source>zero of the instrument within 0.5 µV/V during a check</source>
+        <translation>Nullpunkt des Geräts auf 0,5 µV/V während einer Prüfung</translation>
+    </message>
+    <message>
+        <source>zero reading farthest from the first one, less the first, of the greatest expected reading</source>
+        <translation>Nullwert, der vom ersten am weitesten entfernt ist, minus diesem, vom größten erwarteten Messwert</translation>
+    </message>
+    <message>
+        <source>zero return</source>
+        <translation>Nullpunktrückkehr</translation>
+    </message>
+    <message>
+        <source>zero shift</source>
+        <translation>Nullpunktverschiebung</translation>
     </message>
     <message>
         <source>zero {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nullpunkt {1}</translation>
+    </message>
+    <message>
+        <source>{1} % of the limit</source>
+        <translation>{1} % des Grenzwerts</translation>
+    </message>
+    <message>
+        <source>{1} % of u²</source>
+        <translation>{1} % von u²</translation>
     </message>
     <message>
         <source>{1} % of what is off; such a fault is {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} % dessen, was abweicht; ein solcher Fehler ist {2}</translation>
     </message>
     <message>
         <source>{1} (margin {2}): {3}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} (Toleranz {2}): {3}</translation>
     </message>
     <message>
         <source>{1} (step {2})</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} (Stufe {2})</translation>
     </message>
     <message>
         <source>{1} ({2} of {3} copper at {4})</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ({2} Kupfer von {3} bei {4})</translation>
+    </message>
+    <message>
+        <source>{1} N₁ / (F N), x = ΔR/R of gauge 1 in the ideal bridge, N₁ its bridge factor; F and N as set</source>
+        <translation>{1} N₁ / (F N), x = ΔR/R von DMS 1 in der idealen Brücke, N₁ deren Brückenfaktor; F und N wie eingestellt</translation>
+    </message>
+    <message>
+        <source>{1} Then dry it and measure again.</source>
+        <translation>{1} Dann trocknen und nochmals messen.</translation>
+    </message>
+    <message>
+        <source>{1} What does the instrument show, in {2}?</source>
+        <translation>{1} Was zeigt das Gerät, in {2}?</translation>
+    </message>
+    <message>
+        <source>{1} acts as {2}</source>
+        <translation>{1} wirkt wie {2}</translation>
+    </message>
+    <message>
+        <source>{1} against {2}</source>
+        <translation>{1} gegen {2}</translation>
+    </message>
+    <message>
+        <source>{1} against {2}, U = {3}</source>
+        <translation>{1} gegen {2}, U = {3}</translation>
+    </message>
+    <message>
+        <source>{1} against {2}, g = {3}</source>
+        <translation>{1} gegen {2}, g = {3}</translation>
+    </message>
+    <message>
+        <source>{1} alone</source>
+        <translation>{1} allein</translation>
+    </message>
+    <message>
+        <source>{1} alone: the bridge keeps its voltage</source>
+        <translation>{1} allein: Die Brücke behält ihre Spannung</translation>
+    </message>
+    <message>
+        <source>{1} and lowers it {2}</source>
+        <translation>{1} und verringert ihn {2}</translation>
+    </message>
+    <message>
+        <source>{1} and on</source>
+        <translation>{1} und folgende</translation>
     </message>
     <message>
         <source>{1} and {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} und {2}</translation>
+    </message>
+    <message>
+        <source>{1} and {2} are fitted in each other&apos;s place</source>
+        <translation>{1} und {2} sind an der Stelle des jeweils anderen eingebaut</translation>
+    </message>
+    <message>
+        <source>{1} and {2} are joined by zero ohm: the excitation is shorted</source>
+        <translation>{1} und {2} sind durch null Ohm verbunden: Die Speisung ist kurzgeschlossen</translation>
+    </message>
+    <message>
+        <source>{1} and {2} are shorted at the terminals</source>
+        <translation>{1} und {2} sind an den Anschlüssen kurzgeschlossen</translation>
+    </message>
+    <message>
+        <source>{1} and {2} compared</source>
+        <translation>{1} und {2} verglichen</translation>
+    </message>
+    <message>
+        <source>{1} and {2} go to each other&apos;s place</source>
+        <translation>{1} und {2} gehen zum Ort des jeweils anderen</translation>
     </message>
     <message>
         <source>{1} and {2} more</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} und {2} weitere</translation>
+    </message>
+    <message>
+        <source>{1} and {2} only by {3}</source>
+        <translation>{1} und {2} nur um {3}</translation>
+    </message>
+    <message>
+        <source>{1} and {2} stay</source>
+        <translation>{1} und {2} bleiben</translation>
+    </message>
+    <message>
+        <source>{1} and {2}{3}{4}</source>
+        <translation>{1} und {2}{3}{4}</translation>
+    </message>
+    <message>
+        <source>{1} are held without a break: each has the {2}.</source>
+        <translation>{1} werden ohne Unterbrechung gehalten: Jede hat das {2}.</translation>
+    </message>
+    <message>
+        <source>{1} at the bridge</source>
+        <translation>{1} an der Brücke</translation>
+    </message>
+    <message>
+        <source>{1} at {2}</source>
+        <translation>{1} bei {2}</translation>
+    </message>
+    <message>
+        <source>{1} at {2} of the grid</source>
+        <translation>{1} bei {2} des Gitters</translation>
+    </message>
+    <message>
+        <source>{1} begins or ends with a space</source>
+        <translation>{1} beginnt oder endet mit einem Leerzeichen</translation>
+    </message>
+    <message>
+        <source>{1} between arms 3 and 4, wiper to S+, {2} in arm 3</source>
+        <translation>{1} zwischen den Zweigen 3 und 4, Schleifer an S+, {2} in Zweig 3</translation>
+    </message>
+    <message>
+        <source>{1} beyond the limit is lost; readings within it are right.</source>
+        <translation>{1} jenseits der Grenze ist verloren; Messwerte darunter sind richtig.</translation>
+    </message>
+    <message>
+        <source>{1} broken</source>
+        <translation>unterbrochener {1}</translation>
+    </message>
+    <message>
+        <source>{1} can be read as one number and as two</source>
+        <translation>{1} lässt sich als eine Zahl und als zwei lesen</translation>
+    </message>
+    <message>
+        <source>{1} cannot be reached{2}</source>
+        <translation>{1} ist nicht erreichbar{2}</translation>
+    </message>
+    <message>
+        <source>{1} cannot be read any more (</source>
+        <translation>{1}: nicht mehr zu lesen (</translation>
+    </message>
+    <message>
+        <source>{1} cannot remain with all dials at 0</source>
+        <translation>{1} können nicht bleiben, wenn alle Drehschalter auf 0 stehen</translation>
     </message>
     <message>
         <source>{1} cannot tell by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} kann es allein nicht entscheiden.</translation>
+    </message>
+    <message>
+        <source>{1} carries the drift since it was last zeroed, some {2} {3} in a minute at this rate.</source>
+        <translation>{1} enthält die Drift seit dem letzten Nullen, bei dieser Rate etwa {2} {3} in einer Minute.</translation>
+    </message>
+    <message>
+        <source>{1} changed its resistance</source>
+        <translation>{1} hat seinen Widerstand geändert</translation>
+    </message>
+    <message>
+        <source>{1} closed</source>
+        <translation>{1} geschlossen</translation>
     </message>
     <message>
         <source>{1} closes other shunts there.</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} schließt dort andere Shunts.</translation>
+    </message>
+    <message>
+        <source>{1} different x do not fix a polynomial of degree {2}</source>
+        <translation>{1} verschiedene x legen kein Polynom vom Grad {2} fest</translation>
+    </message>
+    <message>
+        <source>{1} does not exist in this connection</source>
+        <translation>{1} gibt es bei dieser Anschlussart nicht</translation>
+    </message>
+    <message>
+        <source>{1} each</source>
+        <translation>je {1}</translation>
+    </message>
+    <message>
+        <source>{1} effective degrees of freedom</source>
+        <translation>{1} effektive Freiheitsgrade</translation>
+    </message>
+    <message>
+        <source>{1} end {2}</source>
+        <translation>{1} Ende {2}</translation>
+    </message>
+    <message>
+        <source>{1} exchanged</source>
+        <translation>vertauschten {1}</translation>
+    </message>
+    <message>
+        <source>{1} exchanged at the instrument</source>
+        <translation>{1} am Gerät vertauscht</translation>
     </message>
     <message>
         <source>{1} fails.</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} besteht nicht.</translation>
+    </message>
+    <message>
+        <source>{1} for {2} and {3} for {4}</source>
+        <translation>{1} bei {2} und {3} bei {4}</translation>
+    </message>
+    <message>
+        <source>{1} from the first zero reading</source>
+        <translation>{1} vom ersten Nullwert</translation>
+    </message>
+    <message>
+        <source>{1} from the terminals</source>
+        <translation>{1} ab den Anschlüssen</translation>
+    </message>
+    <message>
+        <source>{1} from the {2} of measured against expected</source>
+        <translation>{1} von der Geraden „{2}“ gemessen über erwartet</translation>
+    </message>
+    <message>
+        <source>{1} goes to {2}</source>
+        <translation>{1} geht zu {2}</translation>
+    </message>
+    <message>
+        <source>{1} has no pin</source>
+        <translation>{1} hat keinen Stift</translation>
     </message>
     <message>
         <source>{1} has no zero reading to count from.</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat keinen Nullwert, von dem aus zu zählen wäre.</translation>
+    </message>
+    <message>
+        <source>{1} has {2}</source>
+        <translation>{1} hat {2}</translation>
+    </message>
+    <message>
+        <source>{1} have no level.</source>
+        <translation>{1} haben kein Plateau.</translation>
+    </message>
+    <message>
+        <source>{1} if this is the cause, {2} as entered</source>
+        <translation>{1}, wenn dies die Ursache ist, {2} wie eingetragen</translation>
+    </message>
+    <message>
+        <source>{1} in each lead</source>
+        <translation>{1} in jeder Leitung</translation>
+    </message>
+    <message>
+        <source>{1} in group {2}</source>
+        <translation>{1} in Gruppe {2}</translation>
+    </message>
+    <message>
+        <source>{1} instead of {2}</source>
+        <translation>{1} statt {2}</translation>
     </message>
     <message>
         <source>{1} into {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} in {2}</translation>
+    </message>
+    <message>
+        <source>{1} is about {2} instead of {3}</source>
+        <translation>{1} hat etwa {2} statt {3}</translation>
+    </message>
+    <message>
+        <source>{1} is closed all the time</source>
+        <translation>{1} ist ständig geschlossen</translation>
     </message>
     <message>
         <source>{1} is no field with its column</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist kein Feld mit seiner Spalte</translation>
     </message>
     <message>
         <source>{1} is no limit</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist kein Grenzwert</translation>
+    </message>
+    <message>
+        <source>{1} is no power of a resistor</source>
+        <translation>{1} ist keine Belastbarkeit eines Widerstands</translation>
     </message>
     <message>
         <source>{1} is no template</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist keine Vorlage</translation>
     </message>
     <message>
         <source>{1} is no unit that it can read in</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist keine Einheit, in der er zeigen kann</translation>
+    </message>
+    <message>
+        <source>{1} is not a finite number</source>
+        <translation>{1} ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>{1} is not above 0 and at most {2}</source>
+        <translation>{1} ist nicht über 0 und höchstens {2}</translation>
     </message>
     <message>
         <source>{1} is not above zero</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist nicht über null</translation>
+    </message>
+    <message>
+        <source>{1} is not between {2} and {3}</source>
+        <translation>{1} liegt nicht zwischen {2} und {3}</translation>
     </message>
     <message>
         <source>{1} is not judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>{1} is not known: {2}.</source>
+        <translation>{1} ist nicht bekannt: {2}.</translation>
+    </message>
+    <message>
+        <source>{1} is not recorded: what the bridge does is not seen.</source>
+        <translation>{1} wird nicht aufgezeichnet: Was die Brücke tut, wird nicht gesehen.</translation>
+    </message>
+    <message>
+        <source>{1} is open</source>
+        <translation>{1} ist offen</translation>
+    </message>
+    <message>
+        <source>{1} is shorted</source>
+        <translation>{1} ist kurzgeschlossen</translation>
+    </message>
+    <message>
+        <source>{1} is there twice</source>
+        <translation>{1} ist zweimal da</translation>
+    </message>
+    <message>
+        <source>{1} is too long</source>
+        <translation>{1} ist zu lang</translation>
+    </message>
+    <message>
+        <source>{1} is zero, which needs no shunt</source>
+        <translation>{1} ist null, wofür kein Shunt nötig ist</translation>
+    </message>
+    <message>
+        <source>{1} is zero, which would give the point infinite weight</source>
+        <translation>{1} ist null, was dem Punkt unendliches Gewicht gäbe</translation>
     </message>
     <message>
         <source>{1} is {2} now</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist jetzt {2}</translation>
+    </message>
+    <message>
+        <source>{1} join {2}, which {3}</source>
+        <translation>{1} verbinden {2}; das {3}</translation>
+    </message>
+    <message>
+        <source>{1} keeps its scale</source>
+        <translation>{1} behält den Maßstab</translation>
+    </message>
+    <message>
+        <source>{1} leads from {2} back to itself</source>
+        <translation>{1} führt von {2} zu sich selbst zurück</translation>
+    </message>
+    <message>
+        <source>{1} levels</source>
+        <translation>{1} Plateaus</translation>
+    </message>
+    <message>
+        <source>{1} lies between the signal corners</source>
+        <translation>{1} liegt zwischen den Signalecken</translation>
+    </message>
+    <message>
+        <source>{1} lies between {2} and {3}</source>
+        <translation>{1} liegt zwischen {2} und {3}</translation>
+    </message>
+    <message>
+        <source>{1} lies over both halves and loads the excitation</source>
+        <translation>{1} liegt über beiden Hälften und belastet die Speisung</translation>
+    </message>
+    <message>
+        <source>{1} lies over {2} alone</source>
+        <translation>{1} liegt nur über {2}</translation>
     </message>
     <message>
         <source>{1} means nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} bedeutet nichts</translation>
+    </message>
+    <message>
+        <source>{1} more than entered</source>
+        <translation>{1} mehr als eingetragen</translation>
+    </message>
+    <message>
+        <source>{1} must be a finite number above zero</source>
+        <translation>{1} muss eine endliche Zahl über null sein</translation>
+    </message>
+    <message>
+        <source>{1} must lie between 0 and 1</source>
+        <translation>{1} muss zwischen 0 und 1 liegen</translation>
+    </message>
+    <message>
+        <source>{1} never closes</source>
+        <translation>{1} schließt nie</translation>
+    </message>
+    <message>
+        <source>{1} of a step</source>
+        <translation>{1} einer Stufe</translation>
+    </message>
+    <message>
+        <source>{1} of its samples are missing</source>
+        <translation>{1} seiner Abtastwerte fehlen</translation>
+    </message>
+    <message>
+        <source>{1} of its samples are outliers</source>
+        <translation>{1} seiner Abtastwerte sind Ausreißer</translation>
+    </message>
+    <message>
+        <source>{1} of {2}</source>
+        <translation>{1} von {2}</translation>
+    </message>
+    <message>
+        <source>{1} of {2} is beyond its limit of {3}</source>
+        <translation>{1} von {2} überschreitet den Grenzwert von {3}</translation>
+    </message>
+    <message>
+        <source>{1} of {2} steps are not judged; {3}</source>
+        <translation>{1} von {2} Stufen sind nicht beurteilt; {3}</translation>
+    </message>
+    <message>
+        <source>{1} of {2} steps have a level.</source>
+        <translation>{1} von {2} Stufen haben ein Plateau.</translation>
+    </message>
+    <message>
+        <source>{1} of {2} steps out of limits</source>
+        <translation>{1} von {2} Stufen außerhalb der Grenzwerte</translation>
+    </message>
+    <message>
+        <source>{1} of {2} steps{3}</source>
+        <translation>{1} von {2} Stufen{3}</translation>
+    </message>
+    <message>
+        <source>{1} of {2} trials have no result, because an input can come to a value that cannot be</source>
+        <translation>{1} von {2} Versuchen haben kein Ergebnis, weil eine Eingangsgröße auf einen unmöglichen Wert kommen kann</translation>
     </message>
     <message>
         <source>{1} of {2}: chosen by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} von {2}: von Hand gewählt</translation>
     </message>
     <message>
         <source>{1} of {2}: those that do not pass or have changed</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} von {2}: die nicht bestandenen oder geänderten</translation>
+    </message>
+    <message>
+        <source>{1} off its value</source>
+        <translation>{1} weicht von seinem Wert ab</translation>
+    </message>
+    <message>
+        <source>{1} on {2}</source>
+        <translation>{1} an {2}</translation>
+    </message>
+    <message>
+        <source>{1} others</source>
+        <translation>{1} weitere</translation>
+    </message>
+    <message>
+        <source>{1} over its reading, for the leads</source>
+        <translation>{1} durch seinen Messwert, für die Leitungen</translation>
+    </message>
+    <message>
+        <source>{1} over the excitation, wiper at {2} from P- through {3} to S+</source>
+        <translation>{1} über der Speisung, Schleifer bei {2} ab P- über {3} an S+</translation>
+    </message>
+    <message>
+        <source>{1} over {2}</source>
+        <translation>{1} über {2}</translation>
+    </message>
+    <message>
+        <source>{1} per K</source>
+        <translation>{1} je K</translation>
     </message>
     <message>
         <source>{1} per mV/V</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} je mV/V</translation>
+    </message>
+    <message>
+        <source>{1} per {2}</source>
+        <translation>{1} je {2}</translation>
+    </message>
+    <message>
+        <source>{1} positions cannot be searched</source>
+        <translation>{1} Plätze lassen sich nicht durchsuchen</translation>
+    </message>
+    <message>
+        <source>{1} reads with the wrong sign, and {2} times as large</source>
+        <translation>{1} hat das falsche Vorzeichen und ist {2}-mal so groß</translation>
+    </message>
+    <message>
+        <source>{1} reads with the wrong sign; its magnitude is right</source>
+        <translation>{1} hat das falsche Vorzeichen; der Betrag ist richtig</translation>
+    </message>
+    <message>
+        <source>{1} reads {2} % {3}</source>
+        <translation>{1} liegt {2} % {3}</translation>
+    </message>
+    <message>
+        <source>{1} reads {2} times too large</source>
+        <translation>{1} ist {2}-mal zu groß</translation>
+    </message>
+    <message>
+        <source>{1} reads {2} times too small</source>
+        <translation>{1} ist {2}-mal zu klein</translation>
+    </message>
+    <message>
+        <source>{1} reads {2}{3}.</source>
+        <translation>{1} zeigt {2}{3}.</translation>
+    </message>
+    <message>
+        <source>{1} recorded after the shift and before the next zeroing reads {2} {3}{4}; its scale is right.</source>
+        <translation>{1}, nach der Verschiebung und vor dem nächsten Nullen aufgezeichnet, liegt um {2} {3}{4}; der Maßstab ist richtig.</translation>
     </message>
     <message>
         <source>{1} relative humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} relative Feuchte</translation>
+    </message>
+    <message>
+        <source>{1} remarks are not settled</source>
+        <translation>{1} Anmerkungen sind nicht erledigt</translation>
     </message>
     <message>
         <source>{1} repeats of both checks would tell, if the differences stay what they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} Wiederholungen beider Prüfungen entschieden es, wenn die Unterschiede bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>{1} says {2}, it {3}.</source>
+        <translation>{1} sagt {2}, sie {3}.</translation>
+    </message>
+    <message>
+        <source>{1} short the excitation:</source>
+        <translation>{1} schließen die Speisung kurz:</translation>
+    </message>
+    <message>
+        <source>{1} steps</source>
+        <translation>{1} Stufen</translation>
+    </message>
+    <message>
+        <source>{1} submitted it</source>
+        <translation>{1} hat es vorgelegt</translation>
+    </message>
+    <message>
+        <source>{1} submitted it and cannot review it too</source>
+        <translation>{1} hat es vorgelegt und kann es nicht auch durchsehen</translation>
+    </message>
+    <message>
+        <source>{1} that gives the same output with all shunts open, whole network</source>
+        <translation>{1}, die mit allen Shunts offen dasselbe Signal ergibt, ganzes Netzwerk</translation>
+    </message>
+    <message>
+        <source>{1} that the instrument takes</source>
+        <translation>{1}, die das Gerät aufnimmt</translation>
+    </message>
+    <message>
+        <source>{1} the instrument would show {2}.</source>
+        <translation>{1} zeigte das Gerät {2}.</translation>
+    </message>
+    <message>
+        <source>{1} the limit of {2}{3}</source>
+        <translation>{1} des Grenzwerts von {2}{3}</translation>
+    </message>
+    <message>
+        <source>{1} then keeps its sign{2}{3}: only the shunts read the other way round.</source>
+        <translation>{1} behält dann das Vorzeichen{2}{3}: Nur die Shunts werden umgekehrt gelesen.</translation>
+    </message>
+    <message>
+        <source>{1} then reads with the other sign{2}{3}, which {4}</source>
+        <translation>{1} wird dann mit dem anderen Vorzeichen gelesen{2}{3}, {4}</translation>
+    </message>
+    <message>
+        <source>{1} then reads {2}{3}, which a shunt check does not see.</source>
+        <translation>{1} wird dann {2} gelesen{3}, was eine Shuntprüfung nicht sieht.</translation>
+    </message>
+    <message>
+        <source>{1} times as large</source>
+        <translation>{1}-mal so groß</translation>
+    </message>
+    <message>
+        <source>{1} times do not pair with {2} values</source>
+        <translation>{1} Zeiten passen nicht zu {2} Werten</translation>
     </message>
     <message>
         <source>{1} to {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} nach {2}</translation>
+    </message>
+    <message>
+        <source>{1} together with {2}</source>
+        <translation>{1} zusammen mit {2}</translation>
+    </message>
+    <message>
+        <source>{1} touching</source>
+        <translation>sich berührenden {1}</translation>
+    </message>
+    <message>
+        <source>{1} touching at the gauge</source>
+        <translation>{1} berühren sich am DMS</translation>
+    </message>
+    <message>
+        <source>{1} trials are too few for an interval of this coverage</source>
+        <translation>{1} Versuche sind für ein Intervall dieser Überdeckung zu wenige</translation>
+    </message>
+    <message>
+        <source>{1} turn into heat in {2}{3}</source>
+        <translation>{1} werden in {2} zu Wärme{3}</translation>
+    </message>
+    <message>
+        <source>{1} where {2} belongs</source>
+        <translation>{1}, wo {2} hingehört</translation>
+    </message>
+    <message>
+        <source>{1} where {2} is stated, {3} %</source>
+        <translation>{1}, wo {2} angegeben ist, {3} %</translation>
+    </message>
+    <message>
+        <source>{1} while {2} hardly moves (it {3} by {4})</source>
+        <translation>{1}, während sich {2} kaum bewegt ({3} {4})</translation>
+    </message>
+    <message>
+        <source>{1} while {2} stays</source>
+        <translation>{1}, während {2} bleibt</translation>
+    </message>
+    <message>
+        <source>{1} while {2} {3} by {4}</source>
+        <translation>{1}, während {2} {3} {4}</translation>
+    </message>
+    <message>
+        <source>{1} with its shunts</source>
+        <translation>{1} mit seinen Shunts</translation>
+    </message>
+    <message>
+        <source>{1} with the shunt</source>
+        <translation>{1} mit dem Shunt</translation>
+    </message>
+    <message>
+        <source>{1} with these resistors: they reach nothing between zero and {2}, with {3}, so that no resistor is nearer than none</source>
+        <translation>{1} mit diesen Widerständen: Zwischen null und {2}, mit {3}, erreichen sie nichts, sodass kein Widerstand näher ist als keiner</translation>
+    </message>
+    <message>
+        <source>{1} with {2}{3}</source>
+        <translation>{1} mit {2}{3}</translation>
+    </message>
+    <message>
+        <source>{1} x values do not pair with {2} y values</source>
+        <translation>{1} x-Werte passen nicht zu {2} y-Werten</translation>
+    </message>
+    <message>
+        <source>{1} {2} by {3}</source>
+        <translation>{1} {2} um {3}</translation>
+    </message>
+    <message>
+        <source>{1} {2} measured, {3} {4} expected</source>
+        <translation>{1} {2} gemessen, {3} {4} erwartet</translation>
+    </message>
+    <message>
+        <source>{1} {2} of {3}{4}, {5}: {6}.</source>
+        <translation>{1} {2}, bezogen auf: {3}{4}, {5}: {6}.</translation>
+    </message>
+    <message>
+        <source>{1} {2} per mV/V</source>
+        <translation>{1} {2} je mV/V</translation>
+    </message>
+    <message>
+        <source>{1} {2} per second, {3} {4} in the {5} s of the check</source>
+        <translation>{1} {2} je Sekunde, {3} {4} in den {5} s der Prüfung</translation>
+    </message>
+    <message>
+        <source>{1} {2} per {3}</source>
+        <translation>{1} {2} je {3}</translation>
+    </message>
+    <message>
+        <source>{1} {2} readings spread over {3}</source>
+        <translation>{1} {2} Messwerte streuen über {3}</translation>
+    </message>
+    <message>
+        <source>{1} {2} where {3} is entered</source>
+        <translation>{1} {2}, wo {3} eingetragen ist</translation>
+    </message>
+    <message>
+        <source>{1} µV</source>
+        <translation>{1} µV</translation>
+    </message>
+    <message>
+        <source>{1}, U at most {2} of the limit, coverage {3}</source>
+        <translation>{1}, U höchstens {2} des Grenzwerts, Überdeckung {3}</translation>
+    </message>
+    <message>
+        <source>{1}, U plays no part</source>
+        <translation>{1}, U spielt keine Rolle</translation>
+    </message>
+    <message>
+        <source>{1}, a size up to 1 passes, coverage {2}</source>
+        <translation>{1}, ein Betrag bis 1 besteht, Überdeckung {2}</translation>
+    </message>
+    <message>
+        <source>{1}, across no single arm</source>
+        <translation>{1}, über keinem einzelnen Zweig</translation>
+    </message>
+    <message>
+        <source>{1}, all kinds</source>
+        <translation>{1}, alle Arten</translation>
     </message>
     <message>
         <source>{1}, check {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}, Prüfung {2}</translation>
     </message>
     <message>
         <source>{1}, column {2}, {3} bytes</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}, Spalte {2}, {3} Bytes</translation>
     </message>
     <message>
         <source>{1}, from {2} to {3}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}, von {2} nach {3}</translation>
+    </message>
+    <message>
+        <source>{1}, guard band {2} × U, coverage {3}</source>
+        <translation>{1}, Schutzabstand {2} × U, Überdeckung {3}</translation>
+    </message>
+    <message>
+        <source>{1}, limit {2}</source>
+        <translation>{1}, Grenzwert {2}</translation>
+    </message>
+    <message>
+        <source>{1}, of {2} the rule cannot tell</source>
+        <translation>{1}, bei {2} kann die Regel nicht entscheiden</translation>
+    </message>
+    <message>
+        <source>{1}, over the excitation and both half bridges alike: neither divides it otherwise.</source>
+        <translation>{1}, über der Speisung und beiden Halbbrücken gleich: Keine teilt sie anders.</translation>
+    </message>
+    <message>
+        <source>{1}, over the output: it loads the signal and unbalances neither half bridge.</source>
+        <translation>{1}, über dem Signal: Er belastet es und verstimmt keine Halbbrücke.</translation>
+    </message>
+    <message>
+        <source>{1}, slope of measured against expected</source>
+        <translation>{1}, Steigung gemessen über erwartet</translation>
     </message>
     <message>
         <source>{1}, trend</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}, Trend</translation>
+    </message>
+    <message>
+        <source>{1}, uncertainty</source>
+        <translation>{1}, Unsicherheit</translation>
+    </message>
+    <message>
+        <source>{1}, uncertainty not known</source>
+        <translation>{1}, Unsicherheit nicht bekannt</translation>
+    </message>
+    <message>
+        <source>{1}, which leads nowhere</source>
+        <translation>{1}, der nirgendwohin führt</translation>
     </message>
     <message>
         <source>{1}, wiring</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}, Verdrahtung</translation>
+    </message>
+    <message>
+        <source>{1}, within 5 %</source>
+        <translation>{1}, auf 5 % genau</translation>
     </message>
     <message>
         <source>{1}, working of step {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}, Rechenweg der Stufe {2}</translation>
+    </message>
+    <message>
+        <source>{1}, worst step {2}: </source>
+        <translation>{1}, am schlechtesten Stufe {2}: </translation>
     </message>
     <message>
         <source>{1}, {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}, {2}</translation>
+    </message>
+    <message>
+        <source>{1}, {2} % of u²</source>
+        <translation>{1}, {2} % von u²</translation>
     </message>
     <message>
         <source>{1}, {2} and {3} compared</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}, {2} und {3} verglichen</translation>
+    </message>
+    <message>
+        <source>{1}, {2} passes, {3} fails</source>
+        <translation>{1}, {2} besteht, {3} besteht nicht</translation>
+    </message>
+    <message>
+        <source>{1}. More than one thing may be wrong, or a reading is of another step.</source>
+        <translation>{1}. Es kann mehr als eines falsch sein, oder ein Messwert gehört zu einer anderen Stufe.</translation>
+    </message>
+    <message>
+        <source>{1}. Simulated is the strain that would change the output by as much.</source>
+        <translation>{1}. Simuliert ist die Dehnung, die das Signal um ebenso viel änderte.</translation>
+    </message>
+    <message>
+        <source>{1}. {2} Until then each is a suspicion.</source>
+        <translation>{1}. {2} Bis dahin ist jede ein Verdacht.</translation>
+    </message>
+    <message>
+        <source>{1}: after jumper {2} of {3} ({4})</source>
+        <translation>{1}: nach Steckbrücke {2} von {3} ({4})</translation>
+    </message>
+    <message>
+        <source>{1}: before the first jumper</source>
+        <translation>{1}: vor der ersten Steckbrücke</translation>
+    </message>
+    <message>
+        <source>{1}: it gives all readings to the last digit shown.</source>
+        <translation>{1}: Es ergibt alle Messwerte bis zur letzten gezeigten Stelle.</translation>
+    </message>
+    <message>
+        <source>{1}: no jumper leads from {2}{3} to the bridge, so the shunt hangs on {4}</source>
+        <translation>{1}: Keine Steckbrücke führt von {2}{3} zur Brücke, der Shunt hängt also an {4}</translation>
     </message>
     <message>
         <source>{1}: removed</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}: entfernt</translation>
     </message>
     <message>
         <source>{1}: removed with its check</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}: mit seiner Prüfung entfernt</translation>
     </message>
     <message>
         <source>{1}: removed with its {2} checks</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}: mit seinen {2} Prüfungen entfernt</translation>
+    </message>
+    <message>
+        <source>{1}: step {2} would show {3} {4} where {5} stands.</source>
+        <translation>{1}: Stufe {2} zeigte {3} {4}, wo {5} steht.</translation>
+    </message>
+    <message>
+        <source>{1}: the bridge is left with {2} V of {3} V</source>
+        <translation>{1}: Der Brücke bleiben {2} V von {3} V</translation>
+    </message>
+    <message>
+        <source>{1}: the bridge&apos;s own curvature is larger than the uncertainties</source>
+        <translation>{1}: Die eigene Krümmung der Brücke ist größer als die Unsicherheiten</translation>
     </message>
     <message>
         <source>{1}: there is a channel {2} already, named {3}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}: Es gibt schon einen Kanal {2}, namens {3}</translation>
+    </message>
+    <message>
+        <source>{1}: what its uncertainty is made of</source>
+        <translation>{1}: woraus seine Unsicherheit besteht</translation>
     </message>
     <message>
         <source>{1}: {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}: {2}</translation>
     </message>
     <message>
         <source>{1}: {2} before, {3} after</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}: {2} vorher, {3} nachher</translation>
+    </message>
+    <message>
+        <source>{1}: {2} comes to lie between {3} and {4}; the plan wants it between {5} and {6}{7}</source>
+        <translation>{1}: {2} kommt zwischen {3} und {4} zu liegen; der Plan will ihn zwischen {5} und {6}{7}</translation>
+    </message>
+    <message>
+        <source>{1}: {2} has no pin</source>
+        <translation>{1}: {2} hat keinen Stift</translation>
+    </message>
+    <message>
+        <source>{1}: {2} instead of {3}</source>
+        <translation>{1}: {2} statt {3}</translation>
     </message>
     <message>
         <source>{1}: {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}: {2}.</translation>
     </message>
     <message>
         <source>{1}: {2}: {3}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}: {2}: {3}</translation>
     </message>
     <message>
         <source>{1}; cannot tell whether it changed since {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}; nicht entscheidbar, ob es sich seit {2} geändert hat</translation>
     </message>
     <message>
         <source>{1}; changed since {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}; geändert seit {2}</translation>
     </message>
     <message>
         <source>{1}; changed within the margin since {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}; seit {2} innerhalb der Toleranz geändert</translation>
+    </message>
+    <message>
+        <source>{1}; every shunted step reads with the opposite polarity. Look for swapped signal wires or shunts on the neighbouring arm</source>
+        <translation>{1}; jede Stufe mit Shunt zeigt die umgekehrte Polarität. Nach vertauschten Signalleitungen oder Shunts am Nachbarzweig suchen</translation>
+    </message>
+    <message>
+        <source>{1}; six-wire</source>
+        <translation>{1}; Sechsleiter</translation>
     </message>
     <message>
         <source>{1}; unchanged since {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}; unverändert seit {2}</translation>
+    </message>
+    <message>
+        <source>{1}; zeroed with all shunts open</source>
+        <translation>{1}; mit allen Shunts offen genullt</translation>
+    </message>
+    <message>
+        <source>{1}Right: {2}
+</source>
+        <translation>{1}Richtig: {2}
+</translation>
+    </message>
+    <message>
+        <source>{1}does not change</source>
+        <translation>{1}ändert sich nicht</translation>
+    </message>
+    <message>
+        <source>{1}expected + drift × time = {2}{3}</source>
+        <translation>{1}erwartet + Drift × Zeit = {2}{3}</translation>
+    </message>
+    <message>
+        <source>{1}expected + error = {2}{3}</source>
+        <translation>{1}erwartet + Fehler = {2}{3}</translation>
+    </message>
+    <message>
+        <source>{1}expected + shift = {2}{3}</source>
+        <translation>{1}erwartet + Verschiebung = {2}{3}</translation>
+    </message>
+    <message>
+        <source>{1}expected {2}{3}, stopped at the limit{4}</source>
+        <translation>{1}erwartet {2}{3}, an der Grenze angehalten{4}</translation>
+    </message>
+    <message>
+        <source>{1}expected × factor = {2} × {3}{4}</source>
+        <translation>{1}erwartet × Faktor = {2} × {3}{4}</translation>
+    </message>
+    <message>
+        <source>{1}in the whole network {2}; the formula is off by {3}. {4}</source>
+        <translation>{1}im ganzen Netzwerk {2}; die Formel weicht um {3} ab. {4}</translation>
+    </message>
+    <message>
+        <source>{1}no finite reading</source>
+        <translation>{1}kein endlicher Messwert</translation>
+    </message>
+    <message>
+        <source>{1}v = R3/(R3 + R4) − R2/(R1 + R2) keeps its four arms; the shunt lies over none.</source>
+        <translation>{1}v = R3/(R3 + R4) − R2/(R1 + R2) behält seine vier Zweige; der Shunt liegt über keinem.</translation>
+    </message>
+    <message>
+        <source>{1}{2} and pulls the output {3}</source>
+        <translation>{1}{2} und zieht das Signal {3}</translation>
+    </message>
+    <message>
+        <source>{1}{2} beyond the ±{3}.</source>
+        <translation>{1}{2} jenseits der ±{3}.</translation>
+    </message>
+    <message>
+        <source>{1}{2} for both. The leads decide: a shunt at the terminals spans leads too and sends its current through them, which makes {3} larger by {4} %.</source>
+        <translation>{1}{2} bei beiden. Die Leitungen entscheiden: Ein Shunt an den Anschlüssen überspannt auch Leitungen und schickt seinen Strom durch sie, was {3} um {4} % größer macht.</translation>
+    </message>
+    <message>
+        <source>{1}{2} from then on</source>
+        <translation>{1}{2} von da an</translation>
+    </message>
+    <message>
+        <source>{1}{2} leaking</source>
+        <translation>{1}{2} mit Nebenschluss</translation>
+    </message>
+    <message>
+        <source>{1}{2} levels</source>
+        <translation>{1}{2} Stufenwerte</translation>
+    </message>
+    <message>
+        <source>{1}{2} over arm {3} without voltage</source>
+        <translation>{1}{2} über Zweig {3} ohne Spannung</translation>
+    </message>
+    <message>
+        <source>{1}{2} over {3}</source>
+        <translation>{1}{2} über {3}</translation>
+    </message>
+    <message>
+        <source>{1}{2} the reading any more.</source>
+        <translation>{1}{2} den Messwert mehr.</translation>
+    </message>
+    <message>
+        <source>{1}{2} to {3}</source>
+        <translation>{1}{2} nach {3}</translation>
+    </message>
+    <message>
+        <source>{1}{2} to {3} gives {4} levels, and {5} ones are wanted there</source>
+        <translation>{1}{2} nach {3} ergibt {4} Stufenwerte, und gewünscht sind dort {5}</translation>
+    </message>
+    <message>
+        <source>{1}{2} {3} from expected</source>
+        <translation>{1}{2} {3} vom erwarteten Wert</translation>
+    </message>
+    <message>
+        <source>{1}{2} {3} to {4}</source>
+        <translation>{1}{2} {3} nach {4}</translation>
+    </message>
+    <message>
+        <source>{1}{2}, if the gauge&apos;s change of resistance by strain stays as it was.</source>
+        <translation>{1}{2}, wenn die Widerstandsänderung des DMS durch Dehnung blieb, wie sie war.</translation>
+    </message>
+    <message>
+        <source>{1}{2}, so {3}: {4}{5}</source>
+        <translation>{1}{2}, also {3}: {4}{5}</translation>
+    </message>
+    <message>
+        <source>{1}{2}; the nearest is {3}, with {4}</source>
+        <translation>{1}{2}; der nächste ist {3}, mit {4}</translation>
+    </message>
+    <message>
+        <source>{1}{2}{3} and {4} as entered, an open loop is the cause.</source>
+        <translation>{1}{2}{3} und {4} wie eingetragen, eine offene Schleife ist die Ursache.</translation>
+    </message>
+    <message>
+        <source>{1}{2}{3} not lie right across {4}: leads between make it simulate {5}{6} than at the ends of {7}.</source>
+        <translation>{1}{2}{3} nicht direkt über {4}: Leitungen dazwischen lassen {5}{6} simulieren als an den Enden von {7}.</translation>
+    </message>
+    <message>
+        <source>{1}{2}{3}{4} instead of {5}, {6}{7}{8}.</source>
+        <translation>{1}{2}{3}{4} statt {5}, {6}{7}{8}.</translation>
+    </message>
+    <message>
+        <source>{1}′ = 1 / (1/{2} + Σ 1/Rs)</source>
+        <translation>{1}′ = 1 / (1/{2} + Σ 1/Rs)</translation>
+    </message>
+    <message>
+        <source>{1}′ = {2} Rs / ({3} + Rs)</source>
+        <translation>{1}′ = {2} Rs / ({3} + Rs)</translation>
+    </message>
+    <message>
+        <source>|Eₙ| ≤ 1 passes, Eₙ = d / U</source>
+        <translation>|Eₙ| ≤ 1 besteht, Eₙ = d / U</translation>
+    </message>
+    <message>
+        <source>|d| ≤ L passes</source>
+        <translation>|d| ≤ L besteht</translation>
+    </message>
+    <message>
+        <source>|d| ≤ L passes if U ≤ {1} of L</source>
+        <translation>|d| ≤ L besteht, wenn U ≤ {1} von L</translation>
+    </message>
+    <message>
+        <source>|d| ≤ L − g passes, &gt; L + g fails, g = {1} U</source>
+        <translation>|d| ≤ L − g besteht, &gt; L + g besteht nicht, g = {1} U</translation>
+    </message>
+    <message>
+        <source>ŷ = a + b x</source>
+        <translation>ŷ = a + b x</translation>
+    </message>
+    <message>
+        <source>ΔR/R = ({1}′ − {2}) / {3}</source>
+        <translation>ΔR/R = ({1}′ − {2}) / {3}</translation>
+    </message>
+    <message>
+        <source>Δv = R / (4 Rs + 2 R)</source>
+        <translation>Δv = R / (4 Rs + 2 R)</translation>
+    </message>
+    <message>
+        <source>Δv = v − v₀</source>
+        <translation>Δv = v − v₀</translation>
+    </message>
+    <message>
+        <source>Δv I R, as set</source>
+        <translation>Δv I R, wie eingestellt</translation>
+    </message>
+    <message>
+        <source>Δv × excitation as set</source>
+        <translation>Δv × Speisung wie eingestellt</translation>
+    </message>
+    <message>
+        <source>Δv × scale</source>
+        <translation>Δv × Skalierung</translation>
+    </message>
+    <message>
+        <source>Δv ≈ F N ε / 4</source>
+        <translation>Δv ≈ F N ε / 4</translation>
+    </message>
+    <message>
+        <source>γ = 2 ε</source>
+        <translation>γ = 2 ε</translation>
+    </message>
+    <message>
+        <source>ε ≈ 4 Δv / (F N)</source>
+        <translation>ε ≈ 4 Δv / (F N)</translation>
+    </message>
+    <message>
+        <source>ε ≈ R / (F N (R + Rs))</source>
+        <translation>ε ≈ R / (F N (R + Rs))</translation>
+    </message>
+    <message>
+        <source>ε ≈ Σ ± R / (F N (R + Rs))</source>
+        <translation>ε ≈ Σ ± R / (F N (R + Rs))</translation>
+    </message>
+    <message>
+        <source>χ² = {1} with {2} degrees of freedom, as the stated uncertainties allow</source>
+        <translation>χ² = {1} mit {2} Freiheitsgraden, wie die angegebenen Unsicherheiten es zulassen</translation>
+    </message>
+    <message>
+        <source>χ² = {1} with {2} degrees of freedom, probability {3} %: scatter about the line is larger than the stated uncertainties</source>
+        <translation>χ² = {1} mit {2} Freiheitsgraden, Wahrscheinlichkeit {3} %: Die Streuung um die Gerade ist größer als die angegebenen Unsicherheiten</translation>
+    </message>
+    <message>
+        <source>−reading / simulated − 1</source>
+        <translation>−Messwert / simuliert − 1</translation>
+    </message>
+    <message>
+        <source>√(({1})²</source>
+        <translation>√(({1})²</translation>
     </message>
 </context>
 <context>
@@ -2028,7 +9000,7 @@
     </message>
     <message>
         <source> (open)</source>
-        <translation type="unfinished"></translation>
+        <translation> (offen)</translation>
     </message>
     <message>
         <source> V</source>
@@ -2148,7 +9120,7 @@ Bitte den Dateinamen prüfen.</translation>
     </message>
     <message>
         <source>%1 % of the strain, and %2 %3 besides</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 % der Dehnung und zusätzlich %2 %3</translation>
     </message>
     <message>
         <source>%1 %2 per %3</source>
@@ -2156,7 +9128,7 @@ Bitte den Dateinamen prüfen.</translation>
     </message>
     <message>
         <source>%1 %2 – %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 – %3</translation>
     </message>
     <message>
         <source>%1 (%2 readings)</source>
@@ -2169,6 +9141,10 @@ Bitte den Dateinamen prüfen.</translation>
     <message>
         <source>%1 (overdue)</source>
         <translation>%1 (überfällig)</translation>
+    </message>
+    <message>
+        <source>%1 (ready)</source>
+        <translation>%1 (fertig vorhanden)</translation>
     </message>
     <message>
         <source>%1 (time)</source>
@@ -2225,7 +9201,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 being worked out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in Arbeit</translation>
     </message>
     <message>
         <source>%1 bytes</source>
@@ -2237,7 +9213,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 cannot tell</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nicht entscheidbar</translation>
     </message>
     <message>
         <source>%1 change.</source>
@@ -2245,7 +9221,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 changed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 geändert</translation>
     </message>
     <message>
         <source>%1 channels</source>
@@ -2253,15 +9229,15 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 channels are added.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kanäle kommen hinzu.</translation>
     </message>
     <message>
         <source>%1 channels change.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kanäle ändern sich.</translation>
     </message>
     <message>
         <source>%1 chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gewählt</translation>
     </message>
     <message>
         <source>%1 closed</source>
@@ -2277,7 +9253,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 fail</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nicht bestanden</translation>
     </message>
     <message>
         <source>%1 faults</source>
@@ -2309,7 +9285,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 in %2 channels</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2 Kanälen</translation>
     </message>
     <message>
         <source>%1 is left out: %2</source>
@@ -2357,11 +9333,11 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 not checked</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nicht geprüft</translation>
     </message>
     <message>
         <source>%1 not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nicht beurteilt</translation>
     </message>
     <message>
         <source>%1 notes</source>
@@ -2397,7 +9373,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 pass</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bestanden</translation>
     </message>
     <message>
         <source>%1 readings</source>
@@ -2413,11 +9389,11 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 refuse.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lehnen ab.</translation>
     </message>
     <message>
         <source>%1 rows are refused.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zeilen werden abgelehnt.</translation>
     </message>
     <message>
         <source>%1 runs of the sequence</source>
@@ -2433,7 +9409,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 shown</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gezeigt</translation>
     </message>
     <message>
         <source>%1 shunts</source>
@@ -2501,7 +9477,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 with open remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mit offenen Anmerkungen</translation>
     </message>
     <message>
         <source>%1 · seed %2.</source>
@@ -2521,7 +9497,11 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1, beyond the axis</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, jenseits der Achse</translation>
+    </message>
+    <message>
+        <source>%1, changed</source>
+        <translation>%1, geändert</translation>
     </message>
     <message>
         <source>%1, closed switch</source>
@@ -2541,7 +9521,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1, step %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Stufe %2</translation>
     </message>
     <message>
         <source>%1, tied</source>
@@ -2569,7 +9549,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
@@ -2742,6 +9722,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>&amp;Zeichnung</translation>
     </message>
     <message>
+        <source>&amp;Duplicate</source>
+        <translation>&amp;Verdoppeln</translation>
+    </message>
+    <message>
         <source>&amp;Duplicate channel</source>
         <translation>Kanal &amp;verdoppeln</translation>
     </message>
@@ -2760,6 +9744,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>&amp;Export picture…</source>
         <translation>Bild e&amp;xportieren…</translation>
+    </message>
+    <message>
+        <source>&amp;Export to file…</source>
+        <translation>In Datei e&amp;xportieren…</translation>
     </message>
     <message>
         <source>&amp;File</source>
@@ -2787,7 +9775,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>&amp;How many</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wie viele</translation>
     </message>
     <message>
         <source>&amp;IEC 60617: rectangles</source>
@@ -2796,6 +9784,18 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>&amp;Import a channel list…</source>
         <translation>Kanalliste e&amp;inlesen…</translation>
+    </message>
+    <message>
+        <source>&amp;Import from file…</source>
+        <translation>Aus Datei e&amp;inlesen…</translation>
+    </message>
+    <message>
+        <source>&amp;Keep as own template</source>
+        <translation>Als eigene Vorlage &amp;behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Keep changes</source>
+        <translation>Änderungen &amp;behalten</translation>
     </message>
     <message>
         <source>&amp;Keys of the recording strip</source>
@@ -2942,6 +9942,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>&amp;Umbenennen</translation>
     </message>
     <message>
+        <source>&amp;Rename…</source>
+        <translation>&amp;Umbenennen…</translation>
+    </message>
+    <message>
         <source>&amp;Repeat the wrong ones</source>
         <translation>Falsche &amp;wiederholen</translation>
     </message>
@@ -2956,6 +9960,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>&amp;Save</source>
         <translation>&amp;Speichern</translation>
+    </message>
+    <message>
+        <source>&amp;Save as…</source>
+        <translation>&amp;Speichern unter…</translation>
     </message>
     <message>
         <source>&amp;Search</source>
@@ -3043,7 +10051,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>, beyond the control limits.</source>
-        <translation type="unfinished"></translation>
+        <translation>, jenseits der Eingriffsgrenzen.</translation>
     </message>
     <message>
         <source>, beyond the range</source>
@@ -3095,7 +10103,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>1 channel is added.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Kanal kommt hinzu.</translation>
     </message>
     <message>
         <source>1 error</source>
@@ -3123,11 +10131,11 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>1 refuses.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 lehnt ab.</translation>
     </message>
     <message>
         <source>1 row is refused.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Zeile wird abgelehnt.</translation>
     </message>
     <message>
         <source>1 span of a step</source>
@@ -3159,19 +10167,19 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>90 %</source>
-        <translation type="unfinished"></translation>
+        <translation>90 %</translation>
     </message>
     <message>
         <source>90 % interval</source>
-        <translation type="unfinished"></translation>
+        <translation>90-%-Intervall</translation>
     </message>
     <message>
         <source>90 % interval ±</source>
-        <translation type="unfinished"></translation>
+        <translation>90-%-Intervall ±</translation>
     </message>
     <message>
         <source>95 %</source>
-        <translation type="unfinished"></translation>
+        <translation>95 %</translation>
     </message>
     <message>
         <source>95 % &amp;confidence band of the line</source>
@@ -3187,7 +10195,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>95 % interval ±</source>
-        <translation type="unfinished"></translation>
+        <translation>95-%-Intervall ±</translation>
     </message>
     <message>
         <source>95 % prediction</source>
@@ -3195,7 +10203,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>; </source>
-        <translation type="unfinished"></translation>
+        <translation>; </translation>
     </message>
     <message>
         <source>; and %1 more</source>
@@ -3219,15 +10227,15 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>A channel needs a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Kanal braucht einen Namen.</translation>
     </message>
     <message>
         <source>A check needs a name: nothing was changed.</source>
         <translation>Eine Prüfung braucht einen Namen: Nichts wurde geändert.</translation>
     </message>
     <message>
-        <source>A day is written as year-month-day.</source>
-        <translation type="unfinished"></translation>
+        <source>A day is written as year-month-day</source>
+        <translation>Ein Tag wird als Jahr-Monat-Tag geschrieben</translation>
     </message>
     <message>
         <source>A deviation up to its own U passes, a larger one fails. The limit plays no part.</source>
@@ -3242,8 +10250,8 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Eine Steckbrücke verbindet zwei Stifte: zuerst Stifte anlegen.</translation>
     </message>
     <message>
-        <source>A pattern of the names is needed.</source>
-        <translation type="unfinished"></translation>
+        <source>A pattern of the names is needed</source>
+        <translation>Ein Muster der Namen ist nötig</translation>
     </message>
     <message>
         <source>A potentiometer between arms 3 and 4, its wiper is S+. The wiper&apos;s number is the share that lies in arm 3.</source>
@@ -3258,8 +10266,12 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Eine vollständige Aufzeichnung wird gelesen, sobald sie eintrifft. Sie wird zu einer Prüfung jedes Kanals, für den sie eine Spalte hat, wenn jeder davon für jede Stufe ein Plateau hat; eine Aufzeichnung, die eine Wahl lässt, wartet in der Liste. Das Übernehmen lässt sich rückgängig machen.</translation>
     </message>
     <message>
+        <source>A report is not written as “%1”. Let the name end in .pdf, .xlsx, .html, .csv or .json.</source>
+        <translation>Ein Bericht wird nicht als „%1“ geschrieben. Der Name muss auf .pdf, .xlsx, .html, .csv oder .json enden.</translation>
+    </message>
+    <message>
         <source>A resistor or the instrument is past its due date today</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Widerstand oder das Gerät ist heute überfällig</translation>
     </message>
     <message>
         <source>A shunt has at most %1 jumpers.</source>
@@ -3270,8 +10282,12 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Ein Abschnitt, wo am Cursor ein Plateau gehalten wird; Umschalt und Ziehen zeichnet einen</translation>
     </message>
     <message>
-        <source>A value is needed.</source>
-        <translation type="unfinished"></translation>
+        <source>A template needs a name.</source>
+        <translation>Eine Vorlage braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>A value is needed</source>
+        <translation>Ein Wert ist nötig</translation>
     </message>
     <message>
         <source>A what-if says nothing about the real article.</source>
@@ -3311,11 +10327,11 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Add %1 channels</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kanäle anlegen</translation>
     </message>
     <message>
         <source>Add %1 copies</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kopien anlegen</translation>
     </message>
     <message>
         <source>Add &amp;remark to the step…</source>
@@ -3327,7 +10343,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Add 1 channel</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Kanal anlegen</translation>
     </message>
     <message>
         <source>Add a channel first. Its readings can then be taken from a recording.</source>
@@ -3435,15 +10451,15 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Added %1 channels, %2 to %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kanäle angelegt, %2 bis %3.</translation>
     </message>
     <message>
         <source>Added %1 channels.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kanäle angelegt.</translation>
     </message>
     <message>
         <source>Added %1 channels; %2 rows were refused.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kanäle angelegt; %2 Zeilen wurden abgelehnt.</translation>
     </message>
     <message>
         <source>Added %1, in no step yet.</source>
@@ -3451,7 +10467,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Added %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 angelegt.</translation>
     </message>
     <message>
         <source>Adds a fault or a change that is tried out</source>
@@ -3463,7 +10479,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachher</translation>
     </message>
     <message>
         <source>Align to template</source>
@@ -3483,11 +10499,11 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>All checks over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Prüfungen über der Zeit</translation>
     </message>
     <message>
         <source>All checks over time as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Prüfungen über der Zeit als Tabelle</translation>
     </message>
     <message>
         <source>All figures in words</source>
@@ -3527,7 +10543,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>All steps together: readings so far apart would have a probability of %1 if nothing but the zero had changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Stufen zusammen: So weit auseinanderliegende Messwerte hätten eine Wahrscheinlichkeit von %1, wenn sich nur der Nullpunkt geändert hätte.</translation>
     </message>
     <message>
         <source>Alt+0</source>
@@ -3627,7 +10643,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Arms at the old nominal value follow, others stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweige mit dem alten Nennwert folgen, andere bleiben.</translation>
     </message>
     <message>
         <source>Arrow keys move the leak from arm to arm, Enter keeps it there, Escape takes it back.</source>
@@ -3675,7 +10691,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>As year-month-day; empty takes it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Jahr-Monat-Tag; leer entfernt es.</translation>
     </message>
     <message>
         <source>Asked</source>
@@ -3711,11 +10727,15 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>At the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Ende</translation>
+    </message>
+    <message>
+        <source>At the front</source>
+        <translation>Vorn</translation>
     </message>
     <message>
         <source>At the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Anfang</translation>
     </message>
     <message>
         <source>At work: drawing all inputs and solving the network for each step.</source>
@@ -3763,7 +10783,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>Before going on</source>
@@ -3811,7 +10831,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Between two checks; to be fixed before the test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen zwei Prüfungen; vor dem Versuch festzulegen.</translation>
     </message>
     <message>
         <source>Both checks</source>
@@ -3867,7 +10887,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>By how much the gain changed since the check before</source>
-        <translation type="unfinished"></translation>
+        <translation>Um wie viel sich die Verstärkung seit der Prüfung davor geändert hat</translation>
     </message>
     <message>
         <source>By moving &amp;dots</source>
@@ -3890,12 +10910,24 @@ Soll die Datei ersetzt werden?</translation>
         <translation>S&amp;tröme</translation>
     </message>
     <message>
+        <source>Ca&amp;ncel</source>
+        <translation>A&amp;bbrechen</translation>
+    </message>
+    <message>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
     <message>
+        <source>Cancelled.</source>
+        <translation>Abgebrochen.</translation>
+    </message>
+    <message>
         <source>Cancelled: nothing was kept of the run.</source>
         <translation>Abgebrochen: Vom Durchgang wurde nichts behalten.</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was written.</source>
+        <translation>Abgebrochen: Nichts wurde geschrieben.</translation>
     </message>
     <message>
         <source>Cannot be predicted. </source>
@@ -3907,11 +10939,11 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Cannot tell: %1 against a margin of ± %2; how far it may be wrong is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entscheidbar: %1 gegen eine Toleranz von ± %2; wie falsch es sein kann, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>Cannot tell: %2 ± %3 %4 (95 %) is too uncertain for the margin of ± %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entscheidbar: %2 ± %3 %4 (95 %) ist für die Toleranz von ± %1 zu unsicher.</translation>
     </message>
     <message>
         <source>Capacity</source>
@@ -3931,7 +10963,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Certificate of the instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalibrierschein des Geräts</translation>
     </message>
     <message>
         <source>Chan&amp;ge…</source>
@@ -3955,7 +10987,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Change %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung %1</translation>
     </message>
     <message>
         <source>Change Poisson&apos;s ratio</source>
@@ -3971,7 +11003,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Change between two checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung zwischen zwei Prüfungen</translation>
     </message>
     <message>
         <source>Change bridge factor set</source>
@@ -4059,7 +11091,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Change group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe ändern</translation>
     </message>
     <message>
         <source>Change heat sink</source>
@@ -4115,19 +11147,19 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Change of each step</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung jeder Stufe</translation>
     </message>
     <message>
         <source>Change of each step as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung jeder Stufe als Tabelle</translation>
     </message>
     <message>
         <source>Change of each step, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung jeder Stufe, %1</translation>
     </message>
     <message>
         <source>Change over its expanded uncertainty; beyond 1 either way it is more than uncertainty explains</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung durch ihre erweiterte Unsicherheit; jenseits von 1 in einer der Richtungen ist es mehr, als die Unsicherheit erklärt</translation>
     </message>
     <message>
         <source>Change place of leak</source>
@@ -4199,19 +11231,23 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Geändert</translation>
     </message>
     <message>
         <source>Changed %1 channels.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kanäle geändert.</translation>
     </message>
     <message>
         <source>Changed %1 channels; %2 refused.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kanäle geändert; %2 abgelehnt.</translation>
+    </message>
+    <message>
+        <source>Changed below.</source>
+        <translation>Unten geändert.</translation>
     </message>
     <message>
         <source>Changed by %2 ± %3 %4 (95 %), not within the margin of ± %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geändert um %2 ± %3 %4 (95 %), nicht innerhalb der Toleranz von ± %1.</translation>
     </message>
     <message>
         <source>Changed by you: %1.</source>
@@ -4231,7 +11267,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Channel %1, from %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanal %1, von %2 bis %3</translation>
     </message>
     <message>
         <source>Channel set-up</source>
@@ -4239,7 +11275,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Channel that each row is a copy of</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanal, dessen Kopie jede Zeile ist</translation>
     </message>
     <message>
         <source>Channels</source>
@@ -4251,7 +11287,11 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Channels from a list kept in a spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle aus einer Liste einer Tabellenkalkulation</translation>
+    </message>
+    <message>
+        <source>Channels of the report</source>
+        <translation>Kanäle des Berichts</translation>
     </message>
     <message>
         <source>Channels to review</source>
@@ -4423,7 +11463,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Click a mark or a row, or walk the steps with ← and →, to read what is said of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Marke oder Zeile anklicken oder mit ← und → durch die Stufen gehen, um das Gesagte zu lesen.</translation>
     </message>
     <message>
         <source>Click, Shift ← →</source>
@@ -4439,7 +11479,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Close a check</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Prüfung abschließen</translation>
     </message>
     <message>
         <source>Close check</source>
@@ -4447,7 +11487,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Close checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfungen abschließen</translation>
     </message>
     <message>
         <source>Close this group</source>
@@ -4533,11 +11573,11 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Copied %1 rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zeilen kopiert.</translation>
     </message>
     <message>
         <source>Copied 1 row.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Zeile kopiert.</translation>
     </message>
     <message>
         <source>Copied the bridge as a picture.</source>
@@ -4549,7 +11589,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Copies of %1 are put behind it: bridge, plan, limits and group, without checks. Names, recording columns and pins are counted up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopien von %1 werden dahinter angelegt: Brücke, Plan, Grenzwerte und Gruppe, ohne Prüfungen. Namen, Spalten der Aufzeichnung und Stifte werden hochgezählt.</translation>
     </message>
     <message>
         <source>Copies the sentence, all causes and the chosen one in full</source>
@@ -4581,7 +11621,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Copy channel</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanal kopieren</translation>
     </message>
     <message>
         <source>Copy or export what is shown</source>
@@ -4597,7 +11637,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>Copy rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen kopieren</translation>
     </message>
     <message>
         <source>Correct the wiring first: the jumpers would short the excitation.</source>
@@ -4802,8 +11842,12 @@ in Gruppe</translation>
         <translation>Gestrichelt: die Prüfung %1.</translation>
     </message>
     <message>
+        <source>Data for programs (JSON)</source>
+        <translation>Daten für Programme (JSON)</translation>
+    </message>
+    <message>
         <source>Data taken in between</source>
-        <translation type="unfinished"></translation>
+        <translation>Dazwischen aufgenommene Daten</translation>
     </message>
     <message>
         <source>Date</source>
@@ -4815,7 +11859,11 @@ in Gruppe</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>De&amp;lete…</source>
+        <translation>&amp;Löschen…</translation>
     </message>
     <message>
         <source>Decade boxes</source>
@@ -4845,7 +11893,7 @@ grade</translation>
     </message>
     <message>
         <source>Degrees of freedom</source>
-        <translation type="unfinished"></translation>
+        <translation>Freiheitsgrade</translation>
     </message>
     <message>
         <source>Del</source>
@@ -4858,6 +11906,14 @@ grade</translation>
     <message>
         <source>Delete span</source>
         <translation>Abschnitt löschen</translation>
+    </message>
+    <message>
+        <source>Delete template</source>
+        <translation>Vorlage löschen</translation>
+    </message>
+    <message>
+        <source>Delete the template “%1”? This cannot be undone.</source>
+        <translation>Die Vorlage „%1“ löschen? Das lässt sich nicht rückgängig machen.</translation>
     </message>
     <message>
         <source>Demo (invented data)</source>
@@ -4915,7 +11971,7 @@ grade</translation>
     </message>
     <message>
         <source>Differs by %2 ± %3 %4 (95 %), which is shown to lie within the margin of ± %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterscheidet sich um %2 ± %3 %4 (95 %), was nachweislich innerhalb der Toleranz von ± %1 liegt.</translation>
     </message>
     <message>
         <source>Difficulty</source>
@@ -4999,7 +12055,7 @@ grade</translation>
     </message>
     <message>
         <source>Due date of the instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Fälligkeit des Geräts</translation>
     </message>
     <message>
         <source>Duplicate</source>
@@ -5027,7 +12083,7 @@ grade</translation>
     </message>
     <message>
         <source>Each row is a channel &amp;like</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Zeile ist ein Kanal &amp;wie</translation>
     </message>
     <message>
         <source>Each shunt alone</source>
@@ -5035,11 +12091,11 @@ grade</translation>
     </message>
     <message>
         <source>Earlier check</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Prüfung</translation>
     </message>
     <message>
         <source>Edit %1 channels</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kanäle ändern</translation>
     </message>
     <message>
         <source>Edit &amp;many channels…</source>
@@ -5047,15 +12103,15 @@ grade</translation>
     </message>
     <message>
         <source>Edit 1 channel</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Kanal ändern</translation>
     </message>
     <message>
         <source>Edit chosen channels…</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählte Kanäle ändern…</translation>
     </message>
     <message>
         <source>Edit chosen…</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählte ändern…</translation>
     </message>
     <message>
         <source>Edit, show, export</source>
@@ -5070,6 +12126,10 @@ grade</translation>
         <translation>Sonst alle Werte der Aufzeichnung</translation>
     </message>
     <message>
+        <source>Else with a decimal point and days as 2026-11-26</source>
+        <translation>Sonst mit Dezimalpunkt und Tagen wie 2026-11-26</translation>
+    </message>
+    <message>
         <source>Empty document. Add a channel to begin.</source>
         <translation>Leeres Dokument. Zum Beginnen einen Kanal anlegen.</translation>
     </message>
@@ -5079,7 +12139,7 @@ grade</translation>
     </message>
     <message>
         <source>En</source>
-        <translation type="unfinished"></translation>
+        <translation>En</translation>
     </message>
     <message>
         <source>Encoding</source>
@@ -5155,7 +12215,7 @@ grade</translation>
     </message>
     <message>
         <source>Expanded uncertainty of the change at the coverage of the decision rule; what both checks share is taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>Erweiterte Unsicherheit der Änderung mit der Überdeckung der Entscheidungsregel; was beide Prüfungen gemeinsam haben, ist herausgenommen</translation>
     </message>
     <message>
         <source>Expanded uncertainty on the certificate, in ohm or as a share of the value</source>
@@ -5198,6 +12258,10 @@ grade</translation>
         <translation>Widerstände exportieren</translation>
     </message>
     <message>
+        <source>Export template</source>
+        <translation>Vorlage exportieren</translation>
+    </message>
+    <message>
         <source>Export the bridge</source>
         <translation>Brücke exportieren</translation>
     </message>
@@ -5207,7 +12271,7 @@ grade</translation>
     </message>
     <message>
         <source>Export the overview</source>
-        <translation type="unfinished"></translation>
+        <translation>Übersicht exportieren</translation>
     </message>
     <message>
         <source>Export…</source>
@@ -5319,11 +12383,15 @@ grade</translation>
     </message>
     <message>
         <source>First number</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Nummer</translation>
     </message>
     <message>
         <source>First steps</source>
         <translation>Erste Schritte</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Einpassen</translation>
     </message>
     <message>
         <source>Fit axis to &amp;bars</source>
@@ -5363,7 +12431,7 @@ grade</translation>
     </message>
     <message>
         <source>Fixed beforehand: a change that is shown to be smaller counts as unchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Voraus festgelegt: Eine nachweislich kleinere Änderung zählt als unverändert</translation>
     </message>
     <message>
         <source>Folder</source>
@@ -5378,12 +12446,20 @@ grade</translation>
         <translation>Für %1: angeben, was gewünscht ist, und „Suchen“ drücken. Jeder Widerstandssatz wird betrachtet oder ausgeschlossen.</translation>
     </message>
     <message>
+        <source>For the record</source>
+        <translation>Für das Protokoll</translation>
+    </message>
+    <message>
         <source>Forget what is done with</source>
         <translation>Erledigtes vergessen</translation>
     </message>
     <message>
         <source>Forget what is watched; the list stays</source>
         <translation>Vergessen, was beobachtet wird; die Liste bleibt</translation>
+    </message>
+    <message>
+        <source>Format of the file</source>
+        <translation>Format der Datei</translation>
     </message>
     <message>
         <source>Formula</source>
@@ -5443,15 +12519,15 @@ grade</translation>
     </message>
     <message>
         <source>Gain</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstärkung</translation>
     </message>
     <message>
         <source>Gain change, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung der Verstärkung, %</translation>
     </message>
     <message>
         <source>Gain, measured over expected</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstärkung, gemessen durch erwartet</translation>
     </message>
     <message>
         <source>Gauge factor</source>
@@ -5459,7 +12535,7 @@ grade</translation>
     </message>
     <message>
         <source>Gauge factor of the instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>k-Faktor des Geräts</translation>
     </message>
     <message>
         <source>Gauge factor set</source>
@@ -5467,7 +12543,7 @@ grade</translation>
     </message>
     <message>
         <source>Gauge resistance</source>
-        <translation type="unfinished"></translation>
+        <translation>DMS-Widerstand</translation>
     </message>
     <message>
         <source>Gauge signs reversed</source>
@@ -5483,7 +12559,7 @@ grade</translation>
     </message>
     <message>
         <source>Give all chosen channels another value</source>
-        <translation type="unfinished"></translation>
+        <translation>Allen gewählten Kanälen einen anderen Wert geben</translation>
     </message>
     <message>
         <source>Give all spans to the steps that they fit</source>
@@ -5535,7 +12611,7 @@ grade</translation>
     </message>
     <message>
         <source>Greatest error</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Fehler</translation>
     </message>
     <message>
         <source>Greatest level</source>
@@ -5621,7 +12697,7 @@ grade</translation>
     </message>
     <message>
         <source>How many copies</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Kopien</translation>
     </message>
     <message>
         <source>How many resistors can be switched, the fitted ones included</source>
@@ -5641,11 +12717,11 @@ grade</translation>
     </message>
     <message>
         <source>How probable so large a change would be if nothing had changed; below 0.05 it differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie wahrscheinlich eine so große Änderung wäre, wenn sich nichts geändert hätte; unter 0,05 ist sie ein Unterschied</translation>
     </message>
     <message>
         <source>How probable so small a change would be if it were at the margin; below 0.05 it is shown to lie within</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie wahrscheinlich eine so kleine Änderung wäre, wenn sie an der Toleranz läge; unter 0,05 liegt sie nachweislich innerhalb</translation>
     </message>
     <message>
         <source>How probable the cause is among those that were tried, in percent: how well it explains the readings, by the Bayesian criterion, times how ordinary such a fault is. All causes sum to 100 % at most, and one that nobody thought of is not among them</source>
@@ -5681,23 +12757,27 @@ grade</translation>
     </message>
     <message>
         <source>Import %1 channels</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kanäle einlesen</translation>
     </message>
     <message>
         <source>Import 1 channel</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Kanal einlesen</translation>
     </message>
     <message>
         <source>Import a channel list</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kanalliste einlesen</translation>
     </message>
     <message>
         <source>Import list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste einlesen…</translation>
     </message>
     <message>
         <source>Import resistors</source>
         <translation>Widerstände einlesen</translation>
+    </message>
+    <message>
+        <source>Import template</source>
+        <translation>Vorlage einlesen</translation>
     </message>
     <message>
         <source>Import…</source>
@@ -5709,7 +12789,7 @@ grade</translation>
     </message>
     <message>
         <source>In words</source>
-        <translation type="unfinished"></translation>
+        <translation>In Worten</translation>
     </message>
     <message>
         <source>Input</source>
@@ -5741,7 +12821,7 @@ grade</translation>
     </message>
     <message>
         <source>It keeps the present set-up from now on. Refused where it has no reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie behält von jetzt an die jetzige Einrichtung. Abgelehnt, wo sie keinen Messwert hat.</translation>
     </message>
     <message>
         <source>It lies %1 now. </source>
@@ -5801,31 +12881,43 @@ grade</translation>
     </message>
     <message>
         <source>La&amp;nguage</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;prache</translation>
     </message>
     <message>
         <source>Label</source>
         <translation>Bezeichnung</translation>
     </message>
     <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
         <source>Language of the &amp;system</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sprache des Systems</translation>
+    </message>
+    <message>
+        <source>Language of the report</source>
+        <translation>Sprache des Berichts</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>Größer</translation>
     </message>
     <message>
         <source>Largest deviation as a share of its limit; above 100 % something is off</source>
-        <translation type="unfinished"></translation>
+        <translation>Größte Abweichung als Anteil ihres Grenzwerts; über 100 % stimmt etwas nicht</translation>
     </message>
     <message>
         <source>Later check</source>
-        <translation type="unfinished"></translation>
+        <translation>Spätere Prüfung</translation>
     </message>
     <message>
         <source>Later less earlier, of the deviations from what each set-up makes one expect: what differs on purpose drops out</source>
-        <translation type="unfinished"></translation>
+        <translation>Spätere minus frühere Abweichung von dem, was jede Einrichtung erwarten lässt: Was sich mit Absicht unterscheidet, fällt heraus</translation>
     </message>
     <message>
         <source>Latest check</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Prüfung</translation>
     </message>
     <message>
         <source>Lay out</source>
@@ -5854,6 +12946,10 @@ grade</translation>
     <message>
         <source>Lay out zero, positive shunts rising, zero, negative shunts rising, zero</source>
         <translation>Null, positive Shunts steigend, Null, negative Shunts steigend, Null anlegen</translation>
+    </message>
+    <message>
+        <source>Laying out the pages</source>
+        <translation>Seiten werden angelegt</translation>
     </message>
     <message>
         <source>Lead </source>
@@ -6001,7 +13097,7 @@ grade</translation>
     </message>
     <message>
         <source>Limit of zero return</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert der Nullpunktrückkehr</translation>
     </message>
     <message>
         <source>Limit ±
@@ -6011,7 +13107,7 @@ grade</translation>
     </message>
     <message>
         <source>Limit, of expected reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert, vom erwarteten Messwert</translation>
     </message>
     <message>
         <source>Limits</source>
@@ -6079,7 +13175,7 @@ grade</translation>
     </message>
     <message>
         <source>Looking for what changed …</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wird gesucht, was sich geändert hat …</translation>
     </message>
     <message>
         <source>Looking for what may be wrong …</source>
@@ -6103,19 +13199,19 @@ grade</translation>
     </message>
     <message>
         <source>Margin</source>
-        <translation type="unfinished"></translation>
+        <translation>Toleranz</translation>
     </message>
     <message>
         <source>Margin of change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungstoleranz</translation>
     </message>
     <message>
         <source>Margin of the zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Nullpunkttoleranz</translation>
     </message>
     <message>
         <source>Margin ±</source>
-        <translation type="unfinished"></translation>
+        <translation>Toleranz ±</translation>
     </message>
     <message>
         <source>Match again</source>
@@ -6139,7 +13235,7 @@ grade</translation>
     </message>
     <message>
         <source>Measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß</translation>
     </message>
     <message>
         <source>Measured</source>
@@ -6165,7 +13261,7 @@ grade</translation>
     </message>
     <message>
         <source>Measured over expected, of the latest check</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen durch erwartet, von der letzten Prüfung</translation>
     </message>
     <message>
         <source>Measured span less the expected one, as a share of the expected span.</source>
@@ -6277,11 +13373,11 @@ grade</translation>
     </message>
     <message>
         <source>Name of the instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Geräts</translation>
     </message>
     <message>
         <source>Name or group holds…</source>
-        <translation type="unfinished"></translation>
+        <translation>Name oder Gruppe enthält…</translation>
     </message>
     <message>
         <source>Name, date</source>
@@ -6289,7 +13385,7 @@ grade</translation>
     </message>
     <message>
         <source>Names by a pattern</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen nach Muster</translation>
     </message>
     <message>
         <source>Names in line</source>
@@ -6309,11 +13405,15 @@ grade</translation>
     </message>
     <message>
         <source>New channels: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Kanäle: %1</translation>
     </message>
     <message>
         <source>New shunt: %1</source>
         <translation>Neuer Shunt: %1</translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation>Nächste Seite</translation>
     </message>
     <message>
         <source>No balance network</source>
@@ -6379,7 +13479,7 @@ Nach dem Anlegen eines Kanals werden hier Brücke, Leitungen und Shunts gezeichn
     </message>
     <message>
         <source>No check yet. It takes two checks of the channel to see what changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Prüfung. Um zu sehen, was sich geändert hat, braucht es zwei Prüfungen des Kanals.</translation>
     </message>
     <message>
         <source>No column is named like a channel: choose a channel&apos;s column in the table.</source>
@@ -6454,6 +13554,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Keine Stufe gewählt. Eine im Ablauf oder mit den Tasten oben wählen, um zu sehen, wie ihre Zahlen zustande kommen.</translation>
     </message>
     <message>
+        <source>No template: %1</source>
+        <translation>Keine Vorlage: %1</translation>
+    </message>
+    <message>
         <source>No trials yet: only the normal curve of the budget is drawn. One run serves all steps in this scope.</source>
         <translation>Noch keine Versuche: Nur die Normalkurve des Budgets ist gezeichnet. Ein Lauf dient allen Stufen dieses Bereichs.</translation>
     </message>
@@ -6495,7 +13599,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Not compared.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht verglichen.</translation>
+    </message>
+    <message>
+        <source>Not deleted: %1</source>
+        <translation>Nicht gelöscht: %1</translation>
     </message>
     <message>
         <source>Not everything was removed</source>
@@ -6504,6 +13612,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Not exported: %1</source>
         <translation>Nicht exportiert: %1</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>Nicht behalten: %1</translation>
     </message>
     <message>
         <source>Not opened: %1</source>
@@ -6526,12 +13638,24 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Nicht gedruckt: Der Drucker ist nicht angelaufen.</translation>
     </message>
     <message>
+        <source>Not printed: the printer takes no pages. Look whether it is there and ready.</source>
+        <translation>Nicht gedruckt: Der Drucker nimmt keine Seiten an. Nachsehen, ob er da und bereit ist.</translation>
+    </message>
+    <message>
         <source>Not read</source>
         <translation>Nicht abgelesen</translation>
     </message>
     <message>
         <source>Not read (%1)</source>
         <translation>Nicht gelesen (%1)</translation>
+    </message>
+    <message>
+        <source>Not read: %1</source>
+        <translation>Nicht gelesen: %1</translation>
+    </message>
+    <message>
+        <source>Not renamed: %1</source>
+        <translation>Nicht umbenannt: %1</translation>
     </message>
     <message>
         <source>Not saved: %1</source>
@@ -6606,6 +13730,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Anzahl der Aufgaben</translation>
     </message>
     <message>
+        <source>Numbers and days as that language writes them</source>
+        <translation>Zahlen und Tage, wie diese Sprache sie schreibt</translation>
+    </message>
+    <message>
         <source>Numbers from line</source>
         <translation>Zahlen ab Zeile</translation>
     </message>
@@ -6618,8 +13746,12 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>OK</translation>
     </message>
     <message>
+        <source>Of each channel</source>
+        <translation>Von jedem Kanal</translation>
+    </message>
+    <message>
         <source>Of each wire in use, sense leads among them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder benutzten Ader, Fühlerleitungen eingeschlossen.</translation>
     </message>
     <message>
         <source>Of expected reading</source>
@@ -6627,7 +13759,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Of gain</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Verstärkung</translation>
+    </message>
+    <message>
+        <source>Of its checks</source>
+        <translation>Seiner Prüfungen</translation>
     </message>
     <message>
         <source>Of the expected reading: arms, leads, shunts, amplifier and excitation, not the gauge factor. Decides pass or fail.</source>
@@ -6635,11 +13771,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Of the latest check against the one before it</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzten Prüfung gegenüber der davor</translation>
     </message>
     <message>
         <source>Of the latest check; sorted by it the worst come first</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzten Prüfung; danach sortiert kommen die schlechtesten zuerst</translation>
     </message>
     <message>
         <source>Of the simulated load, as read: the chain and the rated output. No verdict depends on it.</source>
@@ -6670,6 +13806,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Eine weitere Stufe: %1</translation>
     </message>
     <message>
+        <source>One page for a browser (HTML)</source>
+        <translation>Eine Seite für den Browser (HTML)</translation>
+    </message>
+    <message>
         <source>One part of the span would have no number in it.</source>
         <translation>In einem Teil des Abschnitts wäre keine Zahl.</translation>
     </message>
@@ -6694,24 +13834,32 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Nur B&amp;udget</translation>
     </message>
     <message>
+        <source>Only channels that are &amp;not ticked</source>
+        <translation>Nur &amp;nicht angehakte Kanäle</translation>
+    </message>
+    <message>
         <source>Only files whose name fits, such as *.csv; several separated by blanks</source>
         <translation>Nur Dateien, deren Name passt, etwa *.csv; mehrere durch Leerzeichen getrennt</translation>
     </message>
     <message>
         <source>Only one check yet. Repeat the sequence as a second check to see what changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst eine Prüfung. Den Ablauf als zweite Prüfung wiederholen, um zu sehen, was sich geändert hat.</translation>
+    </message>
+    <message>
+        <source>Only the latest check of each channel</source>
+        <translation>Nur die letzte Prüfung jedes Kanals</translation>
     </message>
     <message>
         <source>Only those whose latest check is not closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur die, deren letzte Prüfung nicht abgeschlossen ist</translation>
     </message>
     <message>
         <source>Only with a resistor or instrument past its due date</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur mit überfälligem Widerstand oder Gerät</translation>
     </message>
     <message>
         <source>Only with remarks that are not settled</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur mit unerledigten Anmerkungen</translation>
     </message>
     <message>
         <source>Open</source>
@@ -6723,11 +13871,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Open a channel list</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kanalliste öffnen</translation>
     </message>
     <message>
         <source>Open a list as CSV, or copy its cells in the spreadsheet and paste them here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Liste als CSV öffnen oder ihre Zellen in der Tabellenkalkulation kopieren und hier einfügen.</translation>
     </message>
     <message>
         <source>Open document</source>
@@ -6817,7 +13965,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Overdue</source>
-        <translation type="unfinished"></translation>
+        <translation>Überfällig</translation>
     </message>
     <message>
         <source>Overview of the channels</source>
@@ -6844,12 +13992,24 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Bild auf, Bild ab</translation>
     </message>
     <message>
+        <source>Page shown</source>
+        <translation>Gezeigte Seite</translation>
+    </message>
+    <message>
+        <source>Page up and page down turn the pages, plus and minus zoom</source>
+        <translation>Bild auf und Bild ab blättern, Plus und Minus zoomen</translation>
+    </message>
+    <message>
         <source>Pages of the bridge</source>
         <translation>Seiten der Brücke</translation>
     </message>
     <message>
         <source>Pages of the outcome</source>
         <translation>Seiten des Ergebnisses</translation>
+    </message>
+    <message>
+        <source>Pages to print and sign (PDF)</source>
+        <translation>Seiten zum Drucken und Unterschreiben (PDF)</translation>
     </message>
     <message>
         <source>Parent Directory</source>
@@ -7048,6 +14208,14 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Vorführung</translation>
     </message>
     <message>
+        <source>Preview of the pages</source>
+        <translation>Seitenvorschau</translation>
+    </message>
+    <message>
+        <source>Previous page</source>
+        <translation>Vorherige Seite</translation>
+    </message>
+    <message>
         <source>Print</source>
         <translation>Drucken</translation>
     </message>
@@ -7070,6 +14238,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Printed the bridge.</source>
         <translation>Brücke gedruckt.</translation>
+    </message>
+    <message>
+        <source>Printing</source>
+        <translation>Wird gedruckt</translation>
     </message>
     <message>
         <source>Progress of reading</source>
@@ -7213,11 +14385,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Reading of the earlier check, from its own zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert der früheren Prüfung, ab ihrer eigenen Null</translation>
     </message>
     <message>
         <source>Reading of the later check, from its own zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert der späteren Prüfung, ab ihrer eigenen Null</translation>
     </message>
     <message>
         <source>Reading was stopped: nothing is taken from this file. &quot;Read again&quot; starts anew.</source>
@@ -7237,15 +14409,15 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Readings depend on %1 of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte hängen von %1 davon ab.</translation>
     </message>
     <message>
         <source>Readings depend on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte hängen davon ab.</translation>
     </message>
     <message>
         <source>Readings do not depend on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte hängen nicht davon ab.</translation>
     </message>
     <message>
         <source>Readings from a recording</source>
@@ -7323,11 +14495,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Refused where a shunt or a pin would lose its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelehnt, wo ein Shunt oder Stift seinen Ort verlöre.</translation>
     </message>
     <message>
         <source>Refused where an open check has readings, or a least limit is set: their numbers would mean something else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelehnt, wo eine offene Prüfung Messwerte hat oder ein Mindestgrenzwert gesetzt ist: Ihre Zahlen bedeuteten etwas anderes.</translation>
     </message>
     <message>
         <source>Remark</source>
@@ -7335,11 +14507,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Anmerkungen</translation>
     </message>
     <message>
         <source>Remarks that are not settled, of all checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Unerledigte Anmerkungen aller Prüfungen</translation>
     </message>
     <message>
         <source>Remove</source>
@@ -7359,7 +14531,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Remove channels</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle entfernen</translation>
     </message>
     <message>
         <source>Remove check</source>
@@ -7411,7 +14583,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Remove the channels</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kanäle entfernen</translation>
     </message>
     <message>
         <source>Remove the chosen decade boxes</source>
@@ -7455,7 +14627,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Rename channels</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle umbenennen</translation>
     </message>
     <message>
         <source>Rename decade box</source>
@@ -7478,6 +14650,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Stufe umbenennen</translation>
     </message>
     <message>
+        <source>Rename template</source>
+        <translation>Vorlage umbenennen</translation>
+    </message>
+    <message>
         <source>Reopen check</source>
         <translation>Prüfung wieder öffnen</translation>
     </message>
@@ -7496,6 +14672,14 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Replaces the trials by themselves shortly after each change</source>
         <translation>Erneuert die Versuche kurz nach jeder Änderung von selbst</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Report templates (*.%1)</source>
+        <translation>Berichtsvorlagen (*.%1)</translation>
     </message>
     <message>
         <source>Reset</source>
@@ -7523,7 +14707,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Resistance of each lead</source>
-        <translation type="unfinished"></translation>
+        <translation>Widerstand jeder Leitung</translation>
     </message>
     <message>
         <source>Resistance of the closed switch or relay, in series</source>
@@ -7567,7 +14751,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Return or a double click compares the check</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe oder Doppelklick vergleicht die Prüfung</translation>
     </message>
     <message>
         <source>Reverse gauge signs</source>
@@ -7603,11 +14787,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Rows that are refused, and what else is to be known</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelehnte Zeilen, und was sonst zu wissen ist</translation>
     </message>
     <message>
         <source>Rows together by</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen zusammen nach</translation>
     </message>
     <message>
         <source>Run</source>
@@ -7690,6 +14874,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Muster als eigenes speichern</translation>
     </message>
     <message>
+        <source>Save report</source>
+        <translation>Bericht speichern</translation>
+    </message>
+    <message>
         <source>Saved %1.</source>
         <translation>%1 gespeichert.</translation>
     </message>
@@ -7770,12 +14958,16 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Empfindlichkeit mal Standardunsicherheit, mit Vorzeichen</translation>
     </message>
     <message>
+        <source>Sent to the printer.</source>
+        <translation>An den Drucker gesendet.</translation>
+    </message>
+    <message>
         <source>Sequence</source>
         <translation>Ablauf</translation>
     </message>
     <message>
         <source>Serial number of the instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Seriennummer des Geräts</translation>
     </message>
     <message>
         <source>Series</source>
@@ -7783,15 +14975,15 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Set-ups differ in %1 things.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einrichtungen unterscheiden sich in %1 Dingen.</translation>
     </message>
     <message>
         <source>Set-ups differ in one thing: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einrichtungen unterscheiden sich in einem: %1.</translation>
     </message>
     <message>
         <source>Set-ups: nothing differs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichtungen: kein Unterschied.</translation>
     </message>
     <message>
         <source>Setting</source>
@@ -7825,11 +15017,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Several copies</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehrere Kopien</translation>
     </message>
     <message>
         <source>Several copies…</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehrere Kopien…</translation>
     </message>
     <message>
         <source>Severity</source>
@@ -7903,11 +15095,11 @@ Varianz</translation>
     </message>
     <message>
         <source>Show channels that hold these words</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle zeigen, die diese Wörter enthalten</translation>
     </message>
     <message>
         <source>Show channels that hold…</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle zeigen, die enthalten…</translation>
     </message>
     <message>
         <source>Show channels whose name holds</source>
@@ -7919,11 +15111,11 @@ Varianz</translation>
     </message>
     <message>
         <source>Show channels whose name or group holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle zeigen, deren Name oder Gruppe enthält</translation>
     </message>
     <message>
         <source>Show in the views</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Ansichten zeigen</translation>
     </message>
     <message>
         <source>Show span</source>
@@ -7939,7 +15131,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Shows and hides what differs in the two set-ups</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigt und verbirgt, was sich in den beiden Einrichtungen unterscheidet</translation>
     </message>
     <message>
         <source>Shows the plan as it is now; the chosen check was judged by another set-up.</source>
@@ -8064,6 +15256,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Steigung der positiven minus der negativen Hälfte, als Anteil der erwarteten Steigung.</translation>
     </message>
     <message>
+        <source>Smaller</source>
+        <translation>Kleiner</translation>
+    </message>
+    <message>
         <source>Solid copper: %1. Stranded or tinned wire is higher; measure it where it matters.</source>
         <translation>Massives Kupfer: %1. Litze oder verzinnter Draht liegt höher; messen, wo es darauf ankommt.</translation>
     </message>
@@ -8101,7 +15297,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Standard uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardunsicherheit</translation>
     </message>
     <message>
         <source>Start a check and type or paste its readings</source>
@@ -8141,7 +15337,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Status</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Std. uncertainty</source>
@@ -8169,7 +15365,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Step %1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe %1. %2</translation>
     </message>
     <message>
         <source>Step %1: </source>
@@ -8177,7 +15373,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Step %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe %1: %2</translation>
     </message>
     <message>
         <source>Step %1: %2 %3 %4, U = %5 %4 (k = %6, %7, %8)</source>
@@ -8197,7 +15393,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufen</translation>
     </message>
     <message>
         <source>Steps are off by up to %1 %3, with this cause by up to %2 %3: </source>
@@ -8213,7 +15409,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Steps of the earlier check</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufen der früheren Prüfung</translation>
     </message>
     <message>
         <source>Steps of the run</source>
@@ -8323,23 +15519,27 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>TP-{nn}</source>
-        <translation type="unfinished"></translation>
+        <translation>TP-{nn}</translation>
     </message>
     <message>
         <source>Table</source>
         <translation>Tabelle</translation>
     </message>
     <message>
+        <source>Table of all steps (CSV)</source>
+        <translation>Tabelle aller Stufen (CSV)</translation>
+    </message>
+    <message>
         <source>Tables (*.csv *.txt *.tsv);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabellen (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabellen (*.csv)</translation>
     </message>
     <message>
         <source>Take all these choices back</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle diese Wahlen zurücknehmen</translation>
     </message>
     <message>
         <source>Take from its step</source>
@@ -8390,6 +15590,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Nimmt alles weg, was ausprobiert wird</translation>
     </message>
     <message>
+        <source>Te&amp;mplate</source>
+        <translation>&amp;Vorlage</translation>
+    </message>
+    <message>
         <source>Tell those who were told of the run: control and safety channels may come back into service</source>
         <translation>Denen Bescheid geben, die vom Durchgang wussten: Regel- und Sicherheitskanäle dürfen wieder in Betrieb</translation>
     </message>
@@ -8410,12 +15614,20 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Temperatur, für die der k-Faktor angegeben ist</translation>
     </message>
     <message>
+        <source>Template</source>
+        <translation>Vorlage</translation>
+    </message>
+    <message>
+        <source>Templates</source>
+        <translation>Vorlagen</translation>
+    </message>
+    <message>
         <source>Test range</source>
         <translation>Prüfbereich</translation>
     </message>
     <message>
         <source>That which the instrument is set to follows where it was the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was am Gerät eingestellt ist, folgt, wo es gleich war.</translation>
     </message>
     <message>
         <source>The bridge %1 as a diamond: P+ above, P− below, S+ at the left, S− at the right. </source>
@@ -8483,7 +15695,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The chosen channel again with the next names</source>
-        <translation type="unfinished"></translation>
+        <translation>Den gewählten Kanal nochmals mit den nächsten Namen</translation>
     </message>
     <message>
         <source>The chosen span and the next one as one</source>
@@ -8515,7 +15727,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The clipboard holds no text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zwischenablage enthält keinen Text.</translation>
     </message>
     <message>
         <source>The closed check does not have this step: it keeps the sequence it was judged by. Choose an earlier step, or show the plan alone.</source>
@@ -8603,7 +15815,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The language changes when the program is started the next time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sprache wechselt beim nächsten Start des Programms.</translation>
     </message>
     <message>
         <source>The levels of the present sequence</source>
@@ -8619,7 +15831,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The list, and what each of its columns is</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste, und was jede ihrer Spalten ist</translation>
     </message>
     <message>
         <source>The ohmmeter is disconnected</source>
@@ -8742,6 +15954,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Die Einheit, in der diese Spalte angenommen wird; zum Ändern eine andere eintippen</translation>
     </message>
     <message>
+        <source>The whole page</source>
+        <translation>Die ganze Seite</translation>
+    </message>
+    <message>
         <source>The whole recording</source>
         <translation>Die ganze Aufzeichnung</translation>
     </message>
@@ -8766,6 +15982,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Wo die Zeichnung begann, ist schon ein Abschnitt. Daneben beginnen oder seine Kanten ziehen.</translation>
     </message>
     <message>
+        <source>There is a template “%1” already.</source>
+        <translation>Eine Vorlage „%1“ gibt es schon.</translation>
+    </message>
+    <message>
         <source>There is no channel to apply to others.</source>
         <translation>Es gibt keinen Kanal, der auf andere anzuwenden wäre.</translation>
     </message>
@@ -8775,7 +15995,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>There is no channel to copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Kanal zum Kopieren.</translation>
     </message>
     <message>
         <source>There is no channel to duplicate.</source>
@@ -8783,7 +16003,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>There is no channel to edit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Kanal zum Ändern.</translation>
     </message>
     <message>
         <source>There is no channel to lay a sequence out for.</source>
@@ -8803,7 +16023,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>There is no channel yet: add or import some.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Kanal: welche anlegen oder einlesen.</translation>
     </message>
     <message>
         <source>There is no channel.</source>
@@ -8875,7 +16095,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>These rows as CSV, as sorted and filtered</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zeilen als CSV, wie sortiert und gefiltert</translation>
     </message>
     <message>
         <source>This bridge is not offered with sense leads.</source>
@@ -8924,6 +16144,14 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>Thorough</source>
         <translation>Gründlich</translation>
+    </message>
+    <message>
+        <source>Those that do not pass or have changed</source>
+        <translation>Die nicht bestandenen oder geänderten</translation>
+    </message>
+    <message>
+        <source>Those ticked below</source>
+        <translation>Die unten angehakten</translation>
     </message>
     <message>
         <source>Tick at least one channel whose levels match its plan.</source>
@@ -9057,7 +16285,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Unchanged within ± %1: %2 ± %3 %4 (95 %).</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert innerhalb von ± %1: %2 ± %3 %4 (95 %).</translation>
     </message>
     <message>
         <source>Unit of the bars</source>
@@ -9065,7 +16293,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Unit of the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit der Messwerte</translation>
     </message>
     <message>
         <source>Unit, factors, excitation, range, input, balance. A bridge of another template keeps its bridge factor, a transducer its scale.</source>
@@ -9207,15 +16435,15 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What becomes of each channel</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aus jedem Kanal wird</translation>
     </message>
     <message>
         <source>What becomes of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was daraus wird</translation>
     </message>
     <message>
         <source>What both tests together say</source>
-        <translation type="unfinished"></translation>
+        <translation>Was beide Tests zusammen sagen</translation>
     </message>
     <message>
         <source>What can be done with the drawing (menu key or Shift+F10)</source>
@@ -9227,11 +16455,11 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What changed physically</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich physikalisch geändert hat</translation>
     </message>
     <message>
         <source>What column %1 is</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Spalte %1 ist</translation>
     </message>
     <message>
         <source>What counts</source>
@@ -9239,11 +16467,11 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich unterscheidet</translation>
     </message>
     <message>
         <source>What differs in the two set-ups</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich in den beiden Einrichtungen unterscheidet</translation>
     </message>
     <message>
         <source>What every bridge has stays: %1.</source>
@@ -9295,7 +16523,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What mends it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es behebt</translation>
     </message>
     <message>
         <source>What reading</source>
@@ -9311,7 +16539,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What the channels belong with; empty takes them out of their groups.</source>
-        <translation type="unfinished"></translation>
+        <translation>Womit die Kanäle zusammengehören; leer nimmt sie aus ihren Gruppen.</translation>
     </message>
     <message>
         <source>What the chosen place would do</source>
@@ -9339,7 +16567,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What to edit</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu ändern ist</translation>
     </message>
     <message>
         <source>What was found</source>
@@ -9388,6 +16616,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>Which arm</source>
         <translation>Welcher Zweig</translation>
+    </message>
+    <message>
+        <source>Which channels</source>
+        <translation>Welche Kanäle</translation>
     </message>
     <message>
         <source>Which fault</source>
@@ -9439,7 +16671,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>With its usual numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit den üblichen Zahlen.</translation>
     </message>
     <message>
         <source>With its wires and switch. Type another one to map it; placed, it is a new shunt</source>
@@ -9455,7 +16687,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>With their plans and checks; undo brings them back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit ihren Plänen und Prüfungen; „Rückgängig“ bringt sie zurück.</translation>
     </message>
     <message>
         <source>With this
@@ -9512,6 +16744,10 @@ Ursache</translation>
         <translation>Den Widerstand aus Länge und Querschnitt eines Kupferdrahts berechnen</translation>
     </message>
     <message>
+        <source>Workbook with formulas (XLSX)</source>
+        <translation>Arbeitsmappe mit Formeln (XLSX)</translation>
+    </message>
+    <message>
         <source>Working</source>
         <translation>Rechenweg</translation>
     </message>
@@ -9529,7 +16765,7 @@ Ursache</translation>
     </message>
     <message>
         <source>Worst step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlechteste Stufe</translation>
     </message>
     <message>
         <source>Write pins, jumpers with boxes to tick, drawings and cautions as PDF</source>
@@ -9548,6 +16784,10 @@ Ursache</translation>
         <translation>Schreibt es in den Kanal; „Rückgängig“ bringt den Plan zurück</translation>
     </message>
     <message>
+        <source>Writing %1</source>
+        <translation>%1 wird geschrieben</translation>
+    </message>
+    <message>
         <source>Writing the report</source>
         <translation>Bericht wird geschrieben</translation>
     </message>
@@ -9561,7 +16801,7 @@ Ursache</translation>
     </message>
     <message>
         <source>Wrote %1 rows to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zeilen nach %2 geschrieben.</translation>
     </message>
     <message>
         <source>Wrote %1.</source>
@@ -9572,8 +16812,12 @@ Ursache</translation>
         <translation>Y</translation>
     </message>
     <message>
+        <source>Your own template.</source>
+        <translation>Eigene Vorlage.</translation>
+    </message>
+    <message>
         <source>Zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Null</translation>
     </message>
     <message>
         <source>Zero after every level</source>
@@ -9581,7 +16825,7 @@ Ursache</translation>
     </message>
     <message>
         <source>Zero change, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nullpunktänderung, %1</translation>
     </message>
     <message>
         <source>Zero reading farthest from the first one, less the first, as a share of the greatest expected reading.</source>
@@ -9589,7 +16833,7 @@ Ursache</translation>
     </message>
     <message>
         <source>Zero reading, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nullwert, %1</translation>
     </message>
     <message>
         <source>Zero return, of greatest</source>
@@ -9637,7 +16881,7 @@ Ursache</translation>
     </message>
     <message>
         <source>a new channel</source>
-        <translation type="unfinished"></translation>
+        <translation>ein neuer Kanal</translation>
     </message>
     <message>
         <source>a pin that is not in the list</source>
@@ -9685,7 +16929,7 @@ Ursache</translation>
     </message>
     <message>
         <source>all open checks</source>
-        <translation type="unfinished"></translation>
+        <translation>alle offenen Prüfungen</translation>
     </message>
     <message>
         <source>all points</source>
@@ -9713,15 +16957,15 @@ Ursache</translation>
     </message>
     <message>
         <source>any change</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Änderung</translation>
     </message>
     <message>
         <source>any group</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Gruppe</translation>
     </message>
     <message>
         <source>any verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>jedes Urteil</translation>
     </message>
     <message>
         <source>arcsine</source>
@@ -9793,11 +17037,11 @@ Ursache</translation>
     </message>
     <message>
         <source>beyond</source>
-        <translation type="unfinished"></translation>
+        <translation>jenseits</translation>
     </message>
     <message>
         <source>beyond limits</source>
-        <translation type="unfinished"></translation>
+        <translation>jenseits der Grenzen</translation>
     </message>
     <message>
         <source>both</source>
@@ -9813,15 +17057,15 @@ Ursache</translation>
     </message>
     <message>
         <source>by bridge</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Brücke</translation>
     </message>
     <message>
         <source>by group</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Gruppe</translation>
     </message>
     <message>
         <source>by verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Urteil</translation>
     </message>
     <message>
         <source>c: sensitivity, by how much the result changes for one unit of the input. u: standard uncertainty. k: coverage factor. U: expanded uncertainty.</source>
@@ -9841,11 +17085,11 @@ Ursache</translation>
     </message>
     <message>
         <source>cannot tell</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht entscheidbar</translation>
     </message>
     <message>
         <source>centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte</translation>
     </message>
     <message>
         <source>change </source>
@@ -9861,11 +17105,7 @@ Ursache</translation>
     </message>
     <message>
         <source>changed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>changed within margin</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert</translation>
     </message>
     <message>
         <source>changed: save it as your own to keep it</source>
@@ -9885,7 +17125,7 @@ Ursache</translation>
     </message>
     <message>
         <source>check</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>choose</source>
@@ -9913,7 +17153,7 @@ Ursache</translation>
     </message>
     <message>
         <source>collapsed</source>
-        <translation type="unfinished"></translation>
+        <translation>zugeklappt</translation>
     </message>
     <message>
         <source>column %1</source>
@@ -9925,11 +17165,11 @@ Ursache</translation>
     </message>
     <message>
         <source>control limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingriffsgrenzen</translation>
     </message>
     <message>
         <source>counted &amp;from</source>
-        <translation type="unfinished"></translation>
+        <translation>gezählt &amp;ab</translation>
     </message>
     <message>
         <source>decade box</source>
@@ -9949,7 +17189,7 @@ Ursache</translation>
     </message>
     <message>
         <source>do not depend on it</source>
-        <translation type="unfinished"></translation>
+        <translation>hängen nicht davon ab</translation>
     </message>
     <message>
         <source>does not fit</source>
@@ -9989,7 +17229,7 @@ Ursache</translation>
     </message>
     <message>
         <source>expanded</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgeklappt</translation>
     </message>
     <message>
         <source>expected</source>
@@ -10001,11 +17241,11 @@ Ursache</translation>
     </message>
     <message>
         <source>factor 1, offset 0: as read</source>
-        <translation type="unfinished"></translation>
+        <translation>Faktor 1, Versatz 0: wie abgelesen</translation>
     </message>
     <message>
         <source>fail</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bestanden</translation>
     </message>
     <message>
         <source>fair</source>
@@ -10021,7 +17261,7 @@ Ursache</translation>
     </message>
     <message>
         <source>from the clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>aus der Zwischenablage</translation>
     </message>
     <message>
         <source>full and quarter bridges, ideal leads, shunts right across an arm or over the whole bridge</source>
@@ -10029,7 +17269,7 @@ Ursache</translation>
     </message>
     <message>
         <source>gain, after over before less 1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstärkung, nachher durch vorher minus 1</translation>
     </message>
     <message>
         <source>give the span to a step</source>
@@ -10061,7 +17301,7 @@ Ursache</translation>
     </message>
     <message>
         <source>is</source>
-        <translation type="unfinished"></translation>
+        <translation>ist</translation>
     </message>
     <message>
         <source>is read</source>
@@ -10105,7 +17345,7 @@ Ursache</translation>
     </message>
     <message>
         <source>left spar</source>
-        <translation type="unfinished"></translation>
+        <translation>Holm links</translation>
     </message>
     <message>
         <source>limits</source>
@@ -10113,7 +17353,7 @@ Ursache</translation>
     </message>
     <message>
         <source>margin</source>
-        <translation type="unfinished"></translation>
+        <translation>Toleranz</translation>
     </message>
     <message>
         <source>match all spans with the steps again</source>
@@ -10181,7 +17421,7 @@ Ursache</translation>
     </message>
     <message>
         <source>no limits yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keine Grenzen</translation>
     </message>
     <message>
         <source>no more than the uncertainties explain.</source>
@@ -10233,15 +17473,15 @@ Ursache</translation>
     </message>
     <message>
         <source>not checked</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geprüft</translation>
     </message>
     <message>
         <source>not compared</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht verglichen</translation>
     </message>
     <message>
         <source>not grouped</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gruppiert</translation>
     </message>
     <message>
         <source>not in the list</source>
@@ -10261,11 +17501,19 @@ Ursache</translation>
     </message>
     <message>
         <source>not yet worked out</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht berechnet</translation>
     </message>
     <message>
         <source>nothing</source>
         <translation>nichts</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>of %1 so far</source>
+        <translation>von bisher %1</translation>
     </message>
     <message>
         <source>one typed in the table</source>
@@ -10313,25 +17561,27 @@ Ursache</translation>
     </message>
     <message>
         <source>overdue</source>
-        <translation type="unfinished"></translation>
+        <translation>überfällig</translation>
     </message>
     <message>
         <source>p
 (beyond margin)</source>
-        <translation type="unfinished"></translation>
+        <translation>p
+(jenseits Tol.)</translation>
     </message>
     <message>
         <source>p
 (different)</source>
-        <translation type="unfinished"></translation>
+        <translation>p
+(verschieden)</translation>
     </message>
     <message>
         <source>p (beyond margin)</source>
-        <translation type="unfinished"></translation>
+        <translation>p (jenseits der Toleranz)</translation>
     </message>
     <message>
         <source>p (different)</source>
-        <translation type="unfinished"></translation>
+        <translation>p (verschieden)</translation>
     </message>
     <message>
         <source>pan; also Shift with the wheel</source>
@@ -10339,7 +17589,7 @@ Ursache</translation>
     </message>
     <message>
         <source>pass</source>
-        <translation type="unfinished"></translation>
+        <translation>bestanden</translation>
     </message>
     <message>
         <source>plan</source>
@@ -10531,7 +17781,7 @@ Ursache</translation>
     </message>
     <message>
         <source>such as %1</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa %1</translation>
     </message>
     <message>
         <source>switch</source>
@@ -10659,7 +17909,7 @@ Ursache</translation>
     </message>
     <message>
         <source>u of gain</source>
-        <translation type="unfinished"></translation>
+        <translation>u der Verstärkung</translation>
     </message>
     <message>
         <source>u of the trials</source>
@@ -10667,7 +17917,7 @@ Ursache</translation>
     </message>
     <message>
         <source>u of zero</source>
-        <translation type="unfinished"></translation>
+        <translation>u des Nullpunkts</translation>
     </message>
     <message>
         <source>uncertainties</source>
@@ -10779,15 +18029,15 @@ Ursache</translation>
     </message>
     <message>
         <source>within margin</source>
-        <translation type="unfinished"></translation>
+        <translation>in Toleranz</translation>
     </message>
     <message>
         <source>without a group</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Gruppe</translation>
     </message>
     <message>
         <source>working…</source>
-        <translation type="unfinished"></translation>
+        <translation>in Arbeit…</translation>
     </message>
     <message>
         <source>yes</source>
@@ -10803,7 +18053,7 @@ Ursache</translation>
     </message>
     <message>
         <source>{nn} counts with two digits, {name} is the present name, {group} the group, {column} the recording column.</source>
-        <translation type="unfinished"></translation>
+        <translation>{nn} zählt zweistellig, {name} ist der jetzige Name, {group} die Gruppe, {column} die Spalte der Aufzeichnung.</translation>
     </message>
     <message>
         <source>±</source>
@@ -10811,7 +18061,7 @@ Ursache</translation>
     </message>
     <message>
         <source>± 2 u</source>
-        <translation type="unfinished"></translation>
+        <translation>± 2 u</translation>
     </message>
     <message>
         <source>“%1” is no longer among your own patterns.</source>
@@ -10837,15 +18087,15 @@ Ursache</translation>
     </message>
     <message>
         <source>▲ depend on it</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ hängen davon ab</translation>
     </message>
     <message>
         <source>▲ gain and zero beyond</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Verstärkung und Nullpunkt jenseits</translation>
     </message>
     <message>
         <source>▲ gain beyond</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Verstärkung jenseits</translation>
     </message>
     <message>
         <source>▲ warning</source>
@@ -10853,7 +18103,7 @@ Ursache</translation>
     </message>
     <message>
         <source>▲ zero beyond</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Nullpunkt jenseits</translation>
     </message>
     <message>
         <source>◆ fault</source>
@@ -10869,7 +18119,7 @@ Ursache</translation>
     </message>
     <message>
         <source>● within limits</source>
-        <translation type="unfinished"></translation>
+        <translation>● innerhalb der Grenzen</translation>
     </message>
     <message>
         <source>✓ Right.</source>
