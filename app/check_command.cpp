@@ -16,6 +16,7 @@
 #include "app/recordings.h"
 #include "core/document/edits.h"
 #include "core/document/json_writer.h"
+#include "core/record/revisions.h"
 #include "ui/safe_file.h"
 
 namespace app {
@@ -155,10 +156,17 @@ void noteOtherNames(const std::string& wanted, const std::vector<CheckedChannel>
            name + "\".");
 }
 
-int save(const std::string& path, core::Document document, const std::vector<CheckedChannel>& checked) {
+/// Saves the document with the checks, and with an entry of its history by who ran them.
+int save(const std::string& path, const core::Document& before, const std::vector<CheckedChannel>& checked,
+         const Options& options) {
+  core::Document document = before;
   for (const CheckedChannel& one : checked)
     document = core::withChannel(std::move(document), one.index, *one.channel);
-  const auto text = core::writeDocument(document);
+  const std::string person = options.person.empty() ? qEnvironmentVariable("USER").toStdString() : options.person;
+  const auto revised = core::withRevision(std::move(document), &before,
+                                          {person, core::timeText(now()), SHUNTWRIGHT_VERSION});
+  if (!revised) return fail(inFile(path, revised.error()));
+  const auto text = core::writeDocument(*revised);
   if (!text) return fail(inFile(path, text.error()));
   const auto done = ui::saveBytes(QString::fromStdString(path), QByteArray::fromStdString(*text));
   return done ? AllPass : fail(done.error());
@@ -189,7 +197,7 @@ int check(const Options& options) {
   bool saved = false;
   if (!options.save.empty() && exit == BadInput) note("nothing was saved.");
   if (!options.save.empty() && exit != BadInput) {
-    saved = save(options.save, *document, *checked) == AllPass;
+    saved = save(options.save, *document, *checked, options) == AllPass;
     if (!saved) exit = BadInput;
     if (saved) noteOtherNames(fullCheckName(options.name), *checked);
   }

@@ -70,6 +70,7 @@ Request requestFrom(int argc, const char* const* argv) {
   addBatch(cli, request.command);
   addChannels(cli, request.command);
   addReport(cli, request.command);
+  addVerify(cli, request.command);
   addReview(cli, request.command);
   addResistors(cli, request.command);
   addWiring(cli, request.command);

@@ -23,6 +23,7 @@ void addCompare(CLI::App& cli, Run& chosen);
 void addBatch(CLI::App& cli, Run& chosen);
 void addChannels(CLI::App& cli, Run& chosen);
 void addReport(CLI::App& cli, Run& chosen);
+void addVerify(CLI::App& cli, Run& chosen);
 void addReview(CLI::App& cli, Run& chosen);
 void addResistors(CLI::App& cli, Run& chosen);
 void addWiring(CLI::App& cli, Run& chosen);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/files.h"
 
+#include <QDateTime>
 #include <QDate>
 #include <QFileInfo>
 
@@ -68,6 +69,12 @@ std::vector<std::string> closedShunts(const core::Setup& setup, std::size_t step
   std::vector<std::string> names;
   for (const std::size_t shunt : setup.sequence[step].closed) names.push_back(setup.shunts[shunt].name);
   return names;
+}
+
+core::Time now() {
+  bool isSet = false;
+  const qint64 set = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&isSet);
+  return core::Time(std::chrono::seconds(isSet ? set : QDateTime::currentSecsSinceEpoch()));
 }
 
 core::Date today() { return ui::toDate(QDate::currentDate()); }

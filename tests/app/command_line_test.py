@@ -117,7 +117,7 @@ class CommandTest(unittest.TestCase):
 
 class Usage(CommandTest):
     COMMANDS = ("predict", "polarity", "levels", "line", "check", "diagnose", "compare", "batch", "channels",
-                "report", "review", "resistors", "wiring", "working", "whatif", "practice", "spice", "demo")
+                "report", "verify", "review", "resistors", "wiring", "working", "whatif", "practice", "spice", "demo")
 
     def test_help_lists_the_commands_and_each_has_its_own(self):
         done = self.succeeds("--help")
@@ -796,7 +796,7 @@ class Report(CommandTest):
 
     def test_other_endings_are_refused_with_the_list(self):
         for name in ("report.docx", "report", "report.pdf.gz"):
-            self.refused("report", DEMO, "-o", self.path(name), says=".pdf or .csv")
+            self.refused("report", DEMO, "-o", self.path(name), says=".csv or .json")
         self.assertEqual(os.listdir(self.folder), [])
 
     def test_output_that_cannot_be_written(self):
