@@ -8,7 +8,6 @@
 #include "core/compare/comparison_words.h"
 #include "core/compare/lasting_errors.h"
 #include "core/compare/step_pairs.h"
-#include "core/compare/tails.h"
 #include "core/compare/two_lines.h"
 #include "core/line/distributions.h"
 #include "core/line/whitening.h"
@@ -67,7 +66,7 @@ class OwnErrors {
     const double rounding = m_rounding[side];
     // Residuals have the rounding in them already.
     const double rest = m_pooled ? std::max(0.0, rounding * rounding - u * u) : rounding * rounding;
-    return {u * u, std::max(rest, least * least)};
+    return {u * u, std::max(rest, least * least - u * u)};
   }
   /// Of the zero reading that the check's changes are counted from; nothing without one.
   Spread ofZero(int side) const { return m_sides[side]->zero ? of(side, *m_sides[side]->zero) : Spread{}; }
@@ -271,21 +270,32 @@ class Comparing {
     giveGain(slope);
   }
 
+  /// Not with scatter from residuals: these are made of the same movement, which would be held against
+  /// itself.
   void giveJoint(double chiSquare) {
-    const auto freedom = static_cast<int>(m_points.size()) - 1;
-    const double square = std::max(0.0, chiSquare);
-    m_comparison.jointProbability = m_own.pooled()
-                                        ? fisherExceeded(square / freedom, freedom, m_own.pooled()->dof)
-                                        : chiSquareExceeded(square, freedom);
+    if (!m_own.pooled())
+      m_comparison.jointProbability =
+          chiSquareExceeded(std::max(0.0, chiSquare), static_cast<int>(m_points.size()) - 1);
+  }
+
+  /// Count of the steps times the smallest p of one (Bonferroni): right however they hang together.
+  void giveJointOfSteps() {
+    double least = 1, count = 0;
+    for (const std::size_t k : m_compared) {
+      const Difference& moved = *m_comparison.steps[k].moved;
+      if (!moved.standard || *moved.standard == 0) continue;
+      least = std::min(least, *moved.pDifferent);
+      ++count;
+    }
+    if (count > 0) m_comparison.jointProbability = std::min(1.0, count * least);
   }
 
   /// Of what moved along no line the gain is known worse than readings are: as that of a check (ChainGain).
   void widen(double chiSquare, Combined& slope) {
     const auto freedom = static_cast<int>(m_points.size()) - 2;
-    if (freedom < 1) return;
+    if (freedom < 1 || m_own.pooled()) return;  // scatter from residuals has it already
     const double square = std::max(0.0, chiSquare), each = square / freedom;
-    const double probability = m_own.pooled() ? fisherExceeded(each, freedom, m_own.pooled()->dof)
-                                              : chiSquareExceeded(square, freedom);
+    const double probability = chiSquareExceeded(square, freedom);
     if (!(probability < 0.05) || !(each > 1)) return;
     m_comparison.gainWidened = true;
     slope.variance *= each;
@@ -343,6 +353,8 @@ class Comparing {
       }
       judgeStep(k, step, variance);
     }
+    if (m_own.pooled()) giveJointOfSteps();
+    holdSteps();
   }
 
   void judgeStep(std::size_t k, StepComparison& step, const std::optional<double>& variance) {
@@ -354,11 +366,18 @@ class Comparing {
     step.moved =
         differenceOf(movedAt(step, k), variance ? std::optional(std::sqrt(*variance)) : std::nullopt,
                      variance ? dof(*variance, m_stepSpread[k].averaging) : std::nullopt, margin, m_coverage);
+  }
+
+  /// One of nine steps is soon beyond its own interval by chance: none counts unless all together say so.
+  void holdSteps() {
     const bool byChance = m_comparison.jointProbability.value_or(0) >= 0.05;
-    Change& change = step.moved->change;
-    const bool held = byChance && (change == Change::Changed || change == Change::Harmless);
-    if (held) change = change == Change::Changed ? Change::CannotTell : Change::Unchanged;
-    step.reason = stepSentence(step, readingUnitText(m_before.setup.instrument), held);
+    for (const std::size_t k : m_compared) {
+      StepComparison& step = m_comparison.steps[k];
+      Change& change = step.moved->change;
+      const bool held = byChance && (change == Change::Changed || change == Change::Harmless);
+      if (held) change = change == Change::Changed ? Change::CannotTell : Change::Unchanged;
+      step.reason = stepSentence(step, readingUnitText(m_before.setup.instrument), held);
+    }
   }
 
   /// The greatest number of repeats that anything open needs.

@@ -30,7 +30,8 @@ struct StepComparison {
 /// Where the scatter of readings is taken from.
 enum class ScatterFrom : std::uint8_t {
   Stated,     ///< readings have uncertainties
-  Residuals,  ///< no reading has: the residuals of both lines, pooled
+  Residuals,  ///< no reading has: the residuals of both lines, pooled. They have in them what resistors are
+              ///< off, which cancels in differences: a cautious figure
   Nowhere,    ///< no reading has, and there are too few for a residual
 };
 
@@ -49,9 +50,10 @@ struct Comparison {
   /// is widened by sqrt(chi-square / degrees of freedom), as that of a check is (ChainGain).
   bool gainWidened = false;
   std::optional<Difference> zero;  ///< of the zero readings as shown, readings' unit
-  /// Of a chi-square so large over all steps together when nothing but the zero changed; of F with estimated
-  /// scatter. As long as it is 0.05 or more, no single step counts as changed: of nine one is soon beyond its
-  /// own interval by chance.
+  /// Of a chi-square so large over all steps together when nothing but the zero changed. With scatter from
+  /// residuals, which have the movement itself in them, the smallest p of a step times the count of steps
+  /// (Bonferroni). As long as it is 0.05 or more, no single step counts as changed: of nine one is soon
+  /// beyond its own interval by chance.
   std::optional<double> jointProbability;
   /// Covariance of the `moved` of all steps, row after row; empty when not known. 0 where a step has none.
   std::vector<double> covariance;
