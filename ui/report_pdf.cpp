@@ -23,6 +23,7 @@ core::Error stopped() { return {"report", "was stopped before it was finished", 
 core::Error notPainted() { return {"report", "the pages could not be painted", ""}; }
 
 PdfFacts factsOf(const core::Document& document, const core::Report& report) {
+  const core::LanguageScope scope(report.words);
   QStringList subject{toQString(core::say("Shunt calibration report"))};
   for (const std::string& part : {document.article, document.site})
     if (!part.empty()) subject << toQString(part);

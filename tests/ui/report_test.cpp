@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gtest/gtest.h>
 
+#include <QEventLoop>
 #include <QFile>
 #include <QLocale>
 #include <QProcess>
@@ -11,7 +12,10 @@
 
 #include "core/document/edits.h"
 #include "core/plan/prediction.h"
+#include "core/record/fingerprint.h"
 #include "core/report/report.h"
+#include "ui/report/book_maker.h"
+#include "ui/report/page_table.h"
 #include "ui/report_pdf.h"
 
 namespace ui {
@@ -154,7 +158,8 @@ TEST(ReportPdf, EveryPageSaysProgramVersionAndDate) {
   ASSERT_GT(pages.size(), 1);
   for (const QString& page : pages) {
     const QString foot = page.trimmed().section('\n', -1).simplified();
-    EXPECT_TRUE(foot.startsWith("Shuntwright 7.8.9 · 2031-05-04 Page ")) << foot.toStdString();
+    EXPECT_TRUE(foot.startsWith("Shuntwright 7.8.9 · 2031-05-04 · fingerprint ")) << foot.toStdString();
+    EXPECT_TRUE(foot.contains(" Page ")) << foot.toStdString();
   }
 }
 
@@ -203,7 +208,7 @@ TEST(ReportPdf, NoHeadingOrCaptionEndsAPage) {
   ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
   const core::Document document = sevenTwiceChecked();
   QStringList headings;
-  for (const core::Section& section : core::reportOf(document).sections) {
+  for (const core::Section& section : core::reportOf(document, core::ReportOrder{}).sections) {
     headings << QString::fromStdString(section.heading);
     for (const core::Block& block : section.blocks) {
       if (const auto* table = std::get_if<core::Table>(&block))
@@ -288,6 +293,146 @@ TEST(ReportPdf, TellsItsProgressAndStops) {
       document, [&](double) { stop.request_stop(); }, stop.get_token());
   ASSERT_FALSE(stopped);
   EXPECT_EQ(stopped.error().what, "was stopped before it was finished");
+}
+
+/// What `program` says about a PDF.
+QString toldBy(const QString& program, const QStringList& options, const QByteArray& pdf) {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("report.pdf");
+  QFile file(path);
+  EXPECT_TRUE(file.open(QIODevice::WriteOnly) && file.write(pdf) == pdf.size());
+  file.close();
+  return outputOf(program, options + QStringList{path});
+}
+
+TEST(ReportPdf, AllFontsAreEmbeddedAndHaveTheirLetters) {
+  ASSERT_TRUE(havePoppler()) << "pdffonts is missing: apt-get install poppler-utils";
+  const auto pdf = reportPdf(documentWith({checked("TP-01", -900)}));
+  ASSERT_TRUE(pdf);
+  const QStringList lines = toldBy("pdffonts", {}, *pdf).split('\n', Qt::SkipEmptyParts);
+  ASSERT_GT(lines.size(), 2);
+  // name, type, encoding, emb, sub, uni, object: as pdffonts(1) of poppler prints them.
+  for (const QString& line : lines.mid(2))
+    EXPECT_TRUE(line.contains(QRegularExpression("yes +\\S+ +yes +\\d+ +\\d+$"))) << line.toStdString();
+}
+
+TEST(ReportPdf, ProgramsFindTitleAuthorSubjectAndFingerprint) {
+  ASSERT_TRUE(havePoppler()) << "pdfinfo is missing: apt-get install poppler-utils";
+  core::Document document = documentWith({checked("TP-01", -1001)});
+  document.person = "R. Älder (test) \\";
+  document.article = "Sandpiper <2>";
+  const auto fingerprint = core::fingerprintOf(document);
+  ASSERT_TRUE(fingerprint);
+  const auto pdf = reportPdf(document);
+  ASSERT_TRUE(pdf);
+  const QString info = toldBy("pdfinfo", {}, *pdf);
+  EXPECT_TRUE(info.contains(QRegularExpression("Title: +Sandpiper tailplane\n"))) << info.toStdString();
+  EXPECT_TRUE(info.contains(QRegularExpression("Author: +R\\. Älder \\(test\\) \\\\\n")))
+      << info.toStdString();
+  EXPECT_TRUE(info.contains("Sandpiper <2>"));
+  EXPECT_TRUE(info.contains("shuntwright-fingerprint:" + QString::fromStdString(*fingerprint)));
+  // As plain letters, for programs that look for them in the bytes.
+  EXPECT_TRUE(pdf->contains("shuntwright-fingerprint:" + QByteArray::fromStdString(*fingerprint)));
+  const QString xmp = toldBy("pdfinfo", {"-meta"}, *pdf);
+  EXPECT_TRUE(xmp.contains("<shuntwright:fingerprint>" + QString::fromStdString(*fingerprint) + "<"));
+  EXPECT_TRUE(xmp.contains("Sandpiper &lt;2&gt;"));
+  EXPECT_TRUE(textOf(*pdf).contains(QString::fromStdString(core::shortFingerprint(*fingerprint))));
+}
+
+TEST(ReportPdf, OutlineAndContentsLeadToThePagesOfTheHeadings) {
+  ASSERT_TRUE(havePoppler()) << "pdftohtml is missing: apt-get install poppler-utils";
+  const auto pdf = reportPdf(documentWith({checked("TP-01", -1001), checked("TP-02", -900)}));
+  ASSERT_TRUE(pdf);
+  const QString xml = toldBy("pdftohtml", {"-xml", "-i", "-stdout"}, *pdf);
+  const QStringList pages = readBy({"-layout"}, *pdf).split('\f', Qt::SkipEmptyParts);
+  int outlined = 0;
+  for (const char* heading : {"Channel TP-01", "Channel TP-02"}) {
+    const auto item = QRegularExpression(QString("<item page=\"(\\d+)\">%1</item>").arg(heading)).match(xml);
+    ASSERT_TRUE(item.hasMatch()) << heading << xml.right(2000).toStdString();
+    const int page = item.captured(1).toInt();
+    ASSERT_LE(page, pages.size());
+    // The heading stands there alone on a line, and the contents name that page.
+    EXPECT_TRUE(pages[page - 1].contains(
+        QRegularExpression(QString("^ *%1$").arg(heading), QRegularExpression::MultilineOption)))
+        << pages[page - 1].toStdString();
+    EXPECT_TRUE(textOf(*pdf).contains(QRegularExpression(QString("%1 %2 ").arg(heading).arg(page))));
+    EXPECT_TRUE(xml.contains(QRegularExpression(QString("html#%1\">%2</a>").arg(page).arg(heading))));
+    ++outlined;
+  }
+  EXPECT_EQ(outlined, 2);
+}
+
+TEST(ReportPdf, ATableOfManyPagesRepeatsItsHead) {
+  ASSERT_TRUE(havePoppler()) << "pdftotext is missing: apt-get install poppler-utils";
+  core::Report report{"Long", {{"One table", 1, {}}}};
+  core::Table table{"Rows", {{"Number", true}, {"Word"}}, {}};
+  for (int row = 1; row <= 200; ++row)
+    table.rows.push_back({{std::to_string(row), "w" + std::to_string(row)}, {}});
+  report.sections[0].blocks.push_back(table);
+  ReportBook book(report);
+  book.layOut(0);
+  book.deal(1);
+  ASSERT_GE(book.pageCount(), 3U);
+  // Each row is dealt out once, each page begins with the head.
+  const std::vector<Slice> slices = tableSlices(table, 1000 * dotsPerPoint);
+  ASSERT_EQ(slices.size(), 201U);
+  for (std::size_t k = 1; k < slices.size(); ++k) EXPECT_EQ(slices[k].head, slices[1].head);
+}
+
+TEST(ReportPdf, ACellOfMorePagesThanOneIsCutBetweenItsLines) {
+  core::Report report{"Tall", {{"One cell", 1, {}}}};
+  std::string words;
+  for (int k = 0; k < 6000; ++k) words += "word ";
+  report.sections[0].blocks.push_back(core::Table{"", {{"Text"}}, {{{words}, {}}}});
+  ReportBook book(report);
+  book.layOut(0);
+  book.deal(1);
+  // 6000 words of five letters, some 20 a line on paper of 178 mm, 60 lines a page: five pages, roughly.
+  EXPECT_GE(book.pageCount(), 3U);
+  EXPECT_LE(book.pageCount(), 9U);
+}
+
+TEST(PageText, LinesAreNoWiderThanAskedForAndLoseNothing) {
+  const QString text =
+      QString::fromUtf8("Ünïted words; a-very-long-" + QByteArray(300, 'x') + " 350 Ω ±0.1 %, ε");
+  for (const double width : {40.0, 90.0, 400.0}) {
+    QString joined;
+    for (const TextLine& line : linesOf(text, Look::Body, width * dotsPerPoint)) {
+      EXPECT_LE(line.width, width * dotsPerPoint + 0.5);  // the half dot that sums may be off by
+      joined += line.text;
+    }
+    EXPECT_EQ(joined.remove(' '), QString(text).remove(' '));
+  }
+}
+
+TEST(PageTable, ColumnsShareTheWidthAndKeepWhatTheyNeed) {
+  // Enough for all: in proportion to what they want. Derived: 300 of 100 + 200.
+  EXPECT_EQ(columnWidths({10, 10}, {100, 200}, {0, 0}, 600), (std::vector<double>{200, 400}));
+  // Too little: least, and what is left by what each gives up. Derived: 10 + 90 (150 - 20) / 280 and 10 + 190
+  // of it.
+  const auto tight = columnWidths({10, 10}, {100, 200}, {0, 0}, 150);
+  EXPECT_NEAR(tight[0], 10 + 90 * 130.0 / 280, 1e-9);  // rounding of a few operations
+  EXPECT_NEAR(tight[0] + tight[1], 150, 1e-9);
+  // A fixed one has its width.
+  EXPECT_EQ(columnWidths({10, 10}, {100, 200}, {50, 0}, 350), (std::vector<double>{50, 300}));
+}
+
+TEST(BookMaker, ShowsTheFirstPagesBeforeTheLast) {
+  std::vector<core::Channel> channels;
+  for (int k = 1; k <= 12; ++k) channels.push_back(twiceChecked("TP-" + std::to_string(k), 0));
+  BookMaker maker(documentWith(channels), {});
+  QEventLoop loop;
+  std::size_t first = 0;
+  QObject::connect(&maker, &BookMaker::grown, &loop, [&] {
+    if (first == 0) first = maker.book()->pageCount();
+  });
+  QObject::connect(&maker, &BookMaker::finished, &loop, &QEventLoop::quit);
+  loop.exec();
+  ASSERT_TRUE(maker.isFinished());
+  EXPECT_GT(first, 0U);
+  EXPECT_TRUE(maker.book()->isWhole());
+  EXPECT_GE(maker.book()->pageCount(), first);
+  EXPECT_GE(maker.book()->marks().size(), 12U);
 }
 
 TEST(ReportPdf, AnEmptyDocumentIsAReportToo) {

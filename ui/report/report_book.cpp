@@ -42,12 +42,9 @@ void drawFrameText(QPainter& painter, const QString& text, double x, double base
 
 }  // namespace
 
-ReportBook::ReportBook(core::Report report, ReportStamp stamp, std::shared_ptr<const core::Language> language)
-    : m_report(std::move(report)),
-      m_language(language ? std::move(language) : core::english()),
-      m_title(toQString(m_report.title)),
-      m_places(m_report.sections.size()) {
-  const core::LanguageScope scope(m_language);
+ReportBook::ReportBook(core::Report report, ReportStamp stamp)
+    : m_report(std::move(report)), m_title(toQString(m_report.title)), m_places(m_report.sections.size()) {
+  const core::LanguageScope scope(m_report.words);
   m_foot = footText(stamp, m_report);
   for (std::size_t index = 0; index < m_report.sections.size(); ++index) {
     const core::Section& section = m_report.sections[index];
@@ -66,7 +63,7 @@ std::span<const std::shared_ptr<PictureSlot>> ReportBook::picturesOf(std::size_t
 }
 
 void ReportBook::layOut(std::size_t chapter) {
-  const core::LanguageScope scope(m_language);
+  const core::LanguageScope scope(m_report.words);
   Part& part = m_parts[chapter];
   part.chapter =
       chapterOf(m_report, part.firstSection, part.endSection, textWidth, textHeight, part.pictures);
@@ -97,7 +94,7 @@ std::vector<std::shared_ptr<PictureSlot>> ReportBook::picturesOn(std::size_t pag
 }
 
 void ReportBook::paint(QPainter& painter, std::size_t page) const {
-  const core::LanguageScope scope(m_language);
+  const core::LanguageScope scope(m_report.words);
   paintFrame(painter, page);
   for (const PlacedSlice& placed : m_pages[page]) {
     drawInk(painter, placed.slice->ink, {margin, margin + head + placed.top});

@@ -38,9 +38,7 @@ struct PageMark {
 /// Lengths in dots; see page_text.h.
 class ReportBook {
  public:
-  /// `language` is that of the words around the text; null: English.
-  explicit ReportBook(core::Report report, ReportStamp stamp = {},
-                      std::shared_ptr<const core::Language> language = {});
+  explicit ReportBook(core::Report report, ReportStamp stamp = {});
   Q_DISABLE_COPY_MOVE(ReportBook)
 
   static QSizeF paper();  ///< in dots
@@ -77,7 +75,6 @@ class ReportBook {
   QString titleOf(const Part& part) const;
 
   core::Report m_report;
-  std::shared_ptr<const core::Language> m_language;
   QString m_title, m_foot;
   std::vector<Part> m_parts;
   std::size_t m_dealt = 0;

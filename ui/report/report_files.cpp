@@ -28,7 +28,7 @@ core::Result<QByteArray> webPage(const core::Document& document, const core::Rep
       doneAside([&](const core::Progress& wording) { return core::reportOf(document, order, wording, stop); },
                 [&](double share) { tell(worded * share); });
   if (stop.stop_requested()) return stopped();
-  ReportSketches sketches(document, order.language ? order.language->decimalMark : '.');
+  ReportSketches sketches(document, report.words->decimalMark);
   double pictures = 0, done = 0;
   for (const core::Section& section : report.sections)
     for (const core::Block& block : section.blocks) pictures += std::holds_alternative<core::Picture>(block);
