@@ -293,12 +293,15 @@ std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& ev
 }
 
 std::string setupDifferenceSentence(const Comparison& comparison) {
-  if (comparison.configuration.empty()) return say("Both checks were judged by the same set-up.");
+  constexpr std::size_t named = 3;
+  const auto& all = comparison.configuration;
+  if (all.empty()) return say("Both checks were judged by the same set-up.");
   std::string list;
-  for (const SetupDifference& difference : comparison.configuration)
-    list += (list.empty() ? "" : "; ") +
-            say("{1}: {2} before, {3} after", {difference.what, difference.before, difference.after});
-  return say("The set-ups differ. {1}.", {list});
+  for (std::size_t k = 0; k < std::min(all.size(), named); ++k)
+    list +=
+        (k == 0 ? "" : "; ") + say("{1} {2} before, {3} after", {all[k].what, all[k].before, all[k].after});
+  if (all.size() <= named) return say("The set-ups differ: {1}.", {list});
+  return say("The set-ups differ: {1}; and in {2} more.", {list, std::to_string(all.size() - named)});
 }
 
 }  // namespace core

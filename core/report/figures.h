@@ -41,7 +41,8 @@ std::vector<Entry> comparedFigures(const Channel& channel, const Comparison& com
 std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& evaluation,
                              const Comparison& comparison, std::size_t before, std::size_t after);
 
-/// "The set-ups differ. gauge factor: 2.08 before, 2.1 after.", or that they are the same.
+/// "The set-ups differ: gauge factor 2.08 before, 2.1 after; ...; and in 4 more.", the first three by name,
+/// or that they are the same.
 std::string setupDifferenceSentence(const Comparison& comparison);
 
 }  // namespace core

@@ -8,6 +8,7 @@ import json
 import math
 import os
 import shutil
+import statistics
 import subprocess
 import sys
 import tempfile
@@ -745,12 +746,36 @@ class Compare(CommandTest):
         one = result["channels"][0]
         self.assertEqual((one["before"], one["after"]), ("pre-test", "post-test"))
         self.assertEqual(one["setup_differences"], [])
-        self.assertAlmostEqual(one["slope_ratio"], 1, delta=0.001)  # gains within 0.02 % by the generator
+        # Gains within 0.02 % by the generator.
+        self.assertAlmostEqual(one["gain"]["value"], 0, delta=0.001)
         self.assertEqual(len(one["steps"]), 9)
+
+    def test_every_number_is_there_and_agrees_with_the_others(self):
+        one = self.json("compare", DEMO, "--channel", "TP-01")["channels"][0]
+        for difference in [one["gain"], one["zero"]] + [step["moved"] for step in one["steps"][1:]]:
+            u, value, margin = (difference[key] for key in ("standard_uncertainty", "value", "margin"))
+            normal = statistics.NormalDist()
+            self.assertEqual(difference["degrees_of_freedom"], None)  # readings have stated uncertainties
+            self.assertAlmostEqual(difference["half_width_90"], normal.inv_cdf(0.95) * u, delta=1e-9 * u)
+            self.assertAlmostEqual(difference["half_width_95"], normal.inv_cdf(0.975) * u, delta=1e-9 * u)
+            self.assertAlmostEqual(difference["p_different"], 2 * normal.cdf(-abs(value) / u), delta=1e-9)
+            self.assertAlmostEqual(difference["p_equivalent"], normal.cdf((abs(value) - margin) / u), delta=1e-9)
+            self.assertAlmostEqual(difference["en"], value / difference["expanded_uncertainty"], delta=1e-9)
+        for row, step in zip(one["covariance"], one["steps"]):
+            self.assertAlmostEqual(row[step["step"] - 1], step["moved"]["standard_uncertainty"] ** 2, delta=1e-9)
+        self.assertTrue(0 <= one["joint_probability"] <= 1)
+        self.assertEqual(one["steps_only_after"], [])
+
+    def test_a_trend_needs_three_checks(self):
+        one = self.json("compare", DEMO, "--channel", "TP-01", "--trend")["channels"][0]["trend"]
+        self.assertEqual(len(one["points"]), 2)
+        self.assertIsNone(one["gain_limits"])
+        self.assertIn("there are 2", one["sentence"])
+        self.assertIn("there are 2", self.succeeds("compare", DEMO, "--channel", "TP-01", "--trend").stdout)
 
     def test_one_channel_and_checks_by_name(self):
         done = self.succeeds("compare", DEMO, "--channel", "TP-01", "--checks", "post-test,pre-test")
-        self.assertIn("Steps unchanged", done.stdout)
+        self.assertIn("Within the margin of 1 %", done.stdout)
 
     def test_checks_that_agree_do_not_pass_while_they_fail(self):
         twelve = self.json("compare", DEMO, "--channel", "TP-12", exit=1)["channels"][0]

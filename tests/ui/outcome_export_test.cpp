@@ -73,7 +73,7 @@ TEST(OutcomePages, FiguresAreThereWithTheSentencesOfTheMerits) {
       ++merits;
     }
   EXPECT_EQ(merits, 2 * core::meritKindCount);
-  EXPECT_TRUE(texts.contains("Slope ratio"));
+  EXPECT_TRUE(texts.contains("Change of gain"));
   EXPECT_TRUE(texts.contains("fail"));  // the verdict of the later check, as a word
 }
 

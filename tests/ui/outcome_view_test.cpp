@@ -344,7 +344,7 @@ TEST(OutcomeView, DifferentSetUpsAreNamedBeforeTheVerdict) {
   shown.session.compareWith(0);
   auto* notice = shown.find<QLabel>("outcomeNotice");
   EXPECT_TRUE(notice->isVisible());
-  EXPECT_EQ(notice->text(), "The set-ups differ in instrument settings.");
+  EXPECT_EQ(notice->text(), "The set-ups differ: excitation 5 V before, 2.5 V after.");
 }
 
 TEST(OutcomeView, HostileNamesAreShownAsTyped) {

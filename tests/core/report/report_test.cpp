@@ -233,6 +233,8 @@ TEST(Report, ComparesTheLastTwoChecksAndSaysFirstWhatDiffersInTheSetUp) {
   channel.checks[1].name = "post-test";
   channel.checks[1].readings = channel.checks[0].readings;
   channel.checks[1].readings[1]->mean += Reading(25);
+  for (Check& check : channel.checks)
+    for (auto& reading : check.readings) reading->uncertainty = Reading(1);
   const Report report = reportOf(documentOf(channel));
   const auto found = std::find_if(report.sections.begin(), report.sections.end(), [](const Section& section) {
     return section.heading == "TP-01, pre-test and post-test compared";
@@ -240,9 +242,9 @@ TEST(Report, ComparesTheLastTwoChecksAndSaysFirstWhatDiffersInTheSetUp) {
   ASSERT_NE(found, report.sections.end());
   const auto* first = std::get_if<Caution>(&found->blocks[0]);
   ASSERT_TRUE(first);
-  EXPECT_EQ(first->text, "The set-ups differ in instrument settings.");
-  EXPECT_THAT(std::string(Words(report)), HasSubstr("-1001.00 | -976.00 | 25.00 | "));
-  EXPECT_THAT(std::string(Words(report)), HasSubstr("Changed: 1 of 4 steps"));
+  EXPECT_EQ(first->text, "The set-ups differ: excitation 5 V before, 2.5 V after.");
+  EXPECT_THAT(std::string(Words(report)), HasSubstr("-1001.00 | -976.00 | 25.0 | "));
+  EXPECT_THAT(std::string(Words(report)), HasSubstr("Changed: step 2 moved by 25.0"));
 }
 
 TEST(Report, TwoExactPointsHaveNoInterceptAndSayWhyTheirFitIsPerfect) {
