@@ -8,6 +8,7 @@
 #include "core/assess/check_verdict.h"
 #include "core/assess/judging.h"
 #include "core/line/stated_fits.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/shown.h"
 
@@ -16,7 +17,7 @@ namespace {
 
 /// `value` with so many places after the point, and its unit.
 std::string shown(double value, int places, const Setup& setup) {
-  return formatFixed(value, places) + " " + readingUnitText(setup.instrument);
+  return core::shown(formatFixed(value, places)) + " " + readingUnitText(setup.instrument);
 }
 
 /// What is common to all steps of one check.
@@ -35,17 +36,18 @@ std::string plainReason(const Ground& ground, Reading expected, const StepAssess
   const auto words = [&](double value) { return shown(value, places, ground.setup); };
   const std::string change = words(judged.change->base());
   if (isOppositeSign(*judged.change, expected))
-    return "Changed by " + change + " from zero where " + words(expected.base()) +
-           " is expected: opposite polarity. Look for swapped signal wires or a shunt on the neighbouring "
-           "arm";
-  return "Changed by " + change + " from zero, " + words(away) + " from expected, " +
-         (away <= limit ? "within" : "beyond") + " the limit of " + words(limit);
+    return say(
+        "Changed by {1} from zero where {2} is expected: opposite polarity. Look for swapped signal wires or "
+        "a shunt on the neighbouring arm",
+        {change, words(expected.base())});
+  return say("Changed by {1} from zero, {2} from expected, {3} the limit of {4}",
+             {change, words(away), (away <= limit ? "within" : "beyond"), words(limit)});
 }
 
 std::string stepReason(const Ground& ground, std::size_t step, Reading expected,
                        const StepAssessment& judged) {
-  if (!std::isfinite(judged.deviation->base())) return "The reading is no finite number.";
-  if (ground.zeroStep == step) return "Zero reference of this check.";
+  if (!std::isfinite(judged.deviation->base())) return say("The reading is no finite number.");
+  if (ground.zeroStep == step) return say("Zero reference of this check.");
   const auto inUnit = [&](double value) { return shown(value, placesOf(value), ground.setup); };
   return plainReason(ground, expected, judged) +
          ruleReason(ground.setup.decision, *judged.decided, judged.limit->base(), inUnit) + ".";
@@ -57,7 +59,7 @@ Reading limitOf(const Ground& ground, std::size_t step, Reading expected) {
   return std::max(Reading(limits.relative * std::abs(expected.base())), limits.least);
 }
 
-std::string notJudged(const Error& error) { return "Not judged: " + error.text(); }
+std::string notJudged(const Error& error) { return say("Not judged: {1}", {error.text()}); }
 
 StepAssessment assessStep(const Ground& ground, std::size_t step, const Result<Prediction>& prediction,
                           const Result<StepUncertainty>& uncertainty) {
@@ -68,14 +70,14 @@ StepAssessment assessStep(const Ground& ground, std::size_t step, const Result<P
     return judged;
   }
   if (!measured) {
-    judged.reason = "Not judged: no reading.";
+    judged.reason = say("Not judged: no reading.");
     return judged;
   }
   judged.change = measured->mean - ground.zero;
   judged.deviation = *judged.change - prediction->reading;
   judged.limit = limitOf(ground, step, prediction->reading);
   if (!limitsUsable(ground.setup.limits)) {
-    judged.reason = "Not judged: a limit is negative or not a number.";
+    judged.reason = say("Not judged: a limit is negative or not a number.");
     return judged;
   }
   if (!uncertainty) {

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/assess/judging.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/shown.h"
 
@@ -45,7 +46,7 @@ template <typename Text>
 std::string listed(const std::vector<const Merit*>& merits, Text text) {
   std::string list;
   for (std::size_t k = 0; k < merits.size(); ++k)
-    list += (k == 0 ? "" : k + 1 == merits.size() ? " and " : ", ") + text(*merits[k]);
+    list += (k == 0 ? "" : k + 1 == merits.size() ? say(" and ") : ", ") + text(*merits[k]);
   return list;
 }
 
@@ -54,7 +55,7 @@ std::string nameOf(const Merit& merit) { return std::string(meritKindName(merit.
 /// "hysteresis of 0.80 % is beyond its limit of 0.50 %"
 std::string beyondText(const Tally& tally) {
   return listed(tally.failing, [](const Merit& merit) {
-    return nameOf(merit) + " of " + shareText(merit) + " is beyond its limit of " + limitText(merit);
+    return say("{1} of {2} is beyond its limit of {3}", {nameOf(merit), shareText(merit), limitText(merit)});
   });
 }
 
@@ -87,77 +88,82 @@ bool isReversed(const Setup& setup, const SetupPrediction& prediction,
 std::string failedSteps(const Setup& setup, const SetupPrediction& prediction,
                         const std::vector<StepAssessment>& steps, const Tally& tally) {
   const std::string count =
-      std::to_string(tally.failed) + " of " + std::to_string(tally.steps) + " steps out of limits";
+      say("{1} of {2} steps out of limits", {std::to_string(tally.failed), std::to_string(tally.steps)});
   if (isReversed(setup, prediction, steps))
-    return count +
-           "; every shunted step reads with the opposite polarity. Look for swapped signal wires or shunts "
-           "on the neighbouring arm";
+    return say(
+        "{1}; every shunted step reads with the opposite polarity. Look for swapped signal wires or shunts "
+        "on the neighbouring arm",
+        {count});
   const std::size_t worst = worstStep(steps);
-  const std::string named = count + ", worst step " + std::to_string(worst + 1) + ": ";
+  const std::string named = say("{1}, worst step {2}: ", {count, std::to_string(worst + 1)});
   const double away = std::abs(steps[worst].deviation->base());
-  if (!std::isfinite(away)) return named + "no finite reading";
+  if (!std::isfinite(away)) return say("{1}no finite reading", {named});
   const double limit = steps[worst].limit->base();
-  return named + formatFixed(away, limit > 0 ? placesBeside(away, limit) : placesOf(away)) + " " +
-         readingUnitText(setup.instrument) + " from expected";
+  return say("{1}{2} {3} from expected",
+             {named, core::shown(formatFixed(away, limit > 0 ? placesBeside(away, limit) : placesOf(away))),
+              readingUnitText(setup.instrument)});
 }
 
 std::string failReason(const Setup& setup, const SetupPrediction& prediction,
                        const CheckAssessment& assessment, const Tally& tally) {
-  std::string text = "Fail: ";
+  std::string text = say("Fail: ");
   if (tally.failed > 0) text += failedSteps(setup, prediction, assessment.steps, tally);
   if (tally.failed > 0 && !tally.failing.empty()) text += "; ";
   text += beyondText(tally);
   if (tally.failed == 0)
     text += tally.open + tally.cannotTell == 0
-                ? "; all " + std::to_string(tally.steps) + " steps are within limits"
-                : "; no step fails";
+                ? say("; all {1} steps are within limits", {std::to_string(tally.steps)})
+                : say("; no step fails");
   text += ".";
-  if (tally.cannotTell > 0) text += " Of " + std::to_string(tally.cannotTell) + " more the rule cannot tell.";
+  if (tally.cannotTell > 0)
+    text += say(" Of {1} more the rule cannot tell.", {std::to_string(tally.cannotTell)});
   return text;
 }
 
 std::string openReason(const Tally& tally) {
-  if (tally.open == tally.steps) return "Not judged: no step has a reading that can be judged.";
-  std::string text = "Not judged: ";
+  if (tally.open == tally.steps) return say("Not judged: no step has a reading that can be judged.");
+  std::string text = say("Not judged: ");
   if (tally.open > 0)
-    text += std::to_string(tally.open) + " of " + std::to_string(tally.steps) + " steps are not judged; " +
-            (tally.cannotTell > 0 ? "of the others none fails" : "the others pass");
+    text += say("{1} of {2} steps are not judged; {3}",
+                {std::to_string(tally.open), std::to_string(tally.steps),
+                 (tally.cannotTell > 0 ? say("of the others none fails") : say("the others pass"))});
   if (tally.unknown.empty()) return text + ".";
   if (tally.open > 0) text += "; ";
-  text += "there is a limit for " + listed(tally.unknown, nameOf) + ", which cannot be judged. ";
+  text += say("there is a limit for {1}, which cannot be judged. ", {listed(tally.unknown, nameOf)});
   return text + tally.unknown.front()->reason;
 }
 
 std::string untoldReason(const Setup& setup, const Tally& tally) {
   const std::string rule(decisionRuleName(setup.decision.rule));
   if (tally.cannotTell == tally.steps)
-    return "Cannot tell: the uncertainty of every step is too large for " + rule + ".";
+    return say("Cannot tell: the uncertainty of every step is too large for {1}.", {rule});
   const bool isUnknown =
       tally.cannotTell == 0 && std::all_of(tally.untold.begin(), tally.untold.end(),
                                            [](const Merit* merit) { return !merit->decided->expanded; });
   std::string whose = listed(tally.untold, nameOf);
   if (isUnknown)
-    return "Cannot tell: the uncertainty of " + whose + " is not known, and " + rule +
-           " needs it; all steps pass.";
+    return say("Cannot tell: the uncertainty of {1} is not known, and {2} needs it; all steps pass.",
+               {whose, rule});
   if (tally.cannotTell > 0)
-    whose = std::to_string(tally.cannotTell) + " of " + std::to_string(tally.steps) + " steps" +
-            (whose.empty() ? "" : " and of " + whose);
-  return "Cannot tell: the uncertainty of " + whose + " is too large for " + rule + "; " +
-         (tally.cannotTell > 0 ? "the others pass." : "all steps pass.");
+    whose = say("{1} of {2} steps{3}", {std::to_string(tally.cannotTell), std::to_string(tally.steps),
+                                        (whose.empty() ? "" : say(" and of {1}", {whose}))});
+  return say("Cannot tell: the uncertainty of {1} is too large for {2}; {3}",
+             {whose, rule, (tally.cannotTell > 0 ? say("the others pass.") : say("all steps pass."))});
 }
 
 std::string passReason(const Setup& setup, const CheckAssessment& assessment, const Tally& tally) {
-  std::string text = "Pass: all " + std::to_string(tally.steps) + " steps within limits";
+  std::string text = say("Pass: all {1} steps within limits", {std::to_string(tally.steps)});
   if (setup.decision.rule != DecisionRule::Simple)
-    text += " by " + std::string(decisionRuleName(setup.decision.rule));
-  if (!tally.passing.empty()) text += "; " + listed(tally.passing, nameOf) + " within limits too";
+    text += say(" by {1}", {decisionRuleName(setup.decision.rule)});
+  if (!tally.passing.empty()) text += say("; {1} within limits too", {listed(tally.passing, nameOf)});
   if (assessment.zeroReturn) {
     const double value = assessment.zeroReturn->base(), limit = assessment.zeroReturnLimit.base();
-    text += "; zero returned to " +
-            formatFixed(value, limit > 0 ? placesBeside(value, limit) : placesOf(value)) + " " +
-            readingUnitText(setup.instrument);
+    text += say("; zero returned to {1} {2}",
+                {core::shown(formatFixed(value, limit > 0 ? placesBeside(value, limit) : placesOf(value))),
+                 readingUnitText(setup.instrument)});
   }
-  return text + (assessment.zeroStep ? "." : "; no zero step was read, so readings were taken as shown.");
+  return text +
+         (assessment.zeroStep ? "." : say("; no zero step was read, so readings were taken as shown."));
 }
 
 }  // namespace
@@ -169,7 +175,7 @@ bool isOppositeSign(Reading change, Reading expected) {
 void giveVerdict(const Setup& setup, const SetupPrediction& prediction, CheckAssessment& assessment) {
   const Tally tally = tallyOf(assessment);
   if (tally.steps == 0) {
-    assessment.reason = "Not judged: the channel has no steps.";
+    assessment.reason = say("Not judged: the channel has no steps.");
   } else if (tally.hasFailure()) {
     assessment.verdict = Verdict::Fail;
     assessment.reason = failReason(setup, prediction, assessment, tally);

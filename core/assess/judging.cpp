@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -13,21 +14,22 @@ using Shown = std::function<std::string(double)>;
 
 std::string sharedRiskReason(const Decision& rule, const Decided& decided, double limit,
                              const std::string& expanded) {
-  const std::string share = formatNumber(100 * rule.greatestShare, 3) + " % of the limit";
+  const std::string share =
+      say("{1} % of the limit", {core::shown(formatNumber(100 * rule.greatestShare, 3))});
   if (decided.outcome == Outcome::CannotTell)
-    return "; its U of " + expanded + " is more than " + share + ", too much for the risk to be shared";
+    return say("; its U of {1} is more than {2}, too much for the risk to be shared", {expanded, share});
   if (decided.expanded.value_or(0) <= rule.greatestShare * limit)
-    return "; its U of " + expanded + " is at most " + share + ", so the risk is shared";
-  return "; its U of " + expanded + " is more than " + share +
-         ", and yet it is beyond the limit with all of it";
+    return say("; its U of {1} is at most {2}, so the risk is shared", {expanded, share});
+  return say("; its U of {1} is more than {2}, and yet it is beyond the limit with all of it",
+             {expanded, share});
 }
 
 std::string guardedReason(const Decided& decided, double limit, const Shown& shown) {
   const std::string band = shown(*decided.guardBand);
-  if (decided.outcome != Outcome::CannotTell) return "; decided with a guard band of " + band;
+  if (decided.outcome != Outcome::CannotTell) return say("; decided with a guard band of {1}", {band});
   if (*decided.guardBand > limit)
-    return "; the guard band of " + band + " is wider than the limit, so nothing can pass";
-  return "; closer to the limit than the guard band of " + band;
+    return say("; the guard band of {1} is wider than the limit, so nothing can pass", {band});
+  return say("; closer to the limit than the guard band of {1}", {band});
 }
 
 }  // namespace
@@ -72,7 +74,7 @@ Verdict verdictOf(Outcome outcome) {
 
 std::string ruleReason(const Decision& rule, const Decided& decided, double limit, const Shown& shown) {
   if (rule.rule == DecisionRule::Simple) return {};
-  if (!decided.expanded) return "; its uncertainty is not known";
+  if (!decided.expanded) return say("; its uncertainty is not known");
   const std::string expanded = shown(*decided.expanded);
   switch (rule.rule) {
     case DecisionRule::Simple:
@@ -82,10 +84,13 @@ std::string ruleReason(const Decision& rule, const Decided& decided, double limi
     case DecisionRule::Guarded:
       return guardedReason(decided, limit, shown);
     case DecisionRule::Conformity:
-      return "; within it with a probability of " + formatFixed(100 * *decided.probability, 1) + " %, " +
-             formatNumber(100 * rule.conformity, 4) + " % is asked";
+      return say("; within it with a probability of {1} %, {2} % is asked",
+                 {core::shown(formatFixed(100 * *decided.probability, 1)),
+                  core::shown(formatNumber(100 * rule.conformity, 4))});
     case DecisionRule::EnNumber:
-      return decided.en ? "; E_n = " + formatFixed(*decided.en, 2) + " with U = " + expanded : std::string();
+      return decided.en
+                 ? say("; E_n = {1} with U = {2}", {core::shown(formatFixed(*decided.en, 2)), expanded})
+                 : std::string();
   }
   return {};
 }

@@ -7,6 +7,7 @@
 #include "core/assess/half_slopes.h"
 #include "core/assess/judging.h"
 #include "core/line/linearity.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -17,13 +18,13 @@ MeritFigure missing(std::string why) {
   return figure;
 }
 
-constexpr std::string_view noSpan = "the readings at both ends of the range are equal";
+constexpr std::string_view noSpan = sayLater("the readings at both ends of the range are equal");
 
 std::string deviationDefinition(const MeritGround& ground, const std::string& what) {
-  return "greatest deviation of " + what + " from the " +
-         std::string(referenceLineName(ground.setup.limits.linearityFrom)) +
-         " through measured against expected reading (rising and falling averaged); measured less line, of "
-         "the measured span";
+  return say(
+      "greatest deviation of {1} from the {2} through measured against expected reading (rising and falling "
+      "averaged); measured less line, of the measured span",
+      {what, referenceLineName(ground.setup.limits.linearityFrom)});
 }
 
 /// The reference line of the check, with the deviation of one value of it as weights of the points.
@@ -64,8 +65,8 @@ double greatestOf(const std::vector<double>& values) {
 }
 
 std::string whyNoLine(const MeritGround& ground) {
-  if (ground.levels.size() < 3) return "it needs readings at three expected values";
-  return ground.measuredSpan() == 0 ? std::string(noSpan) : std::string();
+  if (ground.levels.size() < 3) return say("it needs readings at three expected values");
+  return ground.measuredSpan() == 0 ? say(noSpan) : std::string();
 }
 
 MeritFigure nonlinearity(const MeritGround& ground) {
@@ -84,7 +85,7 @@ MeritFigure nonlinearity(const MeritGround& ground) {
   ground.addMean(level.points, 1, figure.weights);
   takeLineOff(ground, *line, level.expected, figure.weights);
   figure.step = ground.points.steps[level.points.front()];
-  figure.definition = deviationDefinition(ground, "the mean readings");
+  figure.definition = deviationDefinition(ground, say("the mean readings"));
   return figure;
 }
 
@@ -103,7 +104,7 @@ MeritFigure combinedError(const MeritGround& ground) {
   figure.weights[at] = 1;
   takeLineOff(ground, *line, ground.points.expected[at], figure.weights);
   figure.step = ground.points.steps[at];
-  figure.definition = deviationDefinition(ground, "any reading");
+  figure.definition = deviationDefinition(ground, say("any reading"));
   return figure;
 }
 
@@ -114,8 +115,8 @@ bool planComesBack(const MeritGround& ground) {
 }
 
 MeritFigure hysteresis(const MeritGround& ground) {
-  if (!planComesBack(ground)) return missing("the plan has no steps that come back down");
-  MeritFigure figure = missing("no level was read both on the way up and on the way down");
+  if (!planComesBack(ground)) return missing(say("the plan has no steps that come back down"));
+  MeritFigure figure = missing(say("no level was read both on the way up and on the way down"));
   if (ground.levels.size() < 2) return figure;
   for (const EqualSteps& level : ground.levels) {
     const auto up = ground.approached(level, Approach::Rising);
@@ -131,10 +132,10 @@ MeritFigure hysteresis(const MeritGround& ground) {
     figure.step = ground.points.steps[down.back()];
   }
   figure.denominator = std::abs(ground.measuredSpan());
-  if (figure.missing.empty() && figure.denominator == 0) return missing(std::string(noSpan));
+  if (figure.missing.empty() && figure.denominator == 0) return missing(say(noSpan));
   figure.definition =
-      "greatest difference of falling and rising readings at one expected value other than zero; falling "
-      "less rising (of several, their means), of the measured span";
+      say("greatest difference of falling and rising readings at one expected value other than zero; falling "
+          "less rising (of several, their means), of the measured span");
   return figure;
 }
 
@@ -158,7 +159,7 @@ void takeSpread(const MeritGround& ground, const std::vector<std::size_t>& some,
 }
 
 MeritFigure repeatability(const MeritGround& ground) {
-  MeritFigure figure = missing("no level was read twice in the same direction");
+  MeritFigure figure = missing(say("no level was read twice in the same direction"));
   if (ground.levels.size() < 2) return figure;
   for (const EqualSteps& level : ground.levels) {
     if (ground.isZeroLevel(level)) continue;
@@ -166,10 +167,10 @@ MeritFigure repeatability(const MeritGround& ground) {
     takeSpread(ground, ground.approached(level, Approach::Falling), "falling", figure);
   }
   figure.denominator = std::abs(ground.measuredSpan());
-  if (figure.missing.empty() && figure.denominator == 0) return missing(std::string(noSpan));
+  if (figure.missing.empty() && figure.denominator == 0) return missing(say(noSpan));
   figure.definition =
-      "greatest spread of readings at one expected value other than zero, reached from the same side; "
-      "largest less smallest, of the measured span";
+      say("greatest spread of readings at one expected value other than zero, reached from the same side; "
+          "largest less smallest, of the measured span");
   return figure;
 }
 
@@ -178,7 +179,7 @@ MeritFigure zeroFigure(const MeritGround& ground, std::size_t point) {
   MeritFigure figure;
   figure.value = ground.points.measured[point];
   figure.denominator = greatestExpected(ground.prediction).base();
-  if (figure.denominator == 0) return missing("no step expects a reading");
+  if (figure.denominator == 0) return missing(say("no step expects a reading"));
   figure.weights = ground.noWeights();
   figure.weights[point] = 1;
   figure.step = ground.points.steps[point];
@@ -196,31 +197,31 @@ std::vector<std::size_t> laterZeros(const MeritGround& ground) {
 
 MeritFigure zeroReturn(const MeritGround& ground) {
   const auto zeros = laterZeros(ground);
-  if (!ground.points.zero || zeros.empty()) return missing("it needs two zero readings");
+  if (!ground.points.zero || zeros.empty()) return missing(say("it needs two zero readings"));
   const std::size_t last = ground.points.steps[zeros.back()];
   for (std::size_t step = ground.setup.sequence.size(); step-- > last + 1;)
     if (isZeroStep(ground.setup, step) && readingAt(ground.check, step))
-      return missing("the last zero reading is no finite number");
+      return missing(say("the last zero reading is no finite number"));
   MeritFigure figure = zeroFigure(ground, zeros.back());
-  figure.definition = "last zero reading less the first, of the greatest expected reading";
+  figure.definition = say("last zero reading less the first, of the greatest expected reading");
   return figure;
 }
 
 MeritFigure zeroShift(const MeritGround& ground) {
   const auto zeros = laterZeros(ground);
-  if (!ground.points.zero || zeros.empty()) return missing("it needs two zero readings");
+  if (!ground.points.zero || zeros.empty()) return missing(say("it needs two zero readings"));
   const std::size_t farthest =
       *std::max_element(zeros.begin(), zeros.end(), [&](std::size_t a, std::size_t b) {
         return std::abs(ground.points.measured[a]) < std::abs(ground.points.measured[b]);
       });
   MeritFigure figure = zeroFigure(ground, farthest);
   figure.definition =
-      "zero reading farthest from the first one, less the first, of the greatest expected reading";
+      say("zero reading farthest from the first one, less the first, of the greatest expected reading");
   return figure;
 }
 
 MeritFigure spanRatio(const MeritGround& ground) {
-  if (ground.levels.size() < 2) return missing("it needs readings at two expected values");
+  if (ground.levels.size() < 2) return missing(say("it needs readings at two expected values"));
   MeritFigure figure;
   figure.spans[0] = ground.measuredSpan();
   figure.spans[1] = figure.denominator = ground.expectedSpan();
@@ -229,8 +230,8 @@ MeritFigure spanRatio(const MeritGround& ground) {
   ground.addMean(ground.levels.back().points, 1, figure.weights);
   ground.addMean(ground.levels.front().points, -1, figure.weights);
   figure.definition =
-      "span of the mean readings between the extreme steps that were read, less the expected span, of the "
-      "expected span";
+      say("span of the mean readings between the extreme steps that were read, less the expected span, of "
+          "the expected span");
   return figure;
 }
 
@@ -245,7 +246,7 @@ MeritFigure symmetry(const MeritGround& ground) {
       ++levels[half];
     }
   if (levels[0] < 2 || levels[1] < 2)
-    return missing("it needs readings at two expected values (zero counts) on either side of zero");
+    return missing(say("it needs readings at two expected values (zero counts) on either side of zero"));
   const SlopeForm plus = slopeOver(ground.points, members[0]), minus = slopeOver(ground.points, members[1]);
   MeritFigure figure;
   figure.slopes[0] = plus.slope;
@@ -255,10 +256,9 @@ MeritFigure symmetry(const MeritGround& ground) {
   for (std::size_t i = 0; i < ground.points.size(); ++i)
     figure.weights.push_back((plus.weights[i] - minus.weights[i]) * figure.denominator);
   figure.definition =
-      "slope of the positive half, zero steps included, less that of the negative half; measured against "
-      "expected reading by " +
-      std::string(plus.hasUsedCovariance && minus.hasUsedCovariance ? "generalised" : "ordinary") +
-      " least squares, of the expected slope";
+      say("slope of the positive half, zero steps included, less that of the negative half; measured against "
+          "expected reading by {1} least squares, of the expected slope",
+          {plus.hasUsedCovariance && minus.hasUsedCovariance ? "generalised" : "ordinary"});
   return figure;
 }
 
@@ -283,7 +283,7 @@ MeritFigure figureOf(const MeritGround& ground, MeritKind kind) {
     case MeritKind::SpanRatio:
       return spanRatio(ground);
   }
-  return missing("the figure is not known");
+  return missing(say("the figure is not known"));
 }
 
 }  // namespace core

@@ -7,6 +7,7 @@
 
 #include "core/assess/judging.h"
 #include "core/assess/merit_figures.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/shown.h"
 
@@ -39,7 +40,7 @@ std::string refusal(const MeritGround& ground) {
   for (const std::size_t step : ground.points.steps)
     if (const auto& uncertainty = ground.budget.of(Scope::Chain).steps[step]; !uncertainty)
       return uncertainty.error().text();
-  return "the uncertainty of the readings is not known";
+  return say("the uncertainty of the readings is not known");
 }
 
 /// Standard uncertainty of the figure in the readings' unit, with its degrees of freedom.
@@ -79,12 +80,12 @@ std::string nameOf(MeritKind kind) {
 /// " at +1000 µm/m (step 4)"
 std::string atStep(const MeritGround& ground, const MeritFigure& figure, MeritKind kind) {
   if (!figure.step) return {};
-  const std::string number = "step " + std::to_string(*figure.step + 1);
-  if (isOfZero(kind)) return " at " + number;
+  const std::string number = say("step {1}", {std::to_string(*figure.step + 1)});
+  if (isOfZero(kind)) return say(" at {1}", {number});
   const double simulated =
       simulatedInUnit(ground.setup.bridge, ground.prediction.steps[*figure.step]->simulated);
-  return " at " + std::string(simulated > 0 ? "+" : "") + formatNumber(simulated, 4) + " " +
-         simulatedUnitText(ground.setup.bridge) + " (" + number + ")";
+  return say(" at {1}{2} {3} ({4})", {simulated > 0 ? "+" : "", core::shown(formatNumber(simulated, 4)),
+                                      simulatedUnitText(ground.setup.bridge), number});
 }
 
 /// As many places as the limit warrants, else the uncertainty, else two; never more than four without a
@@ -113,37 +114,38 @@ int readingPlaces(const Merit& merit) {
 
 std::string slopesText(const Merit& merit, const MeritFigure& figure) {
   const int places = sharePlaces(merit) + 2;
-  std::string text = "slope " + formatFixed(figure.slopes[0], places) + " of the positive and " +
-                     formatFixed(figure.slopes[1], places) + " of the negative half";
+  std::string text = say("slope {1} of the positive and {2} of the negative half",
+                         {core::shown(formatFixed(figure.slopes[0], places)),
+                          core::shown(formatFixed(figure.slopes[1], places))});
   if (merit.standard && *merit.standard > 0)
-    text += ", standard uncertainty of the difference " +
-            formatFixed(100 * *merit.standard, placesOf(100 * *merit.standard)) + " %";
+    text += say(", standard uncertainty of the difference {1} %",
+                {core::shown(formatFixed(100 * *merit.standard, placesOf(100 * *merit.standard)))});
   return text;
 }
 
 std::string factsOf(const MeritGround& ground, const Merit& merit, const MeritFigure& figure) {
-  const auto plain = [&](double value) { return formatFixed(value, readingPlaces(merit)); };
+  const auto plain = [&](double value) { return core::shown(formatFixed(value, readingPlaces(merit))); };
   const std::string unit = readingUnitText(ground.setup.instrument);
   const std::string value = plain(figure.value) + " " + unit;
   switch (merit.kind) {
     case MeritKind::Nonlinearity:
     case MeritKind::CombinedError:
-      return value + " from the " + std::string(referenceLineName(ground.setup.limits.linearityFrom)) +
-             " of measured against expected";
+      return say("{1} from the {2} of measured against expected",
+                 {value, referenceLineName(ground.setup.limits.linearityFrom)});
     case MeritKind::Hysteresis:
-      return "falling less rising " + value;
+      return say("falling less rising {1}", {value});
     case MeritKind::Repeatability:
-      return std::to_string(figure.repeats) + " " + std::string(figure.direction) + " readings spread over " +
-             value;
+      return say("{1} {2} readings spread over {3}",
+                 {std::to_string(figure.repeats), figure.direction, value});
     case MeritKind::ZeroReturn:
-      return "last less first zero reading " + value;
+      return say("last less first zero reading {1}", {value});
     case MeritKind::ZeroShift:
-      return value + " from the first zero reading";
+      return say("{1} from the first zero reading", {value});
     case MeritKind::Symmetry:
       return slopesText(merit, figure);
     case MeritKind::SpanRatio:
-      return plain(figure.spans[0]) + " " + unit + " measured, " + plain(figure.spans[1]) + " " + unit +
-             " expected";
+      return say("{1} {2} measured, {3} {4} expected",
+                 {plain(figure.spans[0]), unit, plain(figure.spans[1]), unit});
   }
   return {};
 }
@@ -151,11 +153,14 @@ std::string factsOf(const MeritGround& ground, const Merit& merit, const MeritFi
 /// "within the limit of 0.50 %; decided with a guard band of 0.04 %"
 std::string judgement(const MeritGround& ground, const Merit& merit) {
   if (ground.setup.decision.rule == DecisionRule::EnNumber && !merit.decided->expanded)
-    return "its uncertainty is not known, and without it there is no E_n";
+    return say("its uncertainty is not known, and without it there is no E_n");
   const bool isWithin = std::abs(*merit.share) <= *merit.limit;
-  const auto shown = [](double share) { return formatFixed(100 * share, placesOf(100 * share)) + " %"; };
-  return std::string(isWithin ? "within" : "beyond") + " the limit of " + limitText(merit) +
-         ruleReason(ground.setup.decision, *merit.decided, *merit.limit, shown);
+  const auto shown = [](double share) {
+    return core::shown(formatFixed(100 * share, placesOf(100 * share))) + " %";
+  };
+  return say("{1} the limit of {2}{3}",
+             {isWithin ? "within" : "beyond", limitText(merit),
+              ruleReason(ground.setup.decision, *merit.decided, *merit.limit, shown)});
 }
 
 /// Decides on a figure that has a limit; in words, or why it is not judged. In the readings' unit, so that
@@ -165,8 +170,8 @@ std::string judge(const MeritGround& ground, const Result<StepUncertainty>& unce
                            ? zeroReturnLimit(ground.setup.limits, ground.prediction).base()
                            : *merit.limit * merit.denominator;
   if (!(limit >= 0) || !std::isfinite(limit) || !limitsUsable(ground.setup.limits))
-    return "not judged, a limit is negative or not a number";
-  if (!uncertainty) return "not judged, " + uncertainty.error().what;
+    return say("not judged, a limit is negative or not a number");
+  if (!uncertainty) return say("not judged, {1}", {uncertainty.error().what});
   const Decision& rule = ground.setup.decision;
   merit.decided =
       decide(rule, *merit.value, limit, merit.standard ? std::optional(uncertainty->standard) : std::nullopt,
@@ -183,11 +188,11 @@ Merit meritOf(const MeritGround& ground, MeritKind kind) {
   Merit merit;
   merit.kind = kind;
   if (figure.missing.empty() && !std::isfinite(figure.value / figure.denominator))
-    figure.missing = "the readings are too large to reckon with";
+    figure.missing = say("the readings are too large to reckon with");
   merit.limit = limitFor(ground, kind, figure.missing.empty() ? figure.denominator : 0);
   if (!figure.missing.empty()) {
     merit.missing = std::move(figure.missing);
-    merit.reason = nameOf(kind) + " is not known: " + merit.missing + ".";
+    merit.reason = say("{1} is not known: {2}.", {nameOf(kind), merit.missing});
     return merit;
   }
   merit.definition = std::move(figure.definition);
@@ -198,9 +203,10 @@ Merit meritOf(const MeritGround& ground, MeritKind kind) {
   const auto uncertainty = uncertaintyOf(ground, kind, figure);
   if (uncertainty && isKnown(kind, uncertainty->standard))
     merit.standard = uncertainty->standard / figure.denominator;
-  const std::string outcome = merit.limit ? judge(ground, uncertainty, merit) : "no limit is set";
-  merit.reason = nameOf(kind) + " " + shareText(merit) + " of " + std::string(denominatorName(kind)) +
-                 atStep(ground, figure, kind) + ", " + factsOf(ground, merit, figure) + ": " + outcome + ".";
+  const std::string outcome = merit.limit ? judge(ground, uncertainty, merit) : say("no limit is set");
+  merit.reason = say("{1} {2} of {3}{4}, {5}: {6}.",
+                     {nameOf(kind), shareText(merit), denominatorName(kind), atStep(ground, figure, kind),
+                      factsOf(ground, merit, figure), outcome});
   return merit;
 }
 
@@ -227,30 +233,31 @@ std::string_view denominatorName(MeritKind kind) {
     case MeritKind::Hysteresis:
     case MeritKind::Repeatability:
     case MeritKind::CombinedError:
-      return "the measured span";
+      return sayName("the measured span");
     case MeritKind::ZeroReturn:
     case MeritKind::ZeroShift:
-      return "the greatest expected reading";
+      return sayName("the greatest expected reading");
     case MeritKind::Symmetry:
-      return "the expected slope";
+      return sayName("the expected slope");
     case MeritKind::SpanRatio:
-      return "the expected span";
+      return sayName("the expected span");
   }
   return {};
 }
 
 std::string shareText(const Merit& merit) {
-  return merit.share ? formatFixed(100 * *merit.share, sharePlaces(merit)) + " %" : std::string();
+  return merit.share ? core::shown(formatFixed(100 * *merit.share, sharePlaces(merit))) + " %"
+                     : std::string();
 }
 
 std::string valueText(const Merit& merit) {
-  return merit.value ? formatFixed(*merit.value, readingPlaces(merit)) : std::string();
+  return merit.value ? core::shown(formatFixed(*merit.value, readingPlaces(merit))) : std::string();
 }
 
 std::string limitText(const Merit& merit) {
   if (!merit.limit) return {};
   const int places = merit.share ? sharePlaces(merit) : placesOf(100 * *merit.limit);
-  return formatFixed(100 * *merit.limit, places) + " %";
+  return core::shown(formatFixed(100 * *merit.limit, places)) + " %";
 }
 
 }  // namespace core

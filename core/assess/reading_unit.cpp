@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -38,9 +39,9 @@ Result<void> requireReadingUnit(const Instrument& instrument, std::string_view c
   if (columnUnit.empty() || columnUnit == expected) return {};
   const auto family = familyOf(instrument.unit);
   if (family && sameUnit(*family, columnUnit, expected)) return {};
-  return Error{
-      "", "the recording is in " + std::string(columnUnit) + " and the channel reads in " + expected,
-      "Set the channel's reading unit to that of the recording, or export the recording in " + expected};
+  return Error{"", say("the recording is in {1} and the channel reads in {2}", {columnUnit, expected}),
+               say("Set the channel's reading unit to that of the recording, or export the recording in {1}",
+                   {expected})};
 }
 
 }  // namespace core

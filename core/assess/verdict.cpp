@@ -1,18 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/assess/verdict.h"
 
+#include "core/units/language.h"
+
 namespace core {
 
 std::string_view verdictWord(Verdict verdict) {
   switch (verdict) {
     case Verdict::Pass:
-      return "pass";
+      return sayName("pass");
     case Verdict::Fail:
-      return "fail";
+      return sayName("fail");
     case Verdict::CannotTell:
-      return "cannot tell";
+      return sayName("cannot tell");
     case Verdict::NotJudged:
-      return "not judged";
+      return sayName("not judged");
   }
   return {};
 }

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/circuit/indication.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -167,8 +168,8 @@ std::optional<Error> refusalOf(const Setup& setup, const BudgetInput& entry) {
   }
   if (entry.input.kind == Kind::Lead && entry.value == 0 && entry.standard > 0)
     return Error{inputName(setup, entry.input),
-                 "a lead of zero ohm joins its two ends, so an uncertainty in ohm has nothing to act on",
-                 "Enter the lead's resistance, or its uncertainty as a share"};
+                 say("a lead of zero ohm joins its two ends, so an uncertainty in ohm has nothing to act on"),
+                 say("Enter the lead's resistance, or its uncertainty as a share")};
   return std::nullopt;
 }
 
@@ -178,10 +179,10 @@ std::optional<Error> refusalOfGroup(const std::string& name, std::size_t members
   if (members < 2) return std::nullopt;
   const double least = -1 / static_cast<double>(members - 1);
   if (r >= least && r <= 1) return std::nullopt;
-  return Error{"group " + name,
-               "a correlation of " + formatNumber(r, 6) + " between each two of " + std::to_string(members) +
-                   " inputs cannot exist",
-               "Enter a coefficient from " + formatNumber(least, 4) + " to 1"};
+  return Error{say("group {1}", {name}),
+               say("a correlation of {1} between each two of {2} inputs cannot exist",
+                   {shown(formatNumber(r, 6)), std::to_string(members)}),
+               say("Enter a coefficient from {1} to 1", {shown(formatNumber(least, 4))})};
 }
 
 double coefficientOf(const Setup& setup, const std::string& group) {
@@ -221,8 +222,8 @@ class Combination {
     bool finite = std::isfinite(result.standard);
     for (std::size_t k = 0; k < m_u.size(); ++k) finite = finite && std::isfinite(c[k] * m_u[k]);
     if (!finite)
-      return Error{"step " + std::to_string(step + 1), "its uncertainty is beyond any number",
-                   "Look for a value of the plan that is far out of range"};
+      return Error{say("step {1}", {std::to_string(step + 1)}), say("its uncertainty is beyond any number"),
+                   say("Look for a value of the plan that is far out of range")};
     if (m_finite) addDegreesOfFreedom(c, result);
     result.coverageFactor = coverageFactorFor(m_setup.decision.coverage, result.dof);
     result.expanded = result.coverageFactor * result.standard;

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/plan/prediction.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -26,24 +27,26 @@ Assumption absoluteTolerance(double amount, std::string_view reason) {
 }
 
 Assumption armAssumption(const Bridge& bridge, std::size_t arm) {
-  if (isTransducer(bridge)) return relativeTolerance(0.003, "arms of a transducer as stated, within 0.3 %");
+  if (isTransducer(bridge))
+    return relativeTolerance(0.003, say("arms of a transducer as stated, within 0.3 %"));
   if (templateOf(bridge.type).atArticle[arm])
-    return relativeTolerance(0.003, "gauge resistance by its package, within 0.3 %, not measured installed");
-  return relativeTolerance(0.0005, "completion resistors of ±0.05 % are usual");
+    return relativeTolerance(0.003,
+                             say("gauge resistance by its package, within 0.3 %, not measured installed"));
+  return relativeTolerance(0.0005, say("completion resistors of ±0.05 % are usual"));
 }
 
 Assumption leadAssumption(const Lead& lead) {
   Assumption assumption =
       std::holds_alternative<CopperWire>(lead)
-          ? relativeTolerance(0.05, "resistance worked out from length and section, within 5 %")
-          : relativeTolerance(0.1, "resistance of leads as entered, within 10 %");
+          ? relativeTolerance(0.05, say("resistance worked out from length and section, within 5 %"))
+          : relativeTolerance(0.1, say("resistance of leads as entered, within 10 %"));
   assumption.uncertainty.group = cable;
   return assumption;
 }
 
 Assumption gaugeFactorAssumption() {
   return {{.statement = Statement::Expanded, .amount = 0.01, .relative = true, .coverageFactor = 2},
-          "gauge factors of a lot are usually stated within 1 %, k = 2"};
+          say("gauge factors of a lot are usually stated within 1 %, k = 2")};
 }
 
 const Shunt& shuntOf(const Setup& setup, Input input) { return setup.shunts[input.index]; }
@@ -53,7 +56,7 @@ bool usesPoisson(const Bridge& bridge) {
   return std::any_of(shares.begin(), shares.end(), [](const StrainShare& s) { return s.poisson != 0; });
 }
 
-std::string armName(std::size_t arm) { return "arm " + std::to_string(arm + 1); }
+std::string armName(std::size_t arm) { return say("arm {1}", {std::to_string(arm + 1)}); }
 
 void addNetworkInputs(const Setup& setup, std::vector<Input>& list) {
   for (const std::size_t arm : {0, 1, 2, 3}) list.push_back({Kind::Arm, arm});
@@ -135,42 +138,42 @@ Assumption assumptionFor(const Setup& setup, Input input) {
     case Kind::Lead:
       return leadAssumption(setup.bridge.leads[input.index]);
     case Kind::LeadTemperature:
-      return absoluteTolerance(5, "leads within 5 K of the temperature stated");
+      return absoluteTolerance(5, say("leads within 5 K of the temperature stated"));
     case Kind::Shunt:
-      return relativeTolerance(1e-4, "calibration resistors of ±0.01 % are usual");
+      return relativeTolerance(1e-4, say("calibration resistors of ±0.01 % are usual"));
     case Kind::ShuntWires:
-      return relativeTolerance(0.1, "wires of the shunt as entered, within 10 %");
+      return relativeTolerance(0.1, say("wires of the shunt as entered, within 10 %"));
     case Kind::ShuntContact:
-      return absoluteTolerance(0.05, "a closed switch or relay contact within 50 mΩ");
+      return absoluteTolerance(0.05, say("a closed switch or relay contact within 50 mΩ"));
     case Kind::LeakAcross:
     case Kind::LeakToStructure:
-      return relativeTolerance(0.5, "insulation is known to its order only, within 50 %");
+      return relativeTolerance(0.5, say("insulation is known to its order only, within 50 %"));
     case Kind::BalancePotentiometer:
-      return relativeTolerance(0.05, "potentiometers of ±5 % are usual");
+      return relativeTolerance(0.05, say("potentiometers of ±5 % are usual"));
     case Kind::BalanceLimiting:
-      return relativeTolerance(0.01, "resistors of ±1 % are usual");
+      return relativeTolerance(0.01, say("resistors of ±1 % are usual"));
     case Kind::BalanceWiper:
-      return absoluteTolerance(0.01, "wiper set within 1 % of its travel");
+      return absoluteTolerance(0.01, say("wiper set within 1 % of its travel"));
     case Kind::InputResistance:
-      return relativeTolerance(0.2, "input resistance by its data sheet, within 20 %");
+      return relativeTolerance(0.2, say("input resistance by its data sheet, within 20 %"));
     case Kind::GaugeFactor:
       return gaugeFactorAssumption();
     case Kind::FactorCoefficient:
-      return relativeTolerance(0.2, "temperature coefficient by its data sheet, within 20 %");
+      return relativeTolerance(0.2, say("temperature coefficient by its data sheet, within 20 %"));
     case Kind::GaugeTemperature:
-      return absoluteTolerance(2, "gauges within 2 K of the temperature stated");
+      return absoluteTolerance(2, say("gauges within 2 K of the temperature stated"));
     case Kind::PoissonRatio:
-      return absoluteTolerance(0.01, "Poisson's ratio of a metal within 0.01");
+      return absoluteTolerance(0.01, say("Poisson's ratio of a metal within 0.01"));
     case Kind::RatedOutput:
-      return relativeTolerance(0.001, "rated output of a transducer within 0.1 %");
+      return relativeTolerance(0.001, say("rated output of a transducer within 0.1 %"));
     case Kind::Gain:
-      return absoluteTolerance(0.0005, "gain of a strain amplifier within 0.05 %");
+      return absoluteTolerance(0.0005, say("gain of a strain amplifier within 0.05 %"));
     case Kind::Excitation:
-      return relativeTolerance(0.001, "excitation within 0.1 %");
+      return relativeTolerance(0.001, say("excitation within 0.1 %"));
     case Kind::ZeroDrift:
-      return absoluteTolerance(0.5e-6, "zero of the instrument within 0.5 µV/V during a check");
+      return absoluteTolerance(0.5e-6, say("zero of the instrument within 0.5 µV/V during a check"));
     case Kind::Rounding:
-      return absoluteTolerance(0, "resolution not stated, taken as fine enough");
+      return absoluteTolerance(0, say("resolution not stated, taken as fine enough"));
   }
   return {};
 }
@@ -229,45 +232,45 @@ std::string inputName(const Setup& setup, Input input) {
     case Kind::Arm:
       return armName(input.index);
     case Kind::Lead:
-      return "lead " + std::string(leadName(static_cast<LeadRole>(input.index)));
+      return say("lead {1}", {leadName(static_cast<LeadRole>(input.index))});
     case Kind::LeadTemperature:
-      return "temperature of the leads";
+      return say("temperature of the leads");
     case Kind::Shunt:
-      return "shunt " + shuntOf(setup, input).name;
+      return say("shunt {1}", {shuntOf(setup, input).name});
     case Kind::ShuntWires:
-      return "wires of shunt " + shuntOf(setup, input).name;
+      return say("wires of shunt {1}", {shuntOf(setup, input).name});
     case Kind::ShuntContact:
-      return "switch of shunt " + shuntOf(setup, input).name;
+      return say("switch of shunt {1}", {shuntOf(setup, input).name});
     case Kind::LeakAcross:
-      return "leak over " + armName(input.index);
+      return say("leak over {1}", {armName(input.index)});
     case Kind::LeakToStructure:
-      return "leak to structure of " + armName(input.index);
+      return say("leak to structure of {1}", {armName(input.index)});
     case Kind::BalancePotentiometer:
-      return "balance potentiometer";
+      return say("balance potentiometer");
     case Kind::BalanceLimiting:
-      return "balance resistor";
+      return say("balance resistor");
     case Kind::BalanceWiper:
-      return "balance wiper";
+      return say("balance wiper");
     case Kind::InputResistance:
-      return "input resistance";
+      return say("input resistance");
     case Kind::GaugeFactor:
-      return "gauge factor";
+      return say("gauge factor");
     case Kind::FactorCoefficient:
-      return "temperature coefficient of the gauge factor";
+      return say("temperature coefficient of the gauge factor");
     case Kind::GaugeTemperature:
-      return "temperature of the gauges";
+      return say("temperature of the gauges");
     case Kind::PoissonRatio:
-      return "Poisson's ratio";
+      return say("Poisson's ratio");
     case Kind::RatedOutput:
-      return "rated output";
+      return say("rated output");
     case Kind::Gain:
-      return "gain of the instrument";
+      return say("gain of the instrument");
     case Kind::Excitation:
-      return setup.instrument.current ? "excitation current" : "excitation";
+      return setup.instrument.current ? say("excitation current") : "excitation";
     case Kind::ZeroDrift:
-      return "zero drift of the instrument";
+      return say("zero drift of the instrument");
     case Kind::Rounding:
-      return input.index == 0 ? "rounding of the zero reading" : "rounding of the reading";
+      return input.index == 0 ? say("rounding of the zero reading") : say("rounding of the reading");
   }
   return {};
 }
@@ -301,25 +304,25 @@ InputUnit inputUnit(const Setup& setup, Input input) {
 std::string uncertaintyText(const Setup& setup, Input input, const Uncertainty& uncertainty) {
   const InputUnit unit = inputUnit(setup, input);
   const std::string amount = uncertainty.relative
-                                 ? formatQuantity(uncertainty.amount, UnitFamily::Percent, {}, 6)
-                                 : formatQuantity(uncertainty.amount, unit.family, unit.named, 6);
+                                 ? shown(formatQuantity(uncertainty.amount, UnitFamily::Percent, {}, 6))
+                                 : shown(formatQuantity(uncertainty.amount, unit.family, unit.named, 6));
   std::string text;
   switch (uncertainty.statement) {
     case Statement::Standard:
       text = "u = " + amount;
       break;
     case Statement::Expanded:
-      text = "U = " + amount + ", k = " + formatNumber(uncertainty.coverageFactor, 4);
+      text = "U = " + amount + ", k = " + shown(formatNumber(uncertainty.coverageFactor, 4));
       break;
     case Statement::Tolerance:
       text = "±" + amount + ", " + std::string(distributionKey(uncertainty.distribution));
       if (uncertainty.distribution == Distribution::Normal)
-        text += ", k = " + formatNumber(uncertainty.coverageFactor, 4);
+        text += ", k = " + shown(formatNumber(uncertainty.coverageFactor, 4));
       break;
   }
   if (uncertainty.degreesOfFreedom)
-    text += ", " + formatNumber(*uncertainty.degreesOfFreedom, 6) + " degrees of freedom";
-  if (!uncertainty.group.empty()) text += ", group " + uncertainty.group;
+    text += say(", {1} degrees of freedom", {shown(formatNumber(*uncertainty.degreesOfFreedom, 6))});
+  if (!uncertainty.group.empty()) text += say(", group {1}", {uncertainty.group});
   return text;
 }
 

@@ -2,6 +2,7 @@
 #include "core/budget/trials.h"
 
 #include "core/budget/trial_model.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -24,8 +25,8 @@ Result<ChannelTrials> runChannelTrials(const Setup& setup, const SetupPrediction
   ChannelTrials trials;
   trials.steps = drawableSteps(setup, prediction, budget.of(options.scope));
   if (trials.steps.empty())
-    return Error{"trials", "no step has an uncertainty that could be drawn",
-                 "Add steps that close a shunt, or mend the statement that is refused"};
+    return Error{"trials", say("no step has an uncertainty that could be drawn"),
+                 say("Add steps that close a shunt, or mend the statement that is refused")};
   const auto model = TrialModelOfChannel::make(setup, prediction, budget, options.scope, trials.steps);
   if (!model) return model.error();
 

@@ -10,6 +10,7 @@
 #include <utility>
 
 #include "core/uncertainty/vector_units.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -276,8 +277,8 @@ Result<void> checkConnected(const Network& network, Solver topology, std::initia
     for (const NodeIndex node : {port.plus, port.minus})
       if (!topology.connected(node))
         return Error{network.nodes[node],
-                     "no resistor connects this to the excitation, so its potential is undefined",
-                     "Connect it, or close the lead or arm that is open"};
+                     say("no resistor connects this to the excitation, so its potential is undefined"),
+                     say("Connect it, or close the lead or arm that is open")};
   return {};
 }
 
@@ -296,7 +297,8 @@ Result<BatchSolver> BatchSolver::prepare(const Network& network, const std::vect
   compiler.need(reference);
   compiler.eliminate();
   if (compiler.alike(reference))
-    return Error{"excitation", "no voltage between the reference terminals", "Check the sense leads"};
+    return Error{"excitation", say("no voltage between the reference terminals"),
+                 say("Check the sense leads")};
   BatchSolver solver;
   compiler.finish(solver, compiler.ratio(output, reference), compiler.inputConductance());
   for (BranchIndex branch = 0; branch < open.size(); ++branch)

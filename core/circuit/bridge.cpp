@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -11,81 +13,86 @@ constexpr std::array<std::string_view, readingUnitCount> unitKeys = {"um_per_m",
 
 Result<void> requirePositive(std::string where, double value, std::string_view quantity) {
   if (std::isfinite(value) && value > 0) return {};
-  return Error{std::move(where), std::string(quantity) + " must be a finite number above zero",
-               "Enter the value from the data sheet or a measurement"};
+  return Error{std::move(where), say("{1} must be a finite number above zero", {quantity}),
+               say("Enter the value from the data sheet or a measurement")};
 }
 
 Result<void> requireLead(LeadRole role, const Bridge& bridge) {
   const Lead& lead = bridge.leads[static_cast<std::size_t>(role)];
-  const std::string where = "lead " + std::string(leadName(role));
+  const std::string where = say("lead {1}", {leadName(role)});
   if (const auto* wire = std::get_if<CopperWire>(&lead)) {
-    if (auto ok = requirePositive(where, wire->length.base(), "the length"); !ok) return ok;
-    if (auto ok = requirePositive(where, wire->section.base(), "the section"); !ok) return ok;
+    if (auto ok = requirePositive(where, wire->length.base(), say("the length")); !ok) return ok;
+    if (auto ok = requirePositive(where, wire->section.base(), say("the section")); !ok) return ok;
   }
   const double stated = resistanceOf(lead).base(), ohm = leadResistance(bridge, role).base();
   if (std::isfinite(ohm) && ohm >= 0) return {};
   if (std::isfinite(stated) && stated >= 0)
-    return Error{"leads warmer by",
-                 "at that temperature lead " + std::string(leadName(role)) + " would have no resistance left",
-                 "Enter how many kelvin the leads are above the temperature that they are stated for"};
-  return Error{where, "the resistance must be zero or a positive number",
-               "Enter zero where there is no lead"};
+    return Error{say("leads warmer by"),
+                 say("at that temperature lead {1} would have no resistance left", {leadName(role)}),
+                 say("Enter how many kelvin the leads are above the temperature that they are stated for")};
+  return Error{where, say("the resistance must be zero or a positive number"),
+               say("Enter zero where there is no lead")};
 }
 
 Result<void> requireShare(std::string where, double value, std::string_view quantity) {
   if (value >= 0 && value <= 1) return {};
-  return Error{std::move(where), std::string(quantity) + " must lie between 0 and 1",
-               "Enter 0.5 for the middle"};
+  return Error{std::move(where), say("{1} must lie between 0 and 1", {quantity}),
+               say("Enter 0.5 for the middle")};
 }
 
 Result<void> requireLeak(const std::string& arm, const Leak& leak) {
   for (const auto& [ohm, name] :
-       {std::pair{leak.across, "leak over "}, {leak.toStructure, "leak to structure of "}})
+       {std::pair{leak.across, say("leak over ")}, {leak.toStructure, say("leak to structure of ")}})
     if (ohm)
-      if (auto ok = requirePositive(name + arm, ohm->base(), "the resistance"); !ok) return ok;
-  return requireShare("leak to structure of " + arm, leak.place, "the place along the arm");
+      if (auto ok = requirePositive(name + arm, ohm->base(), say("the resistance")); !ok) return ok;
+  return requireShare(say("leak to structure of {1}", {arm}), leak.place, say("the place along the arm"));
 }
 
 Result<void> requireGauge(const Gauge& gauge) {
-  if (auto ok = requirePositive("gauge", gauge.nominal.base(), "the resistance"); !ok) return ok;
-  if (auto ok = requirePositive("gauge", gauge.factor, "the gauge factor"); !ok) return ok;
-  if (auto ok = requirePositive("gauge", gaugeFactorOf(gauge), "the gauge factor at the gauge's temperature");
+  if (auto ok = requirePositive("gauge", gauge.nominal.base(), say("the resistance")); !ok) return ok;
+  if (auto ok = requirePositive("gauge", gauge.factor, say("the gauge factor")); !ok) return ok;
+  if (auto ok =
+          requirePositive("gauge", gaugeFactorOf(gauge), say("the gauge factor at the gauge's temperature"));
       !ok)
     return ok;
   const double nu = gauge.poissonRatio;
   if (nu >= 0 && nu <= 0.5) return {};
-  return Error{"gauge", "Poisson's ratio must lie between 0 and 0.5", "Enter about 0.3 for metals"};
+  return Error{"gauge", say("Poisson's ratio must lie between 0 and 0.5"), say("Enter about 0.3 for metals")};
 }
 
 Result<void> requireRating(const Rating& rating) {
-  if (auto ok = requirePositive("rating", rating.ratedOutput.base(), "the rated output"); !ok) return ok;
-  return requirePositive("rating", rating.capacity, "the capacity");
+  if (auto ok = requirePositive("rating", rating.ratedOutput.base(), say("the rated output")); !ok) return ok;
+  return requirePositive("rating", rating.capacity, say("the capacity"));
 }
 
 Result<void> requireBalance(const Balance& balance) {
   if (balance.kind == BalanceKind::None) return {};
-  if (auto ok = requirePositive("balance", balance.potentiometer.base(), "the potentiometer"); !ok) return ok;
+  if (auto ok = requirePositive("balance", balance.potentiometer.base(), say("the potentiometer")); !ok)
+    return ok;
   if (balance.kind == BalanceKind::Parallel)
-    if (auto ok = requirePositive("balance", balance.limiting.base(), "the resistor to S+"); !ok) return ok;
-  return requireShare("balance", balance.wiper, "the wiper's place");
+    if (auto ok = requirePositive("balance", balance.limiting.base(), say("the resistor to S+")); !ok)
+      return ok;
+  return requireShare("balance", balance.wiper, say("the wiper's place"));
 }
 
 Result<void> requireInstrument(const Instrument& instrument) {
   const std::string where = "instrument";
-  if (auto ok = requirePositive(where, instrument.gaugeFactor, "the gauge factor set"); !ok) return ok;
-  if (auto ok = requirePositive(where, instrument.bridgeFactor, "the bridge factor set"); !ok) return ok;
+  if (auto ok = requirePositive(where, instrument.gaugeFactor, say("the gauge factor set")); !ok) return ok;
+  if (auto ok = requirePositive(where, instrument.bridgeFactor, say("the bridge factor set")); !ok) return ok;
   if (const auto& current = instrument.current) {
-    if (auto ok = requirePositive(where, current->supplied.base(), "the current"); !ok) return ok;
-    if (auto ok = requirePositive(where, current->nominal.base(), "the nominal bridge resistance"); !ok)
+    if (auto ok = requirePositive(where, current->supplied.base(), say("the current")); !ok) return ok;
+    if (auto ok = requirePositive(where, current->nominal.base(), say("the nominal bridge resistance")); !ok)
       return ok;
-  } else if (auto ok = requirePositive(where, instrument.excitation.base(), "the excitation"); !ok) {
+  } else if (auto ok = requirePositive(where, instrument.excitation.base(), say("the excitation")); !ok) {
     return ok;
   }
   const double scale = instrument.unitsPerMillivoltPerVolt;
   if (!std::isfinite(scale) || scale == 0)
-    return Error{where, "the scale must be a finite number other than zero", "Enter units per mV/V"};
+    return Error{where, say("the scale must be a finite number other than zero"),
+                 say("Enter units per mV/V")};
   if (instrument.inputResistance)
-    if (auto ok = requirePositive(where, instrument.inputResistance->base(), "the input resistance"); !ok)
+    if (auto ok = requirePositive(where, instrument.inputResistance->base(), say("the input resistance"));
+        !ok)
       return ok;
   return requireBalance(instrument.balance);
 }
@@ -94,7 +101,7 @@ Result<void> requireInstrument(const Instrument& instrument) {
 Result<void> requirePairs(const std::vector<LeadPair>& pairs, const std::string& what) {
   for (const LeadPair& pair : pairs)
     if (pair.a == pair.b)
-      return Error{"lead " + std::string(leadName(pair.a)), what, "Choose another lead as the second one"};
+      return Error{say("lead {1}", {leadName(pair.a)}), what, say("Choose another lead as the second one")};
   return {};
 }
 
@@ -204,27 +211,26 @@ Node pointOf(const Bridge& bridge, Node node) {
 
 std::string pointName(const Bridge& bridge, Node node) {
   const Node point = pointOf(bridge, node);
-  if (point < Node::Arm1Begin) return "terminal " + std::string(nodeName(point));
+  if (point < Node::Arm1Begin) return say("terminal {1}", {nodeName(point)});
   for (const Wire& wire : wiresOf(bridge))
     if (pointOf(bridge, wire.to) == point && wire.role != LeadRole::Return)
-      return "gauge end of lead " + std::string(leadName(wire.role));
+      return say("gauge end of lead {1}", {leadName(wire.role)});
   for (const Wire& wire : wiresOf(bridge))
-    if (pointOf(bridge, wire.from) == point)
-      return "instrument end of lead " + std::string(leadName(wire.role));
+    if (pointOf(bridge, wire.from) == point) return say("instrument end of lead {1}", {leadName(wire.role)});
   return std::string(nodeName(point));
 }
 
 Result<void> checkBridge(const Bridge& bridge, const Instrument& instrument) {
   for (const std::size_t arm : {0, 1, 2, 3}) {
-    const std::string where = "arm " + std::to_string(arm + 1);
-    if (auto ok = requirePositive(where, bridge.arms[arm].base(), "the resistance"); !ok) return ok;
+    const std::string where = say("arm {1}", {std::to_string(arm + 1)});
+    if (auto ok = requirePositive(where, bridge.arms[arm].base(), say("the resistance")); !ok) return ok;
     if (auto ok = requireLeak(where, bridge.leaks[arm]); !ok) return ok;
   }
   for (const Wire& wire : wiresOf(bridge))
     if (auto ok = requireLead(wire.role, bridge); !ok) return ok;
-  if (auto ok = requirePairs(bridge.hookup.exchanged, "a lead cannot be exchanged with itself"); !ok)
+  if (auto ok = requirePairs(bridge.hookup.exchanged, say("a lead cannot be exchanged with itself")); !ok)
     return ok;
-  if (auto ok = requirePairs(bridge.hookup.touching, "a lead cannot touch itself"); !ok) return ok;
+  if (auto ok = requirePairs(bridge.hookup.touching, say("a lead cannot touch itself")); !ok) return ok;
   if (auto ok = isTransducer(bridge) ? requireRating(bridge.rating) : requireGauge(bridge.gauge); !ok)
     return ok;
   return requireInstrument(instrument);

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/circuit/hookup.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -20,9 +21,9 @@ NodeIndex index(Node node) { return static_cast<NodeIndex>(node); }
 /// What to do about leads that are broken, touching or exchanged; `otherwise` where all are in order.
 std::string leadsMend(const Bridge& bridge, const std::string& otherwise) {
   const Hookup hookup = hookupInUse(bridge);
-  if (hookup.broken != Hookup{}.broken) return "Mend the lead that is broken";
-  if (!hookup.touching.empty()) return "Part the leads that touch";
-  if (!hookup.exchanged.empty()) return "Put the exchanged leads where they belong";
+  if (hookup.broken != Hookup{}.broken) return say("Mend the lead that is broken");
+  if (!hookup.touching.empty()) return say("Part the leads that touch");
+  if (!hookup.exchanged.empty()) return say("Put the exchanged leads where they belong");
   return otherwise;
 }
 
@@ -38,7 +39,7 @@ bool joinedByTouching(Bridge bridge, const ShuntBranch& shunt) {
 /// Nothing is to be entered where leads touch that should not.
 Error shortedOr(Error error, const Bridge& bridge) {
   if (error.where == "excitation" && !hookupInUse(bridge).touching.empty())
-    error.mend = "Part the leads that touch";
+    error.mend = say("Part the leads that touch");
   return error;
 }
 
@@ -47,8 +48,9 @@ Result<void> requireConnected(const Solver& solver, const BridgeNetwork& bridge)
   for (const NodeIndex node :
        {bridge.output.plus, bridge.output.minus, bridge.reference.plus, bridge.reference.minus})
     if (!solver.connected(node))
-      return Error{"terminal " + bridge.network.nodes[node],
-                   "nothing is connected there, so the output is undefined", "Mend the broken lead"};
+      return Error{say("terminal {1}", {bridge.network.nodes[node]}),
+                   say("nothing is connected there, so the output is undefined"),
+                   say("Mend the broken lead")};
   return {};
 }
 
@@ -109,15 +111,17 @@ Result<void> BridgeCircuit::close(std::size_t shunt) {
   const ShuntBranch& branch = m_shunts[shunt];
   const double ohm = branch.resistance.base();
   if (!std::isfinite(ohm) || ohm <= 0)
-    return Error{branch.name, "a shunt must have a finite resistance above zero", "Enter its resistance"};
+    return Error{branch.name, say("a shunt must have a finite resistance above zero"),
+                 say("Enter its resistance")};
   for (const Node node : {branch.a, branch.b})
     if (!hasNode(m_bridge, node))
-      return Error{branch.name, std::string(nodeName(node)) + " does not exist in this connection",
-                   "Move the shunt to another node, or choose the six-wire connection"};
+      return Error{branch.name, say("{1} does not exist in this connection", {nodeName(node)}),
+                   say("Move the shunt to another node, or choose the six-wire connection")};
   if (m_solver.joined(index(branch.a), index(branch.b)))
-    return Error{
-        branch.name, "both ends are on one node (" + pointName(m_bridge, branch.a) + "), so it does nothing",
-        joinedByTouching(m_bridge, branch) ? "Part the leads that touch" : "Move one end to another node"};
+    return Error{branch.name,
+                 say("both ends are on one node ({1}), so it does nothing", {pointName(m_bridge, branch.a)}),
+                 joinedByTouching(m_bridge, branch) ? say("Part the leads that touch")
+                                                    : say("Move one end to another node")};
   m_solver.setResistance(m_network.firstShunt + shunt, branch.resistance);
   return {};
 }
@@ -133,15 +137,15 @@ Result<Output> BridgeCircuit::solveOutput() {
   const double reference = m_solver.between(m_network.reference);
   // Rounding of potentials of at most 1 V is some 1e-16; a reference that small is no reference.
   if (!(std::abs(reference) > 1e-12))
-    return Error{"excitation", "no voltage between the reference terminals",
-                 leadsMend(m_bridge, "Check the sense leads")};
+    return Error{"excitation", say("no voltage between the reference terminals"),
+                 leadsMend(m_bridge, say("Check the sense leads"))};
   const double ratio = m_solver.between(m_network.output) / reference;
   if (!m_nominal) return Output(ratio);
   // At a current source the voltage over P+ and P- is I / G; the instrument divides by I R.
   const double input_S = m_solver.inputConductance();
   if (!(input_S > 0))
-    return Error{"excitation", "no current can flow from P+ to P-",
-                 leadsMend(m_bridge, "Check the leads of the excitation")};
+    return Error{"excitation", say("no current can flow from P+ to P-"),
+                 leadsMend(m_bridge, say("Check the leads of the excitation"))};
   m_perRatio = 1 / (input_S * m_nominal->base());
   m_perInput = -ratio * m_perRatio / input_S;
   return Output(ratio * m_perRatio);
@@ -199,8 +203,8 @@ Result<Stimulus> BridgeCircuit::stimulusFor(Output output) {
     if (!now) return now.error();
     const double slope = outputSlope();
     if (round == 0 && isDead(slope))
-      return Error{"simulated strain", "the gauges do not act on the output",
-                   leadsMend(m_bridge, "Check that the arms with gauges take part in the bridge")};
+      return Error{say("simulated strain"), say("the gauges do not act on the output"),
+                   leadsMend(m_bridge, say("Check that the arms with gauges take part in the bridge"))};
     if (!(std::abs(slope) > 0) || !std::isfinite(slope)) break;
     if (round == 0) rounding = outputRounding / std::abs(slope);
     const double wanted = (output - *now).base() / slope;
@@ -213,8 +217,8 @@ Result<Stimulus> BridgeCircuit::stimulusFor(Output output) {
     // Quadratic convergence: after a step this small the rest is below the last digit of a double.
     if (std::abs(step) <= 1e-7 * std::abs(m_stimulus) + rounding) return m_stimulus;
   }
-  return Error{"simulated strain", "no strain of the gauges gives this output",
-               "Check that the arms with gauges take part in the bridge"};
+  return Error{say("simulated strain"), say("no strain of the gauges gives this output"),
+               say("Check that the arms with gauges take part in the bridge")};
 }
 
 }  // namespace core

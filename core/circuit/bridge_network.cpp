@@ -5,12 +5,14 @@
 #include <array>
 #include <iterator>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
 NodeIndex index(Node node) { return static_cast<NodeIndex>(node); }
 
-std::string armName(std::size_t arm) { return "arm " + std::to_string(arm + 1); }
+std::string armName(std::size_t arm) { return say("arm {1}", {std::to_string(arm + 1)}); }
 
 /// Puts the parts of a bridge together, one kind after the other.
 class Assembly {
@@ -21,9 +23,9 @@ class Assembly {
   void addArms() {
     for (const std::size_t arm : {0, 1, 2, 3}) m_armEnd[arm] = index(armEnd(arm));
     if (m_instrument.balance.kind == BalanceKind::Series) {
-      m_armEnd[2] = addNode("balance end of arm 3");
+      m_armEnd[2] = addNode(say("balance end of arm 3"));
       m_armEnd[3] = index(armEnd(3));
-      m_arm4Begin = addNode("balance end of arm 4");
+      m_arm4Begin = addNode(say("balance end of arm 4"));
     }
     for (const std::size_t arm : {0, 1, 2, 3}) addArm(arm);
     // First pieces are branches 0 to 3; the second pieces of split arms follow.
@@ -39,7 +41,7 @@ class Assembly {
       const double perKelvin = resistancePerKelvin(m_bridge.leads[role]);
       depend({InputKind::Lead, role}, ohm / resistanceOrOne(m_bridge.leads[role]));
       depend({InputKind::LeadTemperature, 0}, perKelvin);
-      addBranch("lead " + std::string(leadName(wire.role)), index(wire.from), index(wire.to), ohm);
+      addBranch(say("lead {1}", {leadName(wire.role)}), index(wire.from), index(wire.to), ohm);
     }
     for (const Join& join : templateOf(m_bridge.type).joins)
       addBranch("join", index(join.a), index(join.b), Resistance(0));
@@ -49,7 +51,8 @@ class Assembly {
   void addInput() {
     if (!m_instrument.inputResistance) return;
     depend({InputKind::InputResistance, 0}, 1);
-    addBranch("instrument input", index(Node::SPlus), index(Node::SMinus), *m_instrument.inputResistance);
+    addBranch(say("instrument input"), index(Node::SPlus), index(Node::SMinus),
+              *m_instrument.inputResistance);
   }
 
   void addLeaks() {
@@ -58,16 +61,16 @@ class Assembly {
     const NodeIndex structure = toStructure ? addNode("structure") : 0;
     if (toStructure && m_instrument.grounding != Grounding::Floating) {
       const Node ground = m_instrument.grounding == Grounding::PMinus ? Node::PMinus : Node::PPlus;
-      addBranch("structure to " + std::string(nodeName(ground)), structure, index(ground), Resistance(0));
+      addBranch(say("structure to {1}", {nodeName(ground)}), structure, index(ground), Resistance(0));
     }
     for (const std::size_t arm : {0, 1, 2, 3}) {
       if (const auto& across = m_bridge.leaks[arm].across) {
         depend({InputKind::LeakAcross, arm}, 1);
-        addBranch("leak over " + armName(arm), armBeginning(arm), m_armEnd[arm], *across);
+        addBranch(say("leak over {1}", {armName(arm)}), armBeginning(arm), m_armEnd[arm], *across);
       }
       if (const auto& leak = m_bridge.leaks[arm].toStructure) {
         depend({InputKind::LeakToStructure, arm}, 1);
-        addBranch("leak to structure of " + armName(arm), leakingNode(arm), structure, *leak);
+        addBranch(say("leak to structure of {1}", {armName(arm)}), leakingNode(arm), structure, *leak);
       }
     }
   }
@@ -82,15 +85,15 @@ class Assembly {
       addBranch(name, a, b, Resistance(share * all));
     };
     if (balance.kind == BalanceKind::Series) {
-      part("balance potentiometer, part in arm 3", m_armEnd[2], index(Node::Arm3End), w, all);
-      part("balance potentiometer, part in arm 4", index(Node::Arm4Begin), m_arm4Begin, 1 - w, -all);
+      part(say("balance potentiometer, part in arm 3"), m_armEnd[2], index(Node::Arm3End), w, all);
+      part(say("balance potentiometer, part in arm 4"), index(Node::Arm4Begin), m_arm4Begin, 1 - w, -all);
       return;
     }
-    const NodeIndex wiper = addNode("balance wiper");
-    part("balance potentiometer, part to P+", index(Node::PPlus), wiper, 1 - w, -all);
-    part("balance potentiometer, part to P-", wiper, index(Node::PMinus), w, all);
+    const NodeIndex wiper = addNode(say("balance wiper"));
+    part(say("balance potentiometer, part to P+"), index(Node::PPlus), wiper, 1 - w, -all);
+    part(say("balance potentiometer, part to P-"), wiper, index(Node::PMinus), w, all);
     depend({InputKind::BalanceLimiting, 0}, 1);
-    addBranch("balance resistor", wiper, index(Node::SPlus), balance.limiting);
+    addBranch(say("balance resistor"), wiper, index(Node::SPlus), balance.limiting);
   }
 
  private:
@@ -100,7 +103,7 @@ class Assembly {
     };
     const auto a = find(pair.a), b = find(pair.b);
     if (a != wires.end() && b != wires.end())
-      addBranch("touching leads", index(a->to), index(b->to), Resistance(0));
+      addBranch(say("touching leads"), index(a->to), index(b->to), Resistance(0));
   }
 
   /// A lead of zero ohm stays zero whatever its share.
@@ -141,7 +144,7 @@ class Assembly {
 
   void addArm(std::size_t arm) {
     if (!isSplit(arm)) return addPiece(arm, armBeginning(arm), m_armEnd[arm], 1);
-    m_grid[arm] = addNode("grid of " + armName(arm));
+    m_grid[arm] = addNode(say("grid of {1}", {armName(arm)}));
     addPiece(arm, armBeginning(arm), m_grid[arm], m_bridge.leaks[arm].place);
   }
 

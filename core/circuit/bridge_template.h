@@ -10,6 +10,7 @@
 
 #include "core/circuit/lead.h"
 #include "core/circuit/node.h"
+#include "core/units/language.h"
 
 namespace core {
 
@@ -54,9 +55,9 @@ struct Join {
 /// What distinguishes one kind of bridge from another; never changes while the program runs.
 struct BridgeTemplate {
   BridgeType type;
-  std::string_view key;    ///< in files and on the command line: "quarter_three_wire"
-  std::string_view name;   ///< for people: "Quarter bridge, three-wire"
-  std::string_view about;  ///< one sentence: what it measures and which arms are gauges
+  std::string_view key;  ///< in files and on the command line: "quarter_three_wire"
+  TableName name;        ///< for people: "Quarter bridge, three-wire"
+  TableName about;       ///< one sentence: what it measures and which arms are gauges
   std::array<StrainShare, 4> shares;
   std::array<bool, 4> atArticle;  ///< arm is at the structure (a gauge or dummy there), not in the instrument
   std::vector<Wire> wires;        ///< without sense leads

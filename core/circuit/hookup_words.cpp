@@ -4,6 +4,8 @@
 #include <array>
 #include <numeric>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -19,8 +21,9 @@ std::string ringsText(const std::vector<LeadPair>& exchanged) {
   std::string text;
   for (std::size_t role = 0; role < leadRoleCount; ++role)
     if (places[role] != role)
-      text += (text.empty() ? "At the instrument lead " + name(role) + " is" : ", " + name(role)) +
-              " where " + name(places[role]) + " belongs";
+      text += say("{1} where {2} belongs",
+                  {(text.empty() ? say("At the instrument lead {1} is", {name(role)}) : ", " + name(role)),
+                   name(places[role])});
   return text + ".";
 }
 
@@ -32,31 +35,32 @@ void addExchanged(const std::vector<LeadPair>& exchanged, std::vector<std::strin
       shared = ++times[static_cast<std::size_t>(role)] > 1 || shared;
   if (shared) return sentences.push_back(ringsText(exchanged));
   for (const LeadPair& pair : exchanged)
-    sentences.push_back("Leads " + pairText(pair) + " are exchanged at the instrument.");
+    sentences.push_back(say("Leads {1} are exchanged at the instrument.", {pairText(pair)}));
 }
 
 }  // namespace
 
 std::string pairText(const LeadPair& pair) {
-  return std::string(leadName(pair.a)) + " and " + std::string(leadName(pair.b));
+  return say("{1} and {2}", {leadName(pair.a), leadName(pair.b)});
 }
 
 std::vector<std::string> hookupSentences(const Bridge& bridge) {
   const Hookup hookup = hookupInUse(bridge);
   std::vector<std::string> sentences;
   if (hookup.signalReversed)
-    sentences.emplace_back("The signal wires are reversed: the instrument measures S- against S+.");
+    sentences.emplace_back(say("The signal wires are reversed: the instrument measures S- against S+."));
   if (hookup.excitationReversed) {
-    const std::string sense = hasLead(bridge, LeadRole::SensePlus) ? ", and the sense pair with it" : "";
-    sentences.push_back("The excitation is reversed: the source's plus side is on P-" + sense + ".");
+    const std::string sense = hasLead(bridge, LeadRole::SensePlus) ? say(", and the sense pair with it") : "";
+    sentences.push_back(say("The excitation is reversed: the source's plus side is on P-{1}.", {sense}));
   }
   if (hookup.gaugesReversed)
-    sentences.emplace_back("The gauges are reversed: each feels the opposite of what the template says.");
+    sentences.emplace_back(
+        say("The gauges are reversed: each feels the opposite of what the template says."));
   for (std::size_t role = 0; role < leadRoleCount; ++role)
-    if (hookup.broken[role]) sentences.push_back("Lead " + name(role) + " is broken.");
+    if (hookup.broken[role]) sentences.push_back(say("Lead {1} is broken.", {name(role)}));
   addExchanged(hookup.exchanged, sentences);
   for (const LeadPair& pair : hookup.touching)
-    sentences.push_back("Leads " + pairText(pair) + " touch at their gauge ends.");
+    sentences.push_back(say("Leads {1} touch at their gauge ends.", {pairText(pair)}));
   return sentences;
 }
 

@@ -3,6 +3,8 @@
 
 #include <cmath>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -63,8 +65,8 @@ Result<Indication> indicationOf(const Bridge& bridge, const Instrument& instrume
   const auto first = changeAt(ideal, before ? now.base() : (now - zero).base());
   const auto second = before ? changeAt(ideal, zero.base()) : Change{0, first ? first->slope : 0};
   if (!first || !second)
-    return Error{"instrument", "the output is beyond what its linearisation can correct",
-                 "Check arms and shunts, or set no linearisation"};
+    return Error{"instrument", say("the output is beyond what its linearisation can correct"),
+                 say("Check arms and shunts, or set no linearisation")};
   // The instrument's own gauge and bridge factor stand for those of the template.
   const double micro = 1e6 * ideal.linear / (instrument.gaugeFactor * instrument.bridgeFactor);
   return Indication{Reading(micro * (first->x - second->x)), micro * first->slope, -micro * second->slope};

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -13,9 +15,11 @@ Result<void> checkBranches(const Network& network) {
     const double ohm = branch.resistance.base();
     assert(branch.a < network.nodes.size() && branch.b < network.nodes.size());
     if (!std::isfinite(ohm))
-      return Error{branch.name, "the resistance is not a finite number", "Enter a resistance in ohm"};
+      return Error{branch.name, say("the resistance is not a finite number"),
+                   say("Enter a resistance in ohm")};
     if (ohm < 0)
-      return Error{branch.name, "the resistance is negative", "Enter zero (joined) or a positive resistance"};
+      return Error{branch.name, say("the resistance is negative"),
+                   say("Enter zero (joined) or a positive resistance")};
   }
   return {};
 }
@@ -35,9 +39,9 @@ Result<Solver> Solver::prepare(const Network& network, Port excitation) {
   solver.joinZeroOhmBranches(network);
   if (solver.joined(excitation.plus, excitation.minus))
     return Error{"excitation",
-                 network.nodes[excitation.plus] + " and " + network.nodes[excitation.minus] +
-                     " are joined by zero ohm: the excitation is shorted",
-                 "Give one of the resistances between them a value above zero"};
+                 say("{1} and {2} are joined by zero ohm: the excitation is shorted",
+                     {network.nodes[excitation.plus], network.nodes[excitation.minus]}),
+                 say("Give one of the resistances between them a value above zero")};
   solver.numberUnknowns(excitation);
   return solver;
 }
@@ -192,8 +196,8 @@ Error Solver::floatingError() const {
     if (m_row[group] < 0 || reached[group]) continue;
     names += (names.empty() ? "" : ", ") + m_names[node];
   }
-  return {names, "no resistor connects this to the excitation, so its potential is undefined",
-          "Connect it, or close the lead or arm that is open"};
+  return {names, say("no resistor connects this to the excitation, so its potential is undefined"),
+          say("Connect it, or close the lead or arm that is open")};
 }
 
 }  // namespace core

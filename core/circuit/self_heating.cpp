@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/units/key_names.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -13,12 +14,14 @@ constexpr KeyNames<HeatSink, heatSinkCount> sinkKeys{{"excellent", "good", "fair
 constexpr KeyNames<HeatDemand, heatDemandCount> demandKeys{
     {"static_high", "static_moderate", "static_low", "dynamic_high", "dynamic_moderate", "dynamic_low"}};
 constexpr KeyNames<HeatSink, heatSinkCount> sinkNames{
-    {"excellent: heavy aluminium or copper part", "good: thick steel",
-     "fair: thin stainless steel or titanium", "poor: filled plastic such as glass fibre in epoxy",
-     "very poor: unfilled plastic such as acrylic"}};
+    {sayLater("excellent: heavy aluminium or copper part"), sayLater("good: thick steel"),
+     sayLater("fair: thin stainless steel or titanium"),
+     sayLater("poor: filled plastic such as glass fibre in epoxy"),
+     sayLater("very poor: unfilled plastic such as acrylic")}};
 constexpr KeyNames<HeatDemand, heatDemandCount> demandNames{
-    {"static, high accuracy", "static, moderate accuracy", "static, low accuracy", "dynamic, high accuracy",
-     "dynamic, moderate accuracy", "dynamic, low accuracy"}};
+    {sayLater("static, high accuracy"), sayLater("static, moderate accuracy"),
+     sayLater("static, low accuracy"), sayLater("dynamic, high accuracy"),
+     sayLater("dynamic, moderate accuracy"), sayLater("dynamic, low accuracy")}};
 
 // kW/m^2, rows as HeatSink, columns as HeatDemand.
 constexpr std::array<std::array<PowerDensityRange, heatDemandCount>, heatSinkCount> densities_kW_per_m2 = {{
@@ -45,7 +48,7 @@ std::string_view heatSinkKey(HeatSink heatSink) { return sinkKeys.of(heatSink); 
 std::optional<HeatSink> heatSinkFromKey(std::string_view key) { return sinkKeys.find(key); }
 std::string_view heatDemandKey(HeatDemand demand) { return demandKeys.of(demand); }
 std::optional<HeatDemand> heatDemandFromKey(std::string_view key) { return demandKeys.find(key); }
-std::string_view heatSinkName(HeatSink heatSink) { return sinkNames.of(heatSink); }
-std::string_view heatDemandName(HeatDemand demand) { return demandNames.of(demand); }
+std::string_view heatSinkName(HeatSink heatSink) { return sayName(sinkNames.of(heatSink)); }
+std::string_view heatDemandName(HeatDemand demand) { return sayName(demandNames.of(demand)); }
 
 }  // namespace core

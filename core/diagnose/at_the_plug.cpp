@@ -3,6 +3,7 @@
 
 #include "core/circuit/hookup.h"
 #include "core/circuit/network.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -11,12 +12,12 @@ namespace {
 std::string endName(const Bridge& bridge, Node node, bool ofArticle) {
   for (const Wire& wire : ofArticle ? wiresOf(bridge) : templateOf(bridge.type).wires)
     if (pointOf(bridge, wire.from) == pointOf(bridge, node))
-      return (ofArticle ? "lead " : "terminal ") + std::string(leadName(wire.role));
-  return "terminal " + std::string(nodeName(pointOf(bridge, node)));
+      return (ofArticle ? say("lead ") : say("terminal ")) + std::string(leadName(wire.role));
+  return say("terminal {1}", {nodeName(pointOf(bridge, node))});
 }
 
 OhmPlaces placesBetween(const Bridge& bridge, Node a, Node b, bool ofArticle) {
-  return {a, b, endName(bridge, a, ofArticle) + " to " + endName(bridge, b, ofArticle)};
+  return {a, b, say("{1} to {2}", {endName(bridge, a, ofArticle), endName(bridge, b, ofArticle)})};
 }
 
 /// The instrument's end of the wire that leads to the point of `node`; `node` itself without one.
@@ -43,7 +44,7 @@ void addLeads(const Bridge& bridge, Network& network) {
           {"lead", indexOf(bridge, wire.from), indexOf(bridge, wire.to), leadResistance(bridge, wire.role)});
   }
   for (const LeadPair& pair : hookupInUse(bridge).touching)
-    network.branches.push_back({"touching leads", gaugeEnd[static_cast<std::size_t>(pair.a)],
+    network.branches.push_back({say("touching leads"), gaugeEnd[static_cast<std::size_t>(pair.a)],
                                 gaugeEnd[static_cast<std::size_t>(pair.b)], Resistance(0)});
 }
 

@@ -5,6 +5,7 @@
 #include <span>
 
 #include "core/diagnose/cause_words.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -25,10 +26,10 @@ struct Setting {
 };
 
 std::string shown(double value, const Setting& setting) {
-  std::string text = formatNumber(value, 6);
+  std::string text = core::shown(formatNumber(value, 6));
   const std::size_t point = text.find('.');
   const auto decimals = point == std::string::npos ? 0 : static_cast<int>(text.size() - point - 1);
-  if (decimals < setting.leastDecimals) text = formatFixed(value, setting.leastDecimals);
+  if (decimals < setting.leastDecimals) text = core::shown(formatFixed(value, setting.leastDecimals));
   return setting.unit.empty() ? text : text + " " + setting.unit;
 }
 
@@ -47,7 +48,7 @@ std::optional<double> usualSetting(const Setting& setting, std::span<const doubl
 /// "gauge factor 2.00 set where 2.07 belongs"; without a usual value that fits: "gauge factor 2.12 ± 0.01 set
 /// where 2.07 belongs".
 std::string settingText(const Setting& setting, std::span<const double> usual) {
-  const std::string belongs = " set where " + shown(setting.entered, setting) + " belongs";
+  const std::string belongs = say(" set where {1} belongs", {shown(setting.entered, setting)});
   if (const auto value = usualSetting(setting, usual))
     return setting.name + " " + shown(*value, setting) + belongs;
   const std::string acting = withStandard(setting.acting, setting.standard);
@@ -61,7 +62,7 @@ std::optional<double> inProportion(double acting, double k, const std::optional<
 
 Setting gaugeFactorSetting(const Setup& setup, double k, const std::optional<double>& standard) {
   const double entered = setup.instrument.gaugeFactor, acting = entered / k;
-  return {"gauge factor", entered, acting, inProportion(acting, k, standard), {}, 2};
+  return {say("gauge factor"), entered, acting, inProportion(acting, k, standard), {}, 2};
 }
 
 std::string gaugeFactorText(const Setup& setup, double k, const std::optional<double>& standard) {
@@ -77,12 +78,12 @@ std::string scalingText(const Setup& setup, double k, const std::optional<double
     const double rated = 1e3 * setup.bridge.rating.ratedOutput.base(), acting = rated / k;
     const bool byRating = std::abs(scale * rated / setup.bridge.rating.capacity - 1) < 1e-3;
     if (byRating)
-      return settingText({"rated output", rated, acting, inProportion(acting, k, standard), "mV/V", 0},
+      return settingText({say("rated output"), rated, acting, inProportion(acting, k, standard), "mV/V", 0},
                          usualRatedOutputs_mVperV);
   }
   const double acting = scale * k;
   return settingText({"scale", scale, acting, inProportion(acting, k, standard),
-                      setup.instrument.scaledUnit + " per mV/V", 0},
+                      say("{1} per mV/V", {setup.instrument.scaledUnit}), 0},
                      {});
 }
 
@@ -94,14 +95,16 @@ bool followsExcitation(const Instrument& instrument) {
 std::string excitationText(const Instrument& instrument, double k, const std::optional<double>& standard) {
   if (const auto& current = instrument.current) {
     const double entered = 1e3 * current->supplied.base(), acting = entered * k;
-    return "or a current of " + withStandard(acting, inProportion(acting, k, standard)) + " mA where " +
-           formatNumber(entered, 6) + " mA is entered";
+    return say(
+        "or a current of {1} mA where {2} mA is entered",
+        {withStandard(acting, inProportion(acting, k, standard)), core::shown(formatNumber(entered, 6))});
   }
   const double entered = instrument.excitation.base(), acting = entered * k;
-  const Setting setting{"or an excitation of", entered, acting, inProportion(acting, k, standard), "V", 0};
+  const Setting setting{say("or an excitation of"),        entered, acting,
+                        inProportion(acting, k, standard), "V",     0};
   const auto usual = usualSetting(setting, usualExcitations_V);
   const std::string value = usual ? shown(*usual, setting) : withStandard(acting, setting.standard) + " V";
-  return setting.name + " " + value + " where " + shown(entered, setting) + " is entered";
+  return say("{1} {2} where {3} is entered", {setting.name, value, shown(entered, setting)});
 }
 
 std::string scaleSettings(const Setup& setup, double k, const std::optional<double>& standard) {
@@ -117,7 +120,7 @@ std::string scaleSettings(const Setup& setup, double k, const std::optional<doub
       break;
     case ReadingUnit::MillivoltPerVolt:
     case ReadingUnit::Millivolt:
-      text = "a gain of " + withStandard(k, standard) + " where 1 belongs";
+      text = say("a gain of {1} where 1 belongs", {withStandard(k, standard)});
       break;
   }
   if (followsExcitation(setup.instrument)) text += ", " + excitationText(setup.instrument, k, standard);
@@ -126,20 +129,20 @@ std::string scaleSettings(const Setup& setup, double k, const std::optional<doub
 
 std::string bridgeName(double n, double poisson) {
   const auto is = [n](double value) { return std::abs(n / value - 1) < 1e-6; };
-  if (is(1)) return "quarter bridge";
-  if (is(2)) return "half bridge";
-  if (is(4)) return "full bridge";
-  if (is(1 + poisson)) return "half bridge with Poisson gauge";
-  if (is(2 * (1 + poisson))) return "full bridge with Poisson gauges";
+  if (is(1)) return say("quarter bridge");
+  if (is(2)) return say("half bridge");
+  if (is(4)) return say("full bridge");
+  if (is(1 + poisson)) return say("half bridge with Poisson gauge");
+  if (is(2 * (1 + poisson))) return say("full bridge with Poisson gauges");
   return {};
 }
 
 std::string bridgeFactorSettings(const Setup& setup, double acting) {
   const double entered = setup.instrument.bridgeFactor, poisson = setup.bridge.gauge.poissonRatio;
   const std::string is = bridgeName(acting, poisson), belongs = bridgeName(entered, poisson);
-  const std::string text =
-      "N = " + formatNumber(acting, 4) + " set where " + formatNumber(entered, 4) + " belongs";
-  return is.empty() || belongs.empty() ? text : text + ": " + is + " instead of " + belongs;
+  const std::string text = say("N = {1} set where {2} belongs",
+                               {core::shown(formatNumber(acting, 4)), core::shown(formatNumber(entered, 4))});
+  return is.empty() || belongs.empty() ? text : say("{1}: {2} instead of {3}", {text, is, belongs});
 }
 
 /// What is shown in another unit than the channel's, per reading: the factors of the usual mix-ups.
@@ -149,14 +152,15 @@ std::string unitsSettings(const Setup& setup, double factor) {
   const std::string unit = readingUnitText(instrument);
   const double perMillivoltPerVolt = readingOf(instrument, Output(1e-3)).base();
   const double strain = 4000 / (instrument.gaugeFactor * instrument.bridgeFactor);
-  if (unit != "mV/V" && is(1 / perMillivoltPerVolt)) return "readings in mV/V taken for " + unit;
-  if (unit != "µm/m" && is(strain / perMillivoltPerVolt)) return "readings in µm/m taken for " + unit;
+  if (unit != "mV/V" && is(1 / perMillivoltPerVolt)) return say("readings in mV/V taken for {1}", {unit});
+  if (unit != "µm/m" && is(strain / perMillivoltPerVolt))
+    return say("readings in µm/m taken for {1}", {unit});
   if (unit != "mV" && is(nominalExcitation(instrument).base() / perMillivoltPerVolt))
-    return "readings in mV taken for " + unit;
-  if (is(1000) || is(1e-3)) return "a prefix off by a factor of 1000, such as milli for micro";
-  if (is(1e6) || is(1e-6)) return "a prefix off by a factor of a million, such as µm/m for m/m";
-  if (is(2) || is(0.5)) return "a factor of 2, such as shear strain for strain, or one gauge for two";
-  if (is(4) || is(0.25)) return "a factor of 4, such as one gauge for four, or bridge factor left out";
+    return say("readings in mV taken for {1}", {unit});
+  if (is(1000) || is(1e-3)) return say("a prefix off by a factor of 1000, such as milli for micro");
+  if (is(1e6) || is(1e-6)) return say("a prefix off by a factor of a million, such as µm/m for m/m");
+  if (is(2) || is(0.5)) return say("a factor of 2, such as shear strain for strain, or one gauge for two");
+  if (is(4) || is(0.25)) return say("a factor of 4, such as one gauge for four, or bridge factor left out");
   return {};
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/diagnose/cause_words.h"
 #include "core/plan/prediction.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -28,14 +29,15 @@ std::string inReadings(const Setup& setup, const Size& size) {
 /// "readings are 0.35 ± 0.04 % too large"
 std::string scaleWords(const Size& size) {
   const bool small = size.value > 2.0 / 3 && size.value < 1.5;
-  if (!small) return "readings are " + withStandard(size.value, size.standard) + " times what they should be";
+  if (!small)
+    return say("readings are {1} times what they should be", {withStandard(size.value, size.standard)});
   const Size away = size.less(1).magnitude();
-  return "readings are " + percentWithStandard(away.value, away.standard, false) +
-         (size.value > 1 ? " too large" : " too small");
+  return say("readings are {1}{2}", {percentWithStandard(away.value, away.standard, false),
+                                     (size.value > 1 ? say(" too large") : say(" too small"))});
 }
 
 std::string fixedFactorWords(double factor) {
-  return "readings are " + formatNumber(factor, 4) + " times what they should be";
+  return say("readings are {1} times what they should be", {shown(formatNumber(factor, 4))});
 }
 
 /// The copper wire that all leads in use are entered as, when they are of one section.
@@ -59,14 +61,15 @@ bool leadsAlike(const Bridge& bridge) {
 /// "each lead 0.85 ± 0.05 Ω more than entered, 12.3 ± 0.7 m of 0.25 mm² copper"
 std::string leadsWords(const Setup& setup, const Size& size) {
   const Size away = size.magnitude();
-  std::string text = (leadsAlike(setup.bridge) ? "each lead " : "the leads on average ") +
+  std::string text = (leadsAlike(setup.bridge) ? say("each lead ") : say("the leads on average ")) +
                      ohmWithStandard(away.value, away.standard) +
-                     (size.value < 0 ? " less than entered" : " more than entered");
+                     (size.value < 0 ? say(" less than entered") : say(" more than entered"));
   if (auto wire = commonWire(setup.bridge)) {
     wire->length = Length(1);
     const Size length = away.times(1 / resistanceOf(*wire).base());
-    text += ", " + withStandard(length.value, length.standard) + " m of " +
-            formatQuantity(wire->section.base(), UnitFamily::Area, {}, 3) + " copper";
+    text +=
+        say(", {1} m of {2} copper", {withStandard(length.value, length.standard),
+                                      shown(formatQuantity(wire->section.base(), UnitFamily::Area, {}, 3))});
   }
   return text;
 }
@@ -75,40 +78,42 @@ std::string leadsWords(const Setup& setup, const Size& size) {
 std::string valueWords(Resistance stated, const Size& size) {
   const Size now = size.times(stated.base());
   const Size share = size.less(1).times(100);
-  return ohmWithStandard(now.value, now.standard) + " where " +
-         formatQuantity(stated.base(), UnitFamily::Resistance, {}, 6) + " is stated, " +
-         warranted(share.value, share.standard, true) + " %";
+  return say("{1} where {2} is stated, {3} %",
+             {ohmWithStandard(now.value, now.standard),
+              shown(formatQuantity(stated.base(), UnitFamily::Resistance, {}, 6)),
+              warranted(share.value, share.standard, true)});
 }
 
 /// "118 ± 9 kΩ over gauge 1"; of a conductance that is hardly known the limits that one standard uncertainty
 /// leaves.
 std::string leakWords(const Setup& setup, std::size_t arm, const Size& conductance) {
-  const std::string over = " over " + armWords(setup.bridge, arm);
+  const std::string over = say(" over {1}", {armWords(setup.bridge, arm)});
   const double g = conductance.value, u = conductance.standard.value_or(0);
-  if (!(g > 0)) return "less leak" + over + " than entered";
+  if (!(g > 0)) return say("less leak{1} than entered", {over});
   const auto ohm = [](double resistance, const std::optional<double>& standard = {}) {
     return ohmWithStandard(resistance, standard);
   };
   if (u <= 0.3 * g)
     return ohm(1 / g, conductance.standard ? std::optional(u / (g * g)) : std::nullopt) + over;
   const auto roughly = [](double resistance) {
-    return formatQuantity(resistance, UnitFamily::Resistance, {}, 2);
+    return shown(formatQuantity(resistance, UnitFamily::Resistance, {}, 2));
   };
-  if (u < g) return "between " + roughly(1 / (g + u)) + " and " + roughly(1 / (g - u)) + over;
-  return "at least " + roughly(1 / (g + u)) + over;
+  if (u < g) return say("between {1} and {2}{3}", {roughly(1 / (g + u)), roughly(1 / (g - u)), over});
+  return say("at least {1}{2}", {roughly(1 / (g + u)), over});
 }
 
 std::string driftWords(const Setup& setup, const Size& size) {
   const double duration = checkDuration_s(setup);
   const Size whole = size.times(duration);
-  return withStandard(size.value, size.standard, true) + " " + readingUnitText(setup.instrument) +
-         " per second, " + warranted(whole.value, whole.standard, true) + " " +
-         readingUnitText(setup.instrument) + " in the " + formatNumber(duration, 3) + " s of the check";
+  return say("{1} {2} per second, {3} {4} in the {5} s of the check",
+             {withStandard(size.value, size.standard, true), readingUnitText(setup.instrument),
+              warranted(whole.value, whole.standard, true), readingUnitText(setup.instrument),
+              shown(formatNumber(duration, 3))});
 }
 
 std::string clippingWords(const Setup& setup, const Fault& fault, const Size& size) {
   const std::string at = inReadings(setup, size.magnitude());
-  if (fault.index == 0) return "at " + at + ", both signs";
+  if (fault.index == 0) return say("at {1}, both signs", {at});
   return std::string(fault.index == 1 ? "at +" : "at -") + at;
 }
 
@@ -116,13 +121,13 @@ std::string ofReadings(const Setup& setup, const Fault& fault, const Size& size)
   const std::string away = inReadings(setup, size.magnitude());
   switch (fault.kind) {
     case CauseKind::ZeroShift:
-      return away + (size.value < 0 ? " lower" : " higher") + " from then on";
+      return say("{1}{2} from then on", {away, (size.value < 0 ? say(" lower") : say(" higher"))});
     case CauseKind::Drift:
       return driftWords(setup, size);
     case CauseKind::Clipping:
       return clippingWords(setup, fault, size);
     case CauseKind::StrayReading:
-      return away + (size.value < 0 ? " too low" : " too high");
+      return away + (size.value < 0 ? say(" too low") : say(" too high"));
     default:
       return {};
   }
@@ -142,10 +147,10 @@ std::string sizeWords(const Setup& setup, const Fault& fault, const std::optiona
     case CauseKind::Leads:
       return leadsWords(setup, size);
     case CauseKind::LeadContact:
-      return ohmWithStandard(size.value, size.standard) + " more than entered";
+      return say("{1} more than entered", {ohmWithStandard(size.value, size.standard)});
     case CauseKind::ShuntValue: {
       const Shunt& shunt = setup.shunts[fault.index];
-      return resistorName(shunt) + " acts as " + valueWords(shunt.resistance, size);
+      return say("{1} acts as {2}", {resistorName(shunt), valueWords(shunt.resistance, size)});
     }
     case CauseKind::CompletionValue:
     case CauseKind::ArmValue:

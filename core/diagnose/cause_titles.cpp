@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/diagnose/cause_words.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -14,27 +15,29 @@ bool noLeadsEntered(const Bridge& bridge) {
 }
 
 std::string leadsTitle(const Setup& setup, const Fault& fault) {
-  if (noLeadsEntered(setup.bridge)) return "Leads not entered";
-  return fault.size < 0 ? "Leads shorter than entered" : "Leads longer than entered";
+  if (noLeadsEntered(setup.bridge)) return say("Leads not entered");
+  return fault.size < 0 ? say("Leads shorter than entered") : say("Leads longer than entered");
 }
 
 /// "R1 and R2"; the resistors by their labels when those are known.
 std::string resistorsWords(const Setup& setup, const Fault& fault) {
-  return resistorName(setup.shunts[fault.index]) + " and " + resistorName(setup.shunts[fault.other]);
+  return say("{1} and {2}",
+             {resistorName(setup.shunts[fault.index]), resistorName(setup.shunts[fault.other])});
 }
 
 std::string stepsTitle(const Setup& setup, const Fault& fault) {
   const bool next = fault.other == fault.index + 1;
-  return "Steps " + std::to_string(fault.index + 1) + " and " + std::to_string(fault.other + 1) +
-         (next ? " taken in the wrong order" : " taken for one another") +
-         (setup.sequence[fault.index].closed.empty() || setup.sequence[fault.other].closed.empty()
-              ? ", one of them a zero"
-              : "");
+  return say("Steps {1} and {2}{3}{4}",
+             {std::to_string(fault.index + 1), std::to_string(fault.other + 1),
+              (next ? say(" taken in the wrong order") : say(" taken for one another")),
+              (setup.sequence[fault.index].closed.empty() || setup.sequence[fault.other].closed.empty()
+                   ? say(", one of them a zero")
+                   : "")});
 }
 
 std::string clippingTitle(const Fault& fault) {
-  if (fault.index == 1) return "Readings stop at an upper limit";
-  return fault.index == 2 ? "Readings stop at a lower limit" : "Readings stop at the range";
+  if (fault.index == 1) return say("Readings stop at an upper limit");
+  return fault.index == 2 ? say("Readings stop at a lower limit") : say("Readings stop at the range");
 }
 
 std::string ofReadings(const Setup& setup, const Fault& fault) {
@@ -42,15 +45,15 @@ std::string ofReadings(const Setup& setup, const Fault& fault) {
     case CauseKind::StepsExchanged:
       return stepsTitle(setup, fault);
     case CauseKind::SidesExchanged:
-      return "Negative steps taken before the positive ones";
+      return say("Negative steps taken before the positive ones");
     case CauseKind::ZeroShift:
-      return "Zero shifted before step " + std::to_string(fault.index + 1);
+      return say("Zero shifted before step {1}", {std::to_string(fault.index + 1)});
     case CauseKind::Drift:
-      return "Zero drifts (moisture, temperature)";
+      return say("Zero drifts (moisture, temperature)");
     case CauseKind::Clipping:
       return clippingTitle(fault);
     case CauseKind::StrayReading:
-      return "Reading of step " + std::to_string(fault.index + 1) + " is off";
+      return say("Reading of step {1} is off", {std::to_string(fault.index + 1)});
     default:
       return {};
   }
@@ -61,27 +64,28 @@ std::string placeWords(const Bridge& bridge, const Shunt& shunt) {
   const Node a = pointOf(bridge, shunt.a), b = pointOf(bridge, shunt.b);
   for (const std::size_t arm : {0, 1, 2, 3}) {
     const Node begin = pointOf(bridge, armBegin(arm)), end = pointOf(bridge, armEnd(arm));
-    if ((a == begin && b == end) || (a == end && b == begin)) return "over arm " + std::to_string(arm + 1);
+    if ((a == begin && b == end) || (a == end && b == begin))
+      return say("over arm {1}", {std::to_string(arm + 1)});
   }
-  return "between " + pointName(bridge, a) + " and " + pointName(bridge, b);
+  return say("between {1} and {2}", {pointName(bridge, a), pointName(bridge, b)});
 }
 
 std::string ofShunts(const Setup& setup, const Fault& fault) {
   switch (fault.kind) {
     case CauseKind::ShuntPlace:
-      return fault.index == 0 ? "Shunts at the instrument instead of at the gauge"
-                              : "Shunts at the gauge instead of at the instrument";
+      return fault.index == 0 ? say("Shunts at the instrument instead of at the gauge")
+                              : say("Shunts at the gauge instead of at the instrument");
     case CauseKind::ShuntArm:
-      return fault.index == 0 ? "Shunts on the neighbouring arm (1 for 2, 3 for 4)"
-                              : "Shunts on the neighbouring arm (1 for 4, 2 for 3)";
+      return fault.index == 0 ? say("Shunts on the neighbouring arm (1 for 2, 3 for 4)")
+                              : say("Shunts on the neighbouring arm (1 for 4, 2 for 3)");
     case CauseKind::ShuntValue:
-      return "Resistor " + resistorName(setup.shunts[fault.index]) + " off its value";
+      return say("Resistor {1} off its value", {resistorName(setup.shunts[fault.index])});
     case CauseKind::ShuntOpen:
       return fault.other == 1
-                 ? "Shunts " + placeWords(setup.bridge, setup.shunts[fault.index]) + " never closed"
-                 : "Resistor " + resistorName(setup.shunts[fault.index]) + " never closed";
+                 ? say("Shunts {1} never closed", {placeWords(setup.bridge, setup.shunts[fault.index])})
+                 : say("Resistor {1} never closed", {resistorName(setup.shunts[fault.index])});
     case CauseKind::ShuntsExchanged:
-      return "Resistors " + resistorsWords(setup, fault) + " exchanged";
+      return say("Resistors {1} exchanged", {resistorsWords(setup, fault)});
     default:
       return {};
   }
@@ -97,27 +101,27 @@ std::string upperFirst(std::string text) {
 std::string causeTitle(const Setup& setup, const Fault& fault) {
   switch (fault.kind) {
     case CauseKind::Scale:
-      return "Gain, excitation or scale setting wrong";
+      return say("Gain, excitation or scale setting wrong");
     case CauseKind::BridgeFactor:
-      return "Bridge factor set wrong";
+      return say("Bridge factor set wrong");
     case CauseKind::Units:
-      return "Unit or factor of the readings mixed up";
+      return say("Unit or factor of the readings mixed up");
     case CauseKind::Leads:
       return leadsTitle(setup, fault);
     case CauseKind::CompletionValue:
-      return upperFirst(armWords(setup.bridge, fault.index)) + " off its value";
+      return say("{1} off its value", {upperFirst(armWords(setup.bridge, fault.index))});
     case CauseKind::ArmValue:
-      return upperFirst(armWords(setup.bridge, fault.index)) + " changed its resistance";
+      return say("{1} changed its resistance", {upperFirst(armWords(setup.bridge, fault.index))});
     case CauseKind::Leak:
-      return "Leak over " + armWords(setup.bridge, fault.index);
+      return say("Leak over {1}", {armWords(setup.bridge, fault.index)});
     case CauseKind::LeadContact:
-      return "Bad contact in lead " + std::string(leadName(static_cast<LeadRole>(fault.index)));
+      return say("Bad contact in lead {1}", {leadName(static_cast<LeadRole>(fault.index))});
     case CauseKind::NoResponse:
-      return "Readings do not follow the shunts";
+      return say("Readings do not follow the shunts");
     case CauseKind::PolarityReversed:
-      return "Polarity reversed";
+      return say("Polarity reversed");
     case CauseKind::OpenSense:
-      return "Sense lead open";
+      return say("Sense lead open");
     case CauseKind::ShuntPlace:
     case CauseKind::ShuntArm:
     case CauseKind::ShuntValue:

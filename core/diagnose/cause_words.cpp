@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/plan/prediction.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -25,9 +26,9 @@ int warrantedDecimals(double value, double standard) {
 }
 
 std::string rounded(double value, int decimals) {
-  if (decimals >= 0) return formatFixed(value, decimals);
+  if (decimals >= 0) return shown(formatFixed(value, decimals));
   const double unit = std::pow(10.0, -decimals);
-  return formatFixed(std::round(value / unit) * unit, 0);
+  return shown(formatFixed(std::round(value / unit) * unit, 0));
 }
 
 /// What a resistance is written in.
@@ -52,10 +53,11 @@ std::optional<double> over(const std::optional<double>& standard, double unit) {
 std::string withStandard(double value, const std::optional<double>& standard, bool signedValue) {
   const std::string sign = signedValue && value > 0 ? "+" : "";
   if (!standard || !std::isfinite(*standard) || !(*standard > 0) || !std::isfinite(value))
-    return sign + formatNumber(value, digitsWithoutStandard);
+    return sign + shown(formatNumber(value, digitsWithoutStandard));
   const int decimals = warrantedDecimals(value, *standard);
   const std::string error = rounded(*standard, decimals);
-  if (error.find_first_of("123456789") == std::string::npos) return sign + formatNumber(value, mostDigits);
+  if (error.find_first_of("123456789") == std::string::npos)
+    return sign + shown(formatNumber(value, mostDigits));
   return sign + rounded(value, decimals) + " ± " + error;
 }
 
@@ -76,13 +78,13 @@ std::string percentWithStandard(double share, const std::optional<double>& stand
 std::string armWords(const Bridge& bridge, std::size_t arm) {
   const std::string number = std::to_string(arm + 1);
   const BridgeTemplate& shape = templateOf(bridge.type);
-  if (isTransducer(bridge)) return "arm " + number;
-  if (shape.shares[arm].active()) return "gauge " + number;
-  return (shape.atArticle[arm] ? "dummy gauge in arm " : "completion resistor of arm ") + number;
+  if (isTransducer(bridge)) return say("arm {1}", {number});
+  if (shape.shares[arm].active()) return say("gauge {1}", {number});
+  return (shape.atArticle[arm] ? say("dummy gauge in arm ") : say("completion resistor of arm ")) + number;
 }
 
 std::string stepWords(const Setup& setup, std::size_t step) {
-  const std::string number = "step " + std::to_string(step + 1);
+  const std::string number = say("step {1}", {std::to_string(step + 1)});
   const std::string& label = setup.sequence[step].label;
   return label.empty() ? number : number + " (" + label + ")";
 }

@@ -6,6 +6,7 @@
 
 #include "core/circuit/bridge_circuit.h"
 #include "core/circuit/indication.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -93,48 +94,59 @@ bool isLegitimate(CauseKind kind) {
   }
 }
 
-constexpr const char* decides = " The responsible person decides, and the report states the correction.";
+constexpr std::string_view decides =
+    sayLater(" The responsible person decides, and the report states the correction.");
 
 /// Under which condition data may be corrected.
 std::string condition(CauseKind kind) {
   switch (kind) {
     case CauseKind::OpenSense:
-      return "Legitimate only where the sense lead was open during the whole test as well, which its "
-             "recording or a check before and after must show, and the measurement confirms it.";
+      return say(
+          "Legitimate only where the sense lead was open during the whole test as well, which its recording "
+          "or a check before and after must show, and the measurement confirms it.");
     case CauseKind::ZeroShift:
-      return "Legitimate only for data recorded after the shift and before the next zeroing, where a reading "
-             "without load shows the same offset and an electrical cause of it was found.";
+      return say(
+          "Legitimate only for data recorded after the shift and before the next zeroing, where a reading "
+          "without load shows the same offset and an electrical cause of it was found.");
     case CauseKind::CompletionValue:
-      return "Legitimate only where the same resistor was in the bridge during the whole test, and its value "
-             "is measured.";
+      return say(
+          "Legitimate only where the same resistor was in the bridge during the whole test, and its value is "
+          "measured.");
     default:
-      return "Legitimate only where the measurement confirms this cause, and it was there, the same, during "
-             "the whole test.";
+      return say(
+          "Legitimate only where the measurement confirms this cause, and it was there, the same, during the "
+          "whole test.");
   }
 }
 
 /// Why data may not be corrected.
 std::string refusal(CauseKind kind) {
-  if (kind == CauseKind::NoResponse) return "Not possible: nothing was recorded that could be corrected.";
+  if (kind == CauseKind::NoResponse)
+    return say("Not possible: nothing was recorded that could be corrected.");
   if (isOfCheckAlone(kind))
-    return "Nothing to correct: strain data do not feel it. It is the check that is to be put right and "
-           "judged again.";
+    return say(
+        "Nothing to correct: strain data do not feel it. It is the check that is to be put right and judged "
+        "again.");
   switch (kind) {
     case CauseKind::Leak:
-      return "Not legitimate: a leak changes with moisture and temperature, so that no one factor or offset "
-             "holds for the test. Mend the insulation and repeat.";
+      return say(
+          "Not legitimate: a leak changes with moisture and temperature, so that no one factor or offset "
+          "holds for the test. Mend the insulation and repeat.");
     case CauseKind::ArmValue:
-      return "Not legitimate: what changed the resistance may have changed the gauge factor or the bond as "
-             "well. Replace the gauge, or calibrate it with a known load.";
+      return say(
+          "Not legitimate: what changed the resistance may have changed the gauge factor or the bond as "
+          "well. Replace the gauge, or calibrate it with a known load.");
     case CauseKind::LeadContact:
-      return "Not legitimate: a bad contact comes and goes. Mend it and repeat.";
+      return say("Not legitimate: a bad contact comes and goes. Mend it and repeat.");
     case CauseKind::Clipping:
-      return "Not legitimate: what lay beyond the limit was not recorded. Data below it stand as they are.";
+      return say(
+          "Not legitimate: what lay beyond the limit was not recorded. Data below it stand as they are.");
     case CauseKind::Drift:
-      return "Not legitimate: nobody knows the drift's course during the test. Zero readings in the test's "
-             "own recording may tell it.";
+      return say(
+          "Not legitimate: nobody knows the drift's course during the test. Zero readings in the test's own "
+          "recording may tell it.");
     default:
-      return "Not legitimate.";
+      return say("Not legitimate.");
   }
 }
 
@@ -207,12 +219,12 @@ Correction correctionOf(const DiagnosisGround& ground, const Budget& budget, con
   const Fault& fault = refit.fault;
   Correction correction;
   correction.legitimate = isLegitimate(fault.kind);
-  correction.reason = correction.legitimate ? condition(fault.kind) + decides : refusal(fault.kind);
+  correction.reason = correction.legitimate ? condition(fault.kind) + say(decides) : refusal(fault.kind);
   if (isOfCheckAlone(fault.kind)) return correction;
   const auto ratio = strainSensitivityRatio(ground.setup, fault);
   if (!ratio) {
     correction.legitimate = false;
-    correction.reason = "Not possible: the bridge with this fault cannot be solved for strain.";
+    correction.reason = say("Not possible: the bridge with this fault cannot be solved for strain.");
     return correction;
   }
   correction.factor = 1 / *ratio;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -12,17 +13,18 @@ namespace {
 constexpr std::size_t mostNamed = 4;
 
 std::string chiSquareText(double chiSquare, int degreesOfFreedom) {
-  return formatNumber(chiSquare, 3) + " with " + std::to_string(degreesOfFreedom) +
-         (degreesOfFreedom == 1 ? " degree of freedom" : " degrees of freedom");
+  return say("{1} with {2}{3}",
+             {shown(formatNumber(chiSquare, 3)), std::to_string(degreesOfFreedom),
+              (degreesOfFreedom == 1 ? say(" degree of freedom") : say(" degrees of freedom"))});
 }
 
 std::string probabilityText(double probability) {
-  return probability < 0.001 ? "below 0.001" : formatNumber(probability, 2);
+  return probability < 0.001 ? "below 0.001" : shown(formatNumber(probability, 2));
 }
 
 std::string healthyChiSquare(const Diagnosis& diagnosis) {
-  std::string text = "chi-square " + chiSquareText(diagnosis.chiSquare, diagnosis.degreesOfFreedom);
-  if (diagnosis.probability) text += ", probability " + probabilityText(*diagnosis.probability);
+  std::string text = say("chi-square {1}", {chiSquareText(diagnosis.chiSquare, diagnosis.degreesOfFreedom)});
+  if (diagnosis.probability) text += say(", probability {1}", {probabilityText(*diagnosis.probability)});
   return text;
 }
 
@@ -37,66 +39,70 @@ std::string causeText(const Explanation& explanation) {
 /// Of the readings' chi-square as it would be if nothing were wrong.
 std::string leftText(const Diagnosis& diagnosis, const Explanation& explanation) {
   const int left = diagnosis.degreesOfFreedom + 1 - static_cast<int>(explanation.parameters);
-  return "leaves " + chiSquareText(explanation.chiSquare, left);
+  return say("leaves {1}", {chiSquareText(explanation.chiSquare, left)});
 }
 
 std::string healthySentence(const Diagnosis& diagnosis) {
-  std::string text = "Nothing calls for a cause: " + healthyChiSquare(diagnosis) + ".";
+  std::string text = say("Nothing calls for a cause: {1}.", {healthyChiSquare(diagnosis)});
   if (!diagnosis.explanations.empty())
-    text += " Nearest to one would be: " + causeText(diagnosis.explanations.front()) +
-            "; chance alone makes as much of it in some healthy checks.";
+    text += say(" Nearest to one would be: {1}; chance alone makes as much of it in some healthy checks.",
+                {causeText(diagnosis.explanations.front())});
   return text;
 }
 
 std::string foundSentence(const Diagnosis& diagnosis) {
   const Explanation& first = diagnosis.explanations.front();
-  return "Suspected cause: " + causeText(first) + ". It explains " + formatNumber(100 * first.explained, 3) +
-         " % of chi-square " + formatNumber(diagnosis.chiSquare, 3) + " and " + leftText(diagnosis, first) +
-         (first.fitProbability < 0.001 ? ", more than the uncertainties explain" : "") +
-         ". A suspicion until a measurement confirms it: " + first.confirm;
+  return say(
+      "Suspected cause: {1}. It explains {2} % of chi-square {3} and {4}{5}. A suspicion until a measurement "
+      "confirms it: {6}",
+      {causeText(first), shown(formatNumber(100 * first.explained, 3)),
+       shown(formatNumber(diagnosis.chiSquare, 3)), leftText(diagnosis, first),
+       (first.fitProbability < 0.001 ? say(", more than the uncertainties explain") : ""), first.confirm});
 }
 
 std::string separationText(double separation) {
-  return separation > 100 ? "more than 100" : formatNumber(separation, 2);
+  return separation > 100 ? say("more than 100") : shown(formatNumber(separation, 2));
 }
 
 /// What would tell the first two apart: a step, or the measurements that confirm them.
 std::string tellingText(const Diagnosis& diagnosis) {
   const Explanation& first = diagnosis.explanations[0];
   const Explanation& second = diagnosis.explanations[1];
-  const std::string which = diagnosis.tied == 2 ? "them" : "the first two";
+  const std::string which = diagnosis.tied == 2 ? "them" : say("the first two");
   if (const auto& step = diagnosis.tellingStep)
-    return "One more step would tell " + which + " apart, by " + separationText(step->separation) +
-           " standard uncertainties: " + step->text + ".";
-  if (first.confirm == second.confirm) return "No further step would; a measurement does: " + first.confirm;
-  return "No further step would tell " + which + " apart; measurements do. For the first: " + first.confirm +
-         " For the second: " + second.confirm;
+    return say("One more step would tell {1} apart, by {2} standard uncertainties: {3}.",
+               {which, separationText(step->separation), step->text});
+  if (first.confirm == second.confirm)
+    return say("No further step would; a measurement does: {1}", {first.confirm});
+  return say("No further step would tell {1} apart; measurements do. For the first: {2} For the second: {3}",
+             {which, first.confirm, second.confirm});
 }
 
 std::string tiedSentence(const Diagnosis& diagnosis) {
   const std::size_t named = std::min(diagnosis.tied, mostNamed);
-  std::string text = "Suspected causes that this plan cannot tell apart: ";
+  std::string text = say("Suspected causes that this plan cannot tell apart: ");
   for (std::size_t k = 0; k < named; ++k)
-    text += (k == 0 ? "" : "; or ") + causeText(diagnosis.explanations[k]);
-  if (diagnosis.tied > named) text += "; or " + std::to_string(diagnosis.tied - named) + " more";
-  return text + ". " + tellingText(diagnosis) + " Until then each is a suspicion.";
+    text += (k == 0 ? "" : say("; or ")) + causeText(diagnosis.explanations[k]);
+  if (diagnosis.tied > named) text += say("; or {1} more", {std::to_string(diagnosis.tied - named)});
+  return say("{1}. {2} Until then each is a suspicion.", {text, tellingText(diagnosis)});
 }
 
 std::string nothingFitsSentence(const Diagnosis& diagnosis) {
   std::string text =
-      "No single cause explains the readings: " + healthyChiSquare(diagnosis) + " if nothing is wrong";
+      say("No single cause explains the readings: {1} if nothing is wrong", {healthyChiSquare(diagnosis)});
   if (!diagnosis.explanations.empty()) {
     const Explanation& best = diagnosis.explanations.front();
-    text += "; the best one, " + causeText(best) + ", " + leftText(diagnosis, best);
+    text += say("; the best one, {1}, {2}", {causeText(best), leftText(diagnosis, best)});
   }
-  return text + ". More than one thing may be wrong, or a reading is of another step.";
+  return say("{1}. More than one thing may be wrong, or a reading is of another step.", {text});
 }
 
 std::string ofResult(const Diagnosis& diagnosis) {
   switch (diagnosis.result) {
     case DiagnosisResult::NotPossible:
-      return "No diagnosis: it takes at least three readings, one of them with a shunt closed, and their "
-             "uncertainties.";
+      return say(
+          "No diagnosis: it takes at least three readings, one of them with a shunt closed, and their "
+          "uncertainties.");
     case DiagnosisResult::Healthy:
       return healthySentence(diagnosis);
     case DiagnosisResult::Found:
@@ -114,9 +120,10 @@ std::string ofResult(const Diagnosis& diagnosis) {
 std::string sentenceOf(const Setup& setup, const Diagnosis& diagnosis) {
   std::string text = ofResult(diagnosis);
   if (diagnosis.takenDigit)
-    text += " No uncertainty of the readings is stated: each is taken as good to " +
-            formatNumber(*diagnosis.takenDigit, 2) + " " + readingUnitText(setup.instrument) +
-            ", one unit of its last digit.";
+    text +=
+        say(" No uncertainty of the readings is stated: each is taken as good to {1} {2}, one unit of its "
+            "last digit.",
+            {shown(formatNumber(*diagnosis.takenDigit, 2)), readingUnitText(setup.instrument)});
   return text;
 }
 

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/diagnose/cause_words.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -30,7 +31,7 @@ class Collector {
   FurtherSteps collect() {
     listShunts();
     addZero();
-    for (const std::size_t shunt : m_shunts) add(textOf(m_plan.shunts[shunt]) + " alone", {shunt});
+    for (const std::size_t shunt : m_shunts) add(say("{1} alone", {textOf(m_plan.shunts[shunt])}), {shunt});
     addPairs();
     addMoved();
     m_result.prediction = predict(m_result.setup);
@@ -58,11 +59,12 @@ class Collector {
   /// "across arm 2", or "from terminal P+ to terminal S-".
   std::string placeText(Place place) const {
     for (const std::size_t arm : {0, 1, 2, 3})
-      if (place == placeOf(armBegin(arm), armEnd(arm))) return "across arm " + std::to_string(arm + 1);
-    return "from " + endsText(place);
+      if (place == placeOf(armBegin(arm), armEnd(arm)))
+        return say("across arm {1}", {std::to_string(arm + 1)});
+    return say("from {1}", {endsText(place)});
   }
   std::string endsText(Place place) const {
-    return pointName(m_plan.bridge, place.first) + " to " + pointName(m_plan.bridge, place.second);
+    return say("{1} to {2}", {pointName(m_plan.bridge, place.first), pointName(m_plan.bridge, place.second)});
   }
   /// Whether both ends are within reach at the instrument.
   static bool isAtInstrument(Place place) {
@@ -70,7 +72,7 @@ class Collector {
   }
 
   std::string textOf(const Shunt& shunt) const {
-    const std::string value = formatQuantity(shunt.resistance.base(), UnitFamily::Resistance, {}, 6);
+    const std::string value = shown(formatQuantity(shunt.resistance.base(), UnitFamily::Resistance, {}, 6));
     const std::string label = shunt.part.id.empty() ? std::string() : " (" + shunt.part.id + ")";
     return value + label + " " + placeText(placeOf(shunt));
   }
@@ -84,7 +86,7 @@ class Collector {
     if (closed.empty() || planned == steps.end()) return text;
     const auto step = static_cast<std::size_t>(planned - steps.begin());
     const bool isRead = step < m_check.readings.size() && m_check.readings[step];
-    return stepWords(m_plan, step) + (isRead ? " once more" : ", which has no reading");
+    return stepWords(m_plan, step) + (isRead ? say(" once more") : say(", which has no reading"));
   }
 
   void add(const std::string& text, std::vector<std::size_t> closed) {
@@ -107,7 +109,7 @@ class Collector {
 
   void addZero() {
     const bool last = !m_plan.sequence.empty() && m_plan.sequence.back().closed.empty();
-    add(last ? "one more zero step at the end" : "a zero step at the end", {});
+    add(last ? say("one more zero step at the end") : say("a zero step at the end"), {});
   }
 
   void addPairs() {
@@ -117,7 +119,7 @@ class Collector {
         const Shunt& one = m_plan.shunts[m_shunts[i]];
         const Shunt& other = m_plan.shunts[m_shunts[j]];
         if (resistorName(one) == resistorName(other)) continue;
-        add(textOf(one) + " together with " + textOf(other), {m_shunts[i], m_shunts[j]});
+        add(say("{1} together with {2}", {textOf(one), textOf(other)}), {m_shunts[i], m_shunts[j]});
       }
   }
 

@@ -5,6 +5,8 @@
 #include <array>
 #include <cmath>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -181,7 +183,7 @@ class Fitting {
     if (hasFreeSize(fault.kind)) fault.size = m_scale.size(m_variable);
     const auto covariance = covarianceUnder(m_ground, fault, m_state.changes);
     if (!covariance) return false;
-    auto whitening = Whitening::ofCovariance(*covariance, m_measured.size(), "the covariance");
+    auto whitening = Whitening::ofCovariance(*covariance, m_measured.size(), say("the covariance"));
     if (!whitening) return false;
     m_weighing = FreeOffset(*std::move(whitening));
     m_weighedAt = m_state.changes;
@@ -292,17 +294,17 @@ Result<DiagnosisGround> diagnosisGround(const Setup& setup, const SetupPredictio
                                   [](double expected) { return expected != 0; });
   if (points.size() < 3 || !closes)
     return Error{"readings",
-                 "fewer than three steps with a reading, or none with a shunt closed, say too little about "
-                 "causes",
-                 "Take the readings of the whole sequence"};
+                 say("fewer than three steps with a reading, or none with a shunt closed, say too little "
+                     "about causes"),
+                 say("Take the readings of the whole sequence")};
   if (points.covariance.empty())
-    return Error{"uncertainty", "a step has no uncertainty, so nothing tells large from small",
-                 "Mend the statement that the Uncertainties table marks"};
+    return Error{"uncertainty", say("a step has no uncertainty, so nothing tells large from small"),
+                 say("Mend the statement that the Uncertainties table marks")};
   const std::optional<double> digit = weighByLastDigit(check, points);
-  auto whitening = Whitening::ofCovariance(points.covariance, points.size(), "the covariance");
+  auto whitening = Whitening::ofCovariance(points.covariance, points.size(), say("the covariance"));
   if (!whitening)
-    return Error{"uncertainty", "readings without any uncertainty of their own cannot be weighed",
-                 "State the rounding of a reading in the last rows of the Uncertainties page"};
+    return Error{"uncertainty", say("readings without any uncertainty of their own cannot be weighed"),
+                 say("State the rounding of a reading in the last rows of the Uncertainties page")};
   return DiagnosisGround{setup, prediction, check, std::move(points), FreeOffset(*std::move(whitening)),
                          digit};
 }

@@ -3,6 +3,7 @@
 
 #include "core/diagnose/cause_words.h"
 #include "core/diagnose/correction.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -16,33 +17,34 @@ std::string scaleWords(const std::string& measurand, const Correction& correctio
   const double scale = 1 / correction.factor;
   const auto standard =
       correction.factorStandard ? std::optional(*correction.factorStandard * scale * scale) : std::nullopt;
-  if (scale == -1) return measurand + " reads with the wrong sign; its magnitude is right";
+  if (scale == -1) return say("{1} reads with the wrong sign; its magnitude is right", {measurand});
   if (scale < 0)
-    return measurand + " reads with the wrong sign, and " + warranted(-scale, standard) + " times as large";
-  if (scale >= 1.5) return measurand + " reads " + warranted(scale, standard) + " times too large";
+    return say("{1} reads with the wrong sign, and {2} times as large",
+               {measurand, warranted(-scale, standard)});
+  if (scale >= 1.5) return say("{1} reads {2} times too large", {measurand, warranted(scale, standard)});
   if (scale <= 2.0 / 3)
-    return measurand + " reads " + warranted(1 / scale, correction.factorStandard) + " times too small";
+    return say("{1} reads {2} times too small", {measurand, warranted(1 / scale, correction.factorStandard)});
   const double away = scale - 1;
-  if (std::abs(away) < unseen) return measurand + " keeps its scale";
+  if (std::abs(away) < unseen) return say("{1} keeps its scale", {measurand});
   // Of a change smaller than its uncertainty the size alone is worth telling.
   const auto shown = standard && *standard < std::abs(away) ? standard : std::nullopt;
-  const std::string percent =
-      shown ? warranted(100 * std::abs(away), 100 * *shown) : formatNumber(100 * std::abs(away), 2);
-  return measurand + " reads " + percent + " % " + (away > 0 ? "high" : "low");
+  const std::string percent = shown ? warranted(100 * std::abs(away), 100 * *shown)
+                                    : core::shown(formatNumber(100 * std::abs(away), 2));
+  return say("{1} reads {2} % {3}", {measurand, percent, (away > 0 ? "high" : "low")});
 }
 
 /// ", and the zero moves by -742 µm/m"
 std::string zeroWords(const Setup& setup, const Fault& fault) {
   const auto move = zeroMove(setup, fault);
   if (!move || *move == 0) return {};
-  return ", and the zero moves by " + std::string(*move > 0 ? "+" : "") + formatNumber(*move, 3) + " " +
-         readingUnitText(setup.instrument);
+  return say(", and the zero moves by {1}{2} {3}",
+             {*move > 0 ? "+" : "", core::shown(formatNumber(*move, 3)), readingUnitText(setup.instrument)});
 }
 
 std::string driftWords(const Setup& setup, const std::string& measurand, const Fault& fault) {
-  return measurand + " carries the drift since it was last zeroed, some " +
-         formatNumber(std::abs(60 * fault.size), 2) + " " + readingUnitText(setup.instrument) +
-         " in a minute at this rate.";
+  return say("{1} carries the drift since it was last zeroed, some {2} {3} in a minute at this rate.",
+             {measurand, core::shown(formatNumber(std::abs(60 * fault.size), 2)),
+              readingUnitText(setup.instrument)});
 }
 
 }  // namespace
@@ -51,28 +53,29 @@ std::string strainWords(const Setup& setup, const Fault& fault, const std::optio
                         const Correction& correction) {
   const std::string measurand = measurandWord(setup.bridge), unit = readingUnitText(setup.instrument);
   if (fault.kind == CauseKind::NoResponse)
-    return measurand + " is not recorded: what the bridge does is not seen.";
+    return say("{1} is not recorded: what the bridge does is not seen.", {measurand});
   if (fault.kind == CauseKind::StrayReading)
-    return "None, if the step reads as expected when it is taken again.";
+    return say("None, if the step reads as expected when it is taken again.");
   if (isOfCheckAlone(fault.kind))
-    return "None: the check alone is affected, " +
-           std::string(isTransducer(setup.bridge) ? "load" : "strain") + " is recorded as it should be.";
+    return say("None: the check alone is affected, {1} is recorded as it should be.",
+               {isTransducer(setup.bridge) ? "load" : "strain"});
   switch (fault.kind) {
     case CauseKind::ArmValue:
-      return scaleWords(measurand, correction) + zeroWords(setup, fault) +
-             ", if the gauge's change of resistance by strain stays as it was.";
+      return say("{1}{2}, if the gauge's change of resistance by strain stays as it was.",
+                 {scaleWords(measurand, correction), zeroWords(setup, fault)});
     case CauseKind::LeadContact:
     case CauseKind::Leak:
     case CauseKind::CompletionValue:
       return scaleWords(measurand, correction) + zeroWords(setup, fault) + ".";
     case CauseKind::ZeroShift:
-      return measurand + " recorded after the shift and before the next zeroing reads " +
-             withStandard(std::abs(fault.size), standard) + " " + unit + (fault.size < 0 ? " low" : " high") +
-             "; its scale is right.";
+      return say(
+          "{1} recorded after the shift and before the next zeroing reads {2} {3}{4}; its scale is right.",
+          {measurand, withStandard(std::abs(fault.size), standard), unit,
+           (fault.size < 0 ? say(" low") : say(" high"))});
     case CauseKind::Drift:
       return driftWords(setup, measurand, fault);
     case CauseKind::Clipping:
-      return measurand + " beyond the limit is lost; readings within it are right.";
+      return say("{1} beyond the limit is lost; readings within it are right.", {measurand});
     default:
       return scaleWords(measurand, correction) + ".";
   }

@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "core/diagnose/further_steps.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -166,7 +167,7 @@ std::optional<TellingStep> tellingStep(const DiagnosisGround& ground, const Refi
   const FurtherCovariance covariances(ground, further);
   std::optional<TellingStep> best;
   for (std::size_t k = 0; k < further.list.size(); ++k) {
-    auto whitening = Whitening::ofCovariance(covariances.with(further.list[k]), n + 1, "the covariance");
+    auto whitening = Whitening::ofCovariance(covariances.with(further.list[k]), n + 1, say("the covariance"));
     if (!whitening) continue;
     const double then = leftOver(FreeOffset(*std::move(whitening)), pick(rivals->difference, n, k),
                                  pick(rivals->slope, n, k));

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -13,14 +15,14 @@ bool hasReading(const Check& check) {
 
 void summarise(const Channel& channel, ChannelEvaluation& evaluation) {
   if (!evaluation.prediction.zero) {
-    evaluation.status = "cannot be predicted";
+    evaluation.status = say("cannot be predicted");
     return;
   }
   if (channel.setup.sequence.empty()) {
-    evaluation.status = "no steps";
+    evaluation.status = say("no steps");
     return;
   }
-  evaluation.status = "not checked";
+  evaluation.status = say("not checked");
   for (std::size_t k = channel.checks.size(); k-- > 0;) {
     if (!hasReading(channel.checks[k])) continue;
     evaluation.verdict = evaluation.checks[k].assessment.verdict;

@@ -5,6 +5,7 @@
 #include "core/circuit/hookup.h"
 #include "core/flow/movement.h"
 #include "core/flow/placement.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -23,14 +24,14 @@ constexpr double rounding = 1e-13;
 std::string listed(const Words& words) {
   std::string text;
   for (std::size_t k = 0; k < words.size(); ++k)
-    text += (k == 0 ? "" : k + 1 < words.size() ? ", " : " and ") + words[k];
+    text += (k == 0 ? "" : k + 1 < words.size() ? ", " : say(" and ")) + words[k];
   return text;
 }
 
 std::string leadsText(const std::vector<LeadRole>& leads) {
   Words names;
   for (const LeadRole lead : leads) names.emplace_back(leadName(lead));
-  return (names.size() == 1 ? "lead " : "leads ") + listed(names);
+  return (names.size() == 1 ? say("lead ") : say("leads ")) + listed(names);
 }
 
 /// "from 350 Ω to 349.3 Ω", with as many digits as their difference needs to be seen.
@@ -39,18 +40,18 @@ std::string fromTo(double before, double after, const std::string& unit) {
   const double order = difference > 0 ? std::floor(std::log10(difference)) : 0;
   const int decimals = std::clamp(2 - static_cast<int>(order), 0, 9);
   const auto shown = [&](double value) {
-    std::string text = formatFixed(value, decimals);
+    std::string text = core::shown(formatFixed(value, decimals));
     if (decimals > 0) text.erase(text.find_last_not_of('0') + 1);
     if (text.ends_with('.')) text.pop_back();
     return text + unit;
   };
-  return "from " + shown(before) + " to " + shown(after);
+  return say("from {1} to {2}", {shown(before), shown(after)});
 }
 
 std::string voltText(double volts) {
   const double size = std::abs(volts);
-  if (size >= 1e-5) return formatNumber(1e3 * size, 4) + " mV";
-  return formatNumber(1e6 * size, 3) + " µV";
+  if (size >= 1e-5) return core::shown(formatNumber(1e3 * size, 4)) + " mV";
+  return say("{1} µV", {core::shown(formatNumber(1e6 * size, 3))});
 }
 
 /// The closed shunts of one step, and what they do, in words.
@@ -81,7 +82,7 @@ class Causes {
     ShuntPlacement place;
   };
 
-  static std::string nameOf(const Shunt& shunt) { return shunt.name.empty() ? "the shunt" : shunt.name; }
+  static std::string nameOf(const Shunt& shunt) { return shunt.name.empty() ? say("the shunt") : shunt.name; }
 
   std::string onArm(std::size_t arm) const {
     Words names;
@@ -96,12 +97,14 @@ class Causes {
     const double ratio = m_movement.armRatio[arm], own = armResistance(arm);
     const std::string number = std::to_string(arm + 1);
     if (ratio == 1)
-      return listed(names) + (one ? " lies" : " lie") + " over arm " + number + " without voltage";
-    std::string text = listed(names) + (one ? " lowers arm " : " together lower arm ") + number + " " +
-                       fromTo(own, ratio * own, " Ω");
+      return say("{1}{2} over arm {3} without voltage",
+                 {listed(names), (one ? say(" lies") : say(" lie")), number});
+    std::string text = listed(names) + (one ? say(" lowers arm ") : say(" together lower arm ")) + number +
+                       " " + fromTo(own, ratio * own, " Ω");
     std::sort(leads.begin(), leads.end());
     leads.erase(std::unique(leads.begin(), leads.end()), leads.end());
-    if (!leads.empty()) text += ", with " + leadsText(leads) + " inside " + (one ? "its" : "their") + " loop";
+    if (!leads.empty())
+      text += say(", with {1} inside {2} loop", {leadsText(leads), (one ? "its" : "their")});
     return text;
   }
 
@@ -113,32 +116,36 @@ class Causes {
   }
 
   std::string overBridge(const Closed& closed) const {
-    const std::string text = nameOf(*closed.shunt) + " lies over both halves and loads the excitation";
+    const std::string text =
+        say("{1} lies over both halves and loads the excitation", {nameOf(*closed.shunt)});
     const double before = m_movement.bridge.before.base(), after = m_movement.bridge.after.base();
-    if (std::abs(after - before) <= rounding * before) return text + " alone: the bridge keeps its voltage";
-    return text + ": the bridge is left with " + formatNumber(after, 5) + " V of " + formatNumber(before, 5) +
-           " V";
+    if (std::abs(after - before) <= rounding * before)
+      return say("{1} alone: the bridge keeps its voltage", {text});
+    return say("{1}: the bridge is left with {2} V of {3} V",
+               {text, core::shown(formatNumber(after, 5)), core::shown(formatNumber(before, 5))});
   }
 
   std::string overOutput(const Closed& closed) const {
     const auto& [minus, plus] = m_movement.halves;
-    const std::string text = nameOf(*closed.shunt) + " lies between the signal corners";
+    const std::string text = say("{1} lies between the signal corners", {nameOf(*closed.shunt)});
     const double apart = std::abs(plus.before - minus.before);
-    return text + (apart > rounding ? " and draws them together" : ", which have the same potential");
+    return text +
+           (apart > rounding ? say(" and draws them together") : say(", which have the same potential"));
   }
 
   std::string overLeads(const Closed& closed) const {
     const std::vector<LeadRole>& leads = closed.place.leads;
-    std::string text = nameOf(*closed.shunt) + " lies over " + leadsText(leads) + " alone";
+    std::string text = say("{1} lies over {2} alone", {nameOf(*closed.shunt), leadsText(leads)});
     if (leads.size() != 1) return text;
     const double own = leadResistance(m_setup.bridge, leads[0]).base();
     const double beside = resistanceOf(*closed.shunt).base();
-    return text + " and lowers it " + fromTo(own, own * beside / (own + beside), " Ω");
+    return say("{1} and lowers it {2}", {text, fromTo(own, own * beside / (own + beside), " Ω")});
   }
 
   std::string fromEndToEnd(const Closed& closed) const {
-    return nameOf(*closed.shunt) + " lies between " + pointName(m_setup.bridge, closed.shunt->a) + " and " +
-           pointName(m_setup.bridge, closed.shunt->b);
+    return say("{1} lies between {2} and {3}",
+               {nameOf(*closed.shunt), pointName(m_setup.bridge, closed.shunt->a),
+                pointName(m_setup.bridge, closed.shunt->b)});
   }
 
   const Setup& m_setup;
@@ -151,17 +158,20 @@ class Causes {
 Words circumstances(const Bridge& bridge) {
   const Hookup hookup = hookupInUse(bridge);
   Words words;
-  if (hookup.signalReversed) words.emplace_back("the signal reversed");
-  if (hookup.excitationReversed) words.emplace_back("the excitation reversed");
-  for (const LeadPair& pair : hookup.exchanged) words.push_back(leadsText({pair.a, pair.b}) + " exchanged");
-  for (const LeadPair& pair : hookup.touching) words.push_back(leadsText({pair.a, pair.b}) + " touching");
+  if (hookup.signalReversed) words.emplace_back(say("the signal reversed"));
+  if (hookup.excitationReversed) words.emplace_back(say("the excitation reversed"));
+  for (const LeadPair& pair : hookup.exchanged)
+    words.push_back(say("{1} exchanged", {leadsText({pair.a, pair.b})}));
+  for (const LeadPair& pair : hookup.touching)
+    words.push_back(say("{1} touching", {leadsText({pair.a, pair.b})}));
   for (std::size_t role = 0; role < leadRoleCount; ++role)
-    if (hookup.broken[role]) words.push_back(leadsText({static_cast<LeadRole>(role)}) + " broken");
+    if (hookup.broken[role]) words.push_back(say("{1} broken", {leadsText({static_cast<LeadRole>(role)})}));
   Words leaking;
   for (const std::size_t arm : {0, 1, 2, 3})
     if (bridge.leaks[arm].across || bridge.leaks[arm].toStructure) leaking.push_back(std::to_string(arm + 1));
   if (!leaking.empty())
-    words.push_back((leaking.size() == 1 ? "arm " : "arms ") + listed(leaking) + " leaking");
+    words.push_back(
+        say("{1}{2} leaking", {(leaking.size() == 1 ? say("arm ") : say("arms ")), listed(leaking)}));
   return words;
 }
 
@@ -182,39 +192,42 @@ std::string terminalsText(const Movement& movement) {
     return Moved{std::string(nodeName(half.signal)), seen ? volts : 0};
   };
   Moved more = moved(movement.halves[0]), less = moved(movement.halves[1]);
-  if (more.volts == 0 && less.volts == 0) return more.name + " and " + less.name + " stay";
+  if (more.volts == 0 && less.volts == 0) return say("{1} and {2} stay", {more.name, less.name});
   if (std::abs(less.volts) > std::abs(more.volts) * (1 + unseen)) std::swap(more, less);
   const double share = less.volts / more.volts;
   if (std::abs(share - 1) < unseen)
-    return more.name + " and " + less.name + (more.volts > 0 ? " both rise by " : " both fall by ") +
-           voltText(more.volts);
-  const std::string text = more.name + " " + more.verb() + " by " + voltText(more.volts);
-  if (std::abs(share) < unseen) return text + " while " + less.name + " stays";
+    return say("{1} and {2}{3}{4}",
+               {more.name, less.name, (more.volts > 0 ? say(" both rise by ") : say(" both fall by ")),
+                voltText(more.volts)});
+  const std::string text = say("{1} {2} by {3}", {more.name, more.verb(), voltText(more.volts)});
+  if (std::abs(share) < unseen) return say("{1} while {2} stays", {text, less.name});
   if (std::abs(share) < slight)
-    return text + " while " + less.name + " hardly moves (it " + less.verb() + " by " + voltText(less.volts) +
-           ")";
-  if (share < 0) return text + " while " + less.name + " " + less.verb() + " by " + voltText(less.volts);
-  return text + " and " + less.name + " only by " + voltText(less.volts);
+    return say("{1} while {2} hardly moves (it {3} by {4})",
+               {text, less.name, less.verb(), voltText(less.volts)});
+  if (share < 0) return say("{1} while {2} {3} by {4}", {text, less.name, less.verb(), voltText(less.volts)});
+  return say("{1} and {2} only by {3}", {text, less.name, voltText(less.volts)});
 }
 
 std::string outputText(const Bridge& bridge, const Movement& movement) {
-  const std::string name = bridge.hookup.signalReversed ? "the output S- - S+ " : "the output S+ - S- ";
-  if (movement.polarity == Polarity::None) return name + "does not change";
+  const std::string name =
+      bridge.hookup.signalReversed ? say("the output S- - S+ ") : say("the output S+ - S- ");
+  if (movement.polarity == Polarity::None) return say("{1}does not change", {name});
   const double change = movement.change.base();
-  return name + (change > 0 ? "rises by " : "falls by ") + formatNumber(1e3 * std::abs(change), 4) +
-         " mV/V, " + std::string(polarityWord(movement.polarity));
+  return name + (change > 0 ? say("rises by ") : say("falls by ")) +
+         core::shown(formatNumber(1e3 * std::abs(change), 4)) + " mV/V, " +
+         std::string(polarityWord(movement.polarity));
 }
 
 /// "which simulates compression of gauge 1, -1000 µm/m"; empty where nothing is simulated.
 std::string strainText(const Bridge& bridge, const Movement& movement) {
   if (movement.polarity == Polarity::None || !movement.simulated) return {};
-  const std::string amount =
-      formatNumber(simulatedInUnit(bridge, *movement.simulated), 4) + " " + simulatedUnitText(bridge);
-  if (isTransducer(bridge)) return ", which simulates a load of " + amount;
+  const std::string amount = core::shown(formatNumber(simulatedInUnit(bridge, *movement.simulated), 4)) +
+                             " " + simulatedUnitText(bridge);
+  if (isTransducer(bridge)) return say(", which simulates a load of {1}", {amount});
   const std::string way = *movement.simulated < 0 ? "compression" : "tension";
   if (bridge.hookup.gaugesReversed)
-    return ", which simulates " + way + ", " + amount + ", the gauges being reversed";
-  return ", which simulates " + way + " of gauge 1, " + amount;
+    return say(", which simulates {1}, {2}, the gauges being reversed", {way, amount});
+  return say(", which simulates {1} of gauge 1, {2}", {way, amount});
 }
 
 std::string sentenceFrom(std::string text) {
@@ -227,11 +240,12 @@ std::string sentenceFrom(std::string text) {
 
 std::string sentenceOf(const Setup& setup, std::size_t step, const Movement& movement) {
   if (step >= setup.sequence.size() || setup.sequence[step].closed.empty())
-    return "No shunt is closed, so nothing moves.";
+    return say("No shunt is closed, so nothing moves.");
   const Words around = circumstances(setup.bridge);
-  const std::string text = (around.empty() ? "" : "With " + listed(around) + ", ") +
-                           listed(Causes(setup, step, movement).texts()) + ", so " + terminalsText(movement) +
-                           ": " + outputText(setup.bridge, movement) + strainText(setup.bridge, movement);
+  const std::string text =
+      say("{1}{2}, so {3}: {4}{5}", {(around.empty() ? "" : say("With {1}, ", {listed(around)})),
+                                     listed(Causes(setup, step, movement).texts()), terminalsText(movement),
+                                     outputText(setup.bridge, movement), strainText(setup.bridge, movement)});
   return sentenceFrom(text);
 }
 

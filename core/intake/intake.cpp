@@ -7,6 +7,7 @@
 
 #include "core/assess/reading_unit.h"
 #include "core/document/edits.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -22,8 +23,8 @@ std::optional<std::size_t> columnCalled(const Recording& recording, const std::s
 Result<LevelMatch> matchOf(const Channel& channel, const Column& column, const std::vector<Level>& levels) {
   if (const auto same = requireReadingUnit(channel.setup.instrument, column.unit); !same) return same.error();
   if (levels.empty())
-    return Error{"", "no level was found in the column " + inQuotes(column.name),
-                 "Look whether the recording is of this channel"};
+    return Error{"", say("no level was found in the column {1}", {inQuotes(column.name)}),
+                 say("Look whether the recording is of this channel")};
   const auto steps = expectedSteps(channel.setup, predict(channel.setup));
   if (!steps) return steps.error();
   return matchLevels(*steps, levels);
@@ -34,8 +35,9 @@ std::string wordsOnTaken(const LevelMatch& match, RunChoice choice, const Setup&
                          const std::vector<Level>& levels) {
   std::vector<std::string> sentences = matchText({chosenRun(match, choice), {}}, setup, levels);
   if (match.runs.size() > 1)
-    sentences.insert(sentences.begin(), "Run " + std::to_string(choice.run + 1) + " of the " +
-                                            std::to_string(match.runs.size()) + " in the recording.");
+    sentences.insert(sentences.begin(),
+                     say("Run {1} of the {2} in the recording.",
+                         {std::to_string(choice.run + 1), std::to_string(match.runs.size())}));
   const bool isWhole = chosenRun(match, choice).stepsWithLevel() == setup.sequence.size();
   if (sentences.size() == 1 && isWhole) return {};
   std::string words;

@@ -7,6 +7,7 @@
 
 #include "core/levels/describe.h"
 #include "core/levels/find_spans.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -32,21 +33,22 @@ Check checkOf(std::span<const double> values) {
 
 Error tooLarge(std::span<const double> values, std::size_t begin) {
   while (!(std::abs(values[begin]) > greatestValue)) ++begin;
-  const std::string where = "sample " + std::to_string(begin + 1);
-  if (std::isinf(values[begin])) return {where, "the value is not a finite number", "Leave it out"};
-  return {where, "the value is too large", "Choose another unit"};
+  const std::string where = say("sample {1}", {std::to_string(begin + 1)});
+  if (std::isinf(values[begin])) return {where, say("the value is not a finite number"), say("Leave it out")};
+  return {where, say("the value is too large"), say("Choose another unit")};
 }
 
 std::optional<Error> faultOfTimes(const TimeAxis& time, std::span<const double> values) {
   if (time.size() != values.size()) {
-    return Error{
-        "recording",
-        std::to_string(time.size()) + " times do not pair with " + std::to_string(values.size()) + " values",
-        "Give every value its time"};
+    return Error{"recording",
+                 say("{1} times do not pair with {2} values",
+                     {std::to_string(time.size()), std::to_string(values.size())}),
+                 say("Give every value its time")};
   }
-  if (values.size() < 3) return Error{"recording", "it has fewer than three samples", "Record for longer"};
+  if (values.size() < 3)
+    return Error{"recording", say("it has fewer than three samples"), say("Record for longer")};
   if (time.front() == time.back()) {
-    return Error{"recording", "all times are equal", "Choose the column that holds the time"};
+    return Error{"recording", say("all times are equal"), say("Choose the column that holds the time")};
   }
   return std::nullopt;
 }
@@ -60,7 +62,8 @@ std::optional<Error> faultOfValues(std::span<const double> values, const std::st
     numbers += check.numbers;
   }
   if (numbers >= 3) return std::nullopt;
-  return Error{"recording", "it has fewer than three numbers", "Choose another column or record for longer"};
+  return Error{"recording", say("it has fewer than three numbers"),
+               say("Choose another column or record for longer")};
 }
 
 }  // namespace

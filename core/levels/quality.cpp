@@ -4,6 +4,8 @@
 #include <cmath>
 #include <cstdio>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -36,14 +38,14 @@ LevelQuality grade(double value, double fair, double poor) {
 /// the noise being normal.
 Finding fewSamples(const Level& level) {
   const auto samples = static_cast<double>(level.samples);
-  const std::string noun = level.samples == 1 ? " sample" : " samples";
-  return {grade(-samples, -20, -5), "only " + figure(samples) + noun};
+  const std::string noun = level.samples == 1 ? say(" sample") : say(" samples");
+  return {grade(-samples, -20, -5), say("only {1}{2}", {figure(samples), noun})};
 }
 
 /// Gaps of a tenth are usual in logged data; with more than half missing the rest may not stand for it.
 Finding missing(const Level& level, const LevelEvidence& evidence) {
   const double share = static_cast<double>(evidence.missing) / static_cast<double>(level.span.size());
-  return {grade(share, 0.1, 0.5), percent(share) + " of its samples are missing"};
+  return {grade(share, 0.1, 0.5), say("{1} of its samples are missing", {percent(share)})};
 }
 
 /// Spikes come in one sample of a hundred or fewer; with more than one in twenty what is left out may belong
@@ -51,20 +53,21 @@ Finding missing(const Level& level, const LevelEvidence& evidence) {
 Finding outliers(const Level& level) {
   const double share =
       static_cast<double>(level.outliers) / static_cast<double>(level.samples + level.outliers);
-  return {grade(share, 0.015, 0.05), percent(share) + " of its samples are outliers"};
+  return {grade(share, 0.015, 0.05), say("{1} of its samples are outliers", {percent(share)})};
 }
 
 /// Of fewer than ten independent samples the uncertainty is a guess, of fewer than three it is a poor one.
 Finding slowNoise(const Level& level) {
   return {grade(-level.effectiveSamples, -10, -3),
-          "the noise is so slow that " + roundedCount(static_cast<double>(level.samples)) +
-              " samples count as " + roundedCount(level.effectiveSamples)};
+          say("the noise is so slow that {1} samples count as {2}",
+              {roundedCount(static_cast<double>(level.samples)), roundedCount(level.effectiveSamples)})};
 }
 
 /// A tail shifts the mean; within its uncertainty that is allowed for.
 Finding settling(const Level& level, const LevelEvidence& evidence) {
   if (evidence.settling == 0) return {};
-  return {grade(std::abs(evidence.settling), 0, level.stdUncertainty), "still settling at its beginning"};
+  return {grade(std::abs(evidence.settling), 0, level.stdUncertainty),
+          say("still settling at its beginning")};
 }
 
 /// A straight drift leaves the mean what it is at mid-time. It is named when it is beyond chance (three
@@ -73,9 +76,9 @@ Finding drift(const Level& level) {
   const double change = std::abs(level.drift_per_s) * (level.end_s - level.begin_s);
   if (std::abs(level.drift_per_s) < 3 * level.driftUncertainty_per_s || change == 0) return {};
   const double ratio = change / level.stdUncertainty;
-  if (level.stdUncertainty == 0) return {LevelQuality::Fair, "drifts within the level"};
+  if (level.stdUncertainty == 0) return {LevelQuality::Fair, say("drifts within the level")};
   return {grade(ratio, 5, 100),
-          "drifts by " + roundedCount(ratio) + " times its uncertainty within the level"};
+          say("drifts by {1} times its uncertainty within the level", {roundedCount(ratio)})};
 }
 
 /// Mean and robust mean of normal noise differ by about a third of the uncertainty. Where few codes occur the
@@ -83,19 +86,20 @@ Finding drift(const Level& level) {
 Finding disagreement(const Level& level, const LevelEvidence& evidence) {
   if (!(level.stdUncertainty > 0) || evidence.resolution > evidence.scatter) return {};
   const double ratio = std::abs(level.mean - level.robustMean) / level.stdUncertainty;
-  return {grade(ratio, 1.5, 3), "mean and robust mean differ by " + figure(ratio) + " times the uncertainty"};
+  return {grade(ratio, 1.5, 3),
+          say("mean and robust mean differ by {1} times the uncertainty", {figure(ratio)})};
 }
 
 Finding resolution(const Level& level, const LevelEvidence& evidence) {
   if (evidence.isConstant) {
     return {LevelQuality::Fair,
             evidence.resolution > 0
-                ? "all samples are equal: the resolution of the recording bounds what can be told"
-                : "all samples are equal: they do not tell their uncertainty"};
+                ? say("all samples are equal: the resolution of the recording bounds what can be told")
+                : say("all samples are equal: they do not tell their uncertainty")};
   }
   // When rounding makes up more than half of the variance.
   return {grade(evidence.rounding, level.stdUncertainty / std::sqrt(2.0), HUGE_VAL),
-          "the resolution of the recording bounds what can be told"};
+          say("the resolution of the recording bounds what can be told")};
 }
 
 }  // namespace
@@ -103,7 +107,7 @@ Finding resolution(const Level& level, const LevelEvidence& evidence) {
 void judge(Level& level, const LevelEvidence& evidence) {
   if (level.samples == 0) {
     level.quality = LevelQuality::Poor;
-    level.reason = "none of its samples is a number";
+    level.reason = say("none of its samples is a number");
     return;
   }
   level.quality = LevelQuality::Good;

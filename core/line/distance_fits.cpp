@@ -11,13 +11,14 @@
 #include "core/line/points.h"
 #include "core/line/stated_fits.h"
 #include "core/line/whitened_fit.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
 
 using Column = std::vector<double>;
 
-constexpr std::string_view fullMatrix = "the covariance of x and y";
+constexpr std::string_view fullMatrix = sayLater("the covariance of x and y");
 
 struct ScaledPoints {
   double xScale, yScale;
@@ -63,7 +64,7 @@ struct MatrixErrors {
   Result<Whitening> ofResiduals(double b) const {
     const Matrix covariance = yy + b * b * xx - b * (xy + xy.transpose());
     return Whitening::ofCovariance({covariance.data(), static_cast<std::size_t>(covariance.size())},
-                                   static_cast<std::size_t>(yy.rows()), fullMatrix,
+                                   static_cast<std::size_t>(yy.rows()), say(fullMatrix),
                                    static_cast<std::size_t>(xx.rows()) + 1);
   }
 
@@ -152,8 +153,8 @@ CentredLine halfway(const CentredLine& from, const CentredLine& to) {
 }
 
 Error unsettled() {
-  return {"points", "the iteration does not settle: the points fix no line within their uncertainties",
-          "Look for points or uncertainties that are wrong, or add points farther apart"};
+  return {"points", say("the iteration does not settle: the points fix no line within their uncertainties"),
+          say("Look for points or uncertainties that are wrong, or add points farther apart")};
 }
 
 template <class Errors>
@@ -193,17 +194,18 @@ Result<Column> correlationsOf(std::span<const double> covariances, std::span<con
   if (covariances.empty()) return correlations;
   if (covariances.size() != ux.size())
     return Error{"covxy",
-                 "there are " + std::to_string(covariances.size()) + " of them for " +
-                     std::to_string(ux.size()) + " points",
-                 "Give every point a covariance, or none"};
+                 say("there are {1} of them for {2} points",
+                     {std::to_string(covariances.size()), std::to_string(ux.size())}),
+                 say("Give every point a covariance, or none")};
   for (std::size_t i = 0; i < ux.size(); ++i) {
     if (covariances[i] == 0) continue;
     correlations[i] = covariances[i] / ux[i] / uy[i];
     if (std::abs(correlations[i]) < 1 - 1e-12) continue;
-    return Error{"point " + std::to_string(i + 1),
-                 std::isfinite(covariances[i]) ? "its covariance of x and y is not smaller than ux times uy"
-                                               : "its covariance of x and y is not a finite number",
-                 "Correct the covariance or the uncertainties"};
+    return Error{say("point {1}", {std::to_string(i + 1)}),
+                 std::isfinite(covariances[i])
+                     ? say("its covariance of x and y is not smaller than ux times uy")
+                     : say("its covariance of x and y is not a finite number"),
+                 say("Correct the covariance or the uncertainties")};
   }
   return correlations;
 }
@@ -211,18 +213,18 @@ Result<Column> correlationsOf(std::span<const double> covariances, std::span<con
 /// What keeps a matrix that is symmetric from being a covariance of x, some of them exact, and y.
 std::optional<Error> faultOfFullCovariance(std::span<const double> covariance, std::size_t points) {
   const std::size_t size = 2 * points;
-  if (auto fault = faultOfCovariance(covariance, size, fullMatrix)) return fault;
+  if (auto fault = faultOfCovariance(covariance, size, say(fullMatrix))) return fault;
   Column checked(covariance.begin(), covariance.end());
   for (std::size_t i = 0; i < points; ++i) {
     if (covariance[i * size + i] != 0) continue;
     const auto row = covariance.subspan(i * size, size);
     if (std::any_of(row.begin(), row.end(), [](double v) { return v != 0; }))
-      return Error{"row " + std::to_string(i + 1) + " of " + std::string(fullMatrix),
-                   "an x without a variance cannot have covariances",
-                   "Give it a variance, or leave its row and column zero"};
+      return Error{say("row {1} of {2}", {std::to_string(i + 1), say(fullMatrix)}),
+                   say("an x without a variance cannot have covariances"),
+                   say("Give it a variance, or leave its row and column zero")};
     checked[i * size + i] = 1;
   }
-  const auto whitening = Whitening::ofCovariance(checked, size, fullMatrix);
+  const auto whitening = Whitening::ofCovariance(checked, size, say(fullMatrix));
   if (!whitening) return whitening.error();
   return std::nullopt;
 }

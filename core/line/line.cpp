@@ -7,6 +7,7 @@
 #include "core/line/double_double.h"
 #include "core/line/finite_line.h"
 #include "core/line/points.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -117,7 +118,8 @@ Result<Line> finiteLine(Line line) {
       allFinite(line.residuals) && allFinite(line.standardised) && allFinite(line.leverages) &&
       allFinite(line.adjustedX))
     return line;
-  return Error{"points", "the numbers are too large or too small to fit a line to", "Choose other units"};
+  return Error{"points", say("the numbers are too large or too small to fit a line to"),
+               say("Choose other units")};
 }
 
 Result<Line> fitLine(std::span<const double> x, std::span<const double> y) {
@@ -138,15 +140,15 @@ double valueAt(const Line& line, double x) { return std::fma(line.slope, x, line
 std::string_view lineFitName(LineFit fit) {
   switch (fit) {
     case LineFit::Ordinary:
-      return "ordinary least squares";
+      return sayName("ordinary least squares");
     case LineFit::Weighted:
-      return "weighted least squares";
+      return sayName("weighted least squares");
     case LineFit::Distance:
-      return "generalised distance regression";
+      return sayName("generalised distance regression");
     case LineFit::Correlated:
-      return "least squares with correlated readings";
+      return sayName("least squares with correlated readings");
     case LineFit::Generalised:
-      return "least squares with correlated x and y";
+      return sayName("least squares with correlated x and y");
   }
   return {};
 }

@@ -5,6 +5,7 @@
 
 #include "core/line/distributions.h"
 #include "core/uncertainty/propagation.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -33,8 +34,8 @@ LineEstimate forwardOf(const Line& line, double x, double ux) {
 Result<LineEstimate> inverseOf(const Line& line, double y, double uy) {
   const double x = (y - line.intercept) / line.slope;
   if (!std::isfinite(x))
-    return Error{"line", "its slope is zero, so no x belongs to a y",
-                 "Fit the line to points that rise or fall"};
+    return Error{"line", say("its slope is zero, so no x belongs to a y"),
+                 say("Fit the line to points that rise or fall")};
   LineEstimate estimate{x, std::nullopt};
   if (const auto error = lineError(line, x))
     estimate.standard = std::hypot(*error, uy) / std::abs(line.slope);
@@ -43,10 +44,10 @@ Result<LineEstimate> inverseOf(const Line& line, double y, double uy) {
 
 Result<LineEstimate> inverseOfMean(const Line& line, double y, unsigned readings) {
   if (readings == 0)
-    return Error{"readings", "there are none to take the mean of", "Give at least one reading"};
+    return Error{"readings", say("there are none to take the mean of"), say("Give at least one reading")};
   if (!fromScatter(line))
-    return Error{"line", "a fit to stated uncertainties does not tell how new readings scatter",
-                 "State the uncertainty of the mean"};
+    return Error{"line", say("a fit to stated uncertainties does not tell how new readings scatter"),
+                 say("State the uncertainty of the mean")};
   return inverseOf(line, y, line.residualDeviation.value_or(0) / std::sqrt(readings));
 }
 

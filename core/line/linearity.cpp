@@ -9,6 +9,7 @@
 #include "core/line/double_double.h"
 #include "core/line/line.h"
 #include "core/line/points.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -176,7 +177,7 @@ Result<ReferenceFit> lineThrough(std::span<const double> x, std::span<const doub
     case ReferenceLine::ZeroBasedMinimax:
       return zeroBasedMinimaxLine(x, y);
   }
-  return Error{"line", "the reference line is not known", ""};
+  return Error{"line", say("the reference line is not known"), ""};
 }
 
 }  // namespace
@@ -185,11 +186,12 @@ Result<ReferenceFit> referenceLineOf(std::span<const double> x, std::span<const 
                                      ReferenceLine reference) {
   if (auto fault = faultOfPoints(x, y, 2)) return *fault;
   if (std::adjacent_find(x.begin(), x.end(), std::greater_equal<>()) != x.end())
-    return Error{"points", "x does not rise from point to point", "Give one point per x, in rising order"};
+    return Error{"points", say("x does not rise from point to point"),
+                 say("Give one point per x, in rising order")};
   auto line = lineThrough(x, y, reference);
   if (line && !std::isfinite(line->intercept + line->slope))
-    return Error{"points", "the numbers are too large or too small to draw a line through",
-                 "Choose other units"};
+    return Error{"points", say("the numbers are too large or too small to draw a line through"),
+                 say("Choose other units")};
   return line;
 }
 
@@ -207,15 +209,15 @@ Result<Linearity> linearityOf(std::span<const double> x, std::span<const double>
   if (auto fault = faultOfPoints(x, y, 2)) return *fault;
   const Characteristic mean = meanCharacteristic(x, y);
   if (mean.x.size() < 2) {
-    return Error{"points", "all x are equal, so there is no range", "Add a point at another x"};
+    return Error{"points", say("all x are equal, so there is no range"), say("Add a point at another x")};
   }
   const auto line = referenceLineOf(mean.x, mean.y, reference);
   if (!line) return line.error();
 
   Linearity linearity{reference, line->intercept, line->slope, mean.y.back() - mean.y.front()};
   if (linearity.fullScaleOutput == 0) {
-    return Error{"points", "the outputs at both ends of the range are equal, so there is no full scale",
-                 "Add points over the whole range"};
+    return Error{"points", say("the outputs at both ends of the range are equal, so there is no full scale"),
+                 say("Add points over the whole range")};
   }
   double size = 0;
   std::vector<double> deviations;

@@ -4,26 +4,28 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/language.h"
+
 namespace core {
 
 std::optional<Error> faultOfPoints(std::span<const double> x, std::span<const double> y, std::size_t least) {
   if (x.size() != y.size()) {
-    return Error{
-        "points",
-        std::to_string(x.size()) + " x values do not pair with " + std::to_string(y.size()) + " y values",
-        "Give every point an x and a y"};
+    return Error{"points",
+                 say("{1} x values do not pair with {2} y values",
+                     {std::to_string(x.size()), std::to_string(y.size())}),
+                 say("Give every point an x and a y")};
   }
   for (std::size_t i = 0; i < x.size(); ++i) {
     if (std::isfinite(x[i]) && std::isfinite(y[i])) continue;
-    return Error{"point " + std::to_string(i + 1),
-                 std::string(std::isfinite(x[i]) ? "y" : "x") + " is not a finite number",
-                 "Correct the value or leave the point out"};
+    return Error{say("point {1}", {std::to_string(i + 1)}),
+                 say("{1} is not a finite number", {std::isfinite(x[i]) ? "y" : "x"}),
+                 say("Correct the value or leave the point out")};
   }
   if (x.size() < least) {
     return Error{
         "points",
-        "there are " + std::to_string(x.size()) + ", the fit needs at least " + std::to_string(least),
-        "Add points"};
+        say("there are {1}, the fit needs at least {2}", {std::to_string(x.size()), std::to_string(least)}),
+        say("Add points")};
   }
   return std::nullopt;
 }
@@ -34,27 +36,27 @@ std::optional<Error> faultOfLinePoints(std::span<const double> x, std::span<cons
   const double useless = throughZero ? 0 : x.front();
   if (std::any_of(x.begin(), x.end(), [&](double v) { return v != useless; })) return std::nullopt;
   return Error{"points",
-               throughZero ? "all x are zero, so no line through zero is fixed"
-                           : "all x are equal, so no line is fixed",
-               "Add a point at another x"};
+               throughZero ? say("all x are zero, so no line through zero is fixed")
+                           : say("all x are equal, so no line is fixed"),
+               say("Add a point at another x")};
 }
 
 std::optional<Error> faultOfUncertainties(std::span<const double> uncertainties, std::size_t points,
                                           std::string_view name, Exact exact) {
   if (uncertainties.size() != points)
     return Error{std::string(name),
-                 "there are " + std::to_string(uncertainties.size()) + " of them for " +
-                     std::to_string(points) + " points",
-                 "Give every point an uncertainty"};
+                 say("there are {1} of them for {2} points",
+                     {std::to_string(uncertainties.size()), std::to_string(points)}),
+                 say("Give every point an uncertainty")};
   for (std::size_t i = 0; i < points; ++i) {
     const double u = uncertainties[i];
     if (std::isfinite(u) && (u > 0 || (u == 0 && exact == Exact::Yes))) continue;
-    const std::string where = "point " + std::to_string(i + 1), of(name);
+    const std::string where = say("point {1}", {std::to_string(i + 1)}), of(name);
     if (u == 0)
-      return Error{where, of + " is zero, which would give the point infinite weight",
-                   "State an uncertainty above zero, or leave the column out when none are known"};
-    return Error{where, of + (u < 0 ? " is negative" : " is not a finite number"),
-                 "Correct the uncertainty or leave the point out"};
+      return Error{where, say("{1} is zero, which would give the point infinite weight", {of}),
+                   say("State an uncertainty above zero, or leave the column out when none are known")};
+    return Error{where, of + (u < 0 ? say(" is negative") : say(" is not a finite number")),
+                 say("Correct the uncertainty or leave the point out")};
   }
   return std::nullopt;
 }

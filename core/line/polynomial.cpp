@@ -6,6 +6,7 @@
 
 #include "core/line/double_double.h"
 #include "core/line/points.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -116,15 +117,15 @@ void addScatter(Polynomial& polynomial, const std::vector<Basis>& bases, DoubleD
 
 std::optional<Error> faultOfDegree(std::span<const double> x, int degree) {
   if (degree < 0 || degree > greatestDegree) {
-    return Error{"polynomial", "degree " + std::to_string(degree) + " cannot be fitted",
-                 "Choose a degree from 0 to " + std::to_string(greatestDegree)};
+    return Error{"polynomial", say("degree {1} cannot be fitted", {std::to_string(degree)}),
+                 say("Choose a degree from 0 to {1}", {std::to_string(greatestDegree)})};
   }
   const std::size_t different = differentValues(x);
   if (different > static_cast<std::size_t>(degree)) return std::nullopt;
-  return Error{
-      "points",
-      std::to_string(different) + " different x do not fix a polynomial of degree " + std::to_string(degree),
-      "Add points at other x or lower the degree"};
+  return Error{"points",
+               say("{1} different x do not fix a polynomial of degree {2}",
+                   {std::to_string(different), std::to_string(degree)}),
+               say("Add points at other x or lower the degree")};
 }
 
 bool isFinite(const Polynomial& polynomial) {
@@ -163,8 +164,8 @@ Result<Polynomial> fitPolynomial(std::span<const double> x, std::span<const doub
   }
   addScatter(polynomial, bases, rss, xScale, yUnit);
   if (isFinite(polynomial)) return polynomial;
-  return Error{"points", "the numbers are too large or too small to fit a polynomial to",
-               "Choose other units"};
+  return Error{"points", say("the numbers are too large or too small to fit a polynomial to"),
+               say("Choose other units")};
 }
 
 double valueAt(const Polynomial& polynomial, double x) {

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -13,11 +15,12 @@ struct Row {
 };
 
 constexpr std::array<Row, referenceLineCount> rows{{
-    {ReferenceLine::LeastSquares, "least_squares", "least-squares line"},
-    {ReferenceLine::EndPoint, "end_point", "end-point line"},
-    {ReferenceLine::Minimax, "minimax", "minimax line"},
-    {ReferenceLine::ZeroBasedLeastSquares, "zero_based_least_squares", "line through zero by least squares"},
-    {ReferenceLine::ZeroBasedMinimax, "zero_based_minimax", "minimax line through zero"},
+    {ReferenceLine::LeastSquares, "least_squares", sayLater("least-squares line")},
+    {ReferenceLine::EndPoint, "end_point", sayLater("end-point line")},
+    {ReferenceLine::Minimax, "minimax", sayLater("minimax line")},
+    {ReferenceLine::ZeroBasedLeastSquares, "zero_based_least_squares",
+     sayLater("line through zero by least squares")},
+    {ReferenceLine::ZeroBasedMinimax, "zero_based_minimax", sayLater("minimax line through zero")},
 }};
 
 const Row& rowOf(ReferenceLine line) { return rows[static_cast<std::size_t>(line)]; }
@@ -31,6 +34,6 @@ std::optional<ReferenceLine> referenceLineFromKey(std::string_view key) {
   return found == rows.end() ? std::nullopt : std::optional(found->line);
 }
 
-std::string_view referenceLineName(ReferenceLine line) { return rowOf(line).name; }
+std::string_view referenceLineName(ReferenceLine line) { return sayName(rowOf(line).name); }
 
 }  // namespace core

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/line/points.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -36,8 +37,8 @@ double repeatedMedianSlope(std::span<const double> x, std::span<const double> y)
 Result<RobustLine> fitRobustLine(std::span<const double> x, std::span<const double> y) {
   if (auto fault = faultOfLinePoints(x, y, false)) return *fault;
   if (x.size() > mostPoints)
-    return Error{"points", "a robust line through more than 10000 points would take too long",
-                 "Use a part of the points"};
+    return Error{"points", say("a robust line through more than 10000 points would take too long"),
+                 say("Use a part of the points")};
   RobustLine line;
   line.slope = repeatedMedianSlope(x, y);
   std::vector<double> rest;
@@ -46,7 +47,8 @@ Result<RobustLine> fitRobustLine(std::span<const double> x, std::span<const doub
   for (std::size_t i = 0; i < x.size(); ++i) rest[i] = std::abs(y[i] - line.slope * x[i] - line.intercept);
   line.scale = 1.4826 * median(rest);
   if (!std::isfinite(line.slope + line.intercept + line.scale))
-    return Error{"points", "the numbers are too large or too small to fit a line to", "Choose other units"};
+    return Error{"points", say("the numbers are too large or too small to fit a line to"),
+                 say("Choose other units")};
   return line;
 }
 

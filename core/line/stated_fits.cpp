@@ -7,6 +7,7 @@
 #include "core/line/finite_line.h"
 #include "core/line/points.h"
 #include "core/line/whitened_fit.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -40,7 +41,7 @@ Result<Line> fitWeightedLine(std::span<const double> x, std::span<const double> 
 
 Result<Line> fitCorrelatedLine(std::span<const double> x, std::span<const double> y,
                                std::span<const double> covariance, Through through) {
-  constexpr std::string_view matrix = "the covariance of y";
+  const std::string matrix = say("the covariance of y");
   if (auto fault = faultOfLinePoints(x, y, through == Through::Zero)) return *fault;
   if (auto fault = faultOfCovariance(covariance, y.size(), matrix)) return *fault;
   double greatest = 0;

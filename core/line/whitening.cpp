@@ -5,22 +5,25 @@
 #include <cmath>
 #include <limits>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
 using Row = Eigen::Map<const Eigen::VectorXd>;
 
 std::string rowOf(std::string_view name, std::size_t row) {
-  return "row " + std::to_string(row) + " of " + std::string(name);
+  return say("row {1} of {2}", {std::to_string(row), name});
 }
 
 /// `pivot` is the share of its variance that the reading of `row` has for itself, as rounded.
 Error dependent(std::string_view name, std::size_t row, double pivot, double rounding) {
   if (pivot < -rounding)
-    return {rowOf(name, row), "the matrix is no covariance: it gives a sum of readings a negative variance",
-            "Correct the matrix; covariances may not be larger than the variances admit"};
-  return {rowOf(name, row), "the matrix is singular: this row follows from those before it",
-          "Give each reading a variance of its own, or leave one of the readings out"};
+    return {rowOf(name, row),
+            say("the matrix is no covariance: it gives a sum of readings a negative variance"),
+            say("Correct the matrix; covariances may not be larger than the variances admit")};
+  return {rowOf(name, row), say("the matrix is singular: this row follows from those before it"),
+          say("Give each reading a variance of its own, or leave one of the readings out")};
 }
 
 }  // namespace
@@ -43,7 +46,8 @@ Result<Whitening> Whitening::ofCovariance(std::span<const double> covariance, st
   for (std::size_t i = 0; i < readings; ++i) {
     const double variance = covariance[i * readings + i];
     if (!(variance > 0))
-      return Error{rowOf(name, firstRow + i), "its variance is not positive", "Give it a positive variance"};
+      return Error{rowOf(name, firstRow + i), say("its variance is not positive"),
+                   say("Give it a positive variance")};
     standard[i] = std::sqrt(variance);
     double* const row = factor + i * readings;
     for (std::size_t j = 0; j < i; ++j) {
@@ -94,24 +98,26 @@ std::optional<Error> faultOfCovariance(std::span<const double> covariance, std::
   const std::string matrix(name);
   if (covariance.size() != readings * readings)
     return Error{matrix,
-                 "it has " + std::to_string(covariance.size()) + " numbers, the points need " +
-                     std::to_string(readings) + " rows of " + std::to_string(readings),
-                 "Give a row and a column for every value"};
+                 say("it has {1} numbers, the points need {2} rows of {3}",
+                     {std::to_string(covariance.size()), std::to_string(readings), std::to_string(readings)}),
+                 say("Give a row and a column for every value")};
   const auto cell = [&](std::size_t i, std::size_t j) {
-    return "row " + std::to_string(i + 1) + ", column " + std::to_string(j + 1) + " of " + matrix;
+    return say("row {1}, column {2} of {3}", {std::to_string(i + 1), std::to_string(j + 1), matrix});
   };
   for (std::size_t i = 0; i < readings; ++i) {
     const double variance = covariance[i * readings + i];
     for (std::size_t j = 0; j < readings; ++j)
       if (!std::isfinite(covariance[i * readings + j]))
-        return Error{cell(i, j), "it is not a finite number", "Correct the value"};
-    if (variance < 0) return Error{cell(i, i), "a variance cannot be negative", "Correct the value"};
+        return Error{cell(i, j), say("it is not a finite number"), say("Correct the value")};
+    if (variance < 0)
+      return Error{cell(i, i), say("a variance cannot be negative"), say("Correct the value")};
     for (std::size_t j = 0; j < i; ++j) {
       // Sums taken in another order differ in their last digits; that is still symmetric.
       const double allowed = 1e-9 * std::sqrt(variance) * std::sqrt(covariance[j * readings + j]);
       if (std::abs(covariance[i * readings + j] - covariance[j * readings + i]) > allowed)
-        return Error{cell(i, j), "the matrix is not symmetric: row and column exchanged give another value",
-                     "Correct one of the two values"};
+        return Error{cell(i, j),
+                     say("the matrix is not symmetric: row and column exchanged give another value"),
+                     say("Correct one of the two values")};
     }
   }
   return std::nullopt;

@@ -5,18 +5,19 @@
 #include <cmath>
 
 #include "core/plan/prediction.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
 namespace {
 
-std::string kilowatts(double density_W_per_m2) { return formatNumber(density_W_per_m2 / 1e3, 3); }
+std::string kilowatts(double density_W_per_m2) { return shown(formatNumber(density_W_per_m2 / 1e3, 3)); }
 
 /// "2.4 V" or "9.1 mA": what would reach `density` where `present` gives `now`.
 std::string excitationFor(const Instrument& instrument, double density, double now) {
   const double factor = std::sqrt(density / now);
-  if (!instrument.current) return formatNumber(factor * instrument.excitation.base(), 3) + " V";
-  return formatNumber(1e3 * factor * instrument.current->supplied.base(), 3) + " mA";
+  if (!instrument.current) return shown(formatNumber(factor * instrument.excitation.base(), 3)) + " V";
+  return shown(formatNumber(1e3 * factor * instrument.current->supplied.base(), 3)) + " mA";
 }
 
 }  // namespace
@@ -58,13 +59,12 @@ std::optional<HeatAdvice> heatAdvice(const Setup& setup) {
   const std::string_view where = advice.verdict == HeatVerdict::Above   ? "above"
                                  : advice.verdict == HeatVerdict::Below ? "below"
                                                                         : "within";
-  advice.text = "Arm " + std::to_string(warmest.arm + 1) + " turns " +
-                formatNumber(1e3 * warmest.power_W, 3) + " mW into heat, " + kilowatts(now) + " kW/m², " +
-                std::string(where) + " the usual " + kilowatts(least) + " to " + kilowatts(most) +
-                " kW/m² (heat sink " + std::string(heatSinkName(grid.heatSink)) + "; " +
-                std::string(heatDemandName(grid.demand)) + "). " +
-                excitationFor(setup.instrument, most, now) +
-                " would reach the upper end. From a handbook: check your gauge's data sheet.";
+  advice.text =
+      say("Arm {1} turns {2} mW into heat, {3} kW/m², {4} the usual {5} to {6} kW/m² (heat sink {7}; {8}). "
+          "{9} would reach the upper end. From a handbook: check your gauge's data sheet.",
+          {std::to_string(warmest.arm + 1), shown(formatNumber(1e3 * warmest.power_W, 3)), kilowatts(now),
+           where, kilowatts(least), kilowatts(most), heatSinkName(grid.heatSink), heatDemandName(grid.demand),
+           excitationFor(setup.instrument, most, now)});
   return advice;
 }
 

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -13,14 +15,14 @@ struct Row {
 };
 
 constexpr std::array<Row, meritKindCount> rows{{
-    {MeritKind::Nonlinearity, "nonlinearity", "nonlinearity"},
-    {MeritKind::Hysteresis, "hysteresis", "hysteresis"},
-    {MeritKind::Repeatability, "repeatability", "repeatability"},
-    {MeritKind::ZeroReturn, "zero_return", "zero return"},
-    {MeritKind::ZeroShift, "zero_shift", "zero shift"},
-    {MeritKind::Symmetry, "symmetry", "plus/minus asymmetry"},
-    {MeritKind::CombinedError, "combined_error", "combined error"},
-    {MeritKind::SpanRatio, "span_ratio", "span error"},
+    {MeritKind::Nonlinearity, "nonlinearity", sayLater("nonlinearity")},
+    {MeritKind::Hysteresis, "hysteresis", sayLater("hysteresis")},
+    {MeritKind::Repeatability, "repeatability", sayLater("repeatability")},
+    {MeritKind::ZeroReturn, "zero_return", sayLater("zero return")},
+    {MeritKind::ZeroShift, "zero_shift", sayLater("zero shift")},
+    {MeritKind::Symmetry, "symmetry", sayLater("plus/minus asymmetry")},
+    {MeritKind::CombinedError, "combined_error", sayLater("combined error")},
+    {MeritKind::SpanRatio, "span_ratio", sayLater("span error")},
 }};
 
 const Row& rowOf(MeritKind kind) { return rows[static_cast<std::size_t>(kind)]; }
@@ -34,6 +36,6 @@ std::optional<MeritKind> meritKindFromKey(std::string_view key) {
   return found == rows.end() ? std::nullopt : std::optional(found->kind);
 }
 
-std::string_view meritKindName(MeritKind kind) { return rowOf(kind).name; }
+std::string_view meritKindName(MeritKind kind) { return sayName(rowOf(kind).name); }
 
 }  // namespace core

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/stock/resistor.h"
+#include "core/units/language.h"
 
 namespace core {
 
@@ -23,10 +24,10 @@ std::string overdueSentence(const Setup& setup, Date day) {
   for (const std::size_t index : overdueShunts(setup, day)) {
     const Shunt& shunt = setup.shunts[index];
     list += (list.empty() ? "" : ", ") + resistorName(shunt) + " (";
-    if (!shunt.part.id.empty()) list += "shunt " + shunt.name + ", ";
-    list += "due " + dateText(*shunt.part.due) + ")";
+    if (!shunt.part.id.empty()) list += say("shunt {1}, ", {shunt.name});
+    list += say("due {1})", {dateText(*shunt.part.due)});
   }
-  return list.empty() ? list : "Overdue for calibration on " + dateText(day) + ": " + list + ".";
+  return list.empty() ? list : say("Overdue for calibration on {1}: {2}.", {dateText(day), list});
 }
 
 }  // namespace core

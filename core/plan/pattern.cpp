@@ -9,6 +9,7 @@
 #include "core/plan/prediction.h"
 #include "core/uncertainty/random.h"
 #include "core/units/key_names.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -151,13 +152,13 @@ StepTimes timesOf(const Setup& setup) {
 
 const std::vector<Pattern>& usualPatterns() {
   static const std::vector<Pattern> patterns{
-      {.name = "two-sided"},
-      {.name = "up and down", .course = Course::RisingAndFalling},
-      {.name = "zero between steps", .zeroBetweenSteps = true},
-      {.name = "three times", .repeats = 3},
-      {.name = "positive side only", .sides = Sides::PositiveOnly},
-      {.name = "negative side only", .sides = Sides::NegativeOnly},
-      {.name = "random order", .course = Course::Random},
+      {.name = say("two-sided")},
+      {.name = say("up and down"), .course = Course::RisingAndFalling},
+      {.name = say("zero between steps"), .zeroBetweenSteps = true},
+      {.name = say("three times"), .repeats = 3},
+      {.name = say("positive side only"), .sides = Sides::PositiveOnly},
+      {.name = say("negative side only"), .sides = Sides::NegativeOnly},
+      {.name = say("random order"), .course = Course::Random},
   };
   return patterns;
 }

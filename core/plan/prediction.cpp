@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/circuit/indication.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -83,11 +84,11 @@ Result<void> closeShunts(BridgeCircuit& circuit, const Setup& setup, std::size_t
 std::string_view polarityWord(Polarity polarity) {
   switch (polarity) {
     case Polarity::Negative:
-      return "negative";
+      return sayName("negative");
     case Polarity::None:
-      return "none";
+      return sayName("none");
     case Polarity::Positive:
-      return "positive";
+      return sayName("positive");
   }
   return {};
 }

@@ -8,6 +8,8 @@
 #include <numbers>
 #include <vector>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -169,10 +171,11 @@ bool isPositive(double value) { return std::isfinite(value) && value > 0; }
 
 Result<Duration> poleSettling(const Filter& filter, double share) {
   if (filter.order < 1 || filter.order > greatestFilterOrder)
-    return Error{"filter order", "an order of " + std::to_string(filter.order) + " is not known here",
-                 "Enter 1 to " + std::to_string(greatestFilterOrder)};
+    return Error{say("filter order"),
+                 say("an order of {1} is not known here", {std::to_string(filter.order)}),
+                 say("Enter 1 to {1}", {std::to_string(greatestFilterOrder)})};
   if (!isPositive(filter.cutoff.base()))
-    return Error{"filter cutoff", "the cutoff frequency must be greater than zero", ""};
+    return Error{say("filter cutoff"), say("the cutoff frequency must be greater than zero"), ""};
   const Poles poles = filter.kind == FilterKind::Butterworth
                           ? butterworthPoles(filter.order)
                           : normalised(rootsOf(besselPolynomial(filter.order)));
@@ -193,13 +196,14 @@ constexpr double longestStep_s = 86400;
 
 Result<Duration> settlingTime(const Filter& filter, double share) {
   if (!(share >= leastSettledTo && share <= greatestSettledTo))
-    return Error{"settled to", "a level settles to between 0.0001 % and 20 % of a step", ""};
+    return Error{say("settled to"), say("a level settles to between 0.0001 % and 20 % of a step"), ""};
   switch (filter.kind) {
     case FilterKind::None:
       return Duration(0);
     case FilterKind::MovingAverage:
       if (!isPositive(filter.window.base()))
-        return Error{"filter window", "the window of the moving average must be longer than zero", ""};
+        return Error{say("filter window"), say("the window of the moving average must be longer than zero"),
+                     ""};
       return (1 - share) * filter.window;
     case FilterKind::Butterworth:
     case FilterKind::Bessel:
@@ -213,16 +217,17 @@ Result<StepTimes> leastTimes(const Acquisition& acquisition) {
   const auto settling = settlingTime(acquisition.filter, acquisition.settledTo);
   if (!settling) return settling.error();
   if (acquisition.sampleRate && !isPositive(acquisition.sampleRate->base()))
-    return Error{"sample rate", "the sample rate must be greater than zero", ""};
+    return Error{say("sample rate"), say("the sample rate must be greater than zero"), ""};
   if (acquisition.mains && !isPositive(acquisition.mains->base()))
-    return Error{"mains frequency", "the mains frequency must be greater than zero", ""};
+    return Error{say("mains frequency"), say("the mains frequency must be greater than zero"), ""};
   const double interval_s = acquisition.sampleRate ? 1 / acquisition.sampleRate->base() : 0;
   const double settle_s = settling->base() + interval_s;
   const double hold_s = std::max(leastHold_s, leastSamples * interval_s);
   const double period_s = acquisition.mains ? 1 / acquisition.mains->base() : 0;
   if (!(settle_s + hold_s + period_s <= longestStep_s))
-    return Error{"acquisition", "with this sample rate, filter and mains a step would last longer than a day",
-                 "Check their units"};
+    return Error{"acquisition",
+                 say("with this sample rate, filter and mains a step would last longer than a day"),
+                 say("Check their units")};
   const double holdParts = acquisition.mains ? acquisition.mains->base() : hundredths;
   return StepTimes{Duration(roundedUp(settle_s, hundredths)), Duration(roundedUp(hold_s, holdParts))};
 }

@@ -5,6 +5,8 @@
 #include <array>
 #include <optional>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -58,9 +60,9 @@ Ways waysFrom(Node start, const std::vector<Link>& links) {
 }
 
 std::string listOf(const std::vector<LeadRole>& leads) {
-  std::string words = leads.size() > 1 ? "leads " : "lead ";
+  std::string words = leads.size() > 1 ? say("leads ") : say("lead ");
   for (std::size_t k = 0; k < leads.size(); ++k) {
-    if (k > 0) words += k + 1 == leads.size() ? " and " : ", ";
+    if (k > 0) words += k + 1 == leads.size() ? say(" and ") : ", ";
     words += leadName(leads[k]);
   }
   return words;
@@ -78,21 +80,21 @@ std::optional<std::string> oppositeCorners(const Bridge& bridge, Node a, Node b)
     const auto near = [](const Ways& ways, Node node) { return ways.length[index(node)] < 100; };
     return (near(fromA, one) && near(fromB, other)) || (near(fromA, other) && near(fromB, one));
   };
-  if (meets(Node::PPlus, Node::PMinus)) return "the excitation";
-  if (meets(Node::SPlus, Node::SMinus)) return "the output";
+  if (meets(Node::PPlus, Node::PMinus)) return say("the excitation");
+  if (meets(Node::SPlus, Node::SMinus)) return say("the output");
   return std::nullopt;
 }
 
 std::string fromTo(const Bridge& bridge, Node a, Node b) {
-  return "from " + pointName(bridge, a) + " to " + pointName(bridge, b);
+  return say("from {1} to {2}", {pointName(bridge, a), pointName(bridge, b)});
 }
 
 std::string overTwoArms(const Bridge& bridge, Node a, Node b) {
   const auto whole = oppositeCorners(bridge, a, b);
   if (!whole) return fromTo(bridge, a, b);
-  const std::string words = "over " + *whole;
+  const std::string words = say("over {1}", {*whole});
   if (isTerminal(a) && isTerminal(b)) return words;
-  if (a >= Node::Arm1Begin && b >= Node::Arm1Begin) return words + " at the bridge";
+  if (a >= Node::Arm1Begin && b >= Node::Arm1Begin) return say("{1} at the bridge", {words});
   return words + ", " + fromTo(bridge, a, b);
 }
 
@@ -119,14 +121,14 @@ Span spanBetween(const Bridge& bridge, Node a, Node b) {
 std::string placeWords(const Bridge& bridge, Node nodeA, Node nodeB) {
   const Node a = std::min(pointOf(bridge, nodeA), pointOf(bridge, nodeB));
   const Node b = std::max(pointOf(bridge, nodeA), pointOf(bridge, nodeB));
-  if (a == b) return "both ends at " + pointName(bridge, a);
+  if (a == b) return say("both ends at {1}", {pointName(bridge, a)});
   const auto [arms, leads] = spanBetween(bridge, a, b);
-  if (arms.empty()) return leads.empty() ? fromTo(bridge, a, b) : "over " + listOf(leads);
+  if (arms.empty()) return leads.empty() ? fromTo(bridge, a, b) : say("over {1}", {listOf(leads)});
   if (arms.size() > 1) return overTwoArms(bridge, a, b);
-  const std::string arm = "over arm " + std::to_string(arms.front() + 1);
+  const std::string arm = say("over arm {1}", {std::to_string(arms.front() + 1)});
   if (leads.empty()) return arm;
-  if (isTerminal(a) && isTerminal(b)) return arm + " from the terminals";
-  return arm + " and " + listOf(leads);
+  if (isTerminal(a) && isTerminal(b)) return say("{1} from the terminals", {arm});
+  return say("{1} and {2}", {arm, listOf(leads)});
 }
 
 std::pair<Node, Node> endsAt(const Bridge& bridge, Node nodeA, Node nodeB) {

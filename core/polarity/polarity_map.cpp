@@ -5,6 +5,7 @@
 #include <cassert>
 
 #include "core/polarity/place_words.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -20,7 +21,7 @@ Setup withShuntEverywhere(const Setup& setup, const PolarityMap& map) {
   for (const PolarityCell& cell : map.cells) {
     everywhere.sequence.push_back({{}, {everywhere.shunts.size()}});
     everywhere.shunts.push_back(
-        {"shunt " + placeWords(setup.bridge, cell.a, cell.b), map.shunt, cell.a, cell.b});
+        {say("shunt {1}", {placeWords(setup.bridge, cell.a, cell.b)}), map.shunt, cell.a, cell.b});
   }
   return everywhere;
 }

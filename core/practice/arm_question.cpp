@@ -6,6 +6,7 @@
 #include "core/practice/kinds.h"
 #include "core/practice/question_words.h"
 #include "core/practice/random_bridge.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -37,8 +38,9 @@ std::string choiceText(const Tried& tried) {
 
 /// "Right across arm 1 the instrument would show -739 µm/m."
 std::string wouldShow(const Tried& tried) {
-  return choiceText(tried) + " the instrument would show " +
-         signedReading(tried.setup, readingOf(tried.setup.instrument, tried.change)) + ".";
+  return say(
+      "{1} the instrument would show {2}.",
+      {choiceText(tried), signedReading(tried.setup, readingOf(tried.setup.instrument, tried.change))});
 }
 
 /// What all questions for an arm have in common: the choices, the answer and why.
@@ -81,8 +83,8 @@ std::optional<Question> forWantedSign(Dice& dice, Difficulty difficulty) {
   for (std::size_t k = 0; k < tried.size(); ++k)
     if (k != right && (tried[k].change.base() > 0) == rises) return std::nullopt;
   Question question = questionFor(bare, tried, right);
-  question.text = "A shunt of " + ohmText(resistor) + " is to make the output " +
-                  (rises ? "rise. " : "fall. ") + "At which of these places does it do so?";
+  question.text = say("A shunt of {1} is to make the output {2}At which of these places does it do so?",
+                      {ohmText(resistor), (rises ? say("rise. ") : say("fall. "))});
   return question;
 }
 
@@ -105,9 +107,9 @@ std::optional<Question> forShownReading(Dice& dice, Difficulty difficulty) {
   for (const std::size_t arm : {0, 1, 2, 3})
     if (arm != right && !clearlyDiffer(tried[arm].change, tried[right].change)) return std::nullopt;
   Question question = questionFor(bare, tried, right);
-  question.text = "A shunt of " + ohmText(resistor) + " lies right across one arm. When it closes, the " +
-                  "instrument shows " + signedReading(bare, readingOf(bare.instrument, tried[right].change)) +
-                  ". Which arm is it?";
+  question.text = say(
+      "A shunt of {1} lies right across one arm. When it closes, the instrument shows {2}. Which arm is it?",
+      {ohmText(resistor), signedReading(bare, readingOf(bare.instrument, tried[right].change))});
   return question;
 }
 

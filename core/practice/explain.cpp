@@ -8,17 +8,18 @@
 #include "core/flow/placement.h"
 #include "core/practice/question_words.h"
 #include "core/review/arm_place.h"
+#include "core/units/language.h"
 #include "core/working/working.h"
 
 namespace core {
 namespace {
 
-constexpr std::string_view oneShuntFormula = "shunt over one of four equal arms";
+constexpr std::string_view oneShuntFormula = sayLater("shunt over one of four equal arms");
 
 /// The working of a step that closes `closed`, part by part; none when it cannot be predicted.
 std::vector<WorkingPart> workingOfStep(Setup setup, const std::vector<std::size_t>& closed) {
   Channel channel;
-  setup.sequence = {{"all open", {}}, {"closed", closed}};
+  setup.sequence = {{say("all open"), {}}, {"closed", closed}};
   channel.setup = std::move(setup);
   auto parts = workingOf(channel, evaluate(channel), std::nullopt, 1);
   return parts ? *std::move(parts) : std::vector<WorkingPart>();
@@ -37,30 +38,32 @@ std::string contrastLine(const WorkingContrast& contrast) {
 
 /// The formula of one shunt, and where the network differs by more than a thousandth, why.
 void addShuntLines(std::vector<std::string>& lines, const Setup& setup, std::size_t shunt) {
-  const std::string name = "Shunt " + setup.shunts[shunt].name + ": ";
+  const std::string name = say("Shunt {1}: ", {setup.shunts[shunt].name});
   for (const WorkingPart& part : workingOfStep(asTemplate(setup), {shunt}))
     for (const WorkingContrast& contrast : part.contrasts) {
-      if (contrast.by != oneShuntFormula || contrast.what != "Change of output") continue;
+      if (contrast.by != say(oneShuntFormula) || contrast.what != say("Change of output")) continue;
       lines.push_back(name + contrastLine(contrast));
       if (std::abs(contrast.approximateValue / contrast.exactValue - 1) > 1e-3)
-        lines.push_back(name + "in the whole network " + contrast.exact + "; the formula is off by " +
-                        contrast.off + ". " + contrast.why);
+        lines.push_back(say("{1}in the whole network {2}; the formula is off by {3}. {4}",
+                            {name, contrast.exact, contrast.off, contrast.why}));
       return;
     }
-  lines.push_back(name + "v = R3/(R3 + R4) − R2/(R1 + R2) keeps its four arms; the shunt lies over none.");
+  lines.push_back(
+      say("{1}v = R3/(R3 + R4) − R2/(R1 + R2) keeps its four arms; the shunt lies over none.", {name}));
 }
 
 /// "Shunt B lies right across arm 4 and pulls the output up."
 std::string ruleOf(const Setup& setup, const Shunt& shunt) {
-  const std::string where = "Shunt " + shunt.name + " lies " + placeText(setup.bridge, shunt);
+  const std::string where = say("Shunt {1} lies {2}", {shunt.name, placeText(setup.bridge, shunt)});
   const auto place = placeOf(setup.bridge, shunt);
   if (!place && placementOf(setup.bridge, shunt).kind == ShuntPlacement::Kind::Output)
-    return where + ", over the output: it loads the signal and unbalances neither half bridge.";
+    return say("{1}, over the output: it loads the signal and unbalances neither half bridge.", {where});
   if (!place)
-    return where + ", over the excitation and both half bridges alike: neither divides it otherwise.";
+    return say("{1}, over the excitation and both half bridges alike: neither divides it otherwise.",
+               {where});
   const std::string over =
-      place->atOwnEnds ? "" : ", over arm " + std::to_string(place->arm + 1) + " and leads,";
-  return where + over + " and pulls the output " + (place->arm % 2 == 0 ? "down." : "up.");
+      place->atOwnEnds ? "" : say(", over arm {1} and leads,", {std::to_string(place->arm + 1)});
+  return say("{1}{2} and pulls the output {3}", {where, over, (place->arm % 2 == 0 ? "down." : "up.")});
 }
 
 }  // namespace
@@ -68,19 +71,20 @@ std::string ruleOf(const Setup& setup, const Shunt& shunt) {
 std::vector<std::string> ruleSentences(const Setup& setup, std::size_t step) {
   std::vector<std::string> sentences;
   sentences.emplace_back(
-      "A shunt lowers what it lies over: over arm 1 or 3 the output falls, over arm 2 or 4 it rises, as long "
-      "as signal and excitation are the right way round (Micro-Measurements TN-514).");
+      say("A shunt lowers what it lies over: over arm 1 or 3 the output falls, over arm 2 or 4 it rises, as "
+          "long as signal and excitation are the right way round (Micro-Measurements TN-514)."));
   for (const std::size_t shunt : setup.sequence[step].closed)
     sentences.push_back(ruleOf(setup, setup.shunts[shunt]));
   const Hookup& hookup = setup.bridge.hookup;
   if (hookup.signalReversed)
-    sentences.emplace_back("The instrument measures S- against S+, which turns the sign round.");
+    sentences.emplace_back(say("The instrument measures S- against S+, which turns the sign round."));
   if (hookup.excitationReversed)
-    sentences.emplace_back("The source's plus side is on P-, which turns the sign of the signal round.");
+    sentences.emplace_back(say("The source's plus side is on P-, which turns the sign of the signal round."));
   if (hookup.signalReversed && hookup.excitationReversed)
-    sentences.emplace_back("Turned twice, the sign is what it was.");
+    sentences.emplace_back(say("Turned twice, the sign is what it was."));
   if (hookup.gaugesReversed)
-    sentences.emplace_back("That the gauges are reversed changes what a strain does, not what a shunt does.");
+    sentences.emplace_back(
+        say("That the gauges are reversed changes what a strain does, not what a shunt does."));
   return sentences;
 }
 
@@ -98,12 +102,13 @@ std::string shownSentence(const Setup& setup, std::size_t step, const Movement& 
   if (std::abs(shown - simulated) <= 1e-3 * std::abs(simulated)) return {};
   const Hookup& hookup = setup.bridge.hookup;
   const bool turned = (shown > 0) != (simulated > 0);
-  std::string text = "The instrument shows " + signedReading(setup, Reading(shown)) +
-                     ": it reckons with the gauge factor and bridge factor as set";
-  text += turned
-              ? std::string(" and knows nothing of reversed ") + (hookup.gaugesReversed ? "gauges" : "wires")
-              : " and knows neither leads nor that a bridge is not linear";
-  return text + ". Simulated is the strain that would change the output by as much.";
+  std::string text =
+      say("The instrument shows {1}: it reckons with the gauge factor and bridge factor as set",
+          {signedReading(setup, Reading(shown))});
+  text += turned ? std::string(say(" and knows nothing of reversed ")) +
+                       (hookup.gaugesReversed ? "gauges" : "wires")
+                 : say(" and knows neither leads nor that a bridge is not linear");
+  return say("{1}. Simulated is the strain that would change the output by as much.", {text});
 }
 
 }  // namespace
@@ -125,17 +130,18 @@ std::vector<std::string> outputLines(const Setup& setup, std::size_t step) {
   for (const std::size_t shunt : setup.sequence[step].closed) addShuntLines(lines, setup, shunt);
   const SetupPrediction predicted = predict(setup);
   const auto& exact = predicted.steps[step];
-  if (exact) lines.push_back("Solved as it is connected: Δv = " + signedOutput(exact->output));
+  if (exact) lines.push_back(say("Solved as it is connected: Δv = {1}", {signedOutput(exact->output)}));
   return lines;
 }
 
 std::vector<std::string> readingLines(const Setup& setup, std::size_t step) {
   std::vector<std::string> lines;
   for (const WorkingPart& part : workingOfStep(setup, setup.sequence[step].closed)) {
-    if (part.heading != "The reading") continue;
+    if (part.heading != say("The reading")) continue;
     const WorkingLine& line = part.lines.front();
     const bool plain = setup.instrument.unit == ReadingUnit::MillivoltPerVolt;
-    lines.push_back("Reading: " + line.formula + (plain ? "" : " = " + line.numbers) + " = " + line.result);
+    lines.push_back(
+        say("Reading: {1}{2} = {3}", {line.formula, (plain ? "" : " = " + line.numbers), line.result}));
   }
   return lines;
 }

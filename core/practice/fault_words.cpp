@@ -6,6 +6,7 @@
 
 #include "core/diagnose/cause_words.h"
 #include "core/practice/question_words.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -25,14 +26,15 @@ std::string templateNameOf(double n, double poisson) {
 /// that they have in the question.
 std::string bridgeFactorWords(const Setup& setup, double acting) {
   const std::string other = templateNameOf(acting, setup.bridge.gauge.poissonRatio);
-  return "N = " + formatNumber(acting, 4) + (other.empty() ? "" : ", of “" + other + "”,") + " set where " +
-         formatNumber(setup.instrument.bridgeFactor, 4) + ", of “" +
-         std::string(templateOf(setup.bridge.type).name) + "”, belongs";
+  return say(
+      "N = {1}{2} set where {3}, of “{4}”, belongs",
+      {core::shown(formatNumber(acting, 4)), (other.empty() ? "" : say(", of “{1}”,", {other})),
+       core::shown(formatNumber(setup.instrument.bridgeFactor, 4)), templateOf(setup.bridge.type).name});
 }
 
 /// "-739 + 120", "-739 - 120".
 std::string sum(const std::string& first, double second, int places) {
-  return first + (second < 0 ? " - " : " + ") + formatFixed(std::abs(second), places);
+  return first + (second < 0 ? " - " : " + ") + core::shown(formatFixed(std::abs(second), places));
 }
 
 }  // namespace
@@ -73,10 +75,10 @@ std::string whyNot(const ReadGround& ground, const Nearest& wrong, const std::ve
       wrong.atEnd || missOf(wrong.readings, ground.points.expected, ground.greatest()) < noEffect;
   std::string text = none ? causeTitle(ground.setup, wrong.fault) : withSize(ground.setup, wrong.fault);
   if (hasFreeSize(wrong.fault.kind) || isOfScale(wrong.fault.kind))
-    text = none ? "No size of it helps: " + text : "At best: " + text;
-  return text + ": step " + std::to_string(worst + 1) + " would show " +
-         formatFixed(wrong.readings[worst], places) + " " + readingUnitText(ground.setup.instrument) +
-         " where " + formatFixed(shown[worst], places) + " stands.";
+    text = none ? say("No size of it helps: {1}", {text}) : say("At best: {1}", {text});
+  return say("{1}: step {2} would show {3} {4} where {5} stands.",
+             {text, std::to_string(worst + 1), core::shown(formatFixed(wrong.readings[worst], places)),
+              readingUnitText(ground.setup.instrument), core::shown(formatFixed(shown[worst], places))});
 }
 
 Setup faultyPlan(Setup setup, const Fault& fault) {
@@ -116,22 +118,23 @@ Setup faultyPlan(Setup setup, const Fault& fault) {
 std::string readingLine(const ReadGround& ground, const Fault& fault, std::size_t step,
                         const std::vector<double>& shown) {
   const int places = displayPlaces(ground.greatest());
-  const std::string expected = formatFixed(ground.points.expected[step], places);
+  const std::string expected = core::shown(formatFixed(ground.points.expected[step], places));
   const std::string unit = " " + readingUnitText(ground.setup.instrument);
-  const std::string is = " = " + formatFixed(shown[step], places) + unit;
-  const std::string text = "With the fault, step " + std::to_string(step + 1) + ": ";
+  const std::string is = " = " + core::shown(formatFixed(shown[step], places)) + unit;
+  const std::string text = say("With the fault, step {1}: ", {std::to_string(step + 1)});
   switch (fault.kind) {
     case CauseKind::Scale:
-      return text + "expected × factor = " + expected + " × " + formatNumber(fault.size, 4) + is;
+      return say("{1}expected × factor = {2} × {3}{4}",
+                 {text, expected, core::shown(formatNumber(fault.size, 4)), is});
     case CauseKind::ZeroShift:
-      return text + "expected + shift = " + sum(expected, fault.size, places) + is;
+      return say("{1}expected + shift = {2}{3}", {text, sum(expected, fault.size, places), is});
     case CauseKind::StrayReading:
-      return text + "expected + error = " + sum(expected, fault.size, places) + is;
+      return say("{1}expected + error = {2}{3}", {text, sum(expected, fault.size, places), is});
     case CauseKind::Drift:
-      return text + "expected + drift × time = " +
-             sum(expected, shown[step] - ground.points.expected[step], places) + is;
+      return say("{1}expected + drift × time = {2}{3}",
+                 {text, sum(expected, shown[step] - ground.points.expected[step], places), is});
     case CauseKind::Clipping:
-      return text + "expected " + expected + unit + ", stopped at the limit" + is;
+      return say("{1}expected {2}{3}, stopped at the limit{4}", {text, expected, unit, is});
     default:
       return {};
   }

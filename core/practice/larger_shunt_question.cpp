@@ -8,6 +8,7 @@
 #include "core/practice/question_words.h"
 #include "core/practice/random_bridge.h"
 #include "core/review/arm_place.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -33,21 +34,22 @@ std::string weightSentence(const Setup& setup, const std::array<Output, 2>& chan
   for (std::size_t k = 0; k < 2; ++k) {
     const Shunt& shunt = setup.shunts[k];
     const auto place = placeOf(setup.bridge, shunt);
-    weights[k] = ohmText(setup.bridge.arms[place->arm]) + " over " + ohmText(shunt.resistance);
+    weights[k] = say("{1} over {2}", {ohmText(setup.bridge.arms[place->arm]), ohmText(shunt.resistance)});
     leads = leads || !place->atOwnEnds;
   }
-  std::string text = "What counts is the arm's resistance over the shunt's: ";
+  std::string text = say("What counts is the arm's resistance over the shunt's: ");
   if (weights[0] != weights[1]) {
-    text +=
-        weights[0] + " for " + setup.shunts[0].name + " and " + weights[1] + " for " + setup.shunts[1].name;
-    if (leads) text += "; a shunt at the terminals spans leads too and sends its current through them";
+    text += say("{1} for {2} and {3} for {4}",
+                {weights[0], setup.shunts[0].name, weights[1], setup.shunts[1].name});
+    if (leads) text += say("; a shunt at the terminals spans leads too and sends its current through them");
     return text + ".";
   }
   const double a = std::abs(changes[0].base()), b = std::abs(changes[1].base());
-  return text + weights[0] +
-         " for both. The leads decide: a shunt at the terminals spans leads too and sends " +
-         "its current through them, which makes " + setup.shunts[a > b ? 0 : 1].name + " larger by " +
-         formatNumber(100 * (std::max(a, b) / std::min(a, b) - 1), 2) + " %.";
+  return say(
+      "{1}{2} for both. The leads decide: a shunt at the terminals spans leads too and sends its current "
+      "through them, which makes {3} larger by {4} %.",
+      {text, weights[0], setup.shunts[a > b ? 0 : 1].name,
+       shown(formatNumber(100 * (std::max(a, b) / std::min(a, b) - 1), 2))});
 }
 
 void explain(Question& question, const std::array<Output, 2>& changes) {
@@ -56,8 +58,9 @@ void explain(Question& question, const std::array<Output, 2>& changes) {
   question.explainedStep = question.right + 1;
   question.explanation = {weightSentence(setup, changes)};
   for (std::size_t k = 0; k < 2; ++k)
-    question.explanation.push_back("Shunt " + setup.shunts[k].name + " makes the instrument show " +
-                                   signedReading(setup, readingOf(setup.instrument, changes[k])) + ".");
+    question.explanation.push_back(
+        say("Shunt {1} makes the instrument show {2}.",
+            {setup.shunts[k].name, signedReading(setup, readingOf(setup.instrument, changes[k]))}));
   append(question.explanation, networkSentences(setup, question.explainedStep));
   for (const std::size_t step : {1, 2}) {
     append(question.formula, outputLines(setup, step));
@@ -87,9 +90,9 @@ std::optional<Question> largerShuntQuestion(Dice& dice, Difficulty difficulty) {
 
   question.given = givenOf(setup);
   question.given.push_back(instrumentEntry(setup));
-  question.text = "Each shunt closes alone. Which gives the larger reading, sign aside?";
+  question.text = say("Each shunt closes alone. Which gives the larger reading, sign aside?");
   for (const Shunt& shunt : setup.shunts)
-    question.choices.push_back("Shunt " + shunt.name + ", " + shuntText(setup.bridge, shunt));
+    question.choices.push_back(say("Shunt {1}, {2}", {shunt.name, shuntText(setup.bridge, shunt)}));
   question.right = sizeA == more ? 0 : 1;
   explain(question, {*a, *b});
   return question;

@@ -9,6 +9,7 @@
 #include "core/practice/kinds.h"
 #include "core/practice/question_words.h"
 #include "core/practice/random_bridge.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -88,7 +89,7 @@ Setup plannedSetup(Dice& dice, Difficulty difficulty) {
   const Resistance a = randomResistor(dice, least), b = randomResistor(dice, least);
   setup.sequence.clear();
   for (const std::size_t arm : {first, first ^ 1U}) {
-    setup.sequence.push_back({"all open", {}});
+    setup.sequence.push_back({say("all open"), {}});
     for (const auto& [resistor, name] : {std::pair{a, "A"}, std::pair{b, "B"}}) {
       if (atTerminals)
         addShuntAtTerminals(setup, resistor, arm);
@@ -96,11 +97,11 @@ Setup plannedSetup(Dice& dice, Difficulty difficulty) {
         addShuntAcross(setup, resistor, arm);
       Shunt& shunt = setup.shunts.back();
       shunt.part.id = name;
-      shunt.name = shunt.part.id + " on " + std::to_string(arm + 1);
+      shunt.name = say("{1} on {2}", {shunt.part.id, std::to_string(arm + 1)});
       setup.sequence.back().label = shunt.name;
     }
   }
-  setup.sequence.push_back({"all open", {}});
+  setup.sequence.push_back({say("all open"), {}});
   return setup;
 }
 
@@ -184,10 +185,14 @@ bool isThinkable(const Setup& setup, const Fault& fault) {
 Table readingsTable(const ReadGround& ground, const std::vector<double>& shown) {
   const std::string unit = ", " + readingUnitText(ground.setup.instrument);
   const int places = displayPlaces(ground.greatest());
-  Table table{"", {{"Step", true}, {"Closed"}, {"Expected" + unit, true}, {"Shown" + unit, true}}, {}};
+  Table table{
+      "",
+      {{"Step", true}, {"Closed"}, {say("Expected{1}", {unit}), true}, {say("Shown{1}", {unit}), true}},
+      {}};
   for (std::size_t k = 0; k < shown.size(); ++k)
     table.rows.push_back({{std::to_string(k + 1), ground.setup.sequence[k].label,
-                           formatFixed(ground.points.expected[k], places), formatFixed(shown[k], places)},
+                           core::shown(formatFixed(ground.points.expected[k], places)),
+                           core::shown(formatFixed(shown[k], places))},
                           {}});
   return table;
 }
@@ -212,15 +217,15 @@ std::vector<std::string> faultLines(const Question& question, const ReadGround& 
     const std::size_t moved = furthest(planted.shown, ground.points.expected);
     return {readingLine(ground, planted.right.fault, moved, planted.shown)};
   }
-  const std::string step = "step " + std::to_string(at + 1);
-  std::vector<std::string> lines{"As planned, " + step + ":"};
+  const std::string step = say("step {1}", {std::to_string(at + 1)});
+  std::vector<std::string> lines{say("As planned, {1}:", {step})};
   append(lines, outputLines(setup, at));
   append(lines, readingLines(setup, at));
   if (faulty.sequence[at].closed.empty()) {
-    lines.push_back("With the fault, " + step + ": no shunt closes, and the reading stays at zero.");
+    lines.push_back(say("With the fault, {1}: no shunt closes, and the reading stays at zero.", {step}));
     return lines;
   }
-  lines.push_back("With the fault, " + step + ":");
+  lines.push_back(say("With the fault, {1}:", {step}));
   // A wrong setting leaves the output as it is.
   if (!isOfScale(planted.right.fault.kind)) append(lines, outputLines(faulty, at));
   append(lines, readingLines(faulty, at));
@@ -231,11 +236,11 @@ void explain(Question& question, const ReadGround& ground, const Planted& plante
   const Setup& setup = ground.setup;
   question.explained = faultyPlan(setup, planted.right.fault);
   question.explainedStep = tellingStep(ground, planted.shown);
-  question.explanation = {withSize(setup, planted.right.fault) +
-                          ": it gives all readings to the last digit shown."};
+  question.explanation = {
+      say("{1}: it gives all readings to the last digit shown.", {withSize(setup, planted.right.fault)})};
   for (const Nearest& wrong : planted.wrong)
     question.explanation.push_back(whyNot(ground, wrong, planted.shown));
-  question.explanation.push_back("To make sure: " + confirmWords(setup, planted.right.fault));
+  question.explanation.push_back(say("To make sure: {1}", {confirmWords(setup, planted.right.fault)}));
   question.formula = faultLines(question, ground, planted);
 }
 
@@ -256,7 +261,8 @@ std::optional<Question> plantedFaultQuestion(Dice& dice, Difficulty difficulty) 
 
   question.given = givenOf(question.setup);
   question.given.push_back(instrumentEntry(question.setup));
-  question.text = "The sequence was run, and the readings are not as expected. One thing is wrong: what?";
+  question.text =
+      say("The sequence was run, and the readings are not as expected. One thing is wrong: what?");
   question.readings = readingsTable(*ground, planted->shown);
   std::vector<Nearest> choices = planted->wrong;
   question.right = dice.below(wrongChoices + 1);

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/stock/e_series.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -118,7 +119,7 @@ Setup randomSetup(Dice& dice, Difficulty difficulty, const BridgeWish& wish) {
     if (wish.hookup) setHookup(setup.bridge, dice);
     if (wish.leaks) setLeak(setup.bridge, dice);
   }
-  setup.sequence = {{"all open", {}}};
+  setup.sequence = {{say("all open"), {}}};
   return setup;
 }
 
@@ -140,7 +141,7 @@ Resistance randomResistor(Dice& dice, Resistance arm) {
 void addShunt(Setup& setup, Resistance resistor, Node a, Node b) {
   const std::string name(1, static_cast<char>('A' + setup.shunts.size()));
   setup.shunts.push_back({name, resistor, a, b});
-  setup.sequence.push_back({name + " closed", {setup.shunts.size() - 1}});
+  setup.sequence.push_back({say("{1} closed", {name}), {setup.shunts.size() - 1}});
 }
 
 void addShuntAcross(Setup& setup, Resistance resistor, std::size_t arm) {

@@ -7,6 +7,7 @@
 #include "core/practice/question_words.h"
 #include "core/practice/random_bridge.h"
 #include "core/review/arm_place.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -21,7 +22,7 @@ void addShunts(Setup& setup, Dice& dice, Difficulty difficulty) {
   if (difficulty != Difficulty::Thorough || !dice.oneIn(2)) return;
   const std::size_t second = (arm + 1 + dice.below(3)) % 4;
   addRandomShunt(setup, dice, difficulty, randomResistor(dice, setup.bridge.arms[second]), second);
-  setup.sequence.push_back({"A and B closed", {0, 1}});
+  setup.sequence.push_back({say("A and B closed"), {0, 1}});
 }
 
 /// The textbook's result must be right for who checks by it, or wrong beyond doubt.
@@ -59,16 +60,16 @@ std::string factorSentence(const Setup& setup) {
   const std::string unit = readingUnitText(instrument);
   switch (instrument.unit) {
     case ReadingUnit::MicrometrePerMetre:
-      return "The instrument reckons 4 times the change of output over gauge factor and bridge factor as "
-             "set.";
+      return say(
+          "The instrument reckons 4 times the change of output over gauge factor and bridge factor as set.");
     case ReadingUnit::Millivolt:
-      return "The instrument shows the signal itself: the change of output times the excitation.";
+      return say("The instrument shows the signal itself: the change of output times the excitation.");
     case ReadingUnit::Scaled:
-      return "The instrument multiplies the change of output in mV/V with its scale.";
+      return say("The instrument multiplies the change of output in mV/V with its scale.");
     case ReadingUnit::MillivoltPerVolt:
       break;
   }
-  return "The instrument shows the change of output itself.";
+  return say("The instrument shows the change of output itself.");
 }
 
 }  // namespace
@@ -86,8 +87,8 @@ std::optional<Question> readingQuestion(Dice& dice, Difficulty difficulty) {
   question.given = givenOf(setup);
   question.given.push_back(instrumentEntry(setup));
   question.unit = readingUnitText(setup.instrument);
-  question.text = std::string(two ? "Shunts A and B close together." : "Shunt A closes.") +
-                  " What does the instrument show, in " + question.unit + "?";
+  question.text = say("{1} What does the instrument show, in {2}?",
+                      {two ? say("Shunts A and B close together.") : say("Shunt A closes."), question.unit});
   question.number = readingOf(setup.instrument, *change);
   question.explained = setup;
   question.explainedStep = asked;

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/practice/question_words.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -40,7 +41,7 @@ void addTable(std::string& text, const Table& table) {
 }
 
 void addAnswer(std::string& text, const Question& question) {
-  text += std::string(indent) + "Right: " + answerText(question) + "\n";
+  text += say("{1}Right: {2}\n", {indent, answerText(question)});
   for (const std::string& sentence : question.explanation) text += std::string(indent) + sentence + "\n";
   for (const std::string& line : question.formula) text += std::string(indent) + "  " + line + "\n";
 }
@@ -65,10 +66,10 @@ PracticeSheet practiceSheet(std::uint64_t seed, std::size_t count, Difficulty di
 
 std::string sheetName(const PracticeSheet& sheet) {
   const std::size_t count = sheet.questions.size();
-  std::string text = "Seed " + std::to_string(sheet.seed) + ", " + std::to_string(count) +
-                     (count == 1 ? " question, " : " questions, ") +
-                     std::string(difficultyKey(sheet.difficulty));
-  if (sheet.kinds == allQuestionKinds()) return text + ", all kinds";
+  std::string text = say("Seed {1}, {2}{3}{4}", {std::to_string(sheet.seed), std::to_string(count),
+                                                 (count == 1 ? say(" question, ") : say(" questions, ")),
+                                                 difficultyKey(sheet.difficulty)});
+  if (sheet.kinds == allQuestionKinds()) return say("{1}, all kinds", {text});
   for (const QuestionKind kind : sheet.kinds) text += ", " + std::string(questionKindKey(kind));
   return text;
 }
@@ -76,13 +77,13 @@ std::string sheetName(const PracticeSheet& sheet) {
 std::string choiceNumber(std::size_t choice) { return std::to_string(choice + 1); }
 
 std::string answerText(const Question& question) {
-  if (question.number) return signedReading(question.setup, *question.number) + ", within 5 %";
+  if (question.number) return say("{1}, within 5 %", {signedReading(question.setup, *question.number)});
   return choiceNumber(question.right) + ") " + question.choices[question.right];
 }
 
 std::string sheetText(const PracticeSheet& sheet, bool answers) {
-  std::string text =
-      std::string("Shunt practice: ") + (answers ? "answers" : "questions") + "\n" + sheetName(sheet) + "\n";
+  std::string text = std::string(say("Shunt practice: ")) + (answers ? "answers" : "questions") + "\n" +
+                     sheetName(sheet) + "\n";
   for (std::size_t k = 0; k < sheet.questions.size(); ++k)
     addQuestion(text, sheet.questions[k], k + 1, answers);
   return text;

@@ -5,6 +5,7 @@
 #include "core/practice/kinds.h"
 #include "core/practice/question_words.h"
 #include "core/practice/random_bridge.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -28,7 +29,7 @@ void addShunts(Setup& setup, Dice& dice, Difficulty difficulty) {
   const std::size_t second = (arm + 1 + dice.below(3)) % 4;
   addRandomShunt(setup, dice, difficulty,
                  dice.oneIn(3) ? resistor : randomResistor(dice, setup.bridge.arms[second]), second);
-  setup.sequence = {{"all open", {}}, {"A and B closed", {0, 1}}};
+  setup.sequence = {{say("all open"), {}}, {say("A and B closed"), {0, 1}}};
 }
 
 }  // namespace
@@ -45,9 +46,9 @@ std::optional<Question> signQuestion(Dice& dice, Difficulty difficulty) {
 
   const bool two = setup.shunts.size() > 1;
   question.given = givenOf(setup);
-  question.text = two ? "Shunts A and B close together. Which way does the output go?"
-                      : "Shunt A closes. Which way does the output go?";
-  question.choices = {"It rises: positive", "It falls: negative", "It stays as it is"};
+  question.text = two ? say("Shunts A and B close together. Which way does the output go?")
+                      : say("Shunt A closes. Which way does the output go?");
+  question.choices = {say("It rises: positive"), say("It falls: negative"), say("It stays as it is")};
   question.right = size < noOutput.base() ? 2 : change->base() > 0 ? 0 : 1;
   question.explained = setup;
   question.explainedStep = 1;

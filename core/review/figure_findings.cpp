@@ -5,6 +5,7 @@
 
 #include "core/document/edits.h"
 #include "core/review/reviewed_plan.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -85,7 +86,7 @@ Insertions secondRun(const ReviewedPlan& plan) {
 }
 
 /// The mend, where it lets the figure show.
-std::vector<Mend> mendsBy(const ReviewedPlan& plan, MeritKind kind, const char* label,
+std::vector<Mend> mendsBy(const ReviewedPlan& plan, MeritKind kind, const std::string& label,
                           Insertions insertions) {
   std::vector<Step> sequence = plan.setup().sequence;
   for (const auto& [at, step] : insertions)
@@ -104,8 +105,8 @@ void addNotShown(std::vector<Finding>& findings, MeritKind kind, const std::stri
                       Severity::Warning,
                       {},
                       {},
-                      "The plan cannot show " + std::string(meritKindName(kind)) + ": " + what,
-                      "A limit that nothing is held against looks as if it had been kept.",
+                      say("The plan cannot show {1}: {2}", {meritKindName(kind), what}),
+                      say("A limit that nothing is held against looks as if it had been kept."),
                       std::move(mends)});
 }
 
@@ -116,11 +117,11 @@ void findFiguresNotShown(const ReviewedPlan& plan, std::vector<Finding>& finding
   const auto isLimited = [&](MeritKind kind) { return setup.limits.merits.contains(kind); };
   if (plan.levels.empty()) return;  // nothing to close, or nothing predicted: said already
   if (const auto kind = MeritKind::Hysteresis; isLimited(kind) && !shows(plan, setup.sequence, kind))
-    addNotShown(findings, kind, "no level is reached both on the way up and on the way down.",
-                mendsBy(plan, kind, "Add falling steps", fallingSteps(plan)));
+    addNotShown(findings, kind, say("no level is reached both on the way up and on the way down."),
+                mendsBy(plan, kind, say("Add falling steps"), fallingSteps(plan)));
   if (const auto kind = MeritKind::Repeatability; isLimited(kind) && !shows(plan, setup.sequence, kind))
-    addNotShown(findings, kind, "no level is reached twice from the same side.",
-                mendsBy(plan, kind, "Run through it twice", secondRun(plan)));
+    addNotShown(findings, kind, say("no level is reached twice from the same side."),
+                mendsBy(plan, kind, say("Run through it twice"), secondRun(plan)));
 }
 
 }  // namespace core

@@ -5,6 +5,7 @@
 
 #include "core/plan/heating.h"
 #include "core/review/reviewed_plan.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 
@@ -20,7 +21,7 @@ constexpr double usual_W = 0.1;      ///< what any small resistor stands, where 
 constexpr std::array settings = {10.0, 7.5, 5.0, 4.0, 3.0, 2.5, 2.0, 1.5, 1.0, 0.75, 0.5, 0.25, 0.1};
 
 std::string wattsText(double watts) {
-  return watts < 1 ? formatNumber(1e3 * watts, 3) + " mW" : formatNumber(watts, 3) + " W";
+  return watts < 1 ? shown(formatNumber(1e3 * watts, 3)) + " mW" : shown(formatNumber(watts, 3)) + " W";
 }
 
 /// Brings the excitation down to `share` of what it is, or a little less. None below the least setting.
@@ -30,15 +31,16 @@ std::vector<Mend> lowerExcitation(const Instrument& instrument, double share) {
   const auto setting =
       std::find_if(settings.begin(), settings.end(), [&](double one) { return one <= share * now; });
   if (setting == settings.end()) return {};
-  return {{"Lower the excitation to " + formatNumber(*setting, 3) + (current ? " mA" : " V"),
-           [value = *setting](Channel channel) {
-             Instrument& changed = channel.setup.instrument;
-             if (changed.current)
-               changed.current->supplied = Current(1e-3 * value);
-             else
-               changed.excitation = Voltage(value);
-             return channel;
-           }}};
+  return {
+      {say("Lower the excitation to {1}{2}", {shown(formatNumber(*setting, 3)), (current ? " mA" : " V")}),
+       [value = *setting](Channel channel) {
+         Instrument& changed = channel.setup.instrument;
+         if (changed.current)
+           changed.current->supplied = Current(1e-3 * value);
+         else
+           changed.excitation = Voltage(value);
+         return channel;
+       }}};
 }
 
 /// The greatest heat in one resistor, and where.
@@ -74,12 +76,13 @@ void addShuntHeat(const ReviewedPlan& plan, std::vector<Finding>& findings, cons
   if (!(heat.power_W > most_W)) return;
   const bool over = rating && heat.power_W > rating->base();
   const Severity severity = over ? Severity::Fault : rating ? Severity::Note : Severity::Warning;
-  const std::string what = wattsText(heat.power_W) + " turn into heat in " +
-                           inQuotes(plan.setup().shunts[heat.shunt].name) +
-                           (rating ? ", rated " + wattsText(rating->base()) + "."
-                                   : "; its rating is not known, 100 mW are usual for small resistors.");
-  const char* why =
-      over ? "It changes for good, or burns." : "A precision resistor that is warm has another value.";
+  const std::string what =
+      say("{1} turn into heat in {2}{3}",
+          {wattsText(heat.power_W), inQuotes(plan.setup().shunts[heat.shunt].name),
+           (rating ? say(", rated {1}.", {wattsText(rating->base())})
+                   : say("; its rating is not known, 100 mW are usual for small resistors."))});
+  const std::string why = over ? say("It changes for good, or burns.")
+                               : say("A precision resistor that is warm has another value.");
   const double allowed_W = over ? loadedShare * rating->base() : most_W;
   findings.push_back({FindingKind::ShuntPower, severity, heat.step, heat.shunt, what, why,
                       lowerExcitation(plan.setup().instrument, std::sqrt(allowed_W / heat.power_W))});
@@ -96,17 +99,17 @@ void findGridHeat(const ReviewedPlan& plan, std::vector<Finding>& findings) {
   const double now = *warmest.density_W_per_m2;
   const double most = usualPowerDensity(grid.heatSink, grid.demand).most_W_per_m2;
   if (!(now > most)) return;
-  findings.push_back({FindingKind::PowerDensity,
-                      Severity::Warning,
-                      {},
-                      {},
-                      "The grid in arm " + std::to_string(warmest.arm + 1) + " turns " +
-                          wattsText(warmest.power_W) + " into heat, " + formatNumber(now / 1e3, 3) +
-                          " kW/m²; the usual range ends at " + formatNumber(most / 1e3, 3) +
-                          " kW/m² (heat sink " + std::string(heatSinkName(grid.heatSink)) + "; " +
-                          std::string(heatDemandName(grid.demand)) + ").",
-                      "A gauge that is too warm drifts. The range is a handbook's: its data sheet decides.",
-                      lowerExcitation(plan.setup().instrument, std::sqrt(most / now))});
+  findings.push_back(
+      {FindingKind::PowerDensity,
+       Severity::Warning,
+       {},
+       {},
+       say("The grid in arm {1} turns {2} into heat, {3} kW/m²; the usual range ends at {4} kW/m² (heat sink "
+           "{5}; {6}).",
+           {std::to_string(warmest.arm + 1), wattsText(warmest.power_W), shown(formatNumber(now / 1e3, 3)),
+            shown(formatNumber(most / 1e3, 3)), heatSinkName(grid.heatSink), heatDemandName(grid.demand)}),
+       say("A gauge that is too warm drifts. The range is a handbook's: its data sheet decides."),
+       lowerExcitation(plan.setup().instrument, std::sqrt(most / now))});
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include "core/review/arm_place.h"
 #include "core/review/reviewed_plan.h"
 #include "core/review/stated_polarity.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -174,7 +175,7 @@ std::vector<Mend> gapMends(const ReviewedPlan& plan, const Side& side, std::size
     // A name that says the wrong polarity is a finding of its own; the label need not repeat it.
     const std::string label =
         withPolarityTurned(names, otherOf(polarityToSay(names, side[index]->prediction)));
-    return {{"Insert " + names + " (" + readingText(plan.setup(), *reading) + ")",
+    return {{say("Insert {1} ({2})", {names, readingText(plan.setup(), *reading)}),
              [lower, upper = side[index]->step, closed = one.closed, label](const Channel& channel) {
                return withLevelBetween(channel, lower, upper, closed, label);
              }}};
@@ -206,9 +207,10 @@ Unmatched unmatchedOf(const Setup& setup, const Side& side, const Side& other) {
 /// "R1 on arm 1" of arm 1 on arm 2: "R1 on arm 2".
 std::string nameOnArm(const std::string& name, Polarity now, std::size_t from, std::size_t to) {
   std::string turned = withPolarityTurned(name, now);
-  const std::string was = "arm " + std::to_string(from + 1), is = "arm " + std::to_string(to + 1);
+  const std::string was = say("arm {1}", {std::to_string(from + 1)}),
+                    is = say("arm {1}", {std::to_string(to + 1)});
   if (const auto at = turned.find(was); at != std::string::npos) return turned.replace(at, was.size(), is);
-  return turned == name ? name + " on " + is : turned;
+  return turned == name ? say("{1} on {2}", {name, is}) : turned;
 }
 
 /// The shunt on the neighbouring arm that is the same resistor as `shunt`; added where there is none.
@@ -345,8 +347,9 @@ std::vector<Mend> balanceMends(const ReviewedPlan& plan, const Side& side) {
   if (counterparts.empty() || !balances(channel.setup, *plan.evaluation.prediction.zero, counterparts))
     return {};
   const std::size_t added = channel.setup.shunts.size() - plan.setup().shunts.size();
-  const std::string with = added == 0 ? "" : " and " + countText(added, "shunt");
-  return {{"Insert " + countText(missing.size(), "step") + with, [missing, rungs](const Channel& present) {
+  const std::string with = added == 0 ? "" : say(" and {1}", {countText(added, "shunt")});
+  return {{say("Insert {1}{2}", {countText(missing.size(), "step"), with}),
+           [missing, rungs](const Channel& present) {
              std::vector<Counterpart> unused;
              return withCounterparts(present, missing, rungs, unused);
            }}};
@@ -357,7 +360,7 @@ std::string listed(const Setup& setup, const Side& levels) {
   std::string text;
   for (std::size_t k = 0; k < std::min(most, levels.size()); ++k)
     text += (k == 0 ? "" : ", ") + readingText(setup, levels[k]->prediction.reading.base());
-  return levels.size() > most ? text + " and " + std::to_string(levels.size() - most) + " more" : text;
+  return levels.size() > most ? say("{1} and {2} more", {text, std::to_string(levels.size() - most)}) : text;
 }
 
 }  // namespace
@@ -374,11 +377,11 @@ void findGaps(const ReviewedPlan& plan, std::vector<Finding>& findings) {
                           Severity::Note,
                           side[upper - 1]->step,
                           {},
-                          "Nothing lies between " + readingText(plan.setup(), sign * ladder[upper - 1]) +
-                              " and " + readingText(plan.setup(), sign * ladder[upper]) +
-                              "; half of the levels are " +
-                              readingText(plan.setup(), medianSpacing(ladder), 3) + " or less apart.",
-                          "A line says little of where it has no points.",
+                          say("Nothing lies between {1} and {2}; half of the levels are {3} or less apart.",
+                              {readingText(plan.setup(), sign * ladder[upper - 1]),
+                               readingText(plan.setup(), sign * ladder[upper]),
+                               readingText(plan.setup(), medianSpacing(ladder), 3)}),
+                          say("A line says little of where it has no points."),
                           shunts ? gapMends(plan, side, upper - 1, *shunts) : std::vector<Mend>{}});
     }
   }
@@ -399,16 +402,15 @@ void findUnbalanced(const ReviewedPlan& plan, std::vector<Finding>& findings) {
         return a->step < b->step;
       }))->step;
   const std::string what =
-      oneSided ? "All levels are " + std::string(polarityWord(missing.front()->prediction.polarity)) + "."
-               : "Without a counterpart of the other sign within " +
-                     percentText(std::max(counterpart, setup.limits.relative)) + ": " +
-                     listed(setup, missing) + ".";
+      oneSided ? say("All levels are {1}.", {polarityWord(missing.front()->prediction.polarity)})
+               : say("Without a counterpart of the other sign within {1}: {2}.",
+                     {percentText(std::max(counterpart, setup.limits.relative)), listed(setup, missing)});
   findings.push_back({FindingKind::UnbalancedPolarities,
                       mild ? Severity::Note : Severity::Warning,
                       first,
                       {},
                       what,
-                      "Levels of one sign do not tell whether the other sign reads right.",
+                      say("Levels of one sign do not tell whether the other sign reads right."),
                       balanceMends(plan, missing)});
 }
 

@@ -6,6 +6,7 @@
 #include "core/document/edits.h"
 #include "core/review/arm_place.h"
 #include "core/review/reviewed_plan.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -80,7 +81,7 @@ bool isWithinRange(const ReviewedPlan& plan, Output output) {
 
 std::vector<Mend> toOwnEnds(const PlaceGroup& group) {
   const std::string what = group.shunts.size() == 1 ? "it" : "them";
-  return {{"Move " + what + " to the ends of arm " + std::to_string(group.place.arm + 1),
+  return {{say("Move {1} to the ends of arm {2}", {what, std::to_string(group.place.arm + 1)}),
            [group](Channel channel) {
              for (const std::size_t k : group.shunts) {
                const auto place = placeOf(channel.setup.bridge, channel.setup.shunts[k]);
@@ -96,23 +97,25 @@ void addThroughLeads(const ReviewedPlan& plan, std::vector<Finding>& findings, c
                      double error, std::vector<Mend> mends) {
   const Setup& setup = plan.setup();
   if (!(std::abs(error) >= leastError(setup.limits))) return;
-  const std::string arm = "arm " + std::to_string(group.place.arm + 1);
-  const std::string rest =
-      group.shunts.size() > 1 ? " and " + countText(group.shunts.size() - 1, "other") : std::string();
-  const std::string many = group.shunts.size() > 1 ? " do" : " does";
+  const std::string arm = say("arm {1}", {std::to_string(group.place.arm + 1)});
+  const std::string rest = group.shunts.size() > 1
+                               ? say(" and {1}", {countText(group.shunts.size() - 1, "other")})
+                               : std::string();
+  const std::string many = group.shunts.size() > 1 ? say(" do") : say(" does");
   const auto step = std::find_if(setup.sequence.begin(), setup.sequence.end(), [&](const Step& one) {
     return std::find(one.closed.begin(), one.closed.end(), group.greatest) != one.closed.end();
   });
-  std::string what = shuntText(setup, group.greatest) + rest + many + " not lie right across " + arm +
-                     ": leads between make it simulate " + percentText(std::abs(error)) +
-                     (error > 0 ? " more" : " less") + " than at the ends of " + arm + ".";
+  std::string what = say(
+      "{1}{2}{3} not lie right across {4}: leads between make it simulate {5}{6} than at the ends of {7}.",
+      {shuntText(setup, group.greatest), rest, many, arm, percentText(std::abs(error)),
+       (error > 0 ? say(" more") : say(" less")), arm});
   what.front() = 'S';
   findings.push_back(
       {FindingKind::ShuntThroughLeads,
        std::abs(error) > muchThroughLeads * setup.limits.relative ? Severity::Warning : Severity::Note,
        static_cast<std::size_t>(step - setup.sequence.begin()), group.greatest, what,
-       "The prediction reckons with the leads, so that it is as good as their resistances; a "
-       "formula without leads is off by this.",
+       say("The prediction reckons with the leads, so that it is as good as their resistances; a formula "
+           "without leads is off by this."),
        std::move(mends)});
 }
 
@@ -216,22 +219,25 @@ void findShortcutErrors(const ReviewedPlan& plan, std::vector<Finding>& findings
   if (!isWorthSaying(setup, worst)) return;
   std::vector<Mend> mends;
   if (factor != usual && !isWorthSaying(setup, worstShortcut(plan, usual)))
-    mends.push_back({"Set the bridge factor to " + formatNumber(usual, 4), [usual](Channel channel) {
-                       channel.setup.instrument.bridgeFactor = usual;
-                       return channel;
-                     }});
+    mends.push_back(
+        {say("Set the bridge factor to {1}", {shown(formatNumber(usual, 4))}), [usual](Channel channel) {
+           channel.setup.instrument.bridgeFactor = usual;
+           return channel;
+         }});
   const std::string cause =
-      !mends.empty() ? "N = " + formatNumber(factor, 4) + " is set, this bridge has " + formatNumber(usual, 4)
-                     : "the arms are not all " +
-                           formatQuantity(setup.bridge.gauge.nominal.base(), UnitFamily::Resistance, {}, 6);
+      !mends.empty()
+          ? say("N = {1} is set, this bridge has {2}",
+                {shown(formatNumber(factor, 4)), shown(formatNumber(usual, 4))})
+          : say("the arms are not all {1}",
+                {shown(formatQuantity(setup.bridge.gauge.nominal.base(), UnitFamily::Resistance, {}, 6))});
   findings.push_back(
       {FindingKind::ShortcutError,
        mends.empty() ? Severity::Note : Severity::Warning,
        worst->step,
        {},
-       "The shortcut R/(F N (R + Rs)) is " + percentText(std::abs(worst->error)) +
-           (worst->error > 0 ? " high" : " low") + " here: " + cause + ".",
-       "Whoever checks the plan by that formula finds another value than the whole network gives.",
+       say("The shortcut R/(F N (R + Rs)) is {1}{2} here: {3}.",
+           {percentText(std::abs(worst->error)), (worst->error > 0 ? say(" high") : say(" low")), cause}),
+       say("Whoever checks the plan by that formula finds another value than the whole network gives."),
        std::move(mends)});
 }
 

@@ -6,6 +6,7 @@
 #include "core/review/arm_place.h"
 #include "core/review/reviewed_plan.h"
 #include "core/review/stated_polarity.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 
@@ -16,19 +17,19 @@ namespace {
 std::string whyOpposite(const Bridge& bridge) {
   const Hookup used = hookupInUse(bridge);
   std::string entered;
-  const auto add = [&](bool is, const char* what) {
+  const auto add = [&](bool is, const std::string& what) {
     if (is) entered += (entered.empty() ? "" : ", ") + std::string(what);
   };
-  add(used.signalReversed, "the signal wires are entered as reversed");
-  add(used.excitationReversed, "the excitation is entered as reversed");
-  add(used.gaugesReversed, "the gauges are entered as reversed");
-  add(!used.exchanged.empty(), "leads are entered as exchanged");
+  add(used.signalReversed, say("the signal wires are entered as reversed"));
+  add(used.excitationReversed, say("the excitation is entered as reversed"));
+  add(used.gaugesReversed, say("the gauges are entered as reversed"));
+  add(!used.exchanged.empty(), say("leads are entered as exchanged"));
   if (!entered.empty())
-    return "Either " + entered +
-           " and should not be, the shunt lies on the wrong arm, or the label is wrong.";
-  return "Either the shunt lies on the wrong arm, the signal or excitation wires are reversed, or the label "
-         "is "
-         "wrong.";
+    return say("Either {1} and should not be, the shunt lies on the wrong arm, or the label is wrong.",
+               {entered});
+  return say(
+      "Either the shunt lies on the wrong arm, the signal or excitation wires are reversed, or the label is "
+      "wrong.");
 }
 
 /// A step whose label, or whose only shunt's name, says the other polarity.
@@ -51,10 +52,10 @@ Contradiction sayingOf(const Setup& setup, std::size_t step) {
 /// "will read -501.2 µm/m", "will simulate -500.1 µm/m".
 std::string willDo(const ReviewedPlan& plan, const Contradiction& one) {
   const Prediction& prediction = *plan.evaluation.prediction.steps[one.step];
-  if (!one.ofLoad) return "will read " + readingText(plan.setup(), prediction.reading.base());
+  if (!one.ofLoad) return say("will read {1}", {readingText(plan.setup(), prediction.reading.base())});
   const Bridge& bridge = plan.setup().bridge;
-  return "will simulate " + formatNumber(simulatedInUnit(bridge, prediction.simulated), 4) + " " +
-         simulatedUnitText(bridge);
+  return say("will simulate {1} {2}", {shown(formatNumber(simulatedInUnit(bridge, prediction.simulated), 4)),
+                                       simulatedUnitText(bridge)});
 }
 
 std::string saidWord(const Contradiction& one) {
@@ -99,12 +100,13 @@ std::vector<Mend> mendsOf(const Setup& setup, const std::vector<Contradiction>& 
                           const std::vector<std::size_t>& right) {
   const std::string text = wrong.front().byLabel ? "label" : "name";
   const bool all = wrong.size() > 1 && right.empty();
-  std::vector<Mend> mends = {{all ? std::string("Correct all labels") : "Correct the " + text,
+  std::vector<Mend> mends = {{all ? std::string(say("Correct all labels")) : say("Correct the {1}", {text}),
                               [wrong](const Channel& channel) { return withTextsTurned(channel, wrong); }}};
   auto shunts = movable(setup, wrong, right);
   if (shunts.empty()) return mends;
-  const std::string what = shunts.size() == 1 ? inQuotes(setup.shunts[shunts.front()].name) : "the shunts";
-  mends.push_back({"Move " + what + " to the neighbouring arm", [shunts](Channel channel) {
+  const std::string what =
+      shunts.size() == 1 ? inQuotes(setup.shunts[shunts.front()].name) : say("the shunts");
+  mends.push_back({say("Move {1} to the neighbouring arm", {what}), [shunts](Channel channel) {
                      for (const std::size_t shunt : shunts)
                        if (const auto moved = onNeighbour(channel.setup.bridge, channel.setup.shunts[shunt]))
                          channel = withShuntAt(std::move(channel), shunt, moved->a, moved->b);
@@ -119,15 +121,16 @@ std::optional<Mend> asTemplateMend(const Bridge& bridge, const std::vector<Contr
   const bool alike =
       std::all_of(wrong.begin(), wrong.end(), [&](const Contradiction& one) { return one.ofLoad == ofLoad; });
   if (!alike || !areLeadsInOrder(bridge) || (ofLoad ? gaugeSign(bridge) : outputSign(bridge)) > 0) return {};
-  return Mend{ofLoad ? "Connect the gauges as the template says" : "Connect the wires as the template says",
-              [ofLoad](Channel channel) {
-                Hookup& hookup = channel.setup.bridge.hookup;
-                if (ofLoad)
-                  hookup.gaugesReversed = false;
-                else
-                  hookup.signalReversed = hookup.excitationReversed = false;
-                return channel;
-              }};
+  return Mend{
+      ofLoad ? say("Connect the gauges as the template says") : say("Connect the wires as the template says"),
+      [ofLoad](Channel channel) {
+        Hookup& hookup = channel.setup.bridge.hookup;
+        if (ofLoad)
+          hookup.gaugesReversed = false;
+        else
+          hookup.signalReversed = hookup.excitationReversed = false;
+        return channel;
+      }};
 }
 
 /// Of one step, and of those that close the same under the same label or the same wrong name.
@@ -136,13 +139,13 @@ void addOne(const ReviewedPlan& plan, std::vector<Finding>& findings, const std:
   const Setup& setup = plan.setup();
   const Contradiction& first = same.front();
   const Step& step = setup.sequence[first.step];
-  const std::string text = first.byLabel
-                               ? "Its label " + inQuotes(step.label)
-                               : "Its shunt's name " + inQuotes(setup.shunts[step.closed.front()].name);
+  const std::string text =
+      first.byLabel ? say("Its label {1}", {inQuotes(step.label)})
+                    : say("Its shunt's name {1}", {inQuotes(setup.shunts[step.closed.front()].name)});
   std::optional<std::size_t> shunt;
   if (step.closed.size() == 1) shunt = step.closed.front();
   findings.push_back({FindingKind::OppositePolarity, Severity::Fault, first.step, shunt,
-                      text + " says " + saidWord(first) + ", it " + willDo(plan, first) + ".",
+                      say("{1} says {2}, it {3}.", {text, saidWord(first), willDo(plan, first)}),
                       whyOpposite(setup.bridge), mendsOf(setup, same, right)});
 }
 
@@ -152,15 +155,15 @@ void addAll(const ReviewedPlan& plan, std::vector<Finding>& findings,
   const std::size_t step = wrong.front().step;
   auto mends = mendsOf(setup, wrong, {});
   if (auto mend = asTemplateMend(setup.bridge, wrong)) mends.push_back(*std::move(mend));
-  findings.push_back({FindingKind::OppositePolarity,
-                      Severity::Fault,
-                      step,
-                      {},
-                      "Every label that says a polarity says the other one, in " +
-                          countText(wrong.size(), "step") + ": " + stepText(setup, step) + " " +
-                          willDo(plan, wrong.front()) + ".",
-                      whyOpposite(setup.bridge),
-                      std::move(mends)});
+  findings.push_back(
+      {FindingKind::OppositePolarity,
+       Severity::Fault,
+       step,
+       {},
+       say("Every label that says a polarity says the other one, in {1}: {2} {3}.",
+           {countText(wrong.size(), "step"), stepText(setup, step), willDo(plan, wrong.front())}),
+       whyOpposite(setup.bridge),
+       std::move(mends)});
 }
 
 /// Whether the sign of a step is beyond its uncertainty.

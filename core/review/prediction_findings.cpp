@@ -4,12 +4,13 @@
 
 #include "core/document/edits.h"
 #include "core/review/reviewed_plan.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
 namespace {
 
-std::string outputText(double output) { return formatNumber(1e3 * output, 4) + " mV/V"; }
+std::string outputText(double output) { return shown(formatNumber(1e3 * output, 4)) + " mV/V"; }
 
 bool isSaid(const std::vector<Finding>& findings, const std::string& what) {
   return std::any_of(findings.begin(), findings.end(),
@@ -25,11 +26,12 @@ void addUnpredictable(std::vector<Finding>& findings, std::optional<std::size_t>
                       step,
                       {},
                       what,
-                      "Nothing can be judged that has no expected reading with its uncertainty.",
+                      say("Nothing can be judged that has no expected reading with its uncertainty."),
                       {}});
 }
 
-constexpr const char* whyRange = "An amplifier beyond its range shows its end, whatever the bridge does.";
+constexpr std::string_view whyRange =
+    sayLater("An amplifier beyond its range shows its end, whatever the bridge does.");
 
 }  // namespace
 
@@ -37,13 +39,14 @@ void findUnpredictable(const ReviewedPlan& plan, std::vector<Finding>& findings)
   const SetupPrediction& prediction = plan.evaluation.prediction;
   if (!prediction.zero)
     return addUnpredictable(findings, {},
-                            "The bridge cannot be worked out: " + prediction.zero.error().text());
+                            say("The bridge cannot be worked out: {1}", {prediction.zero.error().text()}));
   for (std::size_t step = 0; step < prediction.steps.size(); ++step) {
     const auto& uncertainty = plan.evaluation.budget.of(Scope::Chain).steps[step];
     if (!prediction.steps[step])
-      addUnpredictable(findings, step, "It cannot be predicted: " + prediction.steps[step].error().text());
+      addUnpredictable(findings, step,
+                       say("It cannot be predicted: {1}", {prediction.steps[step].error().text()}));
     else if (!uncertainty)
-      addUnpredictable(findings, step, "It has no uncertainty: " + uncertainty.error().text());
+      addUnpredictable(findings, step, say("It has no uncertainty: {1}", {uncertainty.error().text()}));
   }
 }
 
@@ -51,14 +54,14 @@ void findRangeOverruns(const ReviewedPlan& plan, std::vector<Finding>& findings)
   const auto& range = plan.setup().instrument.range;
   if (!range) return;
   const double zero = plan.evaluation.prediction.zero->base(), most = range->base();
-  const std::string taken = ", the instrument takes " + outputText(most) + ".";
+  const std::string taken = say(", the instrument takes {1}.", {outputText(most)});
   if (std::abs(zero) > most) {
     findings.push_back({FindingKind::RangeOverrun,
                         Severity::Fault,
                         {},
                         {},
-                        "With all shunts open the bridge gives " + outputText(zero) + taken,
-                        whyRange,
+                        say("With all shunts open the bridge gives {1}{2}", {outputText(zero), taken}),
+                        say(whyRange),
                         {}});
     return;
   }
@@ -71,8 +74,8 @@ void findRangeOverruns(const ReviewedPlan& plan, std::vector<Finding>& findings)
                         Severity::Fault,
                         level.step,
                         {},
-                        "The bridge gives " + outputText(greatest) + taken,
-                        whyRange,
+                        say("The bridge gives {1}{2}", {outputText(greatest), taken}),
+                        say(whyRange),
                         {withoutLevelMend(level, plan.setup())}});
   }
 }
@@ -82,16 +85,16 @@ void findBelowUncertainty(const ReviewedPlan& plan, std::vector<Finding>& findin
     if (!isBelowUncertainty(level)) continue;
     const bool nothing = level.prediction.polarity == Polarity::None;
     const std::string what =
-        nothing ? "Closing " + joinedNames(plan.setup(), level.closed) + " changes nothing."
-                : "The expected " + readingText(plan.setup(), level.prediction.reading.base(), 3) +
-                      " is no greater than its uncertainty of " +
-                      readingText(plan.setup(), *level.expanded, 2) + ".";
+        nothing ? say("Closing {1} changes nothing.", {joinedNames(plan.setup(), level.closed)})
+                : say("The expected {1} is no greater than its uncertainty of {2}.",
+                      {readingText(plan.setup(), level.prediction.reading.base(), 3),
+                       readingText(plan.setup(), *level.expanded, 2)});
     findings.push_back({FindingKind::BelowUncertainty,
                         Severity::Warning,
                         level.step,
                         {},
                         what,
-                        "Such a step cannot tell a sound chain from a dead one.",
+                        say("Such a step cannot tell a sound chain from a dead one."),
                         {withoutLevelMend(level, plan.setup())}});
   }
 }

@@ -6,6 +6,7 @@
 #include "core/document/apply.h"
 #include "core/document/edits.h"
 #include "core/review/reviewed_plan.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 
@@ -14,10 +15,10 @@ namespace {
 
 constexpr int soon_days = 30;  ///< common practice, no source
 
-std::string dayText(const std::optional<Date>& day) { return day ? dateText(*day) : "no day"; }
+std::string dayText(const std::optional<Date>& day) { return day ? dateText(*day) : say("no day"); }
 
 std::string ohmText(Resistance resistance) {
-  return formatQuantity(resistance.base(), UnitFamily::Resistance, {}, 7);
+  return shown(formatQuantity(resistance.base(), UnitFamily::Resistance, {}, 7));
 }
 
 bool isSoon(Date due, Date today) {
@@ -44,7 +45,7 @@ std::string differences(const Channel& was, const Channel& is, std::size_t shunt
   std::string text;
   const auto add = [&](const std::string& what) { text += (text.empty() ? "" : ", ") + what; };
   if (old.resistance != now.resistance)
-    add(ohmText(now.resistance) + " instead of " + ohmText(old.resistance));
+    add(say("{1} instead of {2}", {ohmText(now.resistance), ohmText(old.resistance)}));
   const Input input{InputKind::Shunt, shunt};
   const auto statedOf = [&](const Channel& channel) -> std::optional<Uncertainty> {
     const auto& stated = channel.setup.uncertainties.stated;
@@ -54,15 +55,17 @@ std::string differences(const Channel& was, const Channel& is, std::size_t shunt
   const auto before = statedOf(was), after = statedOf(is);
   if (before != after && after)
     add(uncertaintyText(is.setup, input, *after) +
-        (before ? " instead of " + uncertaintyText(was.setup, input, *before) : " where nothing is stated"));
+        (before ? say(" instead of {1}", {uncertaintyText(was.setup, input, *before)})
+                : say(" where nothing is stated")));
   if (old.part.due != now.part.due)
-    add("due " + dayText(now.part.due) + " instead of " + dayText(old.part.due));
-  if (old.part.rating != now.part.rating) add("another power rating");
+    add(say("due {1} instead of {2}", {dayText(now.part.due), dayText(old.part.due)}));
+  if (old.part.rating != now.part.rating) add(say("another power rating"));
+  if (old.part.certificate != now.part.certificate) add(say("another certificate"));
   return text;
 }
 
 Mend stockMend(const Stock& stock, std::vector<std::size_t> shunts) {
-  return {"Take the stock's values", [stock, shunts = std::move(shunts)](Channel channel) {
+  return {say("Take the stock's values"), [stock, shunts = std::move(shunts)](Channel channel) {
             for (const std::size_t shunt : shunts)
               if (auto next = withStockValue(channel, stock, shunt)) channel = *std::move(next);
             return channel;
@@ -97,8 +100,8 @@ void findChangedParts(const ReviewedPlan& plan, std::vector<Finding>& findings) 
                         Severity::Warning,
                         {},
                         first,
-                        "The stock says otherwise of " + inQuotes(id) + ": " + differ + ".",
-                        "The plan expects what the resistor was, not what it is.",
+                        say("The stock says otherwise of {1}: {2}.", {inQuotes(id), differ}),
+                        say("The plan expects what the resistor was, not what it is."),
                         {stockMend(partOf(plan.stock, id), std::move(same))}});
   }
 }
@@ -116,8 +119,8 @@ void findUnknownParts(const ReviewedPlan& plan, std::vector<Finding>& findings) 
                         Severity::Note,
                         {},
                         shunt,
-                        "The stock holds no resistor " + inQuotes(id) + ".",
-                        "Nobody tells when it is due or was measured anew.",
+                        say("The stock holds no resistor {1}.", {inQuotes(id)}),
+                        say("Nobody tells when it is due or was measured anew."),
                         {}});
   }
 }
@@ -151,15 +154,16 @@ void addOverdue(const ReviewedPlan& plan, std::vector<Finding>& findings, Date d
   std::vector<Mend> mends;
   if (!first.part.id.empty() && isRenewed(plan.stock, first.part.id, plan.today))
     mends.push_back(stockMend(partOf(plan.stock, first.part.id), std::move(same)));
-  findings.push_back({FindingKind::OverdueResistor,
-                      overdue ? Severity::Fault : Severity::Note,
-                      {},
-                      shunt,
-                      "The calibration of " + inQuotes(resistorName(first)) +
-                          (overdue ? " was due " : " is due ") + dateText(due) + ".",
-                      overdue ? "What its value is now, nobody vouches for."
-                              : "A check after that day needs it calibrated, or another one.",
-                      std::move(mends)});
+  findings.push_back(
+      {FindingKind::OverdueResistor,
+       overdue ? Severity::Fault : Severity::Note,
+       {},
+       shunt,
+       say("The calibration of {1}{2}{3}.",
+           {inQuotes(resistorName(first)), (overdue ? say(" was due ") : say(" is due ")), dateText(due)}),
+       overdue ? say("What its value is now, nobody vouches for.")
+               : say("A check after that day needs it calibrated, or another one."),
+       std::move(mends)});
 }
 
 /// One finding a resistor, whatever places it is switched to.

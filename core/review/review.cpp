@@ -6,11 +6,13 @@
 
 #include "core/review/reviewed_plan.h"
 #include "core/units/key_names.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
 
-constexpr KeyNames<Severity, severityCount> severities = {{"note", "warning", "fault"}};
+constexpr KeyNames<Severity, severityCount> severities = {
+    {sayLater("note"), sayLater("warning"), sayLater("fault")}};
 constexpr KeyNames<FindingKind, findingKindCount> kinds = {{"cannot_predict",
                                                             "range_overrun",
                                                             "below_uncertainty",
@@ -41,7 +43,7 @@ bool comesBefore(const Finding& a, const Finding& b) {
 
 }  // namespace
 
-std::string_view severityWord(Severity severity) { return severities.of(severity); }
+std::string_view severityWord(Severity severity) { return sayName(severities.of(severity)); }
 
 std::string_view findingKindKey(FindingKind kind) { return kinds.of(kind); }
 

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/document/edits.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 
@@ -83,21 +84,21 @@ double shuntPower_W(const BridgeCircuit& circuit, const Setup& setup, std::size_
 }
 
 std::string readingText(const Setup& setup, double reading, int digits) {
-  return formatNumber(reading, digits) + " " + readingUnitText(setup.instrument);
+  return shown(formatNumber(reading, digits)) + " " + readingUnitText(setup.instrument);
 }
 
-std::string percentText(double share) { return formatNumber(100 * share, 2) + " %"; }
+std::string percentText(double share) { return shown(formatNumber(100 * share, 2)) + " %"; }
 
-std::string secondsText(double seconds) { return formatNumber(seconds, 4) + " s"; }
+std::string secondsText(double seconds) { return shown(formatNumber(seconds, 4)) + " s"; }
 
 std::string stepText(const Setup& setup, std::size_t step) {
   const std::string& label = setup.sequence[step].label;
-  const std::string number = "step " + std::to_string(step + 1);
+  const std::string number = say("step {1}", {std::to_string(step + 1)});
   return label.empty() ? number : number + " " + inQuotes(label);
 }
 
 std::string shuntText(const Setup& setup, std::size_t shunt) {
-  return "shunt " + inQuotes(setup.shunts[shunt].name);
+  return say("shunt {1}", {inQuotes(setup.shunts[shunt].name)});
 }
 
 std::string countText(std::size_t count, const std::string& one) {
@@ -122,9 +123,9 @@ Channel withoutLevel(Channel channel, const std::vector<std::size_t>& closed) {
 }
 
 Mend withoutLevelMend(const ReviewedLevel& level, const Setup& setup) {
-  const std::string what =
-      level.steps == 1 ? stepText(setup, level.step) : "the " + countText(level.steps, "step") + " with it";
-  return {"Take " + what + " out",
+  const std::string what = level.steps == 1 ? stepText(setup, level.step)
+                                            : say("the {1} with it", {countText(level.steps, "step")});
+  return {say("Take {1} out", {what}),
           [closed = level.closed](const Channel& channel) { return withoutLevel(channel, closed); }};
 }
 

@@ -5,13 +5,14 @@
 #include "core/document/edits.h"
 #include "core/review/arm_place.h"
 #include "core/review/reviewed_plan.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
 namespace {
 
 Mend zeroMend(std::size_t at, const Step& neighbour) {
-  return {"Insert a zero step",
+  return {say("Insert a zero step"),
           [at, hold = neighbour.hold, settle = neighbour.settle](const Channel& channel) {
             return withStepInserted(channel, at, {"zero", {}, hold, settle});
           }};
@@ -52,16 +53,17 @@ void findRepeatedSteps(const ReviewedPlan& plan, std::vector<Finding>& findings)
   for (std::size_t step = 1; step < setup.sequence.size(); ++step) {
     if (setup.sequence[step].closed != setup.sequence[step - 1].closed) continue;
     const std::string closed = setup.sequence[step].closed.empty()
-                                   ? "Like the step before it has all shunts open."
-                                   : "It closes the same shunts as the step before.";
-    findings.push_back({FindingKind::Duplicate,
-                        Severity::Warning,
-                        step,
-                        {},
-                        closed,
-                        "Nothing switches between the two, so that a recording shows one level for both.",
-                        {{"Take " + stepText(setup, step) + " out",
-                          [step](const Channel& channel) { return withStepRemoved(channel, step); }}}});
+                                   ? say("Like the step before it has all shunts open.")
+                                   : say("It closes the same shunts as the step before.");
+    findings.push_back(
+        {FindingKind::Duplicate,
+         Severity::Warning,
+         step,
+         {},
+         closed,
+         say("Nothing switches between the two, so that a recording shows one level for both."),
+         {{say("Take {1} out", {stepText(setup, step)}),
+           [step](const Channel& channel) { return withStepRemoved(channel, step); }}}});
   }
 }
 
@@ -114,11 +116,11 @@ void findSameShunts(const ReviewedPlan& plan, std::vector<Finding>& findings) {
                           certain ? Severity::Warning : Severity::Note,
                           {},
                           b,
-                          "The " + shuntText(setup, a) + " and the " + shuntText(setup, b) +
-                              (certain ? " are one resistor" : " have the same resistance") +
-                              " at the same place.",
-                          "Whoever changes one of them forgets the other.",
-                          {{"Keep " + inQuotes(setup.shunts[a].name) + " alone",
+                          say("The {1} and the {2}{3} at the same place.",
+                              {shuntText(setup, a), shuntText(setup, b),
+                               (certain ? say(" are one resistor") : say(" have the same resistance"))}),
+                          say("Whoever changes one of them forgets the other."),
+                          {{say("Keep {1} alone", {inQuotes(setup.shunts[a].name)}),
                             [a, b](const Channel& channel) { return withMerged(channel, a, b); }}}});
       break;
     }
@@ -126,7 +128,7 @@ void findSameShunts(const ReviewedPlan& plan, std::vector<Finding>& findings) {
 }
 
 Mend openMend(const Setup& setup, const ReviewedLevel& level, std::size_t shunt) {
-  return {"Open " + inQuotes(setup.shunts[shunt].name) + " instead",
+  return {say("Open {1} instead", {inQuotes(setup.shunts[shunt].name)}),
           [closed = level.closed, shunt](Channel channel) {
             for (Step& step : channel.setup.sequence)
               if (step.closed == closed) std::erase(step.closed, shunt);
@@ -145,15 +147,15 @@ void findResistorsAtTwoPlaces(const ReviewedPlan& plan, std::vector<Finding>& fi
         return resistorName(setup.shunts[other]) == resistorName(shunt);
       });
       if (*same == closed[k]) continue;
-      findings.push_back({FindingKind::Duplicate,
-                          Severity::Fault,
-                          level.step,
-                          closed[k],
-                          "Resistor " + inQuotes(resistorName(shunt)) + " is needed as " +
-                              shuntText(setup, *same) + " and as " + shuntText(setup, closed[k]) +
-                              " at once.",
-                          "There is only one of it.",
-                          {withoutLevelMend(level, setup), openMend(setup, level, closed[k])}});
+      findings.push_back(
+          {FindingKind::Duplicate,
+           Severity::Fault,
+           level.step,
+           closed[k],
+           say("Resistor {1} is needed as {2} and as {3} at once.",
+               {inQuotes(resistorName(shunt)), shuntText(setup, *same), shuntText(setup, closed[k])}),
+           say("There is only one of it."),
+           {withoutLevelMend(level, setup), openMend(setup, level, closed[k])}});
       break;
     }
   }
@@ -186,15 +188,15 @@ void findCloseLevels(const ReviewedPlan& plan, std::vector<Finding>& findings) {
       const auto expanded = expandedDifference(budget, earlier, later);
       const double apart = std::abs(magnitude(later) - magnitude(earlier));
       if (!expanded || apart > *expanded) continue;
-      findings.push_back(
-          {FindingKind::Duplicate,
-           Severity::Note,
-           later.step,
-           {},
-           "It is " + readingText(setup, apart, 2) + " apart from " + stepText(setup, earlier.step) +
-               ", within the uncertainty of their difference, " + readingText(setup, *expanded, 2) + ".",
-           "Two levels that cannot be told apart say no more than one.",
-           {withoutLevelMend(later, setup)}});
+      findings.push_back({FindingKind::Duplicate,
+                          Severity::Note,
+                          later.step,
+                          {},
+                          say("It is {1} apart from {2}, within the uncertainty of their difference, {3}.",
+                              {readingText(setup, apart, 2), stepText(setup, earlier.step),
+                               readingText(setup, *expanded, 2)}),
+                          say("Two levels that cannot be told apart say no more than one."),
+                          {withoutLevelMend(later, setup)}});
       break;
     }
   }
@@ -216,19 +218,20 @@ void findMissingZeros(const ReviewedPlan& plan, std::vector<Finding>& findings) 
   if (!anyLevel) return;
   if (!sequence.front().closed.empty())
     addMissingZero(
-        findings, Severity::Warning, 0, "The sequence does not begin with a zero step.",
-        "Readings are taken as changes from the first zero; what the zero moves before it is not seen.",
+        findings, Severity::Warning, 0, say("The sequence does not begin with a zero step."),
+        say("Readings are taken as changes from the first zero; what the zero moves before it is not seen."),
         {zeroMend(0, sequence.front())});
   const auto changes = sideChanges(plan);
   if (!isMixed(plan, changes.size()))
     for (const std::size_t step : changes)
-      addMissingZero(findings, Severity::Note, step, "There is no zero between the two sides.",
-                     "A zero that moved with the first side is not told from an error of the second.",
+      addMissingZero(findings, Severity::Note, step, say("There is no zero between the two sides."),
+                     say("A zero that moved with the first side is not told from an error of the second."),
                      {zeroMend(step, sequence[step])});
   const std::size_t last = sequence.size() - 1;
   if (!sequence.back().closed.empty())
-    addMissingZero(findings, Severity::Warning, last, "The sequence does not end with a zero step.",
-                   "The return to zero is not judged without it.", {zeroMend(last + 1, sequence.back())});
+    addMissingZero(findings, Severity::Warning, last, say("The sequence does not end with a zero step."),
+                   say("The return to zero is not judged without it."),
+                   {zeroMend(last + 1, sequence.back())});
 }
 
 }  // namespace core

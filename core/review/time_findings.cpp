@@ -4,6 +4,7 @@
 
 #include "core/plan/settling.h"
 #include "core/review/reviewed_plan.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -67,14 +68,15 @@ class ShortTimes {
 
   /// `isShort` and `what` take a step.
   template <class IsShort, class What>
-  void find(FindingKind kind, Severity severity, const IsShort& isShort, const What& what, const char* why) {
+  void find(FindingKind kind, Severity severity, const IsShort& isShort, const What& what,
+            const std::string& why) {
     const auto& sequence = m_plan.setup().sequence;
     std::vector<std::size_t> steps;
     for (std::size_t k = 0; k < sequence.size(); ++k)
       if (isShort(sequence[k])) steps.push_back(k);
     if (steps.empty()) return;
     std::string said = what(sequence[steps.front()]);
-    if (steps.size() > 1) said += " So it is in " + std::to_string(steps.size()) + " steps.";
+    if (steps.size() > 1) said += say(" So it is in {1} steps.", {std::to_string(steps.size())});
     m_findings.push_back({kind, severity, steps.front(), {}, std::move(said), why, mends(steps)});
   }
 
@@ -84,11 +86,11 @@ class ShortTimes {
       return [which = std::move(which)](const Channel& channel) { return withLeastTimes(channel, which); };
     };
     const std::string first = stepText(m_plan.setup(), steps.front());
-    if (steps.size() == 1) return {{"Take the least times for " + first, lengthen(steps)}};
+    if (steps.size() == 1) return {{say("Take the least times for {1}", {first}), lengthen(steps)}};
     std::vector<std::size_t> all(m_plan.setup().sequence.size());
     for (std::size_t k = 0; k < all.size(); ++k) all[k] = k;
-    return {{"Take the least times for all steps", lengthen(all)},
-            {"Only for " + first, lengthen({steps.front()})}};
+    return {{say("Take the least times for all steps"), lengthen(all)},
+            {say("Only for {1}", {first}), lengthen({steps.front()})}};
   }
 
   const ReviewedPlan& m_plan;
@@ -100,16 +102,17 @@ void findShortSettling(const ReviewedPlan& plan, ShortTimes& times, Duration set
   const double interval_s = acquisition.sampleRate ? 1 / acquisition.sampleRate->base() : 0;
   const double needed_s = settling.base() + interval_s;
   const bool filtered = acquisition.filter.kind != FilterKind::None;
-  const std::string needed = filtered
-                                 ? "the filter needs " + secondsText(settling.base()) + " to come within " +
-                                       formatNumber(100 * acquisition.settledTo, 2) + " %"
-                                 : "a reading is as old as " + secondsText(interval_s);
+  const std::string needed =
+      filtered ? say("the filter needs {1} to come within {2} %",
+                     {secondsText(settling.base()), shown(formatNumber(100 * acquisition.settledTo, 2))})
+               : say("a reading is as old as {1}", {secondsText(interval_s)});
   times.find(
       FindingKind::SettleTooShort, Severity::Warning,
       [&](const Step& step) { return step.settle.base() < needed_s * rounding; },
       [&](const Step& step) {
-        return "It settles " + secondsText(step.settle.base()) + ", " + needed +
-               (filtered && interval_s > 0 ? ", and one sample more." : ".");
+        return say("It settles {1}, {2}{3}",
+                   {secondsText(step.settle.base()), needed,
+                    (filtered && interval_s > 0 ? say(", and one sample more.") : ".")});
       },
       "What is still on its way is averaged into the reading.");
 }
@@ -126,8 +129,8 @@ void findShortTimes(const ReviewedPlan& plan, std::vector<Finding>& findings) {
                         Severity::Warning,
                         {},
                         {},
-                        "It cannot be told how long a step must last: " + least.error().text(),
-                        "Nobody knows whether the levels are settled.",
+                        say("It cannot be told how long a step must last: {1}", {least.error().text()}),
+                        say("Nobody knows whether the levels are settled."),
                         {}});
     return;
   }
@@ -136,7 +139,7 @@ void findShortTimes(const ReviewedPlan& plan, std::vector<Finding>& findings) {
       FindingKind::HoldTooShort, Severity::Warning,
       [](const Step& step) { return step.hold.base() < leastHold_s * rounding; },
       [](const Step& step) {
-        return "It is held for " + secondsText(step.hold.base()) + ", less than one second.";
+        return say("It is held for {1}, less than one second.", {secondsText(step.hold.base())});
       },
       "A shorter mean hides drift and slow noise; at least a second a level is common practice.");
   if (const auto& rate = acquisition.sampleRate)
@@ -144,9 +147,9 @@ void findShortTimes(const ReviewedPlan& plan, std::vector<Finding>& findings) {
         FindingKind::HoldTooShort, Severity::Warning,
         [&](const Step& step) { return step.hold.base() * rate->base() < leastSamples * rounding; },
         [&](const Step& step) {
-          return "Its hold of " + secondsText(step.hold.base()) + " has " +
-                 formatNumber(std::floor(step.hold.base() * rate->base() / rounding), 4) +
-                 " samples, fewer than 20.";
+          return say("Its hold of {1} has {2} samples, fewer than 20.",
+                     {secondsText(step.hold.base()),
+                      shown(formatNumber(std::floor(step.hold.base() * rate->base() / rounding), 4))});
         },
         "The scatter of so few says little of how good their mean is.");
   if (const auto& mains = acquisition.mains)
@@ -154,10 +157,10 @@ void findShortTimes(const ReviewedPlan& plan, std::vector<Finding>& findings) {
         FindingKind::HoldTooShort, Severity::Note,
         [&](const Step& step) { return humLeft(step.hold.base(), mains->base()) > mostHum; },
         [&](const Step& step) {
-          return "Its hold of " + secondsText(step.hold.base()) + " is " +
-                 formatNumber(step.hold.base() * mains->base(), 5) + " periods of the " +
-                 formatNumber(mains->base(), 4) + " Hz mains: up to " +
-                 percentText(humLeft(step.hold.base(), mains->base())) + " of a hum stays in the mean.";
+          return say(
+              "Its hold of {1} is {2} periods of the {3} Hz mains: up to {4} of a hum stays in the mean.",
+              {secondsText(step.hold.base()), shown(formatNumber(step.hold.base() * mains->base(), 5)),
+               shown(formatNumber(mains->base(), 4)), percentText(humLeft(step.hold.base(), mains->base()))});
         },
         "A mean over whole periods takes hum out, one over broken periods does not.");
 }

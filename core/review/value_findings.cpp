@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/review/reviewed_plan.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -19,7 +20,7 @@ class Values {
                           step,
                           shunt,
                           what,
-                          "What is reckoned with it means nothing.",
+                          say("What is reckoned with it means nothing."),
                           {}});
   }
 
@@ -38,25 +39,25 @@ void findImpossibleValues(const ReviewedPlan& plan, std::vector<Finding>& findin
   Values values(findings);
   for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
     const Shunt& shunt = setup.shunts[k];
-    values.refuse(isNotAbove(0, shunt.resistance.base()), {}, k, "Its resistance is not above 0 Ω.");
+    values.refuse(isNotAbove(0, shunt.resistance.base()), {}, k, say("Its resistance is not above 0 Ω."));
     values.refuse(isBelow(0, shunt.wires.base()) || isBelow(0, shunt.contact.base()), {}, k,
-                  "Its wires or its switch have less than 0 Ω.");
+                  say("Its wires or its switch have less than 0 Ω."));
     values.refuse(shunt.part.rating && isNotAbove(0, shunt.part.rating->base()), {}, k,
-                  "Its power rating is not above 0 W.");
+                  say("Its power rating is not above 0 W."));
   }
   for (std::size_t k = 0; k < setup.sequence.size(); ++k) {
-    values.refuse(isNotAbove(0, setup.sequence[k].hold.base()), k, {}, "It is held for no time.");
-    values.refuse(isBelow(0, setup.sequence[k].settle.base()), k, {}, "It settles in less than no time.");
+    values.refuse(isNotAbove(0, setup.sequence[k].hold.base()), k, {}, say("It is held for no time."));
+    values.refuse(isBelow(0, setup.sequence[k].settle.base()), k, {},
+                  say("It settles in less than no time."));
   }
   const Limits& limits = setup.limits;
   values.refuse(
       isBelow(0, limits.relative) || isBelow(0, limits.least.base()) || isBelow(0, limits.zeroReturn), {}, {},
-      "A limit of the verdict is below zero.");
+      say("A limit of the verdict is below zero."));
   for (const auto& [kind, share] : limits.merits)
-    values.refuse(isBelow(0, share), {}, {},
-                  "The limit of " + std::string(meritKindName(kind)) + " is below zero.");
+    values.refuse(isBelow(0, share), {}, {}, say("The limit of {1} is below zero.", {meritKindName(kind)}));
   values.refuse(setup.instrument.range && isNotAbove(0, setup.instrument.range->base()), {}, {},
-                "The instrument's range is not above 0 mV/V.");
+                say("The instrument's range is not above 0 mV/V."));
 }
 
 void findNothingToClose(const ReviewedPlan& plan, std::vector<Finding>& findings) {
@@ -69,8 +70,8 @@ void findNothingToClose(const ReviewedPlan& plan, std::vector<Finding>& findings
        Severity::Warning,
        {},
        {},
-       sequence.empty() ? "The sequence has no steps." : "No step of the sequence closes a shunt.",
-       "There is nothing to check the channel by.",
+       sequence.empty() ? say("The sequence has no steps.") : say("No step of the sequence closes a shunt."),
+       say("There is nothing to check the channel by."),
        {}});
 }
 

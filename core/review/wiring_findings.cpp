@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/review/reviewed_plan.h"
+#include "core/units/language.h"
 #include "core/wiring/wiring_rules.h"
 
 namespace core {
@@ -13,7 +14,7 @@ std::vector<Mend> mendsOf(const Setup& setup, const WiringFault& fault) {
   if (!byJumpers) return {};
   const auto jumpers = jumpersFor(setup, *fault.shunt);
   if (!jumpers || *jumpers == setup.shunts[*fault.shunt].jumpers) return {};
-  return {{"Work out the jumpers of " + setup.shunts[*fault.shunt].name,
+  return {{say("Work out the jumpers of {1}", {setup.shunts[*fault.shunt].name}),
            [shunt = *fault.shunt, laid = *jumpers](Channel channel) {
              channel.setup.shunts[shunt].jumpers = laid;
              return channel;
@@ -49,7 +50,8 @@ void findWiringFaults(const ReviewedPlan& plan, std::vector<Finding>& findings) 
                         mendsOf(plan.setup(), fault)});
   }
   if (hazards > 1)
-    findings.back().what += " There are " + std::to_string(hazards) + " such pairs; the wiring lists them.";
+    findings.back().what +=
+        say(" There are {1} such pairs; the wiring lists them.", {std::to_string(hazards)});
 }
 
 }  // namespace core

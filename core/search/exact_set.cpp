@@ -7,6 +7,7 @@
 #include <limits>
 
 #include "core/circuit/indication.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -178,8 +179,8 @@ Result<ReadingAt> readingAt(const Setup& setup, double level) {
   for (const std::size_t arm : {0, 1, 2, 3})
     if (!(armUnder(setup.bridge, arm, stimulus).base() > 0))
       return Error{levelText(setup.bridge, level),
-                   "arm " + std::to_string(arm + 1) + " would have no resistance left",
-                   "Choose a smaller level"};
+                   say("arm {1} would have no resistance left", {std::to_string(arm + 1)}),
+                   say("Choose a smaller level")};
   circuit->setStimulus(stimulus);
   const auto output = circuit->solveOutput();
   if (!output) return output.error();

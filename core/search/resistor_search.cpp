@@ -11,6 +11,7 @@
 
 #include "core/search/exact_set.h"
 #include "core/search/set_search.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -22,37 +23,39 @@ using Kind = std::vector<Candidate>;
 Result<void> checkCandidate(const Candidate& candidate) {
   const double ohm = candidate.value.base();
   if (!std::isfinite(ohm) || !(ohm > 0))
-    return Error{candidate.name, "a resistor must have a finite resistance above zero",
-                 "Enter its resistance"};
+    return Error{candidate.name, say("a resistor must have a finite resistance above zero"),
+                 say("Enter its resistance")};
   if (!(candidate.tolerance >= 0 && candidate.tolerance < 1))
-    return Error{candidate.name, "the tolerance must be from 0 % to less than 100 %", "Enter its tolerance"};
+    return Error{candidate.name, say("the tolerance must be from 0 % to less than 100 %"),
+                 say("Enter its tolerance")};
   return {};
 }
 
 Result<void> checkPositions(const ResistorSearch& search) {
   if (search.positions == 0 || search.positions > mostPositions)
-    return Error{"positions", std::to_string(search.positions) + " positions cannot be searched",
-                 "Choose from 1 to " + std::to_string(mostPositions)};
+    return Error{"positions", say("{1} positions cannot be searched", {std::to_string(search.positions)}),
+                 say("Choose from 1 to {1}", {std::to_string(mostPositions)})};
   if (search.fitted.size() < search.positions) return {};
   return Error{"positions",
-               "no position is free: " + std::to_string(search.fitted.size()) + " of " +
-                   std::to_string(search.positions) + " have a resistor already",
-               "Take a fitted resistor out, or raise the number of positions"};
+               say("no position is free: {1} of {2} have a resistor already",
+                   {std::to_string(search.fitted.size()), std::to_string(search.positions)}),
+               say("Take a fitted resistor out, or raise the number of positions")};
 }
 
 Result<void> checkLevels(const Setup& setup, const ResistorSearch& search) {
   constexpr std::size_t mostLevels = 100;
-  if (search.levels.empty()) return Error{"levels", "no level is wanted", "Enter at least one"};
+  if (search.levels.empty()) return Error{"levels", say("no level is wanted"), say("Enter at least one")};
   if (search.levels.size() > mostLevels)
-    return Error{"levels", "there are " + std::to_string(search.levels.size()) + " of them",
-                 "Ask for at most " + std::to_string(mostLevels)};
+    return Error{"levels", say("there are {1} of them", {std::to_string(search.levels.size())}),
+                 say("Ask for at most {1}", {std::to_string(mostLevels)})};
   for (const double level : search.levels) {
-    if (!std::isfinite(level)) return Error{"levels", "one is no finite number", "Enter a number"};
-    if (level == 0) return Error{"levels", "zero needs no resistor", "Leave it out"};
+    if (!std::isfinite(level)) return Error{"levels", say("one is no finite number"), say("Enter a number")};
+    if (level == 0) return Error{"levels", say("zero needs no resistor"), say("Leave it out")};
     if (!placeFor(search, level))
-      return Error{levelText(setup.bridge, level),
-                   std::string("there is no place for ") + (level > 0 ? "positive" : "negative") + " levels",
-                   "Choose the two nodes of the place, or leave these levels out"};
+      return Error{
+          levelText(setup.bridge, level),
+          say("{1}{2} levels", {say("there is no place for "), (level > 0 ? "positive" : "negative")}),
+          say("Choose the two nodes of the place, or leave these levels out")};
   }
   return {};
 }
@@ -114,8 +117,8 @@ Result<Goal> goalOf(const Setup& setup, const ResistorSearch& search, double lev
   const auto at = readingAt(setup, level);
   if (!at) return at.error();
   if (!(at->limit > 0))
-    return Error{"limits", "they permit no deviation at " + levelText(setup.bridge, level),
-                 "Enter a limit, or count misses as shares of the level"};
+    return Error{"limits", say("they permit no deviation at {1}", {levelText(setup.bridge, level)}),
+                 say("Enter a limit, or count misses as shares of the level")};
   const double reading = std::abs(at->reading);
   return Goal{reading, 1 / at->limit, reading / at->limit};
 }
@@ -205,9 +208,9 @@ std::string namesOf(const std::vector<Candidate>& resistors) {
   for (std::size_t k = 0; k < resistors.size(); ++k)
     text += (k == 0                     ? ""
              : k + 1 < resistors.size() ? ", "
-                                        : " and ") +
-            formatQuantity(resistors[k].value.base(), UnitFamily::Resistance, {}, 6);
-  return text + (resistors.size() > 1 ? " closed together" : "");
+                                        : say(" and ")) +
+            shown(formatQuantity(resistors[k].value.base(), UnitFamily::Resistance, {}, 6));
+  return text + (resistors.size() > 1 ? say(" closed together") : "");
 }
 
 /// A level that `closed` would reach, and whether it is near enough to `level`.
@@ -281,13 +284,16 @@ std::optional<std::string> unreachable(const Setup& setup, const ResistorSearch&
   const auto nearest = nearestOf(setup, search, level, ways);
   if (!nearest || nearest->near) return std::nullopt;
   const std::string reached = levelText(setup.bridge, nearest->reached);
-  const std::string start =
-      levelText(setup.bridge, level) + " cannot be reached" + (wanted ? " within the limits" : "");
+  const std::string start = say("{1} cannot be reached{2}",
+                                {levelText(setup.bridge, level), (wanted ? say(" within the limits") : "")});
   if (std::abs(nearest->reached - level) >= std::abs(level))
-    return start + " with these resistors: they reach nothing between zero and " + reached + ", with " +
-           nearest->by + ", so that no resistor is nearer than none";
-  return start + (wanted ? " with these resistors" : " by any resistance at this place") +
-         "; the nearest is " + reached + ", with " + nearest->by;
+    return say(
+        "{1} with these resistors: they reach nothing between zero and {2}, with {3}, so that no resistor is "
+        "nearer than none",
+        {start, reached, nearest->by});
+  return say("{1}{2}; the nearest is {3}, with {4}",
+             {start, (wanted ? say(" with these resistors") : say(" by any resistance at this place")),
+              reached, nearest->by});
 }
 
 bool better(const ResistorSet& a, const ResistorSet& b) {
@@ -302,8 +308,8 @@ Result<SearchOutcome> searchResistors(const Setup& setup, const ResistorSearch& 
   if (auto ok = checkSearch(setup, search, candidates); !ok) return ok.error();
   const std::vector<Kind> kinds = kindsOf(search, candidates);
   if (kinds.empty())
-    return Error{"stock", "there is no resistor to choose from",
-                 "Add resistors or a series to the stock, or widen the range of values"};
+    return Error{"stock", say("there is no resistor to choose from"),
+                 say("Add resistors or a series to the stock, or widen the range of values")};
   const auto problem = problemOf(setup, search, kinds);
   if (!problem) return problem.error();
   const SetSearchResult found = searchSets(*problem, stop, progress);

@@ -5,6 +5,7 @@
 
 #include "core/circuit/hookup.h"
 #include "core/search/shunt_response.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -19,7 +20,8 @@ std::string nearestByShort(const Setup& setup, const ShuntPlace& place, const Sh
   if (!circuit) return {};
   const auto nearest = circuit->stimulusFor(response.zero + Output(response.slope * bent));
   if (!nearest) return {};
-  return ", the nearest that it can is " + levelText(setup.bridge, simulatedInUnit(setup.bridge, *nearest));
+  return say(", the nearest that it can is {1}",
+             {levelText(setup.bridge, simulatedInUnit(setup.bridge, *nearest))});
 }
 
 /// d output / d stimulus with all shunts open; 0 for a bridge that cannot be solved.
@@ -50,21 +52,21 @@ Stimulus stimulusOf(const Bridge& bridge, double level) {
 }
 
 std::string levelText(const Bridge& bridge, double level) {
-  return formatNumber(level, 6) + " " + simulatedUnitText(bridge);
+  return shown(formatNumber(level, 6)) + " " + simulatedUnitText(bridge);
 }
 
 Result<Resistance> resistanceFor(const Setup& setup, const ShuntPlace& place, double level) {
   const Bridge& bridge = setup.bridge;
   if (!std::isfinite(level) || level == 0)
-    return Error{"level", "zero needs no shunt", "Enter a level above or below zero"};
+    return Error{"level", say("zero needs no shunt"), say("Enter a level above or below zero")};
   const auto response = shuntResponse(setup, place);
   if (!response) return response.error();
   auto circuit = BridgeCircuit::make(bridge, setup.instrument, {});
   if (!circuit) return circuit.error();
   const Error impossible{
       levelText(bridge, level),
-      "no resistance gives this level at this place" + nearestByShort(setup, place, *response),
-      "Choose a smaller level or another place"};
+      say("no resistance gives this level at this place{1}", {nearestByShort(setup, place, *response)}),
+      say("Choose a smaller level or another place")};
   const Stimulus stimulus = stimulusOf(bridge, level);
   for (const std::size_t arm : {0, 1, 2, 3})
     if (!(armUnder(bridge, arm, stimulus).base() > 0)) return impossible;
@@ -74,10 +76,11 @@ Result<Resistance> resistanceFor(const Setup& setup, const ShuntPlace& place, do
   constexpr double roundings = 1e-15;  // V/V, of the potentials that an output is the difference of
   const double change = (*output - response->zero).base();
   if (!(change / response->slope > 0) && std::abs(change) < roundings)
-    return Error{levelText(bridge, level), "too small to be told from zero", "Enter a greater level"};
+    return Error{levelText(bridge, level), say("too small to be told from zero"),
+                 say("Enter a greater level")};
   if (!(change / response->slope > 0))
-    return Error{levelText(bridge, level), "a shunt at this place moves the output the other way",
-                 "Choose another arm, or the opposite sign"};
+    return Error{levelText(bridge, level), say("a shunt at this place moves the output the other way"),
+                 say("Choose another arm, or the opposite sign")};
   const auto siemens = response->siemensFor(*output);
   if (!siemens) return impossible;
   const Resistance resistance = Resistance(1 / *siemens) - place.wires - place.contact;

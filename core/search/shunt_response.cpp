@@ -12,6 +12,7 @@
 #include "core/circuit/hookup.h"
 #include "core/circuit/indication.h"
 #include "core/stock/stock.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -41,10 +42,10 @@ std::optional<Output> outputAt(BridgeCircuit& circuit, const Bridge& bridge, Sti
 }
 
 Error withoutEffect(const Bridge& bridge, const ShuntPlace& place) {
-  return {"shunt place",
-          "a shunt from " + pointName(bridge, place.a) + " to " + pointName(bridge, place.b) +
-              " does not change the output",
-          "Choose two nodes with a gauge or a completion resistor between them"};
+  return {say("shunt place"),
+          say("a shunt from {1} to {2} does not change the output",
+              {pointName(bridge, place.a), pointName(bridge, place.b)}),
+          say("Choose two nodes with a gauge or a completion resistor between them")};
 }
 
 /// Everything that a curve is made from.
@@ -141,12 +142,12 @@ std::optional<std::vector<double>> seriesFor(const std::function<double(double)>
 
 Error wrongWay(const Bridge& bridge, const ShuntPlace& place, double greatest) {
   const bool positive = greatest > 0;
-  return {"shunt place",
-          std::string("a shunt from ") + pointName(bridge, place.a) + " to " + pointName(bridge, place.b) +
-              " gives " + (positive ? "negative" : "positive") + " levels, and " +
-              (positive ? "positive" : "negative") + " ones are wanted there",
-          "Choose another place, such as arm " +
-              std::string(positive == (gaugeSign(bridge) > 0) ? "2" : "1") + " end to end"};
+  return {say("shunt place"),
+          say("{1}{2} to {3} gives {4} levels, and {5} ones are wanted there",
+              {say("a shunt from "), pointName(bridge, place.a), pointName(bridge, place.b),
+               (positive ? "negative" : "positive"), (positive ? "positive" : "negative")}),
+          say("Choose another place, such as arm {1} end to end",
+              {positive == (gaugeSign(bridge) > 0) ? "2" : "1"})};
 }
 
 }  // namespace
@@ -163,7 +164,7 @@ Result<ShuntResponse> shuntResponse(const Setup& setup, const ShuntPlace& place)
   const double arm = setup.bridge.arms[0].base();
   const std::array<double, 3> ohms{arm, arm / 4, 20 * arm};
   std::vector<ShuntBranch> branches;
-  for (const double ohm : ohms) branches.push_back({"shunt place", place.a, place.b, Resistance(ohm)});
+  for (const double ohm : ohms) branches.push_back({say("shunt place"), place.a, place.b, Resistance(ohm)});
   auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, branches);
   if (!circuit) return circuit.error();
   const auto zero = circuit->solveOutput();
@@ -185,8 +186,8 @@ Result<ShuntResponse> shuntResponse(const Setup& setup, const ShuntPlace& place)
   const double third = response.slope * response.bent(1 / ohms[2]);
   // Potentials carry 1e-16; the two differences above take off about two digits.
   if (!(std::abs(third - change[2]) <= 1e-12) || !(response.bend >= -1e-9 * arm))
-    return Error{"shunt place", "the output cannot be reckoned there to enough digits",
-                 "Look for resistances that differ by very many powers of ten"};
+    return Error{say("shunt place"), say("the output cannot be reckoned there to enough digits"),
+                 say("Look for resistances that differ by very many powers of ten")};
   response.bend = std::max(response.bend, 0.0);
   return response;
 }
@@ -224,7 +225,8 @@ Result<ShuntCurve> ShuntCurve::make(const Setup& setup, const ShuntPlace& place,
       5 * rounding + 1e-14 * end);
   if (!series)
     return Error{levelText(setup.bridge, greatest),
-                 "what shunts simulate up to there cannot be followed closely", "Choose smaller levels"};
+                 say("what shunts simulate up to there cannot be followed closely"),
+                 say("Choose smaller levels")};
   curve.m_series = *series;
   return curve;
 }

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/search/shunt_place.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 
@@ -56,8 +57,8 @@ Result<std::vector<std::string_view>> levelWords(std::string_view text) {
   for (std::size_t at = 0; at < text.size(); ++at)
     separated = separated || text[at] == ';' || text[at] == '\n' || isLooseComma(text, at);
   if (!separated && isDecimalOrList(text))
-    return Error{"levels", inQuotes(trimmed(text)) + " can be read as one number and as two",
-                 "Write a point in a number, or a semicolon between two"};
+    return Error{"levels", say("{1} can be read as one number and as two", {inQuotes(trimmed(text))}),
+                 say("Write a point in a number, or a semicolon between two")};
   std::vector<std::string_view> words;
   for (std::size_t begin = 0; begin <= text.size();) {
     std::size_t end = begin;
@@ -95,9 +96,9 @@ Result<std::vector<double>> levelsFromText(std::string_view text, const Bridge& 
     const auto level = levelFromText(word, bridge);
     if (!level) return Error{"levels", level.error().what, level.error().mend};
     if (*level == 0)
-      return Error{"levels", inQuotes(word) + " is zero, which needs no shunt", "Leave it out"};
+      return Error{"levels", say("{1} is zero, which needs no shunt", {inQuotes(word)}), say("Leave it out")};
     if (std::find(levels.begin(), levels.end(), *level) != levels.end())
-      return Error{"levels", inQuotes(word) + " is there twice", "Leave one out"};
+      return Error{"levels", say("{1} is there twice", {inQuotes(word)}), say("Leave one out")};
     levels.push_back(*level);
   }
   return levels;

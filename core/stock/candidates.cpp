@@ -6,6 +6,7 @@
 
 #include "core/stock/stock.h"
 #include "core/stock/stock_text.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core {
@@ -17,7 +18,7 @@ using Micro = std::int64_t;
 Micro microOf(Resistance value) { return std::llround(value.base() * 1e6); }
 Resistance resistanceOf(Micro value) { return Resistance(static_cast<double>(value) / 1e6); }
 
-std::string ohms(Resistance value) { return formatQuantity(value.base(), UnitFamily::Resistance); }
+std::string ohms(Resistance value) { return shown(formatQuantity(value.base(), UnitFamily::Resistance)); }
 
 bool isWithin(Resistance value, const CandidateRange& range) {
   return range.from <= value && value <= range.to;
@@ -25,9 +26,9 @@ bool isWithin(Resistance value, const CandidateRange& range) {
 
 Error tooMany(const std::string& where, const CandidateRange& range) {
   return {where,
-          "there are more than " + std::to_string(mostCandidates) + " values from " + ohms(range.from) +
-              " to " + ohms(range.to),
-          "Narrow the range of resistances, or leave out fine dials and series"};
+          say("there are more than {1} values from {2} to {3}",
+              {std::to_string(mostCandidates), ohms(range.from), ohms(range.to)}),
+          say("Narrow the range of resistances, or leave out fine dials and series")};
 }
 
 /// What the dials of `box` add up to, rising, each sum once; without the residual. Dial by dial from the
@@ -61,7 +62,7 @@ Result<std::vector<Micro>> settingsOf(const DecadeBox& box, const CandidateRange
 
 Candidate candidateOf(const Resistor& resistor) {
   std::string name = resistor.id;
-  if (!resistor.fittedIn.empty()) name += " in " + resistor.fittedIn;
+  if (!resistor.fittedIn.empty()) name += say(" in {1}", {resistor.fittedIn});
   return {.value = valueOf(resistor),
           .tolerance = toleranceOf(resistor),
           .part = resistor.id,
@@ -75,18 +76,18 @@ Candidate candidateOf(const DecadeBox& box, Micro setting) {
   return {.value = resistanceOf(setting + microOf(box.residual)),
           .tolerance = box.tolerance,
           .part = box.id,
-          .name = "box " + box.id + " at " + ohms(resistanceOf(setting)),
+          .name = say("box {1} at {2}", {box.id, ohms(resistanceOf(setting))}),
           .due = box.due,
           .rating = box.rating,
           .once = true};
 }
 
 Candidate candidateOf(const SeriesRange& range, Resistance value) {
-  return {.value = value,
-          .tolerance = range.tolerance,
-          .name = letterCode(value, eSeriesDigits(range.series)) + " of " +
-                  std::string(eSeriesName(range.series)),
-          .once = false};
+  return {
+      .value = value,
+      .tolerance = range.tolerance,
+      .name = say("{1} of {2}", {letterCode(value, eSeriesDigits(range.series)), eSeriesName(range.series)}),
+      .once = false};
 }
 
 std::vector<Resistance> valuesOf(const SeriesRange& series, const CandidateRange& range) {

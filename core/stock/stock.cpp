@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/stock/faults.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -27,8 +28,8 @@ Result<void> checkItems(const std::vector<Item>& items, std::string_view kind,
     const std::string name = nameOf(items[k].id, kind, k);
     if (auto checked = asError(name, faultOf(items[k])); !checked) return checked;
     if (!ids.insert(items[k].id).second)
-      return Error{name, "there are two of the id " + inQuotes(items[k].id),
-                   "Give each its own id, or take one out"};
+      return Error{name, say("there are two of the id {1}", {inQuotes(items[k].id)}),
+                   say("Give each its own id, or take one out")};
   }
   return {};
 }
@@ -51,7 +52,7 @@ Result<void> checkResistor(const Resistor& resistor) {
   return asError(resistor.id.empty() ? "resistor" : resistor.id, faultOf(resistor));
 }
 Result<void> checkBox(const DecadeBox& box) {
-  return asError(box.id.empty() ? "decade box" : box.id, faultOf(box));
+  return asError(box.id.empty() ? say("decade box") : box.id, faultOf(box));
 }
 Result<void> checkSeriesRange(const SeriesRange& range) {
   return asError(eSeriesName(range.series), faultOf(range));
@@ -60,7 +61,7 @@ Result<void> checkSeriesRange(const SeriesRange& range) {
 Result<void> checkStock(const Stock& stock) {
   std::set<std::string_view> ids;
   if (auto checked = checkItems(stock.resistors, "resistor", ids); !checked) return checked;
-  if (auto checked = checkItems(stock.boxes, "decade box", ids); !checked) return checked;
+  if (auto checked = checkItems(stock.boxes, say("decade box"), ids); !checked) return checked;
   for (const SeriesRange& range : stock.series)
     if (auto checked = checkSeriesRange(range); !checked) return checked;
   return {};

@@ -7,14 +7,16 @@
 #include "core/uncertainty/propagation.h"
 #include "core/uncertainty/random.h"
 #include "core/units/key_names.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
 
 using RuleNames = KeyNames<DecisionRule, decisionRuleCount>;
 constexpr RuleNames ruleKeys = {{"simple", "shared_risk", "guarded", "conformity", "en_number"}};
-constexpr RuleNames ruleNames = {
-    {"simple acceptance", "shared risk", "guarded acceptance", "conformity probability", "En number"}};
+constexpr RuleNames ruleNames = {{sayLater("simple acceptance"), sayLater("shared risk"),
+                                  sayLater("guarded acceptance"), sayLater("conformity probability"),
+                                  sayLater("En number")}};
 
 /// The only comparison that passes anything: a value that is no finite number never does.
 bool isWithin(double value, double limit) { return std::isfinite(value) && std::abs(value) <= limit; }
@@ -68,25 +70,26 @@ std::string_view decisionRuleKey(DecisionRule rule) { return ruleKeys.of(rule); 
 
 std::optional<DecisionRule> decisionRuleFromKey(std::string_view key) { return ruleKeys.find(key); }
 
-std::string_view decisionRuleName(DecisionRule rule) { return ruleNames.of(rule); }
+std::string_view decisionRuleName(DecisionRule rule) { return sayName(ruleNames.of(rule)); }
 
 Result<void> checkDecision(const Decision& decision) {
-  const char* const where = "decision rule";
+  const std::string where = say("decision rule");
   if (!(decision.coverage > 0 && decision.coverage < 1)) {
-    return Error{where, "the coverage probability must lie between 0 and 1",
-                 "Enter 0.9545 for k = 2, or the probability that your procedure asks for"};
+    return Error{where, say("the coverage probability must lie between 0 and 1"),
+                 say("Enter 0.9545 for k = 2, or the probability that your procedure asks for")};
   }
   if (!std::isfinite(decision.guardFactor) || decision.guardFactor < 0) {
-    return Error{where, "the guard factor must be a number that is not negative",
-                 "Enter 1 for a guard band of U, or 0 for none"};
+    return Error{where, say("the guard factor must be a number that is not negative"),
+                 say("Enter 1 for a guard band of U, or 0 for none")};
   }
   if (!(decision.conformity > 0.5 && decision.conformity < 1)) {
-    return Error{where, "the least probability of conformity must be above 0.5 and below 1",
-                 "Enter 0.95, or the probability that your procedure asks for"};
+    return Error{where, say("the least probability of conformity must be above 0.5 and below 1"),
+                 say("Enter 0.95, or the probability that your procedure asks for")};
   }
   if (!(decision.greatestShare > 0 && decision.greatestShare <= 1)) {
-    return Error{where, "the greatest share of the uncertainty in the limit must be above 0 and at most 1",
-                 "Enter 0.333 for a third of the limit"};
+    return Error{where,
+                 say("the greatest share of the uncertainty in the limit must be above 0 and at most 1"),
+                 say("Enter 0.333 for a third of the limit")};
   }
   return {};
 }

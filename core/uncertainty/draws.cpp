@@ -9,6 +9,7 @@
 
 #include "core/uncertainty/portable.h"
 #include "core/uncertainty/vector_units.h"
+#include "core/units/language.h"
 
 namespace core {
 
@@ -23,7 +24,7 @@ struct CorrelationMatrix {
 
 namespace {
 
-std::string inputName(std::size_t input) { return "input " + std::to_string(input + 1); }
+std::string inputName(std::size_t input) { return say("input {1}", {std::to_string(input + 1)}); }
 
 CorrelationMatrix correlationOf(std::span<const CorrelatedPair> pairs) {
   CorrelationMatrix correlation;
@@ -89,8 +90,8 @@ void factorise(CorrelationMatrix& correlation) {
 }
 
 Error impossibleCorrelation() {
-  return {"correlation", "the coefficients between the inputs contradict each other",
-          "Bring them nearer to zero, or give all inputs of a group the same positive coefficient"};
+  return {"correlation", say("the coefficients between the inputs contradict each other"),
+          say("Bring them nearer to zero, or give all inputs of a group the same positive coefficient")};
 }
 
 SHUNTWRIGHT_WIDE void addProduct(double* to, const double* from, double factor) {
@@ -130,7 +131,7 @@ Result<Draws> Draws::of(std::span<const TrialInput> inputs, std::span<const Corr
   for (std::size_t k = 0; k < inputs.size(); ++k) {
     if (const auto checked = checkUncertainty(inputs[k].uncertainty, inputName(k)); !checked)
       return checked.error();
-    if (!std::isfinite(inputs[k].value)) return Error{inputName(k), "its value is no finite number", ""};
+    if (!std::isfinite(inputs[k].value)) return Error{inputName(k), say("its value is no finite number"), ""};
     draws.addInput(inputs[k]);
   }
   if (const auto correlated = draws.correlate(pairs); !correlated) return correlated.error();

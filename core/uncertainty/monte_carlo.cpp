@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/uncertainty/monte_carlo.h"
+#include "core/units/language.h"
 #include "core/units/threads.h"
 
 #include <algorithm>
@@ -125,7 +126,8 @@ Histogram histogramOf(std::span<const double> values, double mean, double u) {
 }
 
 Error tooManyTrials(std::size_t trials) {
-  return {"trials", "there is not enough memory for " + std::to_string(trials) + " trials", "Ask for fewer"};
+  return {"trials", say("there is not enough memory for {1} trials", {std::to_string(trials)}),
+          say("Ask for fewer")};
 }
 
 /// How many of the first `lanes` trials have an output that is no finite number.
@@ -311,10 +313,9 @@ void TrialRun::judgeNext() {
 
 Error TrialRun::missingResults() const {
   return {"trials",
-          std::to_string(m_blocks[m_judged - 1].withoutResult) + " of " +
-              std::to_string(blockEnd(m_judged - 1)) +
-              " trials have no result, because an input can come to a value that cannot be",
-          "Give that part a smaller uncertainty"};
+          say("{1} of {2} trials have no result, because an input can come to a value that cannot be",
+              {std::to_string(m_blocks[m_judged - 1].withoutResult), std::to_string(blockEnd(m_judged - 1))}),
+          say("Give that part a smaller uncertainty")};
 }
 
 void TrialRun::describeOutputs(bool reports) {
@@ -351,12 +352,14 @@ Result<TrialResult> runTrials(const TrialPlan& plan, const TrialModelMaker& mode
                               const std::stop_token& stop, const Progress& progress) {
   assert(outputs > 0);
   if (!(plan.coverage > 0 && plan.coverage < 1))
-    return Error{"coverage", "the coverage probability must lie between 0 and 1", "Enter 0.95, say"};
+    return Error{"coverage", say("the coverage probability must lie between 0 and 1"),
+                 say("Enter 0.95, say")};
   const std::size_t most = plan.trials.value_or(plan.greatestTrials);
   const std::size_t covered = coveredTrials(most, plan.coverage);
   if (covered == 0 || covered >= most)
-    return Error{"trials", std::to_string(most) + " trials are too few for an interval of this coverage",
-                 "Ask for more"};
+    return Error{"trials",
+                 say("{1} trials are too few for an interval of this coverage", {std::to_string(most)}),
+                 say("Ask for more")};
   auto draws = Draws::of(plan.inputs, plan.pairs, plan.seed);
   if (!draws) return draws.error();
   return TrialRun(plan, *std::move(draws), outputs, stop, progress).result(model);

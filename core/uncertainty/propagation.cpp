@@ -10,6 +10,8 @@
 #include <cmath>
 #include <limits>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -92,16 +94,19 @@ double productSum(std::span<const double> x, double xMean, std::span<const doubl
 
 Result<void> checkReadings(std::span<const double> readings) {
   if (readings.size() < 2) {
-    return Error{"readings", "a standard deviation needs two readings at least",
-                 "Add readings, or state the uncertainty as a tolerance"};
+    return Error{"readings", say("a standard deviation needs two readings at least"),
+                 say("Add readings, or state the uncertainty as a tolerance")};
   }
   if (!allFinite(readings)) {
-    return Error{"readings", "one of the readings is no finite number", "Correct it or take it out"};
+    return Error{"readings", say("one of the readings is no finite number"),
+                 say("Correct it or take it out")};
   }
   return {};
 }
 
-Error tooLarge() { return {"readings", "the readings are too large to average", "Check their unit"}; }
+Error tooLarge() {
+  return {"readings", say("the readings are too large to average"), say("Check their unit")};
+}
 
 /// Symmetric, with ones on the diagonal, and every number finite.
 bool hasFormOfCorrelation(std::span<const double> matrix, std::size_t size) {
@@ -191,8 +196,8 @@ Result<TypeA> evaluateTypeA(std::span<const double> readings) {
 
 Result<double> correlationOfMeans(std::span<const double> first, std::span<const double> second) {
   if (first.size() != second.size()) {
-    return Error{"readings", "the two series have different numbers of readings",
-                 "Pair each reading of one with the reading of the other taken at the same time"};
+    return Error{"readings", say("the two series have different numbers of readings"),
+                 say("Pair each reading of one with the reading of the other taken at the same time")};
   }
   for (const auto series : {first, second}) {
     if (const auto checked = checkReadings(series); !checked) return checked.error();
@@ -201,8 +206,8 @@ Result<double> correlationOfMeans(std::span<const double> first, std::span<const
   const double squares1 = productSum(first, mean1, first, mean1);
   const double squares2 = productSum(second, mean2, second, mean2);
   if (squares1 == 0 || squares2 == 0) {
-    return Error{"readings", "one of the two series does not vary, so that it has no correlation",
-                 "Leave the two independent"};
+    return Error{"readings", say("one of the two series does not vary, so that it has no correlation"),
+                 say("Leave the two independent")};
   }
   if (!std::isfinite(squares1) || !std::isfinite(squares2)) return tooLarge();
   const double r = productSum(first, mean1, second, mean2) / (std::sqrt(squares1) * std::sqrt(squares2));

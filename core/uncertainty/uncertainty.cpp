@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/units/key_names.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -42,16 +43,16 @@ std::optional<Statement> statementFromKey(std::string_view key) { return stateme
 
 Result<void> checkUncertainty(const Uncertainty& uncertainty, const std::string& where) {
   if (!std::isfinite(uncertainty.amount) || uncertainty.amount < 0) {
-    return Error{where, "its uncertainty must be a finite number that is not negative",
-                 "Enter 0 when its value is exact"};
+    return Error{where, say("its uncertainty must be a finite number that is not negative"),
+                 say("Enter 0 when its value is exact")};
   }
   if (!isAboveZero(uncertainty.coverageFactor)) {
-    return Error{where, "the coverage factor k of its uncertainty must be a number above zero",
-                 "Enter the k that the certificate states, usually 2"};
+    return Error{where, say("the coverage factor k of its uncertainty must be a number above zero"),
+                 say("Enter the k that the certificate states, usually 2")};
   }
   if (uncertainty.degreesOfFreedom && !isAboveZero(*uncertainty.degreesOfFreedom)) {
-    return Error{where, "the degrees of freedom of its uncertainty must be a number above zero",
-                 "Leave them empty when the uncertainty is known for certain"};
+    return Error{where, say("the degrees of freedom of its uncertainty must be a number above zero"),
+                 say("Leave them empty when the uncertainty is known for certain")};
   }
   return {};
 }

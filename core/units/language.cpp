@@ -3,8 +3,9 @@
 
 #include <algorithm>
 #include <cassert>
+#include <mutex>
+#include <set>
 #include <utility>
-#include <vector>
 
 namespace core {
 namespace {
@@ -22,14 +23,14 @@ std::shared_ptr<const Language>& scopeLanguage() {
 
 /// The argument that the braces at `at` ask for, and where they end; none for braces that are mere text.
 const std::string_view* placeholder(std::string_view pattern, std::size_t at,
-                                    const std::vector<std::string_view>& arguments, std::size_t& end) {
+                                    std::initializer_list<std::string_view> arguments, std::size_t& end) {
   std::size_t number = 0;
   for (end = at + 1; end < pattern.size() && pattern[end] >= '0' && pattern[end] <= '9'; ++end)
     number = std::min<std::size_t>(1000, 10 * number + std::size_t(pattern[end] - '0'));
   if (end >= pattern.size() || pattern[end] != '}' || number == 0 || number > arguments.size())
     return nullptr;
   ++end;
-  return &arguments[number - 1];
+  return arguments.begin() + (number - 1);
 }
 
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
@@ -59,20 +60,29 @@ LanguageScope::~LanguageScope() { scopeLanguage() = std::move(m_before); }
 
 std::string say(std::string_view pattern, std::initializer_list<std::string_view> arguments) {
   const Language& words = language();
-  const std::string translated = words.translate ? words.translate(pattern) : std::string(pattern);
-  const std::vector<std::string_view> given(arguments);
+  const std::string translated = words.translate ? words.translate(pattern) : std::string();
+  const std::string_view said = words.translate ? std::string_view(translated) : pattern;
   std::string text;
-  for (std::size_t at = 0; at < translated.size();) {
-    std::size_t end = at + 1;
-    const std::string_view* argument =
-        translated[at] == '{' ? placeholder(translated, at, given, end) : nullptr;
-    if (argument)
-      text += *argument;
-    else
-      text += translated[at], end = at + 1;
-    at = end;
+  for (std::size_t at = 0; at < said.size();) {
+    const std::size_t brace = std::min(said.find('{', at), said.size());
+    text += said.substr(at, brace - at);
+    if (brace == said.size()) break;
+    std::size_t end = brace + 1;
+    const std::string_view* argument = placeholder(said, brace, arguments, end);
+    text += argument ? *argument : said.substr(brace, 1);
+    at = argument ? end : brace + 1;
   }
   return text;
+}
+
+std::string_view sayName(std::string_view english) {
+  const Language& words = language();
+  if (!words.translate) return english;
+  static std::mutex access;
+  static std::set<std::string, std::less<>> names;  // its elements never move
+  const std::string translated = words.translate(english);
+  const std::lock_guard lock(access);
+  return *names.insert(translated).first;
 }
 
 std::string shown(std::string canonical) {

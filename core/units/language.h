@@ -11,6 +11,8 @@
 
 // Sentences and numbers for people. Files, keys and what other programs read are never touched by this.
 
+#include "core/units/language.h"
+
 namespace core {
 
 /// In which language sentences are put together, and how numbers and days are written in them.
@@ -51,6 +53,19 @@ class LanguageScope {
 std::string say(std::string_view pattern, std::initializer_list<std::string_view> arguments = {});
 /// Marks a literal for translation where it is not yet put into words: names in tables, given to `say` later.
 constexpr std::string_view sayLater(std::string_view pattern) { return pattern; }
+/// A name in the present language. The text stays for as long as the program runs.
+std::string_view sayName(std::string_view english);
+
+/// A name in a table: English as written there, in the present language where it is read.
+class TableName {
+ public:
+  constexpr TableName(std::string_view english = {}) : m_english(english) {}
+  operator std::string_view() const { return sayName(m_english); }
+  constexpr std::string_view english() const { return m_english; }
+
+ private:
+  std::string_view m_english;
+};
 
 /// A number as core writes it ("0.0591", "-1000 µm/m", "1.2 ± 0.3") with the language's decimal mark.
 std::string shown(std::string canonical);

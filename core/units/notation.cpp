@@ -11,6 +11,7 @@
 #include <variant>
 
 #include "core/circuit/lead.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -49,19 +50,19 @@ struct Family {
 
 // In the order of UnitFamily.
 const std::array<Family, 13> families = {{
-    {ohmUnits, 0, "Ω", "Enter a resistance such as 350 Ω, 174.65k or 59k9"},
-    {outputUnits, -3, "mV/V", "Enter an output such as 1.5 mV/V or 500 µV/V"},
-    {strainUnits, -6, "µm/m", "Enter a strain such as -1000 µm/m or 0.1 %"},
-    {voltUnits, 0, "V", "Enter a voltage such as 5 V or 500 mV"},
-    {secondUnits, 0, "s", "Enter a time such as 2 s, 500 ms or 1 min"},
-    {metreUnits, 0, "m", "Enter a length such as 12.5 m or 40 ft"},
-    {areaUnits, -6, "mm²", "Enter a section such as 0.14 mm² or AWG 26 (0 to 40)"},
-    {celsiusUnits, 0, "°C", "Enter a temperature in degrees Celsius such as 20 °C"},
-    {percentUnits, -2, "%", "Enter a share such as 0.5 %"},
-    {hertzUnits, 0, "Hz", "Enter a frequency such as 100 Hz or 2.5 kHz"},
-    {wattUnits, -3, "mW", "Enter a power such as 250 mW or 0.5 W"},
-    {{}, 0, "", "Enter a number such as 2.05"},
-    {{}, 0, "", "Enter a number such as 12.5"},
+    {ohmUnits, 0, "Ω", sayLater("Enter a resistance such as 350 Ω, 174.65k or 59k9")},
+    {outputUnits, -3, "mV/V", sayLater("Enter an output such as 1.5 mV/V or 500 µV/V")},
+    {strainUnits, -6, "µm/m", sayLater("Enter a strain such as -1000 µm/m or 0.1 %")},
+    {voltUnits, 0, "V", sayLater("Enter a voltage such as 5 V or 500 mV")},
+    {secondUnits, 0, "s", sayLater("Enter a time such as 2 s, 500 ms or 1 min")},
+    {metreUnits, 0, "m", sayLater("Enter a length such as 12.5 m or 40 ft")},
+    {areaUnits, -6, "mm²", sayLater("Enter a section such as 0.14 mm² or AWG 26 (0 to 40)")},
+    {celsiusUnits, 0, "°C", sayLater("Enter a temperature in degrees Celsius such as 20 °C")},
+    {percentUnits, -2, "%", sayLater("Enter a share such as 0.5 %")},
+    {hertzUnits, 0, "Hz", sayLater("Enter a frequency such as 100 Hz or 2.5 kHz")},
+    {wattUnits, -3, "mW", sayLater("Enter a power such as 250 mW or 0.5 W")},
+    {{}, 0, "", sayLater("Enter a number such as 2.05")},
+    {{}, 0, "", sayLater("Enter a number such as 12.5")},
 }};
 
 const Family& familyOf(UnitFamily family) { return families[static_cast<std::size_t>(family)]; }
@@ -104,9 +105,9 @@ struct Complaint {
   std::string_view mend;  ///< empty: the family's example
 };
 
-constexpr Complaint notANumber{"is not a number", ""};
-constexpr Complaint grouped{"has something between its digits",
-                            "Write the number without spaces or marks between thousands"};
+constexpr Complaint notANumber{sayLater("is not a number"), ""};
+constexpr Complaint grouped{sayLater("has something between its digits"),
+                            sayLater("Write the number without spaces or marks between thousands")};
 
 using Scan = std::variant<Decimal, Complaint>;
 
@@ -135,9 +136,11 @@ Scan scanNumber(std::string_view text) {
   const auto points = std::count(body.begin(), body.end(), '.');
   const auto commas = std::count(body.begin(), body.end(), ',');
   if (points > 0 && commas > 0)
-    return Complaint{"has both a point and a comma", "Use one decimal mark and no thousands separators"};
+    return Complaint{sayLater("has both a point and a comma"),
+                     sayLater("Use one decimal mark and no thousands separators")};
   if (points + commas > 1)
-    return Complaint{"has more than one decimal mark", "Use one decimal mark and no thousands separators"};
+    return Complaint{sayLater("has more than one decimal mark"),
+                     sayLater("Use one decimal mark and no thousands separators")};
   if (std::none_of(body.begin(), body.end(), isDigit)) return notANumber;
   number.mantissa += body;
   std::replace(number.mantissa.begin(), number.mantissa.end(), ',', '.');
@@ -219,7 +222,7 @@ using Parsed = std::variant<double, Complaint>;
 
 Parsed valueOf(const Decimal& number, int shift, double factor) {
   const auto value = rounded(number, shift);
-  if (!value || !std::isfinite(*value * factor)) return Complaint{"is too large or too small", ""};
+  if (!value || !std::isfinite(*value * factor)) return Complaint{sayLater("is too large or too small"), ""};
   return *value * factor;
 }
 
@@ -230,7 +233,9 @@ Parsed withKnownUnit(const Decimal& number, const Family& family) {
     return grouped;
   if (const Unit* unit = findUnit(family.units, unitText))
     return valueOf(number, unit->exponent, unit->factor);
-  return Complaint{family.units.empty() ? "has text after the number" : "has no unit that fits here", ""};
+  return Complaint{
+      family.units.empty() ? sayLater("has text after the number") : sayLater("has no unit that fits here"),
+      ""};
 }
 
 Parsed readKnown(std::string_view text, UnitFamily family) {
@@ -309,17 +314,17 @@ constexpr std::string_view noNumber = "–";
 Result<double> parseQuantity(std::string_view text, UnitFamily family, std::string_view namedUnit) {
   constexpr std::size_t longest = 1000;  // no number that anyone types, and it bounds the time taken
   if (text.size() > longest)
-    return Error{"", inQuotes(text) + " is too long", std::string(familyOf(family).mend)};
+    return Error{"", say("{1} is too long", {inQuotes(text)}), say(familyOf(family).mend)};
   const std::string plain = normalized(text);
   const std::string unit = normalized(namedUnit);
-  std::string mend(familyOf(family).mend);
+  std::string mend = say(familyOf(family).mend);
   if (family == UnitFamily::Named && !unit.empty()) mend += " " + std::string(trimmed(namedUnit));
-  if (plain.empty()) return Error{"", "there is no number", mend};
+  if (plain.empty()) return Error{"", say("there is no number"), mend};
   const Parsed parsed = family == UnitFamily::Named ? readNamed(plain, unit) : readKnown(plain, family);
   if (const auto* value = std::get_if<double>(&parsed)) return *value;
   const Complaint complaint = std::get<Complaint>(parsed);
-  if (!complaint.mend.empty()) mend = complaint.mend;
-  return Error{"", inQuotes(text) + " " + std::string(complaint.what), mend};
+  if (!complaint.mend.empty()) mend = say(complaint.mend);
+  return Error{"", inQuotes(text) + " " + say(complaint.what), mend};
 }
 
 std::string formatQuantity(double base, UnitFamily family, std::string_view namedUnit,

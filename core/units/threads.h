@@ -4,16 +4,24 @@
 #include <thread>
 #include <vector>
 
+#include "core/units/language.h"
+
 namespace core {
 
 /// Does `work(0)` here and `work(1)`, `work(2)` ... on threads of their own, and returns when all are done.
 /// Where the system gives no more threads, fewer do it all: they must share the work out among themselves.
+/// All speak the language of the thread that calls.
 template <class Work>
 void onThreads(unsigned count, const Work& work) {
   std::vector<std::jthread> threads;
   threads.reserve(count);
+  const auto spoken = currentLanguage();
   try {
-    for (unsigned k = 1; k < count; ++k) threads.emplace_back([&work, k] { work(k); });
+    for (unsigned k = 1; k < count; ++k)
+      threads.emplace_back([&work, &spoken, k] {
+        const LanguageScope scope(spoken);
+        work(k);
+      });
   } catch (const std::system_error&) {
   }
   work(0);

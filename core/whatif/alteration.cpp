@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -17,7 +19,7 @@ std::string leadsThere(const Bridge& bridge) {
     if (!names.empty()) names += ", ";
     names += leadName(wire.role);
   }
-  return "This connection has " + names;
+  return say("This connection has {1}", {names});
 }
 
 /// What a value may be. Beyond it there is no such part, and text of it would be no number that anybody
@@ -36,7 +38,7 @@ constexpr std::size_t mostExchanges = 100;
 
 /// "leads warmer by" is the name of a field and no subject of a sentence.
 std::string faultText(const Error& fault) {
-  const bool alone = fault.where.empty() || fault.where == "leads warmer by";
+  const bool alone = fault.where.empty() || fault.where == say("leads warmer by");
   return alone ? fault.what : fault.where + ": " + fault.what;
 }
 
@@ -110,15 +112,14 @@ class Altering {
 
   Result<void> requireLead(std::size_t role) {
     if (wireOf(role)) return {};
-    const std::string name(role < leadRoleCount ? leadName(roleOf(role)) : "of that name");
-    return refusal("the connection has no lead " + name, leadsThere(bridge()));
+    const std::string name(role < leadRoleCount ? leadName(roleOf(role)) : say("of that name"));
+    return refusal(say("the connection has no lead {1}", {name}), leadsThere(bridge()));
   }
 
   Result<void> requireSize(double value, const Size& size) const {
     if (std::isfinite(value) && value >= size.least && value <= size.most) return {};
-    return refusal(
-        "its value must be from " + std::string(size.leastText) + " to " + std::string(size.mostText),
-        "Give it another value");
+    return refusal(say("its value must be from {1} to {2}", {size.leastText, size.mostText}),
+                   say("Give it another value"));
   }
 
   Result<void> onLead(const Alteration& alteration) {
@@ -131,7 +132,7 @@ class Altering {
       m_contacts[role] = Resistance(0);
       return {};
     }
-    if (broken) return refusal("that lead is broken already", "Mend it first");
+    if (broken) return refusal(say("that lead is broken already"), say("Mend it first"));
     if (alteration.kind == LeadBroken) {
       broken = true;
       return {};
@@ -145,7 +146,7 @@ class Altering {
     const std::size_t a = alteration.index, b = alteration.other;
     for (const std::size_t role : {a, b})
       if (auto ok = requireLead(role); !ok) return ok;
-    if (a == b) return refusal("that is one lead twice", "Name two of them");
+    if (a == b) return refusal(say("that is one lead twice"), say("Name two of them"));
     const LeadPair pair{roleOf(std::min(a, b)), roleOf(std::max(a, b))};
     const bool touch = alteration.kind == LeadsTouching;
     std::vector<LeadPair>& pairs = touch ? hookup().touching : hookup().exchanged;
@@ -154,8 +155,8 @@ class Altering {
     };
     if (!touch) {
       if (pairs.size() >= mostExchanges)
-        return refusal("no more than " + std::to_string(mostExchanges) + " exchanges are reckoned with",
-                       "Leave out those that undo each other");
+        return refusal(say("no more than {1} exchanges are reckoned with", {std::to_string(mostExchanges)}),
+                       say("Leave out those that undo each other"));
       // Exchanged once more they are back.
       if (!pairs.empty() && same(pairs.back()))
         pairs.pop_back();
@@ -164,9 +165,9 @@ class Altering {
       return {};
     }
     if (pointOf(bridge(), wireOf(a)->to) == pointOf(bridge(), wireOf(b)->to))
-      return refusal("both leads end at one point of the gauge", "Choose leads of two points");
+      return refusal(say("both leads end at one point of the gauge"), say("Choose leads of two points"));
     if (std::any_of(pairs.begin(), pairs.end(), same))
-      return refusal("they touch already", "Choose two others");
+      return refusal(say("they touch already"), say("Choose two others"));
     pairs.push_back(pair);
     return {};
   }
@@ -191,7 +192,8 @@ class Altering {
     if (auto ok = requireSize(value, alteration.kind == LeadLength ? lengthSize : warmingSize); !ok)
       return ok;
     if (!leadsHaveResistance())
-      return refusal("the leads have no resistance, so nothing would change", "Give them one first");
+      return refusal(say("the leads have no resistance, so nothing would change"),
+                     say("Give them one first"));
     if (alteration.kind == LeadLength)
       lengthen(value);
     else
@@ -210,7 +212,7 @@ class Altering {
   }
 
   Result<void> onArm(const Alteration& alteration) {
-    if (alteration.index >= 4) return refusal("there are arms 1 to 4", "Choose one of them");
+    if (alteration.index >= 4) return refusal(say("there are arms 1 to 4"), say("Choose one of them"));
     if (auto ok = requireSize(alteration.value, alteration.kind == ArmValue ? armSize : leakSize); !ok)
       return ok;
     const Resistance ohm(alteration.value);
@@ -228,23 +230,24 @@ class Altering {
   Result<void> warmGauges(double value) {
     if (auto ok = requireSize(value, warmingSize); !ok) return ok;
     if (isTransducer(bridge()))
-      return refusal("a transducer is known by its rated output, not by a gauge factor", "");
+      return refusal(say("a transducer is known by its rated output, not by a gauge factor"), "");
     if (bridge().gauge.factorCoefficient == 0)
-      return refusal("no temperature coefficient of the gauge factor is entered, so nothing would change",
-                     "Enter it in the set-up");
+      return refusal(
+          say("no temperature coefficient of the gauge factor is entered, so nothing would change"),
+          say("Enter it in the set-up"));
     bridge().gauge.installed += Temperature(value);
     return {};
   }
 
   Result<void> connectStructure(std::size_t grounding) {
-    if (grounding >= groundingCount) return refusal("it is connected to P-, to P+ or to nothing", "");
+    if (grounding >= groundingCount) return refusal(say("it is connected to P-, to P+ or to nothing"), "");
     m_setup.instrument.grounding = static_cast<Grounding>(grounding);
     return {};
   }
 
   Result<void> leaveSense() {
     if (!hasNode(bridge(), Node::SensePlus))
-      return refusal("the connection has no sense leads", leadsThere(bridge()));
+      return refusal(say("the connection has no sense leads"), leadsThere(bridge()));
     bridge().sixWire = false;
     return {};
   }
@@ -271,8 +274,8 @@ Result<Setup> altered(const Setup& setup, std::span<const Alteration> alteration
   if (auto ok = checkBridge(result.bridge, result.instrument); !ok) {
     const Error& fault = ok.error();
     const std::string text = alterations.empty() ? "" : alterationText(setup, alterations.back());
-    return Error{text, "the bridge cannot be worked out with it: " + faultText(fault),
-                 "Give it another value"};
+    return Error{text, say("the bridge cannot be worked out with it: {1}", {faultText(fault)}),
+                 say("Give it another value")};
   }
   return result;
 }

@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/units/language.h"
 #include "core/whatif/alteration.h"
 
 namespace core {
@@ -20,23 +21,23 @@ struct Kind {
 
 // In the order of AlterationKind.
 constexpr std::array<Kind, alterationKindCount> kinds = {{
-    {"lead_broken", "A lead broken"},
-    {"lead_bypassed", "A lead bypassed"},
-    {"leads_touching", "Two leads touching"},
-    {"leads_exchanged", "Two leads exchanged"},
-    {"lead_contact", "A bad contact", UnitFamily::Resistance},
-    {"lead_resistance", "Leads of another resistance", UnitFamily::Resistance},
-    {"lead_length", "Leads longer or shorter", UnitFamily::Plain},
-    {"lead_warming", "Leads warmer or colder", UnitFamily::Named, "K"},
-    {"moisture", "Moisture over a gauge", UnitFamily::Resistance},
-    {"moisture_to_structure", "Moisture to the structure", UnitFamily::Resistance},
-    {"structure_connected", "The structure connected", {}},
-    {"arm_value", "An arm changed", UnitFamily::Resistance},
-    {"gauge_warming", "Gauges warmer or colder", UnitFamily::Named, "K"},
-    {"sense_at_instrument", "Sense leads not used", {}},
-    {"signal_reversed", "Signal wires reversed", {}},
-    {"excitation_reversed", "Excitation reversed", {}},
-    {"gauges_reversed", "Gauges reversed", {}},
+    {"lead_broken", sayLater("A lead broken")},
+    {"lead_bypassed", sayLater("A lead bypassed")},
+    {"leads_touching", sayLater("Two leads touching")},
+    {"leads_exchanged", sayLater("Two leads exchanged")},
+    {"lead_contact", sayLater("A bad contact"), UnitFamily::Resistance},
+    {"lead_resistance", sayLater("Leads of another resistance"), UnitFamily::Resistance},
+    {"lead_length", sayLater("Leads longer or shorter"), UnitFamily::Plain},
+    {"lead_warming", sayLater("Leads warmer or colder"), UnitFamily::Named, "K"},
+    {"moisture", sayLater("Moisture over a gauge"), UnitFamily::Resistance},
+    {"moisture_to_structure", sayLater("Moisture to the structure"), UnitFamily::Resistance},
+    {"structure_connected", sayLater("The structure connected"), {}},
+    {"arm_value", sayLater("An arm changed"), UnitFamily::Resistance},
+    {"gauge_warming", sayLater("Gauges warmer or colder"), UnitFamily::Named, "K"},
+    {"sense_at_instrument", sayLater("Sense leads not used"), {}},
+    {"signal_reversed", sayLater("Signal wires reversed"), {}},
+    {"excitation_reversed", sayLater("Excitation reversed"), {}},
+    {"gauges_reversed", sayLater("Gauges reversed"), {}},
 }};
 
 const Kind& kindOf(AlterationKind kind) { return kinds[static_cast<std::size_t>(kind)]; }
@@ -46,14 +47,14 @@ std::string leadText(std::size_t role) {
 }
 
 std::string leadsText(const Alteration& alteration) {
-  return "Leads " + leadText(alteration.index) + " and " + leadText(alteration.other);
+  return say("Leads {1} and {2}", {leadText(alteration.index), leadText(alteration.other)});
 }
 
 /// "gauge in arm 1", "completion resistor in arm 2".
 std::string armText(const Bridge& bridge, std::size_t arm) {
-  const std::string name = "arm " + std::to_string(arm + 1);
+  const std::string name = say("arm {1}", {std::to_string(arm + 1)});
   if (arm >= 4) return name;
-  return (templateOf(bridge.type).atArticle[arm] ? "gauge in " : "completion resistor in ") + name;
+  return (templateOf(bridge.type).atArticle[arm] ? say("gauge in ") : say("completion resistor in ")) + name;
 }
 
 std::string upperFirst(std::string text) {
@@ -64,11 +65,11 @@ std::string upperFirst(std::string text) {
 std::string structureText(std::size_t grounding) {
   switch (static_cast<Grounding>(grounding)) {
     case Grounding::PMinus:
-      return "Structure connected to P-";
+      return say("Structure connected to P-");
     case Grounding::PPlus:
-      return "Structure connected to P+";
+      return say("Structure connected to P+");
     default:
-      return "Structure connected to nothing";
+      return say("Structure connected to nothing");
   }
 }
 
@@ -77,23 +78,23 @@ std::string plainText(const Setup& setup, const Alteration& alteration) {
   const Hookup& hookup = setup.bridge.hookup;
   switch (alteration.kind) {
     case LeadBroken:
-      return "Lead " + leadText(alteration.index) + " broken";
+      return say("Lead {1} broken", {leadText(alteration.index)});
     case LeadBypassed:
-      return "Lead " + leadText(alteration.index) + " bypassed";
+      return say("Lead {1} bypassed", {leadText(alteration.index)});
     case LeadsTouching:
-      return leadsText(alteration) + " touching at the gauge";
+      return say("{1} touching at the gauge", {leadsText(alteration)});
     case LeadsExchanged:
-      return leadsText(alteration) + " exchanged at the instrument";
+      return say("{1} exchanged at the instrument", {leadsText(alteration)});
     case StructureConnected:
       return structureText(alteration.index);
     case SenseAtInstrument:
-      return "Excitation sensed at the instrument";
+      return say("Excitation sensed at the instrument");
     case SignalReversed:
-      return hookup.signalReversed ? "Signal wires put right" : "Signal wires reversed";
+      return hookup.signalReversed ? say("Signal wires put right") : say("Signal wires reversed");
     case ExcitationReversed:
-      return hookup.excitationReversed ? "Excitation put right" : "Excitation reversed";
+      return hookup.excitationReversed ? say("Excitation put right") : say("Excitation reversed");
     default:
-      return hookup.gaugesReversed ? "Gauges put right" : "Gauges reversed";
+      return hookup.gaugesReversed ? say("Gauges put right") : say("Gauges reversed");
   }
 }
 
@@ -102,19 +103,19 @@ std::string sizeText(const Alteration& alteration, double value) {
   // What no part has is refused, and the prefixes of parts do not reach it.
   const double size = std::abs(value);
   if (kind.family == UnitFamily::Resistance && (size > 1e12 || (size > 0 && size < 1e-6)))
-    return formatNumber(value, 3) + " Ω";
-  return formatQuantity(value, *kind.family, kind.unit, 6);
+    return shown(formatNumber(value, 3)) + " Ω";
+  return shown(formatQuantity(value, *kind.family, kind.unit, 6));
 }
 
 std::string warmerText(const Alteration& alteration) {
   return sizeText(alteration, alteration.value < 0 ? -alteration.value : alteration.value) +
-         (alteration.value < 0 ? " colder" : " warmer");
+         (alteration.value < 0 ? say(" colder") : say(" warmer"));
 }
 
 }  // namespace
 
 std::string_view alterationKindKey(AlterationKind kind) { return kindOf(kind).key; }
-std::string_view alterationKindName(AlterationKind kind) { return kindOf(kind).name; }
+std::string_view alterationKindName(AlterationKind kind) { return sayName(kindOf(kind).name); }
 std::optional<UnitFamily> alterationValueFamily(AlterationKind kind) { return kindOf(kind).family; }
 std::string_view alterationValueUnit(AlterationKind kind) { return kindOf(kind).unit; }
 
@@ -123,21 +124,21 @@ std::string alterationText(const Setup& setup, const Alteration& alteration) {
   const std::size_t place = alteration.index;
   switch (alteration.kind) {
     case LeadContact:
-      return "Bad contact of " + size() + " in lead " + leadText(place);
+      return say("Bad contact of {1} in lead {2}", {size(), leadText(place)});
     case LeadResistance:
-      return size() + " in each lead";
+      return say("{1} in each lead", {size()});
     case LeadLength:
-      return "Leads " + size() + " times as long";
+      return say("Leads {1} times as long", {size()});
     case LeadWarming:
-      return "Leads " + warmerText(alteration);
+      return say("Leads {1}", {warmerText(alteration)});
     case Moisture:
-      return "Leak of " + size() + " over the " + armText(setup.bridge, place);
+      return say("Leak of {1} over the {2}", {size(), armText(setup.bridge, place)});
     case MoistureToStructure:
-      return "Leak of " + size() + " from the " + armText(setup.bridge, place) + " to the structure";
+      return say("Leak of {1} from the {2} to the structure", {size(), armText(setup.bridge, place)});
     case ArmValue:
-      return upperFirst(armText(setup.bridge, place)) + " has " + size();
+      return say("{1} has {2}", {upperFirst(armText(setup.bridge, place)), size()});
     case GaugeWarming:
-      return "Gauges " + warmerText(alteration);
+      return say("Gauges {1}", {warmerText(alteration)});
     default:
       return plainText(setup, alteration);
   }
@@ -147,21 +148,21 @@ std::string alterationName(const Setup& setup, const Alteration& alteration) {
   const std::size_t place = alteration.index;
   switch (alteration.kind) {
     case LeadContact:
-      return "Bad contact in lead " + leadText(place);
+      return say("Bad contact in lead {1}", {leadText(place)});
     case LeadResistance:
-      return "Resistance of each lead";
+      return say("Resistance of each lead");
     case LeadLength:
-      return "Leads so many times as long";
+      return say("Leads so many times as long");
     case LeadWarming:
-      return "Leads warmer by";
+      return say("Leads warmer by");
     case Moisture:
-      return "Leak over the " + armText(setup.bridge, place);
+      return say("Leak over the {1}", {armText(setup.bridge, place)});
     case MoistureToStructure:
-      return "Leak from the " + armText(setup.bridge, place) + " to the structure";
+      return say("Leak from the {1} to the structure", {armText(setup.bridge, place)});
     case ArmValue:
       return upperFirst(armText(setup.bridge, place));
     case GaugeWarming:
-      return "Gauges warmer by";
+      return say("Gauges warmer by");
     default:
       return plainText(setup, alteration);
   }

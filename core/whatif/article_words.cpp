@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 #include "core/whatif/what_if.h"
@@ -49,20 +50,22 @@ Readings readingsOf(const WhatIf& whatIf) {
 /// "simulated -500.1 instead of 500.2 µm/m at step 2 “+1”".
 std::string simulatedText(const WhatIf& whatIf, std::size_t step) {
   const auto text = [&](const Result<StepReading>& reading) {
-    return formatNumber(simulatedInUnit(whatIf.setup.bridge, *reading->simulated), 5);
+    return core::shown(formatNumber(simulatedInUnit(whatIf.setup.bridge, *reading->simulated), 5));
   };
   const std::string& label = whatIf.before.sequence[step].label;
-  return "simulated " + text(whatIf.steps[step].zeroedAfter) + " instead of " +
-         text(whatIf.steps[step].without) + " " + simulatedUnitText(whatIf.setup.bridge) + " at step " +
-         std::to_string(step + 1) + (label.empty() ? "" : " " + inQuotes(label));
+  return say("simulated {1} instead of {2} {3} at step {4}{5}",
+             {text(whatIf.steps[step].zeroedAfter), text(whatIf.steps[step].without),
+              simulatedUnitText(whatIf.setup.bridge), std::to_string(step + 1),
+              (label.empty() ? "" : " " + inQuotes(label))});
 }
 
 /// "2.74 % smaller", "10.2 times as large"; empty for no matter of size.
 std::string sizeText(double gain) {
   const double share = std::abs(gain) - 1;
   if (std::abs(share) <= sameSize) return "";
-  if (share > 9) return formatNumber(std::abs(gain), 3) + " times as large";
-  return formatNumber(100 * std::abs(share), 3) + (share < 0 ? " % smaller" : " % larger");
+  if (share > 9) return say("{1} times as large", {core::shown(formatNumber(std::abs(gain), 3))});
+  return core::shown(formatNumber(100 * std::abs(share), 3)) +
+         (share < 0 ? say(" % smaller") : say(" % larger"));
 }
 
 }  // namespace
@@ -72,33 +75,36 @@ std::string articleSentence(const WhatIf& whatIf, bool hidden) {
   const double gain = *whatIf.articleGain;
   const Readings readings = readingsOf(whatIf);
   if (!readings.step) return "";
-  const std::string subject = isTransducer(whatIf.before.bridge) ? "The load" : "The article's strain";
+  const std::string subject =
+      isTransducer(whatIf.before.bridge) ? say("The load") : say("The article's strain");
   const std::string size = sizeText(gain), shown = " (" + simulatedText(whatIf, *readings.step) + ")";
   if (gain < 0 && readings.kept)
-    return subject + " then reads with the other sign" + (size.empty() ? "" : ", " + size) + shown +
-           ", which " +
-           (readings.turned ? "not all steps of a shunt check show." : "a shunt check does not see.");
+    return say("{1} then reads with the other sign{2}{3}, which {4}",
+               {subject, (size.empty() ? "" : ", " + size), shown,
+                (readings.turned ? say("not all steps of a shunt check show.")
+                                 : say("a shunt check does not see."))});
   if (gain > 0 && readings.turned && !readings.kept)
-    return subject + " then keeps its sign" + (size.empty() ? "" : ", " + size) + shown +
-           ": only the shunts read the other way round.";
+    return say("{1} then keeps its sign{2}{3}: only the shunts read the other way round.",
+               {subject, (size.empty() ? "" : ", " + size), shown});
   if (size.empty() || !(readings.simulated > sameSize)) return "";
   const bool unseen = readings.growth <= 0.1 * std::abs(std::abs(gain) - 1);
-  if (unseen) return subject + " then reads " + size + shown + ", which a shunt check does not see.";
-  return hidden ? "" : subject + " reads " + size + shown + ".";
+  if (unseen) return say("{1} then reads {2}{3}, which a shunt check does not see.", {subject, size, shown});
+  return hidden ? "" : say("{1} reads {2}{3}.", {subject, size, shown});
 }
 
 std::string polarityChangeText(const WhatIfStep& step, Zeroed zeroed) {
   const auto& with = step.with(zeroed);
-  if (!with) return step.without ? "cannot be read" : "unknown";
+  if (!with) return step.without ? say("cannot be read") : "unknown";
   if (!step.without) return "unknown";
   const Polarity before = step.without->polarity, after = with->polarity;
   const ArticleSign sign = articleSign(step);
-  const std::string article = sign == ArticleSign::Alone  ? ", reads the article reversed"
-                              : sign == ArticleSign::Kept ? ", reads the article as before"
+  const std::string article = sign == ArticleSign::Alone  ? say(", reads the article reversed")
+                              : sign == ArticleSign::Kept ? say(", reads the article as before")
                                                           : "";
-  if (before == after) return before == Polarity::None ? "none" : "as before" + article;
-  if (after == Polarity::None) return "none instead of " + std::string(signText(before)) + article;
-  return (before == Polarity::None ? "now " : "reversed, now ") + std::string(signText(after)) + article;
+  if (before == after) return before == Polarity::None ? "none" : say("as before{1}", {article});
+  if (after == Polarity::None) return say("none instead of {1}{2}", {signText(before), article});
+  return (before == Polarity::None ? say("now ") : say("reversed, now ")) + std::string(signText(after)) +
+         article;
 }
 
 }  // namespace core

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -147,11 +148,11 @@ Result<void> readValue(const Setup& setup, const Form& form, std::string_view te
                        std::optional<std::string_view> value, Alteration& alteration) {
   if (form.value.empty()) {
     if (!value) return {};
-    return Error{inQuotes(text), "it takes no value", "Write \"" + formText(form) + "\""};
+    return Error{inQuotes(text), say("it takes no value"), say("Write \"{1}\"", {formText(form)})};
   }
   if (!value) {
     const auto usual = usualValue(setup, alteration);
-    if (!usual) return Error{inQuotes(text), "it needs a value", "Write \"" + formText(form) + "\""};
+    if (!usual) return Error{inQuotes(text), say("it needs a value"), say("Write \"{1}\"", {formText(form)})};
     alteration.value = *usual;
     return {};
   }
@@ -172,7 +173,7 @@ std::string notationOf(const Alteration& alteration) {
   std::string text(form.words);
   if (form.place == Place::Lead) text += " " + lead(alteration.index);
   if (form.place == Place::TwoLeads) text += " " + lead(alteration.index) + "," + lead(alteration.other);
-  if (form.place == Place::Arm) text += " arm " + std::to_string(alteration.index + 1);
+  if (form.place == Place::Arm) text += say(" arm {1}", {std::to_string(alteration.index + 1)});
   if (form.place == Place::Grounding)
     text += " " + std::string(groundingKey(static_cast<Grounding>(alteration.index)));
   if (form.value.empty()) return text;
@@ -187,15 +188,16 @@ Result<Alteration> alterationFrom(const Setup& setup, std::string_view text) {
   if (!form) {
     std::string all;
     for (const std::string& one : notationForms()) all += (all.empty() ? "\"" : ", \"") + one + "\"";
-    return Error{inQuotes(text), "that says nothing that can be tried out", "Write one of " + all};
+    return Error{inQuotes(text), say("that says nothing that can be tried out"),
+                 say("Write one of {1}", {all})};
   }
   Alteration alteration{form->kind, 0, 0, 0};
   const std::span<const std::string> behind = std::span(words).subspan(wordsOf(form->words).size());
   if (!readPlace(form->place, behind, alteration)) {
     const bool lead = form->place == Place::Lead || form->place == Place::TwoLeads;
-    return Error{
-        inQuotes(text), "it does not say where",
-        "Write \"" + formText(*form) + "\"" + (lead ? " with P+, P-, S+, S-, sense+, sense- or return" : "")};
+    return Error{inQuotes(text), say("it does not say where"),
+                 say("Write \"{1}\"{2}",
+                     {formText(*form), (lead ? say(" with P+, P-, S+, S-, sense+, sense- or return") : "")})};
   }
   std::optional<std::string_view> value;
   if (equals != std::string_view::npos) value = text.substr(equals + 1);

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/shown.h"
 #include "core/units/text.h"
@@ -22,9 +23,9 @@ int threePlaces(double value) {
 /// "Step 2", "Steps 2, 3 and 5"; "All steps" when it is every one of `all`.
 std::string stepsText(const std::vector<std::size_t>& steps, std::size_t all, std::string_view allText) {
   if (steps.size() == all && all > 1) return std::string(allText);
-  std::string text = steps.size() == 1 ? "Step " : "Steps ";
+  std::string text = steps.size() == 1 ? say("Step ") : say("Steps ");
   for (std::size_t k = 0; k < steps.size(); ++k) {
-    if (k > 0) text += k + 1 == steps.size() ? " and " : ", ";
+    if (k > 0) text += k + 1 == steps.size() ? say(" and ") : ", ";
     text += std::to_string(steps[k] + 1);
   }
   return text;
@@ -45,11 +46,11 @@ class Saying {
 
   std::string text() {
     if (!m_whatIf.zeroWithout)
-      return "The plan cannot be worked out as it is: " + m_whatIf.zeroWithout.error().text();
+      return say("The plan cannot be worked out as it is: {1}", {m_whatIf.zeroWithout.error().text()});
     if (m_whatIf.tried > 1 && m_whatIf.setup == m_whatIf.before)
-      return "Together they change nothing: the bridge is as it was.";
+      return say("Together they change nothing: the bridge is as it was.");
     const std::string hidden = articleSentence(m_whatIf, true);
-    say(hidden);
+    add(hidden);
     const bool zeroFirst = m_zeroed == Zeroed::Before || isZeroTheMatter();
     sayLost();
     if (zeroFirst) sayZero();
@@ -59,12 +60,12 @@ class Saying {
     sayRange();
     if (m_text == hidden) sayNothing();
     const std::string article = articleSentence(m_whatIf, false);
-    if (m_text.find(article) == std::string::npos) say(article);
+    if (m_text.find(article) == std::string::npos) add(article);
     return m_text;
   }
 
  private:
-  void say(const std::string& sentence) {
+  void add(const std::string& sentence) {
     if (!sentence.empty()) m_text += (m_text.empty() ? "" : " ") + sentence;
   }
 
@@ -77,11 +78,12 @@ class Saying {
 
   std::string number(double value) const {
     const double shown = withoutRounding(m_whatIf, value);
-    return formatFixed(shown, placesShowing(shown, readingPlaces(m_whatIf)));
+    return core::shown(formatFixed(shown, placesShowing(shown, readingPlaces(m_whatIf))));
   }
   /// With as many digits as per cent are told with.
   std::string difference3(double value) const {
-    return formatFixed(value, threePlaces(value)) + " " + readingUnitText(m_whatIf.setup.instrument);
+    return core::shown(formatFixed(value, threePlaces(value))) + " " +
+           readingUnitText(m_whatIf.setup.instrument);
   }
   std::string withUnit(double value) const {
     return number(value) + " " + readingUnitText(m_whatIf.setup.instrument);
@@ -97,10 +99,10 @@ class Saying {
     const std::size_t all = m_read.size() + m_lost.size();
     const Error& why = m_whatIf.steps[m_lost.front()].with(m_zeroed).error();
     const bool none = m_lost.size() == all;
-    say((none ? "No step can be read any more ("
-              : stepsText(m_lost, all, "") + " cannot be read any more (") +
+    add((none ? say("No step can be read any more (")
+              : say("{1} cannot be read any more (", {stepsText(m_lost, all, "")})) +
         why.where + ": " + why.what + ").");
-    if (!m_whatIf.zeroWith && hangsInTheAir()) say("An input that hangs in the air shows anything.");
+    if (!m_whatIf.zeroWith && hangsInTheAir()) add(say("An input that hangs in the air shows anything."));
   }
 
   /// Whether a wire is broken that carries no current, so that nothing else holds its terminal.
@@ -122,7 +124,7 @@ class Saying {
   }
 
   static std::string growthText(double share) {
-    return formatNumber(std::abs(100 * share), 3) + " % " + (share < 0 ? "smaller" : "larger");
+    return core::shown(formatNumber(std::abs(100 * share), 3)) + " % " + (share < 0 ? "smaller" : "larger");
   }
 
   /// Whether all readings change by one share, to a ten-thousandth of the reading.
@@ -153,9 +155,10 @@ class Saying {
   void sayUnseen(std::size_t step) {
     const double change = std::abs(difference(step));
     const auto share = growth(step);
-    if (shownDifference(m_whatIf, change).value == 0) return say("No visible change of the readings.");
-    say("No visible change of the readings: step " + labelled(step) + " changes most, by " +
-        difference3(change) + (share ? " (" + formatNumber(std::abs(100 * *share), 3) + " %)" : "") + ".");
+    if (shownDifference(m_whatIf, change).value == 0) return add(say("No visible change of the readings."));
+    add(say("No visible change of the readings: step {1} changes most, by {2}{3}.",
+            {labelled(step), difference3(change),
+             (share ? " (" + core::shown(formatNumber(std::abs(100 * *share), 3)) + " %)" : "")}));
   }
 
   void sayChange() {
@@ -170,18 +173,19 @@ class Saying {
     if (largest == steps.end() || same(*largest)) return;
     if (isUnseen(*largest)) return sayUnseen(*largest);
     const auto common = m_zeroed == Zeroed::After ? commonGrowth() : std::nullopt;
-    if (common && *common > -0.9999) say("All readings are " + growthText(*common) + ".");
+    if (common && *common > -0.9999) add(say("All readings are {1}.", {growthText(*common)}));
     const auto share = growth(*largest);
     // A reading many times as large is no matter of per cent.
     const bool tellShare = share && !common && *share < 9;
     const double change = difference(*largest);
-    say((common          ? "The largest change: step "
-         : still.empty() ? "Step "
-                         : "Of the others step ") +
-        labelled(*largest) + (common ? " reads " : " changes most: it reads ") +
-        number(with(*largest).reading.base()) + " instead of " + withUnit(without(*largest).reading.base()) +
-        ", " + difference3(std::abs(change)) + (change < 0 ? " lower" : " higher") +
-        (tellShare ? ", " + growthText(*share) + " in size" : "") + ".");
+    add(say("{1}{2}{3}{4} instead of {5}, {6}{7}{8}.",
+            {(common          ? say("The largest change: step ")
+              : still.empty() ? say("Step ")
+                              : say("Of the others step ")),
+             labelled(*largest), (common ? say(" reads ") : say(" changes most: it reads ")),
+             number(with(*largest).reading.base()), withUnit(without(*largest).reading.base()),
+             difference3(std::abs(change)), (change < 0 ? say(" lower") : say(" higher")),
+             (tellShare ? say(", {1} in size", {growthText(*share)}) : "")}));
   }
 
   std::vector<std::size_t> turned() const {
@@ -223,34 +227,36 @@ class Saying {
   void saySigns() {
     const std::vector<std::size_t> still = gone(), steps = turned();
     if (!still.empty())
-      say(allGone() ? "No step moves the reading any more."
-                    : stepsText(still, 0, "") + (still.size() == 1 ? " does not move" : " do not move") +
-                          " the reading any more.");
+      add(allGone() ? say("No step moves the reading any more.")
+                    : say("{1}{2} the reading any more.",
+                          {stepsText(still, 0, ""),
+                           (still.size() == 1 ? say(" does not move") : say(" do not move"))}));
     if (steps.empty()) return;
-    say(stepsText(steps, m_closing.size(), "All readings") +
-        (steps.size() == 1 ? " turns its sign" : " turn their sign") +
-        (onlySignsTurn() ? "; the sizes stay." : "."));
+    add(stepsText(steps, m_closing.size(), say("All readings")) +
+        (steps.size() == 1 ? say(" turns its sign") : say(" turn their sign")) +
+        (onlySignsTurn() ? say("; the sizes stay.") : "."));
   }
 
   void sayZero() {
     if (!m_whatIf.zeroJump || sameReading(m_whatIf, *m_whatIf.zeroJump, Reading(0))) return;
     const double jump = m_whatIf.zeroJump->base();
     const double output = (*m_whatIf.zeroWith - *m_whatIf.zeroWithout).base();
-    say("The zero jumps by " + std::string(jump > 0 ? "+" : "") + withUnit(jump) +
-        (m_whatIf.setup.instrument.unit == ReadingUnit::MillivoltPerVolt
-             ? std::string()
-             : " (" + formatQuantity(output, UnitFamily::Output, {}, 3) + ")") +
-        (m_zeroed == Zeroed::After && !isZeroBeyond() ? ", which zeroing takes away"
-         : m_zeroed == Zeroed::Before                 ? ", which is in every reading"
-                                                      : "") +
-        (isZeroBeyond() ? "; the zero is then beyond the ±" + rangeText() + "." : "."));
+    add(say("The zero jumps by {1}{2}{3}{4}{5}",
+            {jump > 0 ? "+" : "", withUnit(jump),
+             (m_whatIf.setup.instrument.unit == ReadingUnit::MillivoltPerVolt
+                  ? std::string()
+                  : " (" + core::shown(formatQuantity(output, UnitFamily::Output, {}, 3)) + ")"),
+             (m_zeroed == Zeroed::After && !isZeroBeyond() ? say(", which zeroing takes away")
+              : m_zeroed == Zeroed::Before                 ? say(", which is in every reading")
+                                                           : ""),
+             (isZeroBeyond() ? say("; the zero is then beyond the ±{1}.", {rangeText()}) : ".")}));
     if (!m_whatIf.setup.instrument.range && std::abs(m_whatIf.zeroWith->base()) > farBeyond)
-      say("That is far beyond what an instrument for strain gauges takes.");
+      add(say("That is far beyond what an instrument for strain gauges takes."));
   }
 
   std::string rangeText() const {
-    return formatQuantity(m_whatIf.setup.instrument.range->base(), UnitFamily::Output) +
-           " that the instrument takes";
+    return say("{1} that the instrument takes",
+               {core::shown(formatQuantity(m_whatIf.setup.instrument.range->base(), UnitFamily::Output))});
   }
 
   /// Whether the zero has come to lie where the instrument does not follow.
@@ -279,16 +285,16 @@ class Saying {
     for (const std::size_t step : m_read)
       if (with(step).beyondRange && !without(step).beyondRange) beyond.push_back(step);
     if (beyond.empty() || (isZeroBeyond() && beyond.size() == m_read.size())) return;
-    say(stepsText(beyond, m_read.size(), "All steps") + (beyond.size() == 1 ? " lies" : " lie") +
-        " beyond the ±" + rangeText() + ".");
+    add(say("{1}{2} beyond the ±{3}.", {stepsText(beyond, m_read.size(), say("All steps")),
+                                        (beyond.size() == 1 ? say(" lies") : say(" lie")), rangeText()}));
   }
 
   void sayNothing() {
     // What the article reads is the greater part then, and said before.
     const bool alone = m_text.empty();
-    say(std::string(m_whatIf.tried > 1 ? "Together they change no reading and no zero"
-                                       : "No reading changes and no zero") +
-        (alone ? ": a shunt check does not see this." : "."));
+    add(std::string(m_whatIf.tried > 1 ? say("Together they change no reading and no zero")
+                                       : say("No reading changes and no zero")) +
+        (alone ? say(": a shunt check does not see this.") : "."));
     sayWhyNoLeak();
   }
 
@@ -298,7 +304,7 @@ class Saying {
     const auto paths = std::count_if(leaks.begin(), leaks.end(),
                                      [](const Leak& leak) { return leak.toStructure.has_value(); });
     if (paths == 1 && m_whatIf.setup.instrument.grounding == Grounding::Floating)
-      say("The structure is connected to nothing else, so no current leaks to it.");
+      add(say("The structure is connected to nothing else, so no current leaks to it."));
   }
 
   const WhatIf& m_whatIf;
@@ -314,9 +320,9 @@ class Saying {
 std::string whatIfSentence(const WhatIf& whatIf, Zeroed zeroed) { return Saying(whatIf, zeroed).text(); }
 
 std::string_view whatIfCaution() {
-  return "Worked out from the circuit as it is entered. It says nothing about the real article: a reading "
-         "that "
-         "fits does not prove the fault, and a fault that is not tried out is not ruled out.";
+  return sayName(
+      "Worked out from the circuit as it is entered. It says nothing about the real article: a reading that "
+      "fits does not prove the fault, and a fault that is not tried out is not ruled out.");
 }
 
 }  // namespace core

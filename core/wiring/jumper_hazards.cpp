@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/circuit/hookup.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -23,9 +24,9 @@ std::string listOfArms(const Corners& before, const Corners& after) {
   for (const std::size_t arm : {0, 1, 2, 3})
     if (after.armShorted(arm) && !before.armShorted(arm)) arms.push_back(std::to_string(arm + 1));
   if (arms.empty()) return {};
-  std::string text = arms.size() == 1 ? "arm " : "arms ";
+  std::string text = arms.size() == 1 ? say("arm ") : say("arms ");
   for (std::size_t k = 0; k < arms.size(); ++k)
-    text += (k == 0 ? "" : k + 1 == arms.size() ? " and " : ", ") + arms[k];
+    text += (k == 0 ? "" : k + 1 == arms.size() ? say(" and ") : ", ") + arms[k];
   return text;
 }
 
@@ -41,14 +42,14 @@ std::vector<Laid> waysOfLaying(const Setup& setup) {
   for (std::size_t shunt = 0; shunt < setup.shunts.size(); ++shunt) {
     const auto& jumpers = setup.shunts[shunt].jumpers;
     if (jumpers.empty()) continue;
-    ways.push_back({{shunt}, {}, " while " + setup.shunts[shunt].name + " is laid"});
+    ways.push_back({{shunt}, {}, say(" while {1} is laid", {setup.shunts[shunt].name})});
     for (std::size_t k = 0; k < jumpers.size(); ++k)
-      ways.push_back({{shunt}, k, " when jumper " + std::to_string(k + 1) + " of it is pulled"});
+      ways.push_back({{shunt}, k, say(" when jumper {1} of it is pulled", {std::to_string(k + 1)})});
   }
   std::set<std::vector<std::size_t>> done;
   for (const Step& step : setup.sequence)
     if (step.closed.size() > 1 && step.closed.back() < setup.shunts.size() && done.insert(step.closed).second)
-      ways.push_back({step.closed, {}, " while the shunts of step " + step.label + " are laid"});
+      ways.push_back({step.closed, {}, say(" while the shunts of step {1} are laid", {step.label})});
   return ways;
 }
 
@@ -83,11 +84,11 @@ class Trial {
     const std::optional<std::size_t> shunt =
         m_laid.shunts.size() == 1 ? std::optional(m_laid.shunts[0]) : std::nullopt;
     if (after.excitationShorted() && !m_corners.excitationShorted())
-      return {Harm::ExcitationShort, "short the excitation" + m_laid.when, shunt};
+      return {Harm::ExcitationShort, say("short the excitation{1}", {m_laid.when}), shunt};
     if (const std::string arms = listOfArms(m_corners, after); !arms.empty())
-      return {Harm::ArmShort, "short " + arms + m_laid.when, shunt};
+      return {Harm::ArmShort, say("short {1}{2}", {arms, m_laid.when}), shunt};
     if (after.signalShorted() && !m_corners.signalShorted())
-      return {Harm::SignalShort, "short S+ and S-" + m_laid.when, shunt};
+      return {Harm::SignalShort, say("short S+ and S-{1}", {m_laid.when}), shunt};
     return shortsResistor(bridged);
   }
 
@@ -97,7 +98,7 @@ class Trial {
   Effect staysClosed(const JumperGroups& bridged) const {
     const std::size_t shunt = m_laid.shunts[0];
     if (isClosed(m_groups, shunt) || !isClosed(bridged, shunt)) return {};
-    return {Harm::StaysClosed, "keep " + m_setup.shunts[shunt].name + " closed" + m_laid.when, shunt};
+    return {Harm::StaysClosed, say("keep {1} closed{2}", {m_setup.shunts[shunt].name, m_laid.when}), shunt};
   }
 
   bool isClosed(const JumperGroups& groups, std::size_t shunt) const {
@@ -110,7 +111,7 @@ class Trial {
       const std::string& resistor = resistorName(m_setup.shunts[shunt]);
       const ResistorEnd first{resistor, 1}, second{resistor, 2};
       if (bridged.joined(first, second) && !m_groups.joined(first, second))
-        return {Harm::ResistorShort, "short " + resistor, shunt};
+        return {Harm::ResistorShort, say("short {1}", {resistor}), shunt};
     }
     return {};
   }
@@ -128,12 +129,12 @@ WiringFault hazard(const Setup& setup, const PinName& a, const PinName& b, const
   fault.severity = WiringSeverity::Warning;
   fault.shunt = effect.shunt;
   fault.pins = {a, b};
-  fault.what = "A bridge between the neighbouring pins " + pinLabel(setup, a) + " and " + pinLabel(setup, b) +
-               " would " + effect.text;
+  fault.what = say("A bridge between the neighbouring pins {1} and {2} would {3}",
+                   {pinLabel(setup, a), pinLabel(setup, b), effect.text});
   fault.mend = effect.harm == Harm::ExcitationShort
-                   ? "Keep these two apart: leave a pin between them unused, and check for a short before "
-                     "you switch the excitation on"
-                   : "Leave a pin between them unused, or check with the ohmmeter that they are apart";
+                   ? say("Keep these two apart: leave a pin between them unused, and check for a short "
+                         "before you switch the excitation on")
+                   : say("Leave a pin between them unused, or check with the ohmmeter that they are apart");
   return fault;
 }
 
@@ -174,10 +175,10 @@ void Corners::join(Node a, Node b) {
 
 std::string effectOfJoining(const Bridge& bridge, const std::vector<std::vector<Node>>& joined) {
   const Corners first(bridge, {}), then(bridge, joined);
-  if (then.excitationShorted() && !first.excitationShorted()) return "shorts the excitation";
-  if (const std::string arms = listOfArms(first, then); !arms.empty()) return "shorts " + arms;
-  if (then.signalShorted() && !first.signalShorted()) return "shorts the signal";
-  return "bridges a lead";
+  if (then.excitationShorted() && !first.excitationShorted()) return say("shorts the excitation");
+  if (const std::string arms = listOfArms(first, then); !arms.empty()) return say("shorts {1}", {arms});
+  if (then.signalShorted() && !first.signalShorted()) return say("shorts the signal");
+  return say("bridges a lead");
 }
 
 std::vector<WiringFault> neighbourHazards(const Setup& setup) {

@@ -6,6 +6,7 @@
 #include <limits>
 #include <numeric>
 
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/wiring/ohm_fit.h"
 #include "core/wiring/ohm_network.h"
@@ -34,13 +35,13 @@ struct Held {
 std::string partName(const OhmModel& model, const OhmPart& part) {
   switch (part.kind) {
     case PartKind::Arm:
-      return "arm " + std::to_string(part.index + 1);
+      return say("arm {1}", {std::to_string(part.index + 1)});
     case PartKind::Lead:
-      return "lead " + std::string(leadName(static_cast<LeadRole>(part.index)));
+      return say("lead {1}", {leadName(static_cast<LeadRole>(part.index))});
     case PartKind::Resistor:
       return model.resistors()[part.index];
     case PartKind::Input:
-      return "the instrument's input";
+      return say("the instrument's input");
     case PartKind::Shunt:
       return model.setup().shunts[part.index].name;
     case PartKind::Other:
@@ -61,24 +62,27 @@ void addOpensAndShorts(const OhmModel& model, std::vector<Suspect>& suspects) {
   std::vector<OhmPart> parts = resistances(model);
   if (model.setup().instrument.inputResistance) parts.push_back({PartKind::Input, 0});
   for (const OhmPart& part : parts)
-    suspects.push_back({OhmFaultKind::Open, partName(model, part) + " is open", PartValue{part, infinite}});
+    suspects.push_back(
+        {OhmFaultKind::Open, say("{1} is open", {partName(model, part)}), PartValue{part, infinite}});
   for (std::size_t k = 0; k < model.setup().shunts.size(); ++k)
-    suspects.push_back({OhmFaultKind::Open, model.setup().shunts[k].name + " never closes",
+    suspects.push_back({OhmFaultKind::Open, say("{1} never closes", {model.setup().shunts[k].name}),
                         PartValue{{PartKind::Shunt, k}, infinite}});
   for (const OhmPart& part : parts)
-    suspects.push_back({OhmFaultKind::Short, partName(model, part) + " is shorted", PartValue{part, 0}});
+    suspects.push_back(
+        {OhmFaultKind::Short, say("{1} is shorted", {partName(model, part)}), PartValue{part, 0}});
   for (std::size_t k = 0; k < model.setup().shunts.size(); ++k)
-    suspects.push_back({OhmFaultKind::Short, model.setup().shunts[k].name + " is closed all the time",
+    suspects.push_back({OhmFaultKind::Short,
+                        say("{1} is closed all the time", {model.setup().shunts[k].name}),
                         PartValue{{PartKind::Shunt, k}, 0}});
   std::vector<Node> terminals;
   for (const Node node : allNodes())
     if (node < Node::Arm1Begin && hasNode(model.setup().bridge, node)) terminals.push_back(node);
   for (std::size_t i = 0; i < terminals.size(); ++i)
     for (std::size_t j = i + 1; j < terminals.size(); ++j)
-      suspects.push_back({OhmFaultKind::Short,
-                          std::string(nodeName(terminals[i])) + " and " +
-                              std::string(nodeName(terminals[j])) + " are shorted at the terminals",
-                          TerminalsShorted{terminals[i], terminals[j]}});
+      suspects.push_back(
+          {OhmFaultKind::Short,
+           say("{1} and {2} are shorted at the terminals", {nodeName(terminals[i]), nodeName(terminals[j])}),
+           TerminalsShorted{terminals[i], terminals[j]}});
 }
 
 /// Exchanges are tried among so many resistors and shunts, for their pairs grow with the square.
@@ -91,24 +95,23 @@ void addSwaps(const OhmModel& model, std::vector<Suspect>& suspects) {
   const auto leads = model.leads();
   for (std::size_t i = 0; i < leads.size(); ++i)
     for (std::size_t j = i + 1; j < leads.size(); ++j)
-      add("leads " + std::string(leadName(leads[i])) + " and " + std::string(leadName(leads[j])) +
-              " are swapped at the instrument",
+      add(say("leads {1} and {2} are swapped at the instrument", {leadName(leads[i]), leadName(leads[j])}),
           LeadsSwapped{leads[i], leads[j]});
   const auto& shunts = model.setup().shunts;
   for (std::size_t k = 0; k < shunts.size(); ++k)
     for (std::size_t i = 0; i < shunts[k].jumpers.size(); ++i)
       for (std::size_t j = i + 1; j < shunts[k].jumpers.size(); ++j)
-        add("jumpers " + std::to_string(i + 1) + " and " + std::to_string(j + 1) + " of " + shunts[k].name +
-                " are swapped",
+        add(say("jumpers {1} and {2} of {3} are swapped",
+                {std::to_string(i + 1), std::to_string(j + 1), shunts[k].name}),
             JumpersSwapped{k, i, j});
   const auto& resistors = model.resistors();
   for (std::size_t i = 0; i < std::min(mostExchanged, resistors.size()); ++i)
     for (std::size_t j = i + 1; j < std::min(mostExchanged, resistors.size()); ++j)
-      add(resistors[i] + " and " + resistors[j] + " are fitted in each other's place",
+      add(say("{1} and {2} are fitted in each other's place", {resistors[i], resistors[j]}),
           ResistorsSwapped{i, j});
   for (std::size_t i = 0; i < std::min(mostExchanged, shunts.size()); ++i)
     for (std::size_t j = i + 1; j < std::min(mostExchanged, shunts.size()); ++j)
-      add(shunts[i].name + " and " + shunts[j].name + " go to each other's place", PlacesSwapped{i, j});
+      add(say("{1} and {2} go to each other's place", {shunts[i].name, shunts[j].name}), PlacesSwapped{i, j});
 }
 
 /// A suspect held against the readings.
@@ -156,7 +159,7 @@ class Diagnosis {
   std::size_t readings() const { return m_readings.size(); }
 
   Result<std::vector<OhmFault>> ranked(std::size_t most) {
-    std::vector<Suspect> suspects{{OhmFaultKind::None, "nothing is wrong", {}}};
+    std::vector<Suspect> suspects{{OhmFaultKind::None, say("nothing is wrong"), {}}};
     addOpensAndShorts(m_model, suspects);
     addSwaps(m_model, suspects);
     for (const Suspect& suspect : suspects)
@@ -254,10 +257,13 @@ class Diagnosis {
     if (isLike(*follow, *fitted, &OhmResponse::shorted) || isLike(*follow, *fitted, &OhmResponse::open))
       return {};
     if (isWithinTolerance(*follow, *fitted, planned)) return {};
-    const auto shown = [](double ohm) { return formatQuantity(rounded(ohm), UnitFamily::Resistance); };
+    const auto shown = [](double ohm) {
+      return core::shown(formatQuantity(rounded(ohm), UnitFamily::Resistance));
+    };
     return hold({OhmFaultKind::WrongResistor,
-                 partName(m_model, part) + " is about " + shown(*fitted) + " instead of " +
-                     formatQuantity(planned, UnitFamily::Resistance, {}, 6),
+                 say("{1} is about {2} instead of {3}",
+                     {partName(m_model, part), shown(*fitted),
+                      core::shown(formatQuantity(planned, UnitFamily::Resistance, {}, 6))}),
                  PartValue{part, *fitted}},
                 Resistance(*fitted));
   }
@@ -296,9 +302,10 @@ class Diagnosis {
 std::string ohmFaultText(const OhmFault& fault) {
   constexpr std::size_t most = 3;
   std::string text = fault.text;
-  for (std::size_t k = 0; k < std::min(most, fault.alike.size()); ++k) text += ", or " + fault.alike[k];
+  for (std::size_t k = 0; k < std::min(most, fault.alike.size()); ++k)
+    text += say(", or {1}", {fault.alike[k]});
   if (fault.alike.size() > most)
-    text += ", or one of " + std::to_string(fault.alike.size() - most) + " others";
+    text += say(", or one of {1} others", {std::to_string(fault.alike.size() - most)});
   return text;
 }
 
@@ -308,8 +315,8 @@ Result<std::vector<OhmFault>> ohmFaults(const Setup& setup, std::span<const OhmR
   if (!model) return model.error();
   Diagnosis diagnosis(*std::move(model), readings);
   if (diagnosis.readings() == 0)
-    return Error{"ohmmeter", "there is no reading between points that the channel has",
-                 "Enter what the ohmmeter showed"};
+    return Error{"ohmmeter", say("there is no reading between points that the channel has"),
+                 say("Enter what the ohmmeter showed")};
   return diagnosis.ranked(most);
 }
 

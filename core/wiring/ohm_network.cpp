@@ -7,6 +7,7 @@
 #include <numeric>
 
 #include "core/circuit/bridge_network.h"
+#include "core/units/language.h"
 #include "core/wiring/wiring_rules.h"
 
 namespace core {
@@ -368,7 +369,7 @@ Result<OhmValue> OhmModel::between(const OhmNetwork& network, NodeIndex from, No
     if (branch.ohm < 0 && islands[branch.a] == islands[from])
       return Error{branch.part.kind == Kind::Resistor ? m_resistors[branch.part.index]
                                                       : m_setup.shunts[branch.part.index].name,
-                   "a resistance is not a positive finite number", "Enter a resistance in ohm"};
+                   say("a resistance is not a positive finite number"), say("Enter a resistance in ohm")};
   const auto joined = groupsOf(network, true);
   if (joined[from] == joined[to]) return OhmValue{0, 0};
 

@@ -4,24 +4,28 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/language.h"
 #include "core/wiring/ohm_network.h"
 
 namespace core {
 namespace {
 
-std::string jumperText(const Jumper& jumper) { return pinText(jumper.from) + " to " + pinText(jumper.to); }
+std::string jumperText(const Jumper& jumper) {
+  return say("{1} to {2}", {pinText(jumper.from), pinText(jumper.to)});
+}
 
 }  // namespace
 
 std::string wiringStateText(const Setup& setup, const WiringState& state) {
-  if (state.shunt.empty()) return "all shunts open";
+  if (state.shunt.empty()) return say("all shunts open");
   const auto shunt = std::find_if(setup.shunts.begin(), setup.shunts.end(),
                                   [&](const Shunt& s) { return s.name == state.shunt; });
   const std::size_t all = shunt == setup.shunts.end() ? 0 : shunt->jumpers.size();
-  if (all > 0 && state.jumpers == 0) return state.shunt + ": before the first jumper";
-  if (state.jumpers >= all) return state.shunt + " closed";
-  return state.shunt + ": after jumper " + std::to_string(state.jumpers) + " of " + std::to_string(all) +
-         " (" + jumperText(shunt->jumpers[state.jumpers - 1]) + ")";
+  if (all > 0 && state.jumpers == 0) return say("{1}: before the first jumper", {state.shunt});
+  if (state.jumpers >= all) return say("{1} closed", {state.shunt});
+  return say("{1}: after jumper {2} of {3} ({4})",
+             {state.shunt, std::to_string(state.jumpers), std::to_string(all),
+              jumperText(shunt->jumpers[state.jumpers - 1])});
 }
 
 std::vector<WiringState> wiringStates(const Setup& setup) {
@@ -56,11 +60,12 @@ Result<std::vector<OhmExpectation>> ohmExpectations(const Setup& setup, const Wi
   const auto model = OhmModel::make(setup, conditions);
   if (!model) return model.error();
   if (!model->hasState(state))
-    return Error{wiringStateText(setup, state), "the channel has no such shunt or not as many jumpers", ""};
+    return Error{wiringStateText(setup, state), say("the channel has no such shunt or not as many jumpers"),
+                 ""};
   std::vector<NodeIndex> nodes;
   for (const OhmPoint& point : points) {
     const auto node = model->nodeOf(point);
-    if (!node) return Error{ohmPointName(point), "the channel has no such point", ""};
+    if (!node) return Error{ohmPointName(point), say("the channel has no such point"), ""};
     nodes.push_back(*node);
   }
   const OhmNetwork network = model->networkIn(state);

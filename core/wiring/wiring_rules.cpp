@@ -5,6 +5,7 @@
 #include <array>
 #include <set>
 
+#include "core/units/language.h"
 #include "core/wiring/jumper_groups.h"
 #include "core/wiring/jumper_hazards.h"
 
@@ -14,18 +15,19 @@ namespace {
 using Kind = WiringFaultKind;
 
 constexpr std::array<std::string_view, wiringFaultKindCount> names = {
-    "excitation shorted", "places joined", "wrong place", "hanging end",      "pin used twice",
-    "unknown pin",        "unused pin",    "missing pin", "neighbouring pins"};
+    sayLater("excitation shorted"), sayLater("places joined"),  sayLater("wrong place"),
+    sayLater("hanging end"),        sayLater("pin used twice"), sayLater("unknown pin"),
+    sayLater("unused pin"),         sayLater("missing pin"),    sayLater("neighbouring pins")};
 constexpr std::array<std::string_view, wiringFaultKindCount> keys = {
     "excitation_short", "nodes_joined", "wrong_place", "hanging_end",     "pin_used_twice",
     "unknown_pin",      "unused_pin",   "missing_pin", "neighbour_hazard"};
 
-std::string jumperNumber(std::size_t k) { return "jumper " + std::to_string(k + 1); }
+std::string jumperNumber(std::size_t k) { return say("jumper {1}", {std::to_string(k + 1)}); }
 
 std::string listOf(const std::vector<Node>& points) {
   std::string text;
   for (std::size_t k = 0; k < points.size(); ++k)
-    text += (k == 0 ? "" : k + 1 == points.size() ? " and " : ", ") + std::string(nodeName(points[k]));
+    text += (k == 0 ? "" : k + 1 == points.size() ? say(" and ") : ", ") + std::string(nodeName(points[k]));
   return text;
 }
 
@@ -73,9 +75,9 @@ class Checker {
         const bool alike = leadsTo(m_setup.bridge, pins[i].use) == leadsTo(m_setup.bridge, pins[j].use);
         WiringFault fault{Kind::PinUsedTwice, alike ? WiringSeverity::Warning : WiringSeverity::Error};
         fault.pins = {pins[i].name};
-        fault.what = "Pin " + pinText(pins[i].name) + " stands in the list twice, as " +
-                     pinUseName(pins[i].use) + " and as " + pinUseName(pins[j].use);
-        fault.mend = "Give each function a pin of its own";
+        fault.what = say("Pin {1} stands in the list twice, as {2} and as {3}",
+                         {pinText(pins[i].name), pinUseName(pins[i].use), pinUseName(pins[j].use)});
+        fault.mend = say("Give each function a pin of its own");
         m_faults.push_back(std::move(fault));
       }
   }
@@ -85,7 +87,7 @@ class Checker {
     const bool complete = checkPlaces(shunt);
     JumperGroups laid = m_bare;
     for (const Jumper& jumper : m_setup.shunts[shunt].jumpers) laid.lay(jumper);
-    checkJoins(laid, shunt, "The jumpers of " + m_setup.shunts[shunt].name);
+    checkJoins(laid, shunt, say("The jumpers of {1}", {m_setup.shunts[shunt].name}));
     if (complete) checkLanding(laid, shunt);
   }
 
@@ -103,8 +105,8 @@ class Checker {
       if (jumpers[k].from == jumpers[k].to) {
         WiringFault& fault = addFault(Kind::UnusedPin, shunt);
         fault.pins = {jumpers[k].from};
-        fault.what = start + " leads from " + pinLabel(m_setup, jumpers[k].from) + " back to itself";
-        fault.mend = "Lead it to another pin or take it out";
+        fault.what = say("{1} leads from {2} back to itself", {start, pinLabel(m_setup, jumpers[k].from)});
+        fault.mend = say("Lead it to another pin or take it out");
         continue;
       }
       for (const PinName& name : {jumpers[k].from, jumpers[k].to}) checkJumperPin(shunt, name, start);
@@ -121,14 +123,15 @@ class Checker {
     if (pin && (meeting > 1 || leadsTo(m_setup.bridge, pin->use))) return;
     WiringFault& fault = addFault(pin ? Kind::UnusedPin : Kind::UnknownPin, shunt);
     fault.pins = {name};
-    fault.what = start + " goes to " + (pin ? pinText(name) + ", which leads nowhere" : missingText(name));
-    fault.mend = pin ? "Choose a pin with a place of the bridge or an end of a resistor"
-                     : "Choose a pin of the list, or add this one to it";
+    fault.what = say("{1} goes to {2}",
+                     {start, (pin ? say("{1}, which leads nowhere", {pinText(name)}) : missingText(name))});
+    fault.mend = pin ? say("Choose a pin with a place of the bridge or an end of a resistor")
+                     : say("Choose a pin of the list, or add this one to it");
   }
 
   static std::string missingText(const PinName& name) {
     const std::string text = pinText(name);
-    return text.empty() ? "no pin" : "pin " + text + ", which is not in the list";
+    return text.empty() ? "no pin" : say("pin {1}, which is not in the list", {text});
   }
 
   /// Whether all pins are there that the shunt needs.
@@ -139,8 +142,8 @@ class Checker {
       if (hasPinFor(m_setup, place)) return;
       complete = false;
       WiringFault& fault = addFault(Kind::MissingPin, shunt);
-      fault.what = laid.name + ": " + name + " has no pin";
-      fault.mend = "Give it a pin in the list";
+      fault.what = say("{1}: {2} has no pin", {laid.name, name});
+      fault.mend = say("Give it a pin in the list");
     };
     for (const Node node : {laid.a, laid.b}) need(pointOf(m_setup.bridge, node), std::string(nodeName(node)));
     for (const std::uint8_t end : resistorEnds)
@@ -155,18 +158,19 @@ class Checker {
     if (now.excitationShorted() && !known.excitationShorted()) {
       WiringFault& fault = addFault(Kind::ExcitationShort, shunt);
       fault.pins = pinsThatJoin(laid);
-      fault.what = whose + " short the excitation:";
+      fault.what = say("{1} short the excitation:", {whose});
       for (const auto& points : after)
-        fault.what += (&points == &after.front() ? " they join " : ", and ") + listOf(points);
-      fault.mend = "Take out the jumper that joins them before you switch the excitation on";
+        fault.what += (&points == &after.front() ? say(" they join ") : say(", and ")) + listOf(points);
+      fault.mend = say("Take out the jumper that joins them before you switch the excitation on");
       return;
     }
     for (const auto& points : after) {
       if (std::find(before.begin(), before.end(), points) != before.end()) continue;
       WiringFault& fault = addFault(Kind::NodesJoined, shunt);
       fault.pins = laid.pinsAt(points.front());
-      fault.what = whose + " join " + listOf(points) + ", which " + effectOfJoining(m_setup.bridge, {points});
-      fault.mend = "Lead each jumper from an end of the resistor to one place of the bridge";
+      fault.what =
+          say("{1} join {2}, which {3}", {whose, listOf(points), effectOfJoining(m_setup.bridge, {points})});
+      fault.mend = say("Lead each jumper from an end of the resistor to one place of the bridge");
     }
   }
 
@@ -194,9 +198,9 @@ class Checker {
       fault.pins.push_back(jumper.from);
       fault.pins.push_back(jumper.to);
     }
-    fault.what = planned.name + ": " + resistorName(planned) + " comes to lie between " + listOf(at[0]) +
-                 " and " + listOf(at[1]) + "; the plan wants it between " + std::string(nodeName(planned.a)) +
-                 " and " + std::string(nodeName(planned.b)) + jumpersText(planned);
+    fault.what = say("{1}: {2} comes to lie between {3} and {4}; the plan wants it between {5} and {6}{7}",
+                     {planned.name, resistorName(planned), listOf(at[0]), listOf(at[1]), nodeName(planned.a),
+                      nodeName(planned.b), jumpersText(planned)});
     fault.mend = mendFor(shunt);
   }
 
@@ -204,27 +208,29 @@ class Checker {
     const Shunt& planned = m_setup.shunts[shunt];
     WiringFault& fault = addFault(Kind::HangingEnd, shunt);
     if (const auto pin = firstPinFor(m_setup, end)) fault.pins = {*pin};
-    fault.what = planned.name + ": no jumper leads from " + pinUseName(end) +
-                 (fault.pins.empty() ? std::string() : " (" + pinText(fault.pins[0]) + ")") +
-                 " to the bridge, so the shunt hangs on " + (planned.jumpers.empty() ? "nothing" : "one end");
+    fault.what = say("{1}: no jumper leads from {2}{3} to the bridge, so the shunt hangs on {4}",
+                     {planned.name, pinUseName(end),
+                      (fault.pins.empty() ? std::string() : " (" + pinText(fault.pins[0]) + ")"),
+                      (planned.jumpers.empty() ? "nothing" : say("one end"))});
     fault.mend = mendFor(shunt);
   }
 
   std::string jumpersText(const Shunt& shunt) const {
     std::string text;
     for (std::size_t k = 0; k < shunt.jumpers.size(); ++k)
-      text += (k == 0 ? " (" : ", ") + jumperNumber(k) + " " + pinLabel(m_setup, shunt.jumpers[k].from) +
-              " to " + pinLabel(m_setup, shunt.jumpers[k].to);
+      text += say("{1}{2} {3} to {4}",
+                  {(k == 0 ? " (" : ", "), jumperNumber(k), pinLabel(m_setup, shunt.jumpers[k].from),
+                   pinLabel(m_setup, shunt.jumpers[k].to)});
     return text.empty() ? text : text + ")";
   }
 
   std::string mendFor(std::size_t shunt) const {
     const auto right = jumpersFor(m_setup, shunt);
-    if (!right) return "Lay a jumper from each end of the resistor to its place";
-    std::string text = "Lay ";
+    if (!right) return say("Lay a jumper from each end of the resistor to its place");
+    std::string text = say("Lay ");
     for (std::size_t k = 0; k < right->size(); ++k)
-      text += (k == 0 ? "" : " and ") + pinLabel(m_setup, (*right)[k].from) + " to " +
-              pinLabel(m_setup, (*right)[k].to);
+      text += say("{1}{2} to {3}", {(k == 0 ? "" : say(" and ")), pinLabel(m_setup, (*right)[k].from),
+                                    pinLabel(m_setup, (*right)[k].to)});
     return text;
   }
 
@@ -239,10 +245,10 @@ class Checker {
 
   void checkTogether(const std::vector<std::size_t>& closed) {
     JumperGroups laid = m_bare;
-    std::string whose = "Laid together, the jumpers of ";
+    std::string whose = say("Laid together, the jumpers of ");
     for (std::size_t k = 0; k < closed.size(); ++k) {
       const Shunt& shunt = m_setup.shunts[closed[k]];
-      whose += (k == 0 ? "" : k + 1 == closed.size() ? " and " : ", ") + shunt.name;
+      whose += (k == 0 ? "" : k + 1 == closed.size() ? say(" and ") : ", ") + shunt.name;
       for (const Jumper& jumper : shunt.jumpers) laid.lay(jumper);
       // A shunt that is wrong alone has been told of.
       for (const WiringFault& fault : m_faults)
@@ -277,20 +283,22 @@ std::vector<std::string> resistorsOf(const Setup& setup) {
 
 }  // namespace
 
-std::string_view wiringFaultName(WiringFaultKind kind) { return names[static_cast<std::size_t>(kind)]; }
+std::string_view wiringFaultName(WiringFaultKind kind) {
+  return sayName(names[static_cast<std::size_t>(kind)]);
+}
 
 std::string_view wiringFaultKey(WiringFaultKind kind) { return keys[static_cast<std::size_t>(kind)]; }
 
 std::string pinUseName(const PinUse& use) {
   if (const auto* node = std::get_if<Node>(&use)) return std::string(nodeName(*node));
   if (const auto* end = std::get_if<ResistorEnd>(&use))
-    return end->resistor + " end " + std::to_string(end->end);
-  return "unused";
+    return say("{1} end {2}", {end->resistor, std::to_string(end->end)});
+  return say("unused");
 }
 
 std::string pinLabel(const Setup& setup, const PinName& name) {
   const Pin* pin = pinNamed(setup, name);
-  return pinText(name) + " (" + (pin ? pinUseName(pin->use) : "not in the list") + ")";
+  return pinText(name) + " (" + (pin ? pinUseName(pin->use) : say("not in the list")) + ")";
 }
 
 bool isSwitchedInside(const Setup& setup, const Shunt& shunt) {
@@ -309,8 +317,9 @@ Result<std::vector<Jumper>> jumpersFor(const Setup& setup, std::size_t shunt) {
     const auto fromPin = firstPinFor(setup, from);
     const auto toPin = firstPinFor(setup, pointOf(setup.bridge, to));
     if (!fromPin || !toPin)
-      return Error{planned.name, (fromPin ? std::string(nodeName(to)) : pinUseName(from)) + " has no pin",
-                   "Give it a pin in the list"};
+      return Error{planned.name,
+                   say("{1} has no pin", {(fromPin ? std::string(nodeName(to)) : pinUseName(from))}),
+                   say("Give it a pin in the list")};
     jumpers.push_back({*fromPin, *toPin});
   }
   return jumpers;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace core::amounts {
@@ -35,33 +36,35 @@ std::string withUnit(const std::string& text, const std::string& unit) {
 
 }  // namespace
 
-std::string number(double value) { return formatNumber(value, digits); }
+std::string number(double value) { return shown(formatNumber(value, digits)); }
 
 std::string number(double value, const std::string& unit, int places) {
-  return formatQuantity(value, UnitFamily::Named, unit, places);
+  return shown(formatQuantity(value, UnitFamily::Named, unit, places));
 }
 
 std::string uncertainty(double value, const std::string& unit) {
-  return withUnit(value == 0 ? "0" : formatFixed(value, placesOfUncertainty(value)), unit);
+  return withUnit(value == 0 ? "0" : shown(formatFixed(value, placesOfUncertainty(value))), unit);
 }
 
-std::string ohm(Resistance value) { return formatQuantity(value.base(), UnitFamily::Resistance, {}, digits); }
+std::string ohm(Resistance value) {
+  return shown(formatQuantity(value.base(), UnitFamily::Resistance, {}, digits));
+}
 
 std::string output(Output value) {
   const double v = std::abs(value.base()) < outputRounding ? 0 : value.base();
-  return formatQuantity(v, UnitFamily::Output, {}, digits);
+  return shown(formatQuantity(v, UnitFamily::Output, {}, digits));
 }
 
-std::string strain(double strain) { return formatQuantity(strain, UnitFamily::Strain, {}, digits); }
+std::string strain(double strain) { return shown(formatQuantity(strain, UnitFamily::Strain, {}, digits)); }
 
-std::string volt(double value) { return formatQuantity(value, UnitFamily::Voltage, {}, 9); }
+std::string volt(double value) { return shown(formatQuantity(value, UnitFamily::Voltage, {}, 9)); }
 
 std::string percent(double share, int places) {
   if (std::abs(share) < nothing) return "0 %";
-  return (share > 0 ? "+" : "") + formatNumber(100 * share, places) + " %";
+  return (share > 0 ? "+" : "") + shown(formatNumber(100 * share, places)) + " %";
 }
 
-std::string plainPercent(double share, int places) { return formatNumber(100 * share, places) + " %"; }
+std::string plainPercent(double share, int places) { return shown(formatNumber(100 * share, places)) + " %"; }
 
 std::string inFormula(const std::string& amount) {
   return amount.starts_with('-') ? "(" + amount + ")" : amount;
@@ -70,11 +73,11 @@ std::string inFormula(const std::string& amount) {
 int placesFor(double greatest) { return placesOf(greatest, digits); }
 
 std::string fixed(double value, int places, const std::string& unit) {
-  return withUnit(formatFixed(value, places), unit);
+  return withUnit(shown(formatFixed(value, places)), unit);
 }
 
 std::string withUncertainty(double value, const std::optional<double>& standard, const std::string& unit) {
-  if (!standard) return number(value, unit) + ", uncertainty not known";
+  if (!standard) return say("{1}, uncertainty not known", {number(value, unit)});
   if (*standard == 0) return number(value, unit) + ", u = 0";
   return fixed(value, placesOfUncertainty(*standard) + 1, unit) + ", u = " + uncertainty(*standard, unit);
 }

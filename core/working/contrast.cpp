@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/review/arm_place.h"
+#include "core/units/language.h"
 #include "core/working/amounts.h"
 
 namespace core {
@@ -39,25 +40,25 @@ void withEqualArms(Setup& setup) {
 
 /// Something that a textbook's bridge does not have.
 struct Trait {
-  const char* name;
+  std::string_view name;
   void (*takeOut)(Setup&);
 };
 
 constexpr Trait traits[] = {
-    {"the gauge factor as set",
+    {sayLater("the gauge factor as set"),
      [](Setup& setup) { setup.instrument.gaugeFactor = gaugeFactorOf(setup.bridge.gauge); }},
-    {"the bridge factor as set",
+    {sayLater("the bridge factor as set"),
      [](Setup& setup) {
        setup.instrument.bridgeFactor =
            templateOf(setup.bridge.type).bridgeFactor(setup.bridge.gauge.poissonRatio);
      }},
-    {"the leads", withoutLeads},
-    {"the leaks", [](Setup& setup) { setup.bridge.leaks = {}; }},
-    {"the balance network", [](Setup& setup) { setup.instrument.balance = {}; }},
-    {"the input resistance of the instrument",
+    {sayLater("the leads"), withoutLeads},
+    {sayLater("the leaks"), [](Setup& setup) { setup.bridge.leaks = {}; }},
+    {sayLater("the balance network"), [](Setup& setup) { setup.instrument.balance = {}; }},
+    {sayLater("the input resistance of the instrument"),
      [](Setup& setup) { setup.instrument.inputResistance.reset(); }},
-    {"the constant current", withVoltage},
-    {"the unequal arms", withEqualArms},
+    {sayLater("the constant current"), withVoltage},
+    {sayLater("the unequal arms"), withEqualArms},
 };
 
 double offOf(const Compared& compared) { return (compared.approximate - compared.exact) / compared.exact; }
@@ -77,7 +78,7 @@ std::vector<Cause> causesOf(Setup setup, const Approximation& approximation, dou
     if (without == setup) continue;
     const auto compared = approximation.comparing(without);
     if (!compared || compared->exact == 0) continue;  // a shunt over a lead alone lies over nothing then
-    causes.push_back({trait.name, off - offOf(*compared)});
+    causes.push_back({say(trait.name), off - offOf(*compared)});
     off = offOf(*compared);
     setup = std::move(without);
   }
@@ -90,10 +91,10 @@ std::vector<Cause> causesOf(Setup setup, const Approximation& approximation, dou
 }
 
 std::string whyText(const std::vector<Cause>& causes) {
-  if (causes.empty()) return "Both agree: nothing that the formula leaves out acts here.";
-  std::string text = "The difference comes from ";
+  if (causes.empty()) return say("Both agree: nothing that the formula leaves out acts here.");
+  std::string text = say("The difference comes from ");
   for (std::size_t k = 0; k < causes.size(); ++k) {
-    if (k > 0) text += k + 1 == causes.size() ? " and " : ", ";
+    if (k > 0) text += k + 1 == causes.size() ? say(" and ") : ", ";
     text += causes[k].name;
     if (causes.size() > 1) text += " (" + amounts::percent(causes[k].share) + ")";
   }

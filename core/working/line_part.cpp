@@ -5,6 +5,7 @@
 #include "core/assess/check_points.h"
 #include "core/assess/judging.h"
 #include "core/line/line_use.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/working/amounts.h"
 #include "core/working/parts.h"
@@ -21,33 +22,35 @@ struct LineUnits {
 
 LineUnits unitsOf(const Setup& setup) {
   const std::string x = simulatedUnitText(setup.bridge), y = readingUnitText(setup.instrument);
-  return {x, y, x == y ? "" : y + " per " + x};
+  return {x, y, x == y ? "" : say("{1} per {2}", {y, x})};
 }
 
 /// "42 %", "less than 0.01 %".
 std::string probabilityText(double probability) {
-  return probability < 1e-4 ? "less than 0.01 %" : plainPercent(probability, 2);
+  return probability < 1e-4 ? say("less than 0.01 %") : plainPercent(probability, 2);
 }
 
 void addFit(WorkingPart& part, const Line& line, std::size_t points, const LineUnits& units) {
   const bool stated = line.fit != LineFit::Ordinary;
-  part.lines.push_back({"y = a + b x, by " + std::string(lineFitName(line.fit)), "", "",
-                        "through " + std::to_string(points) + " readings; " +
-                            (stated ? "uncertainties follow from those of readings and predictions"
-                                    : "uncertainties follow from the scatter of the residuals"),
-                        stated ? "ISO/TS 28037:2010" : ""});
+  part.lines.push_back({say("y = a + b x, by {1}", {lineFitName(line.fit)}), "", "",
+                        say("through {1} readings; {2}",
+                            {std::to_string(points),
+                             (stated ? say("uncertainties follow from those of readings and predictions")
+                                     : say("uncertainties follow from the scatter of the residuals"))}),
+                        stated ? say("ISO/TS 28037:2010") : ""});
   part.lines.push_back({"Slope", "b", "", withUncertainty(line.slope, line.slopeError, units.slope)});
   part.lines.push_back({"Intercept", "a", "", withUncertainty(line.intercept, line.interceptError, units.y)});
-  const std::string freedom = std::to_string(line.degreesOfFreedom) +
-                              (line.degreesOfFreedom == 1 ? " degree of freedom" : " degrees of freedom");
+  const std::string freedom =
+      std::to_string(line.degreesOfFreedom) +
+      (line.degreesOfFreedom == 1 ? say(" degree of freedom") : say(" degrees of freedom"));
   if (line.chiSquare)
-    part.lines.push_back({"Chi-square, " + freedom, "χ²", "",
-                          formatNumber(*line.chiSquare, 3) +
-                              (line.chiSquareProbability ? "; as much or more has a probability of " +
-                                                               probabilityText(*line.chiSquareProbability)
+    part.lines.push_back({say("Chi-square, {1}", {freedom}), "χ²", "",
+                          shown(formatNumber(*line.chiSquare, 3)) +
+                              (line.chiSquareProbability ? say("; as much or more has a probability of {1}",
+                                                               {probabilityText(*line.chiSquareProbability)})
                                                          : "")});
   else if (line.residualDeviation)
-    part.lines.push_back({"Scatter of the residuals, " + freedom, "s = √(Σr² / dof)", "",
+    part.lines.push_back({say("Scatter of the residuals, {1}", {freedom}), say("s = √(Σr² / dof)"), "",
                           uncertainty(*line.residualDeviation, units.y)});
 }
 
@@ -56,30 +59,31 @@ void addStep(WorkingPart& part, const Line& line, const CheckPoints& points, std
   const double x = points.simulated[at], y = points.measured[at];
   const LineEstimate there = forwardOf(line, x);
   const int places = placesFor(std::max({std::abs(y), std::abs(there.value), std::abs(line.intercept)}));
-  part.lines.push_back({"Value on the line at this step", "ŷ = a + b x",
+  part.lines.push_back({say("Value on the line at this step"), say("ŷ = a + b x"),
                         fixed(line.intercept, places, units.y) + " + " +
                             inFormula(number(line.slope, units.slope)) + " × " +
                             inFormula(number(x, units.x)),
                         withUncertainty(there.value, there.standard, units.y)});
   if (at >= line.residuals.size()) return;
-  part.lines.push_back({"Residual", "r = y − ŷ",
+  part.lines.push_back({"Residual", say("r = y − ŷ"),
                         fixed(y, places, units.y) + " − " + inFormula(fixed(there.value, places, units.y)),
                         fixed(line.residuals[at], places, units.y)});
   if (at < line.standardised.size())
-    part.lines.push_back({"Standardised residual", "r / u(r)", "", formatFixed(line.standardised[at], 2)});
+    part.lines.push_back(
+        {say("Standardised residual"), "r / u(r)", "", shown(formatFixed(line.standardised[at], 2))});
 }
 
 /// Why a step is no point of the line.
 std::string missingText(const std::optional<Measured>& reading) {
-  if (!reading) return "has no reading and is not in the line";
-  return std::isfinite(reading->mean.base()) ? "cannot be predicted and is not in the line"
-                                             : "its reading is no finite number and is not in the line";
+  if (!reading) return say("has no reading and is not in the line");
+  return std::isfinite(reading->mean.base()) ? say("cannot be predicted and is not in the line")
+                                             : say("its reading is no finite number and is not in the line");
 }
 
 }  // namespace
 
 WorkingPart linePart(const WorkingGround& ground, const Check& check, const CheckAssessment& assessment) {
-  WorkingPart part{"The line", {}};
+  WorkingPart part{say("The line"), {}};
   const LineUnits units = unitsOf(ground.setup);
   if (!assessment.line) {
     part.lines.push_back({"Line", "", "", assessment.line.error().text()});
@@ -90,7 +94,7 @@ WorkingPart linePart(const WorkingGround& ground, const Check& check, const Chec
   addFit(part, line, points.size(), units);
   const auto at = std::find(points.steps.begin(), points.steps.end(), ground.step);
   if (at == points.steps.end())
-    part.lines.push_back({"This step", "", "", missingText(readingAt(check, ground.step))});
+    part.lines.push_back({say("This step"), "", "", missingText(readingAt(check, ground.step))});
   else
     addStep(part, line, points, static_cast<std::size_t>(at - points.steps.begin()), units);
   return part;

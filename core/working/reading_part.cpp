@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/circuit/indication.h"
+#include "core/units/language.h"
 #include "core/working/amounts.h"
 #include "core/working/parts.h"
 #include "core/working/textbook.h"
@@ -40,10 +41,10 @@ WorkingLine linearisedLine(const WorkingGround& ground) {
   const std::string change = before
                                  ? "(" + idealText(setup, now) + " − " + idealText(setup, ground.zero) + ")"
                                  : idealText(setup, ground.predicted.output);
-  return {before ? "Expected reading, each output corrected for the bridge's nonlinearity, then zeroed"
-                 : "Expected reading, zeroed, then corrected for the bridge's nonlinearity",
-          std::string(before ? "[x(v) − x(v₀)]" : "x(Δv)") +
-              " N₁ / (F N), x = ΔR/R of gauge 1 in the ideal bridge, N₁ its bridge factor; F and N as set",
+  return {before ? say("Expected reading, each output corrected for the bridge's nonlinearity, then zeroed")
+                 : say("Expected reading, zeroed, then corrected for the bridge's nonlinearity"),
+          say("{1} N₁ / (F N), x = ΔR/R of gauge 1 in the ideal bridge, N₁ its bridge factor; F and N as set",
+              {before ? "[x(v) − x(v₀)]" : "x(Δv)"}),
           change + " × " + number(n) + " / (" + asSet(setup.instrument) + ")",
           readingText(setup, ground.predicted.reading.base())};
 }
@@ -52,10 +53,10 @@ WorkingLine plainLine(const WorkingGround& ground) {
   const Setup& setup = ground.setup;
   const Instrument& instrument = setup.instrument;
   const std::string v = inFormula(output(ground.predicted.output));
-  WorkingLine line{"Expected reading", "", "", readingText(setup, ground.predicted.reading.base())};
+  WorkingLine line{say("Expected reading"), "", "", readingText(setup, ground.predicted.reading.base())};
   switch (instrument.unit) {
     case ReadingUnit::MicrometrePerMetre:
-      line.formula = "4 Δv / (F N), F and N as set";
+      line.formula = say("4 Δv / (F N), F and N as set");
       line.numbers = "4 × " + v + " / (" + asSet(instrument) + ")";
       break;
     case ReadingUnit::MillivoltPerVolt:
@@ -63,13 +64,14 @@ WorkingLine plainLine(const WorkingGround& ground) {
       line.numbers = v;
       break;
     case ReadingUnit::Millivolt:
-      line.formula = instrument.current ? "Δv I R, as set" : "Δv × excitation as set";
+      line.formula = instrument.current ? say("Δv I R, as set") : say("Δv × excitation as set");
       line.numbers = v + " × " + number(nominalExcitation(instrument).base(), "V");
       break;
     case ReadingUnit::Scaled:
-      line.formula = "Δv × scale";
+      line.formula = say("Δv × scale");
       line.numbers =
-          v + " × " + number(instrument.unitsPerMillivoltPerVolt, instrument.scaledUnit + " per mV/V");
+          v + " × " +
+          number(instrument.unitsPerMillivoltPerVolt, say("{1} per mV/V", {instrument.scaledUnit}));
       break;
   }
   return line;
@@ -82,15 +84,15 @@ WorkingContrast uncorrected(const WorkingGround& ground) {
   const double exact = ground.predicted.reading.base();
   const double linear = 1e6 * textbook::linearIndication(ground.predicted.output.base(),
                                                          instrument.gaugeFactor, instrument.bridgeFactor);
-  return {"Expected reading",
-          "without the instrument's linearisation",
-          "4 Δv / (F N), F and N as set",
+  return {say("Expected reading"),
+          say("without the instrument's linearisation"),
+          say("4 Δv / (F N), F and N as set"),
           "4 × " + inFormula(output(ground.predicted.output)) + " / (" + asSet(instrument) + ")",
           readingText(setup, exact),
           readingText(setup, linear),
           percent(linear / exact - 1),
-          "The difference comes from the bridge's nonlinearity, which the instrument corrects.",
-          "Micro-Measurements TN-507",
+          say("The difference comes from the bridge's nonlinearity, which the instrument corrects."),
+          say("Micro-Measurements TN-507"),
           exact,
           linear};
 }
@@ -101,22 +103,24 @@ void addAgainstSimulated(WorkingPart& part, const WorkingGround& ground) {
   const double simulated = simulatedInUnit(setup.bridge, ground.predicted.simulated);
   const double reading = ground.predicted.reading.base();
   if (simulatedUnitText(setup.bridge) != readingUnitText(setup.instrument) || simulated == 0) return;
-  const std::string what = isTransducer(setup.bridge) ? "simulated load" : "simulated strain";
+  const std::string what = isTransducer(setup.bridge) ? say("simulated load") : say("simulated strain");
   // Reversed wires or gauges turn one of the two round.
   const bool opposite = reading * simulated < 0;
-  part.lines.push_back({"Expected reading against the " + what + (opposite ? ", of opposite sign" : ""),
-                        opposite ? "−reading / simulated − 1" : "reading / simulated − 1",
-                        (opposite ? inFormula(number(-reading)) : number(reading)) + " / " +
-                            inFormula(number(simulated)) + " − 1",
-                        percent((opposite ? -reading : reading) / simulated - 1)});
+  part.lines.push_back(
+      {say("Expected reading against the {1}{2}", {what, (opposite ? say(", of opposite sign") : "")}),
+       opposite ? say("−reading / simulated − 1") : say("reading / simulated − 1"),
+       (opposite ? inFormula(number(-reading)) : number(reading)) + " / " + inFormula(number(simulated)) +
+           " − 1",
+       percent((opposite ? -reading : reading) / simulated - 1)});
 }
 
 }  // namespace
 
 WorkingPart readingPart(const WorkingGround& ground) {
-  WorkingPart part{"The reading", {}};
+  WorkingPart part{say("The reading"), {}};
   if (ground.isZeroStep()) {
-    part.lines.push_back({"Expected reading", "", "", "0, of an instrument zeroed with all shunts open"});
+    part.lines.push_back(
+        {say("Expected reading"), "", "", say("0, of an instrument zeroed with all shunts open")});
     return part;
   }
   part.lines.push_back(linearised(ground.setup) ? linearisedLine(ground) : plainLine(ground));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/circuit/hookup.h"
 #include "core/review/arm_place.h"
+#include "core/units/language.h"
 #include "core/working/amounts.h"
 #include "core/working/contrast.h"
 #include "core/working/parts.h"
@@ -13,8 +14,8 @@ using namespace amounts;
 using textbook::Pull;
 using Unit = Approximation::Unit;
 
-constexpr const char* smallForm = "the form for small changes";
-constexpr const char* nonlinearity = "the bridge's nonlinearity";
+constexpr std::string_view smallForm = sayLater("the form for small changes");
+constexpr std::string_view nonlinearity = sayLater("the bridge's nonlinearity");
 
 /// The signs that reversed wires and gauges give the formulas, which are those of the template.
 int wireSign(const Setup& setup) { return outputSign(setup.bridge); }
@@ -102,22 +103,23 @@ Approximation shuntFormula(const Setup& setup, const std::vector<Placed>& shunts
     const std::string minus = numbers.empty() ? "−" : " − ", plus = numbers.empty() ? "" : " + ";
     numbers += (shunt.sign() * strainSign(setup) < 0 ? minus : plus) + term;
   }
-  return {
-      Unit::Strain,
-      "Simulated strain",
-      one ? "shunt formula for small strain" : "shunt formula for small strain, summed over the shunts",
-      one ? signedFormula("ε ≈ R / (F N (R + Rs))", shunts.front().sign() * strainSign(setup))
-          : "ε ≈ Σ ± R / (F N (R + Rs))",
-      numbers,
-      one ? "M. J. Bower, Modern Strain Gage Technology, eq. 29.4" : "the same, first order in each shunt",
-      smallForm,
-      comparing(strainOf, [](const Setup& s, const Prediction&) {
-        double sum = 0;
-        for (const Placed& shunt : placedShunts(s))
-          sum += textbook::shuntStrain(shunt.pull(), shunt.r.base(), shunt.rs.base(), factorOf(s),
-                                       bridgeFactorOf(s));
-        return strainSign(s) * sum;
-      })};
+  return {Unit::Strain,
+          say("Simulated strain"),
+          one ? say("shunt formula for small strain")
+              : say("shunt formula for small strain, summed over the shunts"),
+          one ? signedFormula(say("ε ≈ R / (F N (R + Rs))"), shunts.front().sign() * strainSign(setup))
+              : say("ε ≈ Σ ± R / (F N (R + Rs))"),
+          numbers,
+          one ? say("M. J. Bower, Modern Strain Gage Technology, eq. 29.4")
+              : say("the same, first order in each shunt"),
+          say(smallForm),
+          comparing(strainOf, [](const Setup& s, const Prediction&) {
+            double sum = 0;
+            for (const Placed& shunt : placedShunts(s))
+              sum += textbook::shuntStrain(shunt.pull(), shunt.r.base(), shunt.rs.base(), factorOf(s),
+                                           bridgeFactorOf(s));
+            return strainSign(s) * sum;
+          })};
 }
 
 std::string equalArmSource(BridgeType type) {
@@ -126,9 +128,9 @@ std::string equalArmSource(BridgeType type) {
     case BridgeType::QuarterThreeWire:
     case BridgeType::HalfPoisson:
     case BridgeType::FullPoissonColumn:
-      return "Micro-Measurements TN-514";
+      return say("Micro-Measurements TN-514");
     default:
-      return "derived from the output of the ideal bridge";
+      return say("derived from the output of the ideal bridge");
   }
 }
 
@@ -147,12 +149,12 @@ std::optional<Approximation> equalArmFormula(const Setup& setup, const Placed& s
   const std::string formula =
       signedFormula(std::string(textbook::equalArmStrainFormula(type, shunt.pull())), strainSign(setup));
   return Approximation{Unit::Strain,
-                       "Simulated strain",
-                       "equal arms without leads, any size of strain",
+                       say("Simulated strain"),
+                       say("equal arms without leads, any size of strain"),
                        formula,
                        withNumbers(formula, lettersOf(setup, &shunt)),
                        equalArmSource(type),
-                       smallForm,
+                       say(smallForm),
                        comparing(strainOf, [=](const Setup& s, const Prediction&) { return *value(s); })};
 }
 
@@ -162,13 +164,14 @@ Approximation linearFormula(const Setup& setup, const Prediction& prediction) {
   const auto f = [=](const Setup& s) { return asSet ? s.instrument.gaugeFactor : factorOf(s); };
   const auto n = [=](const Setup& s) { return asSet ? s.instrument.bridgeFactor : bridgeFactorOf(s); };
   return {Unit::Strain,
-          "Simulated strain",
-          asSet ? "linear indication, F and N as set" : "linear indication, F of the gauge, N of the bridge",
-          signedFormula("ε ≈ 4 Δv / (F N)", bothSigns(setup)),
+          say("Simulated strain"),
+          asSet ? say("linear indication, F and N as set")
+                : say("linear indication, F of the gauge, N of the bridge"),
+          signedFormula(say("ε ≈ 4 Δv / (F N)"), bothSigns(setup)),
           minusIf(bothSigns(setup) < 0) + "4 × " + inFormula(output(prediction.output)) + " / (" +
               number(f(setup)) + " × " + number(n(setup)) + ")",
-          "M. J. Bower, Modern Strain Gage Technology, eq. 27.4 to 27.11",
-          nonlinearity,
+          say("M. J. Bower, Modern Strain Gage Technology, eq. 27.4 to 27.11"),
+          say(nonlinearity),
           comparing(strainOf, [=](const Setup& s, const Prediction& p) {
             return bothSigns(s) * textbook::linearIndication(p.output.base(), f(s), n(s));
           })};
@@ -198,12 +201,12 @@ std::optional<Approximation> correctedFormula(const Setup& setup, const Predicti
   const bool quarter = type == BridgeType::QuarterTwoWire || type == BridgeType::QuarterThreeWire;
   return Approximation{
       Unit::Strain,
-      "Simulated strain",
-      "indication corrected for the bridge's nonlinearity",
+      say("Simulated strain"),
+      say("indication corrected for the bridge's nonlinearity"),
       formula,
       withNumbers(formula, lettersOf(setup, nullptr, prediction.output)),
-      quarter ? "Micro-Measurements TN-507" : "derived as in Micro-Measurements TN-507",
-      smallForm,
+      quarter ? say("Micro-Measurements TN-507") : say("derived as in Micro-Measurements TN-507"),
+      say(smallForm),
       comparing(strainOf, [=](const Setup& s, const Prediction& p) { return *value(s, p); })};
 }
 
@@ -211,12 +214,12 @@ Approximation shuntOutputFormula(const Setup& setup, const Placed& shunt) {
   const std::string r = ohm(shunt.r), rs = ohm(shunt.rs);
   const int sign = shunt.sign() * wireSign(setup);
   return {Unit::Output,
-          "Change of output",
-          "shunt over one of four equal arms",
-          signedFormula("Δv = R / (4 Rs + 2 R)", sign),
+          say("Change of output"),
+          say("shunt over one of four equal arms"),
+          signedFormula(say("Δv = R / (4 Rs + 2 R)"), sign),
           minusIf(sign < 0) + r + " / (4 × " + rs + " + 2 × " + r + ")",
-          "Micro-Measurements TN-514",
-          smallForm,
+          say("Micro-Measurements TN-514"),
+          say(smallForm),
           comparing(outputOf, [](const Setup& s, const Prediction&) {
             const Placed one = placedShunts(s).front();
             return wireSign(s) * textbook::shuntOutput(one.pull(), one.r.base(), one.rs.base());
@@ -225,13 +228,13 @@ Approximation shuntOutputFormula(const Setup& setup, const Placed& shunt) {
 
 Approximation smallOutputFormula(const Setup& setup, const Prediction& prediction) {
   return {Unit::Output,
-          "Change of output",
-          "small strain, from the simulated strain",
-          signedFormula("Δv ≈ F N ε / 4", bothSigns(setup)),
+          say("Change of output"),
+          say("small strain, from the simulated strain"),
+          signedFormula(say("Δv ≈ F N ε / 4"), bothSigns(setup)),
           minusIf(bothSigns(setup) < 0) + number(factorOf(setup)) + " × " + number(bridgeFactorOf(setup)) +
               " × " + inFormula(strain(prediction.simulated)) + " / 4",
-          "M. J. Bower, Modern Strain Gage Technology, eq. 27.4 to 27.11",
-          nonlinearity,
+          say("M. J. Bower, Modern Strain Gage Technology, eq. 27.4 to 27.11"),
+          say(nonlinearity),
           comparing(outputOf, [](const Setup& s, const Prediction& p) {
             return bothSigns(s) * textbook::smallStrainOutput(factorOf(s), bridgeFactorOf(s), p.simulated);
           })};
@@ -242,13 +245,13 @@ Approximation loadFormula(const Setup& setup, const Placed& shunt) {
   const std::string r = ohm(shunt.r), rs = ohm(shunt.rs);
   const int sign = shunt.sign() * strainSign(setup);
   return {Unit::Load,
-          "Simulated load",
-          "shunt over one of four equal arms",
-          signedFormula("L = C R / ((4 Rs + 2 R) S), C capacity, S rated output", sign),
+          say("Simulated load"),
+          say("shunt over one of four equal arms"),
+          signedFormula(say("L = C R / ((4 Rs + 2 R) S), C capacity, S rated output"), sign),
           minusIf(sign < 0) + number(rating.capacity, rating.loadUnit) + " × " + r + " / ((4 × " + rs +
               " + 2 × " + r + ") × " + output(rating.ratedOutput) + ")",
-          "common practice",
-          smallForm,
+          say("common practice"),
+          say(smallForm),
           comparing(loadOf, [](const Setup& s, const Prediction&) {
             const Placed one = placedShunts(s).front();
             return strainSign(s) * textbook::shuntLoad(one.pull(), one.r.base(), one.rs.base(),
@@ -260,13 +263,13 @@ Approximation loadFormula(const Setup& setup, const Placed& shunt) {
 Approximation loadFromOutput(const Setup& setup, const Prediction& prediction) {
   const Rating& rating = setup.bridge.rating;
   return {Unit::Load,
-          "Simulated load",
-          "from the output by the rated output",
-          signedFormula("L = C Δv / S, C capacity, S rated output", bothSigns(setup)),
+          say("Simulated load"),
+          say("from the output by the rated output"),
+          signedFormula(say("L = C Δv / S, C capacity, S rated output"), bothSigns(setup)),
           minusIf(bothSigns(setup) < 0) + number(rating.capacity, rating.loadUnit) + " × " +
               inFormula(output(prediction.output)) + " / " + output(rating.ratedOutput),
-          "common practice",
-          smallForm,
+          say("common practice"),
+          say(smallForm),
           comparing(loadOf, [](const Setup& s, const Prediction& p) {
             return bothSigns(s) * p.output.base() / s.bridge.rating.ratedOutput.base() *
                    s.bridge.rating.capacity;
@@ -284,19 +287,19 @@ LeadPath leadPath(BridgeType type) {
   using enum LeadRole;
   switch (type) {
     case BridgeType::QuarterTwoWire:
-      return {"both wires of the gauge", "(R + 2 RL) / R", {ExcitationPlus, SignalMinus}};
+      return {say("both wires of the gauge"), "(R + 2 RL) / R", {ExcitationPlus, SignalMinus}};
     case BridgeType::QuarterThreeWire:
-      return {"one wire of a three-wire connection", "(R + RL) / R", {ExcitationPlus, Return}, 0.5};
+      return {say("one wire of a three-wire connection"), "(R + RL) / R", {ExcitationPlus, Return}, 0.5};
     case BridgeType::HalfBending:
     case BridgeType::HalfPoisson:
-      return {"one wire in each arm", "(R + RL) / R", {ExcitationPlus, ExcitationMinus}, 0.5};
+      return {say("one wire in each arm"), "(R + RL) / R", {ExcitationPlus, ExcitationMinus}, 0.5};
     case BridgeType::HalfDiagonal:
-      return {"both wires of each gauge",
+      return {say("both wires of each gauge"),
               "(R + 2 RL) / R",
               {ExcitationPlus, SignalMinus, ExcitationMinus, SignalPlus},
               0.5};
     default:
-      return {"both excitation wires", "(R + 2 RL) / R", {ExcitationPlus, ExcitationMinus}};
+      return {say("both excitation wires"), "(R + 2 RL) / R", {ExcitationPlus, ExcitationMinus}};
   }
 }
 
@@ -325,12 +328,12 @@ std::optional<Approximation> leadFormula(const Setup& setup) {
   const LeadPath path = leadPath(setup.bridge.type);
   return Approximation{
       Unit::Factor,
-      std::string(isTransducer(setup.bridge) ? "Load" : "Strain") + " over its reading, for the leads",
+      say("{1} over its reading, for the leads", {isTransducer(setup.bridge) ? "Load" : "Strain"}),
       path.words,
       path.formula,
       "(" + ohm(r) + " + " + ohm(wires) + ") / " + ohm(r),
-      "Micro-Measurements, article on leadwire resistance",
-      "the form for short wires",
+      say("Micro-Measurements, article on leadwire resistance"),
+      say("the form for short wires"),
       [](const Setup& s) -> std::optional<Compared> {
         Setup bare = s;
         bare.bridge.leads.fill(Resistance(0));
@@ -377,30 +380,31 @@ void addInverse(WorkingPart& part, const WorkingGround& ground) {
   circuit->setStimulus(simulated);
   const auto back = circuit->solveOutput();
   if (!back) return;
-  part.lines.push_back({std::string(transducer ? "Load" : "Strain of gauge 1") +
-                            " that gives the same output with all shunts open, whole network",
-                        "v(" + letter + ") = v, solved for " + letter, "v(" + value + ") = " + output(*back),
-                        value});
+  part.lines.push_back({say("{1} that gives the same output with all shunts open, whole network",
+                            {transducer ? "Load" : say("Strain of gauge 1")}),
+                        say("v({1}) = v, solved for {2}", {letter, letter}),
+                        "v(" + value + ") = " + output(*back), value});
   if (setup.bridge.type == BridgeType::FullTorsion)
-    part.lines.push_back({"Shear strain", "γ = 2 ε", "2 × " + inFormula(value), strain(2 * simulated)});
+    part.lines.push_back(
+        {say("Shear strain"), say("γ = 2 ε"), "2 × " + inFormula(value), strain(2 * simulated)});
 }
 
 }  // namespace
 
 WorkingPart simulatedPart(const WorkingGround& ground) {
-  WorkingPart part{isTransducer(ground.setup.bridge) ? "Simulated load" : "Simulated strain", {}};
+  WorkingPart part{isTransducer(ground.setup.bridge) ? say("Simulated load") : say("Simulated strain"), {}};
   if (ground.isZeroStep()) {
-    part.lines.push_back({part.heading, "", "", "none: no shunt is closed"});
+    part.lines.push_back({part.heading, "", "", say("none: no shunt is closed")});
     return part;
   }
   if (ground.predicted.polarity == Polarity::None) {
-    part.lines.push_back({part.heading, "", "", "none: the closed shunts do not move the output"});
+    part.lines.push_back({part.heading, "", "", say("none: the closed shunts do not move the output")});
     return part;
   }
   addInverse(part, ground);
   if (!areLeadsInOrder(ground.setup.bridge))
     part.lines.push_back(
-        {"Textbook formulas", "", "", "none: they are for bridges whose leads are in order"});
+        {say("Textbook formulas"), "", "", say("none: they are for bridges whose leads are in order")});
   Setup oneStep = ground.setup;
   oneStep.sequence = {ground.setup.sequence[ground.step]};
   for (const Approximation& approximation : approximations(oneStep, ground.predicted))

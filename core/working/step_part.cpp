@@ -4,6 +4,7 @@
 
 #include "core/circuit/hookup_words.h"
 #include "core/review/arm_place.h"
+#include "core/units/language.h"
 #include "core/working/amounts.h"
 #include "core/working/parts.h"
 
@@ -12,23 +13,24 @@ namespace {
 
 using namespace amounts;
 
-std::string armWord(std::size_t arm) { return "arm " + std::to_string(arm + 1); }
+std::string armWord(std::size_t arm) { return say("arm {1}", {std::to_string(arm + 1)}); }
 std::string armLetter(std::size_t arm) { return "R" + std::to_string(arm + 1); }
 
 /// "right across arm 2", "across arm 1 and its leads, from terminal P+ to terminal S-".
 std::string whereText(const Bridge& bridge, const Shunt& shunt) {
   const auto place = placeOf(bridge, shunt);
-  if (place && place->atOwnEnds) return "right across " + armWord(place->arm);
-  const std::string ends = "from " + pointName(bridge, shunt.a) + " to " + pointName(bridge, shunt.b);
-  return place ? "across " + armWord(place->arm) + " and leads, " + ends : ends + ", across no single arm";
+  if (place && place->atOwnEnds) return say("right across {1}", {armWord(place->arm)});
+  const std::string ends = say("from {1} to {2}", {pointName(bridge, shunt.a), pointName(bridge, shunt.b)});
+  return place ? say("across {1} and leads, {2}", {armWord(place->arm), ends})
+               : say("{1}, across no single arm", {ends});
 }
 
 void addShunt(WorkingPart& part, const Bridge& bridge, const Shunt& shunt) {
-  WorkingLine line{"Shunt " + shunt.name + ", " + whereText(bridge, shunt), "Rs", ohm(shunt.resistance),
+  WorkingLine line{say("Shunt {1}, {2}", {shunt.name, whereText(bridge, shunt)}), "Rs", ohm(shunt.resistance),
                    ohm(resistanceOf(shunt))};
   const bool wires = shunt.wires.base() != 0, contact = shunt.contact.base() != 0;
-  if (wires) line.formula += " + wires", line.numbers += " + " + ohm(shunt.wires);
-  if (contact) line.formula += " + contact", line.numbers += " + " + ohm(shunt.contact);
+  if (wires) line.formula += say(" + wires"), line.numbers += " + " + ohm(shunt.wires);
+  if (contact) line.formula += say(" + contact"), line.numbers += " + " + ohm(shunt.contact);
   if (!wires && !contact) line.numbers.clear();
   part.lines.push_back(std::move(line));
 }
@@ -60,24 +62,26 @@ std::vector<ShuntedArm> shuntedArms(const WorkingGround& ground) {
 
 void addArm(WorkingPart& part, const WorkingGround& ground, const ShuntedArm& shunted) {
   const std::string letter = armLetter(shunted.arm), own = ohm(shunted.own);
-  const std::string name = "Arm " + std::to_string(shunted.arm + 1);
+  const std::string name = say("Arm {1}", {std::to_string(shunted.arm + 1)});
   if (shunted.shunts.size() == 1) {
     const std::string rs = ohm(shunted.shunts.front());
-    part.lines.push_back({name + " with the shunt", letter + "′ = " + letter + " Rs / (" + letter + " + Rs)",
+    part.lines.push_back({say("{1} with the shunt", {name}),
+                          say("{1}′ = {2} Rs / ({3} + Rs)", {letter, letter, letter}),
                           own + " × " + rs + " / (" + own + " + " + rs + ")", ohm(shunted.together)});
   } else {
     std::string numbers = "1 / (1/" + own;
     for (const Resistance rs : shunted.shunts) numbers += " + 1/" + ohm(rs);
-    part.lines.push_back({name + " with its shunts", letter + "′ = 1 / (1/" + letter + " + Σ 1/Rs)",
-                          numbers + ")", ohm(shunted.together)});
+    part.lines.push_back({say("{1} with its shunts", {name}),
+                          say("{1}′ = 1 / (1/{2} + Σ 1/Rs)", {letter, letter}), numbers + ")",
+                          ohm(shunted.together)});
   }
   const double relative = (shunted.together - shunted.own) / shunted.own;
-  part.lines.push_back({"Relative change of " + armWord(shunted.arm),
-                        "ΔR/R = (" + letter + "′ − " + letter + ") / " + letter,
+  part.lines.push_back({say("Relative change of {1}", {armWord(shunted.arm)}),
+                        say("ΔR/R = ({1}′ − {2}) / {3}", {letter, letter, letter}),
                         "(" + ohm(shunted.together) + " − " + own + ") / " + own, number(relative)});
   if (isTransducer(ground.setup.bridge)) return;
   const double factor = gaugeFactorOf(ground.setup.bridge.gauge);
-  part.lines.push_back({"Arm change as strain", "(ΔR/R) / F",
+  part.lines.push_back({say("Arm change as strain"), "(ΔR/R) / F",
                         inFormula(number(relative)) + " / " + number(factor), strain(relative / factor)});
 }
 
@@ -92,7 +96,7 @@ void addHalfBridges(WorkingPart& part, const WorkingGround& ground, const std::v
   const auto add = [&](const std::string& node, std::size_t lower, std::size_t upper) {
     if (turned) std::swap(lower, upper);                                 // the source's minus side is on P+
     if (letter[lower].size() == 2 && letter[upper].size() == 2) return;  // neither has a shunt
-    part.lines.push_back({"Half bridge at " + node + " from its arms alone",
+    part.lines.push_back({say("Half bridge at {1} from its arms alone", {node}),
                           letter[lower] + " / (" + letter[upper] + " + " + letter[lower] + ")",
                           ohm(now[lower]) + " / (" + ohm(now[upper]) + " + " + ohm(now[lower]) + ")",
                           number(now[lower] / (now[upper] + now[lower]))});
@@ -104,17 +108,17 @@ void addHalfBridges(WorkingPart& part, const WorkingGround& ground, const std::v
 std::string wholeNetwork(const Setup& setup) {
   const Bridge& bridge = setup.bridge;
   std::string with;
-  const auto say = [&](bool there, std::string_view what) {
-    if (there) with += (with.empty() ? "" : ", ") + std::string(what);
+  const auto add = [&](bool there, const std::string& what) {
+    if (there) with += (with.empty() ? "" : ", ") + what;
   };
   bool leads = false, leaks = false;
   for (const Wire& wire : wiresOf(bridge)) leads = leads || leadResistance(bridge, wire.role).base() != 0;
   for (const Leak& leak : bridge.leaks) leaks = leaks || leak.across || leak.toStructure;
-  say(leads, "leads");
-  say(leaks, "leaks");
-  say(setup.instrument.balance.kind != BalanceKind::None, "balance network");
-  say(bool(setup.instrument.inputResistance), "input resistance");
-  return with.empty() ? "of arms and shunts" : "with " + with;
+  add(leads, say("leads"));
+  add(leaks, say("leaks"));
+  add(setup.instrument.balance.kind != BalanceKind::None, say("balance network"));
+  add(bool(setup.instrument.inputResistance), say("input resistance"));
+  return with.empty() ? say("of arms and shunts") : say("with {1}", {with});
 }
 
 /// Potentials of the signal terminals and of the reference, and the output.
@@ -129,9 +133,9 @@ void addOutput(WorkingPart& part, const WorkingGround& ground) {
     return (*ratio)[static_cast<std::size_t>(node)].value_or(0) * excitation->base();
   };
   const BridgeNetwork bridge = bridgeNetwork(setup.bridge, setup.instrument, {});
-  const std::string network = ", whole network " + wholeNetwork(setup);
-  part.lines.push_back({"Potential of S+" + network, "V(S+)", "", volt(at(Node::SPlus))});
-  part.lines.push_back({"Potential of S-, the same network", "V(S-)", "", volt(at(Node::SMinus))});
+  const std::string network = say(", whole network {1}", {wholeNetwork(setup)});
+  part.lines.push_back({say("Potential of S+{1}", {network}), "V(S+)", "", volt(at(Node::SPlus))});
+  part.lines.push_back({say("Potential of S-, the same network"), "V(S-)", "", volt(at(Node::SMinus))});
   const auto place = [&](NodeIndex node) { return "V(" + bridge.network.nodes[node] + ")"; };
   const auto letters = [&](Port port) { return "(" + place(port.plus) + " − " + place(port.minus) + ")"; };
   const auto volts = [&](Port port) {
@@ -146,19 +150,19 @@ void addOutput(WorkingPart& part, const WorkingGround& ground) {
     formula += letters(bridge.reference);
     numbers += volts(bridge.reference);
   }
-  part.lines.push_back({ground.isZeroStep() ? "Output with all shunts open" : "Output", v + " = " + formula,
-                        numbers, output(now)});
+  part.lines.push_back({ground.isZeroStep() ? say("Output with all shunts open") : "Output",
+                        v + " = " + formula, numbers, output(now)});
 }
 
 }  // namespace
 
 WorkingPart stepPart(const WorkingGround& ground) {
-  WorkingPart part{"The step", {}};
+  WorkingPart part{say("The step"), {}};
   const Setup& setup = ground.setup;
   for (const std::string& sentence : hookupSentences(setup.bridge))
-    part.lines.push_back({"Not as the template says", "", "", sentence});
+    part.lines.push_back({say("Not as the template says"), "", "", sentence});
   if (ground.isZeroStep()) {
-    part.lines.push_back({"Shunts", "", "", "all open: a zero step"});
+    part.lines.push_back({"Shunts", "", "", say("all open: a zero step")});
     addOutput(part, ground);
     return part;
   }
@@ -168,9 +172,9 @@ WorkingPart stepPart(const WorkingGround& ground) {
   for (const ShuntedArm& arm : arms) addArm(part, ground, arm);
   addHalfBridges(part, ground, arms);
   addOutput(part, ground);
-  part.lines.push_back({"Output with all shunts open", "v₀", "", output(ground.zero)});
+  part.lines.push_back({say("Output with all shunts open"), "v₀", "", output(ground.zero)});
   part.lines.push_back(
-      {"Change of output, " + std::string(polarityWord(ground.predicted.polarity)), "Δv = v − v₀",
+      {say("Change of output, {1}", {polarityWord(ground.predicted.polarity)}), say("Δv = v − v₀"),
        output(ground.zero + ground.predicted.output) + " − " + inFormula(output(ground.zero)),
        output(ground.predicted.output)});
   return part;

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/working/amounts.h"
 #include "core/working/parts.h"
@@ -41,8 +42,8 @@ WrittenUnit writtenUnit(const Setup& setup, Input input) {
 std::string termText(const Setup& setup, Scope scope, const BudgetInput& input, const BudgetLine& line) {
   const WrittenUnit unit = writtenUnit(setup, input.input);
   const std::string scopeUnit = scopeUnitText(setup, scope);
-  return "(" + formatNumber(std::abs(line.sensitivity) * unit.base, 3) + " " + scopeUnit +
-         (unit.name.empty() ? "" : " per " + unit.name) + ") × " +
+  return "(" + shown(formatNumber(std::abs(line.sensitivity) * unit.base, 3)) + " " + scopeUnit +
+         (unit.name.empty() ? "" : say(" per {1}", {unit.name})) + ") × " +
          uncertainty(input.standard / unit.base, unit.name);
 }
 
@@ -63,10 +64,10 @@ std::string capital(std::string text) {
 
 std::string scopeOf(const Setup& setup, Scope scope) {
   if (scope == Scope::Chain)
-    return "of the expected reading: shunts, arms, leads, instrument. It decides pass or fail";
-  return isTransducer(setup.bridge) ? "of the load that the step simulates, as read"
-                                    : "of the strain that the step simulates, as read: gauge factor and "
-                                      "temperature are in it too";
+    return say("of the expected reading: shunts, arms, leads, instrument. It decides pass or fail");
+  return isTransducer(setup.bridge) ? say("of the load that the step simulates, as read")
+                                    : say("of the strain that the step simulates, as read: gauge factor and "
+                                          "temperature are in it too");
 }
 
 void addLines(WorkingPart& part, const WorkingGround& ground, Scope scope) {
@@ -75,52 +76,55 @@ void addLines(WorkingPart& part, const WorkingGround& ground, Scope scope) {
   const std::size_t told = std::min(mostLines, lines.size());
   for (std::size_t k = 0; k < told; ++k) {
     const BudgetInput& input = ground.budget.inputs[lines[k].input];
-    part.lines.push_back({capital(inputName(ground.setup, input.input)) + (input.assumed ? ", assumed" : ""),
-                          "|c| u", termText(ground.setup, scope, input, lines[k]),
-                          uncertainty(std::abs(lines[k].contribution), unit) + ", " +
-                              formatFixed(100 * lines[k].share, 1) + " % of u²"});
+    part.lines.push_back(
+        {capital(inputName(ground.setup, input.input)) + (input.assumed ? say(", assumed") : ""), "|c| u",
+         termText(ground.setup, scope, input, lines[k]),
+         say("{1}, {2} % of u²", {uncertainty(std::abs(lines[k].contribution), unit),
+                                  shown(formatFixed(100 * lines[k].share, 1))})});
   }
   double rest = 0;
   for (std::size_t k = told; k < lines.size(); ++k) rest += lines[k].share;
   if (told < lines.size())
-    part.lines.push_back(
-        {std::to_string(lines.size() - told) + " others", "", "", formatFixed(100 * rest, 1) + " % of u²"});
+    part.lines.push_back({say("{1} others", {std::to_string(lines.size() - told)}), "", "",
+                          say("{1} % of u²", {shown(formatFixed(100 * rest, 1))})});
 }
 
 std::string degreesText(const StepUncertainty& combined) {
-  if (!combined.dofUsable) return "degrees of freedom not used, since inputs are correlated";
-  return combined.dof ? number(std::floor(*combined.dof)) + " effective degrees of freedom"
-                      : "infinite degrees of freedom";
+  if (!combined.dofUsable) return say("degrees of freedom not used, since inputs are correlated");
+  return combined.dof ? say("{1} effective degrees of freedom", {number(std::floor(*combined.dof))})
+                      : say("infinite degrees of freedom");
 }
 
 void addScope(WorkingPart& part, const WorkingGround& ground, Scope scope) {
   const std::string name = scopeName(ground.setup, scope), unit = scopeUnitText(ground.setup, scope);
   const auto& combined = ground.budget.of(scope).steps[ground.step];
   if (!combined) {
-    part.lines.push_back({"Scope " + name, "", "", combined.error().text()});
+    part.lines.push_back({say("Scope {1}", {name}), "", "", combined.error().text()});
     return;
   }
   if (combined->standard == 0) {
-    part.lines.push_back({"Scope " + name, "", "", "u = 0 " + unit + ": no input acts on this step"});
+    part.lines.push_back(
+        {say("Scope {1}", {name}), "", "", say("u = 0 {1}: no input acts on this step", {unit})});
     return;
   }
-  part.lines.push_back({"Scope " + name, "", "", scopeOf(ground.setup, scope)});
+  part.lines.push_back({say("Scope {1}", {name}), "", "", scopeOf(ground.setup, scope)});
   addLines(part, ground, scope);
   const bool correlated = !correlatedPairs(ground.setup, ground.budget.inputs).empty();
-  part.lines.push_back({"Combined standard uncertainty, " + name,
-                        correlated ? "u = √(ΣΣ r cᵢuᵢ cⱼuⱼ)" : "u = √Σ(c u)²", "",
-                        uncertainty(combined->standard, unit), "JCGM 100:2008, 5.1 and 5.2"});
+  part.lines.push_back({say("Combined standard uncertainty, {1}", {name}),
+                        correlated ? say("u = √(ΣΣ r cᵢuᵢ cⱼuⱼ)") : say("u = √Σ(c u)²"), "",
+                        uncertainty(combined->standard, unit), say("JCGM 100:2008, 5.1 and 5.2")});
   part.lines.push_back(
-      {"Expanded uncertainty, " + name + ", " + plainPercent(ground.setup.decision.coverage, 5) + ", " +
-           degreesText(*combined),
-       "U = k u", formatFixed(combined->coverageFactor, 2) + " × " + uncertainty(combined->standard, unit),
+      {say("Expanded uncertainty, {1}, {2}, {3}",
+           {name, plainPercent(ground.setup.decision.coverage, 5), degreesText(*combined)}),
+       "U = k u",
+       shown(formatFixed(combined->coverageFactor, 2)) + " × " + uncertainty(combined->standard, unit),
        uncertainty(combined->expanded, unit), "JCGM 100:2008, 6.2"});
 }
 
 }  // namespace
 
 WorkingPart uncertaintyPart(const WorkingGround& ground) {
-  WorkingPart part{"Its uncertainty", {}};
+  WorkingPart part{say("Its uncertainty"), {}};
   addScope(part, ground, Scope::Chain);
   if (!ground.isZeroStep()) addScope(part, ground, Scope::Strain);
   return part;

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/working/amounts.h"
 #include "core/working/parts.h"
@@ -41,13 +42,13 @@ void addChange(WorkingPart& part, const WorkingGround& ground, const Check& chec
   const Reading reading = readingAt(check, ground.step)->mean;
   const Reading zero = zeroStep ? readingAt(check, *zeroStep)->mean : Reading(0);
   part.lines.push_back(
-      zeroStep
-          ? WorkingLine{"Zero reference, the reading of step " + std::to_string(*zeroStep + 1), "m₀", "",
-                        text(zero)}
-          : WorkingLine{"Zero reference", "m₀", "", "0: no zero step was read, readings are taken as shown"});
+      zeroStep ? WorkingLine{say("Zero reference, the reading of step {1}", {std::to_string(*zeroStep + 1)}),
+                             "m₀", "", text(zero)}
+               : WorkingLine{say("Zero reference"), "m₀", "",
+                             say("0: no zero step was read, readings are taken as shown")});
   part.lines.push_back(
-      {"Change", "y = m − m₀", text(reading) + " − " + inFormula(text(zero)), text(*judged.change)});
-  part.lines.push_back({"Deviation", "d = y − expected",
+      {"Change", say("y = m − m₀"), text(reading) + " − " + inFormula(text(zero)), text(*judged.change)});
+  part.lines.push_back({"Deviation", say("d = y − expected"),
                         text(*judged.change) + " − " + inFormula(text(ground.predicted.reading)),
                         text(*judged.deviation)});
 }
@@ -62,13 +63,13 @@ void addLimit(WorkingPart& part, const WorkingGround& ground, const StepAssessme
     for (const auto& step : ground.prediction.steps)
       if (step) of = std::max(of, std::abs(step->reading.base()));
   const bool zero = ground.isZeroStep(), least = limits.least.base() > 0;
-  const std::string formula = zero ? "share × greatest |expected|" : "share × |expected|";
+  const std::string formula = zero ? say("share × greatest |expected|") : say("share × |expected|");
   const std::string numbers =
       plainPercent(zero ? limits.zeroReturn : limits.relative) + " × " + readingText(setup, of);
   const std::string floor = readingText(setup, limits.least.base());
-  part.lines.push_back({zero ? "Limit of the return to zero" : "Limit",
-                        "L = " + (least ? "max(" + formula + ", least)" : formula),
-                        least ? "max(" + numbers + ", " + floor + ")" : numbers,
+  part.lines.push_back({zero ? say("Limit of the return to zero") : "Limit",
+                        say("L = {1}", {(least ? say("max({1}, least)", {formula}) : formula)}),
+                        least ? say("max({1}, {2})", {numbers, floor}) : numbers,
                         readingText(setup, judged.limit->base())});
 }
 
@@ -81,17 +82,18 @@ void addSpread(WorkingPart& part, const WorkingGround& ground, const Check& chec
   };
   const auto& expected = ground.budget.of(Scope::Chain).steps[ground.step];
   if (!expected || !judged.standard) return;
-  std::string numbers = "√((" + spreadText(setup, expected->standard) + ")²";
+  std::string numbers = say("√(({1})²", {spreadText(setup, expected->standard)});
   for (const double u : {own(ground.step), own(assessment.zeroStep)})
-    numbers += " + (" + spreadText(setup, u) + ")²";
-  part.lines.push_back({"Standard uncertainty of the deviation, chain: expected, reading, zero reading",
-                        "u(d) = √(u²(expected) + u²(m) + u²(m₀))", numbers + ")",
+    numbers += say(" + ({1})²", {spreadText(setup, u)});
+  part.lines.push_back({say("Standard uncertainty of the deviation, chain: expected, reading, zero reading"),
+                        say("u(d) = √(u²(expected) + u²(m) + u²(m₀))"), numbers + ")",
                         spreadText(setup, judged.standard->base())});
   if (!judged.decided || !judged.decided->expanded || judged.standard->base() == 0) return;
   const double k = *judged.decided->expanded / judged.standard->base();
-  part.lines.push_back({"Expanded uncertainty of the deviation, " + plainPercent(setup.decision.coverage, 5),
-                        "U = k u(d)", formatFixed(k, 2) + " × " + spreadText(setup, judged.standard->base()),
-                        spreadText(setup, *judged.decided->expanded)});
+  part.lines.push_back(
+      {say("Expanded uncertainty of the deviation, {1}", {plainPercent(setup.decision.coverage, 5)}),
+       "U = k u(d)", core::shown(formatFixed(k, 2)) + " × " + spreadText(setup, judged.standard->base()),
+       spreadText(setup, *judged.decided->expanded)});
 }
 
 /// The rule as a formula, and the same with the numbers of this step.
@@ -106,26 +108,26 @@ RuleText ruleText(const Setup& setup, const StepAssessment& judged) {
   const std::string d = "|" + deviation + "|";
   const std::string limit = readingText(setup, judged.limit->base());
   const auto spread = [&](const std::optional<double>& value) {
-    return value ? spreadText(setup, *value) : std::string("not known");
+    return value ? spreadText(setup, *value) : std::string(say("not known"));
   };
   switch (rule.rule) {
     case DecisionRule::Simple:
-      return {"|d| ≤ L passes", d + " against " + limit};
+      return {say("|d| ≤ L passes"), say("{1} against {2}", {d, limit})};
     case DecisionRule::SharedRisk:
-      return {"|d| ≤ L passes if U ≤ " + plainPercent(rule.greatestShare) + " of L",
-              d + " against " + limit + ", U = " + spread(decided.expanded)};
+      return {say("|d| ≤ L passes if U ≤ {1} of L", {plainPercent(rule.greatestShare)}),
+              say("{1} against {2}, U = {3}", {d, limit, spread(decided.expanded)})};
     case DecisionRule::Guarded:
-      return {"|d| ≤ L − g passes, > L + g fails, g = " + number(rule.guardFactor) + " U",
-              d + " against " + limit + ", g = " + spread(decided.guardBand)};
+      return {say("|d| ≤ L − g passes, > L + g fails, g = {1} U", {number(rule.guardFactor)}),
+              say("{1} against {2}, g = {3}", {d, limit, spread(decided.guardBand)})};
     case DecisionRule::Conformity:
-      return {
-          "P(|true d| ≤ L) ≥ " + plainPercent(rule.conformity, 4) + " passes, ≤ " +
-              plainPercent(1 - rule.conformity, 4) + " fails",
-          decided.probability ? "P = " + formatFixed(100 * *decided.probability, 1) + " %" : "P not known"};
+      return {say("P(|true d| ≤ L) ≥ {1} passes, ≤ {2} fails",
+                  {plainPercent(rule.conformity, 4), plainPercent(1 - rule.conformity, 4)}),
+              decided.probability ? "P = " + core::shown(formatFixed(100 * *decided.probability, 1)) + " %"
+                                  : say("P not known")};
     case DecisionRule::EnNumber:
-      return {"|Eₙ| ≤ 1 passes, Eₙ = d / U", readingText(setup, judged.deviation->base()) + " / " +
-                                                 spread(decided.expanded) +
-                                                 (decided.en ? " = " + formatFixed(*decided.en, 2) : "")};
+      return {say("|Eₙ| ≤ 1 passes, Eₙ = d / U"),
+              readingText(setup, judged.deviation->base()) + " / " + spread(decided.expanded) +
+                  (decided.en ? " = " + core::shown(formatFixed(*decided.en, 2)) : "")};
   }
   return {};
 }
@@ -133,16 +135,16 @@ RuleText ruleText(const Setup& setup, const StepAssessment& judged) {
 }  // namespace
 
 WorkingPart verdictPart(const WorkingGround& ground, const Check& check, const CheckAssessment& assessment) {
-  WorkingPart part{"The verdict", {}};
+  WorkingPart part{say("The verdict"), {}};
   const StepAssessment& judged = assessment.steps[ground.step];
   const bool finite = judged.deviation && std::isfinite(judged.deviation->base());
   if (!finite) {
     part.lines.push_back({"Verdict", "", "", std::string(verdictWord(judged.verdict))});
-    part.lines.push_back({"In words", "", "", judged.reason});
+    part.lines.push_back({say("In words"), "", "", judged.reason});
     return part;
   }
   if (assessment.zeroStep == ground.step) {
-    part.lines.push_back({"Zero reference, this step's own reading", "m₀", "",
+    part.lines.push_back({say("Zero reference, this step's own reading"), "m₀", "",
                           readingText(ground.setup, readingAt(check, ground.step)->mean.base())});
   } else {
     addChange(part, ground, check, assessment, judged);
@@ -150,11 +152,11 @@ WorkingPart verdictPart(const WorkingGround& ground, const Check& check, const C
       addLimit(part, ground, judged);
       addSpread(part, ground, check, assessment, judged);
       const RuleText rule = ruleText(ground.setup, judged);
-      part.lines.push_back({"Decision by " + std::string(decisionRuleName(ground.setup.decision.rule)),
+      part.lines.push_back({say("Decision by {1}", {decisionRuleName(ground.setup.decision.rule)}),
                             rule.formula, rule.numbers, std::string(verdictWord(judged.verdict))});
     }
   }
-  part.lines.push_back({"In words", "", "", judged.reason});
+  part.lines.push_back({say("In words"), "", "", judged.reason});
   return part;
 }
 

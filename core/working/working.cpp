@@ -3,6 +3,7 @@
 
 #include <cassert>
 
+#include "core/units/language.h"
 #include "core/working/parts.h"
 
 namespace core {
@@ -18,8 +19,8 @@ std::string textOf(const WorkingLine& line) {
 }
 
 std::string textOf(const WorkingContrast& contrast) {
-  std::string text = "  " + contrast.what + ": exact " + contrast.exact + "; " + contrast.by + " " +
-                     contrast.approximate + " (" + contrast.off + ")\n";
+  std::string text = say("  {1}: exact {2}; {3} {4} ({5})\n",
+                         {contrast.what, contrast.exact, contrast.by, contrast.approximate, contrast.off});
   text += indented(contrast.formula) + indented("= " + contrast.numbers) + indented(contrast.why);
   return text + indented(contrast.source.empty() ? "" : "(" + contrast.source + ")");
 }
@@ -33,9 +34,9 @@ Result<std::vector<WorkingPart>> workingOf(const Channel& channel, const Channel
   const CheckEvaluation* checked = check ? &evaluation.checks[*check] : nullptr;
   const SetupPrediction& prediction = checked ? checked->prediction : evaluation.prediction;
   if (step >= setup.sequence.size())
-    return Error{"step " + std::to_string(step + 1),
-                 "there is no such step, the sequence has " + std::to_string(setup.sequence.size()),
-                 "Choose a step of the sequence"};
+    return Error{say("step {1}", {std::to_string(step + 1)}),
+                 say("there is no such step, the sequence has {1}", {std::to_string(setup.sequence.size())}),
+                 say("Choose a step of the sequence")};
   const Result<Prediction>& predicted = prediction.steps[step];
   if (!predicted) return predicted.error();
   if (!prediction.zero) return prediction.zero.error();
