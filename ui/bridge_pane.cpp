@@ -9,6 +9,7 @@
 #include "ui/bridge/output_bar.h"
 #include "ui/bridge_view.h"
 #include "ui/outcome/page_button.h"
+#include "ui/page_stack.h"
 #include "ui/polarity/polarity_panel.h"
 #include "ui/whatif/what_if_panel.h"
 
@@ -16,7 +17,7 @@ namespace ui {
 
 BridgePane::BridgePane(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
   setObjectName("bridgePane");
-  m_stack = new QStackedWidget;
+  m_stack = new PageStack;
   m_stack->addWidget(drawingPage());
   m_polarity = new PolarityPanel(session);
   m_whatIf = new WhatIfPanel(session);

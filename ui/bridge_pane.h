@@ -25,6 +25,10 @@ class BridgePane : public QWidget {
 
   explicit BridgePane(Session& session, QWidget* parent = nullptr);
 
+  // A view in a splitter: it gets its size, and is not asked for the height that suits a width at each edit.
+  QSize sizeHint() const override { return {640, 480}; }
+  bool hasHeightForWidth() const override { return false; }
+
   void showPage(Page page);
   Page page() const;
   BridgeView& view() const { return *m_view; }

@@ -32,6 +32,7 @@
 #include "ui/outcome/outcome_export.h"
 #include "ui/outcome/page_button.h"
 #include "ui/outcome/report_table_model.h"
+#include "ui/page_stack.h"
 #include "ui/parts.h"
 #include "ui/state_file.h"
 #include "ui/working/working_panel.h"
@@ -45,13 +46,6 @@ constexpr int low_px = 430;  ///< below this height what is said elsewhere too g
 constexpr int figuresShare = 7;  ///< the figures in short take at most this part of the height
 constexpr int nothingPage = 6;   ///< after the pages
 constexpr int lowLines = 2;      ///< of the verdict in a low view; all of it is on the page of figures
-
-/// Pages take the height that they get and scroll where it is too low. Asked for the height that suits a
-/// width, all of them would set all their paragraphs at each edit, those on view and those that are not.
-class PageStack : public QStackedWidget {
- public:
-  bool hasHeightForWidth() const override { return false; }
-};
 
 }  // namespace
 

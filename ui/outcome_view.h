@@ -40,6 +40,10 @@ class OutcomeView : public QWidget {
 
   explicit OutcomeView(Session& session, QWidget* parent = nullptr);
 
+  // A view in a splitter: it gets its size, and is not asked for the height that suits a width at each edit.
+  QSize sizeHint() const override { return {640, 480}; }
+  bool hasHeightForWidth() const override { return false; }
+
   void showPage(Page page);
   Page page() const;
   /// Exchanges the charts for the table of the same steps, and back.
