@@ -16,16 +16,6 @@ namespace {
 
 using Column = OverviewColumn;
 
-bool isNumber(Column column) {
-  return column == Column::Worst || column == Column::Gain || column == Column::GainChange ||
-         column == Column::Remarks || column == Column::Steps;
-}
-
-QVariant alignmentOf(Column column) {
-  const bool right = isNumber(column) && column != Column::Worst;
-  return QVariant::fromValue(Qt::Alignment((right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter));
-}
-
 bool isEditable(Column column) {
   return column == Column::Name || column == Column::Group || column == Column::Note;
 }
@@ -219,8 +209,6 @@ QVariant OverviewModel::channelData(std::size_t channel, Column column, int role
     }
     case Qt::ForegroundRole:
       return colourOfCell(item, column);
-    case Qt::TextAlignmentRole:
-      return alignmentOf(column);
     case ShareRole:
       return column == Column::Worst && item.row && item.row->worst ? QVariant(*item.row->worst) : QVariant();
     case VerdictRole:
@@ -235,7 +223,6 @@ QVariant OverviewModel::headerData(int section, Qt::Orientation orientation, int
   const auto column = static_cast<Column>(section);
   if (role == Qt::DisplayRole) return overviewColumnName(column);
   if (role == Qt::ToolTipRole) return overviewColumnTip(column);
-  if (role == Qt::TextAlignmentRole) return alignmentOf(column);
   return {};
 }
 
