@@ -9,8 +9,10 @@
 
 #include "core/document/edits.h"
 #include "core/plan/spice.h"
+#include "core/record/revisions.h"
 #include "ui/document_file.h"
 #include "ui/main_window.h"
+#include "ui/record/saving.h"
 #include "ui/recording/recording_dialog.h"
 #include "ui/recording/recording_reference.h"
 #include "ui/recording/recording_store.h"
@@ -72,7 +74,11 @@ bool MainWindow::openFile(const QString& path) {
   setPath(QFileInfo(path).absoluteFilePath());
   m_session.reset(*std::move(document));
   rememberDocument(m_path);
-  say(tr("Opened %1.").arg(QFileInfo(m_path).fileName()));
+  const QString opened = tr("Opened %1.").arg(QFileInfo(m_path).fileName());
+  if (const QString altered = alteredOutside(path); altered.isEmpty())
+    say(opened);
+  else
+    warn(opened + " " + altered);
   return true;
 }
 
@@ -93,13 +99,16 @@ bool MainWindow::saveAsDialog() {
 bool MainWindow::saveAs(const QString& path) {
   const QString folder = m_path.isEmpty() ? QDir::currentPath() : QFileInfo(m_path).absolutePath();
   core::Document document = withReferencesFrom(m_session.document(), folder, QFileInfo(path).absolutePath());
-  if (const auto saved = saveDocument(document, path); !saved) {
+  const bool first = m_path.isEmpty() && document.history.empty();
+  const auto revised = core::withRevision(document, first ? nullptr : &m_session.saved(), savingNow());
+  if (const auto saved = revised ? saveDocument(*revised, path) : core::Result<void>(revised.error());
+      !saved) {
     warn(tr("Not saved: %1").arg(toText(saved.error())));
     return false;
   }
   setPath(QFileInfo(path).absoluteFilePath());
   m_session.edit(tr("Find recordings from the new folder"), std::move(document));
-  m_session.history().setClean();
+  m_session.setSaved(revised->history);
   rememberDocument(m_path);
   refresh();
   say(tr("Saved %1.").arg(QFileInfo(m_path).fileName()));

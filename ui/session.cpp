@@ -17,17 +17,23 @@ class DocumentEdit : public QUndoCommand {
   DocumentEdit(Session& session, const QString& label, core::Document next)
       : QUndoCommand(label), m_session(session), m_before(session.document()), m_after(std::move(next)) {}
 
-  void undo() override { m_session.setDocument(m_before); }
-  void redo() override { m_session.setDocument(m_after); }
+  void undo() override { show(m_before); }
+  void redo() override { show(m_after); }
 
  private:
+  /// Undoing an edit does not undo that it was saved.
+  void show(core::Document document) {
+    document.history = m_session.document().history;
+    m_session.setDocument(std::move(document));
+  }
+
   Session& m_session;
   core::Document m_before;
   core::Document m_after;
 };
 
 Session::Session(core::Document document, QObject* parent)
-    : QObject(parent), m_document(std::move(document)) {
+    : QObject(parent), m_document(std::move(document)), m_saved(m_document) {
   keepSelectionValid();
   chooseLatestCheck();
   // The stack counts a step as done only after its command has run, so what can be undone is told again.
@@ -135,9 +141,17 @@ void Session::reset(core::Document document) {
   m_rows->forget();
   m_evaluations.clear();
   m_document = std::move(document);
+  m_saved = m_document;
   keepSelectionValid();
   chooseLatestCheck();
   m_history.clear();
+  emit changed();
+}
+
+void Session::setSaved(std::vector<core::Revision> history) {
+  m_document.history = std::move(history);
+  m_saved = m_document;
+  m_history.setClean();
   emit changed();
 }
 

@@ -72,6 +72,10 @@ class Session : public QObject {
   void compareWith(std::optional<std::size_t> check);
   void selectScope(core::Scope scope);
 
+  /// The document as it was opened or saved last.
+  const core::Document& saved() const { return m_saved; }
+  /// The document has been saved, and has this history now; no step to be undone.
+  void setSaved(std::vector<core::Revision> history);
   /// Replaces everything, as opening a file does: history emptied, first channel chosen.
   void reset(core::Document document);
 
@@ -90,6 +94,7 @@ class Session : public QObject {
   void chooseLatestCheck();
 
   core::Document m_document;
+  core::Document m_saved;
   Selection m_selection;
   std::optional<core::Date> m_today;
   QUndoStack m_history;

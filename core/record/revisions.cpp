@@ -242,7 +242,8 @@ Result<Document> withRevision(Document document, const Document* before, const S
   Told what;
   if (before) {
     what = told(*before, document, mostWalked);
-    if (what.lines.empty() && what.more == 0) return document;
+    const bool knows = document.history.empty() || document.history.back().fingerprint == *fingerprint;
+    if (what.lines.empty() && what.more == 0 && knows) return document;
   } else {
     const std::size_t count = document.channels.size();
     what.lines.push_back("first saved, with " + std::to_string(count) +
