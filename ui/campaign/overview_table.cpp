@@ -61,7 +61,7 @@ int usualWidth(Column column, const QFontMetrics& metrics) {
     case Column::Gain:
       return metrics.horizontalAdvance("1.0000 WW");
     case Column::Change:
-      return metrics.horizontalAdvance("within margin W");
+      return metrics.horizontalAdvance("changed within margin");
     case Column::GainChange:
       return metrics.horizontalAdvance("+10.00 % W");
     case Column::Latest:

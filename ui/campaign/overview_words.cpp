@@ -159,21 +159,7 @@ QString stateWord(CheckState state) {
   return {};
 }
 
-QString changeWord(core::Change change) {
-  switch (change) {
-    case core::Change::Unchanged:
-      return tr("unchanged");
-    case core::Change::Harmless:
-      return tr("within margin");
-    case core::Change::Changed:
-      return tr("changed");
-    case core::Change::CannotTell:
-      return tr("cannot tell");
-    case core::Change::NotCompared:
-      return tr("not compared");
-  }
-  return {};
-}
+QString changeWord(core::Change change) { return toQString(core::say(core::changeName(change))); }
 
 QString overviewText(const OverviewItem& item, OverviewColumn column) {
   switch (column) {
