@@ -34,12 +34,24 @@
         <translation> Ist das beabsichtigt?</translation>
     </message>
     <message>
+        <source> It would move the zero by {1} {2}; it moved by {3} {2}.</source>
+        <translation> Sie verschöbe den Nullpunkt um {1} {2}; verschoben hat er sich um {3} {2}.</translation>
+    </message>
+    <message>
+        <source> It would move the zero by {1} {2}; it shows next to nothing, so that it was zeroed anew or this is not the cause.</source>
+        <translation> Sie verschöbe den Nullpunkt um {1} {2}; er zeigt fast nichts, also wurde neu genullt oder dies ist nicht die Ursache.</translation>
+    </message>
+    <message>
         <source> Nearest to one would be: {1}; chance alone makes as much of it in some healthy checks.</source>
         <translation> Am nächsten käme: {1}; so viel davon macht bei manchen fehlerfreien Prüfungen auch der Zufall.</translation>
     </message>
     <message>
         <source> No uncertainty of the readings is stated: each is taken as good to {1} {2}, one unit of its last digit.</source>
         <translation> Keine Unsicherheit der Messwerte ist angegeben: Jeder gilt auf {1} {2} genau, eine Einheit seiner letzten Stelle.</translation>
+    </message>
+    <message>
+        <source> No uncertainty of the readings is stated: each is taken as good to {1} {2}, the scatter of the steadier check about its line.</source>
+        <translation> Keine Unsicherheit der Messwerte ist angegeben: Jeder gilt auf {1} {2} genau, die Streuung der ruhigeren Prüfung um ihre Gerade.</translation>
     </message>
     <message>
         <source> Of {1} more the rule cannot tell.</source>
@@ -52,6 +64,10 @@
     <message>
         <source> The responsible person decides, and the report states the correction.</source>
         <translation> Die verantwortliche Person entscheidet, und der Bericht nennt die Korrektur.</translation>
+    </message>
+    <message>
+        <source> The zero is the same within {1}.</source>
+        <translation> Der Nullpunkt ist innerhalb von {1} derselbe.</translation>
     </message>
     <message>
         <source> There are {1} such pairs; the wiring lists them.</source>
@@ -370,8 +386,20 @@
         <translation> innerhalb der Grenzwerte</translation>
     </message>
     <message>
+        <source> {1} is held against {2}, which is as expected: what was there is gone.</source>
+        <translation> {1} wird an {2} gemessen, die wie erwartet ist: Was da war, ist weg.</translation>
+    </message>
+    <message>
+        <source> {1} was off already ({2}): what is told is the change from there, to first order about the channel as entered.</source>
+        <translation> {1} wich schon ab ({2}): Gesagt wird die Änderung von da an, in erster Ordnung um den Kanal wie eingetragen.</translation>
+    </message>
+    <message>
         <source>, and </source>
         <translation>, und </translation>
+    </message>
+    <message>
+        <source>, and by {1} besides where the zero was not taken anew</source>
+        <translation>, und zusätzlich um {1}, wo nicht neu genullt wurde</translation>
     </message>
     <message>
         <source>, and one sample more.</source>
@@ -526,6 +554,14 @@
         <translation>1 Plateau</translation>
     </message>
     <message>
+        <source>1 other</source>
+        <translation>1 weiterer</translation>
+    </message>
+    <message>
+        <source>1 shunt</source>
+        <translation>1 Shunt</translation>
+    </message>
+    <message>
         <source>1 step</source>
         <translation>1 Stufe</translation>
     </message>
@@ -610,6 +646,10 @@
         <translation>; die Beträge bleiben.</translation>
     </message>
     <message>
+        <source>; the worst of the causes that cannot be told apart counts. </source>
+        <translation>; es zählt die schlimmste der nicht unterscheidbaren Ursachen. </translation>
+    </message>
+    <message>
         <source>; the zero is then beyond the ±{1}.</source>
         <translation>; der Nullpunkt liegt dann jenseits der ±{1}.</translation>
     </message>
@@ -636,6 +676,10 @@
     <message>
         <source>A bad contact</source>
         <translation>Ein schlechter Kontakt</translation>
+    </message>
+    <message>
+        <source>A bad contact comes and goes and may have been worse in between than at either end: no factor and no interpolation is legitimate.</source>
+        <translation>Ein schlechter Kontakt kommt und geht und kann dazwischen schlimmer gewesen sein als an beiden Enden: Kein Faktor und keine Interpolation ist zulässig.</translation>
     </message>
     <message>
         <source>A bridge between the neighbouring pins {1} and {2} would {3}</source>
@@ -674,6 +718,10 @@
         <translation>Eine überbrückte Leitung</translation>
     </message>
     <message>
+        <source>A leak follows moisture and temperature and may have been larger in between than at either end: no factor and no interpolation is legitimate, and the greatest error is none beyond what both checks saw.</source>
+        <translation>Ein Nebenschluss folgt Feuchte und Temperatur und kann dazwischen größer gewesen sein als an beiden Enden: Kein Faktor und keine Interpolation ist zulässig, und der größte Fehler gilt nur für das, was beide Prüfungen sahen.</translation>
+    </message>
+    <message>
         <source>A limit of the verdict is below zero.</source>
         <translation>Ein Grenzwert des Urteils ist kleiner als null.</translation>
     </message>
@@ -686,6 +734,10 @@
         <translation>Eine Gerade sagt wenig darüber, wo sie keine Punkte hat.</translation>
     </message>
     <message>
+        <source>A mean over whole periods takes hum out, one over broken periods does not.</source>
+        <translation>Ein Mittelwert über ganze Perioden nimmt das Brummen heraus, einer über angebrochene nicht.</translation>
+    </message>
+    <message>
         <source>A passed shunt check says nothing about gauge bond, gauge factor, alignment or the strength of the article.</source>
         <translation>Eine bestandene Shuntprüfung sagt nichts über DMS-Klebung, k-Faktor, Ausrichtung oder die Festigkeit des Prüflings.</translation>
     </message>
@@ -696,6 +748,14 @@
     <message>
         <source>A reading is no finite number.</source>
         <translation>Ein Messwert ist keine endliche Zahl.</translation>
+    </message>
+    <message>
+        <source>A sense lead opened</source>
+        <translation>Eine Fühlerleitung hat sich gelöst</translation>
+    </message>
+    <message>
+        <source>A shorter mean hides drift and slow noise; at least a second a level is common practice.</source>
+        <translation>Ein kürzerer Mittelwert verdeckt Drift und langsames Rauschen; mindestens eine Sekunde je Plateau ist allgemeine Praxis.</translation>
     </message>
     <message>
         <source>A shunt lowers what it lies over: over arm 1 or 3 the output falls, over arm 2 or 4 it rises, as long as signal and excitation are the right way round (Micro-Measurements TN-514).</source>
@@ -776,6 +836,14 @@
     <message>
         <source>Add steps that close a shunt, or mend the statement that is refused</source>
         <translation>Stufen anlegen, die einen Shunt schließen, oder die abgelehnte Angabe berichtigen</translation>
+    </message>
+    <message>
+        <source>All leads gained resistance</source>
+        <translation>Alle Leitungen gewannen Widerstand</translation>
+    </message>
+    <message>
+        <source>All leads lost resistance</source>
+        <translation>Alle Leitungen verloren Widerstand</translation>
     </message>
     <message>
         <source>All levels are {1}.</source>
@@ -866,6 +934,10 @@
         <translation>Zweig {1}, Ergänzung</translation>
     </message>
     <message>
+        <source>Arms</source>
+        <translation>Zweige</translation>
+    </message>
+    <message>
         <source>Arms 1 and 2 along and across on one face, arms 4 and 3 on the other.</source>
         <translation>Zweige 1 und 2 längs und quer auf einer Seite, Zweige 4 und 3 auf der anderen.</translation>
     </message>
@@ -908,6 +980,10 @@
     <message>
         <source>At the instrument lead {1} is</source>
         <translation>Am Gerät liegt Leitung {1}</translation>
+    </message>
+    <message>
+        <source>At {1}: {2}</source>
+        <translation>Bei {1}: {2}</translation>
     </message>
     <message>
         <source>BIC behind best</source>
@@ -968,6 +1044,10 @@
     <message>
         <source>Bridge factor set wrong</source>
         <translation>Brückenfaktor falsch eingestellt</translation>
+    </message>
+    <message>
+        <source>Bridge factor setting was changed</source>
+        <translation>Eingestellter Brückenfaktor wurde geändert</translation>
     </message>
     <message>
         <source>Bridge factor, as set</source>
@@ -1330,6 +1410,10 @@
         <translation>Zuerst seine Prüfungen abschließen</translation>
     </message>
     <message>
+        <source>Closed</source>
+        <translation>Geschlossen</translation>
+    </message>
+    <message>
         <source>Closing {1} changes nothing.</source>
         <translation>Das Schließen von {1} ändert nichts.</translation>
     </message>
@@ -1374,12 +1458,20 @@
         <translation>Leitungen anschließen, wie die Vorlage es sagt</translation>
     </message>
     <message>
+        <source>Connection</source>
+        <translation>Anschluss</translation>
+    </message>
+    <message>
         <source>Connector</source>
         <translation>Stecker</translation>
     </message>
     <message>
         <source>Constant current</source>
         <translation>Konstantstrom</translation>
+    </message>
+    <message>
+        <source>Contact in lead {1} went bad</source>
+        <translation>Kontakt in Leitung {1} wurde schlecht</translation>
     </message>
     <message>
         <source>Contents</source>
@@ -1408,6 +1500,10 @@
     <message>
         <source>Correct it or take it out</source>
         <translation>Ihn berichtigen oder weglassen</translation>
+    </message>
+    <message>
+        <source>Correct nothing before the measurement has confirmed the cause; the responsible person decides, and the report states it.</source>
+        <translation>Nichts korrigieren, bevor die Messung die Ursache bestätigt hat; die verantwortliche Person entscheidet, und der Bericht nennt es.</translation>
     </message>
     <message>
         <source>Correct one of the two values</source>
@@ -1950,6 +2046,14 @@
         <translation>Verstärkung der Messkette</translation>
     </message>
     <message>
+        <source>Gain, excitation or scale fell</source>
+        <translation>Verstärkung, Speisung oder Skalierung fiel</translation>
+    </message>
+    <message>
+        <source>Gain, excitation or scale rose</source>
+        <translation>Verstärkung, Speisung oder Skalierung stieg</translation>
+    </message>
+    <message>
         <source>Gain, excitation or scale setting wrong</source>
         <translation>Verstärkung, Speisung oder Skalierung falsch eingestellt</translation>
     </message>
@@ -2134,12 +2238,24 @@
         <translation>Wenn dies die Ursache ist: {1}</translation>
     </message>
     <message>
+        <source>If {1} is the cause, data taken in between do not feel it: factor {2} at both ends. It is the check that is to be put right and made again; only then does it say that nothing else changed.</source>
+        <translation>Wenn {1} die Ursache ist, spüren dazwischen aufgenommene Daten nichts davon: Faktor {2} an beiden Enden. Die Prüfung ist zu berichtigen und neu durchzuführen; erst dann sagt sie, dass sich sonst nichts geändert hat.</translation>
+    </message>
+    <message>
+        <source>If {1} is the cause: factor {2} at {3}, {4} at {5}. Uncorrected {6} is off by {7} at most, whenever in between it came</source>
+        <translation>Wenn {1} die Ursache ist: Faktor {2} bei {3}, {4} bei {5}. Unkorrigiert weicht {6} um höchstens {7} ab, wann immer dazwischen es kam</translation>
+    </message>
+    <message>
         <source>In order</source>
         <translation>In Folge</translation>
     </message>
     <message>
         <source>In words</source>
         <translation>In Worten</translation>
+    </message>
+    <message>
+        <source>In {1}: {2}</source>
+        <translation>In {1}: {2}</translation>
     </message>
     <message>
         <source>Input</source>
@@ -2196,6 +2312,18 @@
     <message>
         <source>Intercept, {1}</source>
         <translation>Achsenabschnitt, {1}</translation>
+    </message>
+    <message>
+        <source>Interpolating between both ends is legitimate only where a further check or a recorded reference shows that it went steadily; a setting that was changed acts from one moment on.</source>
+        <translation>Zwischen beiden Enden zu interpolieren ist nur zulässig, wo eine weitere Prüfung oder eine aufgezeichnete Referenz einen stetigen Verlauf zeigt; eine geänderte Einstellung wirkt von einem Augenblick an.</translation>
+    </message>
+    <message>
+        <source>It came at one moment, and no value in between ever held: do not interpolate. Correct only what was recorded after that moment, where the recording or the log shows it.</source>
+        <translation>Es kam in einem Augenblick, und kein Zwischenwert galt je: nicht interpolieren. Nur korrigieren, was nach diesem Augenblick aufgezeichnet wurde, wo Aufzeichnung oder Protokoll ihn zeigen.</translation>
+    </message>
+    <message>
+        <source>It can no longer be measured. Look in the log what was mended, connected or set anew between {1} and {2}.</source>
+        <translation>Es lässt sich nicht mehr messen. Im Protokoll nachsehen, was zwischen {1} und {2} instand gesetzt, angeschlossen oder neu eingestellt wurde.</translation>
     </message>
     <message>
         <source>It cannot be predicted.</source>
@@ -2442,6 +2570,10 @@
         <translation>Die Leitungen {1} berühren sich an ihren DMS-Enden.</translation>
     </message>
     <message>
+        <source>Leak</source>
+        <translation>Nebenschluss</translation>
+    </message>
+    <message>
         <source>Leak from the {1} to the structure</source>
         <translation>Nebenschluss von {1} zur Struktur</translation>
     </message>
@@ -2464,6 +2596,10 @@
     <message>
         <source>Leak over {1}</source>
         <translation>Nebenschluss über {1}</translation>
+    </message>
+    <message>
+        <source>Leak over {1} grew</source>
+        <translation>Nebenschluss über {1} wuchs</translation>
     </message>
     <message>
         <source>Leak to structure of arm {1}</source>
@@ -2520,6 +2656,10 @@
     <message>
         <source>Legitimate only where the sense lead was open during the whole test as well, which its recording or a check before and after must show, and the measurement confirms it.</source>
         <translation>Zulässig nur, wo die Fühlerleitung auch während des ganzen Versuchs offen war, was seine Aufzeichnung oder eine Prüfung davor und danach zeigen muss, und die Messung es bestätigt.</translation>
+    </message>
+    <message>
+        <source>Legitimate only where zero readings without load in between show when it moved, and an electrical cause was found; a strain that stayed is no error.</source>
+        <translation>Zulässig nur, wo Nullwerte ohne Last dazwischen zeigen, wann er sich verschob, und eine elektrische Ursache gefunden wurde; eine gebliebene Dehnung ist kein Fehler.</translation>
     </message>
     <message>
         <source>Less likely: {1}.</source>
@@ -2592,6 +2732,10 @@
     <message>
         <source>Linearisation</source>
         <translation>Linearisierung</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
     </message>
     <message>
         <source>Look for a value of the plan that is far out of range</source>
@@ -2838,6 +2982,10 @@
         <translation>Keine weitere Stufe würde es; eine Messung tut es: {1}</translation>
     </message>
     <message>
+        <source>No longer there in {1}: {2}</source>
+        <translation>Nicht mehr da in {1}: {2}</translation>
+    </message>
+    <message>
         <source>No number of repeats would tell: what repeating does not average is too large.</source>
         <translation>Keine Zahl von Wiederholungen entschiede es: Was Wiederholen nicht mittelt, ist zu groß.</translation>
     </message>
@@ -2912,6 +3060,14 @@
     <message>
         <source>None, if the step reads as expected when it is taken again.</source>
         <translation>Keine, wenn die Stufe bei Wiederholung den erwarteten Wert zeigt.</translation>
+    </message>
+    <message>
+        <source>None: load recorded between both checks does not feel it.</source>
+        <translation>Keine: Zwischen beiden Prüfungen aufgezeichnete Last spürt es nicht.</translation>
+    </message>
+    <message>
+        <source>None: strain recorded between both checks does not feel it.</source>
+        <translation>Keine: Zwischen beiden Prüfungen aufgezeichnete Dehnung spürt es nicht.</translation>
     </message>
     <message>
         <source>None: the check alone is affected, {1} is recorded as it should be.</source>
@@ -3018,6 +3174,10 @@
         <translation>Nichts verlangt nach einer Ursache: {1}.</translation>
     </message>
     <message>
+        <source>Nothing calls for a correction: factor 1 at {1} and at {2}, and the gain is the same within {3} (interval of probability 0.90). Data in between are as good as that, unless something came and went.</source>
+        <translation>Nichts verlangt eine Korrektur: Faktor 1 bei {1} und bei {2}, und die Verstärkung ist innerhalb von {3} dieselbe (Intervall der Wahrscheinlichkeit 0,90). Daten dazwischen sind so gut, außer wenn etwas kam und ging.</translation>
+    </message>
+    <message>
         <source>Nothing can be judged that has no expected reading with its uncertainty.</source>
         <translation>Was keinen erwarteten Messwert mit Unsicherheit hat, lässt sich nicht beurteilen.</translation>
     </message>
@@ -3040,6 +3200,10 @@
     <message>
         <source>Nothing to correct: strain data do not feel it. It is the check that is to be put right and judged again.</source>
         <translation>Nichts zu korrigieren: Dehnungsdaten spüren es nicht. Die Prüfung ist zu berichtigen und neu zu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Nothing was wrong at {1} that data would feel.</source>
+        <translation>Bei {1} war nichts falsch, was Daten spürten.</translation>
     </message>
     <message>
         <source>Of check {1}.</source>
@@ -3084,6 +3248,10 @@
     <message>
         <source>Out</source>
         <translation>Heraus</translation>
+    </message>
+    <message>
+        <source>Output</source>
+        <translation>Signal</translation>
     </message>
     <message>
         <source>Output with all shunts open</source>
@@ -3188,6 +3356,10 @@
     <message>
         <source>Polarity reversed</source>
         <translation>Polarität umgekehrt</translation>
+    </message>
+    <message>
+        <source>Polarity was reversed</source>
+        <translation>Polarität wurde umgekehrt</translation>
     </message>
     <message>
         <source>Possible causes are looked for in checks that do not pass, and in those whose readings are off their line by more than their uncertainties explain (probability below 5 %). The others were not diagnosed.</source>
@@ -3302,6 +3474,10 @@
         <translation>Zeigt in</translation>
     </message>
     <message>
+        <source>Readings of {1} do not follow the shunts</source>
+        <translation>Messwerte von {1} folgen den Shunts nicht</translation>
+    </message>
+    <message>
         <source>Readings stop at a lower limit</source>
         <translation>Messwerte enden an einer unteren Grenze</translation>
     </message>
@@ -3350,6 +3526,10 @@
         <translation>Bericht</translation>
     </message>
     <message>
+        <source>Residual</source>
+        <translation>Residuum</translation>
+    </message>
+    <message>
         <source>Residual deviation</source>
         <translation>Reststreuung</translation>
     </message>
@@ -3368,6 +3548,10 @@
     <message>
         <source>Resistor</source>
         <translation>Widerstand</translation>
+    </message>
+    <message>
+        <source>Resistor {1} changed or was replaced</source>
+        <translation>Widerstand {1} hat sich geändert oder wurde ersetzt</translation>
     </message>
     <message>
         <source>Resistor {1} is needed as {2} and as {3} at once.</source>
@@ -3858,6 +4042,10 @@
         <translation>Die Stufen {4} bewegten sich, am meisten Stufe {1} um {2}, wo {3} als unverändert gälte.</translation>
     </message>
     <message>
+        <source>Strain</source>
+        <translation>Dehnung</translation>
+    </message>
+    <message>
         <source>Strain data</source>
         <translation>Dehnungsdaten</translation>
     </message>
@@ -4198,6 +4386,10 @@
         <translation>Ohne sie wird die Nullpunktrückkehr nicht beurteilt.</translation>
     </message>
     <message>
+        <source>The scatter of so few says little of how good their mean is.</source>
+        <translation>Die Streuung so weniger sagt wenig darüber, wie gut ihr Mittelwert ist.</translation>
+    </message>
+    <message>
         <source>The sequence does not begin with a zero step.</source>
         <translation>Der Ablauf beginnt nicht mit einer Nullstufe.</translation>
     </message>
@@ -4218,8 +4410,12 @@
         <translation>Der Ablauf wurde durchgeführt, und die Messwerte sind nicht wie erwartet. Eines ist falsch: Was?</translation>
     </message>
     <message>
-        <source>The set-ups differ. {1}.</source>
-        <translation>Die Einrichtungen unterscheiden sich. {1}.</translation>
+        <source>The set-ups differ: {1}.</source>
+        <translation>Die Einrichtungen unterscheiden sich: {1}.</translation>
+    </message>
+    <message>
+        <source>The set-ups differ: {1}; and in {2} more.</source>
+        <translation>Die Einrichtungen unterscheiden sich: {1}; und in {2} weiteren.</translation>
     </message>
     <message>
         <source>The shortcut R/(F N (R + Rs)) is {1}{2} here: {3}.</source>
@@ -4240,6 +4436,10 @@
     <message>
         <source>The step has a level</source>
         <translation>Die Stufe hat ein Plateau</translation>
+    </message>
+    <message>
+        <source>The steps call for no cause; the zero alone moved, by {1}. {2}</source>
+        <translation>Die Stufen verlangen keine Ursache; nur der Nullpunkt verschob sich, um {1}. {2}</translation>
     </message>
     <message>
         <source>The steps did not move along a line, so that the uncertainty of the gain is widened.</source>
@@ -4446,6 +4646,10 @@
         <translation>Einheit oder Faktor der Messwerte verwechselt</translation>
     </message>
     <message>
+        <source>Unit or factor of the readings was changed</source>
+        <translation>Einheit oder Faktor der Messwerte wurde geändert</translation>
+    </message>
+    <message>
         <source>Use a calibrated load or a traceable calibration where a standard, a contract or local rules ask for it.</source>
         <translation>Eine kalibrierte Last oder rückführbare Kalibrierung verwenden, wo eine Norm, ein Vertrag oder örtliche Regeln sie verlangen.</translation>
     </message>
@@ -4494,6 +4698,14 @@
         <translation>Was</translation>
     </message>
     <message>
+        <source>What changed cannot be told: {1}</source>
+        <translation>Was sich geändert hat, ist nicht zu sagen: {1}</translation>
+    </message>
+    <message>
+        <source>What changed the resistance may have changed the gauge factor or the bond as well, which no check by shunts sees: do not correct.</source>
+        <translation>Was den Widerstand änderte, kann auch k-Faktor oder Klebung geändert haben, was keine Prüfung mit Shunts sieht: nicht korrigieren.</translation>
+    </message>
+    <message>
         <source>What changed: {1}</source>
         <translation>Was sich geändert hat: {1}</translation>
     </message>
@@ -4514,8 +4726,16 @@
         <translation>Was damit gerechnet wird, bedeutet nichts.</translation>
     </message>
     <message>
+        <source>What is still on its way is averaged into the reading.</source>
+        <translation>Was noch unterwegs ist, wird in den Messwert gemittelt.</translation>
+    </message>
+    <message>
         <source>What its value is now, nobody vouches for.</source>
         <translation>Für seinen jetzigen Wert steht niemand ein.</translation>
+    </message>
+    <message>
+        <source>What lay beyond the limit was not recorded; data within it stand as they are.</source>
+        <translation>Was jenseits der Grenze lag, wurde nicht aufgezeichnet; Daten innerhalb gelten, wie sie sind.</translation>
     </message>
     <message>
         <source>What mends it</source>
@@ -4630,6 +4850,10 @@
         <translation>Ohne Gegenstück des anderen Vorzeichens innerhalb von {1}: {2}.</translation>
     </message>
     <message>
+        <source>Without load, look whether the zero stays while cable and connectors are moved, and measure the insulation of the gauge with the excitation off: a leak too small for the steps moves the zero. Look in the log for a zeroing, a load that stayed on, and the temperature of both days.</source>
+        <translation>Ohne Last nachsehen, ob der Nullpunkt bleibt, während Kabel und Stecker bewegt werden, und bei abgeschalteter Speisung die Isolation des DMS messen: Ein für die Stufen zu kleiner Nebenschluss verschiebt den Nullpunkt. Im Protokoll nach einem Nullen, einer gebliebenen Last und der Temperatur beider Tage suchen.</translation>
+    </message>
+    <message>
         <source>Work out the jumpers of {1}</source>
         <translation>Die Steckbrücken von {1} berechnen</translation>
     </message>
@@ -4692,6 +4916,10 @@
     <message>
         <source>Zero drifts (moisture, temperature)</source>
         <translation>Nullpunkt driftet (Feuchte, Temperatur)</translation>
+    </message>
+    <message>
+        <source>Zero moved between {1} and {2}</source>
+        <translation>Nullpunkt verschob sich zwischen {1} und {2}</translation>
     </message>
     <message>
         <source>Zero reading, {1}</source>
@@ -4866,8 +5094,16 @@
         <translation>eine Nullstufe am Ende</translation>
     </message>
     <message>
+        <source>above</source>
+        <translation>über</translation>
+    </message>
+    <message>
         <source>accepted</source>
         <translation>freigegeben</translation>
+    </message>
+    <message>
+        <source>acquisition</source>
+        <translation>Erfassung</translation>
     </message>
     <message>
         <source>across arm {1}</source>
@@ -4954,6 +5190,10 @@
         <translation>eine andere Belastbarkeit</translation>
     </message>
     <message>
+        <source>answers</source>
+        <translation>Lösungen</translation>
+    </message>
+    <message>
         <source>any reading</source>
         <translation>irgendein Messwert</translation>
     </message>
@@ -5030,6 +5270,10 @@
         <translation>Träger und Wärmeabfuhr eines DMS</translation>
     </message>
     <message>
+        <source>balance</source>
+        <translation>Abgleich</translation>
+    </message>
+    <message>
         <source>balance end of arm 3</source>
         <translation>Abgleichende von Zweig 3</translation>
     </message>
@@ -5070,6 +5314,14 @@
         <translation>Abgleichschleifer</translation>
     </message>
     <message>
+        <source>below</source>
+        <translation>unter</translation>
+    </message>
+    <message>
+        <source>below 0.001</source>
+        <translation>unter 0,001</translation>
+    </message>
+    <message>
         <source>below {1}</source>
         <translation>unter {1}</translation>
     </message>
@@ -5080,6 +5332,10 @@
     <message>
         <source>between {1} and {2}{3}</source>
         <translation>zwischen {1} und {2}{3}</translation>
+    </message>
+    <message>
+        <source>beyond</source>
+        <translation>außerhalb</translation>
     </message>
     <message>
         <source>both ends are on one node ({1}), so it does nothing</source>
@@ -5170,6 +5426,10 @@
         <translation>Kalibrierschein {1}</translation>
     </message>
     <message>
+        <source>chain</source>
+        <translation>Messkette</translation>
+    </message>
+    <message>
         <source>changed</source>
         <translation>geändert</translation>
     </message>
@@ -5236,6 +5496,10 @@
     <message>
         <source>completion resistors of ±0.05 % are usual</source>
         <translation>Ergänzungswiderstände von ±0,05 % sind üblich</translation>
+    </message>
+    <message>
+        <source>compression</source>
+        <translation>Stauchung</translation>
     </message>
     <message>
         <source>conformity probability</source>
@@ -5316,6 +5580,10 @@
     <message>
         <source>divides by the measured excitation</source>
         <translation>teilt durch die gemessene Speisung</translation>
+    </message>
+    <message>
+        <source>down.</source>
+        <translation>nach unten.</translation>
     </message>
     <message>
         <source>draft</source>
@@ -5422,16 +5690,32 @@
         <translation>nicht bestanden</translation>
     </message>
     <message>
+        <source>fair</source>
+        <translation>mäßig</translation>
+    </message>
+    <message>
         <source>fair: thin stainless steel or titanium</source>
         <translation>mäßig: dünner nichtrostender Stahl oder Titan</translation>
+    </message>
+    <message>
+        <source>fall</source>
+        <translation>fallen</translation>
     </message>
     <message>
         <source>fall. </source>
         <translation>fallen lassen. </translation>
     </message>
     <message>
+        <source>falling</source>
+        <translation>fallende</translation>
+    </message>
+    <message>
         <source>falling less rising {1}</source>
         <translation>fallend minus steigend {1}</translation>
+    </message>
+    <message>
+        <source>falls</source>
+        <translation>fällt</translation>
     </message>
     <message>
         <source>falls by </source>
@@ -5482,8 +5766,20 @@
         <translation>von {1}</translation>
     </message>
     <message>
+        <source>from {1} to between {2} and {3}</source>
+        <translation>von {1} auf zwischen {2} und {3}</translation>
+    </message>
+    <message>
+        <source>from {1} to none</source>
+        <translation>von {1} auf keinen</translation>
+    </message>
+    <message>
         <source>from {1} to {2}</source>
         <translation>von {1} nach {2}</translation>
+    </message>
+    <message>
+        <source>from {1} to {2} or more</source>
+        <translation>von {1} auf {2} oder mehr</translation>
     </message>
     <message>
         <source>from {1} to {2} s ({3})</source>
@@ -5516,6 +5812,10 @@
     <message>
         <source>gain {1}</source>
         <translation>Verstärkung {1}</translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <translation>DMS</translation>
     </message>
     <message>
         <source>gauge end of lead {1}</source>
@@ -5558,12 +5858,24 @@
         <translation>DMS {1}</translation>
     </message>
     <message>
+        <source>gauges</source>
+        <translation>DMS</translation>
+    </message>
+    <message>
         <source>gauges within 2 K of the temperature stated</source>
         <translation>DMS auf 2 K der angegebenen Temperatur</translation>
     </message>
     <message>
         <source>generalised distance regression</source>
         <translation>verallgemeinerte Abstandsregression</translation>
+    </message>
+    <message>
+        <source>generalised least squares</source>
+        <translation>verallgemeinerten kleinsten Quadraten</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
     </message>
     <message>
         <source>good: thick steel</source>
@@ -5646,6 +5958,10 @@
         <translation>hat Text nach der Zahl</translation>
     </message>
     <message>
+        <source>high</source>
+        <translation>zu hoch</translation>
+    </message>
+    <message>
         <source>history</source>
         <translation>Verlauf</translation>
     </message>
@@ -5716,6 +6032,10 @@
     <message>
         <source>is too large or too small</source>
         <translation>ist zu groß oder zu klein</translation>
+    </message>
+    <message>
+        <source>it</source>
+        <translation>ihn</translation>
     </message>
     <message>
         <source>it does not say where</source>
@@ -5834,6 +6154,10 @@
         <translation>es nimmt keinen Wert</translation>
     </message>
     <message>
+        <source>its</source>
+        <translation>seiner</translation>
+    </message>
+    <message>
         <source>its covariance of x and y is not a finite number</source>
         <translation>seine Kovarianz von x und y ist keine endliche Zahl</translation>
     </message>
@@ -5902,6 +6226,14 @@
         <translation>{1} geschlossen halten{2}</translation>
     </message>
     <message>
+        <source>label</source>
+        <translation>Bezeichnung</translation>
+    </message>
+    <message>
+        <source>larger</source>
+        <translation>größer</translation>
+    </message>
+    <message>
         <source>last less first zero reading {1}</source>
         <translation>letzter minus erster Nullwert {1}</translation>
     </message>
@@ -5928,6 +6260,10 @@
     <message>
         <source>lead {1}</source>
         <translation>Leitung {1}</translation>
+    </message>
+    <message>
+        <source>leads</source>
+        <translation>Leitungen</translation>
     </message>
     <message>
         <source>leads </source>
@@ -5970,6 +6306,10 @@
         <translation>Nebenschluss zur Struktur von {1}</translation>
     </message>
     <message>
+        <source>leaks</source>
+        <translation>Nebenschlüssen</translation>
+    </message>
+    <message>
         <source>least limit</source>
         <translation>Mindestgrenzwert</translation>
     </message>
@@ -5998,8 +6338,16 @@
         <translation>weniger als 0,01 %</translation>
     </message>
     <message>
+        <source>level</source>
+        <translation>Stufenwert</translation>
+    </message>
+    <message>
         <source>level </source>
         <translation>Plateau </translation>
+    </message>
+    <message>
+        <source>levels</source>
+        <translation>Stufenwerte</translation>
     </message>
     <message>
         <source>levels </source>
@@ -6030,6 +6378,10 @@
         <translation>Grenzwert {1}</translation>
     </message>
     <message>
+        <source>limits</source>
+        <translation>Grenzwerte</translation>
+    </message>
+    <message>
         <source>line through zero by least squares</source>
         <translation>Ausgleichsgerade durch null</translation>
     </message>
@@ -6048,6 +6400,14 @@
     <message>
         <source>linearisation</source>
         <translation>Linearisierung</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>zu niedrig</translation>
     </message>
     <message>
         <source>mains frequency</source>
@@ -6196,6 +6556,10 @@
     <message>
         <source>no number</source>
         <translation>keine Zahl</translation>
+    </message>
+    <message>
+        <source>no pin</source>
+        <translation>kein Stift</translation>
     </message>
     <message>
         <source>no position is free: {1} of {2} have a resistor already</source>
@@ -6434,6 +6798,10 @@
         <translation>von der Dehnung, die die Stufe simuliert, wie abgelesen: Auch k-Faktor und Temperatur stecken darin</translation>
     </message>
     <message>
+        <source>ohmmeter</source>
+        <translation>Ohmmeter</translation>
+    </message>
+    <message>
         <source>on the day of printing</source>
         <translation>am Tag des Drucks</translation>
     </message>
@@ -6586,8 +6954,16 @@
         <translation>Punkt {1}</translation>
     </message>
     <message>
+        <source>poor</source>
+        <translation>schlecht</translation>
+    </message>
+    <message>
         <source>poor: filled plastic such as glass fibre in epoxy</source>
         <translation>schlecht: gefüllter Kunststoff, etwa Glasfaser in Epoxidharz</translation>
+    </message>
+    <message>
+        <source>positions</source>
+        <translation>Plätze</translation>
     </message>
     <message>
         <source>positive</source>
@@ -6608,6 +6984,10 @@
     <message>
         <source>quarter bridge</source>
         <translation>Viertelbrücke</translation>
+    </message>
+    <message>
+        <source>questions</source>
+        <translation>Aufgaben</translation>
     </message>
     <message>
         <source>r = y − ŷ</source>
@@ -6634,6 +7014,10 @@
         <translation>Nennkennwert eines Aufnehmers auf 0,1 %</translation>
     </message>
     <message>
+        <source>rating</source>
+        <translation>Nennwerte</translation>
+    </message>
+    <message>
         <source>reading</source>
         <translation>Messwert</translation>
     </message>
@@ -6646,8 +7030,20 @@
         <translation>Messwerte</translation>
     </message>
     <message>
+        <source>readings are {1} larger than they were</source>
+        <translation>Messwerte sind {1} größer als vorher</translation>
+    </message>
+    <message>
+        <source>readings are {1} smaller than they were</source>
+        <translation>Messwerte sind {1} kleiner als vorher</translation>
+    </message>
+    <message>
         <source>readings are {1} times what they should be</source>
         <translation>Messwerte sind das {1}-Fache dessen, was sie sein sollten</translation>
+    </message>
+    <message>
+        <source>readings are {1} times what they were</source>
+        <translation>Messwerte sind das {1}-Fache der früheren</translation>
     </message>
     <message>
         <source>readings are {1}{2}</source>
@@ -6672,6 +7068,10 @@
     <message>
         <source>reads {1}</source>
         <translation>zeigt {1}</translation>
+    </message>
+    <message>
+        <source>recording</source>
+        <translation>Aufzeichnung</translation>
     </message>
     <message>
         <source>recording column</source>
@@ -6726,12 +7126,24 @@
         <translation>direkt über {1}</translation>
     </message>
     <message>
+        <source>rise</source>
+        <translation>steigen</translation>
+    </message>
+    <message>
         <source>rise. </source>
         <translation>steigen lassen. </translation>
     </message>
     <message>
+        <source>rises</source>
+        <translation>steigt</translation>
+    </message>
+    <message>
         <source>rises by </source>
         <translation>steigt um </translation>
+    </message>
+    <message>
+        <source>rising</source>
+        <translation>steigende</translation>
     </message>
     <message>
         <source>rounding of the reading</source>
@@ -6882,8 +7294,8 @@
         <translation>simuliert {1} statt {2} {3} bei Stufe {4}{5}</translation>
     </message>
     <message>
-        <source>slope of the positive half, zero steps included, less that of the negative half; measured against expected reading by {1} least squares, of the expected slope</source>
-        <translation>Steigung der positiven Hälfte einschließlich der Nullstufen minus die der negativen Hälfte; gemessene über erwarteten Messwerten nach {1} kleinsten Quadraten, von der erwarteten Steigung</translation>
+        <source>slope of the positive half, zero steps included, less that of the negative half; measured against expected reading by {1}, of the expected slope</source>
+        <translation>Steigung der positiven Hälfte einschließlich der Nullstufen minus die der negativen Hälfte; gemessene über erwarteten Messwerten, {1}, von der erwarteten Steigung</translation>
     </message>
     <message>
         <source>slope {1} of the positive and {2} of the negative half</source>
@@ -6892,6 +7304,10 @@
     <message>
         <source>small strain, from the simulated strain</source>
         <translation>kleine Dehnung, aus der simulierten Dehnung</translation>
+    </message>
+    <message>
+        <source>smaller</source>
+        <translation>kleiner</translation>
     </message>
     <message>
         <source>span error</source>
@@ -6950,6 +7366,14 @@
         <translation>schwingt an seinem Anfang noch ein</translation>
     </message>
     <message>
+        <source>stock</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>strain</source>
+        <translation>Dehnung</translation>
+    </message>
+    <message>
         <source>structure connected to</source>
         <translation>Struktur verbunden mit</translation>
     </message>
@@ -7000,6 +7424,10 @@
     <message>
         <source>template</source>
         <translation>Vorlage</translation>
+    </message>
+    <message>
+        <source>tension</source>
+        <translation>Zug</translation>
     </message>
     <message>
         <source>terminal </source>
@@ -7088,6 +7516,10 @@
     <message>
         <source>the covariance</source>
         <translation>die Kovarianz</translation>
+    </message>
+    <message>
+        <source>the covariance of the difference</source>
+        <translation>die Kovarianz der Differenz</translation>
     </message>
     <message>
         <source>the covariance of x and y</source>
@@ -7498,6 +7930,14 @@
         <translation>{1} mit ihm</translation>
     </message>
     <message>
+        <source>their</source>
+        <translation>ihrer</translation>
+    </message>
+    <message>
+        <source>them</source>
+        <translation>sie</translation>
+    </message>
+    <message>
         <source>there are arms 1 to 4</source>
         <translation>es gibt die Zweige 1 bis 4</translation>
     </message>
@@ -7630,6 +8070,10 @@
         <translation>Trend über die Zeit</translation>
     </message>
     <message>
+        <source>trials</source>
+        <translation>Versuche</translation>
+    </message>
+    <message>
         <source>two-sided</source>
         <translation>zweiseitig</translation>
     </message>
@@ -7682,6 +8126,10 @@
         <translation>Unsicherheiten folgen aus denen der Messwerte und Vorhersagen</translation>
     </message>
     <message>
+        <source>uncertainty</source>
+        <translation>Unsicherheit</translation>
+    </message>
+    <message>
         <source>uncertainty budget</source>
         <translation>Unsicherheitsbudget</translation>
     </message>
@@ -7706,12 +8154,16 @@
         <translation>Einheit der Messwerte</translation>
     </message>
     <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
         <source>unknown pin</source>
         <translation>unbekannter Stift</translation>
     </message>
     <message>
         <source>unknown shunt</source>
-        <translation type="unfinished"></translation>
+        <translation>unbekannter Shunt</translation>
     </message>
     <message>
         <source>unused</source>
@@ -7724,6 +8176,10 @@
     <message>
         <source>up and down</source>
         <translation>auf und ab</translation>
+    </message>
+    <message>
+        <source>up.</source>
+        <translation>nach oben.</translation>
     </message>
     <message>
         <source>v({1}) = v, solved for {2}</source>
@@ -7764,6 +8220,10 @@
     <message>
         <source>wiper set within 1 % of its travel</source>
         <translation>Schleifer auf 1 % seines Wegs eingestellt</translation>
+    </message>
+    <message>
+        <source>wires</source>
+        <translation>Leitungen</translation>
     </message>
     <message>
         <source>wires of all shunts</source>
@@ -8230,6 +8690,10 @@
         <translation>{1} führt von {2} zu sich selbst zurück</translation>
     </message>
     <message>
+        <source>{1} less in each lead than before</source>
+        <translation>{1} weniger in jeder Leitung als vorher</translation>
+    </message>
+    <message>
         <source>{1} levels</source>
         <translation>{1} Plateaus</translation>
     </message>
@@ -8252,6 +8716,14 @@
     <message>
         <source>{1} means nothing</source>
         <translation>{1} bedeutet nichts</translation>
+    </message>
+    <message>
+        <source>{1} more in each lead than before</source>
+        <translation>{1} mehr in jeder Leitung als vorher</translation>
+    </message>
+    <message>
+        <source>{1} more than before</source>
+        <translation>{1} mehr als vorher</translation>
     </message>
     <message>
         <source>{1} more than entered</source>
@@ -8386,6 +8858,10 @@
         <translation>{1}, nach der Verschiebung und vor dem nächsten Nullen aufgezeichnet, liegt um {2} {3}{4}; der Maßstab ist richtig.</translation>
     </message>
     <message>
+        <source>{1} recorded after the zero had moved, and not zeroed since, reads {2} {3} off; its scale is right.</source>
+        <translation>{1}, nach der Verschiebung des Nullpunkts aufgezeichnet und seither nicht genullt, weicht um {2} {3} ab; der Maßstab ist richtig.</translation>
+    </message>
+    <message>
         <source>{1} relative humidity</source>
         <translation>{1} relative Feuchte</translation>
     </message>
@@ -8404,6 +8880,10 @@
     <message>
         <source>{1} short the excitation:</source>
         <translation>{1} schließen die Speisung kurz:</translation>
+    </message>
+    <message>
+        <source>{1} shunts</source>
+        <translation>{1} Shunts</translation>
     </message>
     <message>
         <source>{1} steps</source>
@@ -8478,6 +8958,10 @@
         <translation>{1} werden in {2} zu Wärme{3}</translation>
     </message>
     <message>
+        <source>{1} where it was {2}, {3} %</source>
+        <translation>{1}, wo es {2} war, {3} %</translation>
+    </message>
+    <message>
         <source>{1} where {2} belongs</source>
         <translation>{1}, wo {2} hingehört</translation>
     </message>
@@ -8516,6 +9000,10 @@
     <message>
         <source>{1} x values do not pair with {2} y values</source>
         <translation>{1} x-Werte passen nicht zu {2} y-Werten</translation>
+    </message>
+    <message>
+        <source>{1} {2} before, {3} after</source>
+        <translation>{1} {2} vorher, {3} nachher</translation>
     </message>
     <message>
         <source>{1} {2} by {3}</source>
@@ -8722,10 +9210,6 @@
         <translation>{1}: {2}</translation>
     </message>
     <message>
-        <source>{1}: {2} before, {3} after</source>
-        <translation>{1}: {2} vorher, {3} nachher</translation>
-    </message>
-    <message>
         <source>{1}: {2} comes to lie between {3} and {4}; the plan wants it between {5} and {6}{7}</source>
         <translation>{1}: {2} kommt zwischen {3} und {4} zu liegen; der Plan will ihn zwischen {5} und {6}{7}</translation>
     </message>
@@ -8858,6 +9342,10 @@
     <message>
         <source>{1}{2} to {3} gives {4} levels, and {5} ones are wanted there</source>
         <translation>{1}{2} nach {3} ergibt {4} Stufenwerte, und gewünscht sind dort {5}</translation>
+    </message>
+    <message>
+        <source>{1}{2} {3}</source>
+        <translation>{1}{2} {3}</translation>
     </message>
     <message>
         <source>{1}{2} {3} from expected</source>
@@ -9009,6 +9497,13 @@
     <message>
         <source> and </source>
         <translation> und </translation>
+    </message>
+    <message numerus="yes">
+        <source> and %n more</source>
+        <translation>
+            <numerusform> und %n weitere</numerusform>
+            <numerusform> und %n weitere</numerusform>
+        </translation>
     </message>
     <message>
         <source> at this step</source>
@@ -9480,6 +9975,14 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1 mit offenen Anmerkungen</translation>
     </message>
     <message>
+        <source>%1 wrote that remark: add one of your own instead.</source>
+        <translation>Diese Anmerkung ist von %1: stattdessen eine eigene hinzufügen.</translation>
+    </message>
+    <message>
+        <source>%1 wrote that remark: settle it instead.</source>
+        <translation>Diese Anmerkung ist von %1: stattdessen als erledigt markieren.</translation>
+    </message>
+    <message>
         <source>%1 · seed %2.</source>
         <translation>%1 · Startzahl %2.</translation>
     </message>
@@ -9818,6 +10321,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>&amp;Nochmals ansehen</translation>
     </message>
     <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
         <source>&amp;New</source>
         <translation>&amp;Neu</translation>
     </message>
@@ -9924,6 +10431,14 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>&amp;Redo: %1</source>
         <translation>&amp;Wiederherstellen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Remark</source>
+        <translation>&amp;Anmerkung</translation>
+    </message>
+    <message>
+        <source>&amp;Remark (may be empty)</source>
+        <translation>&amp;Anmerkung (darf leer sein)</translation>
     </message>
     <message>
         <source>&amp;Remove</source>
@@ -10266,6 +10781,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Eine vollständige Aufzeichnung wird gelesen, sobald sie eintrifft. Sie wird zu einer Prüfung jedes Kanals, für den sie eine Spalte hat, wenn jeder davon für jede Stufe ein Plateau hat; eine Aufzeichnung, die eine Wahl lässt, wartet in der Liste. Das Übernehmen lässt sich rückgängig machen.</translation>
     </message>
     <message>
+        <source>A remark belongs to a check: choose one first.</source>
+        <translation>Eine Anmerkung gehört zu einer Prüfung: zuerst eine wählen.</translation>
+    </message>
+    <message>
         <source>A report is not written as “%1”. Let the name end in .pdf, .xlsx, .html, .csv or .json.</source>
         <translation>Ein Bericht wird nicht als „%1“ geschrieben. Der Name muss auf .pdf, .xlsx, .html, .csv oder .json enden.</translation>
     </message>
@@ -10312,6 +10831,18 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Above this the ohmmeter shows no reading</source>
         <translation>Oberhalb davon zeigt das Ohmmeter keinen Messwert</translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation>Freigeben</translation>
+    </message>
+    <message>
+        <source>Accept the record</source>
+        <translation>Protokoll freigeben</translation>
+    </message>
+    <message>
+        <source>Accept…</source>
+        <translation>Freigeben…</translation>
     </message>
     <message>
         <source>Acquisition</source>
@@ -10422,6 +10953,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Bereich anlegen</translation>
     </message>
     <message>
+        <source>Add remark</source>
+        <translation>Anmerkung hinzufügen</translation>
+    </message>
+    <message>
         <source>Add resistor</source>
         <translation>Widerstand anlegen</translation>
     </message>
@@ -10448,6 +10983,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Add step</source>
         <translation>Stufe anlegen</translation>
+    </message>
+    <message>
+        <source>Add to the chosen step…</source>
+        <translation>Zur gewählten Stufe hinzufügen…</translation>
     </message>
     <message>
         <source>Added %1 channels, %2 to %3.</source>
@@ -10488,6 +11027,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>All Files (*)</source>
         <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>All changes of the chosen entry</source>
+        <translation>Alle Änderungen des gewählten Eintrags</translation>
     </message>
     <message>
         <source>All channels</source>
@@ -10882,6 +11425,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Butterworth-Tiefpass</translation>
     </message>
     <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
         <source>By &amp;width</source>
         <translation>Nach &amp;Breite</translation>
     </message>
@@ -11258,6 +11805,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Von Hand geändert; zurück zu dem, was aus der Datei erkannt wurde</translation>
     </message>
     <message>
+        <source>Changes</source>
+        <translation>Änderungen</translation>
+    </message>
+    <message>
         <source>Channel</source>
         <translation>Kanal</translation>
     </message>
@@ -11352,6 +11903,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Choose an answer first: keys 1 to %1.</source>
         <translation>Zuerst eine Antwort wählen: Tasten 1 bis %1.</translation>
+    </message>
+    <message>
+        <source>Choose an entry to see all its changes.</source>
+        <translation>Einen Eintrag wählen, um alle seine Änderungen zu sehen.</translation>
     </message>
     <message>
         <source>Choose at least one kind of question.</source>
@@ -11622,6 +12177,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Copy channel</source>
         <translation>Kanal kopieren</translation>
+    </message>
+    <message>
+        <source>Copy in full</source>
+        <translation>Ganz kopieren</translation>
     </message>
     <message>
         <source>Copy or export what is shown</source>
@@ -11904,6 +12463,10 @@ grade</translation>
         <translation>Löschen</translation>
     </message>
     <message>
+        <source>Delete remark</source>
+        <translation>Anmerkung löschen</translation>
+    </message>
+    <message>
         <source>Delete span</source>
         <translation>Abschnitt löschen</translation>
     </message>
@@ -12114,8 +12677,16 @@ grade</translation>
         <translation>Gewählte ändern…</translation>
     </message>
     <message>
+        <source>Edit remark</source>
+        <translation>Anmerkung bearbeiten</translation>
+    </message>
+    <message>
         <source>Edit, show, export</source>
         <translation>Bearbeiten, zeigen, exportieren</translation>
+    </message>
+    <message>
+        <source>Edit…</source>
+        <translation>Bearbeiten…</translation>
     </message>
     <message>
         <source>Else the chosen channel alone</source>
@@ -12372,6 +12943,18 @@ grade</translation>
     <message>
         <source>Findings</source>
         <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>Fingerprint</source>
+        <translation>Fingerabdruck</translation>
+    </message>
+    <message>
+        <source>Fingerprint %1</source>
+        <translation>Fingerabdruck %1</translation>
+    </message>
+    <message>
+        <source>Fingerprint in full</source>
+        <translation>Vollständiger Fingerabdruck</translation>
     </message>
     <message>
         <source>First lines</source>
@@ -12664,6 +13247,10 @@ grade</translation>
     <message>
         <source>Histogram of the trials</source>
         <translation>Histogramm der Versuche</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Verlauf</translation>
     </message>
     <message>
         <source>Hold</source>
@@ -13494,6 +14081,10 @@ Nach dem Anlegen eines Kanals werden hier Brücke, Leitungen und Shunts gezeichn
         <translation>Am Cursor wurde kein gehaltenes Plateau gefunden. Umschalt und Ziehen zeichnet einen Abschnitt von Hand.</translation>
     </message>
     <message>
+        <source>No history yet: it begins with the next saving.</source>
+        <translation>Noch kein Verlauf: Er beginnt mit dem nächsten Speichern.</translation>
+    </message>
+    <message>
         <source>No jumpers yet.</source>
         <translation>Noch keine Steckbrücken.</translation>
     </message>
@@ -13516,6 +14107,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>No readings yet. Type what the ohmmeter shows into Measured; the faults that fit are ranked here.</source>
         <translation>Noch keine Messwerte. Eintippen, was das Ohmmeter bei „Gemessen“ zeigt; die passenden Fehler werden hier gereiht.</translation>
+    </message>
+    <message>
+        <source>No remarks. Choose a step of a check and add one to it.</source>
+        <translation>Keine Anmerkungen. Eine Stufe einer Prüfung wählen und eine hinzufügen.</translation>
     </message>
     <message>
         <source>No report: %1</source>
@@ -13878,8 +14473,16 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Eine Liste als CSV öffnen oder ihre Zellen in der Tabellenkalkulation kopieren und hier einfügen.</translation>
     </message>
     <message>
+        <source>Open again</source>
+        <translation>Wieder öffnen</translation>
+    </message>
+    <message>
         <source>Open document</source>
         <translation>Dokument öffnen</translation>
+    </message>
+    <message>
+        <source>Open remark again</source>
+        <translation>Anmerkung wieder öffnen</translation>
     </message>
     <message>
         <source>Open the chosen recording where every guess can be changed</source>
@@ -14244,6 +14847,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Wird gedruckt</translation>
     </message>
     <message>
+        <source>Program %1</source>
+        <translation>Programm %1</translation>
+    </message>
+    <message>
         <source>Progress of reading</source>
         <translation>Fortschritt des Lesens</translation>
     </message>
@@ -14510,6 +15117,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Anmerkungen</translation>
     </message>
     <message>
+        <source>Remarks of reviewers</source>
+        <translation>Anmerkungen der Durchsicht</translation>
+    </message>
+    <message>
         <source>Remarks that are not settled, of all checks</source>
         <translation>Unerledigte Anmerkungen aller Prüfungen</translation>
     </message>
@@ -14750,8 +15361,20 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Wiederholen</translation>
     </message>
     <message>
+        <source>Return</source>
+        <translation>Zurückgeben</translation>
+    </message>
+    <message>
         <source>Return or a double click compares the check</source>
         <translation>Eingabe oder Doppelklick vergleicht die Prüfung</translation>
+    </message>
+    <message>
+        <source>Return the record</source>
+        <translation>Protokoll zurückgeben</translation>
+    </message>
+    <message>
+        <source>Return with a remark…</source>
+        <translation>Mit Anmerkung zurückgeben…</translation>
     </message>
     <message>
         <source>Reverse gauge signs</source>
@@ -14878,8 +15501,16 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Bericht speichern</translation>
     </message>
     <message>
+        <source>Saved</source>
+        <translation>Gespeichert</translation>
+    </message>
+    <message>
         <source>Saved %1.</source>
         <translation>%1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>Say what has to be changed or found out before it can be accepted.</source>
+        <translation>Angeben, was vor der Freigabe zu ändern oder herauszufinden ist.</translation>
     </message>
     <message>
         <source>Scale to what is on view</source>
@@ -14998,6 +15629,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
 [s]</source>
         <translation>Einschw.
 [s]</translation>
+    </message>
+    <message>
+        <source>Settle remark</source>
+        <translation>Anmerkung erledigen</translation>
     </message>
     <message>
         <source>Settled to</source>
@@ -15460,6 +16095,18 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Zur Durchsicht &amp;vorlegen…</translation>
     </message>
     <message>
+        <source>Submit</source>
+        <translation>Vorlegen</translation>
+    </message>
+    <message>
+        <source>Submit for review</source>
+        <translation>Zur Durchsicht vorlegen</translation>
+    </message>
+    <message>
+        <source>Submit for review…</source>
+        <translation>Zur Durchsicht vorlegen…</translation>
+    </message>
+    <message>
         <source>Such a
 fault is</source>
         <translation>Solcher
@@ -15674,6 +16321,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Die Prüfung %1 ist abgeschlossen und behält ihre Abschnitte. Zuerst wieder öffnen (Menü Prüfung, Prüfung abschließen oder öffnen).</translation>
     </message>
     <message>
+        <source>The check has %1 remarks, more cannot be kept.</source>
+        <translation>Die Prüfung hat %1 Anmerkungen, mehr lassen sich nicht aufheben.</translation>
+    </message>
+    <message>
         <source>The check has no readings yet.</source>
         <translation>Die Prüfung hat noch keine Messwerte.</translation>
     </message>
@@ -15732,6 +16383,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>The closed check does not have this step: it keeps the sequence it was judged by. Choose an earlier step, or show the plan alone.</source>
         <translation>Die abgeschlossene Prüfung hat diese Stufe nicht: Sie behält den Ablauf, nach dem sie beurteilt wurde. Eine frühere Stufe wählen oder nur den Plan zeigen.</translation>
+    </message>
+    <message>
+        <source>The content is no longer what it was then. What was printed then has another fingerprint.</source>
+        <translation>Der Inhalt ist nicht mehr der von damals. Was damals gedruckt wurde, hat einen anderen Fingerabdruck.</translation>
     </message>
     <message>
         <source>The cursor is in a span. Put it where none is.</source>
@@ -15858,6 +16513,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Die Messwerte dieser Prüfung stammen nicht aus einer Aufzeichnung. Strg+R übernimmt Messwerte aus einer.</translation>
     </message>
     <message>
+        <source>The record is a draft again, and can be submitted anew. Checks that were closed stay closed.</source>
+        <translation>Das Protokoll ist wieder ein Entwurf und lässt sich neu vorlegen. Abgeschlossene Prüfungen bleiben abgeschlossen.</translation>
+    </message>
+    <message>
         <source>The recording has no column of this channel.</source>
         <translation>Die Aufzeichnung hat keine Spalte dieses Kanals.</translation>
     </message>
@@ -15940,6 +16599,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>The stock has %1. Shall the file replace the resistors and decade boxes that are there, or be added to them?</source>
         <translation>Der Bestand hat %1. Soll die Datei die vorhandenen Widerstände und Dekaden ersetzen oder zu ihnen hinzukommen?</translation>
+    </message>
+    <message>
+        <source>The time of the remark stays.</source>
+        <translation>Der Zeitpunkt der Anmerkung bleibt.</translation>
     </message>
     <message>
         <source>The trials left this step out.</source>
@@ -16182,6 +16845,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Nach</translation>
     </message>
     <message>
+        <source>To %1, check %2, as a whole.</source>
+        <translation>Zu %1, Prüfung %2, als Ganzes.</translation>
+    </message>
+    <message>
         <source>To [s]</source>
         <translation>Bis [s]</translation>
     </message>
@@ -16196,6 +16863,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>To pin</source>
         <translation>Stift nach</translation>
+    </message>
+    <message>
+        <source>To step %1 of %2, check %3.</source>
+        <translation>Zu Stufe %1 von %2, Prüfung %3.</translation>
     </message>
     <message>
         <source>To tell apart</source>
@@ -16474,6 +17145,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Was sich in den beiden Einrichtungen unterscheidet</translation>
     </message>
     <message>
+        <source>What each saving changed</source>
+        <translation>Was jedes Speichern geändert hat</translation>
+    </message>
+    <message>
         <source>What every bridge has stays: %1.</source>
         <translation>Was jede Brücke hat, bleibt: %1.</translation>
     </message>
@@ -16594,6 +17269,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Mausrad, + und −</translation>
     </message>
     <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
         <source>When the instrument was zeroed</source>
         <translation>Wann das Gerät auf null gestellt wurde</translation>
     </message>
@@ -16694,6 +17373,18 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
 cause</source>
         <translation>Mit dieser
 Ursache</translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation>Zurückziehen</translation>
+    </message>
+    <message>
+        <source>Withdraw the record</source>
+        <translation>Protokoll zurückziehen</translation>
+    </message>
+    <message>
+        <source>Withdraw…</source>
+        <translation>Zurückziehen…</translation>
     </message>
     <message>
         <source>Within limits</source>
@@ -16812,6 +17503,14 @@ Ursache</translation>
         <translation>Y</translation>
     </message>
     <message>
+        <source>You say that the record is complete. Every open check with a reading is closed, so that it keeps the set-up it was judged by. Somebody else reviews it.</source>
+        <translation>Hiermit wird das Protokoll als vollständig erklärt. Jede offene Prüfung mit einem Messwert wird abgeschlossen, sodass sie die Einrichtung behält, nach der sie beurteilt wurde. Jemand anderes sieht es durch.</translation>
+    </message>
+    <message>
+        <source>You stand for this record as it is now; any later change ends that. A passed shunt check says nothing about gauge bond, gauge factor, alignment or the strength of the article, and this entry is no signature: decisions stay with the responsible person.</source>
+        <translation>Die freigebende Person steht für dieses Protokoll ein, wie es jetzt ist; jede spätere Änderung beendet das. Eine bestandene Shuntprüfung sagt nichts über DMS-Klebung, k-Faktor, Ausrichtung oder die Festigkeit des Prüflings, und dieser Eintrag ist keine Unterschrift: Entscheidungen bleiben bei der verantwortlichen Person.</translation>
+    </message>
+    <message>
         <source>Your own template.</source>
         <translation>Eigene Vorlage.</translation>
     </message>
@@ -16916,6 +17615,10 @@ Ursache</translation>
         <translation>nach dem Warten</translation>
     </message>
     <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
         <source>all %1 plans</source>
         <translation>alle %1 Pläne</translation>
     </message>
@@ -16954,6 +17657,13 @@ Ursache</translation>
     <message>
         <source>and %1 more lines</source>
         <translation>und %1 weitere Zeilen</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more that are not told</source>
+        <translation>
+            <numerusform>und %n weiterer, der nicht genannt ist</numerusform>
+            <numerusform>und %n weitere, die nicht genannt sind</numerusform>
+        </translation>
     </message>
     <message>
         <source>any change</source>
@@ -17026,6 +17736,10 @@ Ursache</translation>
     <message>
         <source>balance network</source>
         <translation>Abgleichnetzwerk</translation>
+    </message>
+    <message>
+        <source>being worked out</source>
+        <translation>wird berechnet</translation>
     </message>
     <message>
         <source>being written</source>
@@ -17102,10 +17816,6 @@ Ursache</translation>
     <message>
         <source>change −0.0000 mV/V, negative</source>
         <translation>Änderung −0,0000 mV/V, negativ</translation>
-    </message>
-    <message>
-        <source>changed</source>
-        <translation>geändert</translation>
     </message>
     <message>
         <source>changed: save it as your own to keep it</source>
@@ -18028,10 +18738,6 @@ Ursache</translation>
         <translation>mit derselben Schwierigkeit, denselben Arten und derselben Anzahl ergibt sie dieselben Aufgaben, auf jedem Rechner</translation>
     </message>
     <message>
-        <source>within margin</source>
-        <translation>in Toleranz</translation>
-    </message>
-    <message>
         <source>without a group</source>
         <translation>ohne Gruppe</translation>
     </message>
@@ -18110,6 +18816,10 @@ Ursache</translation>
         <translation>◆ Fehler</translation>
     </message>
     <message>
+        <source>○ open</source>
+        <translation>○ offen</translation>
+    </message>
+    <message>
         <source>○ terminal  ● gauge end</source>
         <translation>○ Anschluss  ● DMS-Ende</translation>
     </message>
@@ -18122,6 +18832,10 @@ Ursache</translation>
         <translation>● innerhalb der Grenzen</translation>
     </message>
     <message>
+        <source>⚠ The history does not hold together: entry %1 from the beginning was altered, or one before it was altered, removed or put in.</source>
+        <translation>⚠ Der Verlauf ist nicht schlüssig: Eintrag %1 von Anfang an wurde geändert, oder einer davor wurde geändert, entfernt oder eingefügt.</translation>
+    </message>
+    <message>
         <source>✓ Right.</source>
         <translation>✓ Richtig.</translation>
     </message>
@@ -18132,6 +18846,10 @@ Ursache</translation>
     <message>
         <source>✓ right</source>
         <translation>✓ richtig</translation>
+    </message>
+    <message>
+        <source>✓ settled</source>
+        <translation>✓ erledigt</translation>
     </message>
     <message>
         <source>✗ Wrong. Right is: %1.</source>
