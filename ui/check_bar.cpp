@@ -9,7 +9,9 @@
 #include <QToolButton>
 
 #include "core/document/edits.h"
+#include "core/units/notation.h"
 #include "ui/parts.h"
+#include "ui/quantity_edit.h"
 #include "ui/text_form_dialog.h"
 #include "ui/theme.h"
 
@@ -21,6 +23,26 @@ void fill(QComboBox* box, const QStringList& items, int current) {
   box->clear();
   box->addItems(items);
   box->setCurrentIndex(current);
+}
+
+/// What was typed about the surroundings; nothing where nothing was.
+core::Result<core::Ambient> ambientFrom(const std::string& air, const std::string& humidity) {
+  core::Ambient ambient;
+  if (!air.empty()) {
+    const auto value = core::parseQuantity(air, core::UnitFamily::Temperature);
+    if (!value) return value.error();
+    if (!(*value > -100 && *value < 200))
+      return core::Error{"", "that is no temperature of the air", "Enter it in °C, such as 21"};
+    ambient.air = core::Temperature(*value);
+  }
+  if (!humidity.empty()) {
+    const auto value = core::parseQuantity(humidity, core::UnitFamily::Percent);
+    if (!value) return value.error();
+    if (!(*value >= 0 && *value <= 1))
+      return core::Error{"", "a relative humidity is between 0 % and 100 %", "Enter it such as 45 %"};
+    ambient.humidity = *value;
+  }
+  return ambient;
 }
 
 int rowOf(const std::optional<std::size_t>& index) { return index ? static_cast<int>(*index) + 1 : 0; }
@@ -112,14 +134,24 @@ void CheckBar::closeOrReopen() {
 void CheckBar::editDetails() {
   if (!m_session.check()) return;
   const core::Check& check = *m_session.check();
-  TextFormDialog dialog(tr("Details of the check"),
-                        {{tr("Name"), toQString(check.name), tr("pre-test")},
-                         {tr("Date"), toQString(check.date), tr("2026-05-31")},
-                         {tr("Made by"), toQString(check.person), {}},
-                         {tr("Remark"), toQString(check.remark), {}}},
-                        this);
+  TextFormDialog dialog(
+      tr("Details of the check"),
+      {{tr("Name"), toQString(check.name), tr("pre-test")},
+       {tr("Date"), toQString(check.date), tr("2026-05-31")},
+       {tr("Made by"), toQString(check.person), {}},
+       {tr("Remark"), toQString(check.remark), {}},
+       {tr("Air temperature"),
+        check.ambient.air ? quantityText(check.ambient.air->base(), core::UnitFamily::Temperature)
+                          : QString(),
+        tr("21 °C; empty: not noted")},
+       {tr("Relative humidity"),
+        check.ambient.humidity ? quantityText(*check.ambient.humidity, core::UnitFamily::Percent) : QString(),
+        tr("45 %; empty: not noted")}},
+      this);
   if (dialog.exec() != QDialog::Accepted) return;
   if (dialog.text(0).empty()) return emit refused(tr("A check needs a name: nothing was changed."));
+  const auto ambient = ambientFrom(dialog.text(4), dialog.text(5));
+  if (!ambient) return emit refused(tr("Nothing was changed: %1").arg(toText(ambient.error())));
   core::Channel channel = *m_session.channel();
   for (std::size_t k = 0; k < channel.checks.size(); ++k)
     if (k != *m_session.selection().check && channel.checks[k].name == dialog.text(0))
@@ -129,6 +161,7 @@ void CheckBar::editDetails() {
   edited.date = dialog.text(1);
   edited.person = dialog.text(2);
   edited.remark = dialog.text(3);
+  edited.ambient = *ambient;
   m_session.editChannel(tr("Change check details"), std::move(channel));
 }
 

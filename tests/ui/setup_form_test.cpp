@@ -101,6 +101,8 @@ TEST_F(Form, EveryFieldIsEditedAsOneUndoStep) {
       {"limitRelative", "0,5", [&] { return setup().limits.relative; }, 0.005},
       {"limitLeast", "2", [&] { return setup().limits.least.base(); }, 2},
       {"limitZeroReturn", "0.2 %", [&] { return setup().limits.zeroReturn; }, 0.002},
+      {"limitChange", "0.7 %", [&] { return setup().limits.change; }, 0.007},
+      {"limitZeroChange", "0.3 %", [&] { return setup().limits.zeroChange; }, 0.003},
       {"coverage", "99", [&] { return setup().decision.coverage; }, 0.99},
   });
 }
@@ -492,6 +494,15 @@ TEST_F(Form, AReadingInAScaledUnitAsksForItsScale) {
   EXPECT_EQ(core::readingUnitText(setup().instrument), "kN");
   EXPECT_DOUBLE_EQ(setup().instrument.unitsPerMillivoltPerVolt, 25);
   EXPECT_FALSE(field("gaugeFactorSet")->isVisible());
+}
+
+TEST_F(Form, SaysWhichInstrumentItIs) {
+  type("identityName", "Bridge amplifier BA-8");
+  type("identitySerial", "AF-0801 input 1");
+  type("identityCertificate", "AFC-2026-0801");
+  type("identityDue", "2027-01-31");
+  EXPECT_EQ(setup().identity, (core::Identity{"Bridge amplifier BA-8", "AF-0801 input 1", "AFC-2026-0801",
+                                              std::chrono::year(2027) / 1 / 31}));
 }
 
 TEST_F(Form, ALeadIsWorkedOutFromLengthAndWireGauge) {

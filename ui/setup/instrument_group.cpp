@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QLineEdit>
+#include <QRegularExpressionValidator>
+
 #include <QCheckBox>
 #include <map>
 #include <memory>
+#include "core/units/date.h"
 
 #include "ui/setup/setup_groups.h"
 #include "ui/theme.h"
@@ -186,6 +190,33 @@ void addBalanceRows(SetupRows& rows, QGridLayout* form) {
   });
 }
 
+/// Which instrument it is, for the record alone.
+void addIdentityRows(SetupRows& rows, QGridLayout* form) {
+  const QString edit = SetupRows::tr("Change which instrument it is");
+  const auto add = [&](const QString& object, const QString& label, std::string core::Identity::*part) {
+    rows.addText(
+        form, {object, label, edit, SetupRows::tr("Instrument: %1").arg(label)},
+        [part](const Channel& c) { return c.setup.identity.*part; },
+        [part](Channel& c, const std::string& text) { c.setup.identity.*part = text; });
+  };
+  add("identityName", SetupRows::tr("Maker and type"), &core::Identity::name);
+  add("identitySerial", SetupRows::tr("Serial number, input"), &core::Identity::serial);
+  add("identityCertificate", SetupRows::tr("Certificate"), &core::Identity::certificate);
+  QLineEdit* due = rows.addText(
+      form,
+      {"identityDue", SetupRows::tr("Calibration due"), edit,
+       SetupRows::tr("Day of the instrument's next calibration, as year-month-day")},
+      [](const Channel& c) { return c.setup.identity.due ? core::dateText(*c.setup.identity.due) : ""; },
+      [](Channel& c, const std::string& text) {
+        const auto day = core::dateFromText(text);
+        if (day || text.empty()) c.setup.identity.due = day;
+      });
+  due->setPlaceholderText(QStringLiteral("2027-01-31"));
+  // What is not yet a day stays in the field as it was typed and changes nothing.
+  due->setValidator(
+      new QRegularExpressionValidator(QRegularExpression("([0-9]{4}-[0-9]{2}-[0-9]{2})?"), due));
+}
+
 }  // namespace
 
 void addInstrumentGroup(SetupRows& rows) {
@@ -194,6 +225,7 @@ void addInstrumentGroup(SetupRows& rows) {
   addReadingRows(rows, form);
   addScaleRows(rows, form);
   addBalanceRows(rows, form);
+  addIdentityRows(rows, form);
 }
 
 }  // namespace ui

@@ -61,6 +61,19 @@ void addLimitRows(SetupRows& rows, QGridLayout* form) {
   rows.addQuantity(form, {"limitZeroReturn", SetupRows::tr("Zero return, of greatest"), edit},
                    UnitFamily::Percent, valueAt([](auto& c) -> auto& { return c.setup.limits.zeroReturn; }))
       ->setLeast(0, true);
+  rows.addQuantity(
+          form,
+          {"limitChange", SetupRows::tr("Change between checks"), edit,
+           SetupRows::tr("Greatest change between two checks, of the expected reading"),
+           SetupRows::tr("What counts as unchanged from one check to another; to be fixed before the test")},
+          UnitFamily::Percent, valueAt([](auto& c) -> auto& { return c.setup.limits.change; }))
+      ->setLeast(0, true);
+  rows.addQuantity(
+          form,
+          {"limitZeroChange", SetupRows::tr("Change of zero, of greatest"), edit,
+           SetupRows::tr("Greatest change of the zero reading between two checks, of the greatest expected")},
+          UnitFamily::Percent, valueAt([](auto& c) -> auto& { return c.setup.limits.zeroChange; }))
+      ->setLeast(0, true);
 }
 
 void addDecisionRows(SetupRows& rows, QGridLayout* form) {
