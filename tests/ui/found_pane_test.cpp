@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QSignalSpy>
@@ -92,6 +93,33 @@ TEST_F(FoundPaneTest, AnAmbiguousRunIsNotTakenBeforeTheUserChooses) {
   ASSERT_EQ(pane.toTake().size(), 1u);
   EXPECT_EQ(pane.toTake()[0]->reading, 1u);
   EXPECT_TRUE(text("recordingLevels", 4, FindTable::Step).startsWith("5"));
+}
+
+TEST_F(FoundPaneTest, AmongManyChannelsThoseNotTickedAreFoundAtOnce) {
+  auto* only = pane.findChild<QCheckBox*>("onlyNotTicked");
+  EXPECT_FALSE(only->isVisible()) << "there are few channels";
+  while (document.channels.size() < 20)
+    document = core::withChannelInserted(document, document.channels.size(), sample::nineStepChannel());
+  auto read = std::make_shared<RecordingRead>();
+  auto open = std::make_shared<OpenRecording>();
+  open->recording.columns = {{"TP-01", "", {}}, {"TP-01 (2)", "", {}}};
+  read->open = open;
+  core::LevelMatch plain, ambiguous;
+  plain.runs.push_back({matchFrom(0), {}});
+  ambiguous.runs.push_back({matchFrom(0, 4), {matchFrom(0, 5)}});
+  find.match = plain;
+  read->finds = {find, find};
+  read->finds[1].use = {1, 1};
+  read->finds[1].match = ambiguous;
+  pane.showRead(document, read, 0);
+  ASSERT_TRUE(only->isVisible());
+  only->click();
+  QTableView* channels = table("recordingChannels");
+  EXPECT_TRUE(channels->isRowHidden(0)) << "it is ticked";
+  EXPECT_FALSE(channels->isRowHidden(1)) << "it can be read in two ways";
+  EXPECT_TRUE(channels->isRowHidden(2)) << "the recording has no column of it";
+  only->click();
+  EXPECT_FALSE(channels->isRowHidden(0));
 }
 
 TEST_F(FoundPaneTest, OneOfSeveralRunsIsChosenInItsRow) {
