@@ -391,6 +391,8 @@ class Comparing {
       if (repeats) most = std::max(most.value_or(0), *repeats);
     };
     ask(m_comparison.gain, m_gainSpread);
+    // What moved along no line is no better known for being repeated.
+    hopeless = hopeless || (m_comparison.gainWidened && changeOf(m_comparison.gain) == Change::CannotTell);
     ask(m_comparison.zero, m_zeroSpread);
     for (const std::size_t k : m_compared) ask(m_comparison.steps[k].moved, m_stepSpread[k]);
     if (!hopeless) m_comparison.repeats = most;
@@ -482,6 +484,7 @@ Comparison compare(const Channel& channel, const ChannelEvaluation& evaluation, 
   if (!comparison.reason.empty()) return comparison;
   Comparing(first, second, comparison).run();
   comparison.change = worstOf(comparison, hasZeroStep(first.setup) && hasZeroStep(second.setup));
+  if (comparison.change != Change::CannotTell) comparison.repeats.reset();
   comparison.verdict =
       verdictOf(comparison.change, first.evaluation.assessment.verdict, second.evaluation.assessment.verdict);
   comparison.reason = comparisonSentence(channel, evaluation, comparison, before, after);

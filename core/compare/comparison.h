@@ -60,8 +60,8 @@ struct Comparison {
   ScatterFrom scatterFrom = ScatterFrom::Stated;
   std::optional<double> scatter;  ///< of one reading, when it is from residuals
   std::optional<double> scatterDof;
-  /// How often both checks would have to be made for what cannot be told now to be told; none when nothing is
-  /// open or no number of repeats would do (the reason says which).
+  /// How often both checks would have to be made for what cannot be told now to be told; none unless
+  /// `change` is CannotTell, and when no number of repeats would do (the reason says so).
   std::optional<unsigned> repeats;
   Change change = Change::NotCompared;   ///< the worst of gain, zero and steps
   Verdict verdict = Verdict::NotJudged;  ///< pass: unchanged or harmless, and both checks pass

@@ -258,6 +258,11 @@ std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& ev
   return figures;
 }
 
+std::string probabilityText(double probability, bool named) {
+  if (probability < 1e-4) return shown(std::string(named ? "p < 0.0001" : "< 0.0001"));
+  return (named ? "p = " : "") + shown(formatNumber(probability, 2));
+}
+
 std::vector<Entry> comparedFigures(const Channel& channel, const Comparison& comparison, std::size_t before) {
   const std::string unit = " " + readingUnitText(setupOf(channel, channel.checks[before]).instrument);
   const auto& [gain, zero] = std::tie(comparison.gain, comparison.zero);
@@ -269,8 +274,8 @@ std::vector<Entry> comparedFigures(const Channel& channel, const Comparison& com
   if (gain && gain->en)
     figures.push_back({say("E_n of the change of gain"), shown(formatFixed(*gain->en, 2))});
   if (comparison.jointProbability)
-    figures.push_back({say("All steps together, if nothing moved"),
-                       "p = " + shown(formatNumber(*comparison.jointProbability, 2))});
+    figures.push_back(
+        {say("All steps together, if nothing moved"), probabilityText(*comparison.jointProbability, true)});
   if (comparison.repeats)
     figures.push_back({say("Repeats of both checks that would tell"), std::to_string(*comparison.repeats)});
   return figures;

@@ -35,6 +35,9 @@ std::string decisionText(const Decision& decision);
 /// merit with uncertainty, limit and verdict, steps judged.
 std::vector<Entry> figuresOf(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t check);
 
+/// A probability to two digits, "< 0.0001" when it is less; with its letter: "p = 0.92", "p < 0.0001".
+std::string probabilityText(double probability, bool named = false);
+
 /// Figures of a comparison: change of gain and zero with margin and result, E_n, all steps together, repeats.
 std::vector<Entry> comparedFigures(const Channel& channel, const Comparison& comparison, std::size_t before);
 /// The same, then both slopes and both zero returns.

@@ -81,10 +81,8 @@ std::string readingCell(const std::optional<Reading>& reading, int decimals) {
   return reading ? shown(shownNumber(reading->base(), decimals)) : std::string();
 }
 
-/// A probability to two digits; what is below 0.0001 is said to be.
 std::string probabilityCell(const std::optional<double>& probability) {
-  if (!probability) return {};
-  return shown(*probability < 1e-4 ? "< 0.0001" : formatNumber(*probability, 2));
+  return probability ? probabilityText(*probability) : std::string();
 }
 
 /// Value, U, margin and both probabilities.
@@ -93,7 +91,7 @@ void addDifferenceCells(const std::optional<Difference>& moved, TableRow& row) {
   const int places = moved->expanded && *moved->expanded > 0 ? decimalsOfUncertainty(*moved->expanded)
                                                              : decimalsOfUncertainty(moved->margin);
   const auto more = {shown(shownNumber(moved->value, std::min(places, 9))),
-                     shown(shownUncertainty(moved->expanded)), shown(formatNumber(moved->margin, 4)),
+                     shown(shownUncertainty(moved->expanded)), shown(formatNumber(moved->margin, 3)),
                      probabilityCell(moved->pDifferent), probabilityCell(moved->pEquivalent)};
   row.cells.insert(row.cells.end(), more);
 }
@@ -105,9 +103,9 @@ std::string comparisonNote(const Setup& setup, const Comparison& comparison) {
       "and that beyond margin is not.",
       {shown(formatQuantity(setup.decision.coverage, UnitFamily::Percent, {}, 4))});
   if (comparison.jointProbability)
-    note += " " + say("All steps together, if nothing moved: p = {1}; from 0.05 on no single step counts as "
+    note += " " + say("All steps together, if nothing moved: {1}; from 0.05 on no single step counts as "
                       "changed.",
-                      {probabilityCell(comparison.jointProbability)});
+                      {probabilityText(*comparison.jointProbability, true)});
   return note;
 }
 

@@ -206,6 +206,20 @@ TEST(Comparison, SingleStepsDoNotCountWhileAllTogetherAreAsIfNothingHadChanged) 
   EXPECT_NE(comparison.steps[1].reason.find("as if nothing had changed"), std::string::npos);
 }
 
+TEST(Comparison, AZeroThatRunsAwayIsNoChangeOfGainKnownToAThousandth) {
+  // Drift by 20 a step: +1 to +3 lie at small times and -1 to -3 at large ones, so that it looks like a
+  // slope.
+  Channel channel = withUncertainty(preAndPost(1, 1), 0.5);
+  for (std::size_t k = 0; k < 9; ++k)
+    channel.checks[1].readings[k]->mean += Reading(-20.0 * static_cast<double>(k));
+  const Comparison drifting = compared(channel);
+  EXPECT_TRUE(drifting.gainWidened);
+  EXPECT_GT(*drifting.gain->halfWidth95, std::abs(drifting.gain->value));
+  EXPECT_EQ(drifting.change, Change::Changed) << "by its steps";
+  EXPECT_TRUE(says(drifting, "did not move along a line")) << drifting.reason;
+  EXPECT_FALSE(drifting.repeats);
+}
+
 TEST(Comparison, StepsThatAgreeDoNotPassWhileACheckCannotTell) {
   // The limit is 1 %, the usual uncertainties are some tenths of that: a guard band of fifty U is wider.
   const Comparison comparison = compared([](core::Setup& s) {
