@@ -24,6 +24,7 @@ Only the standard library is used, and of random numbers only random() with a se
 Python promises to keep, so that every run gives the same bytes.
 """
 import argparse
+import hashlib
 import json
 import os
 import random
@@ -217,6 +218,10 @@ class Resistor:
     certified_ohm: float = 0.0  # value by its certificate; 0 without one
     due: str = "2028-03-31"
     note: str = ""
+
+    def certificate(self):
+        """The number of its certificate; empty without one."""
+        return f"AFC-2026-{self.id[-4:]}" if self.certified_ohm else ""
 
     def ohm(self):
         return self.certified_ohm or self.nominal_kohm * 1000.0
@@ -445,7 +450,8 @@ def day(due):
 
 
 def resistor_json(r):
-    certificate = {"value_ohm": r.certified_ohm, "expanded_ohm": r.expanded_ohm(), "coverage_factor": 2}
+    certificate = {"value_ohm": r.certified_ohm, "expanded_ohm": r.expanded_ohm(), "coverage_factor": 2,
+                   "number": r.certificate()}
     return ({"id": r.id, "nominal_ohm": r.nominal_kohm * 1000.0, "tolerance": TOLERANCE}
             | ({"certificate": certificate} if r.certified_ohm else {}) | day(r.due)
             | {"rating_W": 0.25, "fitted_in": r.fitted_in, "note": r.note})
@@ -475,6 +481,8 @@ def shunt_json(s):
              "wires_ohm": s.wires_ohm, "contact_ohm": 0}
     if s.part:
         shunt["part"] = {"id": s.part} | day(RESISTORS[s.part].due) | {"rating_W": 0.25}
+        if RESISTORS[s.part].certificate():
+            shunt["part"]["certificate"] = RESISTORS[s.part].certificate()
     if s.jumpers:
         shunt["jumpers"] = [{"from": pin_json(a, None), "to": pin_json(b, None)} for a, b in s.jumpers]
     return shunt
@@ -496,6 +504,26 @@ def known_of(c):
 
 # In the order that the program keeps statements in.
 INPUT_ORDER = ["arm", "shunt", "gain"]
+
+
+# Which input of the hall's amplifiers each channel is on, and what it belongs with.
+INPUTS = {"TP-01": ("BA-8", 1, "front spar"), "TP-02": ("BA-8", 2, "front spar"), "TP-11": ("BA-8", 3, "rear spar"),
+          "TP-12": ("BA-8", 4, "rear spar"), "TP-21": ("BA-8", 5, "elevator drive"), "TP-31": ("BA-8", 6, "fin"),
+          "LC-1": ("BA-1", 1, "load")}
+AMPLIFIERS = {"BA-8": ("AF-0801", "AFC-2026-0801", "2027-01-31"), "BA-1": ("AF-0803", "AFC-2025-0803", "2026-11-30")}
+
+
+def identity_json(c):
+    if c.name not in INPUTS:
+        return {}
+    kind, number, _ = INPUTS[c.name]
+    label, certificate_number, due = AMPLIFIERS[kind]
+    return {"identity": {"name": f"Bridge amplifier {kind}", "serial": f"{label} input {number}",
+                         "certificate": certificate_number} | day(due)}
+
+
+def group_json(c):
+    return {"group": INPUTS[c.name][2]} if c.name in INPUTS else {}
 
 
 def setup_json(c):
@@ -520,6 +548,7 @@ def setup_json(c):
             "balance": {"kind": "none", "potentiometer_ohm": 10e3, "limiting_ohm": 100e3, "wiper": 0.5},
             "grounding": "floating",
         },
+    } | identity_json(c) | {
         "acquisition": {
             "sample_rate_Hz": SAMPLES_PER_SECOND,
             "filter": {"kind": "butterworth", "order": 1, "cutoff_Hz": CUTOFF_HZ, "window_s": 0.1},
@@ -530,8 +559,8 @@ def setup_json(c):
         "sequence": [{"label": label, "closed": [s.name for s in closed], "hold_s": c.step_s - c.settle_s,
                       "settle_s": c.settle_s}
                      for label, closed in steps(c)],
-        "limits": {"relative": 0.01, "least": c.least, "zero_return": 0.005,
-                   "linearity_from": "least_squares", "merits": c.merits},
+        "limits": {"relative": 0.01, "least": c.least, "zero_return": 0.005, "change": 0.01,
+                   "zero_change": 0.005, "linearity_from": "least_squares", "merits": c.merits},
         "decision": {"rule": c.rule, "coverage": 0.9545, "guard_factor": 1, "conformity": 0.95,
                      "greatest_share": 1 / 3},
         "uncertainties": [{"of": of} | ({"at": at} if at else {}) | what 
@@ -544,12 +573,12 @@ def setup_json(c):
 def document_json(title, note, channels):
     stocked = any(shunt.part for c in channels for shunt in c.up + c.down)
     return {
-        "format": "shuntwright", "version": 6, "title": title, "site": "Alder Fen Test Hall",
+        "format": "shuntwright", "version": 7, "title": title, "site": "Alder Fen Test Hall",
         "article": "Sandpiper two-seat training glider, tailplane", "person": "",
         "note": f"{MARK} {note}",
         "stock": stock_json(STOCK if stocked else []),
-        "channels": [{"name": c.name, "note": c.note, "setup": setup_json(c), "checks": [], "ohm_readings": []}
-                     for c in channels],
+        "channels": [{"name": c.name, "note": c.note} | group_json(c) |
+                     {"setup": setup_json(c), "checks": [], "ohm_readings": []} for c in channels],
     }
 
 
@@ -561,9 +590,9 @@ def smallest():
                    [Shunt("174.65k on arm 1", 174650.0, "1b", "1e", 0.0)], factor=2.0, merits={})
 
 
-ONE_LINE = {"gauge", "rating", "arms_ohm", "balance", "acquisition", "limits", "decision"}  # containers
+ONE_LINE = {"identity", "ambient", "gauge", "rating", "arms_ohm", "balance", "acquisition", "limits", "decision"}  # containers
 ONE_LINE_INSIDE = {"resistors", "boxes", "series", "leads", "pins", "shunts", "sequence", "readings",
-                   "uncertainties", "correlation_groups"}  # of such
+                   "uncertainties", "correlation_groups", "other_levels", "remarks", "sign_off"}  # of such
 
 
 def number_text(value):
@@ -600,6 +629,104 @@ PLANS = {
 BUILT_SEED = 20260504
 RECORDINGS = {"pre_test.csv": ("pre", 20260511), "post_test.csv": ("post", 20260513)}
 CHECK_DATES = {"pre": "2026-05-11", "post": "2026-05-13"}
+SAVED_AT = {"pre": "1778493600", "post": "1778664600"}  # 2026-05-11T10:00:00Z, 2026-05-13T09:30:00Z
+
+
+# --- the record of the demo ---------------------------------------------------------------------------
+
+def canonical(value):
+    """RFC 8785: keys sorted, no white space, numbers as ECMAScript writes them. Keys here are ASCII."""
+    if isinstance(value, dict):
+        return "{" + ",".join(f"{json.dumps(k)}:{canonical(v)}" for k, v in sorted(value.items())) + "}"
+    if isinstance(value, list):
+        return "[" + ",".join(canonical(v) for v in value) + "]"
+    if isinstance(value, bool) or value is None or isinstance(value, str):
+        return json.dumps(value, ensure_ascii=False)
+    number = float(value)
+    if number.is_integer() and abs(number) < 1e21:
+        return str(int(number))
+    digits, _, power = f"{number!r}".partition("e")
+    if power:  # Python begins with powers at 1e-5, ECMAScript at 1e-7
+        power = int(power)
+        if power < -6:
+            return f"{digits}e{power}"
+        sign, digits = ("-", digits[1:]) if digits[0] == "-" else ("", digits)
+        return f"{sign}0.{'0' * (-power - 1)}{digits.replace('.', '')}"
+    return digits
+
+
+def sha256(text):
+    return hashlib.sha256(text.encode("utf-8")).hexdigest()
+
+
+def fingerprint(document):
+    """Of the content, without what comes after the fact."""
+    content = json.loads(json.dumps(document))
+    for key in ("version", "sign_off", "history", "fingerprint"):
+        content.pop(key, None)
+    for channel in content["channels"]:
+        for check in channel["checks"]:
+            check.pop("remarks", None)
+    content["channels"] = [sha256(canonical(channel)) for channel in content["channels"]]
+    return sha256(canonical(content))
+
+
+def add_revision(document, person, time, changes):
+    document.pop("fingerprint")  # it stands behind the history
+    entry = {"time": time, "person": person, "program": document["history"][-1]["program"], "changes": changes,
+             "fingerprint": fingerprint(document)}
+    document["history"].append(entry | {"chain": sha256(document["history"][-1]["chain"] + canonical(entry))})
+    document["fingerprint"] = entry["fingerprint"]
+
+
+def with_member(value, key, member, before):
+    """The object with a member in front of another one, or at its end."""
+    at = list(value).index(before) if before in value else len(value)
+    items = list(value.items())
+    return dict(items[:at] + [(key, member)] + items[at:])
+
+
+AMBIENT = {"pre-test": {"air_degC": 19.5, "humidity": 0.48}, "post-test": {"air_degC": 21, "humidity": 0.52}}
+PREPARED, REVIEWED = "P. Heron", "R. Larch"
+REMARKS = {
+    ("TP-12", "pre-test"): {"step": 2, "person": REVIEWED, "time": "2026-05-13T15:20:00Z",
+                            "text": "The sign is opposite to the plan in every step: on which arm are the shunts?",
+                            "settled": False},
+    ("TP-02", "post-test"): {"step": 6, "person": REVIEWED, "time": "2026-05-13T15:24:00Z",
+                             "text": "Moves while the check runs. Was the insulation measured?", "settled": False},
+    ("TP-31", "post-test"): {"person": REVIEWED, "time": "2026-05-13T15:26:00Z",
+                             "text": "One resistor is overdue; its value was compared with AF-0172 on the day.",
+                             "settled": True},
+}
+
+
+def add_record(document):
+    """Who did what with the checks: ambient noted, submitted, returned with remarks."""
+    for channel in document["channels"]:
+        channel["checks"] = [with_member(check, "ambient", AMBIENT[check["name"]], "recording")
+                             for check in channel["checks"]]
+    first = ", ".join(channel["name"] for channel in document["channels"][:3])
+    changes = [f"{len(document['channels'])} channels ({first}, …): check {name}: ambient entered"
+               for name in ("post-test", "pre-test")]
+    document = with_member(document, "sign_off", [], "history")
+    add_revision(document, PREPARED, "2026-05-13T13:05:00Z", changes)
+    about = document["fingerprint"]
+    document["sign_off"].append({"stage": "submitted", "person": PREPARED, "time": "2026-05-13T13:10:00Z",
+                                 "remark": "", "fingerprint": about})
+    add_revision(document, PREPARED, "2026-05-13T13:12:00Z", [f"submitted by {PREPARED}"])
+    told = []
+    for channel in document["channels"]:
+        for check in channel["checks"]:
+            if remark := REMARKS.get((channel["name"], check["name"])):
+                check["remarks"] = [remark]
+                at = f" at step {remark['step']}" if "step" in remark else ""
+                told.append(f"{channel['name']}, check {check['name']}: remark of {REVIEWED}{at} added")
+    document["sign_off"].append({"stage": "returned", "person": REVIEWED, "time": "2026-05-13T15:30:00Z",
+                                 "remark": "TP-12 and TP-02 need a finding before this can be accepted, see the remarks",
+                                 "fingerprint": about})
+    add_revision(document, REVIEWED, "2026-05-13T15:31:00Z",
+                 told + [f"returned by {REVIEWED}: {document['sign_off'][-1]['remark']}"])
+    return document
 
 
 def write(folder, name, text):
@@ -613,11 +740,15 @@ def make_demo(folder, program):
     source = os.path.join(folder, "plan.bridgecal")
     for name, (recording, _) in RECORDINGS.items():
         done = subprocess.run([program, "check", source, "--recording", os.path.join(folder, name),
-                               "--as", recording, "--date", CHECK_DATES[recording], "--save", path],
+                               "--as", recording, "--date", CHECK_DATES[recording], "--person", PREPARED,
+                               "--save", path], env=os.environ | {"SOURCE_DATE_EPOCH": SAVED_AT[recording]},
                               stdout=subprocess.DEVNULL, check=False)
         if done.returncode not in (0, 1):  # 1: a channel fails, as planted
             sys.exit(f"make_examples.py: the check of {name} could not be done")
         source = path
+    with open(path, encoding="utf-8") as file:
+        document = add_record(json.load(file))
+    write(folder, "demo.bridgecal", laid_out(document) + "\n")
 
 
 def main():
@@ -626,7 +757,8 @@ def main():
     parser.add_argument("--program", metavar="SHUNTWRIGHT", help="the built program, to make demo.bridgecal")
     chosen = parser.parse_args()
     for name, (title, note, channels) in PLANS.items():
-        write(chosen.out, name, laid_out(document_json(title, note, channels)) + "\n")
+        document = document_json(title, note, channels)
+        write(chosen.out, name, laid_out(document | {"fingerprint": fingerprint(document)}) + "\n")
     for name, (recording, seed) in RECORDINGS.items():
         write(chosen.out, name, recording_text(recording, seed))
     if chosen.program:
