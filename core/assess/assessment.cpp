@@ -41,7 +41,7 @@ std::string plainReason(const Ground& ground, Reading expected, const StepAssess
         "a shunt on the neighbouring arm",
         {change, words(expected.base())});
   return say("Changed by {1} from zero, {2} from expected, {3} the limit of {4}",
-             {change, words(away), (away <= limit ? "within" : "beyond"), words(limit)});
+             {change, words(away), (away <= limit ? say("within") : say("beyond")), words(limit)});
 }
 
 std::string stepReason(const Ground& ground, std::size_t step, Reading expected,

@@ -163,8 +163,8 @@ MeritFigure repeatability(const MeritGround& ground) {
   if (ground.levels.size() < 2) return figure;
   for (const EqualSteps& level : ground.levels) {
     if (ground.isZeroLevel(level)) continue;
-    takeSpread(ground, ground.approached(level, Approach::Rising), "rising", figure);
-    takeSpread(ground, ground.approached(level, Approach::Falling), "falling", figure);
+    takeSpread(ground, ground.approached(level, Approach::Rising), sayName("rising"), figure);
+    takeSpread(ground, ground.approached(level, Approach::Falling), sayName("falling"), figure);
   }
   figure.denominator = std::abs(ground.measuredSpan());
   if (figure.missing.empty() && figure.denominator == 0) return missing(say(noSpan));
@@ -257,8 +257,9 @@ MeritFigure symmetry(const MeritGround& ground) {
     figure.weights.push_back((plus.weights[i] - minus.weights[i]) * figure.denominator);
   figure.definition =
       say("slope of the positive half, zero steps included, less that of the negative half; measured against "
-          "expected reading by {1} least squares, of the expected slope",
-          {plus.hasUsedCovariance && minus.hasUsedCovariance ? "generalised" : "ordinary"});
+          "expected reading by {1}, of the expected slope",
+          {plus.hasUsedCovariance && minus.hasUsedCovariance ? say("generalised least squares")
+                                                             : say("ordinary least squares")});
   return figure;
 }
 

@@ -159,7 +159,7 @@ std::string judgement(const MeritGround& ground, const Merit& merit) {
     return core::shown(formatFixed(100 * share, placesOf(100 * share))) + " %";
   };
   return say("{1} the limit of {2}{3}",
-             {isWithin ? "within" : "beyond", limitText(merit),
+             {isWithin ? say("within") : say("beyond"), limitText(merit),
               ruleReason(ground.setup.decision, *merit.decided, *merit.limit, shown)});
 }
 

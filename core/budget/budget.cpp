@@ -315,8 +315,8 @@ void combine(const Setup& setup, const SetupPrediction& prediction, Budget& budg
 }  // namespace
 
 std::string scopeName(const Setup& setup, Scope scope) {
-  if (scope == Scope::Chain) return "chain";
-  return isTransducer(setup.bridge) ? "load" : "strain";
+  if (scope == Scope::Chain) return say("chain");
+  return isTransducer(setup.bridge) ? say("load") : say("strain");
 }
 
 std::string scopeUnitText(const Setup& setup, Scope scope) {

@@ -28,25 +28,25 @@ Assumption absoluteTolerance(double amount, std::string_view reason) {
 
 Assumption armAssumption(const Bridge& bridge, std::size_t arm) {
   if (isTransducer(bridge))
-    return relativeTolerance(0.003, say("arms of a transducer as stated, within 0.3 %"));
+    return relativeTolerance(0.003, sayName("arms of a transducer as stated, within 0.3 %"));
   if (templateOf(bridge.type).atArticle[arm])
-    return relativeTolerance(0.003,
-                             say("gauge resistance by its package, within 0.3 %, not measured installed"));
-  return relativeTolerance(0.0005, say("completion resistors of ±0.05 % are usual"));
+    return relativeTolerance(
+        0.003, sayName("gauge resistance by its package, within 0.3 %, not measured installed"));
+  return relativeTolerance(0.0005, sayName("completion resistors of ±0.05 % are usual"));
 }
 
 Assumption leadAssumption(const Lead& lead) {
   Assumption assumption =
       std::holds_alternative<CopperWire>(lead)
-          ? relativeTolerance(0.05, say("resistance worked out from length and section, within 5 %"))
-          : relativeTolerance(0.1, say("resistance of leads as entered, within 10 %"));
+          ? relativeTolerance(0.05, sayName("resistance worked out from length and section, within 5 %"))
+          : relativeTolerance(0.1, sayName("resistance of leads as entered, within 10 %"));
   assumption.uncertainty.group = cable;
   return assumption;
 }
 
 Assumption gaugeFactorAssumption() {
   return {{.statement = Statement::Expanded, .amount = 0.01, .relative = true, .coverageFactor = 2},
-          say("gauge factors of a lot are usually stated within 1 %, k = 2")};
+          sayName("gauge factors of a lot are usually stated within 1 %, k = 2")};
 }
 
 const Shunt& shuntOf(const Setup& setup, Input input) { return setup.shunts[input.index]; }
@@ -138,42 +138,42 @@ Assumption assumptionFor(const Setup& setup, Input input) {
     case Kind::Lead:
       return leadAssumption(setup.bridge.leads[input.index]);
     case Kind::LeadTemperature:
-      return absoluteTolerance(5, say("leads within 5 K of the temperature stated"));
+      return absoluteTolerance(5, sayName("leads within 5 K of the temperature stated"));
     case Kind::Shunt:
-      return relativeTolerance(1e-4, say("calibration resistors of ±0.01 % are usual"));
+      return relativeTolerance(1e-4, sayName("calibration resistors of ±0.01 % are usual"));
     case Kind::ShuntWires:
-      return relativeTolerance(0.1, say("wires of the shunt as entered, within 10 %"));
+      return relativeTolerance(0.1, sayName("wires of the shunt as entered, within 10 %"));
     case Kind::ShuntContact:
-      return absoluteTolerance(0.05, say("a closed switch or relay contact within 50 mΩ"));
+      return absoluteTolerance(0.05, sayName("a closed switch or relay contact within 50 mΩ"));
     case Kind::LeakAcross:
     case Kind::LeakToStructure:
-      return relativeTolerance(0.5, say("insulation is known to its order only, within 50 %"));
+      return relativeTolerance(0.5, sayName("insulation is known to its order only, within 50 %"));
     case Kind::BalancePotentiometer:
-      return relativeTolerance(0.05, say("potentiometers of ±5 % are usual"));
+      return relativeTolerance(0.05, sayName("potentiometers of ±5 % are usual"));
     case Kind::BalanceLimiting:
-      return relativeTolerance(0.01, say("resistors of ±1 % are usual"));
+      return relativeTolerance(0.01, sayName("resistors of ±1 % are usual"));
     case Kind::BalanceWiper:
-      return absoluteTolerance(0.01, say("wiper set within 1 % of its travel"));
+      return absoluteTolerance(0.01, sayName("wiper set within 1 % of its travel"));
     case Kind::InputResistance:
-      return relativeTolerance(0.2, say("input resistance by its data sheet, within 20 %"));
+      return relativeTolerance(0.2, sayName("input resistance by its data sheet, within 20 %"));
     case Kind::GaugeFactor:
       return gaugeFactorAssumption();
     case Kind::FactorCoefficient:
-      return relativeTolerance(0.2, say("temperature coefficient by its data sheet, within 20 %"));
+      return relativeTolerance(0.2, sayName("temperature coefficient by its data sheet, within 20 %"));
     case Kind::GaugeTemperature:
-      return absoluteTolerance(2, say("gauges within 2 K of the temperature stated"));
+      return absoluteTolerance(2, sayName("gauges within 2 K of the temperature stated"));
     case Kind::PoissonRatio:
-      return absoluteTolerance(0.01, say("Poisson's ratio of a metal within 0.01"));
+      return absoluteTolerance(0.01, sayName("Poisson's ratio of a metal within 0.01"));
     case Kind::RatedOutput:
-      return relativeTolerance(0.001, say("rated output of a transducer within 0.1 %"));
+      return relativeTolerance(0.001, sayName("rated output of a transducer within 0.1 %"));
     case Kind::Gain:
-      return absoluteTolerance(0.0005, say("gain of a strain amplifier within 0.05 %"));
+      return absoluteTolerance(0.0005, sayName("gain of a strain amplifier within 0.05 %"));
     case Kind::Excitation:
-      return relativeTolerance(0.001, say("excitation within 0.1 %"));
+      return relativeTolerance(0.001, sayName("excitation within 0.1 %"));
     case Kind::ZeroDrift:
-      return absoluteTolerance(0.5e-6, say("zero of the instrument within 0.5 µV/V during a check"));
+      return absoluteTolerance(0.5e-6, sayName("zero of the instrument within 0.5 µV/V during a check"));
     case Kind::Rounding:
-      return absoluteTolerance(0, say("resolution not stated, taken as fine enough"));
+      return absoluteTolerance(0, sayName("resolution not stated, taken as fine enough"));
   }
   return {};
 }
@@ -266,7 +266,7 @@ std::string inputName(const Setup& setup, Input input) {
     case Kind::Gain:
       return say("gain of the instrument");
     case Kind::Excitation:
-      return setup.instrument.current ? say("excitation current") : "excitation";
+      return setup.instrument.current ? say("excitation current") : say("excitation");
     case Kind::ZeroDrift:
       return say("zero drift of the instrument");
     case Kind::Rounding:

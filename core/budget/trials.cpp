@@ -25,7 +25,7 @@ Result<ChannelTrials> runChannelTrials(const Setup& setup, const SetupPrediction
   ChannelTrials trials;
   trials.steps = drawableSteps(setup, prediction, budget.of(options.scope));
   if (trials.steps.empty())
-    return Error{"trials", say("no step has an uncertainty that could be drawn"),
+    return Error{say("trials"), say("no step has an uncertainty that could be drawn"),
                  say("Add steps that close a shunt, or mend the statement that is refused")};
   const auto model = TrialModelOfChannel::make(setup, prediction, budget, options.scope, trials.steps);
   if (!model) return model.error();

@@ -297,7 +297,7 @@ Result<BatchSolver> BatchSolver::prepare(const Network& network, const std::vect
   compiler.need(reference);
   compiler.eliminate();
   if (compiler.alike(reference))
-    return Error{"excitation", say("no voltage between the reference terminals"),
+    return Error{say("excitation"), say("no voltage between the reference terminals"),
                  say("Check the sense leads")};
   BatchSolver solver;
   compiler.finish(solver, compiler.ratio(output, reference), compiler.inputConductance());

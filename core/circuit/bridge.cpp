@@ -49,34 +49,36 @@ Result<void> requireLeak(const std::string& arm, const Leak& leak) {
 }
 
 Result<void> requireGauge(const Gauge& gauge) {
-  if (auto ok = requirePositive("gauge", gauge.nominal.base(), say("the resistance")); !ok) return ok;
-  if (auto ok = requirePositive("gauge", gauge.factor, say("the gauge factor")); !ok) return ok;
-  if (auto ok =
-          requirePositive("gauge", gaugeFactorOf(gauge), say("the gauge factor at the gauge's temperature"));
+  if (auto ok = requirePositive(say("gauge"), gauge.nominal.base(), say("the resistance")); !ok) return ok;
+  if (auto ok = requirePositive(say("gauge"), gauge.factor, say("the gauge factor")); !ok) return ok;
+  if (auto ok = requirePositive(say("gauge"), gaugeFactorOf(gauge),
+                                say("the gauge factor at the gauge's temperature"));
       !ok)
     return ok;
   const double nu = gauge.poissonRatio;
   if (nu >= 0 && nu <= 0.5) return {};
-  return Error{"gauge", say("Poisson's ratio must lie between 0 and 0.5"), say("Enter about 0.3 for metals")};
+  return Error{say("gauge"), say("Poisson's ratio must lie between 0 and 0.5"),
+               say("Enter about 0.3 for metals")};
 }
 
 Result<void> requireRating(const Rating& rating) {
-  if (auto ok = requirePositive("rating", rating.ratedOutput.base(), say("the rated output")); !ok) return ok;
-  return requirePositive("rating", rating.capacity, say("the capacity"));
+  if (auto ok = requirePositive(say("rating"), rating.ratedOutput.base(), say("the rated output")); !ok)
+    return ok;
+  return requirePositive(say("rating"), rating.capacity, say("the capacity"));
 }
 
 Result<void> requireBalance(const Balance& balance) {
   if (balance.kind == BalanceKind::None) return {};
-  if (auto ok = requirePositive("balance", balance.potentiometer.base(), say("the potentiometer")); !ok)
+  if (auto ok = requirePositive(say("balance"), balance.potentiometer.base(), say("the potentiometer")); !ok)
     return ok;
   if (balance.kind == BalanceKind::Parallel)
-    if (auto ok = requirePositive("balance", balance.limiting.base(), say("the resistor to S+")); !ok)
+    if (auto ok = requirePositive(say("balance"), balance.limiting.base(), say("the resistor to S+")); !ok)
       return ok;
-  return requireShare("balance", balance.wiper, say("the wiper's place"));
+  return requireShare(say("balance"), balance.wiper, say("the wiper's place"));
 }
 
 Result<void> requireInstrument(const Instrument& instrument) {
-  const std::string where = "instrument";
+  const std::string where = say("instrument");
   if (auto ok = requirePositive(where, instrument.gaugeFactor, say("the gauge factor set")); !ok) return ok;
   if (auto ok = requirePositive(where, instrument.bridgeFactor, say("the bridge factor set")); !ok) return ok;
   if (const auto& current = instrument.current) {

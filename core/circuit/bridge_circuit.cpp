@@ -38,7 +38,7 @@ bool joinedByTouching(Bridge bridge, const ShuntBranch& shunt) {
 
 /// Nothing is to be entered where leads touch that should not.
 Error shortedOr(Error error, const Bridge& bridge) {
-  if (error.where == "excitation" && !hookupInUse(bridge).touching.empty())
+  if (error.where == say("excitation") && !hookupInUse(bridge).touching.empty())
     error.mend = say("Part the leads that touch");
   return error;
 }
@@ -137,14 +137,14 @@ Result<Output> BridgeCircuit::solveOutput() {
   const double reference = m_solver.between(m_network.reference);
   // Rounding of potentials of at most 1 V is some 1e-16; a reference that small is no reference.
   if (!(std::abs(reference) > 1e-12))
-    return Error{"excitation", say("no voltage between the reference terminals"),
+    return Error{say("excitation"), say("no voltage between the reference terminals"),
                  leadsMend(m_bridge, say("Check the sense leads"))};
   const double ratio = m_solver.between(m_network.output) / reference;
   if (!m_nominal) return Output(ratio);
   // At a current source the voltage over P+ and P- is I / G; the instrument divides by I R.
   const double input_S = m_solver.inputConductance();
   if (!(input_S > 0))
-    return Error{"excitation", say("no current can flow from P+ to P-"),
+    return Error{say("excitation"), say("no current can flow from P+ to P-"),
                  leadsMend(m_bridge, say("Check the leads of the excitation"))};
   m_perRatio = 1 / (input_S * m_nominal->base());
   m_perInput = -ratio * m_perRatio / input_S;

@@ -65,7 +65,7 @@ Result<Indication> indicationOf(const Bridge& bridge, const Instrument& instrume
   const auto first = changeAt(ideal, before ? now.base() : (now - zero).base());
   const auto second = before ? changeAt(ideal, zero.base()) : Change{0, first ? first->slope : 0};
   if (!first || !second)
-    return Error{"instrument", say("the output is beyond what its linearisation can correct"),
+    return Error{say("instrument"), say("the output is beyond what its linearisation can correct"),
                  say("Check arms and shunts, or set no linearisation")};
   // The instrument's own gauge and bridge factor stand for those of the template.
   const double micro = 1e6 * ideal.linear / (instrument.gaugeFactor * instrument.bridgeFactor);

@@ -38,7 +38,7 @@ Result<Solver> Solver::prepare(const Network& network, Port excitation) {
   solver.m_names = network.nodes;
   solver.joinZeroOhmBranches(network);
   if (solver.joined(excitation.plus, excitation.minus))
-    return Error{"excitation",
+    return Error{say("excitation"),
                  say("{1} and {2} are joined by zero ohm: the excitation is shorted",
                      {network.nodes[excitation.plus], network.nodes[excitation.minus]}),
                  say("Give one of the resistances between them a value above zero")};

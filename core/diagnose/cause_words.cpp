@@ -89,7 +89,7 @@ std::string stepWords(const Setup& setup, std::size_t step) {
   return label.empty() ? number : number + " (" + label + ")";
 }
 
-std::string measurandWord(const Bridge& bridge) { return isTransducer(bridge) ? "Load" : "Strain"; }
+std::string measurandWord(const Bridge& bridge) { return isTransducer(bridge) ? say("Load") : say("Strain"); }
 
 double checkDuration_s(const Setup& setup) {
   if (setup.sequence.empty()) return 0;

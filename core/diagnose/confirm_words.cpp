@@ -81,7 +81,7 @@ std::string placeMeasurement(const Setup& setup, const Fault& fault) {
         "With the excitation off, close {1} and measure across each arm with it closed and open: the reading "
         "falls most at the arm that it lies on.",
         {(setup.shunts.empty() ? std::string(say("a shunt")) : setup.shunts.front().name)});
-  const std::string far = fault.index == 0 ? "gauge" : "instrument";
+  const std::string far = fault.index == 0 ? say("gauge") : say("instrument");
   return say(
       "With the excitation off, measure from each end of the shunt's wires to the {1}'s end of the lead: "
       "more than the wire's own few milliohms there means that a lead lies between.",
@@ -106,7 +106,7 @@ std::string openMeasurement(const Setup& setup, const Fault& fault) {
 /// Stretching gauge 1 acts through the wires alone, a load through the gauges too.
 std::string polarityMeasurement(const Setup& setup) {
   const int wires = outputSign(setup.bridge), gauges = gaugeSign(setup.bridge);
-  const auto way = [](int sign) { return std::string(sign > 0 ? "rise" : "fall"); };
+  const auto way = [](int sign) { return sign > 0 ? say("rise") : say("fall"); };
   return isTransducer(setup.bridge) ? say("Apply a small load of known direction: the reading must {1} with "
                                           "a load that counts as positive.",
                                           {way(wires * gauges)})

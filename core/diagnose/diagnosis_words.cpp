@@ -19,7 +19,7 @@ std::string chiSquareText(double chiSquare, int degreesOfFreedom) {
 }
 
 std::string probabilityText(double probability) {
-  return probability < 0.001 ? "below 0.001" : shown(formatNumber(probability, 2));
+  return probability < 0.001 ? say("below 0.001") : shown(formatNumber(probability, 2));
 }
 
 std::string healthyChiSquare(const Diagnosis& diagnosis) {
@@ -68,7 +68,7 @@ std::string separationText(double separation) {
 std::string tellingText(const Diagnosis& diagnosis) {
   const Explanation& first = diagnosis.explanations[0];
   const Explanation& second = diagnosis.explanations[1];
-  const std::string which = diagnosis.tied == 2 ? "them" : say("the first two");
+  const std::string which = diagnosis.tied == 2 ? say("them") : say("the first two");
   if (const auto& step = diagnosis.tellingStep)
     return say("One more step would tell {1} apart, by {2} standard uncertainties: {3}.",
                {which, separationText(step->separation), step->text});

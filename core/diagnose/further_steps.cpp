@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 
 #include "core/diagnose/cause_words.h"
 #include "core/units/language.h"
@@ -56,11 +57,15 @@ class Collector {
   }
   Place placeOf(const Shunt& shunt) const { return placeOf(shunt.a, shunt.b); }
 
+  /// The arm that lies between just these two points.
+  std::optional<std::size_t> armAcross(Place place) const {
+    for (const std::size_t arm : {0, 1, 2, 3})
+      if (place == placeOf(armBegin(arm), armEnd(arm))) return arm;
+    return std::nullopt;
+  }
   /// "across arm 2", or "from terminal P+ to terminal S-".
   std::string placeText(Place place) const {
-    for (const std::size_t arm : {0, 1, 2, 3})
-      if (place == placeOf(armBegin(arm), armEnd(arm)))
-        return say("across arm {1}", {std::to_string(arm + 1)});
+    if (const auto arm = armAcross(place)) return say("across arm {1}", {std::to_string(*arm + 1)});
     return say("from {1}", {endsText(place)});
   }
   std::string endsText(Place place) const {
@@ -160,7 +165,7 @@ class Collector {
     moved.a = place.first;
     moved.b = place.second;
     const std::size_t index = m_result.setup.shunts.size();
-    const bool arm = placeText(place).starts_with("across");
+    const bool arm = armAcross(place).has_value();
     add(textOf(moved) + (arm && isAtInstrument(place) ? ", " + endsText(place) : std::string()), {index});
     m_result.list.back().moved = std::pair(shunt, index);
     m_result.setup.shunts.push_back(std::move(moved));

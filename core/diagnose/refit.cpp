@@ -293,17 +293,17 @@ Result<DiagnosisGround> diagnosisGround(const Setup& setup, const SetupPredictio
   const bool closes = std::any_of(points.expected.begin(), points.expected.end(),
                                   [](double expected) { return expected != 0; });
   if (points.size() < 3 || !closes)
-    return Error{"readings",
+    return Error{say("readings"),
                  say("fewer than three steps with a reading, or none with a shunt closed, say too little "
                      "about causes"),
                  say("Take the readings of the whole sequence")};
   if (points.covariance.empty())
-    return Error{"uncertainty", say("a step has no uncertainty, so nothing tells large from small"),
+    return Error{say("uncertainty"), say("a step has no uncertainty, so nothing tells large from small"),
                  say("Mend the statement that the Uncertainties table marks")};
   const std::optional<double> digit = weighByLastDigit(check, points);
   auto whitening = Whitening::ofCovariance(points.covariance, points.size(), say("the covariance"));
   if (!whitening)
-    return Error{"uncertainty", say("readings without any uncertainty of their own cannot be weighed"),
+    return Error{say("uncertainty"), say("readings without any uncertainty of their own cannot be weighed"),
                  say("State the rounding of a reading in the last rows of the Uncertainties page")};
   return DiagnosisGround{setup, prediction, check, std::move(points), FreeOffset(*std::move(whitening)),
                          digit};

@@ -30,7 +30,7 @@ std::string scaleWords(const std::string& measurand, const Correction& correctio
   const auto shown = standard && *standard < std::abs(away) ? standard : std::nullopt;
   const std::string percent = shown ? warranted(100 * std::abs(away), 100 * *shown)
                                     : core::shown(formatNumber(100 * std::abs(away), 2));
-  return say("{1} reads {2} % {3}", {measurand, percent, (away > 0 ? "high" : "low")});
+  return say("{1} reads {2} % {3}", {measurand, percent, (away > 0 ? say("high") : say("low"))});
 }
 
 /// ", and the zero moves by -742 µm/m"
@@ -58,7 +58,7 @@ std::string strainWords(const Setup& setup, const Fault& fault, const std::optio
     return say("None, if the step reads as expected when it is taken again.");
   if (isOfCheckAlone(fault.kind))
     return say("None: the check alone is affected, {1} is recorded as it should be.",
-               {isTransducer(setup.bridge) ? "load" : "strain"});
+               {isTransducer(setup.bridge) ? say("load") : say("strain")});
   switch (fault.kind) {
     case CauseKind::ArmValue:
       return say("{1}{2}, if the gauge's change of resistance by strain stays as it was.",

@@ -104,7 +104,7 @@ class Causes {
     std::sort(leads.begin(), leads.end());
     leads.erase(std::unique(leads.begin(), leads.end()), leads.end());
     if (!leads.empty())
-      text += say(", with {1} inside {2} loop", {leadsText(leads), (one ? "its" : "their")});
+      text += say(", with {1} inside {2} loop", {leadsText(leads), (one ? say("its") : say("their"))});
     return text;
   }
 
@@ -180,7 +180,7 @@ struct Moved {
   std::string name;
   double volts = 0;
 
-  std::string verb() const { return volts > 0 ? "rises" : "falls"; }
+  std::string verb() const { return volts > 0 ? say("rises") : say("falls"); }
 };
 
 /// Who moves and who stays, the one that moves most first.
@@ -224,7 +224,7 @@ std::string strainText(const Bridge& bridge, const Movement& movement) {
   const std::string amount = core::shown(formatNumber(simulatedInUnit(bridge, *movement.simulated), 4)) +
                              " " + simulatedUnitText(bridge);
   if (isTransducer(bridge)) return say(", which simulates a load of {1}", {amount});
-  const std::string way = *movement.simulated < 0 ? "compression" : "tension";
+  const std::string way = *movement.simulated < 0 ? say("compression") : say("tension");
   if (bridge.hookup.gaugesReversed)
     return say(", which simulates {1}, {2}, the gauges being reversed", {way, amount});
   return say(", which simulates {1} of gauge 1, {2}", {way, amount});

@@ -40,15 +40,15 @@ Error tooLarge(std::span<const double> values, std::size_t begin) {
 
 std::optional<Error> faultOfTimes(const TimeAxis& time, std::span<const double> values) {
   if (time.size() != values.size()) {
-    return Error{"recording",
+    return Error{say("recording"),
                  say("{1} times do not pair with {2} values",
                      {std::to_string(time.size()), std::to_string(values.size())}),
                  say("Give every value its time")};
   }
   if (values.size() < 3)
-    return Error{"recording", say("it has fewer than three samples"), say("Record for longer")};
+    return Error{say("recording"), say("it has fewer than three samples"), say("Record for longer")};
   if (time.front() == time.back()) {
-    return Error{"recording", say("all times are equal"), say("Choose the column that holds the time")};
+    return Error{say("recording"), say("all times are equal"), say("Choose the column that holds the time")};
   }
   return std::nullopt;
 }
@@ -62,15 +62,15 @@ std::optional<Error> faultOfValues(std::span<const double> values, const std::st
     numbers += check.numbers;
   }
   if (numbers >= 3) return std::nullopt;
-  return Error{"recording", say("it has fewer than three numbers"),
+  return Error{say("recording"), say("it has fewer than three numbers"),
                say("Choose another column or record for longer")};
 }
 
 }  // namespace
 
 std::string_view qualityWord(LevelQuality quality) {
-  constexpr std::string_view words[] = {"good", "fair", "poor"};
-  return words[static_cast<std::size_t>(quality)];
+  constexpr std::string_view words[] = {sayLater("good"), sayLater("fair"), sayLater("poor")};
+  return sayName(words[static_cast<std::size_t>(quality)]);
 }
 
 Result<std::vector<Level>> findLevels(const TimeAxis& time, std::span<const double> values,

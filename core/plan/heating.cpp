@@ -56,9 +56,9 @@ std::optional<HeatAdvice> heatAdvice(const Setup& setup) {
   const double now = *warmest.density_W_per_m2;
   HeatAdvice advice;
   advice.verdict = now > most ? HeatVerdict::Above : now < least ? HeatVerdict::Below : HeatVerdict::Within;
-  const std::string_view where = advice.verdict == HeatVerdict::Above   ? "above"
-                                 : advice.verdict == HeatVerdict::Below ? "below"
-                                                                        : "within";
+  const std::string_view where = advice.verdict == HeatVerdict::Above   ? sayName("above")
+                                 : advice.verdict == HeatVerdict::Below ? sayName("below")
+                                                                        : sayName("within");
   advice.text =
       say("Arm {1} turns {2} mW into heat, {3} kW/m², {4} the usual {5} to {6} kW/m² (heat sink {7}; {8}). "
           "{9} would reach the upper end. From a handbook: check your gauge's data sheet.",

@@ -225,7 +225,7 @@ Result<StepTimes> leastTimes(const Acquisition& acquisition) {
   const double hold_s = std::max(leastHold_s, leastSamples * interval_s);
   const double period_s = acquisition.mains ? 1 / acquisition.mains->base() : 0;
   if (!(settle_s + hold_s + period_s <= longestStep_s))
-    return Error{"acquisition",
+    return Error{say("acquisition"),
                  say("with this sample rate, filter and mains a step would last longer than a day"),
                  say("Check their units")};
   const double holdParts = acquisition.mains ? acquisition.mains->base() : hundredths;

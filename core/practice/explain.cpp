@@ -63,7 +63,8 @@ std::string ruleOf(const Setup& setup, const Shunt& shunt) {
                {where});
   const std::string over =
       place->atOwnEnds ? "" : say(", over arm {1} and leads,", {std::to_string(place->arm + 1)});
-  return say("{1}{2} and pulls the output {3}", {where, over, (place->arm % 2 == 0 ? "down." : "up.")});
+  return say("{1}{2} and pulls the output {3}",
+             {where, over, (place->arm % 2 == 0 ? say("down.") : say("up."))});
 }
 
 }  // namespace
@@ -106,7 +107,7 @@ std::string shownSentence(const Setup& setup, std::size_t step, const Movement& 
       say("The instrument shows {1}: it reckons with the gauge factor and bridge factor as set",
           {signedReading(setup, Reading(shown))});
   text += turned ? std::string(say(" and knows nothing of reversed ")) +
-                       (hookup.gaugesReversed ? "gauges" : "wires")
+                       (hookup.gaugesReversed ? say("gauges") : say("wires"))
                  : say(" and knows neither leads nor that a bridge is not linear");
   return say("{1}. Simulated is the strain that would change the output by as much.", {text});
 }

@@ -71,16 +71,17 @@ std::string shuntText(const Bridge& bridge, const Shunt& shunt) {
 
 std::vector<Entry> givenOf(const Setup& setup) {
   const Bridge& bridge = setup.bridge;
-  std::vector<Entry> given{{"Bridge", std::string(templateOf(bridge.type).name)},
-                           {"Arms", armsText(bridge)},
-                           {"Leads", leadsText(bridge)},
-                           {"Excitation", shown(formatNumber(setup.instrument.excitation.base(), 4)) + " V"}};
+  std::vector<Entry> given{
+      {say("Bridge"), std::string(templateOf(bridge.type).name)},
+      {say("Arms"), armsText(bridge)},
+      {say("Leads"), leadsText(bridge)},
+      {say("Excitation"), shown(formatNumber(setup.instrument.excitation.base(), 4)) + " V"}};
   for (std::string sentence : hookupSentences(bridge)) {
     // A value like the others: whoever strings them together sets the full stop.
     if (sentence.ends_with('.')) sentence.pop_back();
-    given.push_back({"Connection", std::move(sentence)});
+    given.push_back({say("Connection"), std::move(sentence)});
   }
-  if (const std::string leaks = leaksText(bridge); !leaks.empty()) given.push_back({"Leak", leaks});
+  if (const std::string leaks = leaksText(bridge); !leaks.empty()) given.push_back({say("Leak"), leaks});
   for (const Shunt& shunt : setup.shunts)
     given.push_back({say("Shunt {1}", {shunt.name}), shuntText(bridge, shunt)});
   return given;
@@ -103,7 +104,7 @@ Entry instrumentEntry(const Setup& setup) {
                   {shown(formatNumber(instrument.unitsPerMillivoltPerVolt, 6)), instrument.scaledUnit});
       break;
   }
-  return {"Instrument", say("{1}; zeroed with all shunts open", {text})};
+  return {say("Instrument"), say("{1}; zeroed with all shunts open", {text})};
 }
 
 std::string signedOutput(Output output) {

@@ -82,8 +82,8 @@ std::string answerText(const Question& question) {
 }
 
 std::string sheetText(const PracticeSheet& sheet, bool answers) {
-  std::string text = std::string(say("Shunt practice: ")) + (answers ? "answers" : "questions") + "\n" +
-                     sheetName(sheet) + "\n";
+  std::string text = std::string(say("Shunt practice: ")) + (answers ? say("answers") : say("questions")) +
+                     "\n" + sheetName(sheet) + "\n";
   for (std::size_t k = 0; k < sheet.questions.size(); ++k)
     addQuestion(text, sheet.questions[k], k + 1, answers);
   return text;

@@ -80,7 +80,7 @@ bool isWithinRange(const ReviewedPlan& plan, Output output) {
 }
 
 std::vector<Mend> toOwnEnds(const PlaceGroup& group) {
-  const std::string what = group.shunts.size() == 1 ? "it" : "them";
+  const std::string what = group.shunts.size() == 1 ? say("it") : say("them");
   return {{say("Move {1} to the ends of arm {2}", {what, std::to_string(group.place.arm + 1)}),
            [group](Channel channel) {
              for (const std::size_t k : group.shunts) {
@@ -98,9 +98,10 @@ void addThroughLeads(const ReviewedPlan& plan, std::vector<Finding>& findings, c
   const Setup& setup = plan.setup();
   if (!(std::abs(error) >= leastError(setup.limits))) return;
   const std::string arm = say("arm {1}", {std::to_string(group.place.arm + 1)});
-  const std::string rest = group.shunts.size() > 1
-                               ? say(" and {1}", {countText(group.shunts.size() - 1, "other")})
-                               : std::string();
+  const std::string rest =
+      group.shunts.size() > 1
+          ? say(" and {1}", {countText(group.shunts.size() - 1, sayLater("1 other"), sayLater("{1} others"))})
+          : std::string();
   const std::string many = group.shunts.size() > 1 ? say(" do") : say(" does");
   const auto step = std::find_if(setup.sequence.begin(), setup.sequence.end(), [&](const Step& one) {
     return std::find(one.closed.begin(), one.closed.end(), group.greatest) != one.closed.end();

@@ -60,7 +60,7 @@ std::string willDo(const ReviewedPlan& plan, const Contradiction& one) {
 
 std::string saidWord(const Contradiction& one) {
   if (!one.ofLoad) return std::string(polarityWord(one.said));
-  return one.said == Polarity::Positive ? "tension" : "compression";
+  return one.said == Polarity::Positive ? say("tension") : say("compression");
 }
 
 Channel withTextsTurned(Channel channel, const std::vector<Contradiction>& wrong) {
@@ -98,7 +98,7 @@ std::vector<std::size_t> movable(const Setup& setup, const std::vector<Contradic
 
 std::vector<Mend> mendsOf(const Setup& setup, const std::vector<Contradiction>& wrong,
                           const std::vector<std::size_t>& right) {
-  const std::string text = wrong.front().byLabel ? "label" : "name";
+  const std::string text = wrong.front().byLabel ? say("label") : say("name");
   const bool all = wrong.size() > 1 && right.empty();
   std::vector<Mend> mends = {{all ? std::string(say("Correct all labels")) : say("Correct the {1}", {text}),
                               [wrong](const Channel& channel) { return withTextsTurned(channel, wrong); }}};
@@ -155,15 +155,15 @@ void addAll(const ReviewedPlan& plan, std::vector<Finding>& findings,
   const std::size_t step = wrong.front().step;
   auto mends = mendsOf(setup, wrong, {});
   if (auto mend = asTemplateMend(setup.bridge, wrong)) mends.push_back(*std::move(mend));
-  findings.push_back(
-      {FindingKind::OppositePolarity,
-       Severity::Fault,
-       step,
-       {},
-       say("Every label that says a polarity says the other one, in {1}: {2} {3}.",
-           {countText(wrong.size(), "step"), stepText(setup, step), willDo(plan, wrong.front())}),
-       whyOpposite(setup.bridge),
-       std::move(mends)});
+  findings.push_back({FindingKind::OppositePolarity,
+                      Severity::Fault,
+                      step,
+                      {},
+                      say("Every label that says a polarity says the other one, in {1}: {2} {3}.",
+                          {countText(wrong.size(), sayLater("1 step"), sayLater("{1} steps")),
+                           stepText(setup, step), willDo(plan, wrong.front())}),
+                      whyOpposite(setup.bridge),
+                      std::move(mends)});
 }
 
 /// Whether the sign of a step is beyond its uncertainty.

@@ -101,8 +101,8 @@ std::string shuntText(const Setup& setup, std::size_t shunt) {
   return say("shunt {1}", {inQuotes(setup.shunts[shunt].name)});
 }
 
-std::string countText(std::size_t count, const std::string& one) {
-  return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+std::string countText(std::size_t count, std::string_view one, std::string_view many) {
+  return count == 1 ? say(one) : say(many, {std::to_string(count)});
 }
 
 std::string joinedNames(const Setup& setup, const std::vector<std::size_t>& shunts) {
@@ -123,8 +123,10 @@ Channel withoutLevel(Channel channel, const std::vector<std::size_t>& closed) {
 }
 
 Mend withoutLevelMend(const ReviewedLevel& level, const Setup& setup) {
-  const std::string what = level.steps == 1 ? stepText(setup, level.step)
-                                            : say("the {1} with it", {countText(level.steps, "step")});
+  const std::string what =
+      level.steps == 1
+          ? stepText(setup, level.step)
+          : say("the {1} with it", {countText(level.steps, sayLater("1 step"), sayLater("{1} steps"))});
   return {say("Take {1} out", {what}),
           [closed = level.closed](const Channel& channel) { return withoutLevel(channel, closed); }};
 }

@@ -81,7 +81,8 @@ std::string percentText(double share);                                          
 std::string secondsText(double seconds);                                              ///< "1.5 s"
 std::string stepText(const Setup& setup, std::size_t step);                           ///< "step 3 \"+2\""
 std::string shuntText(const Setup& setup, std::size_t shunt);                         ///< "shunt \"R1\""
-std::string countText(std::size_t count, const std::string& one);                     ///< "1 step", "3 steps"
+/// "1 step", "3 steps": by the patterns of one and of many.
+std::string countText(std::size_t count, std::string_view one, std::string_view many);
 std::string joinedNames(const Setup& setup, const std::vector<std::size_t>& shunts);  ///< "R1 + R2"
 
 // Edits that mends are made of.

@@ -114,7 +114,7 @@ void findShortSettling(const ReviewedPlan& plan, ShortTimes& times, Duration set
                    {secondsText(step.settle.base()), needed,
                     (filtered && interval_s > 0 ? say(", and one sample more.") : ".")});
       },
-      "What is still on its way is averaged into the reading.");
+      say("What is still on its way is averaged into the reading."));
 }
 
 }  // namespace
@@ -141,7 +141,7 @@ void findShortTimes(const ReviewedPlan& plan, std::vector<Finding>& findings) {
       [](const Step& step) {
         return say("It is held for {1}, less than one second.", {secondsText(step.hold.base())});
       },
-      "A shorter mean hides drift and slow noise; at least a second a level is common practice.");
+      say("A shorter mean hides drift and slow noise; at least a second a level is common practice."));
   if (const auto& rate = acquisition.sampleRate)
     times.find(
         FindingKind::HoldTooShort, Severity::Warning,
@@ -151,7 +151,7 @@ void findShortTimes(const ReviewedPlan& plan, std::vector<Finding>& findings) {
                      {secondsText(step.hold.base()),
                       shown(formatNumber(std::floor(step.hold.base() * rate->base() / rounding), 4))});
         },
-        "The scatter of so few says little of how good their mean is.");
+        say("The scatter of so few says little of how good their mean is."));
   if (const auto& mains = acquisition.mains)
     times.find(
         FindingKind::HoldTooShort, Severity::Note,
@@ -162,7 +162,7 @@ void findShortTimes(const ReviewedPlan& plan, std::vector<Finding>& findings) {
               {secondsText(step.hold.base()), shown(formatNumber(step.hold.base() * mains->base(), 5)),
                shown(formatNumber(mains->base(), 4)), percentText(humLeft(step.hold.base(), mains->base()))});
         },
-        "A mean over whole periods takes hum out, one over broken periods does not.");
+        say("A mean over whole periods takes hum out, one over broken periods does not."));
 }
 
 }  // namespace core

@@ -33,10 +33,11 @@ Result<void> checkCandidate(const Candidate& candidate) {
 
 Result<void> checkPositions(const ResistorSearch& search) {
   if (search.positions == 0 || search.positions > mostPositions)
-    return Error{"positions", say("{1} positions cannot be searched", {std::to_string(search.positions)}),
+    return Error{say("positions"),
+                 say("{1} positions cannot be searched", {std::to_string(search.positions)}),
                  say("Choose from 1 to {1}", {std::to_string(mostPositions)})};
   if (search.fitted.size() < search.positions) return {};
-  return Error{"positions",
+  return Error{say("positions"),
                say("no position is free: {1} of {2} have a resistor already",
                    {std::to_string(search.fitted.size()), std::to_string(search.positions)}),
                say("Take a fitted resistor out, or raise the number of positions")};
@@ -44,18 +45,20 @@ Result<void> checkPositions(const ResistorSearch& search) {
 
 Result<void> checkLevels(const Setup& setup, const ResistorSearch& search) {
   constexpr std::size_t mostLevels = 100;
-  if (search.levels.empty()) return Error{"levels", say("no level is wanted"), say("Enter at least one")};
+  if (search.levels.empty())
+    return Error{say("levels"), say("no level is wanted"), say("Enter at least one")};
   if (search.levels.size() > mostLevels)
-    return Error{"levels", say("there are {1} of them", {std::to_string(search.levels.size())}),
+    return Error{say("levels"), say("there are {1} of them", {std::to_string(search.levels.size())}),
                  say("Ask for at most {1}", {std::to_string(mostLevels)})};
   for (const double level : search.levels) {
-    if (!std::isfinite(level)) return Error{"levels", say("one is no finite number"), say("Enter a number")};
-    if (level == 0) return Error{"levels", say("zero needs no resistor"), say("Leave it out")};
+    if (!std::isfinite(level))
+      return Error{say("levels"), say("one is no finite number"), say("Enter a number")};
+    if (level == 0) return Error{say("levels"), say("zero needs no resistor"), say("Leave it out")};
     if (!placeFor(search, level))
-      return Error{
-          levelText(setup.bridge, level),
-          say("{1}{2} levels", {say("there is no place for "), (level > 0 ? "positive" : "negative")}),
-          say("Choose the two nodes of the place, or leave these levels out")};
+      return Error{levelText(setup.bridge, level),
+                   say("{1}{2} levels",
+                       {say("there is no place for "), (level > 0 ? say("positive") : say("negative"))}),
+                   say("Choose the two nodes of the place, or leave these levels out")};
   }
   return {};
 }
@@ -117,7 +120,7 @@ Result<Goal> goalOf(const Setup& setup, const ResistorSearch& search, double lev
   const auto at = readingAt(setup, level);
   if (!at) return at.error();
   if (!(at->limit > 0))
-    return Error{"limits", say("they permit no deviation at {1}", {levelText(setup.bridge, level)}),
+    return Error{say("limits"), say("they permit no deviation at {1}", {levelText(setup.bridge, level)}),
                  say("Enter a limit, or count misses as shares of the level")};
   const double reading = std::abs(at->reading);
   return Goal{reading, 1 / at->limit, reading / at->limit};
@@ -308,7 +311,7 @@ Result<SearchOutcome> searchResistors(const Setup& setup, const ResistorSearch& 
   if (auto ok = checkSearch(setup, search, candidates); !ok) return ok.error();
   const std::vector<Kind> kinds = kindsOf(search, candidates);
   if (kinds.empty())
-    return Error{"stock", say("there is no resistor to choose from"),
+    return Error{say("stock"), say("there is no resistor to choose from"),
                  say("Add resistors or a series to the stock, or widen the range of values")};
   const auto problem = problemOf(setup, search, kinds);
   if (!problem) return problem.error();

@@ -58,7 +58,7 @@ std::string levelText(const Bridge& bridge, double level) {
 Result<Resistance> resistanceFor(const Setup& setup, const ShuntPlace& place, double level) {
   const Bridge& bridge = setup.bridge;
   if (!std::isfinite(level) || level == 0)
-    return Error{"level", say("zero needs no shunt"), say("Enter a level above or below zero")};
+    return Error{say("level"), say("zero needs no shunt"), say("Enter a level above or below zero")};
   const auto response = shuntResponse(setup, place);
   if (!response) return response.error();
   auto circuit = BridgeCircuit::make(bridge, setup.instrument, {});

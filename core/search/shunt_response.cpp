@@ -142,12 +142,13 @@ std::optional<std::vector<double>> seriesFor(const std::function<double(double)>
 
 Error wrongWay(const Bridge& bridge, const ShuntPlace& place, double greatest) {
   const bool positive = greatest > 0;
-  return {say("shunt place"),
-          say("{1}{2} to {3} gives {4} levels, and {5} ones are wanted there",
-              {say("a shunt from "), pointName(bridge, place.a), pointName(bridge, place.b),
-               (positive ? "negative" : "positive"), (positive ? "positive" : "negative")}),
-          say("Choose another place, such as arm {1} end to end",
-              {positive == (gaugeSign(bridge) > 0) ? "2" : "1"})};
+  return {
+      say("shunt place"),
+      say("{1}{2} to {3} gives {4} levels, and {5} ones are wanted there",
+          {say("a shunt from "), pointName(bridge, place.a), pointName(bridge, place.b),
+           (positive ? say("negative") : say("positive")), (positive ? say("positive") : say("negative"))}),
+      say("Choose another place, such as arm {1} end to end",
+          {positive == (gaugeSign(bridge) > 0) ? "2" : "1"})};
 }
 
 }  // namespace

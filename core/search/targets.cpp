@@ -57,7 +57,7 @@ Result<std::vector<std::string_view>> levelWords(std::string_view text) {
   for (std::size_t at = 0; at < text.size(); ++at)
     separated = separated || text[at] == ';' || text[at] == '\n' || isLooseComma(text, at);
   if (!separated && isDecimalOrList(text))
-    return Error{"levels", say("{1} can be read as one number and as two", {inQuotes(trimmed(text))}),
+    return Error{say("levels"), say("{1} can be read as one number and as two", {inQuotes(trimmed(text))}),
                  say("Write a point in a number, or a semicolon between two")};
   std::vector<std::string_view> words;
   for (std::size_t begin = 0; begin <= text.size();) {
@@ -94,11 +94,12 @@ Result<std::vector<double>> levelsFromText(std::string_view text, const Bridge& 
   std::vector<double> levels;
   for (const std::string_view word : *words) {
     const auto level = levelFromText(word, bridge);
-    if (!level) return Error{"levels", level.error().what, level.error().mend};
+    if (!level) return Error{say("levels"), level.error().what, level.error().mend};
     if (*level == 0)
-      return Error{"levels", say("{1} is zero, which needs no shunt", {inQuotes(word)}), say("Leave it out")};
+      return Error{say("levels"), say("{1} is zero, which needs no shunt", {inQuotes(word)}),
+                   say("Leave it out")};
     if (std::find(levels.begin(), levels.end(), *level) != levels.end())
-      return Error{"levels", say("{1} is there twice", {inQuotes(word)}), say("Leave one out")};
+      return Error{say("levels"), say("{1} is there twice", {inQuotes(word)}), say("Leave one out")};
     levels.push_back(*level);
   }
   return levels;

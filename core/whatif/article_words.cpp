@@ -94,14 +94,14 @@ std::string articleSentence(const WhatIf& whatIf, bool hidden) {
 
 std::string polarityChangeText(const WhatIfStep& step, Zeroed zeroed) {
   const auto& with = step.with(zeroed);
-  if (!with) return step.without ? say("cannot be read") : "unknown";
-  if (!step.without) return "unknown";
+  if (!with) return step.without ? say("cannot be read") : say("unknown");
+  if (!step.without) return say("unknown");
   const Polarity before = step.without->polarity, after = with->polarity;
   const ArticleSign sign = articleSign(step);
   const std::string article = sign == ArticleSign::Alone  ? say(", reads the article reversed")
                               : sign == ArticleSign::Kept ? say(", reads the article as before")
                                                           : "";
-  if (before == after) return before == Polarity::None ? "none" : say("as before{1}", {article});
+  if (before == after) return before == Polarity::None ? say("none") : say("as before{1}", {article});
   if (after == Polarity::None) return say("none instead of {1}{2}", {signText(before), article});
   return (before == Polarity::None ? say("now ") : say("reversed, now ")) + std::string(signText(after)) +
          article;

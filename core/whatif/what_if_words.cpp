@@ -124,7 +124,8 @@ class Saying {
   }
 
   static std::string growthText(double share) {
-    return core::shown(formatNumber(std::abs(100 * share), 3)) + " % " + (share < 0 ? "smaller" : "larger");
+    return core::shown(formatNumber(std::abs(100 * share), 3)) + " % " +
+           (share < 0 ? say("smaller") : say("larger"));
   }
 
   /// Whether all readings change by one share, to a ten-thousandth of the reading.

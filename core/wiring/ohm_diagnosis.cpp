@@ -315,7 +315,7 @@ Result<std::vector<OhmFault>> ohmFaults(const Setup& setup, std::span<const OhmR
   if (!model) return model.error();
   Diagnosis diagnosis(*std::move(model), readings);
   if (diagnosis.readings() == 0)
-    return Error{"ohmmeter", say("there is no reading between points that the channel has"),
+    return Error{say("ohmmeter"), say("there is no reading between points that the channel has"),
                  say("Enter what the ohmmeter showed")};
   return diagnosis.ranked(most);
 }

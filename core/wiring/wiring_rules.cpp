@@ -131,7 +131,7 @@ class Checker {
 
   static std::string missingText(const PinName& name) {
     const std::string text = pinText(name);
-    return text.empty() ? "no pin" : say("pin {1}, which is not in the list", {text});
+    return text.empty() ? say("no pin") : say("pin {1}, which is not in the list", {text});
   }
 
   /// Whether all pins are there that the shunt needs.
@@ -211,7 +211,7 @@ class Checker {
     fault.what = say("{1}: no jumper leads from {2}{3} to the bridge, so the shunt hangs on {4}",
                      {planned.name, pinUseName(end),
                       (fault.pins.empty() ? std::string() : " (" + pinText(fault.pins[0]) + ")"),
-                      (planned.jumpers.empty() ? "nothing" : say("one end"))});
+                      (planned.jumpers.empty() ? say("nothing") : say("one end"))});
     fault.mend = mendFor(shunt);
   }
 

@@ -38,8 +38,9 @@ void addFit(WorkingPart& part, const Line& line, std::size_t points, const LineU
                              (stated ? say("uncertainties follow from those of readings and predictions")
                                      : say("uncertainties follow from the scatter of the residuals"))}),
                         stated ? say("ISO/TS 28037:2010") : ""});
-  part.lines.push_back({"Slope", "b", "", withUncertainty(line.slope, line.slopeError, units.slope)});
-  part.lines.push_back({"Intercept", "a", "", withUncertainty(line.intercept, line.interceptError, units.y)});
+  part.lines.push_back({say("Slope"), "b", "", withUncertainty(line.slope, line.slopeError, units.slope)});
+  part.lines.push_back(
+      {say("Intercept"), "a", "", withUncertainty(line.intercept, line.interceptError, units.y)});
   const std::string freedom =
       std::to_string(line.degreesOfFreedom) +
       (line.degreesOfFreedom == 1 ? say(" degree of freedom") : say(" degrees of freedom"));
@@ -65,7 +66,7 @@ void addStep(WorkingPart& part, const Line& line, const CheckPoints& points, std
                             inFormula(number(x, units.x)),
                         withUncertainty(there.value, there.standard, units.y)});
   if (at >= line.residuals.size()) return;
-  part.lines.push_back({"Residual", say("r = y − ŷ"),
+  part.lines.push_back({say("Residual"), say("r = y − ŷ"),
                         fixed(y, places, units.y) + " − " + inFormula(fixed(there.value, places, units.y)),
                         fixed(line.residuals[at], places, units.y)});
   if (at < line.standardised.size())
@@ -86,7 +87,7 @@ WorkingPart linePart(const WorkingGround& ground, const Check& check, const Chec
   WorkingPart part{say("The line"), {}};
   const LineUnits units = unitsOf(ground.setup);
   if (!assessment.line) {
-    part.lines.push_back({"Line", "", "", assessment.line.error().text()});
+    part.lines.push_back({say("Line"), "", "", assessment.line.error().text()});
     return part;
   }
   const Line& line = *assessment.line;

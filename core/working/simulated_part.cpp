@@ -328,7 +328,7 @@ std::optional<Approximation> leadFormula(const Setup& setup) {
   const LeadPath path = leadPath(setup.bridge.type);
   return Approximation{
       Unit::Factor,
-      say("{1} over its reading, for the leads", {isTransducer(setup.bridge) ? "Load" : "Strain"}),
+      say("{1} over its reading, for the leads", {isTransducer(setup.bridge) ? say("Load") : say("Strain")}),
       path.words,
       path.formula,
       "(" + ohm(r) + " + " + ohm(wires) + ") / " + ohm(r),
@@ -381,7 +381,7 @@ void addInverse(WorkingPart& part, const WorkingGround& ground) {
   const auto back = circuit->solveOutput();
   if (!back) return;
   part.lines.push_back({say("{1} that gives the same output with all shunts open, whole network",
-                            {transducer ? "Load" : say("Strain of gauge 1")}),
+                            {transducer ? say("Load") : say("Strain of gauge 1")}),
                         say("v({1}) = v, solved for {2}", {letter, letter}),
                         "v(" + value + ") = " + output(*back), value});
   if (setup.bridge.type == BridgeType::FullTorsion)

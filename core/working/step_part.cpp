@@ -150,7 +150,7 @@ void addOutput(WorkingPart& part, const WorkingGround& ground) {
     formula += letters(bridge.reference);
     numbers += volts(bridge.reference);
   }
-  part.lines.push_back({ground.isZeroStep() ? say("Output with all shunts open") : "Output",
+  part.lines.push_back({ground.isZeroStep() ? say("Output with all shunts open") : say("Output"),
                         v + " = " + formula, numbers, output(now)});
 }
 
@@ -162,7 +162,7 @@ WorkingPart stepPart(const WorkingGround& ground) {
   for (const std::string& sentence : hookupSentences(setup.bridge))
     part.lines.push_back({say("Not as the template says"), "", "", sentence});
   if (ground.isZeroStep()) {
-    part.lines.push_back({"Shunts", "", "", say("all open: a zero step")});
+    part.lines.push_back({say("Shunts"), "", "", say("all open: a zero step")});
     addOutput(part, ground);
     return part;
   }

@@ -46,9 +46,9 @@ void addChange(WorkingPart& part, const WorkingGround& ground, const Check& chec
                              "m₀", "", text(zero)}
                : WorkingLine{say("Zero reference"), "m₀", "",
                              say("0: no zero step was read, readings are taken as shown")});
-  part.lines.push_back(
-      {"Change", say("y = m − m₀"), text(reading) + " − " + inFormula(text(zero)), text(*judged.change)});
-  part.lines.push_back({"Deviation", say("d = y − expected"),
+  part.lines.push_back({say("Change"), say("y = m − m₀"), text(reading) + " − " + inFormula(text(zero)),
+                        text(*judged.change)});
+  part.lines.push_back({say("Deviation"), say("d = y − expected"),
                         text(*judged.change) + " − " + inFormula(text(ground.predicted.reading)),
                         text(*judged.deviation)});
 }
@@ -67,7 +67,7 @@ void addLimit(WorkingPart& part, const WorkingGround& ground, const StepAssessme
   const std::string numbers =
       plainPercent(zero ? limits.zeroReturn : limits.relative) + " × " + readingText(setup, of);
   const std::string floor = readingText(setup, limits.least.base());
-  part.lines.push_back({zero ? say("Limit of the return to zero") : "Limit",
+  part.lines.push_back({zero ? say("Limit of the return to zero") : say("Limit"),
                         say("L = {1}", {(least ? say("max({1}, least)", {formula}) : formula)}),
                         least ? say("max({1}, {2})", {numbers, floor}) : numbers,
                         readingText(setup, judged.limit->base())});
@@ -139,7 +139,7 @@ WorkingPart verdictPart(const WorkingGround& ground, const Check& check, const C
   const StepAssessment& judged = assessment.steps[ground.step];
   const bool finite = judged.deviation && std::isfinite(judged.deviation->base());
   if (!finite) {
-    part.lines.push_back({"Verdict", "", "", std::string(verdictWord(judged.verdict))});
+    part.lines.push_back({say("Verdict"), "", "", std::string(verdictWord(judged.verdict))});
     part.lines.push_back({say("In words"), "", "", judged.reason});
     return part;
   }
