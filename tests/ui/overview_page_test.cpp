@@ -18,6 +18,7 @@
 #include <QTest>
 #include <QToolButton>
 
+#include "core/campaign/channel_list.h"
 #include "tests/support/sample_channel.h"
 #include "ui/campaign/channel_rows.h"
 #include "ui/campaign/overview_lines.h"
@@ -245,6 +246,21 @@ TEST_F(Overview, WritesTheRowsAsCsv) {
       lines[0].startsWith("\xEF\xBB\xBF"
                           "Channel,Group,"));
   EXPECT_TRUE(lines[2].startsWith("TP-1,left spar,pass,"));
+}
+
+TEST_F(Overview, WritesAListThatCanBeImportedAgain) {
+  QTemporaryDir folder;
+  ASSERT_TRUE(page.exportChannelsTo(folder.filePath("list.csv")));
+  QFile file(folder.filePath("list.csv"));
+  ASSERT_TRUE(file.open(QFile::ReadOnly));
+  const auto table = core::readListTable(file.readAll().toStdString());
+  ASSERT_TRUE(table);
+  const auto again = core::withChannelList({}, *table, core::guessedFields(*table), {});
+  ASSERT_TRUE(again);
+  ASSERT_EQ(again->added, 4U);
+  EXPECT_EQ(again->document.channels[2]->name, "TP-10");
+  EXPECT_EQ(again->document.channels[2]->group, "left spar");
+  EXPECT_FALSE(page.exportChannelsTo(folder.filePath("no/such/folder/list.csv")));
 }
 
 TEST_F(Overview, WorksNothingOutWhileItIsHidden) {

@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/campaign/channel_list.h"
 #include "ui/campaign/channel_rows.h"
 #include "ui/campaign/copies_dialog.h"
 #include "ui/campaign/edit_many_dialog.h"
@@ -196,20 +197,31 @@ void OverviewPage::showTally() {
 }
 
 void OverviewPage::exportList() {
-  const QString path =
-      QFileDialog::getSaveFileName(this, tr("Export the overview"), "channels.csv", tr("Tables (*.csv)"));
-  if (!path.isEmpty()) exportTo(path);
+  const QString rows = tr("These rows (*.csv)"), channels = tr("Channels, to be imported again (*.csv)");
+  QString chosen = rows;
+  const QString path = QFileDialog::getSaveFileName(this, tr("Export the overview"), "channels.csv",
+                                                    rows + ";;" + channels, &chosen);
+  if (!path.isEmpty()) chosen == channels ? exportChannelsTo(path) : exportTo(path);
 }
 
 bool OverviewPage::exportTo(const QString& path) {
   m_session.rows().wantAll();
   m_session.rows().waitForAll();
   const QList<QStringList> cells = m_model->allCells();
-  if (const auto written = saveBytes(path, asCsv(cells)); !written) {
+  return write(path, asCsv(cells), cells.size() - 1);
+}
+
+bool OverviewPage::exportChannelsTo(const QString& path) {
+  return write(path, QByteArray::fromStdString(core::channelListCsv(m_session.document())),
+               static_cast<qsizetype>(m_session.document().channels.size()));
+}
+
+bool OverviewPage::write(const QString& path, const QByteArray& bytes, qsizetype rows) {
+  if (const auto written = saveBytes(path, bytes); !written) {
     emit refused(tr("Not exported: %1").arg(toText(written.error())));
     return false;
   }
-  emit said(tr("Wrote %1 rows to %2.").arg(QLocale().toString(cells.size() - 1), path));
+  emit said(tr("Wrote %1 rows to %2.").arg(QLocale().toString(rows), path));
   return true;
 }
 

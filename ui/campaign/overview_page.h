@@ -28,8 +28,10 @@ class OverviewPage : public QWidget {
   void editChosen();
 
   void exportList();
-  /// As CSV. False when not written.
+  /// The rows as CSV, as sorted and filtered. False when not written.
   bool exportTo(const QString& path);
+  /// All channels as a list that can be imported again.
+  bool exportChannelsTo(const QString& path);
   /// The channels that are chosen here, or the one that is chosen everywhere while nothing is.
   std::vector<std::size_t> chosenChannels() const;
 
@@ -51,6 +53,7 @@ class OverviewPage : public QWidget {
   void restoreChoice();
   void showTally();
   void showMenu(const QPoint& at);
+  bool write(const QString& path, const QByteArray& bytes, qsizetype rows);
 
   Session& m_session;
   OverviewModel* m_model;
