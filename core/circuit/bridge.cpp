@@ -219,7 +219,7 @@ std::string pointName(const Bridge& bridge, Node node) {
       return say("gauge end of lead {1}", {leadName(wire.role)});
   for (const Wire& wire : wiresOf(bridge))
     if (pointOf(bridge, wire.from) == point) return say("instrument end of lead {1}", {leadName(wire.role)});
-  return std::string(nodeName(point));
+  return say(nodeName(point));
 }
 
 Result<void> checkBridge(const Bridge& bridge, const Instrument& instrument) {

@@ -3,12 +3,25 @@
 
 #include <algorithm>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, nodeCount> names = {
-    "P+",        "P-",          "S+",        "S-",          "sense+",    "sense-",      "arm 1 begin",
-    "arm 1 end", "arm 2 begin", "arm 2 end", "arm 3 begin", "arm 3 end", "arm 4 begin", "arm 4 end"};
+constexpr std::array<std::string_view, nodeCount> names = {"P+",
+                                                           "P-",
+                                                           "S+",
+                                                           "S-",
+                                                           "sense+",
+                                                           "sense-",
+                                                           sayLater("arm 1 begin"),
+                                                           sayLater("arm 1 end"),
+                                                           sayLater("arm 2 begin"),
+                                                           sayLater("arm 2 end"),
+                                                           sayLater("arm 3 begin"),
+                                                           sayLater("arm 3 end"),
+                                                           sayLater("arm 4 begin"),
+                                                           sayLater("arm 4 end")};
 
 }  // namespace
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
 #include "core/circuit/hookup.h"
@@ -232,7 +233,8 @@ std::string strainText(const Bridge& bridge, const Movement& movement) {
 
 std::string sentenceFrom(std::string text) {
   // Of our own words; a shunt's name stays as it is.
-  if (text.starts_with("the ")) text[0] = 'T';
+  const bool isOurs = text.starts_with("the ") || text.starts_with(say("the shunt"));
+  if (isOurs) text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));
   return text + ".";
 }
 

@@ -870,8 +870,8 @@
         <translation>Alle Stufen zusammen, wenn sich nichts bewegt hat</translation>
     </message>
     <message>
-        <source>All steps together, if nothing moved: p = {1}; from 0.05 on no single step counts as changed.</source>
-        <translation>Alle Stufen zusammen, wenn sich nichts bewegt hat: p = {1}; ab 0,05 gilt keine einzelne Stufe als geändert.</translation>
+        <source>All steps together, if nothing moved: {1}; from 0.05 on no single step counts as changed.</source>
+        <translation>Alle Stufen zusammen, wenn sich nichts bewegt hat: {1}; ab 0,05 gilt keine einzelne Stufe als geändert.</translation>
     </message>
     <message>
         <source>All {1} checks lie within the control limits.</source>
@@ -4758,6 +4758,10 @@
         <translation>Was gefunden wurde, das Schlimmste zuerst, ohne Plan und Budget.</translation>
     </message>
     <message>
+        <source>Whatever was taken after that moment was not recorded, and nothing brings it back.</source>
+        <translation>Was nach diesem Augenblick aufgenommen wurde, wurde nicht aufgezeichnet, und nichts bringt es zurück.</translation>
+    </message>
+    <message>
         <source>Who saved what</source>
         <translation>Wer was gespeichert hat</translation>
     </message>
@@ -5200,6 +5204,38 @@
     <message>
         <source>arm </source>
         <translation>Zweig </translation>
+    </message>
+    <message>
+        <source>arm 1 begin</source>
+        <translation>Anfang von Zweig 1</translation>
+    </message>
+    <message>
+        <source>arm 1 end</source>
+        <translation>Ende von Zweig 1</translation>
+    </message>
+    <message>
+        <source>arm 2 begin</source>
+        <translation>Anfang von Zweig 2</translation>
+    </message>
+    <message>
+        <source>arm 2 end</source>
+        <translation>Ende von Zweig 2</translation>
+    </message>
+    <message>
+        <source>arm 3 begin</source>
+        <translation>Anfang von Zweig 3</translation>
+    </message>
+    <message>
+        <source>arm 3 end</source>
+        <translation>Ende von Zweig 3</translation>
+    </message>
+    <message>
+        <source>arm 4 begin</source>
+        <translation>Anfang von Zweig 4</translation>
+    </message>
+    <message>
+        <source>arm 4 end</source>
+        <translation>Ende von Zweig 4</translation>
     </message>
     <message>
         <source>arm {1}</source>
@@ -10681,6 +10717,14 @@ Soll die Datei ersetzt werden?</translation>
         <translation>2026-05-31</translation>
     </message>
     <message>
+        <source>21 °C; empty: not noted</source>
+        <translation>21 °C; leer: nicht notiert</translation>
+    </message>
+    <message>
+        <source>45 %; empty: not noted</source>
+        <translation>45 %; leer: nicht notiert</translation>
+    </message>
+    <message>
         <source>90 %</source>
         <translation>90 %</translation>
     </message>
@@ -11019,6 +11063,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>After</source>
         <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>Air temperature</source>
+        <translation>Lufttemperatur</translation>
     </message>
     <message>
         <source>Align to template</source>
@@ -11461,6 +11509,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>A&amp;bbrechen</translation>
     </message>
     <message>
+        <source>Calibration due</source>
+        <translation>Kalibrierung fällig</translation>
+    </message>
+    <message>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
@@ -11547,6 +11599,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Change balance network</source>
         <translation>Abgleichnetzwerk ändern</translation>
+    </message>
+    <message>
+        <source>Change between checks</source>
+        <translation>Änderung zwischen Prüfungen</translation>
     </message>
     <message>
         <source>Change between two checks</source>
@@ -11705,6 +11761,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Änderung jeder Stufe, %1</translation>
     </message>
     <message>
+        <source>Change of zero, of greatest</source>
+        <translation>Nullpunktänderung, vom größten</translation>
+    </message>
+    <message>
         <source>Change over its expanded uncertainty; beyond 1 either way it is more than uncertainty explains</source>
         <translation>Änderung durch ihre erweiterte Unsicherheit; jenseits von 1 in einer der Richtungen ist es mehr, als die Unsicherheit erklärt</translation>
     </message>
@@ -11775,6 +11835,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Change what a pin leads to</source>
         <translation>Ziel eines Stifts ändern</translation>
+    </message>
+    <message>
+        <source>Change which instrument it is</source>
+        <translation>Angaben zum Gerät ändern</translation>
     </message>
     <message>
         <source>Changed</source>
@@ -11851,6 +11915,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Channels with a column: %1, ticked: %2.</source>
         <translation>Kanäle mit Spalte: %1, angehakt: %2.</translation>
+    </message>
+    <message>
+        <source>Channels, to be imported again (*.csv)</source>
+        <translation>Kanäle, wieder einlesbar (*.csv)</translation>
     </message>
     <message>
         <source>Charts</source>
@@ -12419,6 +12487,10 @@ in Gruppe</translation>
     <message>
         <source>Day</source>
         <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Day of the instrument&apos;s next calibration, as year-month-day</source>
+        <translation>Tag der nächsten Kalibrierung des Geräts, als Jahr-Monat-Tag</translation>
     </message>
     <message>
         <source>De&amp;lete…</source>
@@ -13181,6 +13253,14 @@ grade</translation>
         <translation>Größtes Brückensignal, das das Gerät aufnimmt</translation>
     </message>
     <message>
+        <source>Greatest change between two checks, of the expected reading</source>
+        <translation>Größte Änderung zwischen zwei Prüfungen, vom erwarteten Messwert</translation>
+    </message>
+    <message>
+        <source>Greatest change of the zero reading between two checks, of the greatest expected</source>
+        <translation>Größte Änderung des Nullwerts zwischen zwei Prüfungen, vom größten erwarteten</translation>
+    </message>
+    <message>
         <source>Greatest deviation of any reading from the line below, as a share of the measured span.</source>
         <translation>Größte Abweichung irgendeines Messwerts von der Geraden unten, als Anteil der gemessenen Spanne.</translation>
     </message>
@@ -13397,6 +13477,10 @@ grade</translation>
     <message>
         <source>Instrument</source>
         <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>Instrument: %1</source>
+        <translation>Gerät: %1</translation>
     </message>
     <message>
         <source>Interval of the budget</source>
@@ -13783,6 +13867,10 @@ grade</translation>
     <message>
         <source>Mains frequency</source>
         <translation>Netzfrequenz</translation>
+    </message>
+    <message>
+        <source>Maker and type</source>
+        <translation>Hersteller und Typ</translation>
     </message>
     <message>
         <source>Margin</source>
@@ -14303,6 +14391,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Nothing was aligned</source>
         <translation>Nichts wurde angeglichen</translation>
+    </message>
+    <message>
+        <source>Nothing was changed: %1</source>
+        <translation>Nichts wurde geändert: %1</translation>
     </message>
     <message>
         <source>Nothing was duplicated</source>
@@ -15109,6 +15201,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Abgelehnt, wo eine offene Prüfung Messwerte hat oder ein Mindestgrenzwert gesetzt ist: Ihre Zahlen bedeuteten etwas anderes.</translation>
     </message>
     <message>
+        <source>Relative humidity</source>
+        <translation>Relative Luftfeuchte</translation>
+    </message>
+    <message>
         <source>Remark</source>
         <translation>Anmerkung</translation>
     </message>
@@ -15599,6 +15695,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Serial number of the instrument</source>
         <translation>Seriennummer des Geräts</translation>
+    </message>
+    <message>
+        <source>Serial number, input</source>
+        <translation>Seriennummer, Eingang</translation>
     </message>
     <message>
         <source>Series</source>
@@ -16181,10 +16281,6 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Tabellen (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
     </message>
     <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tabellen (*.csv)</translation>
-    </message>
-    <message>
         <source>Take all these choices back</source>
         <translation>Alle diese Wahlen zurücknehmen</translation>
     </message>
@@ -16757,6 +16853,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Diese Ergebnisse gelten für das vorher Gefragte: neu suchen, um einen Satz zu verwenden.</translation>
     </message>
     <message>
+        <source>These rows (*.csv)</source>
+        <translation>Diese Zeilen (*.csv)</translation>
+    </message>
+    <message>
         <source>These rows as CSV, as sorted and filtered</source>
         <translation>Diese Zeilen als CSV, wie sortiert und gefiltert</translation>
     </message>
@@ -17135,6 +17235,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>What counts</source>
         <translation>Was zählt</translation>
+    </message>
+    <message>
+        <source>What counts as unchanged from one check to another; to be fixed before the test</source>
+        <translation>Was von einer Prüfung zur anderen als unverändert gilt; vor dem Versuch festzulegen</translation>
     </message>
     <message>
         <source>What differs</source>
