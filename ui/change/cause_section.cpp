@@ -124,7 +124,7 @@ void CauseSection::setRow(std::size_t row, const QString& value) {
   m_rows[row].value->setAccessibleName(m_rows[row].name->text() + ": " + value);
 }
 
-void CauseSection::show(const ShownChange& shown, std::shared_ptr<const core::ChangeCause> cause) {
+void CauseSection::showCause(const ShownChange& shown, std::shared_ptr<const core::ChangeCause> cause) {
   m_cause = std::move(cause);
   const bool causes = m_cause && !m_cause->diagnosis.explanations.empty();
   const QString words =

@@ -26,7 +26,7 @@ class CauseSection : public QWidget {
   explicit CauseSection(QWidget* parent = nullptr);
 
   /// None: being worked out.
-  void show(const ShownChange& shown, std::shared_ptr<const core::ChangeCause> cause);
+  void showCause(const ShownChange& shown, std::shared_ptr<const core::ChangeCause> cause);
   /// Causes and what belongs to the chosen one side by side.
   void setWide(bool wide);
   /// All that it says, a line each.

@@ -267,7 +267,7 @@ void ChangePanel::refresh() {
   showConfiguration();
   showSteps();
   showBars();
-  m_trend->show(*m_shown);
+  m_trend->showTrend(*m_shown);
   showCause();
   arrange();
   colour();
@@ -327,7 +327,7 @@ void ChangePanel::showBars() {
 }
 
 void ChangePanel::showCause() {
-  if (m_shown) m_cause->show(*m_shown, m_runner.outcome());
+  if (m_shown) m_cause->showCause(*m_shown, m_runner.outcome());
 }
 
 void ChangePanel::followStep() {

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/language.h"
 #include "ui/quantity_edit.h"
 
 namespace ui {
@@ -41,21 +42,7 @@ QString changeSign(core::Change change) {
   return QString::fromUtf8("–");
 }
 
-QString changeWord(core::Change change) {
-  switch (change) {
-    case core::Change::Unchanged:
-      return tr("unchanged");
-    case core::Change::Harmless:
-      return tr("changed within margin");
-    case core::Change::Changed:
-      return tr("changed");
-    case core::Change::CannotTell:
-      return tr("cannot tell");
-    case core::Change::NotCompared:
-      break;
-  }
-  return tr("not compared");
-}
+QString changeWord(core::Change change) { return toQString(core::say(core::changeName(change))); }
 
 QString changeText(core::Change change) { return changeSign(change) + " " + changeWord(change); }
 

@@ -112,7 +112,7 @@ core::Table TrendSection::tableOf(const ShownChange& shown) const {
   return table;
 }
 
-void TrendSection::show(const ShownChange& shown) {
+void TrendSection::showTrend(const ShownChange& shown) {
   const core::Trend& trend = shown.trend;
   setVisible(!trend.points.empty());
   if (trend.points.empty()) return;

@@ -22,7 +22,7 @@ class TrendSection : public QWidget {
  public:
   explicit TrendSection(QWidget* parent = nullptr);
 
-  void show(const ShownChange& shown);
+  void showTrend(const ShownChange& shown);
   /// Charts side by side.
   void setWide(bool wide);
 

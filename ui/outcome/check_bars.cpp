@@ -79,22 +79,6 @@ std::optional<PlotBar> barOf(const core::StepRow& row, const std::optional<doubl
   return bar;
 }
 
-/// The mark that a change wears among bars: beyond, open, or none.
-core::Verdict markOf(core::Change change) {
-  switch (change) {
-    case core::Change::Unchanged:
-    case core::Change::Harmless:
-      return core::Verdict::Pass;
-    case core::Change::Changed:
-      return core::Verdict::Fail;
-    case core::Change::CannotTell:
-      return core::Verdict::CannotTell;
-    case core::Change::NotCompared:
-      break;
-  }
-  return core::Verdict::NotJudged;
-}
-
 QString inUnit(BarUnit unit, const QString& reading) {
   switch (unit) {
     case BarUnit::Reading:
@@ -169,7 +153,7 @@ QList<PlotBar> differenceBars(const core::Channel& channel, const core::ChannelE
     if (!moved || !factor) continue;
     auto bar = barOf(row, moved->value, *factor);
     if (!bar) continue;
-    bar->verdict = markOf(moved->change);
+    bar->verdict = core::verdictOf(moved->change);
     bar->limit = times(moved->margin, *factor);
     bar->expanded = moved->halfWidth90 ? times(*moved->halfWidth90, *factor) : std::nullopt;
     bar->text = tr("Step %1. %2").arg(row.step + 1).arg(differenceSentence(*moved, in));
