@@ -41,12 +41,12 @@ std::string fromTo(double before, double after, const std::string& unit) {
   const double order = difference > 0 ? std::floor(std::log10(difference)) : 0;
   const int decimals = std::clamp(2 - static_cast<int>(order), 0, 9);
   const auto shown = [&](double value) {
-    std::string text = core::shown(formatFixed(value, decimals));
+    std::string text = formatFixed(value, decimals);
     if (decimals > 0) text.erase(text.find_last_not_of('0') + 1);
     if (text.ends_with('.')) text.pop_back();
-    return text + unit;
+    return core::shown(std::move(text));
   };
-  return say("from {1} to {2}", {shown(before), shown(after)});
+  return say("from {1}{3} to {2}{3}", {shown(before), shown(after), unit});
 }
 
 std::string voltText(double volts) {

@@ -5811,7 +5811,7 @@
     </message>
     <message>
         <source>from {1} to {2}</source>
-        <translation>von {1} nach {2}</translation>
+        <translation>von {1} zu {2}</translation>
     </message>
     <message>
         <source>from {1} to {2} or more</source>
@@ -5820,6 +5820,10 @@
     <message>
         <source>from {1} to {2} s ({3})</source>
         <translation>von {1} bis {2} s ({3})</translation>
+    </message>
+    <message>
+        <source>from {1}{3} to {2}{3}</source>
+        <translation>von {1}{3} auf {2}{3}</translation>
     </message>
     <message>
         <source>full bridge</source>
@@ -9007,7 +9011,7 @@
     </message>
     <message>
         <source>{1} while {2} hardly moves (it {3} by {4})</source>
-        <translation>{1}, während sich {2} kaum bewegt ({3} {4})</translation>
+        <translation>{1}, während sich {2} kaum bewegt ({3} um {4})</translation>
     </message>
     <message>
         <source>{1} while {2} stays</source>
@@ -9015,7 +9019,7 @@
     </message>
     <message>
         <source>{1} while {2} {3} by {4}</source>
-        <translation>{1}, während {2} {3} {4}</translation>
+        <translation>{1}, während {2} um {4} {3}</translation>
     </message>
     <message>
         <source>{1} with its shunts</source>
