@@ -125,6 +125,18 @@ TEST(Fingerprint, IsThatOfAnIndependentReckoning) {
   EXPECT_EQ(shortFingerprint(expected), "9480 a802 25b7 0ad2");
 }
 
+TEST(Fingerprint, OfOlderFilesIsThatOfTheirOwnJson) {
+  // tests/app/verify_test.py, fingerprint(), Python 3.11.
+  const std::pair<const char*, const char*> known[] = {
+      {"version1.bridgecal", "5cfa31f9ad24170ef139cae143fb0d4af81be885fa9b7bcbece53a6110a23e4d"},
+      {"version2.bridgecal", "ee2bd9713c9478911756ee3a7b511a8b967da87f2266ade22fe0d4a0b84b8acf"},
+      {"version3.bridgecal", "d341c07743a2b8b21e70fc6af955dbb6a4b8a9216147657d15d79337b1495a72"},
+      {"version4.bridgecal", "751bfcabdaf38d33a2f5aebadba5109541be607ccc9264a7deefbe2d49cb424d"},
+      {"version5.bridgecal", "a2930088c574e535b5af8f0f1929d197eed1c85f1a1302d96227ed066bda205d"},
+      {"version6.bridgecal", "d5ca349c76de9e921dea978a87e964ca84b9d56544dd55ad96181a271550c2f2"}};
+  for (const auto& [name, expected] : known) EXPECT_EQ(*fingerprintOfFile(fileText(name)), expected) << name;
+}
+
 TEST(Fingerprint, OfADocumentIsThatOfItsFile) {
   for (std::uint64_t seed = 0; seed < 300; ++seed) {
     const Document document = randomDocument(seed, seed % 2 == 0 ? Numbers::Plausible : Numbers::AnyFinite);
