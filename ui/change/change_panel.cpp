@@ -188,7 +188,7 @@ QWidget* ChangePanel::steps() {
   m_stepLayout = new QBoxLayout(QBoxLayout::TopToBottom);
   m_stepLayout->setSpacing(6);
   m_stepLayout->addWidget(m_strip, 4);
-  m_stepLayout->addWidget(m_stepTable, 5);
+  m_stepLayout->addWidget(m_stepTable, 5, Qt::AlignTop);
   auto* column = new QVBoxLayout(inside);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);

@@ -38,9 +38,8 @@ void fitToRows(SheetView* table, int most) {
   int height = table->horizontalHeader()->sizeHint().height() + 2 * table->frameWidth();
   const int rows = std::min(table->model()->rowCount(), most);
   for (int row = 0; row < rows; ++row) height += table->rowHeight(row);
-  // Room for the bar that appears when the columns are wider than the view.
-  if (table->horizontalHeader()->length() > table->viewport()->width())
-    height += table->horizontalScrollBar()->sizeHint().height();
+  // Whether the columns will be wider than the view is known only after it has got its width.
+  height += table->horizontalScrollBar()->sizeHint().height();
   if (table->height() != height) table->setFixedHeight(height);
 }
 
