@@ -117,7 +117,7 @@ Section cautionSection(const ReportBasis& basis) {
 Section contentsSection(const std::vector<Section>& sections) {
   Contents contents;
   const bool isLong = sections.size() > mostLinesOfContents;
-  for (std::size_t k = 0; k < sections.size(); ++k)
+  for (std::size_t k = 2; k < sections.size(); ++k)  // behind the cover and the list itself
     if (!isLong || sections[k].level <= 1) contents.sections.push_back(k);
   return {say("Contents"), 1, {std::move(contents)}};
 }
