@@ -26,10 +26,11 @@ struct Setting {
 };
 
 std::string shown(double value, const Setting& setting) {
-  std::string text = core::shown(formatNumber(value, 6));
+  std::string text = formatNumber(value, 6);
   const std::size_t point = text.find('.');
   const auto decimals = point == std::string::npos ? 0 : static_cast<int>(text.size() - point - 1);
-  if (decimals < setting.leastDecimals) text = core::shown(formatFixed(value, setting.leastDecimals));
+  if (decimals < setting.leastDecimals) text = formatFixed(value, setting.leastDecimals);
+  text = core::shown(std::move(text));
   return setting.unit.empty() ? text : text + " " + setting.unit;
 }
 

@@ -18972,4 +18972,65 @@ Ursache</translation>
         <translation>✗ falsch</translation>
     </message>
 </context>
+<context>
+    <name>ui::BoxModel</name>
+    <message>
+        <source>Rating</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Residual</source>
+        <translation>Rest</translation>
+    </message>
+</context>
+<context>
+    <name>ui::CheckBar</name>
+    <message>
+        <source>Close check</source>
+        <translation>Abschließen</translation>
+    </message>
+    <message>
+        <source>Reopen check</source>
+        <translation>Öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>ui::ResistorModel</name>
+    <message>
+        <source>Rating</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Used by</source>
+        <translation>Benutzt</translation>
+    </message>
+</context>
+<context>
+    <name>ui::SequenceModel</name>
+    <message>
+        <source>Shunts closed</source>
+        <translation>Shunts zu</translation>
+    </message>
+</context>
+<context>
+    <name>ui::SequencePane</name>
+    <message>
+        <source>Uncertainties</source>
+        <translation>Unsicherheit</translation>
+    </message>
+</context>
+<context>
+    <name>ui::SeriesModel</name>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+</context>
+<context>
+    <name>ui::StockPage</name>
+    <message>
+        <source>Preferred values to buy (IEC 60063)</source>
+        <translation>Normwerte (IEC 60063)</translation>
+    </message>
+</context>
 </TS>
