@@ -148,7 +148,7 @@ class VerifyTest(unittest.TestCase):
                 said = self.verified(DEMO, report, status=0)
                 self.assertEqual(said["report"]["of"], "this_document")
                 self.assertEqual(said["report"]["fingerprint"], fingerprint(load(DEMO)))
-                # Without the check made last it is a report of another document.
+                # Held against a document that it was not made from.
                 said = self.verified(NEWEST, report, status=1)
                 self.assertEqual(said["report"]["of"], "another")
 

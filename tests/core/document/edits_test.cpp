@@ -292,4 +292,25 @@ TEST(Edits, AnEqualChannelLeavesTheDocumentAsItIs) {
 }
 
 }  // namespace
+/// Steps of the remarks of the first check; -1: about the check as a whole.
+std::vector<int> pinnedSteps(const Channel& channel) {
+  std::vector<int> steps;
+  for (const Remark& remark : channel.checks[0].remarks)
+    steps.push_back(remark.step ? static_cast<int>(*remark.step) : -1);
+  return steps;
+}
+
+TEST(Remarks, StayWithTheirStepsInAnOpenCheckAndWhereTheyAreInAClosedOne) {
+  Channel channel;
+  channel.setup.sequence.resize(4);
+  channel.checks.push_back({});
+  for (std::size_t step = 0; step < 4; ++step) channel.checks[0].remarks.push_back({step, "", "", "", false});
+  EXPECT_EQ(pinnedSteps(withStepInserted(channel, 1, {})), (std::vector{0, 2, 3, 4}));
+  EXPECT_EQ(pinnedSteps(withStepRemoved(channel, 1)), (std::vector{0, -1, 1, 2}));
+  EXPECT_EQ(pinnedSteps(withStepMoved(channel, 0, 2)), (std::vector{2, 0, 1, 3}));
+  EXPECT_EQ(pinnedSteps(withStepMoved(channel, 3, 1)), (std::vector{0, 2, 3, 1}));
+  const Channel closed = withCheckClosed(channel, 0);
+  EXPECT_EQ(pinnedSteps(withStepRemoved(closed, 1)), (std::vector{0, 1, 2, 3}));
+}
+
 }  // namespace core

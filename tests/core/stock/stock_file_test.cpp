@@ -57,6 +57,16 @@ Stock fullStock() {
   return stock;
 }
 
+TEST(StockFile, KeepsTheNumberOfACertificate) {
+  const auto stock = readStockFile(
+      "id,resistance,certificate_value,certificate_expanded,certificate_number\n"
+      "AF-1,59k,59.001k,3,\"AFC-2026, 17\"\n");
+  ASSERT_TRUE(stock) << stock.error().text();
+  EXPECT_EQ(stock->resistors[0].certificate->number, "AFC-2026, 17");
+  EXPECT_EQ(*readStockFile(stockFileText(*stock)), *stock);
+  EXPECT_FALSE(readStockFile("id,resistance,tolerance,certificate_number\nAF-1,59k,1 %,AFC-1\n"));
+}
+
 }  // namespace
 
 TEST(StockFile, ReadsTheTradesNotation) {
