@@ -162,9 +162,10 @@ int save(const std::string& path, const core::Document& before, const std::vecto
   core::Document document = before;
   for (const CheckedChannel& one : checked)
     document = core::withChannel(std::move(document), one.index, *one.channel);
-  const std::string person = options.person.empty() ? qEnvironmentVariable("USER").toStdString() : options.person;
-  const auto revised = core::withRevision(std::move(document), &before,
-                                          {person, core::timeText(now()), SHUNTWRIGHT_VERSION});
+  const std::string person =
+      options.person.empty() ? qEnvironmentVariable("USER").toStdString() : options.person;
+  const auto revised =
+      core::withRevision(std::move(document), &before, {person, core::timeText(now()), SHUNTWRIGHT_VERSION});
   if (!revised) return fail(inFile(path, revised.error()));
   const auto text = core::writeDocument(*revised);
   if (!text) return fail(inFile(path, text.error()));

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/files.h"
 
-#include <QDateTime>
 #include <QDate>
+#include <QDateTime>
 #include <QFileInfo>
 
 #include "core/document/json_reader.h"

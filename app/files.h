@@ -37,8 +37,8 @@ std::vector<std::string> closedShunts(const core::Setup& setup, std::size_t step
 
 /// The day that due dates are compared with where no other is given: the computer's.
 core::Date today();
-/// The moment, by the computer's clock; by SOURCE_DATE_EPOCH (seconds since 1970) where that is set, so that what
-/// is made again is made alike.
+/// The moment, by the computer's clock; by SOURCE_DATE_EPOCH (seconds since 1970) where that is set, so that
+/// what is made again is made alike.
 core::Time now();
 /// What --today says; nothing: the computer's day. Fails for text that is no day.
 core::Result<core::Date> dayFrom(const std::string& text);
