@@ -11,6 +11,7 @@
 #include "core/diagnose/refit.h"
 #include "core/diagnose/telling_step.h"
 #include "core/line/distributions.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -106,6 +107,11 @@ class Ranking {
                          fitted.logDeterminant;
     candidate.rank = fitted.chiSquare + fitted.logDeterminant + plausibility.cost +
                      2 * std::log(static_cast<double>(variants));
+    if (m_ground.between) {
+      const double further = m_ground.between->evidence(fitted);
+      candidate.evidence += further;
+      candidate.rank += further;
+    }
     candidate.fits = fits(fitted);
     candidate.refit = std::move(fitted);
     m_ranked.push_back(std::move(candidate));
@@ -231,21 +237,24 @@ std::string_view diagnosisResultKey(DiagnosisResult result) {
 
 Diagnosis diagnose(const Setup& setup, const SetupPrediction& prediction, const Budget& budget,
                    const Check& check, const std::stop_token& stop) {
-  Diagnosis diagnosis;
   const auto ground = diagnosisGround(setup, prediction, budget, check);
-  if (!ground) {
-    diagnosis.sentence = "No diagnosis: " + ground.error().text();
-    return diagnosis;
-  }
-  const Refit healthy = refitHealthy(*ground, ground->points.measured);
-  Ranking ranking(*ground, healthy);
+  if (ground) return diagnose(*ground, budget, stop);
+  Diagnosis diagnosis;
+  diagnosis.sentence = say("No diagnosis: {1}", {ground.error().text()});
+  return diagnosis;
+}
+
+Diagnosis diagnose(const DiagnosisGround& ground, const Budget& budget, const std::stop_token& stop) {
+  Diagnosis diagnosis;
+  const Refit healthy = refitHealthy(ground, ground.points.measured);
+  Ranking ranking(ground, healthy);
   if (!ranking.run(stop)) {
-    diagnosis.sentence = "No diagnosis: cancelled.";
+    diagnosis.sentence = say("No diagnosis: cancelled.");
     return diagnosis;
   }
-  diagnosis.takenDigit = ground->digit;
+  diagnosis.takenDigit = ground.digit;
   diagnosis.chiSquare = healthy.chiSquare;
-  diagnosis.degreesOfFreedom = static_cast<int>(ground->points.size()) - 1;
+  diagnosis.degreesOfFreedom = static_cast<int>(ground.points.size()) - 1;
   diagnosis.probability = upperTail(healthy.chiSquare, diagnosis.degreesOfFreedom);
 
   const bool healthyEnough = ranking.odds() < worthNaming && *diagnosis.probability >= impossible;
@@ -253,7 +262,7 @@ Diagnosis diagnose(const Setup& setup, const SetupPrediction& prediction, const 
   if (healthyEnough) named = {firstOf(ranking.ranked(), ranking.odds() > 0 ? mostHints : 0), 0};
   const std::vector<double> weights = weightsOf(healthy, ranking.ranked(), named.candidates);
   for (std::size_t k = 0; k < named.candidates.size(); ++k) {
-    diagnosis.explanations.push_back(explanationOf(*ground, budget, healthy, named.candidates[k]));
+    diagnosis.explanations.push_back(explanationOf(ground, budget, healthy, named.candidates[k]));
     diagnosis.explanations.back().weight = weights[k];
   }
   diagnosis.tied = named.tied;
@@ -262,8 +271,9 @@ Diagnosis diagnose(const Setup& setup, const SetupPrediction& prediction, const 
                      : named.tied == 1 ? DiagnosisResult::Found
                                        : DiagnosisResult::Tied;
   if (named.tied > 1)
-    diagnosis.tellingStep = tellingStep(*ground, named.candidates[0].refit, named.candidates[1].refit);
-  diagnosis.sentence = sentenceOf(setup, diagnosis);
+    diagnosis.tellingStep = tellingStep(ground.between ? *ground.between->plan : ground,
+                                        named.candidates[0].refit, named.candidates[1].refit);
+  diagnosis.sentence = sentenceOf(ground.setup, diagnosis);
   return diagnosis;
 }
 

@@ -82,4 +82,8 @@ struct Diagnosis {
 Diagnosis diagnose(const Setup& setup, const SetupPrediction& prediction, const Budget& budget,
                    const Check& check, const std::stop_token& stop = {});
 
+struct DiagnosisGround;
+/// The same on a ground of its own, such as the difference of two checks.
+Diagnosis diagnose(const DiagnosisGround& ground, const Budget& budget, const std::stop_token& stop = {});
+
 }  // namespace core

@@ -62,6 +62,7 @@ std::vector<double> ofOtherReadings(const CheckPoints& points, const std::vector
 
 std::optional<std::vector<double>> covarianceUnder(const DiagnosisGround& ground, const Fault& fault,
                                                    const std::vector<double>& changes) {
+  if (ground.between) return ground.between->covariance(fault, changes);
   switch (fault.kind) {
     case CauseKind::ZeroShift:
     case CauseKind::Drift:

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -24,6 +25,20 @@ class FreeOffset {
   double m_onesSquared = 0;
 };
 
+struct Refit;
+struct DiagnosisGround;
+
+/// What is different when the readings of one check are held against those of another instead of against
+/// what is expected.
+struct BetweenChecks {
+  /// Covariance of the difference if `fault` were there in one of both checks and the readings `changes`.
+  std::function<std::optional<std::vector<double>>(const Fault& fault, const std::vector<double>& changes)>
+      covariance;
+  /// -2 ln of how likely a fault makes what else was observed (the zero), less the same of no fault.
+  std::function<double(const Refit& refit)> evidence;
+  const DiagnosisGround* plan = nullptr;  ///< a check alone: what a further step would belong to
+};
+
 /// What a check is held against: everything that the hypotheses share.
 struct DiagnosisGround {
   const Setup& setup;
@@ -33,6 +48,7 @@ struct DiagnosisGround {
   FreeOffset healthy;  ///< by the covariance of the points
   /// Last digit that stands in for an uncertainty that readings lack, in their unit; none when all have one.
   std::optional<double> digit = {};
+  const BetweenChecks* between = nullptr;  ///< when it is the difference of two checks
 };
 /// Fails with fewer than three points, without a step that closes a shunt, and when the covariance is missing
 /// or not positive definite.
