@@ -42,10 +42,12 @@ Section comparisonSection(const ReportBasis& basis, std::size_t index) {
                   2,
                   {}};
   const std::string &nameBefore = channel.checks[before].name, &nameAfter = channel.checks[after].name;
-  if (comparison.configuration.empty())
+  if (comparison.configuration.empty()) {
     section.blocks.push_back(Paragraph{setupDifferenceSentence(comparison), {}});
-  else
+  } else {
+    section.blocks.push_back(Caution{setupDifferenceSentence(comparison)});
     section.blocks.push_back(configurationTable(comparison, nameBefore, nameAfter));
+  }
   section.blocks.push_back(Paragraph{comparison.reason, comparison.verdict});
   if (comparison.steps.empty()) return section;
   section.blocks.push_back(comparisonTable(channel, comparison, before, after));

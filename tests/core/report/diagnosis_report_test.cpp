@@ -90,7 +90,12 @@ TEST(DiagnosisReport, DiagnosesKeepTheOrderOfTheirChecks) {
   std::vector<ChannelEvaluation> evaluations;
   for (const auto& channel : document.channels) evaluations.push_back(evaluate(*channel));
   std::vector<double> told;
-  const CheckDiagnoses all = diagnosesOf(document, evaluations, [&](double share) { told.push_back(share); });
+  std::vector<CheckPlace> checks;
+  for (std::size_t index = 0; index < document.channels.size(); ++index)
+    for (std::size_t check = 0; check < document.channels[index]->checks.size(); ++check)
+      checks.emplace_back(index, check);
+  const CheckDiagnoses all =
+      diagnosesOf(document, evaluations, checks, [&](double share) { told.push_back(share); });
   ASSERT_EQ(all.size(), 2U);
   for (const std::size_t index : {1U, 3U}) {
     const auto found = all.find({index, 0});
