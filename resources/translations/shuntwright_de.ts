@@ -2,6 +2,17 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
+    <name>Bridge</name>
+    <message>
+        <source>Arm %1</source>
+        <translation>Zw. %1</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>Rück</translation>
+    </message>
+</context>
+<context>
     <name>core</name>
     <message>
         <source>  {1}: exact {2}; {3} {4} ({5})
@@ -13046,7 +13057,7 @@ grade</translation>
     </message>
     <message>
         <source>First steps</source>
-        <translation>Erste Schritte</translation>
+        <translation>Anfang</translation>
     </message>
     <message>
         <source>Fit</source>
@@ -13166,7 +13177,7 @@ grade</translation>
     </message>
     <message>
         <source>Further</source>
-        <translation>Fortgeschritten</translation>
+        <translation>Weiter</translation>
     </message>
     <message>
         <source>Further channels</source>
@@ -13862,7 +13873,7 @@ grade</translation>
     </message>
     <message>
         <source>Made by</source>
-        <translation>Hergestellt aus</translation>
+        <translation>Durchgeführt von</translation>
     </message>
     <message>
         <source>Mains</source>
@@ -13956,7 +13967,7 @@ grade</translation>
     </message>
     <message>
         <source>Misfit</source>
-        <translation>Restabweichung</translation>
+        <translation>Restabw.</translation>
     </message>
     <message>
         <source>More than %1 steps are not laid out: choose fewer repeats.</source>
@@ -18986,6 +18997,10 @@ Ursache</translation>
 <context>
     <name>ui::CheckBar</name>
     <message>
+        <source> (closed)</source>
+        <translation> (abgeschl.)</translation>
+    </message>
+    <message>
         <source>Close check</source>
         <translation>Abschließen</translation>
     </message>
@@ -19031,6 +19046,13 @@ Ursache</translation>
     <message>
         <source>Preferred values to buy (IEC 60063)</source>
         <translation>Normwerte (IEC 60063)</translation>
+    </message>
+</context>
+<context>
+    <name>ui::WhatIfPanel</name>
+    <message>
+        <source>Take over into the plan</source>
+        <translation>In den Plan</translation>
     </message>
 </context>
 </TS>
