@@ -196,7 +196,28 @@ TEST(ReportCsv, ColumnsStandInTheOrderOfTheManual) {
                                             "cause_size",
                                             "cause_weight",
                                             "diagnosis_sentence",
-                                            "connection"};
+                                            "connection",
+                                            "compared_with",
+                                            "step_moved",
+                                            "moved_std_uncertainty",
+                                            "moved_margin",
+                                            "p_different",
+                                            "p_equivalent",
+                                            "step_change",
+                                            "check_change",
+                                            "gain_change",
+                                            "gain_p_different",
+                                            "gain_p_equivalent",
+                                            "resistors",
+                                            "certificates",
+                                            "calibration_due",
+                                            "instrument",
+                                            "instrument_serial",
+                                            "instrument_certificate",
+                                            "instrument_due",
+                                            "air_degC",
+                                            "relative_humidity",
+                                            "fingerprint"};
   ASSERT_EQ(rows.size(), 1U);
   EXPECT_EQ(rows[0], columns);
 }
