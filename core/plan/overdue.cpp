@@ -25,9 +25,9 @@ std::string overdueSentence(const Setup& setup, Date day) {
     const Shunt& shunt = setup.shunts[index];
     list += (list.empty() ? "" : ", ") + resistorName(shunt) + " (";
     if (!shunt.part.id.empty()) list += say("shunt {1}, ", {shunt.name});
-    list += say("due {1})", {dateText(*shunt.part.due)});
+    list += say("due {1})", {shown(*shunt.part.due)});
   }
-  return list.empty() ? list : say("Overdue for calibration on {1}: {2}.", {dateText(day), list});
+  return list.empty() ? list : say("Overdue for calibration on {1}: {2}.", {shown(day), list});
 }
 
 }  // namespace core

@@ -15,7 +15,7 @@ namespace {
 
 constexpr int soon_days = 30;  ///< common practice, no source
 
-std::string dayText(const std::optional<Date>& day) { return day ? dateText(*day) : say("no day"); }
+std::string dayText(const std::optional<Date>& day) { return day ? shown(*day) : say("no day"); }
 
 std::string ohmText(Resistance resistance) {
   return shown(formatQuantity(resistance.base(), UnitFamily::Resistance, {}, 7));
@@ -160,7 +160,7 @@ void addOverdue(const ReviewedPlan& plan, std::vector<Finding>& findings, Date d
        {},
        shunt,
        say("The calibration of {1}{2}{3}.",
-           {inQuotes(resistorName(first)), (overdue ? say(" was due ") : say(" is due ")), dateText(due)}),
+           {inQuotes(resistorName(first)), (overdue ? say(" was due ") : say(" is due ")), shown(due)}),
        overdue ? say("What its value is now, nobody vouches for.")
                : say("A check after that day needs it calibrated, or another one."),
        std::move(mends)});

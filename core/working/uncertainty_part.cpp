@@ -58,7 +58,9 @@ std::vector<BudgetLine> largestLines(const Setup& setup, const Budget& budget, S
 }
 
 std::string capital(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  const bool isWord =
+      !text.empty() && !text.substr(1).starts_with('-');  // which "k-Faktor" does not begin with
+  if (isWord && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
   return text;
 }
 

@@ -41,6 +41,10 @@
         <translation> + Leitungen</translation>
     </message>
     <message>
+        <source> As much would come of: {1}, {2}</source>
+        <translation> Ebenso viel käme von: {1}, {2}</translation>
+    </message>
+    <message>
         <source> Is it on purpose?</source>
         <translation> Ist das beabsichtigt?</translation>
     </message>
@@ -370,7 +374,7 @@
     </message>
     <message>
         <source> when jumper {1} of it is pulled</source>
-        <translation> wenn ihre Steckbrücke {1} gezogen wird</translation>
+        <translation>, wenn ihre Steckbrücke {1} gezogen wird</translation>
     </message>
     <message>
         <source> where nothing is stated</source>
@@ -378,11 +382,11 @@
     </message>
     <message>
         <source> while the shunts of step {1} are laid</source>
-        <translation> während die Shunts der Stufe {1} gelegt sind</translation>
+        <translation>, während die Shunts der Stufe {1} gelegt sind</translation>
     </message>
     <message>
         <source> while {1} is laid</source>
-        <translation> während {1} gelegt ist</translation>
+        <translation>, während {1} gelegt ist</translation>
     </message>
     <message>
         <source> with P+, P-, S+, S-, sense+, sense- or return</source>
@@ -639,6 +643,10 @@
     <message>
         <source>; or </source>
         <translation>; oder </translation>
+    </message>
+    <message>
+        <source>; or of: {1}, {2}</source>
+        <translation>; oder von: {1}, {2}</translation>
     </message>
     <message>
         <source>; or {1} more</source>
@@ -2245,16 +2253,20 @@
         <translation>ISO/TS 28037:2010</translation>
     </message>
     <message>
+        <source>If &quot;{1}&quot; is the cause, data do not feel it. </source>
+        <translation>Wenn „{1}“ die Ursache ist, spüren Daten nichts davon. </translation>
+    </message>
+    <message>
+        <source>If &quot;{1}&quot; is the cause, data taken in between do not feel it: factor {2} at both ends. It is the check that is to be put right and made again; only then does it say that nothing else changed.</source>
+        <translation>Wenn „{1}“ die Ursache ist, spüren dazwischen aufgenommene Daten nichts davon: Faktor {2} an beiden Enden. Die Prüfung ist zu berichtigen und neu durchzuführen; erst dann sagt sie, dass sich sonst nichts geändert hat.</translation>
+    </message>
+    <message>
+        <source>If &quot;{1}&quot; is the cause: factor {2} at {3}, {4} at {5}. Uncorrected {6} is off by {7} at most, whenever in between it came</source>
+        <translation>Wenn „{1}“ die Ursache ist: Faktor {2} bei {3}, {4} bei {5}. Unkorrigiert weicht {6} um höchstens {7} ab, wann immer dazwischen es kam</translation>
+    </message>
+    <message>
         <source>If the cause is: {1}</source>
         <translation>Wenn dies die Ursache ist: {1}</translation>
-    </message>
-    <message>
-        <source>If {1} is the cause, data taken in between do not feel it: factor {2} at both ends. It is the check that is to be put right and made again; only then does it say that nothing else changed.</source>
-        <translation>Wenn {1} die Ursache ist, spüren dazwischen aufgenommene Daten nichts davon: Faktor {2} an beiden Enden. Die Prüfung ist zu berichtigen und neu durchzuführen; erst dann sagt sie, dass sich sonst nichts geändert hat.</translation>
-    </message>
-    <message>
-        <source>If {1} is the cause: factor {2} at {3}, {4} at {5}. Uncorrected {6} is off by {7} at most, whenever in between it came</source>
-        <translation>Wenn {1} die Ursache ist: Faktor {2} bei {3}, {4} bei {5}. Unkorrigiert weicht {6} um höchstens {7} ab, wann immer dazwischen es kam</translation>
     </message>
     <message>
         <source>In order</source>
@@ -2763,6 +2775,10 @@
     <message>
         <source>Look for resistances that differ by very many powers of ten</source>
         <translation>Nach Widerständen suchen, die um sehr viele Zehnerpotenzen auseinanderliegen</translation>
+    </message>
+    <message>
+        <source>Look in the log for a zeroing, a load that stayed on, and the temperature of both days; without load, look whether the zero stays while cable and connectors are moved.</source>
+        <translation>Im Protokoll nach einem Nullen, einer gebliebenen Last und der Temperatur beider Tage suchen; ohne Last nachsehen, ob der Nullpunkt bleibt, während Kabel und Stecker bewegt werden.</translation>
     </message>
     <message>
         <source>Look in the switch log or the recording which shunt was closed when, or take {1} again.</source>
@@ -4397,6 +4413,10 @@
         <translation>Ohne sie wird die Nullpunktrückkehr nicht beurteilt.</translation>
     </message>
     <message>
+        <source>The scale of data in between stays as it is within {1}, and their zero is off by {2} at most, whenever in between it moved and unless it was taken anew. Zero readings without load in the recording tell when. What may be a strain that stayed is not to be taken out; the responsible person decides.</source>
+        <translation>Der Maßstab der Daten dazwischen bleibt innerhalb von {1} derselbe, und ihr Nullpunkt weicht um höchstens {2} ab, wann immer dazwischen er sich verschob, außer wenn neu genullt wurde. Nullwerte ohne Last in der Aufzeichnung sagen, wann. Was eine gebliebene Dehnung sein kann, darf nicht herausgenommen werden; die verantwortliche Person entscheidet.</translation>
+    </message>
+    <message>
         <source>The scatter of so few says little of how good their mean is.</source>
         <translation>Die Streuung so weniger sagt wenig darüber, wie gut ihr Mittelwert ist.</translation>
     </message>
@@ -4865,10 +4885,6 @@
         <translation>Ohne Gegenstück des anderen Vorzeichens innerhalb von {1}: {2}.</translation>
     </message>
     <message>
-        <source>Without load, look whether the zero stays while cable and connectors are moved, and measure the insulation of the gauge with the excitation off: a leak too small for the steps moves the zero. Look in the log for a zeroing, a load that stayed on, and the temperature of both days.</source>
-        <translation>Ohne Last nachsehen, ob der Nullpunkt bleibt, während Kabel und Stecker bewegt werden, und bei abgeschalteter Speisung die Isolation des DMS messen: Ein für die Stufen zu kleiner Nebenschluss verschiebt den Nullpunkt. Im Protokoll nach einem Nullen, einer gebliebenen Last und der Temperatur beider Tage suchen.</translation>
-    </message>
-    <message>
         <source>Work out the jumpers of {1}</source>
         <translation>Die Steckbrücken von {1} berechnen</translation>
     </message>
@@ -5210,7 +5226,7 @@
     </message>
     <message>
         <source>any reading</source>
-        <translation>irgendein Messwert</translation>
+        <translation>irgendeines Messwerts</translation>
     </message>
     <message>
         <source>arm </source>
@@ -5922,7 +5938,7 @@
     </message>
     <message>
         <source>generalised least squares</source>
-        <translation>verallgemeinerten kleinsten Quadraten</translation>
+        <translation>verallgemeinerte kleinste Quadrate</translation>
     </message>
     <message>
         <source>good</source>
@@ -5934,7 +5950,7 @@
     </message>
     <message>
         <source>greatest deviation of {1} from the {2} through measured against expected reading (rising and falling averaged); measured less line, of the measured span</source>
-        <translation>größte Abweichung von {1} von der Geraden „{2}“ durch gemessene über erwarteten Messwerten (steigend und fallend gemittelt); gemessen minus Gerade, von der gemessenen Spanne</translation>
+        <translation>größte Abweichung {1} von der Geraden „{2}“ durch gemessene über erwarteten Messwerten (steigend und fallend gemittelt); gemessen minus Gerade, von der gemessenen Spanne</translation>
     </message>
     <message>
         <source>greatest difference of falling and rising readings at one expected value other than zero; falling less rising (of several, their means), of the measured span</source>
@@ -7346,7 +7362,7 @@
     </message>
     <message>
         <source>slope of the positive half, zero steps included, less that of the negative half; measured against expected reading by {1}, of the expected slope</source>
-        <translation>Steigung der positiven Hälfte einschließlich der Nullstufen minus die der negativen Hälfte; gemessene über erwarteten Messwerten, {1}, von der erwarteten Steigung</translation>
+        <translation>Steigung der positiven Hälfte einschließlich der Nullstufen minus die der negativen Hälfte; gemessene über erwarteten Messwerten (Verfahren: {1}), von der erwarteten Steigung</translation>
     </message>
     <message>
         <source>slope {1} of the positive and {2} of the negative half</source>
@@ -7622,11 +7638,11 @@
     </message>
     <message>
         <source>the expected slope</source>
-        <translation>die erwartete Steigung</translation>
+        <translation>der erwarteten Steigung</translation>
     </message>
     <message>
         <source>the expected span</source>
-        <translation>die erwartete Spanne</translation>
+        <translation>der erwarteten Spanne</translation>
     </message>
     <message>
         <source>the figure is not known</source>
@@ -7674,7 +7690,7 @@
     </message>
     <message>
         <source>the greatest expected reading</source>
-        <translation>der größte erwartete Messwert</translation>
+        <translation>dem größten erwarteten Messwert</translation>
     </message>
     <message>
         <source>the greatest share of the uncertainty in the limit must be above 0 and at most 1</source>
@@ -7762,11 +7778,11 @@
     </message>
     <message>
         <source>the mean readings</source>
-        <translation>den mittleren Messwerten</translation>
+        <translation>der mittleren Messwerte</translation>
     </message>
     <message>
         <source>the measured span</source>
-        <translation>die gemessene Spanne</translation>
+        <translation>der gemessenen Spanne</translation>
     </message>
     <message>
         <source>the noise is so slow that {1} samples count as {2}</source>
@@ -8330,7 +8346,7 @@
     </message>
     <message>
         <source>y = a + b x, by {1}</source>
-        <translation>y = a + b x, nach {1}</translation>
+        <translation>y = a + b x, Verfahren: {1}</translation>
     </message>
     <message>
         <source>y = m − m₀</source>
@@ -8854,7 +8870,7 @@
     </message>
     <message>
         <source>{1} over its reading, for the leads</source>
-        <translation>{1} durch seinen Messwert, für die Leitungen</translation>
+        <translation>{1} durch ihren Messwert, für die Leitungen</translation>
     </message>
     <message>
         <source>{1} over the excitation, wiper at {2} from P- through {3} to S+</source>
@@ -8909,8 +8925,8 @@
         <translation>{1}, nach der Verschiebung und vor dem nächsten Nullen aufgezeichnet, liegt um {2} {3}{4}; der Maßstab ist richtig.</translation>
     </message>
     <message>
-        <source>{1} recorded after the zero had moved, and not zeroed since, reads {2} {3} off; its scale is right.</source>
-        <translation>{1}, nach der Verschiebung des Nullpunkts aufgezeichnet und seither nicht genullt, weicht um {2} {3} ab; der Maßstab ist richtig.</translation>
+        <source>{1} recorded after the zero had moved, and not zeroed since, is off by {2}; its scale is right.</source>
+        <translation>{1}, nach der Verschiebung des Nullpunkts aufgezeichnet und seither nicht genullt, weicht um {2} ab; der Maßstab ist richtig.</translation>
     </message>
     <message>
         <source>{1} relative humidity</source>
@@ -8983,6 +8999,10 @@
     <message>
         <source>{1} times do not pair with {2} values</source>
         <translation>{1} Zeiten passen nicht zu {2} Werten</translation>
+    </message>
+    <message>
+        <source>{1} times its size</source>
+        <translation>das {1}-Fache der Größe</translation>
     </message>
     <message>
         <source>{1} to {2}</source>
@@ -9066,7 +9086,7 @@
     </message>
     <message>
         <source>{1} {2} of {3}{4}, {5}: {6}.</source>
-        <translation>{1} {2}, bezogen auf: {3}{4}, {5}: {6}.</translation>
+        <translation>{1} {2} von {3}{4}, {5}: {6}.</translation>
     </message>
     <message>
         <source>{1} {2} per mV/V</source>
@@ -9412,7 +9432,7 @@
     </message>
     <message>
         <source>{1}{2}, so {3}: {4}{5}</source>
-        <translation>{1}{2}, also {3}: {4}{5}</translation>
+        <translation>{1}{2}. Folge: {3}; {4}{5}</translation>
     </message>
     <message>
         <source>{1}{2}; the nearest is {3}, with {4}</source>
