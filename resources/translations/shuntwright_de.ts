@@ -19015,6 +19015,29 @@ Ursache</translation>
     </message>
 </context>
 <context>
+    <name>ui::BridgeView</name>
+    <message>
+        <source>&amp;Edit the value</source>
+        <translation>Wert &amp;bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Fit</source>
+        <translation>E&amp;inpassen</translation>
+    </message>
+    <message>
+        <source>&amp;Show the field in the set-up</source>
+        <translation>&amp;Feld in der Einrichtung zeigen</translation>
+    </message>
+    <message>
+        <source>A&amp;lign to template</source>
+        <translation>An Vorlage an&amp;gleichen</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>Vergr&amp;ößern</translation>
+    </message>
+</context>
+<context>
     <name>ui::CheckBar</name>
     <message>
         <source> (closed)</source>
@@ -19027,6 +19050,21 @@ Ursache</translation>
     <message>
         <source>Reopen check</source>
         <translation>Öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>ui::PolarityPanel</name>
+    <message>
+        <source>Excitation swapped</source>
+        <translation>Speis. gedreht</translation>
+    </message>
+    <message>
+        <source>Gauge signs reversed</source>
+        <translation>DMS gedreht</translation>
+    </message>
+    <message>
+        <source>Signal wires swapped</source>
+        <translation>Signal gedreht</translation>
     </message>
 </context>
 <context>
