@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QTranslator>
+#include <map>
 #include <string>
 
 #include "ui/state_file.h"
@@ -42,9 +43,12 @@ std::shared_ptr<core::Language> wordsOf(std::string_view code) {
   if (!words) return language;
   language->code = "de";
   language->translate = [words](std::string_view english) {
+    // A thousand channels say the same few hundred sentences over and over. Of this one language.
+    thread_local std::map<std::string, std::string, std::less<>> said;
+    if (const auto known = said.find(english); known != said.end()) return known->second;
     const std::string text(english);
     const QString found = words->translate("core", text.c_str(), nullptr, -1);
-    return found.isEmpty() ? text : found.toStdString();
+    return said.emplace(text, found.isEmpty() ? text : found.toStdString()).first->second;
   };
   return language;
 }
