@@ -5,9 +5,12 @@
 
 #include "app/commands.h"
 #include "app/decision_output.h"
+#include "app/diagnosis_output.h"
 #include "app/files.h"
 #include "app/output.h"
+#include "core/compare/change_cause.h"
 #include "core/compare/comparison.h"
+#include "core/report/diagnosis_section.h"
 #include "core/report/figures.h"
 #include "core/report/tables.h"
 
@@ -18,6 +21,7 @@ struct Options {
   std::string file;
   std::string channel;
   std::string checks;
+  bool cause = false;
   bool trend = false;
   bool json = false;
 };
@@ -161,6 +165,22 @@ Json comparisonJson(const core::Channel& channel, const core::ChannelEvaluation&
           {"covariance", covarianceJson(comparison)}};
 }
 
+Json dataJson(const std::optional<core::DataBetween>& data) {
+  if (!data) return nullptr;
+  return {{"before", correctionJson(data->before)},
+          {"after", correctionJson(data->after)},
+          {"greatest_share", jsonNumber(data->greatestShare)},
+          {"greatest_offset", jsonNumber(data->greatestOffset)},
+          {"sentence", data->sentence}};
+}
+
+std::string causeText(const core::Setup& setup, const core::ChangeCause& cause) {
+  std::string text = "What changed: " + diagnosisText(setup, cause.diagnosis);
+  if (!cause.diagnosis.explanations.empty()) text += core::suspicionStatement() + "\n";
+  if (cause.data) text += "Data taken in between: " + cause.data->sentence + "\n";
+  return text;
+}
+
 Json limitsJson(const std::optional<core::ControlLimits>& limits) {
   if (!limits) return nullptr;
   return {{"centre", jsonNumber(limits->centre)},
@@ -229,6 +249,13 @@ int compare(const Options& options) {
     if (comparison.verdict != core::Verdict::Pass) exit = std::max(exit, CheckFailed);
     Json one = comparisonJson(channel, evaluation, *pair, comparison);
     text += (text.empty() ? "" : "\n") + comparisonText(channel, evaluation, *pair, comparison);
+    if (options.cause) {
+      const core::Setup& setup = core::setupOf(channel, channel.checks[pair->before]);
+      const core::ChangeCause cause = core::changeCauseOf(channel, evaluation, pair->before, pair->after);
+      one["cause"] = diagnosisJson(setup, cause.diagnosis);
+      one["data_between"] = dataJson(cause.data);
+      text += causeText(setup, cause);
+    }
     if (options.trend) {
       const core::Trend trend = core::trendOf(channel, evaluation);
       one["trend"] = trendJson(channel, trend);
@@ -251,6 +278,8 @@ void addCompare(CLI::App& cli, Run& chosen) {
                    "Names of the earlier and the later check with a comma between, pre and post\n"
                    "for pre-test and post-test; without it the first and the last check of each channel")
       ->check(faultOfName);
+  command->add_flag("--cause", options->cause,
+                    "What changed physically, and what it means for data taken in between");
   command->add_flag("--trend", options->trend,
                     "Gain and zero of all checks of each channel with their control limits too");
   command->add_flag("--json", options->json, "JSON instead of tables");

@@ -72,15 +72,6 @@ Json sizeUnitJson(const core::Setup& setup, CauseKind kind) {
   }
 }
 
-Json correctionJson(const core::Correction& correction) {
-  return {{"factor", jsonNumber(correction.factor)},
-          {"factor_std_uncertainty", jsonNumber(correction.factorStandard)},
-          {"offset", jsonNumber(correction.offset)},
-          {"offset_std_uncertainty", jsonNumber(correction.offsetStandard)},
-          {"legitimate", correction.legitimate},
-          {"reason", correction.reason}};
-}
-
 Json explanationJson(const core::Setup& setup, const core::Explanation& explanation) {
   const core::Fault& fault = explanation.fault;
   const Json unit = sizeUnitJson(setup, fault.kind);
@@ -124,6 +115,15 @@ std::string causeText(const core::Setup& setup, const core::Explanation& explana
 std::vector<core::Diagnosis> diagnosesWithProgress(std::span<const core::DiagnosisTask> tasks) {
   ProgressLine line("diagnosis");
   return core::diagnosesOf(tasks, [&](double share) { line.show(share); });
+}
+
+Json correctionJson(const core::Correction& correction) {
+  return {{"factor", jsonNumber(correction.factor)},
+          {"factor_std_uncertainty", jsonNumber(correction.factorStandard)},
+          {"offset", jsonNumber(correction.offset)},
+          {"offset_std_uncertainty", jsonNumber(correction.offsetStandard)},
+          {"legitimate", correction.legitimate},
+          {"reason", correction.reason}};
 }
 
 Json diagnosisJson(const core::Setup& setup, const core::Diagnosis& diagnosis) {

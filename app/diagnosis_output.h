@@ -14,6 +14,7 @@ std::vector<core::Diagnosis> diagnosesWithProgress(std::span<const core::Diagnos
 /// Result, evidence and explanations. Arms and steps are counted from 1, shunts go by their name; keys of
 /// what a cause does not have are null.
 Json diagnosisJson(const core::Setup& setup, const core::Diagnosis& diagnosis);
+Json correctionJson(const core::Correction& correction);
 
 /// The likeliest cause in a line, or what the diagnosis came to without one; ends with a line end.
 /// `allPass`: all steps of the check do, which it then says.

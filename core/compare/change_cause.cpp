@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/compare/change_cause.h"
 
+#include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/compare/change_ground.h"
 #include "core/compare/change_words.h"
@@ -9,6 +11,9 @@
 #include "core/diagnose/cause_words.h"
 #include "core/diagnose/correction.h"
 #include "core/diagnose/diagnosis_words.h"
+#include "core/diagnose/explain.h"
+#include "core/diagnose/plausibility.h"
+#include "core/line/distributions.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
 
@@ -34,10 +39,11 @@ std::optional<Explanation> earlierCause(const Channel& channel, const ChannelEva
   return named ? std::optional(diagnosis.explanations.front()) : std::nullopt;
 }
 
-/// The steps agree, and the zero alone moved beyond its margin.
-void explainZero(const Setup& setup, const Comparison& comparison, const ChangeWay& way,
-                 Diagnosis& diagnosis) {
-  const Difference& zero = *comparison.zero;
+/// The zero that moved, as a cause of its own: nothing more is known.
+Explanation zeroExplanation(const Setup& setup, const Difference& zero, const ChangeWay& way,
+                            const Diagnosis& diagnosis) {
+  const std::string unit = readingUnitText(setup.instrument);
+  const std::string size = withStandard(zero.value, zero.standard, true) + " " + unit;
   Explanation moved;
   moved.fault = {CauseKind::ZeroShift, 0, 0, zero.value};
   moved.standard = zero.standard;
@@ -48,27 +54,107 @@ void explainZero(const Setup& setup, const Comparison& comparison, const ChangeW
   moved.plausibility = 1;
   moved.weight = 1;
   moved.title = say("Zero moved between {1} and {2}", {way.before, way.after});
-  const std::string unit = readingUnitText(setup.instrument);
-  moved.sizeText = withStandard(zero.value, zero.standard, true) + " " + unit;
+  moved.sizeText = size;
   moved.confirm =
-      say("Without load, look whether the zero stays while cable and connectors are moved, and measure the "
-          "insulation of the gauge with the excitation off: a leak too small for the steps moves the zero. "
-          "Look in "
-          "the log for a zeroing, a load that stayed on, and the temperature of both days.");
+      say("Look in the log for a zeroing, a load that stayed on, and the temperature of both days; without "
+          "load, look "
+          "whether the zero stays while cable and connectors are moved.");
   moved.onStrain =
-      say("{1} recorded after the zero had moved, and not zeroed since, reads {2} {3} off; its "
-          "scale is right.",
-          {measurandWord(setup.bridge), withStandard(zero.value, zero.standard, true), unit});
+      say("{1} recorded after the zero had moved, and not zeroed since, is off by {2}; its scale is right.",
+          {measurandWord(setup.bridge), size});
   moved.correction.offset = zero.value;
   moved.correction.offsetStandard = zero.standard;
   moved.correction.reason =
       say("Legitimate only where zero readings without load in between show when it moved, and an electrical "
           "cause was found; a strain that stayed is no error.");
-  diagnosis.explanations.assign(1, std::move(moved));
-  diagnosis.tied = 1;
-  diagnosis.result = DiagnosisResult::Found;
+  return moved;
+}
+
+/// The size at which `fault` moves the zero by `moved`: secant from a small size, as zeros move nearly in
+/// proportion. None where no size does, or one that the kind cannot have.
+std::optional<double> sizeByZero(const Setup& setup, Fault fault, double none, double small, double moved) {
+  double last = none, lastMove = 0;
+  fault.size = none + small;
+  for (int round = 0; round < 12; ++round) {
+    const auto move = zeroMove(setup, fault);
+    if (!move || *move == lastMove) return std::nullopt;
+    if (std::abs(*move - moved) <= 1e-6 * std::abs(moved)) return fault.size;
+    const double next = fault.size + (moved - *move) * (fault.size - last) / (*move - lastMove);
+    last = std::exchange(fault.size, next);
+    lastMove = *move;
+    if (!(next >= 0)) return std::nullopt;  // a contact or a leak that would have to vanish
+  }
+  return std::nullopt;
+}
+
+/// Causes that would move the zero as far and the steps no further than their uncertainty: the zero of a
+/// bridge feels its parts a hundred times better than its steps do.
+std::vector<Refit> causesByZero(const DiagnosisGround& ground, double healthyChiSquare, double zero,
+                                double zeroStandard) {
+  constexpr double notTold = 6;  // of chi-square, as between causes of a check: 20 to 1
+  std::vector<Refit> fits;
+  for (Fault fault : possibleFaults(ground.setup, ground.points)) {
+    const bool lead = fault.kind == CauseKind::LeadContact, leak = fault.kind == CauseKind::Leak;
+    const bool arm = fault.kind == CauseKind::ArmValue || fault.kind == CauseKind::CompletionValue;
+    if (!lead && !leak && !arm) continue;
+    const double none = arm ? 1 : 0, small = arm ? 1e-4 : lead ? 1e-2 : 1e-8;
+    const auto size = sizeByZero(ground.setup, fault, none, small, zero);
+    if (!size) continue;
+    Refit refit;
+    refit.fault = fault;
+    refit.fault.size = *size;
+    refit.standard = std::abs((*size - none) * zeroStandard / zero);
+    auto changes = changesUnder(ground.setup, ground.check, ground.points, refit.fault);
+    if (!changes) continue;
+    refit.changes = *std::move(changes);
+    std::vector<double> off = ground.points.measured;
+    for (std::size_t k = 0; k < off.size(); ++k) off[k] -= refit.changes[k];
+    for (const double left : ground.healthy.reduced(std::move(off), &refit.offset))
+      refit.chiSquare += left * left;
+    if (refit.chiSquare <= healthyChiSquare + notTold) fits.push_back(std::move(refit));
+  }
+  std::stable_sort(fits.begin(), fits.end(),
+                   [](const Refit& a, const Refit& b) { return a.chiSquare < b.chiSquare; });
+  return fits;
+}
+
+/// The steps agree, and the zero alone moved beyond its margin.
+void explainZero(const ChangeGround& change, const Comparison& comparison, const ChangeWay& way,
+                 Diagnosis& diagnosis) {
+  constexpr std::size_t mostCauses = 8;
+  const DiagnosisGround& ground = change.ground();
+  const Difference& zero = *comparison.zero;
+  diagnosis.explanations.assign(1, zeroExplanation(ground.setup, zero, way, diagnosis));
+  std::vector<Refit> causes;
+  if (change.tellingZero())
+    causes = causesByZero(ground, diagnosis.chiSquare, zero.value, zero.standard.value_or(0));
+  const int dof = diagnosis.degreesOfFreedom;
+  for (const Refit& refit : causes) {
+    if (diagnosis.explanations.size() == mostCauses) break;
+    Explanation explanation;
+    explanation.fault = refit.fault;
+    explanation.standard = refit.standard;
+    explanation.chiSquare = refit.chiSquare;
+    explanation.parameters = 1;
+    explanation.fitProbability = chiSquareExceeded(refit.chiSquare, dof);
+    explanation.explained = 1;
+    explanation.changes = refit.changes;
+    explanation.plausibility = plausibilityOf(ground, refit).ordinary;
+    describe(ground, change.ownBudget(), refit, explanation);
+    describeChange(ground.setup, way, explanation);
+    diagnosis.explanations.push_back(std::move(explanation));
+  }
+  diagnosis.tied = diagnosis.explanations.size();
+  for (Explanation& one : diagnosis.explanations) one.weight = 1.0 / static_cast<double>(diagnosis.tied);
+  diagnosis.result = diagnosis.tied == 1 ? DiagnosisResult::Found : DiagnosisResult::Tied;
   diagnosis.sentence = say("The steps call for no cause; the zero alone moved, by {1}. {2}",
-                           {diagnosis.explanations.front().sizeText, diagnosis.explanations.front().confirm});
+                           {diagnosis.explanations[0].sizeText, diagnosis.explanations[0].confirm});
+  for (std::size_t k = 1; k < std::min<std::size_t>(diagnosis.tied, 4); ++k) {
+    const Explanation& one = diagnosis.explanations[k];
+    diagnosis.sentence += k == 1 ? say(" As much would come of: {1}, {2}", {one.title, one.sizeText})
+                                 : say("; or of: {1}, {2}", {one.title, one.sizeText});
+  }
+  if (diagnosis.tied > 1) diagnosis.sentence += ".";
 }
 
 std::string scatterSentence(const ChangeGround& change, const Setup& setup) {
@@ -116,39 +202,40 @@ class Finding {
           const std::stop_token& stop)
       : m_channel(channel), m_evaluation(evaluation), m_before(before), m_after(after), m_stop(stop) {}
 
-  ChangeCause run() {
+  ChangeCause run() const {
     const Comparison comparison = compare(m_channel, m_evaluation, m_before, m_after);
-    ChangeCause cause;
-    if (comparison.steps.empty()) {
-      cause.diagnosis.sentence = comparison.reason;
-      return cause;
-    }
-    ChangeWay way{m_channel.checks[m_before].name, m_channel.checks[m_after].name,
-                  isGone(m_evaluation, m_before, m_after)};
-    const std::size_t sound = way.gone ? m_after : m_before, faulty = way.gone ? m_before : m_after;
-    const Comparison held = way.gone ? compare(m_channel, m_evaluation, sound, faulty) : comparison;
-    const auto change = ChangeGround::make(m_channel, m_evaluation, sound, faulty, held);
-    if (!change) {
-      cause.diagnosis.sentence = say("What changed cannot be told: {1}", {change.error().text()});
-      return cause;
-    }
-    const DiagnosisGround& ground = (*change)->ground();
-    cause.diagnosis = diagnose(ground, (*change)->ownBudget(), m_stop);
-    std::optional<Explanation> earlier;
-    if (!way.gone) earlier = earlierCause(m_channel, m_evaluation, m_before, m_stop);
-    if (m_stop.stop_requested()) return cancelled();
-    way.earlier = earlier ? &*earlier : nullptr;
-    putIntoWords(**change, held, way, cause.diagnosis);
-    if (cause.diagnosis.result == DiagnosisResult::Healthy && changeOf(comparison.zero) == Change::Changed)
-      explainZero(ground.setup, comparison, way, cause.diagnosis);
-    cause.data = dataBetween({ground.setup, comparison, cause.diagnosis, way, (*change)->tellingZero()});
-    return cause;
+    if (comparison.steps.empty()) return without(comparison.reason);
+    if (!isGone(m_evaluation, m_before, m_after)) return told(comparison, false);
+    // Steps that agree tell nothing of what is gone; the zero is told from the earlier check on.
+    ChangeCause gone = told(comparison, true);
+    return gone.diagnosis.result == DiagnosisResult::Healthy ? told(comparison, false) : gone;
   }
 
  private:
-  static ChangeCause cancelled() {
+  static ChangeCause without(std::string sentence) {
     ChangeCause cause;
-    cause.diagnosis.sentence = say("No diagnosis: cancelled.");
+    cause.diagnosis.sentence = std::move(sentence);
+    return cause;
+  }
+
+  ChangeCause told(const Comparison& comparison, bool gone) const {
+    ChangeWay way{m_channel.checks[m_before].name, m_channel.checks[m_after].name, gone};
+    const std::size_t sound = gone ? m_after : m_before, faulty = gone ? m_before : m_after;
+    const Comparison held = gone ? compare(m_channel, m_evaluation, sound, faulty) : comparison;
+    const auto change = ChangeGround::make(m_channel, m_evaluation, sound, faulty, held);
+    if (!change) return without(say("What changed cannot be told: {1}", {change.error().text()}));
+    const DiagnosisGround& ground = (*change)->ground();
+    ChangeCause cause;
+    cause.diagnosis = diagnose(ground, (*change)->ownBudget(), m_stop);
+    std::optional<Explanation> earlier;
+    if (!gone) earlier = earlierCause(m_channel, m_evaluation, m_before, m_stop);
+    if (m_stop.stop_requested()) return without(say("No diagnosis: cancelled."));
+    way.earlier = earlier ? &*earlier : nullptr;
+    putIntoWords(**change, held, way, cause.diagnosis);
+    const bool zeroMoved = changeOf(comparison.zero) == Change::Changed && !gone;
+    if (cause.diagnosis.result == DiagnosisResult::Healthy && zeroMoved)
+      explainZero(**change, comparison, way, cause.diagnosis);
+    cause.data = dataBetween({ground.setup, comparison, cause.diagnosis, way, (*change)->tellingZero()});
     return cause;
   }
 

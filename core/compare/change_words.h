@@ -15,6 +15,10 @@ struct ChangeWay {
   const Explanation* earlier = nullptr;  ///< what was wrong in the earlier check already; may be null
 };
 
+/// The zero that moved between the checks: a shift before the first step.
+inline bool isZeroBetween(const Fault& fault) {
+  return fault.kind == CauseKind::ZeroShift && fault.index == 0;
+}
 /// Whether it is of the readings of one check and says nothing about what lies between both.
 bool isWithinOneCheck(CauseKind kind);
 /// Whether strain data taken between both checks do not feel it.

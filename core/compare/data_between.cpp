@@ -87,7 +87,10 @@ std::string caution() {
       "the report states it.");
 }
 
-std::string percent(double share) { return shown(formatNumber(100 * share, 2)) + " %"; }
+std::string shareText(double share) {
+  if (share >= 2) return say("{1} times its size", {shown(formatNumber(share, 2))});
+  return shown(formatNumber(100 * share, 2)) + " %";
+}
 
 std::string offsetText(const BetweenBasis& basis, double offset) {
   return shown(formatNumber(offset, 2)) + " " + readingUnitText(basis.setup.instrument);
@@ -112,7 +115,7 @@ std::optional<DataBetween> withoutCause(const BetweenBasis& basis) {
   data.sentence = say(
       "Nothing calls for a correction: factor 1 at {1} and at {2}, and the gain is the same within {3} "
       "(interval of probability 0.90). Data in between are as good as that, unless something came and went.",
-      {basis.way.before, basis.way.after, percent(reach(gain))});
+      {basis.way.before, basis.way.after, shareText(reach(gain))});
   if (basis.comparison.zero)
     data.sentence += say(" The zero is the same within {1}.", {offsetText(basis, data.greatestOffset)});
   return data;
@@ -123,10 +126,30 @@ DataBetween ofCheckAlone(const BetweenBasis& basis) {
   data.before = data.after = earlierCorrection(basis.way);
   data.greatestShare = shareOf(data.before);
   data.greatestOffset = reach(basis.comparison.zero);
+  data.sentence =
+      say("If \"{1}\" is the cause, data taken in between do not feel it: factor {2} at both ends. It is the "
+          "check "
+          "that is to be put right and made again; only then does it say that nothing else changed.",
+          {basis.diagnosis.explanations.front().title, factorText(data.before)});
+  return data;
+}
+
+/// The zero alone moved.
+DataBetween ofZero(const BetweenBasis& basis) {
+  const Explanation& moved = basis.diagnosis.explanations.front();
+  DataBetween data;
+  data.before = data.after = earlierCorrection(basis.way);
+  data.after.offset = moved.fault.size;
+  data.after.offsetStandard = moved.standard;
+  data.after.reason = moved.correction.reason;
+  data.greatestShare = std::max(reach(basis.comparison.gain), shareOf(data.before));
+  data.greatestOffset = reach(basis.comparison.zero);
   data.sentence = say(
-      "If {1} is the cause, data taken in between do not feel it: factor {2} at both ends. It is the check "
-      "that is to be put right and made again; only then does it say that nothing else changed.",
-      {"\"" + basis.diagnosis.explanations.front().title + "\"", factorText(data.before)});
+      "The scale of data in between stays as it is within {1}, and their zero is off by {2} at most, "
+      "whenever in "
+      "between it moved and unless it was taken anew. Zero readings without load in the recording tell when. "
+      "What may be a strain that stayed is not to be taken out; the responsible person decides.",
+      {shareText(data.greatestShare), offsetText(basis, data.greatestOffset)});
   return data;
 }
 
@@ -150,25 +173,37 @@ void takeGreatest(const BetweenBasis& basis, DataBetween& data) {
         basis.way.gone ? one.correction : both(earlierCorrection(basis.way), one.correction);
     const bool nothing = one.fault.kind == CauseKind::NoResponse;
     data.greatestShare = std::max(data.greatestShare, nothing ? 1.0 : shareOf(end));
-    if (const auto move = zeroMove(basis.setup, one.fault))
+    // Of a zero that was taken anew in between nobody knows how far it had moved before.
+    if (const auto move = zeroMove(basis.setup, one.fault); move && !basis.tellingZero)
       data.greatestOffset = std::max(data.greatestOffset, std::abs(*move));
   }
 }
 
+/// The first of the causes that are not told apart that data in between would feel.
+const Explanation& feltCause(const Diagnosis& diagnosis) {
+  const auto& all = diagnosis.explanations;
+  const auto felt = std::find_if(all.begin(), all.end(),
+                                 [](const Explanation& one) { return !sparesDataBetween(one.fault.kind); });
+  return felt == all.end() ? all.front() : *felt;
+}
+
 std::string causeSentence(const BetweenBasis& basis, const DataBetween& data) {
   const Explanation& first = basis.diagnosis.explanations.front();
-  std::string text =
-      say("If {1} is the cause: factor {2} at {3}, {4} at {5}. Uncorrected {6} is off by {7} at most, "
-          "whenever in "
-          "between it came",
-          {"\"" + first.title + "\"", factorText(data.before), basis.way.before, factorText(data.after),
-           basis.way.after, measurand(basis), percent(data.greatestShare)});
+  const Explanation& felt = feltCause(basis.diagnosis);
+  std::string text;
+  if (&felt != &first) text = say("If \"{1}\" is the cause, data do not feel it. ", {first.title});
+  text +=
+      say("If \"{1}\" is the cause: factor {2} at {3}, {4} at {5}. Uncorrected {6} is off by {7} at most, "
+          "whenever "
+          "in between it came",
+          {felt.title, factorText(data.before), basis.way.before, factorText(data.after), basis.way.after,
+           measurand(basis), shareText(data.greatestShare)});
   if (data.greatestOffset > 0)
     text += say(", and by {1} besides where the zero was not taken anew",
                 {offsetText(basis, data.greatestOffset)});
   text += basis.diagnosis.tied > 1 ? say("; the worst of the causes that cannot be told apart counts. ")
                                    : std::string(". ");
-  return say("{1}{2} {3}", {text, courseOf(first.fault.kind), caution()});
+  return say("{1}{2} {3}", {text, courseOf(felt.fault.kind), caution()});
 }
 
 }  // namespace
@@ -178,17 +213,17 @@ std::optional<DataBetween> dataBetween(const BetweenBasis& basis) {
   if (diagnosis.result == DiagnosisResult::Healthy) return withoutCause(basis);
   if (diagnosis.result != DiagnosisResult::Found && diagnosis.result != DiagnosisResult::Tied)
     return std::nullopt;
-  const Explanation& first = diagnosis.explanations.front();
+  if (isZeroBetween(diagnosis.explanations.front().fault)) return ofZero(basis);
   const auto last = diagnosis.explanations.begin() + static_cast<std::ptrdiff_t>(diagnosis.tied);
   if (std::all_of(diagnosis.explanations.begin(), last,
                   [](const Explanation& one) { return sparesDataBetween(one.fault.kind); }))
     return ofCheckAlone(basis);
+  const Explanation& felt = feltCause(diagnosis);
   DataBetween data;
   data.before = data.after = earlierCorrection(basis.way);
   Correction& end = basis.way.gone ? data.before : data.after;
-  if (!sparesDataBetween(first.fault.kind))
-    end = both(basis.way.gone ? Correction{} : data.before, first.correction);
-  if (explainsZero(basis, first.fault)) {
+  end = both(basis.way.gone ? Correction{} : data.before, felt.correction);
+  if (explainsZero(basis, felt.fault)) {
     end.offset = *basis.tellingZero;
     end.offsetStandard = basis.comparison.zero->standard;
   }
