@@ -16,7 +16,10 @@
 #include "app/files.h"
 #include "app/output.h"
 #include "app/progress_line.h"
+#include "app/recording_check.h"
+#include "app/recordings.h"
 #include "core/campaign/overview.h"
+#include "core/document/edits.h"
 #include "core/units/notation.h"
 #include "core/units/threads.h"
 
@@ -25,6 +28,9 @@ namespace {
 
 struct Options {
   std::vector<std::string> files;
+  std::string recording;
+  std::string name;
+  std::string readAs;
   std::string today;
   unsigned jobs = 0;
   bool channels = false;
@@ -50,23 +56,32 @@ std::vector<std::string> filesOf(const std::string& word) {
   return files;
 }
 
-core::Result<std::vector<std::string>> allFiles(const Options& options) {
-  std::vector<std::string> files;
+/// All documents that are meant; a folder or pattern without any stands for itself and cannot be read.
+struct Wanted {
+  std::string file;
+  bool isEmpty = false;
+};
+std::vector<Wanted> wantedFiles(const Options& options) {
+  std::vector<Wanted> wanted;
   for (const std::string& word : options.files) {
     const std::vector<std::string> found = filesOf(word);
-    if (found.empty())
-      return core::Error{word, "there is no document in it",
-                         "Name a folder, a pattern or files ending in .bridgecal"};
-    files.insert(files.end(), found.begin(), found.end());
+    if (found.empty()) wanted.push_back({word, true});
+    for (const std::string& file : found) wanted.push_back({file});
   }
-  return files;
+  return wanted;
 }
+
+/// The recording that the channels are judged by instead of the checks that they hold.
+struct Judging {
+  core::Recording recording;
+  core::Check check;  ///< name and recording
+};
 
 /// What one document came to, as it is printed.
 struct Done {
   std::string lines;
   Exit exit = AllPass;
-  std::string error;
+  std::vector<std::string> notes;  ///< for standard error
 };
 
 std::string lineOf(const Json& json) {
@@ -95,9 +110,8 @@ std::string worstText(const core::OverviewRow& row) {
 }
 
 std::string rowText(const std::string& file, const core::Document& document, const core::OverviewRow& row) {
-  return file + ": " + document.channels[row.channel]->name + ": " +
-         std::string(core::verdictWord(row.verdict)) + ", " + worstText(row) + ", " +
-         std::string(core::changeKey(row.change)) + ", " + row.status + "\n";
+  return file + ": " + document.channels[row.channel]->name + ": " + row.status + "; " + worstText(row) +
+         "\n";
 }
 
 core::Verdict verdictOf(const core::OverviewTally& tally) {
@@ -142,29 +156,87 @@ std::string documentLine(const Options& options, const std::string& file, const 
   return lineOf(json);
 }
 
-Done judged(const Options& options, const std::string& file, core::Date today) {
+std::string rowLine(const Options& options, const std::string& file, const core::Document& document,
+                    const core::OverviewRow& row) {
+  if (options.json) return lineOf(rowJson(file, document, row));
+  return harmless(rowText(file, document, row), true);
+}
+
+Done failed(const Options& options, const std::string& file, const core::Error& error) {
   Done done;
-  const auto document = openDocument(file);
-  if (!document) {
-    done.error = document.error().text();
-    done.exit = BadInput;
-    if (options.json) done.lines = lineOf({{"file", file}, {"error", done.error}});
-    return done;
-  }
+  done.exit = BadInput;
+  done.notes = {error.text()};
+  if (options.json) done.lines = lineOf({{"file", file}, {"error", error.text()}});
+  return done;
+}
+
+/// A document as its checks are.
+Done judgedAsIs(const Options& options, const std::string& file, const core::Document& document,
+                core::Date today) {
+  Done done;
   std::vector<core::OverviewRow> rows;
-  for (std::size_t k = 0; k < document->channels.size() && !interrupted; ++k) {
-    rows.push_back(core::overviewRow(*document, k, core::evaluate(*document->channels[k]), today));
-    if (options.channels)
-      done.lines += options.json ? lineOf(rowJson(file, *document, rows.back()))
-                                 : harmless(rowText(file, *document, rows.back()), true);
+  for (std::size_t k = 0; k < document.channels.size() && !interrupted; ++k) {
+    rows.push_back(core::overviewRow(document, k, core::evaluate(*document.channels[k]), today));
+    if (options.channels) done.lines += rowLine(options, file, document, rows.back());
   }
   const core::OverviewTally tally = core::tallyOf(rows);
   if (!options.channels) {
-    const std::string line = documentLine(options, file, *document, rows, tally);
+    const std::string line = documentLine(options, file, document, rows, tally);
     done.lines = options.json ? line : harmless(line, true);
   }
   if (verdictOf(tally) != core::Verdict::Pass || tally.changed > 0) done.exit = CheckFailed;
   return done;
+}
+
+/// One channel of a recording, as far as it could be judged.
+void addChecked(const Options& options, const std::string& file, const core::Document& document,
+                const CheckedChannel& one, core::Date today, Done& done) {
+  if (!one.channel) {
+    done.exit = BadInput;
+    done.notes.push_back(file + ": " + one.channel.error().text());
+    if (options.json)
+      done.lines += lineOf({{"file", file}, {"channel", one.name}, {"error", one.channel.error().text()}});
+    return;
+  }
+  const core::Document next = core::withChannel(document, one.index, *one.channel);
+  const core::OverviewRow row = core::overviewRow(next, one.index, one.evaluation, today);
+  done.lines += rowLine(options, file, next, row);
+  for (const std::string& remark : remarksOf(one.find, *one.way, document.channels[one.index]->setup))
+    done.notes.push_back(file + ": " + one.name + ": " + remark);
+  if (row.verdict != core::Verdict::Pass || row.change == core::Change::Changed)
+    done.exit = std::max(done.exit, CheckFailed);
+}
+
+/// A document whose channels are judged by the columns of a recording; a channel at a time, to be stopped.
+Done judgedByRecording(const Options& options, const std::string& file, const core::Document& document,
+                       const Judging& judging, core::Date today) {
+  const auto uses = channelColumns(document, judging.recording, "", "");
+  if (!uses) return failed(options, file, inFile(file, uses.error()));
+  Done done;
+  std::vector<CheckedChannel> all;
+  for (const core::ColumnUse& use : *uses) {
+    if (interrupted) return done;
+    for (CheckedChannel& one : checkedChannels(document, judging.recording, {use}, {}, judging.check)) {
+      addChecked(options, file, document, one, today, done);
+      all.push_back(std::move(one));
+    }
+  }
+  const std::vector<std::string> missing = withoutColumn(document, all);
+  if (!missing.empty())
+    done.notes.push_back(file + ": the recording has no column for " + listed(missing) + ", not checked.");
+  return done;
+}
+
+Done judged(const Options& options, const Wanted& wanted, const std::optional<Judging>& judging,
+            core::Date today) {
+  if (wanted.isEmpty)
+    return failed(options, wanted.file,
+                  {wanted.file, "there is no document in it",
+                   "Name a folder, a pattern or files ending in .bridgecal"});
+  const auto document = openDocument(wanted.file);
+  if (!document) return failed(options, wanted.file, document.error());
+  return judging ? judgedByRecording(options, wanted.file, *document, *judging, today)
+                 : judgedAsIs(options, wanted.file, *document, today);
 }
 
 /// Writes each document's lines as a whole and in the order of the documents, as soon as those before are
@@ -179,9 +251,10 @@ class Writer {
     ++m_finished;
     for (; m_next < m_done.size() && m_done[m_next]; ++m_next) {
       Done& next = *m_done[m_next];
-      if (!next.error.empty()) note(next.error);
+      for (const std::string& sentence : next.notes) note(sentence);
       if (!next.lines.empty() &&
-          std::fwrite(next.lines.data(), 1, next.lines.size(), stdout) != next.lines.size())
+          (std::fwrite(next.lines.data(), 1, next.lines.size(), stdout) != next.lines.size() ||
+           std::fflush(stdout) != 0))
         m_broken = true;
       m_exit = std::max(m_exit, next.exit);
       next = {};
@@ -201,28 +274,52 @@ class Writer {
   ProgressLine m_progress;
 };
 
+/// The recording, read once for all documents; nothing where none is named.
+core::Result<std::optional<Judging>> judgingBy(const Options& options) {
+  if (options.recording.empty()) {
+    if (!options.name.empty() || !options.readAs.empty())
+      return core::Error{options.name.empty() ? "--read-as" : "--as", "it is about a recording",
+                         "Add --recording with the file"};
+    return std::optional<Judging>();
+  }
+  const auto choices = layoutChoices(options.readAs);
+  if (!choices) return choices.error();
+  auto recording = openRecording(options.recording, *choices);
+  if (!recording) return recording.error();
+  Judging judging;
+  judging.recording = std::move(*recording);
+  judging.check.name = fullCheckName(options.name.empty() ? "pre" : options.name);
+  return std::optional(std::move(judging));
+}
+
+/// The first Ctrl+C ends after the documents that are being judged, a second one at once.
+void stopOnSignal() {
+  std::signal(SIGINT, [](int) {
+    interrupted = 1;
+    std::signal(SIGINT, SIG_DFL);
+  });
+}
+
 int batch(const Options& options) {
   const auto today = dayFrom(options.today);
   if (!today) return fail(today.error());
-  const auto files = allFiles(options);
-  if (!files) return fail(files.error());
-  std::signal(SIGINT, [](int) { interrupted = 1; });
-  Writer writer(files->size());
+  const auto judging = judgingBy(options);
+  if (!judging) return fail(judging.error());
+  const std::vector<Wanted> wanted = wantedFiles(options);
+  stopOnSignal();
+  Writer writer(wanted.size());
   std::atomic<std::size_t> next = 0;
   const unsigned most = options.jobs > 0 ? options.jobs : std::max(1U, std::thread::hardware_concurrency());
-  const auto count = static_cast<unsigned>(std::min<std::size_t>(most, files->size()));
+  const auto count = static_cast<unsigned>(std::min<std::size_t>(most, wanted.size()));
   core::onThreads(count, [&](unsigned) {
-    for (std::size_t k = next++; k < files->size() && !interrupted && !writer.broken(); k = next++) {
-      Done done = judged(options, (*files)[k], *today);
+    for (std::size_t k = next++; k < wanted.size() && !interrupted && !writer.broken(); k = next++) {
+      Done done = judged(options, wanted[k], *judging, *today);
       if (!interrupted) writer.take(k, std::move(done));
     }
   });
-  if (interrupted) {
-    std::fflush(stdout);
-    return fail({"", "stopped; the documents above are complete", ""});
-  }
-  if (writer.broken() || std::fflush(stdout) != 0)
+  if (writer.broken())
     return fail({"standard output", "the result could not be written", "Look whether the disk is full"});
+  if (interrupted) return fail({"", "stopped; the documents above are complete", ""});
   return writer.exit();
 }
 
@@ -235,6 +332,11 @@ void addBatch(CLI::App& cli, Run& chosen) {
       ->type_name("")
       ->required();
   command->add_flag("--channels", options->channels, "A line a channel instead of a line a document");
+  command->add_option("--recording", options->recording,
+                      "Judge the channels by the columns of this recording, a line a channel");
+  command->add_option("--as", options->name, "Name of that check: pre, post or any other; pre without it")
+      ->check(faultOfName);
+  command->add_option("--read-as", options->readAs, readAsHelp);
   command->add_option("--jobs", options->jobs, "How many documents at once; without it one a processor")
       ->check(CLI::Range(1, 256));
   command->add_option("--today", options->today, "Day that due dates are compared with, as 2026-05-11");
@@ -243,7 +345,11 @@ void addBatch(CLI::App& cli, Run& chosen) {
       "Lines come in the order of the documents, whole or not at all. A document that cannot be read is one\n"
       "line on standard error and does not hide the others. The exit status is 0 when all channels pass and\n"
       "none changed since the check before, 1 when one does not, 2 when a document cannot be read.\n"
-      "To judge all channels of one recording, see \"shuntwright check --help\".");
+      "With --recording the columns belong to the channels of their name, or that remember them; each "
+      "channel\n"
+      "is judged as by \"shuntwright check\", which also saves the checks and takes --match, and compared "
+      "with\n"
+      "the latest check that it holds. One that cannot be read from the recording exits with 2.");
   command->callback([options, &chosen] { chosen = [options] { return batch(*options); }; });
 }
 

@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <CLI/CLI.hpp>
-#include <QDate>
-#include <QDir>
 #include <QFileInfo>
 #include <algorithm>
 #include <map>
@@ -13,6 +11,7 @@
 #include "app/files.h"
 #include "app/match_output.h"
 #include "app/output.h"
+#include "app/recording_check.h"
 #include "app/recordings.h"
 #include "core/document/edits.h"
 #include "core/document/json_writer.h"
@@ -37,59 +36,14 @@ struct Options {
 };
 
 core::Result<void> requireUsable(const Options& options) {
-  if (!options.date.empty() &&
-      !QDate::fromString(QString::fromStdString(options.date), Qt::ISODate).isValid())
-    return core::Error{"--date", "\"" + options.date + "\" is no date", "Write it as 2026-05-11"};
+  if (auto named = requireCheckNamed(options.name, options.date); !named) return named;
   if (!options.column.empty() && options.channel.empty())
     return core::Error{"--column", "it names the column of one channel", "Add --channel with that channel"};
-  if (options.name.empty()) return core::Error{"--as", "the check needs a name", "Use pre, post or a name"};
   const QFileInfo out(QString::fromStdString(options.save));
   const QFileInfo recording(QString::fromStdString(options.recording));
   if (!options.save.empty() && out.exists() && out.canonicalFilePath() == recording.canonicalFilePath())
     return core::Error{options.save, "the document would replace the recording", "Save under another name"};
   return {};
-}
-
-/// The recording as the document will refer to it: relative to where the document is.
-core::Result<core::RecordingReference> referenceTo(const Options& options,
-                                                   const core::LayoutChoices& choices) {
-  const std::string& home = options.save.empty() ? options.file : options.save;
-  const QFileInfo recording(QString::fromStdString(options.recording));
-  const QDir folder = QFileInfo(QString::fromStdString(home)).absoluteDir();
-  const auto hash = ui::sha256OfFile(recording.filePath());
-  if (!hash) return hash.error();
-  core::RecordingReference reference;
-  reference.path = folder.relativeFilePath(recording.absoluteFilePath()).toStdString();
-  reference.size_bytes = static_cast<std::uint64_t>(recording.size());
-  reference.sha256 = hash->toStdString();
-  reference.readAs = core::textOf(choices);
-  return reference;
-}
-
-/// A channel with a closed check made from its column, or why there is none.
-CheckedChannel checkedChannel(const core::Document& document, const core::Recording& recording,
-                              core::ColumnUse use, std::optional<core::RunChoice> wanted,
-                              const core::Check& check) {
-  const core::Channel& channel = *document.channels[use.channel];
-  CheckedChannel checked{use.channel,
-                         channel.name,
-                         recording.columns[use.column].name,
-                         core::findInColumn(document, recording, use),
-                         {},
-                         channel,
-                         {}};
-  const auto way = chosenWay(checked.find, channel.setup, wanted);
-  if (!way) {
-    core::Error error = way.error();
-    error.where = "channel " + channel.name + (error.where.empty() ? "" : ", " + error.where);
-    checked.channel = error;
-    return checked;
-  }
-  checked.way = *way;
-  core::Channel next = core::withCheckTaken(channel, checked.find, *way, recording, check);
-  checked.channel = core::withCheckClosed(std::move(next), channel.checks.size());
-  checked.evaluation = core::evaluate(*checked.channel);
-  return checked;
 }
 
 /// Diagnoses the new checks that call for it.
@@ -109,8 +63,8 @@ void diagnoseChecks(std::vector<CheckedChannel>& checked) {
 }
 
 /// The channels with their new check, those that could not be checked with the reason.
-core::Result<std::vector<CheckedChannel>> checkedChannels(const Options& options,
-                                                          const core::Document& document) {
+core::Result<std::vector<CheckedChannel>> judgedChannels(const Options& options,
+                                                         const core::Document& document) {
   const auto choices = layoutChoices(options.readAs);
   if (!choices) return choices.error();
   const auto wanted = matchWishes(options.match, document);
@@ -120,17 +74,15 @@ core::Result<std::vector<CheckedChannel>> checkedChannels(const Options& options
   const auto uses = channelColumns(document, *recording, options.channel, options.column);
   if (!uses) return uses.error();
   noteFurtherColumns(document, *recording, *uses);
-  const auto reference = referenceTo(options, *choices);
+  const auto reference =
+      referenceTo(options.recording, options.save.empty() ? options.file : options.save, *choices);
   if (!reference) return reference.error();
   core::Check check;
   check.name = fullCheckName(options.name);
   check.date = options.date;
   check.person = options.person;
   check.recording = *reference;
-  std::vector<CheckedChannel> checked;
-  for (const core::ColumnUse& use : *uses)
-    checked.push_back(
-        checkedChannel(document, *recording, use, wanted->of(document.channels[use.channel]->name), check));
+  std::vector<CheckedChannel> checked = checkedChannels(document, *recording, *uses, *wanted, check);
   diagnoseChecks(checked);
   return checked;
 }
@@ -173,23 +125,14 @@ int save(const std::string& path, const core::Document& before, const std::vecto
   return done ? AllPass : fail(done.error());
 }
 
-/// Says which channels of the document the recording does not have.
-std::vector<std::string> unchecked(const core::Document& document,
-                                   const std::vector<CheckedChannel>& checked) {
-  std::vector<std::string> names;
-  for (std::size_t k = 0; k < document.channels.size(); ++k)
-    if (std::none_of(checked.begin(), checked.end(), [&](const auto& one) { return one.index == k; }))
-      names.push_back(document.channels[k]->name);
-  return names;
-}
-
 int check(const Options& options) {
   if (const auto usable = requireUsable(options); !usable) return fail(usable.error());
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
-  const auto checked = checkedChannels(options, *document);
+  const auto checked = judgedChannels(options, *document);
   if (!checked) return fail(checked.error());
-  const auto missing = options.channel.empty() ? unchecked(*document, *checked) : std::vector<std::string>{};
+  const auto missing =
+      options.channel.empty() ? withoutColumn(*document, *checked) : std::vector<std::string>{};
   if (!missing.empty()) note("the recording has no column for " + listed(missing) + ", not checked.");
   const core::Date day = core::dateFromText(options.date).value_or(today());
   for (const CheckedChannel& one : *checked) noteFindings(one, document->channels[one.index]->setup, day);
