@@ -18,19 +18,41 @@ QFont inBold(QFont font, bool bold) {
 
 }  // namespace
 
-PageButton::PageButton(const QString& name, const QString& text, const QString& tip) {
+PageButton::PageButton(const QString& name, const QString& text, const QString& tip) : m_name(text) {
   setObjectName(name);
   setText(text);
+  setAccessibleName(text);
   setToolTip(tip);
   setCheckable(true);
   setFocusPolicy(Qt::StrongFocus);
-  connect(this, &QToolButton::toggled, this, [this](bool on) { setFont(inBold(font(), on)); });
+  setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+  connect(this, &QToolButton::toggled, this, [this](bool on) {
+    setFont(inBold(font(), on));
+    fitText();
+    updateGeometry();
+  });
 }
 
-QSize PageButton::sizeHint() const {
-  const int plain = QFontMetrics(inBold(font(), false)).horizontalAdvance(text());
-  const int bold = QFontMetrics(inBold(font(), true)).horizontalAdvance(text());
-  return QToolButton::sizeHint() + QSize(isChecked() ? 0 : bold - plain, 0);
+/// With the frame that the style puts round the present text.
+QSize PageButton::sizeFor(const QString& shown) const {
+  const int present = QFontMetrics(font()).horizontalAdvance(text());
+  const int bold = QFontMetrics(inBold(font(), true)).horizontalAdvance(shown);
+  return QToolButton::sizeHint() + QSize(bold - present, 0);
+}
+
+QSize PageButton::sizeHint() const { return sizeFor(m_name); }
+
+QSize PageButton::minimumSizeHint() const { return sizeFor(isChecked() ? m_name : m_name.left(4) + "…"); }
+
+void PageButton::fitText() {
+  const int frame = QToolButton::sizeHint().width() - QFontMetrics(font()).horizontalAdvance(text());
+  const QString shown = QFontMetrics(font()).elidedText(m_name, Qt::ElideRight, width() - frame);
+  if (shown != text()) setText(shown);
+}
+
+void PageButton::resizeEvent(QResizeEvent* event) {
+  QToolButton::resizeEvent(event);
+  fitText();
 }
 
 void PageButton::paintEvent(QPaintEvent* event) {
