@@ -336,12 +336,19 @@ void MainWindow::present() {
   presentation->showFullScreen();
 }
 
-SheetView* MainWindow::currentTable() const {
+SheetView* MainWindow::currentTable() {
   QWidget* shown = m_area->currentWidget();
   if (shown == m_wiring->parentWidget()) return &m_wiring->table();
   if (shown == m_ohmmeter->parentWidget()) return &m_ohmmeter->table();
   if (shown == m_stock->parentWidget()) return &m_stock->table();
-  return &m_sequence->current();
+  if (shown == m_rows) return &m_sequence->current();
+  warn(tr("There is no table on this page whose cells could be copied, pasted or cleared."));
+  return nullptr;
+}
+
+void MainWindow::copyCells() {
+  if (m_area->currentWidget() == m_overview->parentWidget()) return m_overview->copyRows();
+  if (SheetView* table = currentTable()) table->copy();
 }
 
 void MainWindow::say(const QString& sentence) {

@@ -113,8 +113,9 @@ class MainWindow : public QMainWindow {
   /// Shows `page` in place of the three views, beside the channels.
   void showPage(QWidget* page);
   void leavePage();
-  /// The table that copying and pasting goes to.
-  SheetView* currentTable() const;
+  /// The table that pasting goes to; none, and said so, where there is none on view.
+  SheetView* currentTable();
+  void copyCells();
   void chooseResistors();
   void layOutSequence();
   void applyToChannels();

@@ -79,9 +79,13 @@ void MainWindow::buildEditMenu() {
   m_redo->setShortcuts({tr("Ctrl+Shift+Z"), tr("Ctrl+Y")});  // whichever one's hands know
   menu->addSeparator();
   // Ctrl+C, Ctrl+V and Delete belong to the table or field that has the keyboard; here they have none.
-  addAction(menu, "copy", tr("&Copy cells"), {}, [this] { currentTable()->copy(); });
-  addAction(menu, "paste", tr("&Paste cells"), {}, [this] { currentTable()->paste(); });
-  addAction(menu, "clear", tr("C&lear cells"), {}, [this] { currentTable()->clearChosen(); });
+  addAction(menu, "copy", tr("&Copy cells"), {}, [this] { copyCells(); });
+  addAction(menu, "paste", tr("&Paste cells"), {}, [this] {
+    if (SheetView* table = currentTable()) table->paste();
+  });
+  addAction(menu, "clear", tr("C&lear cells"), {}, [this] {
+    if (SheetView* table = currentTable()) table->clearChosen();
+  });
 }
 
 void MainWindow::buildChannelMenu() {

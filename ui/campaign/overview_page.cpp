@@ -197,6 +197,8 @@ void OverviewPage::showTally() {
   m_tally->setText(parts.join(tr("; ")));
 }
 
+void OverviewPage::copyRows() { m_table->copyRows(); }
+
 void OverviewPage::exportList() {
   const QString rows = tr("These rows (*.csv)"), channels = tr("Channels, to be imported again (*.csv)");
   QString chosen = rows;

@@ -28,6 +28,7 @@ class OverviewPage : public QWidget {
   void editChosen();
 
   void exportList();
+  void copyRows();
   /// The rows as CSV, as sorted and filtered. False when not written.
   bool exportTo(const QString& path);
   /// All channels as a list that can be imported again.
