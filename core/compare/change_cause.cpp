@@ -161,8 +161,8 @@ std::string scatterSentence(const ChangeGround& change, const Setup& setup) {
   const auto taken = change.takenScatter();
   if (!taken) return {};
   return say(
-      " No uncertainty of the readings is stated: each is taken as good to {1} {2}, the scatter of the "
-      "steadier check about its line.",
+      " No uncertainty of the readings is stated: each is taken as good to {1} {2}, the scatter "
+      "about the line of measured against expected.",
       {shown(formatNumber(*taken, 2)), readingUnitText(setup.instrument)});
 }
 

@@ -24,8 +24,8 @@ double roundingOf(const Budget& budget) {
   return 0;
 }
 
-/// Residual variance of measured against expected; none without a degree of freedom.
-std::optional<double> scatterOf(const CheckEvaluation& evaluation) {
+/// The line of measured against expected.
+std::optional<LineSample> lineOf(const CheckEvaluation& evaluation) {
   std::vector<double> expected, measured;
   const auto& steps = evaluation.assessment.steps;
   for (std::size_t k = 0; k < steps.size(); ++k) {
@@ -33,9 +33,21 @@ std::optional<double> scatterOf(const CheckEvaluation& evaluation) {
     measured.push_back(steps[k].change->base());
     expected.push_back(evaluation.prediction.steps[k]->reading.base());
   }
-  const auto sample = lineSampleOf(expected, measured);
-  if (!sample || sample->dof() < 1) return std::nullopt;
-  return sample->residualSquares / sample->dof();
+  return lineSampleOf(expected, measured);
+}
+
+/// Residual variance of both checks about their lines; of the steadier alone when the scatters cannot be one
+/// (probability below 0.01): a fault bends the line of its check, and would hide behind its own residuals.
+double scatterVariance(const CheckEvaluation& sound, const CheckEvaluation& faulty) {
+  const auto a = lineOf(sound), b = lineOf(faulty);
+  const auto variance = [](const std::optional<LineSample>& line) {
+    return line && line->dof() >= 1 ? std::optional(line->residualSquares / line->dof()) : std::nullopt;
+  };
+  const auto first = variance(a), second = variance(b);
+  if (!first || !second) return first.value_or(second.value_or(0));
+  const auto alike = equalScatterProbability(*a, *b);
+  if (!alike || *alike < 0.01) return std::min(*first, *second);
+  return pooledScatter(*a, *b)->variance;
 }
 
 Budget withoutLasting(Budget budget) {
@@ -94,8 +106,6 @@ ChangeGround::ChangeGround(const Channel& channel, const ChannelEvaluation& eval
   takeOwnErrors();
 }
 
-/// Readings of which nothing is stated scatter as those of the steadier check do about its line: a fault in
-/// the other one bends that, and would hide behind its own residuals.
 void ChangeGround::takeOwnErrors() {
   bool isStated = false;
   for (const Check* check : {&m_soundCheck, &m_faultyCheck})
@@ -105,10 +115,7 @@ void ChangeGround::takeOwnErrors() {
         m_worstStated = std::max(m_worstStated, reading->uncertainty->base());
       }
   if (isStated) return;
-  std::optional<double> least;
-  for (const CheckEvaluation* evaluation : {&m_sound, &m_faulty})
-    if (const auto scatter = scatterOf(*evaluation)) least = std::min(least.value_or(*scatter), *scatter);
-  m_takenScatter = std::max(std::sqrt(least.value_or(0)), leastShare * m_span);
+  m_takenScatter = std::max(std::sqrt(scatterVariance(m_sound, m_faulty)), leastShare * m_span);
 }
 
 double ChangeGround::ownVariance(const CheckEvaluation& evaluation, const Check& check,
