@@ -68,6 +68,9 @@ int import(const Options& options, const core::Document& document) {
   if (!table) return fail(table.error());
   const auto fields = core::fieldsFromText(*table, options.map);
   if (!fields) return fail(inFile("--map", fields.error()));
+  if (std::find(fields->begin(), fields->end(), core::ListField::Name) == fields->end())
+    return fail({options.list, "no column is the name of the channels",
+                 "Say which it is, as in --map name=Channel; columns are " + listed(table->header)});
   const auto result = core::withChannelList(document, *table, *fields, *document.channels[like->front()]);
   if (!result) return fail(inFile(options.list, result.error()));
   for (const std::string& sentence : result->told) note(sentence + ".");
@@ -90,8 +93,10 @@ int channels(const Options& options) {
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
   if (!options.list.empty()) return import(options, *document);
-  const std::string text = core::channelListCsv(*document);
-  return options.exported == "-" ? print(text, AllPass) : save(options.exported, text, AllPass);
+  std::string text = core::channelListCsv(*document);
+  if (options.exported != "-") return save(options.exported, text, AllPass);
+  std::erase(text, '\r');  // lines of standard output end as those of any other command
+  return print(text, AllPass);
 }
 
 }  // namespace
