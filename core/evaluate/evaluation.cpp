@@ -31,6 +31,19 @@ void summarise(const Channel& channel, ChannelEvaluation& evaluation) {
   }
 }
 
+/// What a check that is closed with `setup` is judged by: taken over where the channel or an earlier check
+/// has an equal set-up, since most checks are closed with the set-up that the channel keeps.
+CheckEvaluation predictedBy(const Setup& setup, const Channel& channel, const ChannelEvaluation& evaluation) {
+  if (setup == channel.setup) return {evaluation.prediction, evaluation.budget, {}};
+  for (std::size_t k = evaluation.checks.size(); k-- > 0;)
+    if (setup == setupOf(channel, channel.checks[k]))
+      return {evaluation.checks[k].prediction, evaluation.checks[k].budget, {}};
+  CheckEvaluation predicted;
+  predicted.prediction = predict(setup);
+  predicted.budget = budgetOf(setup, predicted.prediction);
+  return predicted;
+}
+
 }  // namespace
 
 ChannelEvaluation evaluate(const Channel& channel) {
@@ -40,10 +53,9 @@ ChannelEvaluation evaluate(const Channel& channel) {
   evaluation.checks.reserve(channel.checks.size());
   for (const Check& check : channel.checks) {
     const Setup& setup = setupOf(channel, check);
-    SetupPrediction prediction = check.closedWith ? predict(setup) : evaluation.prediction;
-    Budget budget = check.closedWith ? budgetOf(setup, prediction) : evaluation.budget;
-    CheckAssessment assessment = assess(setup, prediction, budget, check);
-    evaluation.checks.push_back({std::move(prediction), std::move(budget), std::move(assessment)});
+    CheckEvaluation judged = predictedBy(setup, channel, evaluation);
+    judged.assessment = assess(setup, judged.prediction, judged.budget, check);
+    evaluation.checks.push_back(std::move(judged));
   }
   summarise(channel, evaluation);
   return evaluation;
