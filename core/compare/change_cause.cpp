@@ -169,11 +169,13 @@ std::string scatterSentence(const ChangeGround& change, const Setup& setup) {
 /// Of a channel that was off in the earlier check already.
 std::string earlierSentence(const ChangeWay& way) {
   if (way.gone)
-    return say(" {1} is held against {2}, which is as expected: what was there is gone.",
-               {way.before, way.after});
+    return say(
+        " The readings of {1} are held against those of {2}, which are as expected: what was there is gone.",
+        {way.before, way.after});
   if (!way.earlier) return {};
   return say(
-      " {1} was off already ({2}): what is told is the change from there, to first order about the channel "
+      " In {1} the channel was off already ({2}): what is told is the change from there, to first order "
+      "about the channel "
       "as "
       "entered.",
       {way.before, way.earlier->title});

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 #include <utility>
 
 #include "core/assess/judging.h"
@@ -84,13 +85,6 @@ bool isOfOtherParts(CauseKind kind) {
   }
 }
 
-/// Makes row `to` of the chain's sensitivities `factor` times row `from` of `source`.
-void copyRow(Budget& budget, std::size_t to, const Budget& source, std::size_t from, double factor) {
-  ScopeBudget& scope = budget.scopes[static_cast<std::size_t>(Scope::Chain)];
-  const auto row = source.sensitivities(Scope::Chain, from);
-  for (std::size_t k = 0; k < row.size(); ++k) scope.sensitivities[to * row.size() + k] = factor * row[k];
-}
-
 }  // namespace
 
 ChangeGround::ChangeGround(const Channel& channel, const ChannelEvaluation& evaluation, std::size_t sound,
@@ -155,7 +149,10 @@ CheckPoints ChangeGround::pointsOf(const Comparison& comparison) {
   }
   m_expected = points.expected;
   m_own = points.ownVariance;
-  if (points.size() > 0) points.covariance = covarianceWith(m_faulty.budget);
+  if (points.size() > 0) {
+    points.covariance = covarianceWith(m_faulty.budget);
+    splitCovariance(points.covariance);
+  }
   return points;
 }
 
@@ -167,47 +164,65 @@ std::vector<double> ChangeGround::covarianceWith(const Budget& later) const {
   return covariance;
 }
 
-/// What the readings of the faulty check depend on if `fault` is there.
-std::optional<Budget> ChangeGround::budgetUnder(const Fault& fault,
-                                                const std::vector<double>& changes) const {
-  Budget budget = m_faulty.budget;
-  if (isOfOtherParts(fault.kind)) {
-    const Setup setup = withFault(m_otherSetup, fault);
-    Budget other = budgetOf(setup, predict(setup));
-    if (other.inputs.size() != budget.inputs.size()) return std::nullopt;
-    for (const StepPair& pair : m_pairs)
-      if (!other.of(Scope::Chain).steps[pair.after]) return std::nullopt;
-    // The errors are those of the same parts, whatever they read now.
-    other.inputs = budget.inputs;
-    return other;
-  }
-  const bool isOrder = fault.kind == CauseKind::StepsExchanged || fault.kind == CauseKind::SidesExchanged;
-  for (std::size_t k = 0; k < m_pairs.size(); ++k) {
-    if (changes[k] == m_expected[k] || m_expected[k] == 0) continue;
-    const auto taken =
-        isOrder ? std::find(m_expected.begin(), m_expected.end(), changes[k]) : m_expected.end();
-    if (taken != m_expected.end())
-      copyRow(budget, m_pairs[k].after, m_faulty.budget,
-              m_pairs[static_cast<std::size_t>(taken - m_expected.begin())].after, 1);
-    else  // what is a share of a reading follows it; one that has stopped follows nothing
-      copyRow(budget, m_pairs[k].after, m_faulty.budget, m_pairs[k].after,
-              fault.kind == CauseKind::Clipping ? 0 : changes[k] / m_expected[k]);
-  }
-  return budget;
+/// Of what either check feels alone, and what both feel alike, from the difference with one of them deaf.
+void ChangeGround::splitCovariance(const std::vector<double>& whole) {
+  const auto deaf = [](Budget budget) {
+    auto& sensitivities = budget.scopes[static_cast<std::size_t>(Scope::Chain)].sensitivities;
+    std::fill(sensitivities.begin(), sensitivities.end(), 0.0);
+    return budget;
+  };
+  m_ofSound = differenceCovariance(m_setup, m_sound.budget, m_otherSetup, deaf(m_faulty.budget), m_pairs);
+  m_ofFaulty = differenceCovariance(m_setup, deaf(m_sound.budget), m_otherSetup, m_faulty.budget, m_pairs);
+  m_ofBoth.resize(whole.size());
+  for (std::size_t k = 0; k < whole.size(); ++k) m_ofBoth[k] = (m_ofSound[k] + m_ofFaulty[k] - whole[k]) / 2;
+  for (std::size_t k = 0; k < m_own.size(); ++k) m_ofBoth[k * m_own.size() + k] += m_own[k] / 2;
+}
+
+/// When the readings of the faulty check feel the inputs `share` times as those of the points `taken` would.
+std::vector<double> ChangeGround::covarianceOf(const std::vector<double>& share,
+                                               const std::vector<std::size_t>& taken) const {
+  const std::size_t n = m_own.size();
+  std::vector<double> covariance(n * n);
+  for (std::size_t i = 0; i < n; ++i)
+    for (std::size_t j = 0; j < n; ++j)
+      covariance[i * n + j] = m_ofSound[i * n + j] +
+                              share[i] * share[j] * m_ofFaulty[taken[i] * n + taken[j]] -
+                              share[i] * m_ofBoth[taken[i] * n + j] - share[j] * m_ofBoth[taken[j] * n + i] +
+                              (i == j ? m_own[i] : 0);
+  return covariance;
+}
+
+/// With a fault that changes what the readings feel: another place of a shunt, no shunt at all.
+std::optional<std::vector<double>> ChangeGround::covarianceOfOtherParts(const Fault& fault) const {
+  const Setup setup = withFault(m_otherSetup, fault);
+  Budget other = budgetOf(setup, predict(setup));
+  if (other.inputs.size() != m_faulty.budget.inputs.size()) return std::nullopt;
+  for (const StepPair& pair : m_pairs)
+    if (!other.of(Scope::Chain).steps[pair.after]) return std::nullopt;
+  // The errors are those of the same parts, whatever they read now.
+  other.inputs = m_faulty.budget.inputs;
+  return covarianceWith(other);
 }
 
 std::optional<std::vector<double>> ChangeGround::covarianceUnder(const Fault& fault,
                                                                  const std::vector<double>& changes) const {
-  switch (fault.kind) {
-    case CauseKind::ZeroShift:
-    case CauseKind::Drift:
-    case CauseKind::StrayReading:
-      return std::nullopt;
-    default: {
-      const auto budget = budgetUnder(fault, changes);
-      return budget ? std::optional(covarianceWith(*budget)) : std::nullopt;
-    }
+  if (fault.kind == CauseKind::ZeroShift || fault.kind == CauseKind::Drift ||
+      fault.kind == CauseKind::StrayReading)
+    return std::nullopt;
+  if (isOfOtherParts(fault.kind)) return covarianceOfOtherParts(fault);
+  const bool isOrder = fault.kind == CauseKind::StepsExchanged || fault.kind == CauseKind::SidesExchanged;
+  std::vector<double> share(m_own.size(), 1.0);
+  std::vector<std::size_t> taken(m_own.size());
+  std::iota(taken.begin(), taken.end(), 0);
+  for (std::size_t k = 0; k < m_own.size(); ++k) {
+    if (changes[k] == m_expected[k] || (m_expected[k] == 0 && !isOrder)) continue;
+    const auto from = std::find(m_expected.begin(), m_expected.end(), changes[k]);
+    if (isOrder && from != m_expected.end())
+      taken[k] = static_cast<std::size_t>(from - m_expected.begin());
+    else  // what is a share of a reading follows it; one that has stopped follows nothing
+      share[k] = fault.kind == CauseKind::Clipping ? 0 : changes[k] / m_expected[k];
   }
+  return covarianceOf(share, taken);
 }
 
 void ChangeGround::takeZero(const Comparison& comparison) {

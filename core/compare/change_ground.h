@@ -51,7 +51,10 @@ class ChangeGround {
   std::vector<double> covarianceWith(const Budget& later) const;
   std::optional<std::vector<double>> covarianceUnder(const Fault& fault,
                                                      const std::vector<double>& changes) const;
-  std::optional<Budget> budgetUnder(const Fault& fault, const std::vector<double>& changes) const;
+  void splitCovariance(const std::vector<double>& whole);
+  std::vector<double> covarianceOf(const std::vector<double>& share,
+                                   const std::vector<std::size_t>& taken) const;
+  std::optional<std::vector<double>> covarianceOfOtherParts(const Fault& fault) const;
   double evidenceOf(const Refit& refit) const;
 
   const Setup& m_setup;       ///< of the sound check
@@ -65,6 +68,9 @@ class ChangeGround {
   std::optional<double> m_takenScatter;
   std::vector<StepPair> m_pairs;  ///< one a point
   std::vector<double> m_expected, m_own;
+  /// Covariances of the chain, row after row: of each check, and between both (taken as symmetric, as it is
+  /// where the set-ups are alike).
+  std::vector<double> m_ofSound, m_ofFaulty, m_ofBoth;
   Check m_check;  ///< the faulty check as it would read on the set-up of the sound one
   std::optional<double> m_zero;
   double m_ordinaryZero = 0, m_span = 0;

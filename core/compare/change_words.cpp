@@ -123,6 +123,8 @@ bool isWithinOneCheck(CauseKind kind) {
   }
 }
 
+bool isOfItsZero(CauseKind kind) { return kind == CauseKind::ZeroShift || kind == CauseKind::Drift; }
+
 bool sparesDataBetween(CauseKind kind) {
   return isWithinOneCheck(kind) || (isOfCheckAlone(kind) && kind != CauseKind::NoResponse);
 }
@@ -163,7 +165,13 @@ void describeChange(const Setup& setup, const ChangeWay& way, Explanation& expla
   explanation.title = changeTitle(setup, fault, way);
   explanation.sizeText = changeSize(setup, fault, explanation.standard, way);
   if (way.gone) explanation.confirm = goneConfirm(way);
-  if (sparesDataBetween(fault.kind))
+  if (isOfItsZero(fault.kind))
+    explanation.onStrain =
+        say("Not told by the checks: data in between have it too if it was there before {1}. Zero readings "
+            "without "
+            "load in the recording tell.",
+            {way.after});
+  else if (sparesDataBetween(fault.kind))
     explanation.onStrain = isTransducer(setup.bridge)
                                ? say("None: load recorded between both checks does not feel it.")
                                : say("None: strain recorded between both checks does not feel it.");

@@ -21,7 +21,9 @@ inline bool isZeroBetween(const Fault& fault) {
 }
 /// Whether it is of the readings of one check and says nothing about what lies between both.
 bool isWithinOneCheck(CauseKind kind);
-/// Whether strain data taken between both checks do not feel it.
+/// Whether it moved the zero within one check, as it may have done before that as well.
+bool isOfItsZero(CauseKind kind);
+/// Whether the scale of strain data taken between both checks does not feel it.
 bool sparesDataBetween(CauseKind kind);
 
 /// "Leak over gauge 1 grew", "Contact in lead S- went bad".

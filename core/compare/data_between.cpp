@@ -112,10 +112,20 @@ std::optional<DataBetween> withoutCause(const BetweenBasis& basis) {
   data.before = data.after = earlierCorrection(basis.way);
   data.greatestShare = std::max(reach(gain), shareOf(data.before));
   data.greatestOffset = reach(basis.comparison.zero);
-  data.sentence = say(
-      "Nothing calls for a correction: factor 1 at {1} and at {2}, and the gain is the same within {3} "
-      "(interval of probability 0.90). Data in between are as good as that, unless something came and went.",
-      {basis.way.before, basis.way.after, shareText(reach(gain))});
+  if (data.before.factor != 1)
+    data.sentence =
+        say("Nothing changed that calls for a cause. If \"{1}\" is what is wrong in {2} already, data in "
+            "between have it throughout: factor {3} at both ends, and the gain is the same within {4} "
+            "(interval of "
+            "probability 0.90). {5}",
+            {basis.way.earlier->title, basis.way.before, factorText(data.before), shareText(reach(gain)),
+             caution()});
+  else
+    data.sentence =
+        say("Nothing calls for a correction: factor 1 at {1} and at {2}, and the gain is the same within {3} "
+            "(interval of probability 0.90). Data in between are as good as that, unless something came and "
+            "went.",
+            {basis.way.before, basis.way.after, shareText(reach(gain))});
   if (basis.comparison.zero)
     data.sentence += say(" The zero is the same within {1}.", {offsetText(basis, data.greatestOffset)});
   return data;
@@ -126,11 +136,18 @@ DataBetween ofCheckAlone(const BetweenBasis& basis) {
   data.before = data.after = earlierCorrection(basis.way);
   data.greatestShare = shareOf(data.before);
   data.greatestOffset = reach(basis.comparison.zero);
-  data.sentence =
-      say("If \"{1}\" is the cause, data taken in between do not feel it: factor {2} at both ends. It is the "
-          "check "
-          "that is to be put right and made again; only then does it say that nothing else changed.",
-          {basis.diagnosis.explanations.front().title, factorText(data.before)});
+  const Explanation& first = basis.diagnosis.explanations.front();
+  if (isOfItsZero(first.fault.kind))
+    data.sentence =
+        say("If \"{1}\" is the cause, data taken in between keep their scale: factor {2} at both ends. Their "
+            "zero may have moved as well, by more than the checks show: zero readings without load in the "
+            "recording tell, and where there are none nobody knows.",
+            {first.title, factorText(data.before)});
+  else
+    data.sentence = say(
+        "If \"{1}\" is the cause, data taken in between do not feel it: factor {2} at both ends. It is the "
+        "check that is to be put right and made again; only then does it say that nothing else changed.",
+        {first.title, factorText(data.before)});
   return data;
 }
 
@@ -194,8 +211,7 @@ std::string causeSentence(const BetweenBasis& basis, const DataBetween& data) {
   if (&felt != &first) text = say("If \"{1}\" is the cause, data do not feel it. ", {first.title});
   text +=
       say("If \"{1}\" is the cause: factor {2} at {3}, {4} at {5}. Uncorrected {6} is off by {7} at most, "
-          "whenever "
-          "in between it came",
+          "whenever in between it came",
           {felt.title, factorText(data.before), basis.way.before, factorText(data.after), basis.way.after,
            measurand(basis), shareText(data.greatestShare)});
   if (data.greatestOffset > 0)
