@@ -6,8 +6,8 @@
 #include "app/commands.h"
 #include "app/files.h"
 #include "app/output.h"
+#include "app/saving.h"
 #include "core/campaign/channel_list.h"
-#include "core/document/json_writer.h"
 #include "ui/safe_file.h"
 
 namespace app {
@@ -31,12 +31,8 @@ core::Result<void> requireUsable(const Options& options) {
     return core::Error{"--like", "it takes a channel to copy", "Name one of the document"};
   if (!options.list.empty() && options.save.empty())
     return core::Error{"--save", "the document with the channels has no name", "Name the file to be written"};
-  return {};
-}
-
-int save(const std::string& path, const std::string& text, Exit exit) {
-  const auto done = ui::saveBytes(QString::fromStdString(path), QByteArray::fromStdString(text));
-  return done ? exit : fail(done.error());
+  if (auto other = requireOther(options.exported, options.file, "document"); !other) return other;
+  return requireOther(options.save, options.list, "list");
 }
 
 core::Result<core::ListTable> openList(const std::string& path) {
@@ -79,9 +75,8 @@ int import(const Options& options, const core::Document& document) {
     note("nothing was saved.");
     return BadInput;
   }
-  const auto text = core::writeDocument(result->document);
-  if (!text) return fail(inFile(options.save, text.error()));
-  if (const int exit = save(options.save, *text, AllPass); exit != AllPass) return exit;
+  if (const auto saved = saveRevised(options.save, result->document, document, ""); !saved)
+    return fail(saved.error());
   return print(mappingLine(*table, *fields) + std::to_string(result->added) +
                    (result->added == 1 ? " channel added." : " channels added.") +
                    "\nSaved: " + options.save + "\n",
@@ -94,7 +89,11 @@ int channels(const Options& options) {
   if (!document) return fail(document.error());
   if (!options.list.empty()) return import(options, *document);
   std::string text = core::channelListCsv(*document);
-  if (options.exported != "-") return save(options.exported, text, AllPass);
+  if (options.exported != "-") {
+    const auto done =
+        ui::saveBytes(QString::fromStdString(options.exported), QByteArray::fromStdString(text));
+    return done ? AllPass : fail(done.error());
+  }
   std::erase(text, '\r');  // lines of standard output end as those of any other command
   return print(text, AllPass);
 }

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <CLI/CLI.hpp>
-#include <QFileInfo>
 #include <algorithm>
 #include <map>
 #include <memory>
@@ -13,10 +12,8 @@
 #include "app/output.h"
 #include "app/recording_check.h"
 #include "app/recordings.h"
+#include "app/saving.h"
 #include "core/document/edits.h"
-#include "core/document/json_writer.h"
-#include "core/record/revisions.h"
-#include "ui/safe_file.h"
 
 namespace app {
 namespace {
@@ -39,11 +36,7 @@ core::Result<void> requireUsable(const Options& options) {
   if (auto named = requireCheckNamed(options.name, options.date); !named) return named;
   if (!options.column.empty() && options.channel.empty())
     return core::Error{"--column", "it names the column of one channel", "Add --channel with that channel"};
-  const QFileInfo out(QString::fromStdString(options.save));
-  const QFileInfo recording(QString::fromStdString(options.recording));
-  if (!options.save.empty() && out.exists() && out.canonicalFilePath() == recording.canonicalFilePath())
-    return core::Error{options.save, "the document would replace the recording", "Save under another name"};
-  return {};
+  return requireOther(options.save, options.recording, "recording");
 }
 
 /// Diagnoses the new checks that call for it.
@@ -114,14 +107,7 @@ int save(const std::string& path, const core::Document& before, const std::vecto
   core::Document document = before;
   for (const CheckedChannel& one : checked)
     document = core::withChannel(std::move(document), one.index, *one.channel);
-  const std::string person =
-      options.person.empty() ? qEnvironmentVariable("USER").toStdString() : options.person;
-  const auto revised =
-      core::withRevision(std::move(document), &before, {person, core::timeText(now()), SHUNTWRIGHT_VERSION});
-  if (!revised) return fail(inFile(path, revised.error()));
-  const auto text = core::writeDocument(*revised);
-  if (!text) return fail(inFile(path, text.error()));
-  const auto done = ui::saveBytes(QString::fromStdString(path), QByteArray::fromStdString(*text));
+  const auto done = saveRevised(path, std::move(document), before, options.person);
   return done ? AllPass : fail(done.error());
 }
 

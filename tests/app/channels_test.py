@@ -7,6 +7,7 @@ import csv
 import io
 import json
 import os
+import pathlib
 import subprocess
 import sys
 import tempfile
@@ -112,6 +113,13 @@ class Import(Lists):
         self.refused(table(foreign), "--map", "name=Nome", says=("--map", "Nome", "Naam"))
         self.refused(table(foreign), "--map", "nome=Naam", says=("--map", "gauge_factor"))
 
+    def test_the_history_says_what_was_added(self):
+        self.imported(table(ENGLISH))
+        with open(self.path("out.bridgecal"), encoding="utf-8") as file:
+            entry = json.load(file)["history"][-1]
+        for row in ENGLISH[1:]:
+            self.assertIn(row[0] + " added", json.dumps(entry, ensure_ascii=False))
+
     def test_names_that_are_taken_are_numbered_and_told(self):
         out = self.path("out.bridgecal")
         done = self.run_channels(PLAN, "--import", self.put("l.csv", "Name\nTP-01\nX\nX\n"), "--like", "TP-01",
@@ -198,7 +206,9 @@ class Refusals(Lists):
     def test_wrong_usage(self):
         out = ("--save", self.path("out.bridgecal"))
         good = self.put("l.csv", "Name\nN-01\n")
-        for words, says in (((PLAN,), "--import"), ((PLAN, "--import", good, *out), "--like"),
+        copy = self.put("copy.bridgecal", pathlib.Path(PLAN).read_bytes())
+        for words, says in (((PLAN,), "--import"), ((copy, "--export", copy), "would replace the"),
+                            ((PLAN, "--import", good, "--like", "TP-01", "--save", good), "would replace the"), ((PLAN, "--import", good, *out), "--like"),
                             ((PLAN, "--import", good, "--like", "TP-01"), "--save"),
                             ((PLAN, "--import", good, "--like", "TP-99", *out), "TP-31"),
                             ((PLAN, "--import", self.path("none.csv"), "--like", "TP-01", *out), "no such file"),
@@ -210,6 +220,9 @@ class Refusals(Lists):
             self.assertEqual((done.stdout, len(done.stderr.splitlines())), ("", 1), words)
             self.assertIn(says, done.stderr)
         self.assertFalse(os.path.exists(self.path("out.bridgecal")))
+        self.assertEqual(pathlib.Path(copy).read_bytes(), pathlib.Path(PLAN).read_bytes())
+        self.assertEqual(pathlib.Path(good).read_text(encoding="utf-8"), "Name\nN-01\n")
+
 
 
 if __name__ == "__main__":
