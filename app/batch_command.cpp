@@ -7,6 +7,7 @@
 #include <atomic>
 #include <csignal>
 #include <cstdio>
+#include <iterator>
 #include <memory>
 #include <mutex>
 #include <optional>
@@ -76,6 +77,23 @@ struct Judging {
   core::Recording recording;
   core::Check check;  ///< name and recording
 };
+
+/// What is the same for all documents.
+struct Batch {
+  Options options;
+  std::optional<Judging> judging;
+  core::Date today;
+  unsigned threads = 1;  ///< for the channels of one document
+};
+
+/// Does `work(k)` for each k below `count` on `threads`, until Ctrl+C.
+template <class Work>
+void forEach(std::size_t count, unsigned threads, const Work& work) {
+  std::atomic<std::size_t> next = 0;
+  core::onThreads(static_cast<unsigned>(std::min<std::size_t>(threads, count)), [&](unsigned) {
+    for (std::size_t k = next++; k < count && !interrupted; k = next++) work(k);
+  });
+}
 
 /// What one document came to, as it is printed.
 struct Done {
@@ -171,16 +189,18 @@ Done failed(const Options& options, const std::string& file, const core::Error& 
 }
 
 /// A document as its checks are.
-Done judgedAsIs(const Options& options, const std::string& file, const core::Document& document,
-                core::Date today) {
+Done judgedAsIs(const Batch& batch, const std::string& file, const core::Document& document) {
+  const Options& options = batch.options;
   Done done;
-  std::vector<core::OverviewRow> rows;
-  for (std::size_t k = 0; k < document.channels.size() && !interrupted; ++k) {
-    rows.push_back(core::overviewRow(document, k, core::evaluate(*document.channels[k]), today));
-    if (options.channels) done.lines += rowLine(options, file, document, rows.back());
-  }
+  std::vector<core::OverviewRow> rows(document.channels.size());
+  forEach(rows.size(), batch.threads, [&](std::size_t k) {
+    rows[k] = core::overviewRow(document, k, core::evaluate(*document.channels[k]), batch.today);
+  });
+  if (interrupted) return done;
   const core::OverviewTally tally = core::tallyOf(rows);
-  if (!options.channels) {
+  if (options.channels) {
+    for (const core::OverviewRow& row : rows) done.lines += rowLine(options, file, document, row);
+  } else {
     const std::string line = documentLine(options, file, document, rows, tally);
     done.lines = options.json ? line : harmless(line, true);
   }
@@ -207,36 +227,36 @@ void addChecked(const Options& options, const std::string& file, const core::Doc
     done.exit = std::max(done.exit, CheckFailed);
 }
 
-/// A document whose channels are judged by the columns of a recording; a channel at a time, to be stopped.
-Done judgedByRecording(const Options& options, const std::string& file, const core::Document& document,
-                       const Judging& judging, core::Date today) {
-  const auto uses = channelColumns(document, judging.recording, "", "");
-  if (!uses) return failed(options, file, inFile(file, uses.error()));
+/// A document whose channels are judged by the columns of a recording.
+Done judgedByRecording(const Batch& batch, const std::string& file, const core::Document& document) {
+  const core::Recording& recording = batch.judging->recording;
+  const auto uses = channelColumns(document, recording, "", "");
+  if (!uses) return failed(batch.options, file, inFile(file, uses.error()));
+  std::vector<std::vector<CheckedChannel>> each(uses->size());
+  forEach(uses->size(), batch.threads, [&](std::size_t k) {
+    each[k] = checkedChannels(document, recording, {(*uses)[k]}, {}, batch.judging->check);
+  });
   Done done;
+  if (interrupted) return done;
   std::vector<CheckedChannel> all;
-  for (const core::ColumnUse& use : *uses) {
-    if (interrupted) return done;
-    for (CheckedChannel& one : checkedChannels(document, judging.recording, {use}, {}, judging.check)) {
-      addChecked(options, file, document, one, today, done);
-      all.push_back(std::move(one));
-    }
-  }
+  for (std::vector<CheckedChannel>& ofUse : each)
+    std::move(ofUse.begin(), ofUse.end(), std::back_inserter(all));
+  for (const CheckedChannel& one : all) addChecked(batch.options, file, document, one, batch.today, done);
   const std::vector<std::string> missing = withoutColumn(document, all);
   if (!missing.empty())
     done.notes.push_back(file + ": the recording has no column for " + listed(missing) + ", not checked.");
   return done;
 }
 
-Done judged(const Options& options, const Wanted& wanted, const std::optional<Judging>& judging,
-            core::Date today) {
+Done judged(const Batch& batch, const Wanted& wanted) {
   if (wanted.isEmpty)
-    return failed(options, wanted.file,
+    return failed(batch.options, wanted.file,
                   {wanted.file, "there is no document in it",
                    "Name a folder, a pattern or files ending in .bridgecal"});
   const auto document = openDocument(wanted.file);
-  if (!document) return failed(options, wanted.file, document.error());
-  return judging ? judgedByRecording(options, wanted.file, *document, *judging, today)
-                 : judgedAsIs(options, wanted.file, *document, today);
+  if (!document) return failed(batch.options, wanted.file, document.error());
+  return batch.judging ? judgedByRecording(batch, wanted.file, *document)
+                       : judgedAsIs(batch, wanted.file, *document);
 }
 
 /// Writes each document's lines as a whole and in the order of the documents, as soon as those before are
@@ -300,22 +320,21 @@ void stopOnSignal() {
   });
 }
 
-int batch(const Options& options) {
+int run(const Options& options) {
   const auto today = dayFrom(options.today);
   if (!today) return fail(today.error());
-  const auto judging = judgingBy(options);
+  auto judging = judgingBy(options);
   if (!judging) return fail(judging.error());
   const std::vector<Wanted> wanted = wantedFiles(options);
   stopOnSignal();
   Writer writer(wanted.size());
-  std::atomic<std::size_t> next = 0;
   const unsigned most = options.jobs > 0 ? options.jobs : std::max(1U, std::thread::hardware_concurrency());
   const auto count = static_cast<unsigned>(std::min<std::size_t>(most, wanted.size()));
-  core::onThreads(count, [&](unsigned) {
-    for (std::size_t k = next++; k < wanted.size() && !interrupted && !writer.broken(); k = next++) {
-      Done done = judged(options, wanted[k], *judging, *today);
-      if (!interrupted) writer.take(k, std::move(done));
-    }
+  const Batch batch{options, std::move(*judging), *today, most / count};
+  forEach(wanted.size(), count, [&](std::size_t k) {
+    if (writer.broken()) return;
+    Done done = judged(batch, wanted[k]);
+    if (!interrupted) writer.take(k, std::move(done));
   });
   if (writer.broken())
     return fail({"standard output", "the result could not be written", "Look whether the disk is full"});
@@ -337,20 +356,23 @@ void addBatch(CLI::App& cli, Run& chosen) {
   command->add_option("--as", options->name, "Name of that check: pre, post or any other; pre without it")
       ->check(faultOfName);
   command->add_option("--read-as", options->readAs, readAsHelp);
-  command->add_option("--jobs", options->jobs, "How many documents at once; without it one a processor")
+  command
+      ->add_option(
+          "--jobs", options->jobs,
+          "How many documents, or channels of a single one, at once; without it as many as processors")
       ->check(CLI::Range(1, 256));
   command->add_option("--today", options->today, "Day that due dates are compared with, as 2026-05-11");
   command->add_flag("--json", options->json, "A JSON object a line instead of text");
   command->footer(
       "Lines come in the order of the documents, whole or not at all. A document that cannot be read is one\n"
-      "line on standard error and does not hide the others. The exit status is 0 when all channels pass and\n"
+      "line on standard error, with --json also an object with \"error\", and does not hide the others. The exit status is 0 when all channels pass and\n"
       "none changed since the check before, 1 when one does not, 2 when a document cannot be read.\n"
       "With --recording the columns belong to the channels of their name, or that remember them; each "
       "channel\n"
       "is judged as by \"shuntwright check\", which also saves the checks and takes --match, and compared "
       "with\n"
       "the latest check that it holds. One that cannot be read from the recording exits with 2.");
-  command->callback([options, &chosen] { chosen = [options] { return batch(*options); }; });
+  command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 }  // namespace app

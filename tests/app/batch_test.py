@@ -145,6 +145,20 @@ class Files(BatchTest):
         verdicts = [line["verdict"] for line in self.json_lines("campaign", exit=1)]
         self.assertEqual(verdicts, ["pass" if k % 3 else "fail" for k in range(60)])
 
+    def test_workers_share_the_channels_of_a_single_document(self):
+        path = self.put("a.bridgecal", demo())
+        for form in ((), ("--channels",), ("--recording", POST, "--as", "again")):
+            one = self.run_batch(path, "--jobs", "1", *form, exit=1)
+            for jobs in ("2", "256"):
+                other = self.run_batch(path, "--jobs", jobs, *form, exit=1)
+                self.assertEqual((other.stdout, other.stderr), (one.stdout, one.stderr))
+
+    def test_a_document_without_channels_is_not_judged(self):
+        content = demo()
+        content["channels"] = []
+        line, = self.json_lines(self.put("a.bridgecal", content), exit=1)
+        self.assertEqual((line["verdict"], line["channels"], line["worst"]), ("not judged", 0, None))
+
     def test_patterns_folders_and_files_in_their_order(self):
         names = self.campaign(12)
         self.put("campaign/notes.txt", "no document")
