@@ -365,12 +365,11 @@ void addBatch(CLI::App& cli, Run& chosen) {
   command->add_flag("--json", options->json, "A JSON object a line instead of text");
   command->footer(
       "Lines come in the order of the documents, whole or not at all. A document that cannot be read is one\n"
-      "line on standard error, with --json also an object with \"error\", and does not hide the others. The exit status is 0 when all channels pass and\n"
-      "none changed since the check before, 1 when one does not, 2 when a document cannot be read.\n"
-      "With --recording the columns belong to the channels of their name, or that remember them; each "
-      "channel\n"
-      "is judged as by \"shuntwright check\", which also saves the checks and takes --match, and compared "
-      "with\n"
+      "line on standard error, with --json also an object with \"error\", and does not hide the others.\n"
+      "The exit status is 0 when all channels pass and none changed since the check before, 1 when one does\n"
+      "not, 2 when a document cannot be read.\n"
+      "With --recording the columns belong to the channels of their name, or that remember them. Each is\n"
+      "judged as by \"shuntwright check\", which also saves the checks and takes --match, and compared with\n"
       "the latest check that it holds. One that cannot be read from the recording exits with 2.");
   command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }

@@ -118,8 +118,8 @@ int main() {
     if (order.size() != channelCount) std::abort();
   });
   const OverviewTally tally = tallyOf(rows);
-  std::printf("campaign: %zu pass, %zu fail, %zu changed, %zu unchanged\n", tally.pass, tally.fail,
-              tally.changed, tally.unchanged);
+  std::printf("campaign: %zu pass, %zu fail; %zu unchanged, %zu within the margin, %zu changed\n", tally.pass,
+              tally.fail, tally.unchanged, tally.harmless, tally.changed);
   measured("written as a list", [&] { text = channelListCsv(document); });
   const auto table = readListTable(text);
   if (!table) std::abort();
