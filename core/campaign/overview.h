@@ -54,11 +54,11 @@ OverviewTally tallyOf(const std::vector<OverviewRow>& rows);
 struct OverviewFilter {
   /// Words between blanks, all of which stand somewhere in name, group, template or status of the channel;
   /// capitals do not matter.
-  std::string text;
-  std::optional<Verdict> verdict;  ///< of channels that are checked
-  std::optional<Change> change;
-  std::optional<std::string> group;  ///< empty: channels without a group
-  std::optional<int> urgency;
+  std::string text = {};
+  std::optional<Verdict> verdict = {};  ///< of channels that are checked
+  std::optional<Change> change = {};
+  std::optional<std::string> group = {};  ///< empty: channels without a group
+  std::optional<int> urgency = {};
   bool unchecked = false;  ///< only those without a reading
   bool remarks = false;    ///< only those with an open remark
   bool overdue = false;

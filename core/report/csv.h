@@ -35,8 +35,8 @@ std::string csvText(std::string_view text);
 /// p_equivalent, step_change (core::changeKey); check_change, gain_change (a share), gain_p_different,
 /// gain_p_equivalent of the check as a whole. Then of the resistors that the step closes resistors (their
 /// labels), certificates, calibration_due, each with "; " between them; instrument, instrument_serial,
-/// instrument_certificate, instrument_due; air_degC, relative_humidity (0 to 1) of the check; last fingerprint,
-/// of the whole document, alike in every row.
+/// instrument_certificate, instrument_due; air_degC, relative_humidity (0 to 1) of the check; last
+/// fingerprint, of the whole document, alike in every row.
 ///
 /// Channels without a check give their planned steps with verdict "not judged". Numbers have a point and
 /// are the shortest that read back as the same double; the unit is in the header or, where channels

@@ -19,10 +19,9 @@ struct Row {
 /// The rows of a text whose cells lie between delimiters (RFC 4180): a quoted cell may hold delimiters, line
 /// breaks and doubled quotes. Lines end with LF, CR LF or CR; a byte order mark is skipped, and so is a line
 /// whose cells are all empty. Unquoted cells lose the spaces around them.
-/// The delimiter, when it is not given, is that of comma, semicolon and tab which stands most often in the first
-/// line.
-/// Fails, with "line N" as place, for text that is not UTF-8, a control character, text after a closing
-/// quote, a quote that never closes, and more than `mostRows` rows.
+/// The delimiter, when it is not given, is that of comma, semicolon and tab which stands most often in the
+/// first line. Fails, with "line N" as place, for text that is not UTF-8, a control character, text after a
+/// closing quote, a quote that never closes, and more than `mostRows` rows.
 Result<std::vector<Row>> delimitedRows(std::string_view text, std::size_t mostRows,
                                        std::optional<char> delimiter = {});
 

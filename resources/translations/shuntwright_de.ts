@@ -45,6 +45,10 @@
         <translation> Ebenso viel käme von: {1}, {2}</translation>
     </message>
     <message>
+        <source> In {1} the channel was off already ({2}): what is told is the change from there, to first order about the channel as entered.</source>
+        <translation> In {1} wich der Kanal bereits ab ({2}): genannt ist die Änderung von dort aus, in erster Ordnung um den Kanal, wie er eingegeben ist.</translation>
+    </message>
+    <message>
         <source> Is it on purpose?</source>
         <translation> Ist das beabsichtigt?</translation>
     </message>
@@ -65,8 +69,8 @@
         <translation> Keine Unsicherheit der Messwerte ist angegeben: Jeder gilt auf {1} {2} genau, eine Einheit seiner letzten Stelle.</translation>
     </message>
     <message>
-        <source> No uncertainty of the readings is stated: each is taken as good to {1} {2}, the scatter of the steadier check about its line.</source>
-        <translation> Keine Unsicherheit der Messwerte ist angegeben: Jeder gilt auf {1} {2} genau, die Streuung der ruhigeren Prüfung um ihre Gerade.</translation>
+        <source> No uncertainty of the readings is stated: each is taken as good to {1} {2}, the scatter about the line of measured against expected.</source>
+        <translation> Für die Messwerte ist keine Unsicherheit angegeben: jeder gilt als auf {1} {2} genau, die Streuung um die Gerade des Gemessenen über dem Erwarteten.</translation>
     </message>
     <message>
         <source> Of {1} more the rule cannot tell.</source>
@@ -75,6 +79,10 @@
     <message>
         <source> So it is in {1} steps.</source>
         <translation> So ist es bei {1} Stufen.</translation>
+    </message>
+    <message>
+        <source> The readings of {1} are held against those of {2}, which are as expected: what was there is gone.</source>
+        <translation> Die Messwerte von {1} werden denen von {2} gegenübergestellt, die wie erwartet sind: was dort vorlag, ist weg.</translation>
     </message>
     <message>
         <source> The responsible person decides, and the report states the correction.</source>
@@ -399,14 +407,6 @@
     <message>
         <source> within the limits</source>
         <translation> innerhalb der Grenzwerte</translation>
-    </message>
-    <message>
-        <source> {1} is held against {2}, which is as expected: what was there is gone.</source>
-        <translation> {1} wird an {2} gemessen, die wie erwartet ist: Was da war, ist weg.</translation>
-    </message>
-    <message>
-        <source> {1} was off already ({2}): what is told is the change from there, to first order about the channel as entered.</source>
-        <translation> {1} wich schon ab ({2}): Gesagt wird die Änderung von da an, in erster Ordnung um den Kanal wie eingetragen.</translation>
     </message>
     <message>
         <source>, and </source>
@@ -2261,6 +2261,10 @@
         <translation>Wenn „{1}“ die Ursache ist, spüren dazwischen aufgenommene Daten nichts davon: Faktor {2} an beiden Enden. Die Prüfung ist zu berichtigen und neu durchzuführen; erst dann sagt sie, dass sich sonst nichts geändert hat.</translation>
     </message>
     <message>
+        <source>If &quot;{1}&quot; is the cause, data taken in between keep their scale: factor {2} at both ends. Their zero may have moved as well, by more than the checks show: zero readings without load in the recording tell, and where there are none nobody knows.</source>
+        <translation>Ist „{1}“ die Ursache, behalten die dazwischen aufgenommenen Daten ihren Maßstab: Faktor {2} an beiden Enden. Ihr Nullpunkt kann sich ebenfalls verschoben haben, um mehr, als die Prüfungen zeigen: Nullwerte ohne Last in der Aufzeichnung geben Auskunft, und wo es keine gibt, weiß es niemand.</translation>
+    </message>
+    <message>
         <source>If &quot;{1}&quot; is the cause: factor {2} at {3}, {4} at {5}. Uncorrected {6} is off by {7} at most, whenever in between it came</source>
         <translation>Wenn „{1}“ die Ursache ist: Faktor {2} bei {3}, {4} bei {5}. Unkorrigiert weicht {6} um höchstens {7} ab, wann immer dazwischen es kam</translation>
     </message>
@@ -3189,6 +3193,10 @@
         <translation>Nicht ratiometrisch</translation>
     </message>
     <message>
+        <source>Not told by the checks: data in between have it too if it was there before {1}. Zero readings without load in the recording tell.</source>
+        <translation>Sagen die Prüfungen nicht: Daten dazwischen haben es auch, wenn es schon vor {1} da war. Nullwerte ohne Last in der Aufzeichnung geben Auskunft.</translation>
+    </message>
+    <message>
         <source>Not traceable: no instrument is named for these channels: {1}.</source>
         <translation>Nicht rückführbar: Für diese Kanäle ist kein Gerät genannt: {1}.</translation>
     </message>
@@ -3207,6 +3215,10 @@
     <message>
         <source>Nothing can be judged that has no expected reading with its uncertainty.</source>
         <translation>Was keinen erwarteten Messwert mit Unsicherheit hat, lässt sich nicht beurteilen.</translation>
+    </message>
+    <message>
+        <source>Nothing changed that calls for a cause. If &quot;{1}&quot; is what is wrong in {2} already, data in between have it throughout: factor {3} at both ends, and the gain is the same within {4} (interval of probability 0.90). {5}</source>
+        <translation>Nichts hat sich geändert, das nach einer Ursache verlangt. Ist „{1}“ das, was in {2} bereits falsch ist, haben es die Daten dazwischen durchgehend: Faktor {3} an beiden Enden, und die Verstärkung ist gleich innerhalb von {4} (Intervall der Wahrscheinlichkeit 0,90). {5}</translation>
     </message>
     <message>
         <source>Nothing is said about the zero: it was not read in both checks.</source>
@@ -16858,6 +16870,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>There is no span after the chosen one to join it with.</source>
         <translation>Nach dem gewählten Abschnitt gibt es keinen zum Verbinden.</translation>
+    </message>
+    <message>
+        <source>There is no table on this page whose cells could be copied, pasted or cleared.</source>
+        <translation>Auf dieser Seite gibt es keine Tabelle, deren Zellen kopiert, eingefügt oder geleert werden könnten.</translation>
     </message>
     <message>
         <source>There is nothing to be read in this file.</source>

@@ -23,7 +23,7 @@
 namespace {
 
 core::Document demo() {
-  std::ifstream file(std::string(SHUNTWRIGHT_SOURCE_DIR) + "/examples/demo.bridgecal", std::ios::binary);
+  std::ifstream file(SHUNTWRIGHT_SOURCE_DIR "/examples/demo.bridgecal", std::ios::binary);
   return *core::readDocument(std::string(std::istreambuf_iterator<char>(file), {}));
 }
 

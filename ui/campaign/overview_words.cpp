@@ -159,8 +159,6 @@ QString stateWord(CheckState state) {
   return {};
 }
 
-QString changeWord(core::Change change) { return toQString(core::say(core::changeName(change))); }
-
 QString overviewText(const OverviewItem& item, OverviewColumn column) {
   switch (column) {
     case OverviewColumn::Name:

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/campaign/overview_lines.h"
+#include "ui/change/change_words.h"
 
 namespace ui {
 
@@ -14,7 +15,6 @@ QString overviewText(const OverviewItem& item, OverviewColumn column);
 QString overviewCell(const OverviewItem& item, OverviewColumn column);
 
 QString stateWord(CheckState state);
-QString changeWord(core::Change change);
 /// "1,000 channels: 12 fail, 3 changed, 985 pass".
 QString tallyWords(const core::OverviewTally& tally);
 

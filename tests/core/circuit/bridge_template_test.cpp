@@ -50,8 +50,8 @@ TEST(BridgeTemplate, StandsInItsPlaceAndIsFoundByItsKey) {
   for (const BridgeTemplate& shape : allTemplates()) {
     EXPECT_EQ(&templateOf(shape.type), &shape) << shape.key;
     EXPECT_EQ(bridgeTypeFromKey(shape.key), shape.type);
-    EXPECT_FALSE(shape.name.empty());
-    EXPECT_FALSE(shape.about.empty());
+    EXPECT_FALSE(std::string_view(shape.name).empty());
+    EXPECT_FALSE(std::string_view(shape.about).empty());
     keys.insert(shape.key);
   }
   EXPECT_EQ(keys.size(), bridgeTypeCount);

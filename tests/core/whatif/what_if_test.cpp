@@ -120,7 +120,7 @@ TEST(WhatIf, LeadsTakeFromAReadingWhatTheTextbooksSay) {
         tryOut(withSmallShunt(row.type, row.a, row.b, row.sixWire), {{LeadResistance, 0, 0, 350 * r}});
     // The second order is some ten r squared at most (1 + 4 r: (2 r) squared and products).
     EXPECT_NEAR(reading(what, 1) / without(what, 1), 1 + row.perLead * r, 12 * r * r)
-        << templateOf(row.type).name << ", " << nodeName(row.a);
+        << std::string_view(templateOf(row.type).name) << ", " << nodeName(row.a);
   }
 }
 

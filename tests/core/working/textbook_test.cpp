@@ -16,8 +16,7 @@ namespace {
 
 std::vector<test::BridgeCase> cases(const std::string& group) {
   std::vector<test::BridgeCase> rows;
-  for (const test::CsvRow& row :
-       test::readCsv(std::string(SHUNTWRIGHT_TESTS_DIR) + "/reference/bridge_cases.csv"))
+  for (const test::CsvRow& row : test::readCsv(SHUNTWRIGHT_TESTS_DIR "/reference/bridge_cases.csv"))
     if (row.at("group") == group) rows.emplace_back(row);
   return rows;
 }
