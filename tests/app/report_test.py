@@ -203,8 +203,8 @@ class Html(ReportTest):
             page = Page(self.text(DEMO, "r.html", *words))
             self.assertEqual(page.all("html")[0]["lang"], "de" if words else "en")
             text = "\n".join(page.words)
-            numbers[words] = text.count("174,65 k") + text.count("349,65 k"), text.count("174.65 k") + text.count(
-                "349.65 k")
+            numbers[words] = text.count("110,003 k") + text.count("0,1288 m"), text.count("110.003 k") + text.count(
+                "0.1288 m")
         plain, german, local = numbers.values()
         self.assertEqual(plain, german)
         self.assertEqual(plain[0], 0)

@@ -27,6 +27,12 @@
 namespace ui {
 namespace {
 
+QLabel* plainText(const QString& text) {
+  auto* label = new QLabel(text);
+  label->setTextFormat(Qt::PlainText);
+  return label;
+}
+
 constexpr int wide_px = 860;  ///< strip and table stand side by side
 constexpr int low_px = 420;   ///< below this height most of a long verdict is in the page that scrolls
 constexpr int lowLines = 2;
@@ -135,9 +141,9 @@ QWidget* ChangePanel::head() {
   m_later = checkPicker("changeLater", tr("Later check"));
   auto* line = new QHBoxLayout;
   line->setSpacing(4);
-  line->addWidget(new QLabel(tr("From")));
+  line->addWidget(plainText(tr("From")));
   line->addWidget(m_earlier, 1);
-  line->addWidget(new QLabel(tr("to")));
+  line->addWidget(plainText(tr("to")));
   line->addWidget(m_later, 1);
   line->addStretch(1);
   m_fold = toolButton("changeFold", {}, tr("Shows and hides what differs in the two set-ups"));

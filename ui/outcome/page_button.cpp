@@ -42,7 +42,7 @@ QSize PageButton::sizeFor(const QString& shown) const {
 
 QSize PageButton::sizeHint() const { return sizeFor(m_name); }
 
-QSize PageButton::minimumSizeHint() const { return sizeFor(isChecked() ? m_name : m_name.left(4) + "…"); }
+QSize PageButton::minimumSizeHint() const { return sizeFor(isChecked() ? m_name : m_name.left(3) + "…"); }
 
 void PageButton::fitText() {
   const int frame = QToolButton::sizeHint().width() - QFontMetrics(font()).horizontalAdvance(text());

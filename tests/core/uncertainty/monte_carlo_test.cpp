@@ -407,6 +407,7 @@ TEST(RunTrials, TellRisingProgressOnTheCallingThread) {
 
 TEST(RunTrials, AllocateNothingPerTrialOrBlock) {
   TrialPlan plan = ::plan();
+  allocationsOf(plan);  // with what is made once in the life of a program, such as the language
   for (const unsigned threads : {1u, 2u, 3u}) {
     plan.threads = threads;
     for (const bool adaptive : {false, true}) {
