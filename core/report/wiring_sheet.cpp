@@ -244,7 +244,7 @@ Table jumperTable(const Setup& setup) {
   for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
     const Shunt& shunt = setup.shunts[k];
     std::vector<std::string> start{shunt.name, resistorName(shunt),
-                                   formatQuantity(shunt.resistance.base(), UnitFamily::Resistance),
+                                   shown(formatQuantity(shunt.resistance.base(), UnitFamily::Resistance)),
                                    std::string(polarityWord(polarityOf(setup, k))),
                                    say("{1} and {2}", {nodeName(shunt.a), nodeName(shunt.b)})};
     if (shunt.jumpers.empty()) {
