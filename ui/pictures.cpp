@@ -72,10 +72,10 @@ bool isReading(const Session& session, const MainWindow& window) {
 }
 
 /// Lets layouts and charts settle, charts place their labels only when shown, and waits for a recording.
-void settle(const Session& session, const MainWindow& window) {
+void settle(const Session& session, const MainWindow& window, int least_ms) {
   QElapsedTimer timer;
   timer.start();
-  while (timer.elapsed() < 120 || (isReading(session, window) && timer.elapsed() < 5000))
+  while (timer.elapsed() < least_ms || (isReading(session, window) && timer.elapsed() < 5000))
     QApplication::processEvents(QEventLoop::AllEvents, 20);
 }
 
@@ -94,7 +94,8 @@ QByteArray pictureOf(const core::Document& document, const Shot& shot) {
   }
   for (const char* action : shot.actions) window.findChild<QAction*>(action)->trigger();
   if (shot.tried) window.findChild<WhatIfPanel*>()->tryOut(*shot.tried);
-  settle(session, window);
+  // The cause of a change is looked for aside.
+  settle(session, window, std::string_view(shot.name).starts_with("change") ? 1500 : 120);
   QByteArray png;
   QBuffer buffer(&png);
   buffer.open(QIODevice::WriteOnly);

@@ -148,8 +148,6 @@ QWidget* ChangePanel::head() {
   line->addStretch(1);
   m_fold = toolButton("changeFold", {}, tr("Shows and hides what differs in the two set-ups"));
   m_fold->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-  m_fold->setCheckable(true);
-  m_fold->setChecked(true);
   m_fold->setAutoRaise(true);
   m_fold->setFocusPolicy(Qt::StrongFocus);
   m_fold->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
@@ -162,7 +160,10 @@ QWidget* ChangePanel::head() {
   column->addWidget(m_verdict);
   connect(m_earlier, &QComboBox::activated, this, [this] { choosePair(false); });
   connect(m_later, &QComboBox::activated, this, [this] { choosePair(true); });
-  connect(m_fold, &QToolButton::toggled, this, &ChangePanel::foldConfiguration);
+  connect(m_fold, &QToolButton::clicked, this, [this] {
+    m_unfolded = !m_unfolded;
+    foldConfiguration();
+  });
   return inside;
 }
 
@@ -291,8 +292,8 @@ void ChangePanel::showConfiguration() {
 
 void ChangePanel::foldConfiguration() {
   const bool some = m_shown && !m_shown->comparison.configuration.empty();
-  m_fold->setArrowType(!some ? Qt::NoArrow : m_fold->isChecked() ? Qt::DownArrow : Qt::RightArrow);
-  m_configuration->setVisible(some && m_fold->isChecked());
+  m_fold->setArrowType(!some ? Qt::NoArrow : m_unfolded ? Qt::DownArrow : Qt::RightArrow);
+  m_configuration->setVisible(some && m_unfolded);
   if (some) fitToRows(m_configuration, 12);
 }
 

@@ -96,6 +96,7 @@ class ChangePanel : public QWidget {
   QWidget* m_head;
   QComboBox* m_earlier;
   QComboBox* m_later;
+  bool m_unfolded = true;  ///< what differs in the set-ups is listed when something does
   QToolButton* m_fold;
   QLabel* m_verdict;
   QScrollArea* m_scroll;
