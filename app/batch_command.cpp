@@ -124,7 +124,7 @@ Json rowJson(const std::string& file, const core::Document& document, const core
 
 std::string worstText(const core::OverviewRow& row) {
   if (!row.worst) return "no deviation";
-  return core::formatNumber(*row.worst, 3) + " of the limit at step " + std::to_string(*row.worstStep + 1);
+  return core::formatNumber(*row.worst, 3) + " times the limit at step " + std::to_string(*row.worstStep + 1);
 }
 
 std::string rowText(const std::string& file, const core::Document& document, const core::OverviewRow& row) {
