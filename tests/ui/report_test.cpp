@@ -122,7 +122,7 @@ TEST(ReportPdf, AnotherProgramReadsNamesVerdictsCautionsAndPageNumbers) {
   ASSERT_TRUE(pdf) << pdf.error().text();
   const QString text = textOf(*pdf);
   for (const char* part : {"Sandpiper tailplane", "Channel TP-01", "Channel TP-31", "Pass: all 2 steps",
-                           "Fail: 1 of 2 steps", "Changed: ", "Page 1 of", "Prepared", "R. Alder"})
+                           "Fail: 1 of 2 steps", "Changed by ", "Page 1 of", "Prepared", "R. Alder"})
     EXPECT_TRUE(text.contains(part)) << part;
   for (const std::string& caution : core::cautions())
     EXPECT_TRUE(text.contains(QString::fromStdString(caution).left(40))) << caution;

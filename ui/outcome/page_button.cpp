@@ -46,7 +46,9 @@ QSize PageButton::minimumSizeHint() const { return sizeFor(isChecked() ? m_name 
 
 void PageButton::fitText() {
   const int frame = QToolButton::sizeHint().width() - QFontMetrics(font()).horizontalAdvance(text());
-  const QString shown = QFontMetrics(font()).elidedText(m_name, Qt::ElideRight, width() - frame);
+  const bool whole = width() >= sizeHint().width();
+  const QString shown =
+      whole ? m_name : QFontMetrics(font()).elidedText(m_name, Qt::ElideRight, width() - frame);
   if (shown != text()) setText(shown);
 }
 
