@@ -9798,8 +9798,8 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1 ändern sich.</translation>
     </message>
     <message>
-        <source>%1 changed</source>
-        <translation>%1 geändert</translation>
+        <source>%1 changed beyond the margin</source>
+        <translation>%1 über die Toleranz hinaus geändert</translation>
     </message>
     <message>
         <source>%1 channels</source>

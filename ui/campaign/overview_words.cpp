@@ -203,11 +203,11 @@ QString tallyWords(const core::OverviewTally& tally) {
     if (count > 0) parts << words.arg(number(count));
   };
   add(tally.fail, tr("%1 fail"));
-  add(tally.changed, tr("%1 changed"));
   add(tally.cannotTell, tr("%1 cannot tell"));
   add(tally.notJudged, tr("%1 not judged"));
   add(tally.notChecked, tr("%1 not checked"));
   add(tally.pass, tr("%1 pass"));
+  add(tally.changed, tr("%1 changed beyond the margin"));
   add(tally.remarks, tr("%1 with open remarks"));
   const QString channels =
       tally.channels == 1 ? tr("1 channel") : tr("%1 channels").arg(number(tally.channels));

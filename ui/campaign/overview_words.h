@@ -15,7 +15,7 @@ QString overviewText(const OverviewItem& item, OverviewColumn column);
 QString overviewCell(const OverviewItem& item, OverviewColumn column);
 
 QString stateWord(CheckState state);
-/// "1,000 channels: 12 fail, 3 changed, 985 pass".
+/// "1,000 channels: 12 fail, 985 pass, 3 changed beyond the margin".
 QString tallyWords(const core::OverviewTally& tally);
 
 /// A text cell that no spreadsheet takes for a formula.

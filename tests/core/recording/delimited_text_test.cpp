@@ -227,7 +227,8 @@ TEST(DelimitedText, TellsItsProgressRising) {
 TEST(DelimitedText, StopsWhenAsked) {
   std::stop_source source;
   const auto stopAtFirstReport = [&](double) { source.request_stop(); };
-  const test::TextFile file(manyLines(20000));
+  // So long that the second thread cannot be through before the first one has told and stopped.
+  const test::TextFile file(manyLines(400000));
   const auto result = core::readText(file.path(), {}, source.get_token(), stopAtFirstReport,
                                      {.pieceBytes = 4096, .threads = 2});
   ASSERT_FALSE(result);
