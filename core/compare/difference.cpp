@@ -5,7 +5,7 @@
 #include <array>
 #include <cmath>
 
-#include "core/compare/tails.h"
+#include "core/line/distributions.h"
 #include "core/uncertainty/propagation.h"
 #include "core/units/language.h"
 

@@ -5,7 +5,7 @@
 #include <cassert>
 #include <cmath>
 
-#include "core/compare/tails.h"
+#include "core/line/distributions.h"
 
 namespace core {
 namespace {

@@ -3,6 +3,10 @@
 
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/fisher_f.hpp>
+#include <boost/math/distributions/normal.hpp>
+#include <boost/math/distributions/students_t.hpp>
+#include <cmath>
+#include <numbers>
 
 namespace core {
 namespace {
@@ -28,6 +32,20 @@ double chiSquareQuantile(double probability, double dof) {
 
 double fisherQuantile(double probability, double dof1, double dof2) {
   return quantile(boost::math::fisher_f_distribution<double, Quiet>(dof1, dof2), probability);
+}
+
+double studentExceeded(double t, const std::optional<double>& dof) {
+  if (!dof) return 0.5 * std::erfc(t / std::numbers::sqrt2);
+  return cdf(complement(boost::math::students_t_distribution<double, Quiet>(*dof), t));
+}
+
+double studentQuantile(double probability, const std::optional<double>& dof) {
+  if (!dof) return quantile(boost::math::normal_distribution<double, Quiet>(), probability);
+  return quantile(boost::math::students_t_distribution<double, Quiet>(*dof), probability);
+}
+
+double fisherExceeded(double f, double dof1, double dof2) {
+  return cdf(complement(boost::math::fisher_f_distribution<double, Quiet>(dof1, dof2), f));
 }
 
 }  // namespace core

@@ -34,20 +34,6 @@ td.chapter { border: none; }
 td.side { border: none; padding: 3px 9px 0px 0px; vertical-align: top; }
 )";
 
-std::string_view classOf(Verdict verdict) {
-  switch (verdict) {
-    case Verdict::Pass:
-      return "pass";
-    case Verdict::Fail:
-      return "fail";
-    case Verdict::CannotTell:
-      return "untold";
-    case Verdict::NotJudged:
-      return "open";
-  }
-  return {};
-}
-
 /// "U of", "expected", "(chain),", "µm/m": each on a line of its own, so that columns stay narrow.
 std::string headText(const std::string& name) {
   constexpr std::pair<std::string_view, std::string_view> breaks[] = {
@@ -201,6 +187,20 @@ class Writer {
 };
 
 }  // namespace
+
+std::string_view classOf(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::Pass:
+      return "pass";
+    case Verdict::Fail:
+      return "fail";
+    case Verdict::CannotTell:
+      return "untold";
+    case Verdict::NotJudged:
+      return "open";
+  }
+  return {};
+}
 
 std::string htmlText(std::string_view text) {
   std::string html;

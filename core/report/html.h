@@ -12,6 +12,9 @@ namespace core {
 /// `text` with the five characters that mean something in HTML replaced, line ends kept as breaks.
 std::string htmlText(std::string_view text);
 
+/// The name of a verdict in style sheets: "pass", "fail", "untold", "open".
+std::string_view classOf(Verdict verdict);
+
 /// Where a picture is to be found: an address for `src`, and its width in CSS pixels. An empty address
 /// leaves the picture out.
 struct PictureSource {

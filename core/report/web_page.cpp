@@ -39,20 +39,6 @@ figcaption { color: var(--faint); font-size: 0.85rem; }
   th, td { font-size: 7.5pt; } }
 )";
 
-std::string_view classOf(Verdict verdict) {
-  switch (verdict) {
-    case Verdict::Pass:
-      return "pass";
-    case Verdict::Fail:
-      return "fail";
-    case Verdict::CannotTell:
-      return "untold";
-    case Verdict::NotJudged:
-      return "open";
-  }
-  return {};
-}
-
 std::string anchorOf(std::size_t section) { return "s" + std::to_string(section + 1); }
 
 class PageWriter {

@@ -50,7 +50,8 @@ std::string headerText(const std::string& text) {
 std::string temporaryPath() {
   std::error_code failed;
   const std::filesystem::path folder = std::filesystem::temp_directory_path(failed);
-  std::string path = (failed ? std::filesystem::path("/tmp") : folder).string() + "/shuntwright-XXXXXX";
+  if (failed) return {};
+  std::string path = folder.string() + "/shuntwright-XXXXXX";
   const int file = mkstemp(path.data());
   if (file < 0) return {};
   close(file);

@@ -9,7 +9,6 @@
 #include <numeric>
 
 #include "core/compare/difference.h"
-#include "core/compare/tails.h"
 #include "core/compare/two_lines.h"
 #include "core/line/distributions.h"
 #include "core/uncertainty/propagation.h"
