@@ -19054,6 +19054,13 @@ Ursache</translation>
     </message>
 </context>
 <context>
+    <name>ui::CauseSection</name>
+    <message>
+        <source>Measure</source>
+        <translation>Messen</translation>
+    </message>
+</context>
+<context>
     <name>ui::CheckBar</name>
     <message>
         <source> (closed)</source>
@@ -19064,8 +19071,19 @@ Ursache</translation>
         <translation>Abschließen</translation>
     </message>
     <message>
+        <source>From recording…</source>
+        <translation>Einlesen…</translation>
+    </message>
+    <message>
         <source>Reopen check</source>
         <translation>Öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>ui::OverviewBar</name>
+    <message>
+        <source>Open</source>
+        <translation>Offen</translation>
     </message>
 </context>
 <context>
@@ -19081,6 +19099,13 @@ Ursache</translation>
     <message>
         <source>Signal wires swapped</source>
         <translation>Signal gedreht</translation>
+    </message>
+</context>
+<context>
+    <name>ui::RecordPage</name>
+    <message>
+        <source>Settle</source>
+        <translation>Erledigen</translation>
     </message>
 </context>
 <context>
@@ -19104,8 +19129,20 @@ Ursache</translation>
 <context>
     <name>ui::SequencePane</name>
     <message>
+        <source>Down</source>
+        <translation>Ab</translation>
+    </message>
+    <message>
+        <source>Guided run</source>
+        <translation>Führung</translation>
+    </message>
+    <message>
         <source>Uncertainties</source>
         <translation>Unsicherheit</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Auf</translation>
     </message>
 </context>
 <context>

@@ -86,6 +86,7 @@ QComboBox* OverviewBar::choice(const char* name, const QString& accessibleName) 
   box->setToolTip(accessibleName);
   box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   box->setMinimumContentsLength(9);
+  box->setMinimumWidth(64);  // where words are long, rather than a window that does not fit on its screen
   return box;
 }
 

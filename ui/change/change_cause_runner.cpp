@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/change/change_cause_runner.h"
 
-#include <QtConcurrentRun>
-#include <algorithm>
-
 namespace ui {
 namespace {
 
@@ -18,65 +15,13 @@ ChangeCauseRunner::Outcome outcomeOf(const ChangeCauseRunner::Subject& subject, 
 
 }  // namespace
 
-ChangeCauseRunner::ChangeCauseRunner(QObject* parent) : QObject(parent) {
-  connect(&m_watcher, &QFutureWatcher<Outcome>::finished, this, &ChangeCauseRunner::finish);
-  m_later.setSingleShot(true);
-  m_later.setInterval(waiting_ms);
-  connect(&m_later, &QTimer::timeout, this, &ChangeCauseRunner::run);
-}
-
-/// The worker owns all it uses, so it may end after us.
-ChangeCauseRunner::~ChangeCauseRunner() { m_stop.request_stop(); }
+ChangeCauseRunner::ChangeCauseRunner(QObject* parent)
+    : QObject(parent), m_work(outcomeOf, mostKept, [this] { emit changed(); }) {}
 
 void ChangeCauseRunner::show(std::optional<Subject> subject) {
-  if (subject == m_subject) return;
-  stop();
-  m_subject = std::move(subject);
-  m_shown = m_subject ? keptOf(*m_subject) : nullptr;
-  runLater();
+  if (subject == m_work.subject()) return;
+  m_work.show(std::move(subject), waiting_ms);
   emit changed();
-}
-
-void ChangeCauseRunner::setWatched(bool watched) {
-  m_watched = watched;
-  runLater();
-}
-
-void ChangeCauseRunner::runLater() {
-  const bool wanted = m_watched && m_subject && !m_shown && !m_running;
-  wanted ? m_later.start() : m_later.stop();
-}
-
-void ChangeCauseRunner::run() {
-  if (!m_subject || m_shown) return;
-  stop();
-  m_stop = std::stop_source();
-  m_running = true;
-  m_watcher.setFuture(QtConcurrent::run(
-      [subject = *m_subject, stop = m_stop.get_token()] { return outcomeOf(subject, stop); }));
-  emit changed();
-}
-
-void ChangeCauseRunner::stop() {
-  m_later.stop();
-  m_stop.request_stop();
-  m_running = false;
-}
-
-void ChangeCauseRunner::finish() {
-  // One that was told to stop ends later; what it came to is of no use to anybody.
-  if (!m_running) return;
-  m_running = false;
-  m_shown = m_watcher.result();
-  m_kept.push_back({*m_subject, m_shown});
-  if (m_kept.size() > mostKept) m_kept.pop_front();
-  emit changed();
-}
-
-ChangeCauseRunner::Outcome ChangeCauseRunner::keptOf(const Subject& subject) const {
-  const auto found =
-      std::find_if(m_kept.begin(), m_kept.end(), [&](const Kept& kept) { return kept.subject == subject; });
-  return found == m_kept.end() ? nullptr : found->outcome;
 }
 
 }  // namespace ui

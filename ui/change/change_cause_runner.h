@@ -1,16 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QFutureWatcher>
 #include <QObject>
-#include <QTimer>
-#include <deque>
 #include <memory>
 #include <optional>
-#include <stop_token>
 
 #include "core/compare/change_cause.h"
 #include "ui/change/shown_change.h"
+#include "ui/kept_work.h"
 
 namespace ui {
 
@@ -29,39 +26,21 @@ class ChangeCauseRunner : public QObject {
   using Outcome = std::shared_ptr<const core::ChangeCause>;
 
   explicit ChangeCauseRunner(QObject* parent = nullptr);
-  ~ChangeCauseRunner() override;
 
   /// What is on view now; none when there is nothing to compare. Work for another subject is stopped.
   void show(std::optional<Subject> subject);
   /// Whether anybody is looking; nothing is worked out until somebody does.
-  void setWatched(bool watched);
+  void setWatched(bool watched) { m_work.setWatched(watched); }
 
-  bool isRunning() const { return m_running; }
+  bool isRunning() const { return m_work.isRunning(); }
   /// Of what is on view; none until it is worked out.
-  const Outcome& outcome() const { return m_shown; }
+  const Outcome& outcome() const { return m_work.result(); }
 
  signals:
   void changed();
 
  private:
-  struct Kept {
-    Subject subject;
-    Outcome outcome;
-  };
-
-  void run();
-  void stop();
-  void runLater();
-  void finish();
-  Outcome keptOf(const Subject& subject) const;
-
-  std::optional<Subject> m_subject;
-  Outcome m_shown;
-  std::deque<Kept> m_kept;  ///< latest last
-  std::stop_source m_stop;
-  QFutureWatcher<Outcome> m_watcher;
-  QTimer m_later;
-  bool m_running = false, m_watched = false;
+  KeptWork<Subject, core::ChangeCause> m_work;
 };
 
 }  // namespace ui

@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QFutureWatcher>
 #include <QObject>
-#include <QTimer>
-#include <deque>
 #include <memory>
 #include <optional>
-#include <stop_token>
 
 #include "core/assess/check.h"
+#include "ui/kept_work.h"
 
 namespace ui {
 
@@ -31,42 +28,26 @@ class DiagnosisRunner : public QObject {
   using Outcome = std::shared_ptr<const DiagnosisOutcome>;
 
   explicit DiagnosisRunner(QObject* parent = nullptr);
-  ~DiagnosisRunner() override;
 
   /// What is on view now; none when there is nothing to diagnose. Work for another subject is stopped.
   /// `edited`: the subject before was the same check before an edit, whose outcome stays as `outdated`.
   void show(std::optional<Subject> subject, bool edited);
   /// Whether anybody is looking; nothing is worked out until somebody does, or `run` is called.
-  void setWatched(bool watched);
-  void run();
+  void setWatched(bool watched) { m_work.setWatched(watched); }
+  void run() { m_work.run(); }
 
-  bool isRunning() const { return m_running; }
+  bool isRunning() const { return m_work.isRunning(); }
   /// Of what is on view; none until it is worked out.
-  const Outcome& outcome() const { return m_shown; }
+  const Outcome& outcome() const { return m_work.result(); }
   /// Of the same check before the last edits, while there is none of what is on view.
-  Outcome outdated() const { return m_shown ? nullptr : m_before; }
+  Outcome outdated() const { return m_work.result() ? nullptr : m_before; }
 
  signals:
   void changed();
 
  private:
-  struct Kept {
-    Subject subject;
-    Outcome outcome;
-  };
-
-  void stop();
-  void runLater();
-  void finish();
-  Outcome keptOf(const Subject& subject) const;
-
-  std::optional<Subject> m_subject;
-  Outcome m_shown, m_before;
-  std::deque<Kept> m_kept;  ///< latest last
-  std::stop_source m_stop;
-  QFutureWatcher<Outcome> m_watcher;
-  QTimer m_later;
-  bool m_running = false, m_watched = false;
+  KeptWork<Subject, DiagnosisOutcome> m_work;
+  Outcome m_before;
 };
 
 }  // namespace ui

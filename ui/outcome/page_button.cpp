@@ -10,6 +10,7 @@ namespace ui {
 namespace {
 
 constexpr int line_px = 3;
+constexpr int rounding_px = 3;  ///< widths of letters are rounded, in bold otherwise
 
 QFont inBold(QFont font, bool bold) {
   font.setBold(bold);
@@ -46,7 +47,7 @@ QSize PageButton::minimumSizeHint() const { return sizeFor(isChecked() ? m_name 
 
 void PageButton::fitText() {
   const int frame = QToolButton::sizeHint().width() - QFontMetrics(font()).horizontalAdvance(text());
-  const bool whole = width() >= sizeHint().width();
+  const bool whole = width() + rounding_px >= sizeHint().width();
   const QString shown =
       whole ? m_name : QFontMetrics(font()).elidedText(m_name, Qt::ElideRight, width() - frame);
   if (shown != text()) setText(shown);
