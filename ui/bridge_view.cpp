@@ -14,6 +14,7 @@
 #include "core/plan/overdue.h"
 #include "ui/bridge/bridge_painter.h"
 #include "ui/bridge/part_editor.h"
+#include "ui/preferences/preferences.h"
 
 namespace ui {
 namespace {
@@ -56,6 +57,11 @@ BridgeView::BridgeView(Session& session, QWidget* parent) : BridgeCanvas(parent)
   buildTexts();
   buildActions();
   setLook(rememberedBridgeLook());
+  connect(&PreferencesSignal::instance(), &PreferencesSignal::preferencesChanged, this, [this] {
+    BridgeLook look = m_look;  // only what is chosen among the preferences
+    look.symbols = rememberedBridgeLook().symbols;
+    if (look.symbols != m_look.symbols) setLook(look);
+  });
   connect(&m_session, &Session::changed, this, &BridgeView::follow);
   follow();
 }

@@ -26,15 +26,18 @@
 #include "ui/campaign/overview_page.h"
 #include "ui/channel_list.h"
 #include "ui/check_bar.h"
+#include "ui/commands/command_book.h"
 #include "ui/document_file.h"
 #include "ui/outcome_view.h"
 #include "ui/parts.h"
 #include "ui/practice/practice_page.h"
+#include "ui/preferences/appearance.h"
 #include "ui/present/presentation.h"
 #include "ui/record/record_page.h"
 #include "ui/recording/recording_store.h"
 #include "ui/recording/watch_page.h"
 #include "ui/run/guided_run.h"
+#include "ui/safety/work_safety.h"
 #include "ui/sequence_pane.h"
 #include "ui/setup_form.h"
 #include "ui/stock/stock_page.h"
@@ -70,6 +73,7 @@ QWidget* named(const QString& name, QWidget* view, QWidget* tool = nullptr) {
 
 MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent), m_session(session) {
   setObjectName("mainWindow");
+  new Appearance(this);  // before the first widget has its size
   setAcceptDrops(true);
   // Never larger than the screen has room for, with its title bar.
   const QRect room = screen()->availableGeometry().adjusted(0, 0, 0, -40);
@@ -86,7 +90,9 @@ MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent),
   buildTeachMenu();
   buildViewMenu();
   buildHelpMenu();
+  m_commands = new CommandBook(*this);
   statusBar()->setSizeGripEnabled(false);
+  statusBar()->addPermanentWidget(m_safety->mark());
   connect(&session, &Session::changed, this, &MainWindow::refresh);
   connect(&session, &Session::historyChanged, this, &MainWindow::refresh);
   // A sentence about what was refused or done is out of date once something else was done.
@@ -179,10 +185,17 @@ void MainWindow::buildViews() {
   buildPages();
   m_columns->addWidget(m_area);
   for (auto* splitter : {m_top, m_rows, m_columns}) splitter->setChildrenCollapsible(false);
+  // By these names their proportions are remembered.
+  m_top->setObjectName("topSplitter");
+  m_rows->setObjectName("rowsSplitter");
+  m_columns->setObjectName("columnsSplitter");
+  m_left->setObjectName("leftSplitter");
   auto* centre = new QWidget;
   auto* layout = new QVBoxLayout(centre);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
+  buildSafety();
+  layout->addWidget(m_safety->bars());
   layout->addWidget(m_columns, 1);
   buildNotice(centre);
   setCentralWidget(centre);
@@ -268,7 +281,9 @@ QWidget* MainWindow::pageFrame(const QString& name, QWidget* page) {
   auto* back = toolButton(page->objectName() + "Back", tr("Back to the views"),
                           tr("Bridge, Outcome and Sequence again (Alt+0)"));
   connect(back, &QToolButton::clicked, this, [this] { enlarge(nullptr); });
-  return named(name, page, back);
+  QWidget* frame = named(name, page, back);
+  frame->setObjectName(page->objectName() + "Frame");
+  return frame;
 }
 
 void MainWindow::resetLayout() {
@@ -376,8 +391,9 @@ void MainWindow::warn(const QString& sentence) {
 
 void MainWindow::refresh() {
   followStrip();
-  const QString file = m_path.isEmpty() ? (m_unsavedTitle.isEmpty() ? tr("untitled") : m_unsavedTitle)
-                                        : QFileInfo(m_path).fileName();
+  QString file = m_path.isEmpty() ? (m_unsavedTitle.isEmpty() ? tr("untitled") : m_unsavedTitle)
+                                  : QFileInfo(m_path).fileName();
+  if (!m_safety->readOnlyReason().isEmpty()) file = tr("%1 (read-only)").arg(file);
   // "[*]" in a file's name would be taken for the mark itself.
   setWindowTitle(QString(file).replace("[*]", "[ *]") + "[*] – Shuntwright");
   setWindowModified(!m_session.history().isClean());
@@ -393,7 +409,12 @@ void MainWindow::changeEvent(QEvent* event) {
   QMainWindow::changeEvent(event);
 }
 
-void MainWindow::closeEvent(QCloseEvent* event) { mayDiscard() ? event->accept() : event->ignore(); }
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!mayDiscard()) return event->ignore();
+  rememberWhereWeAre();
+  m_safety->finish();
+  event->accept();
+}
 
 /// Escape closes the notice.
 void MainWindow::keyPressEvent(QKeyEvent* event) {

@@ -15,11 +15,13 @@ namespace ui {
 class BridgePane;
 struct BridgePart;
 class ChannelList;
+class CommandBook;
 class GuidedRun;
 class OhmmeterPage;
 class OutcomeView;
 class OverviewPage;
 class PracticePage;
+class PreferencesPage;
 class RecordPage;
 class RecordingStore;
 class SequencePane;
@@ -29,6 +31,9 @@ class StockPage;
 class StripView;
 class WatchPage;
 class WiringPage;
+class WorkSafety;
+struct LeftOver;
+struct Place;
 
 /// The one window: channels and set-up at the left, the views Bridge, Outcome and Sequence in
 /// splitters, the recording strip under the Sequence (Alt+R). Each view fills the whole area at Alt+1, Alt+2,
@@ -50,6 +55,14 @@ class MainWindow : public QMainWindow {
   const QString& path() const { return m_path; }
   /// The document has no file of its own, as for the built-in demo.
   void showAsUnsaved(const QString& title);
+
+  /// Size, place and splitters as the user left them; before the window is shown.
+  void restoreLayout();
+  /// Opens the document that was open last, where it was left, if the user wants that and nothing speaks
+  /// against it.
+  void openLast();
+  /// Looks aside whether an earlier run left unsaved work, and offers it.
+  void offerRecovery();
 
   /// Tells that something was done: in the status bar, and to screen readers.
   void say(const QString& sentence);
@@ -101,6 +114,13 @@ class MainWindow : public QMainWindow {
   void exportNetlist();
   void tellWritten(const QString& path, const core::Result<void>& written, const QString& otherwise);
   bool mayDiscard();
+  void buildSafety();
+  void recover(const LeftOver& work);
+  void loadFromDisk();
+  /// What is on view, and back there.
+  Place place() const;
+  void goTo(const Place& place);
+  void rememberWhereWeAre();
   void editDetails();
   void takeRecording(const QString& path = {});
   void setPath(const QString& path);
@@ -119,11 +139,14 @@ class MainWindow : public QMainWindow {
   void chooseResistors();
   void layOutSequence();
   void applyToChannels();
+  void showPreferences();
+  void showCommands();
   void showCautions();
   void showAbout();
   void refresh();
 
   Session& m_session;
+  WorkSafety* m_safety = nullptr;
   QString m_path;
   QString m_unsavedTitle;
   ChannelList* m_channels = nullptr;
@@ -151,6 +174,8 @@ class MainWindow : public QMainWindow {
   QSplitter* m_top = nullptr;
   QWidget* m_notice = nullptr;
   QLabel* m_noticeText = nullptr;
+  PreferencesPage* m_preferences = nullptr;  ///< none until it is asked for
+  CommandBook* m_commands = nullptr;
   QAction* m_undo = nullptr;
   QAction* m_redo = nullptr;
 };

@@ -1,17 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the window does with files: documents, reports, netlists, recordings.
+// What the window does with files: documents, reports, netlists, recordings; and where it goes on at the next
+// start.
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QProgressDialog>
+#include <QStackedWidget>
 #include <stop_token>
 
 #include "core/document/edits.h"
 #include "core/plan/spice.h"
 #include "core/record/revisions.h"
+#include "ui/bridge_pane.h"
+#include "ui/campaign/overview_page.h"
 #include "ui/document_file.h"
 #include "ui/main_window.h"
+#include "ui/notice/long_work.h"
+#include "ui/outcome_view.h"
+#include "ui/practice/practice_page.h"
+#include "ui/preferences/preferences.h"
+#include "ui/record/record_page.h"
 #include "ui/record/saving.h"
 #include "ui/recording/recording_dialog.h"
 #include "ui/recording/recording_reference.h"
@@ -19,8 +28,16 @@
 #include "ui/recording/watch_page.h"
 #include "ui/report/report_dialog.h"
 #include "ui/report_pdf.h"
+#include "ui/run/guided_run.h"
 #include "ui/safe_file.h"
+#include "ui/safety/window_place.h"
+#include "ui/safety/work_safety.h"
+#include "ui/sequence_pane.h"
+#include "ui/stock/stock_page.h"
+#include "ui/strip/strip_view.h"
 #include "ui/theme.h"
+#include "ui/wiring/ohmmeter_page.h"
+#include "ui/wiring/wiring_page.h"
 
 namespace ui {
 namespace {
@@ -32,7 +49,7 @@ QString withSuffix(QString path, const QString& suffix) {
 }  // namespace
 
 bool MainWindow::mayDiscard() {
-  if (m_session.history().isClean()) return true;
+  if (m_session.history().isClean() || m_safety->isGivenUp()) return true;
   QMessageBox box(QMessageBox::Question, tr("Unsaved changes"),
                   tr("The document has changes that are not saved. Save them?"),
                   QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
@@ -50,8 +67,25 @@ void MainWindow::setPath(const QString& path) {
   m_watch->setDocumentPath(path);
 }
 
+void MainWindow::buildSafety() {
+  m_safety = new WorkSafety(m_session, this);
+  connect(m_safety, &WorkSafety::refused, this, &MainWindow::warn);
+  connect(m_safety, &WorkSafety::said, this, &MainWindow::say);
+  connect(m_safety, &WorkSafety::recoverWanted, this, &MainWindow::recover);
+  connect(m_safety, &WorkSafety::loadWanted, this, &MainWindow::loadFromDisk);
+  connect(m_safety, &WorkSafety::saveWanted, this, &MainWindow::save);
+  m_safety->askAtSessionEnd([this] {
+    if (!mayDiscard()) return false;
+    rememberWhereWeAre();
+    return true;
+  });
+}
+
 void MainWindow::newDocument() {
   if (!mayDiscard()) return;
+  rememberWhereWeAre();
+  m_safety->leave();
+  rememberLastDocument({});
   setPath({});
   m_unsavedTitle.clear();
   m_session.reset({});
@@ -66,15 +100,23 @@ void MainWindow::openDialog() {
 }
 
 bool MainWindow::openFile(const QString& path) {
-  auto document = openDocument(path);
+  QString sha256;
+  auto document = openDocument(path, &sha256);
   if (!document) {
     warn(tr("Not opened: %1").arg(toText(document.error())));
     return false;
   }
+  rememberWhereWeAre();
+  if (!m_safety->enter(path)) return false;
   setPath(QFileInfo(path).absoluteFilePath());
   m_session.reset(*std::move(document));
+  m_safety->follow(m_path, sha256);
+  refresh();
   rememberDocument(m_path);
-  const QString opened = tr("Opened %1.").arg(QFileInfo(m_path).fileName());
+  rememberLastDocument(m_path);
+  const QString name = QFileInfo(m_path).fileName(), reason = m_safety->readOnlyReason();
+  const QString opened =
+      reason.isEmpty() ? tr("Opened %1.").arg(name) : tr("Opened %1 read-only. %2").arg(name, reason);
   if (const QString altered = alteredOutside(path); altered.isEmpty())
     say(opened);
   else
@@ -82,13 +124,51 @@ bool MainWindow::openFile(const QString& path) {
   return true;
 }
 
+/// The file comes first, so that the recovered work is one step that Undo takes back.
+void MainWindow::recover(const LeftOver& work) {
+  if (!mayDiscard()) return;
+  const QString path = work.note.path;
+  QString sha256;
+  auto onDisk = path.isEmpty() ? core::Document{} : openDocument(path, &sha256);
+  if (!path.isEmpty() && !m_safety->enter(path)) return;
+  if (path.isEmpty()) m_safety->leave();
+  setPath(path);
+  m_unsavedTitle.clear();
+  m_session.reset(onDisk ? *std::move(onDisk) : core::Document{});
+  if (!path.isEmpty()) m_safety->follow(path, sha256);
+  m_safety->adopt(work);
+  m_session.edit(tr("Recover unsaved work"), work.document);
+  refresh();
+  say(tr("The unsaved work is back. It is not saved yet."));
+}
+
+/// One step that Undo takes back, and saved as it is.
+void MainWindow::loadFromDisk() {
+  QString sha256;
+  const auto document = openDocument(m_path, &sha256);
+  if (!document) return warn(tr("Not loaded: %1").arg(toText(document.error())));
+  m_session.edit(tr("Load the file on disk"), *document);
+  m_session.setSaved(document->history);
+  m_safety->follow(m_path, sha256);
+  say(tr("Loaded %1 as it is on the disk. Undo brings back what was here.")
+          .arg(QFileInfo(m_path).fileName()));
+}
+
 void MainWindow::showAsUnsaved(const QString& title) {
+  m_safety->leave();
   setPath({});
   m_unsavedTitle = title;
   refresh();
 }
 
-bool MainWindow::save() { return m_path.isEmpty() ? saveAsDialog() : saveAs(m_path); }
+bool MainWindow::save() {
+  if (m_path.isEmpty()) return saveAsDialog();
+  const QString reason = m_safety->readOnlyReason();
+  if (reason.isEmpty() || m_safety->regain()) return saveAs(m_path);
+  warn(tr("%1 cannot be saved under its name. %2 Save it under another.")
+           .arg(QFileInfo(m_path).fileName(), reason));
+  return saveAsDialog();
+}
 
 bool MainWindow::saveAsDialog() {
   const QString path = QFileDialog::getSaveFileName(this, tr("Save document"), m_path,
@@ -97,11 +177,14 @@ bool MainWindow::saveAsDialog() {
 }
 
 bool MainWindow::saveAs(const QString& path) {
+  if (!m_safety->mayWrite(path)) return false;
   const QString folder = m_path.isEmpty() ? QDir::currentPath() : QFileInfo(m_path).absolutePath();
   core::Document document = withReferencesFrom(m_session.document(), folder, QFileInfo(path).absolutePath());
   const bool first = m_path.isEmpty() && document.history.empty();
   const auto revised = core::withRevision(document, first ? nullptr : &m_session.saved(), savingNow());
-  if (const auto saved = revised ? saveDocument(*revised, path) : core::Result<void>(revised.error());
+  QString sha256;
+  if (const auto saved =
+          revised ? saveDocument(*revised, path, &sha256) : core::Result<void>(revised.error());
       !saved) {
     warn(tr("Not saved: %1").arg(toText(saved.error())));
     return false;
@@ -109,10 +192,73 @@ bool MainWindow::saveAs(const QString& path) {
   setPath(QFileInfo(path).absoluteFilePath());
   m_session.edit(tr("Find recordings from the new folder"), std::move(document));
   m_session.setSaved(revised->history);
+  m_safety->follow(m_path, sha256);
   rememberDocument(m_path);
+  rememberLastDocument(m_path);
   refresh();
   say(tr("Saved %1.").arg(QFileInfo(m_path).fileName()));
   return true;
+}
+
+void MainWindow::restoreLayout() { restoreWindow(*this); }
+
+void MainWindow::openLast() {
+  const QString path = lastDocument();
+  if (!preferences().openLast || path.isEmpty() || !QFileInfo(path).isFile()) return;
+  if (WorkSafety::isHeldElsewhere(path))
+    return say(tr("%1, which was open last, is open elsewhere.").arg(QFileInfo(path).fileName()));
+  // Should the document be what ends the program, the next start does without it.
+  rememberLastDocument({});
+  if (!openFile(path)) return;
+  if (const auto place = rememberedPlace(m_path)) goTo(*place);
+}
+
+void MainWindow::offerRecovery() { m_safety->offerLeftOvers(); }
+
+Place MainWindow::place() const {
+  const Selection& chosen = m_session.selection();
+  Place place;
+  if (m_session.channel()) place.channel = toQString(m_session.channel()->name);
+  if (m_session.check()) place.check = toQString(m_session.check()->name);
+  if (chosen.step) place.step = static_cast<int>(*chosen.step);
+  if (m_area->currentIndex() == 0)
+    place.view = m_enlarged ? m_enlarged->objectName() : QString();
+  else
+    place.view = m_area->currentWidget()->objectName();
+  place.bridgePage = static_cast<int>(m_bridge->page());
+  place.outcomePage = static_cast<int>(m_outcome->page());
+  place.sequencePage = m_sequence->currentIndex();
+  return place;
+}
+
+void MainWindow::goTo(const Place& place) {
+  const auto& channels = m_session.document().channels;
+  for (std::size_t k = 0; k < channels.size(); ++k)
+    if (toQString(channels[k]->name) == place.channel) m_session.selectChannel(k);
+  if (m_session.channel())
+    for (std::size_t k = 0; k < m_session.channel()->checks.size(); ++k)
+      if (toQString(m_session.channel()->checks[k].name) == place.check) m_session.selectCheck(k);
+  if (place.step >= 0) m_session.selectStep(static_cast<std::size_t>(place.step));
+  using BridgePage = BridgePane::Page;
+  using OutcomePage = OutcomeView::Page;
+  if (place.bridgePage >= 0 && place.bridgePage <= static_cast<int>(BridgePage::WhatIf))
+    m_bridge->showPage(static_cast<BridgePage>(place.bridgePage));
+  if (place.outcomePage >= 0 && place.outcomePage <= static_cast<int>(OutcomePage::Change))
+    m_outcome->showPage(static_cast<OutcomePage>(place.outcomePage));
+  if (place.sequencePage >= 0 && place.sequencePage < m_sequence->count())
+    m_sequence->setCurrentIndex(place.sequencePage);
+  const QList<QWidget*> views{m_bridge, m_outcome, m_sequence, m_strip};
+  for (QWidget* view : views)
+    if (!place.view.isEmpty() && view->objectName() == place.view) enlarge(view);
+  for (int k = 1; k < m_area->count(); ++k)
+    if (m_area->widget(k)->objectName() == place.view) m_area->setCurrentIndex(k);
+}
+
+/// Of the demo nothing is remembered: it starts alike each time.
+void MainWindow::rememberWhereWeAre() {
+  if (!m_unsavedTitle.isEmpty() && m_path.isEmpty()) return;
+  rememberWindow(*this);
+  if (!m_path.isEmpty()) rememberPlace(m_path, place());
 }
 
 void MainWindow::showReportDialog() {
@@ -141,6 +287,7 @@ bool MainWindow::writeReport(const QString& path) {
 /// Checks are diagnosed on others, but pages are drawn on this thread, since they show widgets; between them
 /// the window stays alive.
 core::Result<QByteArray> MainWindow::reportWithProgress(bool csv) {
+  const LongWork time;
   QProgressDialog dialog(tr("Writing the report"), tr("Cancel"), 0, 100, this);
   dialog.setWindowModality(Qt::WindowModal);
   dialog.setMinimumDuration(300);
@@ -149,8 +296,10 @@ core::Result<QByteArray> MainWindow::reportWithProgress(bool csv) {
   // The document may not change under the pages: a modal dialog takes the input.
   const core::Document document = m_session.document();
   const auto progress = [&dialog](double share) { dialog.setValue(static_cast<int>(100 * share)); };
-  return csv ? reportCsvBytes(document, progress, stop.get_token())
-             : reportPdf(document, progress, stop.get_token());
+  auto bytes = csv ? reportCsvBytes(document, progress, stop.get_token())
+                   : reportPdf(document, progress, stop.get_token());
+  if (bytes) time.done(tr("The report is ready."));
+  return bytes;
 }
 
 void MainWindow::exportNetlist() {

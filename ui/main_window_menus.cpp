@@ -9,17 +9,24 @@
 
 #include "core/campaign/numbering.h"
 #include "core/document/edits.h"
+#include "ui/about/about_dialog.h"
+#include "ui/access/twin_dialog.h"
 #include "ui/apply_dialog.h"
 #include "ui/bridge_pane.h"
 #include "ui/bridge_view.h"
 #include "ui/campaign/overview_page.h"
 #include "ui/check_bar.h"
+#include "ui/commands/command_book.h"
+#include "ui/commands/command_list.h"
 #include "ui/document_file.h"
 #include "ui/locale.h"
 #include "ui/main_window.h"
 #include "ui/outcome_view.h"
 #include "ui/pattern/pattern_dialog.h"
 #include "ui/practice/practice_page.h"
+#include "ui/preferences/appearance.h"
+#include "ui/preferences/colour_menu.h"
+#include "ui/preferences/preferences_page.h"
 #include "ui/record/record_page.h"
 #include "ui/recording/watch_page.h"
 #include "ui/run/guided_run.h"
@@ -86,6 +93,9 @@ void MainWindow::buildEditMenu() {
   addAction(menu, "clear", tr("C&lear cells"), {}, [this] {
     if (SheetView* table = currentTable()) table->clearChosen();
   });
+  menu->addSeparator();
+  addAction(menu, "preferences", tr("Pre&ferences"), tr("Ctrl+,"), [this] { showPreferences(); });
+  addAction(menu, "commands", tr("Co&mmands and keys…"), tr("Ctrl+Shift+K"), [this] { showCommands(); });
 }
 
 void MainWindow::buildChannelMenu() {
@@ -248,18 +258,22 @@ void MainWindow::buildViewMenu() {
   page("outcomeWorking", tr("Outcome: &working"), tr("Ctrl+5"), Page::Working);
   page("outcomeChange", tr("Outcome: c&hange between checks"), tr("Ctrl+9"), Page::Change);
   menu->addSeparator();
-  addAction(menu, "viewLight", tr("&Light colours"), {}, [] { QApplication::setPalette(lightPalette()); });
-  addAction(menu, "viewDark", tr("&Dark colours"), {}, [] { QApplication::setPalette(darkPalette()); });
-  addAction(menu, "viewSystem", tr("Colours of the s&ystem"), {},
-            [] { QApplication::setPalette(QPalette()); });
+  addAction(menu, "viewTwins", tr("&Pictures as tables…"), tr("Ctrl+Shift+L"), [this] {
+    if (twinsIn(*this).isEmpty()) return warn(tr("There is no picture on view."));
+    TwinDialog(*this, this).exec();
+  });
   menu->addSeparator();
+  addAction(menu, "textLarger", tr("Text &larger"), {}, [] { stepTextSize(1); })
+      ->setShortcuts({tr("Ctrl++"), tr("Ctrl+=")});  // with and without Shift, by the keyboard
+  addAction(menu, "textSmaller", tr("Text s&maller"), tr("Ctrl+-"), [] { stepTextSize(-1); });
+  addAction(menu, "textUsual", tr("Text as us&ual"), tr("Ctrl+0"), [] { stepTextSize(0); });
+  new ColourMenu(*menu->addMenu(tr("Colours")));
   fillLanguageMenu(menu->addMenu(tr("La&nguage")));
 }
 
-/// Each language in its own words, so that whoever got lost finds back.
 void MainWindow::fillLanguageMenu(QMenu* menu) {
   auto* group = new QActionGroup(menu);
-  const auto add = [&](const QString& name, const QString& text, InterfaceLanguage language) {
+  const auto add = [&](const QString& name, const QString& text, const QString& language) {
     auto* action = addAction(menu, name, text, {}, [this, language] {
       rememberLanguage(language);
       say(tr("The language changes when the program is started the next time."));
@@ -268,9 +282,8 @@ void MainWindow::fillLanguageMenu(QMenu* menu) {
     action->setChecked(chosenLanguage() == language);
     group->addAction(action);
   };
-  add("languageSystem", tr("Language of the &system"), InterfaceLanguage::System);
-  add("languageEnglish", "&English", InterfaceLanguage::English);
-  add("languageGerman", "&Deutsch", InterfaceLanguage::German);
+  add("languageSystem", tr("Language of the &system"), {});
+  for (const QString& code : interfaceLanguages()) add("language_" + code, "&" + languageName(code), code);
 }
 
 void MainWindow::buildHelpMenu() {
@@ -344,6 +357,19 @@ void MainWindow::editDetails() {
   m_session.edit(tr("Change document details"), std::move(next));
 }
 
+void MainWindow::showPreferences() {
+  if (!m_preferences) {
+    m_preferences = new PreferencesPage;
+    m_area->addWidget(pageFrame(tr("Preferences"), m_preferences));
+    connect(m_preferences, &PreferencesPage::keysWanted, this, &MainWindow::showCommands);
+    connect(m_preferences, &PreferencesPage::resetAll, m_commands, &CommandBook::setAllUsual);
+    connect(m_preferences, &PreferencesPage::said, this, &MainWindow::say);
+  }
+  showPage(m_preferences);
+}
+
+void MainWindow::showCommands() { CommandList(*m_commands, this).exec(); }
+
 void MainWindow::showCautions() {
   QMessageBox box(
       QMessageBox::Warning, tr("Cautions"),
@@ -361,15 +387,10 @@ void MainWindow::showCautions() {
 }
 
 void MainWindow::showAbout() {
-  QMessageBox box(
-      QMessageBox::Information, tr("About Shuntwright"),
-      tr("Shuntwright %1\nPlans and checks shunt calibrations of strain-gauge bridges.\n\n"
-         "Free software under the GNU General Public License, version 3 or later. It comes without any "
-         "warranty.")
-          .arg(QApplication::applicationVersion()),
-      QMessageBox::Ok, this);
-  box.setTextFormat(Qt::PlainText);
-  box.exec();
+  AboutDialog dialog(this);
+  connect(&dialog, &AboutDialog::cautionsWanted, this, &MainWindow::showCautions);
+  connect(&dialog, &AboutDialog::said, this, &MainWindow::say);
+  dialog.exec();
 }
 
 }  // namespace ui

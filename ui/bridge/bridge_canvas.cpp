@@ -8,6 +8,8 @@
 #include <cmath>
 
 #include "ui/bridge/bridge_painter.h"
+#include "ui/preferences/preferences.h"
+#include "ui/bridge/bridge_parts.h"
 
 namespace ui {
 namespace {
@@ -27,6 +29,8 @@ BridgeCanvas::BridgeCanvas(QWidget* parent) : QWidget(parent), m_colours(colours
     m_phase = std::fmod(m_phase + phaseStep, 1.0);
     if (isVisible()) update(room().toAlignedRect());
   });
+  connect(&PreferencesSignal::instance(), &PreferencesSignal::preferencesChanged, this,
+          &BridgeCanvas::moveDots);
 }
 
 void BridgeCanvas::showSetup(const core::Setup& setup, std::optional<std::size_t> step) {
@@ -58,8 +62,13 @@ void BridgeCanvas::setSymbols(Symbols symbols) {
 
 void BridgeCanvas::setFlowStyle(FlowStyle style) {
   m_flowStyle = style;
-  style == FlowStyle::Dots ? m_tick.start() : m_tick.stop();
+  moveDots();
   update();
+}
+
+/// Where nothing is to move by itself they are shown where they are.
+void BridgeCanvas::moveDots() {
+  m_flowStyle == FlowStyle::Dots && !preferences().lessMotion ? m_tick.start() : m_tick.stop();
 }
 
 void BridgeCanvas::redraw() {
@@ -156,6 +165,25 @@ void BridgeCanvas::mouseReleaseEvent(QMouseEvent* event) {
   if (!m_panFrom) return event->ignore();
   m_panFrom.reset();
   unsetCursor();
+}
+
+TwinTable BridgeCanvas::twin() const {
+  if (!m_picture) return {};
+  const BridgePicture& shown = *m_picture;
+  TwinTable table{{tr("Part"), tr("What is shown")}, {}};
+  for (const BridgePart& part : partsOf(shown))
+    table.rows << QStringList{nameOf(shown, part), textOf(shown, {part, std::nullopt})};
+  const BridgeState& state = shown.state;
+  for (const core::Node node : core::allNodes()) {
+    const auto at = static_cast<std::size_t>(node);
+    if (at >= state.potentials.size() || !state.potentials[at] || shown.layout[node].voltageBox.isEmpty())
+      continue;
+    table.rows << QStringList{pointText(shown.bridge, node),
+                              voltText(*state.potentials[at] * state.excitation_V)};
+  }
+  table.rows << QStringList{state.title, state.outcome};
+  if (!state.sentence.isEmpty()) table.rows << QStringList{tr("Why"), state.sentence};
+  return table;
 }
 
 }  // namespace ui

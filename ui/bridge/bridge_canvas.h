@@ -7,6 +7,7 @@
 #include <memory>
 #include <optional>
 
+#include "ui/access/twin.h"
 #include "ui/bridge/bridge_picture.h"
 #include "ui/bridge/flow_painter.h"
 #include "ui/theme.h"
@@ -17,7 +18,7 @@ namespace ui {
 /// document; its accessible description says in words what is drawn.
 ///
 /// Ctrl and the wheel zoom at the pointer; dragging moves a drawing that is larger than its room.
-class BridgeCanvas : public QWidget {
+class BridgeCanvas : public QWidget, public Twin {
   Q_OBJECT
 
  public:
@@ -34,6 +35,7 @@ class BridgeCanvas : public QWidget {
   /// What is drawn; none without a setup.
   const BridgePicture* picture() const { return m_picture.get(); }
   virtual QString description() const;
+  TwinTable twin() const override;
   /// A point of `picture` in the widget's coordinates.
   QPointF toWidget(QPointF drawn) const { return transform(*m_picture).map(drawn); }
 
@@ -77,6 +79,7 @@ class BridgeCanvas : public QWidget {
 
  private:
   void redraw();
+  void moveDots();
   QTransform transform(const BridgePicture& picture) const;
   void zoomAt(QPointF anchor, double factor);
 

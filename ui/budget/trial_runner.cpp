@@ -72,6 +72,7 @@ void TrialRunner::run() {
   stop();
   m_stop = std::stop_source();
   m_running = true;
+  m_time.begin();
   m_cancelled = false;
   m_watcher.setFuture(
       QtConcurrent::run([subject = *m_subject, stop = m_stop.get_token()](QPromise<Outcome>& promise) {
@@ -100,6 +101,7 @@ void TrialRunner::finish() {
   // One that was told to stop ends later; what it came to is of no use to anybody.
   if (!m_running) return;
   m_running = false;
+  m_time.done(tr("The trials of the budget are done."));
   m_outdated = false;
   m_shown = std::make_shared<const Outcome>(m_watcher.result());
   std::erase_if(m_kept, [&](const Kept& kept) { return kept.subject == *m_subject; });

@@ -10,6 +10,7 @@
 #include <stop_token>
 
 #include "core/budget/trials.h"
+#include "ui/notice/long_work.h"
 
 namespace ui {
 
@@ -71,6 +72,7 @@ class TrialRunner : public QObject {
   std::shared_ptr<const Outcome> m_shown;
   std::deque<Kept> m_kept;  ///< latest last
   std::stop_source m_stop;
+  LongWork m_time;
   QFutureWatcher<Outcome> m_watcher;
   QTimer m_later;
   bool m_running = false, m_live = false, m_watched = false, m_outdated = false, m_cancelled = false;

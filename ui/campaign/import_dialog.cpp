@@ -79,6 +79,7 @@ ImportDialog::ImportDialog(Session& session, QWidget* parent)
   column->addWidget(buttons);
   connect(&m_watcher, &QFutureWatcherBase::finished, this, [this] {
     m_outcome = m_watcher.result();
+    m_time.done(tr("The channel list is read."));
     showOutcome();
   });
   refuse(tr("Open a list as CSV, or copy its cells in the spreadsheet and paste them here."));
@@ -217,6 +218,7 @@ void ImportDialog::workOut() {
   if (!m_table) return;
   m_outcome.reset();
   m_ok->setEnabled(false);
+  m_time.begin();
   m_watcher.setFuture(QtConcurrent::run([document = m_session.document(), table = *m_table, fields = fields(),
                                          like = likeChannel(), language = core::currentLanguage()] {
     const core::LanguageScope scope(language);

@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "core/campaign/channel_list.h"
+#include "ui/notice/long_work.h"
 #include "ui/session.h"
 
 class QAbstractButton;
@@ -51,6 +52,7 @@ class ImportDialog : public QDialog {
   std::optional<core::ListTable> m_table;
   std::shared_ptr<const Outcome> m_outcome;  ///< none while it is worked out
   QFutureWatcher<std::shared_ptr<const Outcome>> m_watcher;
+  LongWork m_time;
   QComboBox* m_like;
   QLabel* m_from;
   QTableWidget* m_preview;

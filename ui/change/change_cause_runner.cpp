@@ -16,7 +16,11 @@ ChangeCauseRunner::Outcome outcomeOf(const ChangeCauseRunner::Subject& subject, 
 }  // namespace
 
 ChangeCauseRunner::ChangeCauseRunner(QObject* parent)
-    : QObject(parent), m_work(outcomeOf, mostKept, [this] { emit changed(); }) {}
+    : QObject(parent), m_work(outcomeOf, mostKept, [this] {
+        m_work.isRunning() ? m_time.begin()
+                           : m_time.done(tr("What changed between the checks is worked out."));
+        emit changed();
+      }) {}
 
 void ChangeCauseRunner::show(std::optional<Subject> subject) {
   if (subject == m_work.subject()) return;

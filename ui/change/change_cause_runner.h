@@ -8,6 +8,7 @@
 #include "core/compare/change_cause.h"
 #include "ui/change/shown_change.h"
 #include "ui/kept_work.h"
+#include "ui/notice/long_work.h"
 
 namespace ui {
 
@@ -41,6 +42,7 @@ class ChangeCauseRunner : public QObject {
 
  private:
   KeptWork<Subject, core::ChangeCause> m_work;
+  LongWork m_time;
 };
 
 }  // namespace ui

@@ -22,7 +22,10 @@ DiagnosisRunner::Outcome outcomeOf(const DiagnosisRunner::Subject& subject, cons
 }  // namespace
 
 DiagnosisRunner::DiagnosisRunner(QObject* parent)
-    : QObject(parent), m_work(outcomeOf, mostKept, [this] { emit changed(); }) {}
+    : QObject(parent), m_work(outcomeOf, mostKept, [this] {
+        m_work.isRunning() ? m_time.begin() : m_time.done(tr("The diagnosis of the check is done."));
+        emit changed();
+      }) {}
 
 void DiagnosisRunner::show(std::optional<Subject> subject, bool edited) {
   if (subject == m_work.subject()) return;

@@ -7,6 +7,7 @@
 
 #include "core/assess/check.h"
 #include "ui/kept_work.h"
+#include "ui/notice/long_work.h"
 
 namespace ui {
 
@@ -47,6 +48,7 @@ class DiagnosisRunner : public QObject {
 
  private:
   KeptWork<Subject, DiagnosisOutcome> m_work;
+  LongWork m_time;
   Outcome m_before;
 };
 

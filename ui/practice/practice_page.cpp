@@ -9,6 +9,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "ui/notice/long_work.h"
 #include "ui/practice/practice_pdf.h"
 #include "ui/practice/practice_score.h"
 #include "ui/practice/practice_start_page.h"
@@ -162,6 +163,7 @@ void PracticePage::askForSheets(const PracticeSet& set, bool questions, bool ans
 
 /// The pages are drawn on this thread, since text is laid out on it; a modal dialog lives between them.
 bool PracticePage::writeSheets(const PracticeSet& set, const QString& path, bool answers) {
+  const LongWork time;
   QProgressDialog dialog(tr("Writing the sheets"), tr("Cancel"), 0, 100, this);
   dialog.setWindowModality(Qt::WindowModal);
   dialog.setMinimumDuration(300);
@@ -176,6 +178,7 @@ bool PracticePage::writeSheets(const PracticeSet& set, const QString& path, bool
     return false;
   }
   emit said(tr("Sheets written to %1.").arg(path));
+  time.done(tr("The practice sheets %1 are written.").arg(QFileInfo(path).fileName()));
   return true;
 }
 

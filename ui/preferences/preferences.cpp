@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "ui/preferences/desktop_wishes.h"
 #include "ui/state_file.h"
 
 namespace ui {
@@ -36,7 +37,11 @@ void remember(QSettings& state, const char* key, const Value& value, const Value
 
 }  // namespace
 
-Preferences usualPreferences() { return {}; }
+Preferences usualPreferences() {
+  Preferences usual;
+  usual.lessMotion = DesktopWishes::instance().lessMotion();
+  return usual;
+}
 
 Preferences preferences() {
   const QSettings state = stateFile();

@@ -21,6 +21,7 @@
 #include "ui/outcome_view.h"
 #include "ui/parts.h"
 #include "ui/polarity/polarity_panel.h"
+#include "ui/preferences/preferences.h"
 #include "ui/present/sequence_board.h"
 #include "ui/theme.h"
 
@@ -134,7 +135,10 @@ void Presentation::buildFrame() {
   m_keysFade->setEndValue(0.0);
   m_keysTime.setSingleShot(true);
   m_keysTime.setInterval(keysFor_ms);
-  connect(&m_keysTime, &QTimer::timeout, m_keysFade, [this] { m_keysFade->start(); });
+  connect(&m_keysTime, &QTimer::timeout, m_keysFade, [this] {
+    m_keysFade->setDuration(preferences().lessMotion ? 0 : fade_ms);
+    m_keysFade->start();
+  });
 }
 
 QWidget* Presentation::makeBridge() {

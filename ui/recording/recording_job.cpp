@@ -147,6 +147,7 @@ RecordingJob::RecordingJob(QObject* parent) : QObject(parent), m_shared(std::mak
     if (m_hash.future().resultCount() == 0) return;
     m_sha256 = m_hash.result();
     m_isFinished = true;
+    m_time.done(tr("The recording %1 was read.").arg(QFileInfo(m_task.path).fileName()));
     emit finished();
   });
 }
@@ -171,6 +172,7 @@ void RecordingJob::start(const RecordingTask& task) {
   forget();
   m_task = task;
   m_isReading = true;
+  m_time.begin();
   m_tick.start();
   m_look.setFuture(QtConcurrent::run([task = m_task, shared = m_shared]() -> std::shared_ptr<const Look> {
     return std::make_shared<Look>(
@@ -195,7 +197,10 @@ void RecordingJob::takeRead() {
   m_isReading = false;
   m_tick.stop();
   m_result = m_read.result();
-  if (m_result->open) finishOn();
+  if (m_result->open)
+    finishOn();
+  else
+    m_time.done(tr("The recording %1 could not be read.").arg(QFileInfo(m_task.path).fileName()));
   emit wasRead();
 }
 

@@ -15,6 +15,7 @@
 
 #include "core/intake/intake.h"
 #include "core/recording/layout.h"
+#include "ui/notice/long_work.h"
 #include "ui/recording/recording_store.h"
 
 namespace ui {
@@ -110,6 +111,7 @@ class RecordingJob : public QObject {
   core::Result<QString> m_sha256 = QString();
   bool m_isReading = false;
   bool m_isFinished = false;
+  LongWork m_time;
   QTimer m_tick;
   QFutureWatcher<std::shared_ptr<const Look>> m_look;
   QFutureWatcher<std::shared_ptr<const RecordingRead>> m_read;

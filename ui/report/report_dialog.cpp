@@ -23,6 +23,7 @@
 #include <QVBoxLayout>
 
 #include "ui/locale.h"
+#include "ui/notice/long_work.h"
 #include "ui/report/book_maker.h"
 #include "ui/report/page_preview.h"
 #include "ui/report/report_choices.h"
@@ -278,6 +279,7 @@ bool ReportDialog::writeTo(const QString& typed) {
                      .arg(QFileInfo(path).fileName()));
     return false;
   }
+  const LongWork time;
   begin(tr("Writing %1").arg(QFileInfo(path).fileName()));
   const auto progress = [this](double share) { showProgress(share); };
   const core::Error stopped{"report", "was stopped before it was finished", ""};
@@ -286,7 +288,11 @@ bool ReportDialog::writeTo(const QString& typed) {
     bytes = reportBytes(m_document, order(), *kind, progress, m_stop.get_token());
   else if (finishBook())
     bytes = reportPdf(*m_maker, progress, m_stop.get_token());
-  return tell(path, bytes ? saveBytes(path, *bytes) : core::Result<void>(bytes.error()));
+  const bool written = tell(path, bytes ? saveBytes(path, *bytes) : core::Result<void>(bytes.error()));
+  if (!m_stop.stop_requested())
+    time.done(written ? tr("The report %1 is written.").arg(QFileInfo(path).fileName())
+                      : tr("The report %1 could not be written.").arg(QFileInfo(path).fileName()));
+  return written;
 }
 
 bool ReportDialog::printOn(QPrinter& printer) {

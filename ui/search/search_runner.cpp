@@ -31,6 +31,7 @@ void SearchRunner::run(Job job) {
   if (m_running) return;
   m_stop = std::stop_source();
   m_running = true;
+  m_time.begin();
   m_watcher.setFuture(
       QtConcurrent::run([job = std::move(job), stop = m_stop.get_token()](QPromise<Outcome>& promise) {
         promise.setProgressRange(0, wholeProgress);
@@ -42,6 +43,7 @@ void SearchRunner::run(Job job) {
 
 void SearchRunner::finish() {
   m_running = false;
+  if (!m_stop.stop_requested()) m_time.done(tr("The search for resistors is done."));
   emit done(std::make_shared<const Outcome>(m_watcher.result()));
 }
 

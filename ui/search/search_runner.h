@@ -7,6 +7,7 @@
 #include <stop_token>
 
 #include "core/search/resistor_search.h"
+#include "ui/notice/long_work.h"
 
 namespace ui {
 
@@ -42,6 +43,7 @@ class SearchRunner : public QObject {
 
   std::stop_source m_stop;
   QFutureWatcher<Outcome> m_watcher;
+  LongWork m_time;
   bool m_running = false;
 };
 

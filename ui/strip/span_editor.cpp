@@ -8,6 +8,7 @@
 #include "core/assess/level_match.h"
 #include "core/document/edits.h"
 #include "core/levels/describe.h"
+#include "ui/notice/long_work.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -130,8 +131,9 @@ void SpanEditor::work(std::size_t samples, std::function<Described()> work, Then
   m_isBusy = true;
   m_worker = std::make_unique<QFutureWatcher<Described>>();
   connect(m_worker.get(), &QFutureWatcher<Described>::finished, this,
-          [this, then = std::move(then), before = m_session.document()] {
+          [this, then = std::move(then), before = m_session.document(), time = LongWork()] {
             m_isBusy = false;
+            time.done(tr("The levels of the recording are worked out."));
             // An edit from elsewhere came in between: what was worked out may belong to nothing now.
             if (!(before == m_session.document())) return refuse(tr("The check was changed meanwhile."));
             then(m_worker->result());

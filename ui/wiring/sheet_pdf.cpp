@@ -9,6 +9,7 @@
 
 #include "core/report/html.h"
 #include "core/report/wiring_sheet.h"
+#include "ui/notice/long_work.h"
 #include "ui/report_pdf_pictures.h"
 #include "ui/safe_file.h"
 #include "ui/theme.h"
@@ -43,6 +44,7 @@ core::Result<QByteArray> wiringSheetPdf(const core::Document& document, std::siz
 /// The pages are drawn on this thread, since text is laid out on it; between them the window stays alive.
 core::Result<void> writeWiringSheet(QWidget* parent, const QString& path, const core::Document& document,
                                     std::size_t index, const core::OhmmeterConditions& conditions) {
+  const LongWork time;
   QProgressDialog dialog(QProgressDialog::tr("Writing the sheet"), QProgressDialog::tr("Cancel"), 0, 100,
                          parent);
   dialog.setWindowModality(Qt::WindowModal);
@@ -54,7 +56,9 @@ core::Result<void> writeWiringSheet(QWidget* parent, const QString& path, const 
   const auto bytes = wiringSheetPdf(
       kept, index, conditions, [&dialog](double share) { dialog.setValue(static_cast<int>(100 * share)); },
       stop.get_token());
-  return bytes ? saveBytes(path, *bytes) : core::Result<void>(bytes.error());
+  const core::Result<void> written = bytes ? saveBytes(path, *bytes) : core::Result<void>(bytes.error());
+  if (written) time.done(QProgressDialog::tr("The sheet %1 is written.").arg(QFileInfo(path).fileName()));
+  return written;
 }
 
 QString askForSheet(QWidget* parent, const core::Channel& channel) {
