@@ -351,8 +351,10 @@ void addBatch(CLI::App& cli, Run& chosen) {
       ->type_name("")
       ->required();
   command->add_flag("--channels", options->channels, "A line a channel instead of a line a document");
-  command->add_option("--recording", options->recording,
-                      "Judge the channels by the columns of this recording, a line a channel");
+  command
+      ->add_option("--recording", options->recording,
+                   "Judge the channels by the columns of this recording, a line a channel")
+      ->type_name("FILE");
   command->add_option("--as", options->name, "Name of that check: pre, post or any other; pre without it")
       ->check(faultOfName);
   command->add_option("--read-as", options->readAs, readAsHelp);

@@ -104,14 +104,17 @@ void addChannels(CLI::App& cli, Run& chosen) {
   auto options = std::make_shared<Options>();
   CLI::App* command = cli.add_subcommand("channels", "Reads channels from a list, or writes them as one");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
-  command->add_option("--import", options->list, "List of channels, a row each, as a spreadsheet saves it");
+  command->add_option("--import", options->list, "List of channels, a row each, as a spreadsheet saves it")
+      ->type_name("FILE");
   command
       ->add_option("--map", options->map,
                    "What columns are, where their headings do not say it: name=Channel,note=5")
       ->check(faultOfName);
   command->add_option("--like", options->like, "Channel whose set-up the new ones begin with");
-  command->add_option("--save", options->save, "Write the document with the channels added");
-  command->add_option("--export", options->exported, "Write the channels as a list; - for standard output");
+  command->add_option("--save", options->save, "Write the document with the channels added")
+      ->type_name("FILE");
+  command->add_option("--export", options->exported, "Write the channels as a list; - for standard output")
+      ->type_name("FILE");
   command->footer(
       "Comma, semicolon or tab between, UTF-8, UTF-16 or Windows-1252. Headings are known in English and\n"
       "German, with units such as \"Leads, ohm\" or \"Länge [mm]\"; numbers may have a comma. Fields for "

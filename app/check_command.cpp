@@ -142,6 +142,7 @@ void addCheck(CLI::App& cli, Run& chosen) {
   CLI::App* command = cli.add_subcommand("check", "Judges a recording by the plan");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
   command->add_option("--recording", options->recording, "Recording of the check, a column a channel")
+      ->type_name("FILE")
       ->required();
   command->add_option("--as", options->name, "Name of the check: pre, post or any other; pre without it");
   command
@@ -162,8 +163,10 @@ void addCheck(CLI::App& cli, Run& chosen) {
       ->check(faultOfName);
   command->add_option("--date", options->date, "Date of the check, as 2026-05-11");
   command->add_option("--person", options->person, "Who ran it");
-  command->add_option("--save", options->save,
-                      "Write the document with the check added and closed; without it nothing is written");
+  command
+      ->add_option("--save", options->save,
+                   "Write the document with the check added and closed; without it nothing is written")
+      ->type_name("FILE");
   command->add_flag("--json", options->json, "JSON instead of tables");
   command->footer(
       "Columns belong to the channels of their name, or that remember them. The levels found are laid "

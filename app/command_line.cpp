@@ -79,6 +79,7 @@ Request requestFrom(int argc, const char* const* argv) {
   addPractice(cli, request.command);
   addSpice(cli, request.command);
   addDemo(cli, request.command);
+  addDescribe(cli, request.command);
 
   try {
     cli.parse(argc, argv);

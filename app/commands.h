@@ -32,5 +32,6 @@ void addWhatIf(CLI::App& cli, Run& chosen);
 void addPractice(CLI::App& cli, Run& chosen);
 void addSpice(CLI::App& cli, Run& chosen);
 void addDemo(CLI::App& cli, Run& chosen);
+void addDescribe(CLI::App& cli, Run& chosen);
 
 }  // namespace app

@@ -20,6 +20,7 @@ namespace {
 
 struct Options {
   std::string out;
+  std::vector<std::string> pictures;  ///< only these, and nothing else; empty: everything
 };
 
 using Written = core::Result<QStringList>;
@@ -75,9 +76,21 @@ std::string pathList(const std::string& title, const QStringList& paths) {
   return text;
 }
 
+/// Some pictures alone, for whoever needs them again: the manual, the README.
+int somePictures(const Options& options) {
+  QStringList names;
+  for (const std::string& name : options.pictures) names << QString::fromStdString(name);
+  return drawnOffscreen([&] {
+    const auto paths = ui::takePictures(demoDocument(), QString::fromStdString(options.out), names);
+    if (!paths) return fail(paths.error());
+    return print(pathList("Pictures of the window:", *paths), AllPass);
+  });
+}
+
 int demo(const Options& options) {
   const QDir folder(QString::fromStdString(options.out));
   if (const auto made = makeFolder(folder.path()); !made) return fail(made.error());
+  if (!options.pictures.empty()) return somePictures(options);
   return drawnOffscreen([&] {
     const core::Document document = demoDocument();
     std::string text =
@@ -100,7 +113,15 @@ void addDemo(CLI::App& cli, Run& chosen) {
   auto options = std::make_shared<Options>();
   CLI::App* command = cli.add_subcommand("demo", "Works the built-in demo through without a window");
   command->add_option("--out", options->out, "Folder for document, recordings, report and pictures")
+      ->type_name("FOLDER")
       ->required();
+  std::vector<std::string> names;
+  for (const QString& name : ui::pictureNames()) names.push_back(name.toStdString());
+  command
+      ->add_option("--picture", options->pictures,
+                   "Only this picture, straight into the folder; may be given several times")
+      ->type_name("NAME")
+      ->check(CLI::IsMember(names));
   command->footer(
       "The exit status is 0 when everything was written. The demo holds channels that fail on purpose.\n"
       "To see it in the window: shuntwright --demo");

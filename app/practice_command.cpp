@@ -217,6 +217,7 @@ void addPractice(CLI::App& cli, Run& chosen) {
   command->add_flag("--answers", options->answers, "What is right and why, for the trainer");
   auto* json = command->add_flag("--json", options->json, "JSON instead of text");
   command->add_option("-o,--out", options->out, "Write the sheet with its drawings; the name ends in .pdf")
+      ->type_name("FILE")
       ->check(faultOfName)
       ->excludes(json);
   command->footer(

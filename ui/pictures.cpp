@@ -29,6 +29,8 @@ struct Shot {
 };
 
 constexpr std::size_t lastChannel = SIZE_MAX;
+/// What due dates are compared with in the pictures, so that they do not change with the days.
+constexpr core::Date pictureDay = std::chrono::year{2026} / 5 / 20;
 constexpr core::Alteration moistureOverGauge1{core::AlterationKind::Moisture, 0, 0, 2e6};
 
 const std::vector<Shot>& shots() {
@@ -82,6 +84,7 @@ void settle(const Session& session, const MainWindow& window, int least_ms) {
 QByteArray pictureOf(const core::Document& document, const Shot& shot) {
   QApplication::setPalette(shot.dark ? darkPalette() : lightPalette());
   Session session(document);
+  session.setToday(pictureDay);
   MainWindow window(session);
   window.showAsUnsaved(toQString(document.title));
   window.resize(shot.size);
@@ -99,18 +102,26 @@ QByteArray pictureOf(const core::Document& document, const Shot& shot) {
   QByteArray png;
   QBuffer buffer(&png);
   buffer.open(QIODevice::WriteOnly);
-  window.grab().save(&buffer, "PNG");
+  window.grab().save(&buffer, "PNG", 0);  // packed as small as can be; PNG loses nothing
   return png;
 }
 
 }  // namespace
 
-core::Result<QStringList> takePictures(const core::Document& document, const QString& folder) {
+QStringList pictureNames() {
+  QStringList names;
+  for (const Shot& shot : shots()) names << shot.name;
+  return names;
+}
+
+core::Result<QStringList> takePictures(const core::Document& document, const QString& folder,
+                                       const QStringList& names) {
   if (!QDir().mkpath(folder))
     return core::Error{folder.toStdString(), "the folder cannot be made", "Choose another folder"};
   const QPalette before = QApplication::palette();
   QStringList paths;
   for (const Shot& shot : shots()) {
+    if (!names.contains(shot.name)) continue;
     const QString path = QDir(folder).filePath(QString(shot.name) + ".png");
     if (const auto saved = saveBytes(path, pictureOf(document, shot)); !saved) return saved.error();
     paths << path;
