@@ -19,9 +19,11 @@ namespace {
 
 constexpr const char* programName = "shuntwright-reader";
 
-/// Above as well, where a build folder has it; empty when it is in neither place.
+/// Beside the program; above it, where a build folder has it for tests; in libexec beside bin, where a
+/// package keeps programs that nobody calls by hand. Empty when it is in none of these places.
 std::filesystem::path readerIn(const std::filesystem::path& folder) {
-  for (const auto& path : {folder / programName, folder.parent_path() / programName})
+  for (const auto& path : {folder / programName, folder.parent_path() / programName,
+                           folder.parent_path() / "libexec/shuntwright" / programName})
     if (::access(path.c_str(), X_OK) == 0) return path;
   return {};
 }

@@ -19,7 +19,7 @@ namespace core {
 /// environment, and limits itself before it looks at the file. Destroying this kills it.
 class ReaderProcess {
  public:
-  /// Its program is looked for in `folder` and the one above; fails when it is not there.
+  /// Its program is looked for in `folder`, the one above and the libexec beside; fails when it is not there.
   static Result<std::unique_ptr<ReaderProcess>> start(SharedFile file, std::vector<std::string> words,
                                                       const std::filesystem::path& folder = programFolder());
   /// Where the running program lies.
