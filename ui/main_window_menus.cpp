@@ -19,6 +19,7 @@
 #include "ui/commands/command_book.h"
 #include "ui/commands/command_list.h"
 #include "ui/document_file.h"
+#include "ui/help/help_desk.h"
 #include "ui/locale.h"
 #include "ui/main_window.h"
 #include "ui/outcome_view.h"
@@ -54,6 +55,7 @@ void MainWindow::buildFileMenu() {
   auto* menu = menuBar()->addMenu(tr("&File"));
   addAction(menu, "new", tr("&New"), QKeySequence::New, [this] { newDocument(); });
   addAction(menu, "open", tr("&Open…"), QKeySequence::Open, [this] { openDialog(); });
+  addAction(menu, "openDemo", tr("Open the de&mo"), {}, [this] { openDemo(); })->setVisible(false);
   auto* recent = menu->addMenu(tr("Open &recent"));
   connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecentMenu(recent); });
   menu->addSeparator();
@@ -85,15 +87,7 @@ void MainWindow::buildEditMenu() {
   m_redo = addAction(menu, "redo", tr("&Redo"), {}, [this] { m_session.history().redo(); });
   m_redo->setShortcuts({tr("Ctrl+Shift+Z"), tr("Ctrl+Y")});  // whichever one's hands know
   menu->addSeparator();
-  // Ctrl+C, Ctrl+V and Delete belong to the table or field that has the keyboard; here they have none.
-  addAction(menu, "copy", tr("&Copy cells"), {}, [this] { copyCells(); });
-  addAction(menu, "paste", tr("&Paste cells"), {}, [this] {
-    if (SheetView* table = currentTable()) table->paste();
-  });
-  addAction(menu, "clear", tr("C&lear cells"), {}, [this] {
-    if (SheetView* table = currentTable()) table->clearChosen();
-  });
-  menu->addSeparator();
+  buildTableMenu(menu);
   addAction(menu, "preferences", tr("Pre&ferences"), tr("Ctrl+,"), [this] { showPreferences(); });
   addAction(menu, "commands", tr("Co&mmands and keys…"), tr("Ctrl+Shift+K"), [this] { showCommands(); });
 }
@@ -288,7 +282,14 @@ void MainWindow::fillLanguageMenu(QMenu* menu) {
 
 void MainWindow::buildHelpMenu() {
   auto* menu = menuBar()->addMenu(tr("&Help"));
-  addAction(menu, "cautions", tr("&Cautions"), QKeySequence::HelpContents, [this] { showCautions(); });
+  auto* here =
+      addAction(menu, "helpHere", tr("&Help on this place"), tr("F1"), [this] { m_help->showHere(); });
+  m_help = new HelpDesk(*this, *here);
+  addAction(menu, "manual", tr("&Manual"), tr("Ctrl+F1"), [this] { m_help->showManual(); });
+  addAction(menu, "tour", tr("&Tour"), {}, [this] { showTour(); });
+  menu->addSeparator();
+  if (auto* commands = findChild<QAction*>("commands")) menu->addAction(commands);
+  addAction(menu, "cautions", tr("&Cautions"), {}, [this] { showCautions(); });
   addAction(menu, "stripKeys", tr("&Keys of the recording strip"), {}, [this] { m_strip->showKeys(); });
   addAction(menu, "about", tr("&About Shuntwright"), {}, [this] { showAbout(); });
 }
