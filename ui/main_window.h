@@ -5,10 +5,12 @@
 #include <functional>
 
 #include "ui/session.h"
+#include "ui/tables/document_search.h"
 
 class QLabel;
 class QSplitter;
 class QStackedWidget;
+class QTableView;
 
 namespace ui {
 
@@ -17,6 +19,7 @@ struct BridgePart;
 class ChannelList;
 class CommandBook;
 class GuidedRun;
+class HelpDesk;
 class OhmmeterPage;
 class OutcomeView;
 class OverviewPage;
@@ -26,9 +29,9 @@ class RecordPage;
 class RecordingStore;
 class SequencePane;
 class SetupForm;
-class SheetView;
 class StockPage;
 class StripView;
+class TableTools;
 class WatchPage;
 class WiringPage;
 class WorkSafety;
@@ -64,6 +67,11 @@ class MainWindow : public QMainWindow {
   /// Looks aside whether an earlier run left unsaved work, and offers it.
   void offerRecovery();
 
+  /// What File, Open the demo opens; without it there is no such command.
+  void setDemo(std::function<core::Document()> demo);
+  /// Points at the parts of the window one after the other.
+  void showTour();
+
   /// Tells that something was done: in the status bar, and to screen readers.
   void say(const QString& sentence);
   /// Tells that something was refused or went wrong: in a bar over the foot of the views that stays until the
@@ -77,8 +85,6 @@ class MainWindow : public QMainWindow {
   bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
-  void dragEnterEvent(QDragEnterEvent* event) override;
-  void dropEvent(QDropEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
@@ -133,15 +139,20 @@ class MainWindow : public QMainWindow {
   /// Shows `page` in place of the three views, beside the channels.
   void showPage(QWidget* page);
   void leavePage();
-  /// The table that pasting goes to; none, and said so, where there is none on view.
-  SheetView* currentTable();
-  void copyCells();
+  void attachTables();
+  void buildTableMenu(QMenu* menu);
+  /// The table that copying and pasting go to; none, and said so, where there is none on view.
+  QTableView* currentTable();
+  void withTable(const std::function<void(TableTools&)>& act);
+  QList<DocumentMatch> placesBeyond(const QString& words) const;
+  void showPlace(const DocumentPlace& place);
   void chooseResistors();
   void layOutSequence();
   void applyToChannels();
   void showPreferences();
   void showCommands();
   void showCautions();
+  void openDemo();
   void showAbout();
   void refresh();
 
@@ -176,6 +187,8 @@ class MainWindow : public QMainWindow {
   QLabel* m_noticeText = nullptr;
   PreferencesPage* m_preferences = nullptr;  ///< none until it is asked for
   CommandBook* m_commands = nullptr;
+  HelpDesk* m_help = nullptr;
+  std::function<core::Document()> m_demo;
   QAction* m_undo = nullptr;
   QAction* m_redo = nullptr;
 };

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the window does for whoever is new to it.
+#include <QAction>
+
+#include "ui/document_file.h"
+#include "ui/help/tour.h"
+#include "ui/main_window.h"
+#include "ui/safety/window_place.h"
+#include "ui/safety/work_safety.h"
+
+namespace ui {
+
+void MainWindow::setDemo(std::function<core::Document()> demo) {
+  m_demo = std::move(demo);
+  findChild<QAction*>("openDemo")->setVisible(bool(m_demo));
+}
+
+void MainWindow::openDemo() {
+  if (!m_demo || !mayDiscard()) return;
+  rememberWhereWeAre();
+  m_safety->leave();
+  rememberLastDocument({});
+  showAsUnsaved(tr("Demo (invented data)"));
+  m_session.reset(m_demo());
+  enlarge(nullptr);
+  say(tr("Invented data, to be tried out: no file changes unless you save it under a name."));
+}
+
+void MainWindow::showTour() {
+  enlarge(nullptr);
+  Tour::start(*this, usualTour(*this, bool(m_demo)));
+}
+
+}  // namespace ui
