@@ -71,6 +71,8 @@ class MainWindow : public QMainWindow {
   void setDemo(std::function<core::Document()> demo);
   /// Points at the parts of the window one after the other.
   void showTour();
+  /// The same a moment after the start, for whoever has not seen it; never without a real screen.
+  void offerTour();
 
   /// Tells that something was done: in the status bar, and to screen readers.
   void say(const QString& sentence);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window does for whoever is new to it.
 #include <QAction>
+#include <QApplication>
+#include <QTimer>
 
 #include "ui/document_file.h"
 #include "ui/help/tour.h"
@@ -24,6 +26,16 @@ void MainWindow::openDemo() {
   m_session.reset(m_demo());
   enlarge(nullptr);
   say(tr("Invented data, to be tried out: no file changes unless you save it under a name."));
+}
+
+/// Comes after the first paint, which it must not hold up.
+void MainWindow::offerTour() {
+  constexpr int moment_ms = 700;
+  const QString platform = QGuiApplication::platformName();
+  if (tourWasSeen() || platform == "offscreen" || platform.startsWith("minimal")) return;
+  QTimer::singleShot(moment_ms, this, [this] {
+    if (isVisible() && !QApplication::activeModalWidget()) showTour();
+  });
 }
 
 void MainWindow::showTour() {
