@@ -9,6 +9,7 @@
 #include "app/demo.h"
 #include "app/files.h"
 #include "app/output.h"
+#include "ui/access/access.h"
 #include "ui/frame_style.h"
 #include "ui/locale.h"
 #include "ui/main_window.h"
@@ -29,6 +30,7 @@ int openWindow(const app::Request& request, int& argc, char** argv) {
                       "Use a command that needs none; \"shuntwright --help\" lists them"});
   QApplication application(argc, argv);
   QApplication::setStyle(new ui::FrameStyle);
+  ui::installAccess();
   std::setlocale(LC_NUMERIC, "C");  // QApplication takes the user's; files and the solver want a point
   QApplication::setApplicationName("Shuntwright");
   QApplication::setApplicationVersion(SHUNTWRIGHT_VERSION);
@@ -37,9 +39,16 @@ int openWindow(const app::Request& request, int& argc, char** argv) {
   ui::useLanguage(ui::chosenLanguage());
   ui::Session session(request.demo ? app::demoDocument() : core::Document{});
   ui::MainWindow window(session);
+  window.setDemo(app::demoDocument);
   if (request.demo) window.showAsUnsaved(QApplication::translate("main", "Demo (invented data)"));
+  if (!request.demo) window.restoreLayout();
   window.show();
-  if (!request.file.empty()) window.openFile(QString::fromStdString(request.file));
+  if (!request.file.empty())
+    window.openFile(QString::fromStdString(request.file));
+  else if (!request.demo)
+    window.openLast();
+  window.offerRecovery();
+  if (request.file.empty()) window.offerTour();
   return QApplication::exec();
 }
 

@@ -17,7 +17,8 @@ QPalette paletteFrom(QColor window, QColor base, QColor alternate, QColor button
   palette.setColor(QPalette::PlaceholderText, quiet);
   palette.setColor(QPalette::Highlight, highlight);
   palette.setColor(QPalette::HighlightedText, Qt::white);
-  palette.setColor(QPalette::Link, highlight.lighter(130));
+  const bool dark = window.lightness() < text.lightness();
+  palette.setColor(QPalette::Link, dark ? highlight.lighter(150) : highlight);
   for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
     palette.setColor(QPalette::Disabled, role, quiet);
   return palette;
@@ -37,6 +38,7 @@ Colours coloursFor(const QPalette& palette) {
   c.text = palette.color(QPalette::Text);
   c.quiet = pick("#5b6470", "#a3adb8");
   c.grid = pick("#d9dde2", "#3c444d");
+  c.frame = pick("#7c838d", "#7b8794");
   c.positive = pick("#0072b2", "#56b4e9");
   c.negative = pick("#9c3b7a", "#e59bc4");
   c.pass = pick("#00704f", "#35c79a");
@@ -90,11 +92,11 @@ QString polarityText(core::Polarity polarity) {
 }
 
 QPalette lightPalette() {
-  return paletteFrom("#eef0f2", "#ffffff", "#f5f7f9", "#e4e7ea", "#14191f", "#6b7480", "#00649c");
+  return paletteFrom("#eef0f2", "#ffffff", "#f5f7f9", "#e4e7ea", "#14191f", "#5b6470", "#00649c");
 }
 
 QPalette darkPalette() {
-  return paletteFrom("#22272e", "#1a1e24", "#20252c", "#2d343d", "#e8ecf1", "#8d97a3", "#2377ab");
+  return paletteFrom("#22272e", "#1a1e24", "#20252c", "#2d343d", "#e8ecf1", "#a3adb8", "#2377ab");
 }
 
 QString toText(const core::Error& error) { return QString::fromStdString(error.text()); }

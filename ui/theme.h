@@ -17,6 +17,7 @@ namespace ui {
 struct Colours {
   bool dark = false;
   QColor background, text, quiet, grid;      ///< quiet: secondary text; grid: lines behind data
+  QColor frame;                              ///< around what can be worked with: 3 to 1 on window and field
   QColor positive, negative;                 ///< polarity
   QColor pass, fail, cannotTell, notJudged;  ///< verdict
   QColor measured, compared, fitted, band;   ///< chart: chosen check, other check, line, tolerance

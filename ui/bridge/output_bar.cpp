@@ -156,4 +156,9 @@ void OutputBar::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
 }
 
+TwinTable OutputBar::twin() const {
+  return {{tr("What is shown"), tr("Its value")},
+          {{tr("Output"), m_text}, {tr("Ends of the scale"), "± " + outputText(scale())}}};
+}
+
 }  // namespace ui

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/plan/prediction.h"
+#include "ui/access/twin.h"
 
 namespace ui {
 
@@ -12,7 +13,7 @@ struct Colours;
 
 /// The bridge's output as a bar from a zero in the middle, to the right when positive, with sign, number and
 /// word. The scale is the largest step of the plan, or a round number above what is shown.
-class OutputBar : public QWidget {
+class OutputBar : public QWidget, public Twin {
   Q_OBJECT
 
  public:
@@ -23,6 +24,7 @@ class OutputBar : public QWidget {
   void show(std::optional<core::Output> output, core::Polarity polarity, core::Output largest);
   /// "change −0.5005 mV/V, negative", against all shunts open; also the accessible description.
   QString text() const { return m_text; }
+  TwinTable twin() const override;
   /// What the bar's ends stand for.
   core::Output scale() const { return core::Output(m_scale); }
 

@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "ui/change/change_words.h"
+#include "ui/quantity_edit.h"
 
 namespace ui {
 namespace {
@@ -196,6 +197,14 @@ bool DifferenceStrip::event(QEvent* event) {
   else
     QToolTip::showText(help->globalPos(), "<span>" + found->text.toHtmlEscaped() + "</span>", this);
   return true;
+}
+
+TwinTable DifferenceStrip::twin() const {
+  TwinTable table{{tr("Step"), tr("Change, %1").arg(m_unit), tr("In words")}, {}};
+  for (const StripStep& step : m_steps)
+    table.rows << QStringList{QString::number(step.step + 1),
+                              step.moved ? numberText(step.moved->value, 6) : QString(), step.text};
+  return table;
 }
 
 }  // namespace ui

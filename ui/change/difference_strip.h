@@ -5,6 +5,7 @@
 #include <QWidget>
 #include <optional>
 
+#include "ui/access/twin.h"
 #include "ui/change/change_marks.h"
 
 namespace ui {
@@ -19,7 +20,7 @@ struct StripStep {
 /// How each step changed from one check to another: a mark a step with its intervals over its margin. A step
 /// is unchanged when its bar, the interval of probability 0.90, lies inside the band. Steps can be clicked or
 /// walked with the arrow keys; the chosen one wears a ring.
-class DifferenceStrip : public QWidget {
+class DifferenceStrip : public QWidget, public Twin {
   Q_OBJECT
 
  public:
@@ -28,6 +29,7 @@ class DifferenceStrip : public QWidget {
   /// `unit` is that of the readings.
   void showSteps(QList<StripStep> steps, const QString& unit, std::optional<std::size_t> chosen);
   const QList<StripStep>& steps() const { return m_steps; }
+  TwinTable twin() const override;
 
   /// Where the mark of the row-th step is on the widget.
   QPointF markAt(qsizetype row) const;

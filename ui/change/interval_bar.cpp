@@ -65,4 +65,8 @@ void IntervalBar::paintEvent(QPaintEvent*) {
   paintInto(painter, rect(), coloursFor(palette()));
 }
 
+TwinTable IntervalBar::twin() const {
+  return {{tr("What is shown"), tr("In words")}, {{accessibleName(), accessibleDescription()}}};
+}
+
 }  // namespace ui

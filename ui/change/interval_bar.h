@@ -5,13 +5,14 @@
 #include <optional>
 
 #include "core/compare/difference.h"
+#include "ui/access/twin.h"
 #include "ui/change/change_words.h"
 
 namespace ui {
 
 /// One difference lying down: its mark with the intervals of probability 0.90 and 0.95 over the margin.
 /// Nothing but the words "not compared" without one.
-class IntervalBar : public QWidget {
+class IntervalBar : public QWidget, public Twin {
   Q_OBJECT
 
  public:
@@ -19,6 +20,7 @@ class IntervalBar : public QWidget {
 
   void showDifference(const std::optional<core::Difference>& difference, const ShownUnit& in);
   const std::optional<core::Difference>& difference() const { return m_difference; }
+  TwinTable twin() const override;
   void paintInto(QPainter& painter, const QRectF& target, const Colours& colours) const;
 
   QSize sizeHint() const override;

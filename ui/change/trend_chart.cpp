@@ -8,6 +8,8 @@
 #include <chrono>
 #include <cmath>
 
+#include "ui/quantity_edit.h"
+
 namespace ui {
 namespace {
 
@@ -205,6 +207,13 @@ bool TrendChart::event(QEvent* event) {
   else
     QToolTip::hideText();
   return true;
+}
+
+TwinTable TrendChart::twin() const {
+  TwinTable table{{tr("Check"), tr("Day"), m_title, tr("In words")}, {}};
+  for (const TrendMark& mark : m_marks)
+    table.rows << QStringList{mark.name, mark.dayText, numberText(mark.value, 6), mark.text};
+  return table;
 }
 
 }  // namespace ui

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "core/compare/trend.h"
+#include "ui/access/twin.h"
 #include "ui/change/change_marks.h"
 
 namespace ui {
@@ -25,7 +26,7 @@ struct TrendMark {
 /// A figure of all checks over their days (evenly spaced unless each has a day of its own) with centre and
 /// control limits. Points outside of these are triangles with a word beside them; error bars are twice the
 /// standard uncertainty.
-class TrendChart : public QWidget {
+class TrendChart : public QWidget, public Twin {
   Q_OBJECT
 
  public:
@@ -33,6 +34,7 @@ class TrendChart : public QWidget {
 
   void showTrend(const QString& title, QList<TrendMark> marks, std::optional<core::ControlLimits> limits);
   const QList<TrendMark>& marks() const { return m_marks; }
+  TwinTable twin() const override;
   QPointF markAt(qsizetype row) const;
   void paintInto(QPainter& painter, const QRectF& room, const Colours& colours) const;
 

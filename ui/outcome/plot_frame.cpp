@@ -1,21 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/outcome/plot_frame.h"
 
+#include <QAreaSeries>
 #include <QFontMetrics>
 #include <QGraphicsLayout>
 #include <QGraphicsSimpleTextItem>
 #include <QHelpEvent>
 #include <QKeyEvent>
+#include <QLineSeries>
 #include <QMouseEvent>
 #include <QResizeEvent>
 #include <QToolTip>
+#include <QXYSeries>
 #include <QtCharts/QLegend>
 #include <QtCharts/QValueAxis>
 #include <algorithm>
 #include <cmath>
 
+#include "ui/access/focus_ring.h"
 #include "ui/outcome/plot_legend.h"
 #include "ui/outcome/plot_marks.h"
+#include "ui/quantity_edit.h"
 
 namespace ui {
 namespace {
@@ -168,6 +173,7 @@ void PlotFrame::applyColours(const Colours& colours) {
 void PlotFrame::grabInto(QPainter& painter, QPoint corner) {
   chart()->layout()->activate();
   arrange();
+  const WithoutRing withoutRing(*this);
   QWidget::render(&painter, corner);
 }
 
@@ -286,6 +292,29 @@ void PlotFrame::keyPressEvent(QKeyEvent* event) {
   if (key == Qt::Key_Left || key == Qt::Key_Up) return emit stepWalked(-1);
   if (key == Qt::Key_Right || key == Qt::Key_Down) return emit stepWalked(1);
   QChartView::keyPressEvent(event);
+}
+
+/// The marks that answer to the pointer with what they say; of a plot without such marks its lines, point by
+/// point.
+TwinTable PlotFrame::twin() const {
+  TwinTable table{{tr("Step"), m_x->titleText(), m_yTitle, tr("In words")}, {}};
+  for (const PlotHit& hit : m_hits)
+    table.rows << QStringList{QString::number(hit.step + 1), numberText(hit.at.x(), 6),
+                              numberText(hit.at.y(), 6), hit.readout.isEmpty() ? hit.text : hit.readout};
+  return table.rows.isEmpty() ? lineTable() : table;
+}
+
+TwinTable PlotFrame::lineTable() const {
+  TwinTable table{{tr("Line"), m_x->titleText(), m_yTitle}, {}};
+  for (const QAbstractSeries* series : chart()->series()) {
+    const auto* area = qobject_cast<const QAreaSeries*>(series);
+    const auto* line =
+        area ? static_cast<const QXYSeries*>(area->upperSeries()) : qobject_cast<const QXYSeries*>(series);
+    if (!series->isVisible() || !line || series->name().isEmpty()) continue;
+    for (const QPointF& point : line->points())
+      table.rows << QStringList{series->name(), numberText(point.x(), 6), numberText(point.y(), 6)};
+  }
+  return table;
 }
 
 }  // namespace ui

@@ -5,6 +5,7 @@
 #include <QString>
 #include <QtCharts/QChartView>
 
+#include "ui/access/twin.h"
 #include "ui/outcome/axis_ticks.h"
 #include "ui/theme.h"
 
@@ -32,7 +33,7 @@ struct PlotHit {
 /// Two axes with titles, the palette's colours, steps that can be clicked or walked with the arrow keys.
 /// Series are made once by the derived plots and filled again on each change. The title of the upright
 /// axis lies above the axis, where it is read without turning the head and never cut to a stub.
-class PlotFrame : public QChartView {
+class PlotFrame : public QChartView, public Twin {
   Q_OBJECT
 
  public:
@@ -49,6 +50,7 @@ class PlotFrame : public QChartView {
   int uprightIntervals() const;
   QValueAxis* xAxis() const { return m_x; }
   QValueAxis* yAxis() const { return m_y; }
+  TwinTable twin() const override;
 
   const QList<LegendEntry>& legendEntries() const;
   int legendRows() const;
@@ -105,6 +107,7 @@ class PlotFrame : public QChartView {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
+  TwinTable lineTable() const;
   void placeCaptions();
   void point(const PlotHit* hit);
   void placeCross();

@@ -350,4 +350,14 @@ void PolarityPicture::paintLegend(QPainter& painter) const {
   painter.drawText(box, Qt::AlignRight | Qt::AlignTop, minus);
 }
 
+TwinTable PolarityPicture::twin() const {
+  if (!m_shown.channel || m_shown.count() == 0) return {};
+  TwinTable table{{tr("From"), tr("To"), quantityWithUnit(m_shown, m_shown.quantity), tr("Polarity")}, {}};
+  for (const core::PolarityCell& cell : m_shown.map.cells)
+    table.rows << QStringList{shortPointText(m_shown.bridge(), cell.a),
+                              shortPointText(m_shown.bridge(), cell.b), cellText(m_shown, cell),
+                              polarityText(polarityOf(m_shown, cell))};
+  return table;
+}
+
 }  // namespace ui

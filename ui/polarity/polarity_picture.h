@@ -5,6 +5,7 @@
 #include <QWidget>
 #include <optional>
 
+#include "ui/access/twin.h"
 #include "ui/polarity/polarity_layout.h"
 #include "ui/polarity/polarity_shown.h"
 #include "ui/theme.h"
@@ -17,7 +18,7 @@ namespace ui {
 /// without lying on top of each other.
 ///
 /// Keys as in the matrix: up and down choose the row's point, left and right the other one, Enter places.
-class PolarityPicture : public QWidget {
+class PolarityPicture : public QWidget, public Twin {
   Q_OBJECT
 
  public:
@@ -32,6 +33,7 @@ class PolarityPicture : public QWidget {
   std::vector<PolarityChip> chipsNow() const;
   /// The point whose pairs are spread out.
   std::optional<std::size_t> pickedNow() const;
+  TwinTable twin() const override;
 
   QSize sizeHint() const override { return {420, 360}; }
   QSize minimumSizeHint() const override { return {260, 180}; }

@@ -52,4 +52,11 @@ void QuestionCanvas::showQuestion(const core::Question& question, bool answered)
 
 QString QuestionCanvas::description() const { return m_answered ? BridgeCanvas::description() : m_given; }
 
+TwinTable QuestionCanvas::twin() const {
+  if (m_answered) return BridgeCanvas::twin();
+  TwinTable table{{tr("What is given")}, {}};
+  for (const QString& sentence : m_given.split(". ", Qt::SkipEmptyParts)) table.rows << QStringList{sentence};
+  return table;
+}
+
 }  // namespace ui

@@ -22,6 +22,8 @@ class QuestionCanvas : public BridgeCanvas {
 
   void showQuestion(const core::Question& question, bool answered);
   QString description() const override;
+  /// What is given until it is answered; then the drawing's.
+  TwinTable twin() const override;
 
  private:
   QString m_given;  ///< said in place of what is drawn until it is answered

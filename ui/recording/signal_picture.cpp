@@ -166,4 +166,14 @@ bool SignalPicture::event(QEvent* event) {
   return true;
 }
 
+TwinTable SignalPicture::twin() const {
+  TwinTable table{{tr("Step"), tr("Begins, s"), tr("Ends, s"), tr("Mean")}, {}};
+  for (std::size_t level = 0; level < levels(); ++level) {
+    const core::Level& shown = (*m_finding.find->levels)[level];
+    table.rows << QStringList{m_steps[level], numberText(shown.begin_s, 5), numberText(shown.end_s, 5),
+                              numberText(shown.mean, 6)};
+  }
+  return table;
+}
+
 }  // namespace ui

@@ -4,6 +4,7 @@
 #include <QImage>
 #include <QWidget>
 
+#include "ui/access/twin.h"
 #include "ui/recording/findings.h"
 #include "ui/recording/recording_store.h"
 
@@ -12,7 +13,7 @@ namespace ui {
 /// A column of a recording over all its time, small, with the levels found in it: each a band with the
 /// numbers of its steps, dashed where it is no step's. A click chooses the level; the table beside it does
 /// the same by keyboard.
-class SignalPicture : public QWidget {
+class SignalPicture : public QWidget, public Twin {
   Q_OBJECT
 
  public:
@@ -30,6 +31,7 @@ class SignalPicture : public QWidget {
   /// From left to right edge of a level's band.
   QRectF bandOf(std::size_t level) const;
   bool hasCurve() const;
+  TwinTable twin() const override;
 
   QSize sizeHint() const override;
 

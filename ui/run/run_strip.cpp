@@ -105,4 +105,10 @@ void RunStrip::mousePressEvent(QMouseEvent* event) {
 /// Another width may take another number of rows.
 void RunStrip::resizeEvent(QResizeEvent*) { updateGeometry(); }
 
+TwinTable RunStrip::twin() const {
+  TwinTable table{{tr("Steps of the run")}, {}};
+  for (std::size_t step = 0; step < m_fields.size(); ++step) table.rows << QStringList{wordsOf(step)};
+  return table;
+}
+
 }  // namespace ui

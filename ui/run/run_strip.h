@@ -6,13 +6,14 @@
 #include <vector>
 
 #include "core/assess/assessment.h"
+#include "ui/access/twin.h"
 
 namespace ui {
 
 /// All steps of a run in a row of fields: number, and the sign of the verdict once there is a reading. A long
 /// sequence shows the two rows around the present step. A field tells its step when the mouse rests on it,
 /// and goes there when it is clicked.
-class RunStrip : public QWidget {
+class RunStrip : public QWidget, public Twin {
   Q_OBJECT
 
  public:
@@ -29,6 +30,7 @@ class RunStrip : public QWidget {
   QString wordsOf(std::size_t step) const;
   /// Empty when the field is scrolled away.
   QRect fieldOf(std::size_t step) const;
+  TwinTable twin() const override;
 
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override;

@@ -7,6 +7,8 @@
 #include <cmath>
 #include <limits>
 
+#include "ui/quantity_edit.h"
+
 namespace ui {
 namespace {
 
@@ -242,6 +244,21 @@ void StripChart::dropPreview() {
   m_keyMoving = false;
   m_drag = {};
   update();
+}
+
+TwinTable StripChart::twin() const {
+  if (!m_open) return {};
+  TwinTable table{{tr("Channel"), tr("Span"), tr("Begins, s"), tr("Ends, s"), tr("Mean"), tr("Unit")}, {}};
+  const auto& time = m_open->recording.time;
+  for (const StripLane& lane : m_lanes)
+    for (const StripSpan& span : lane.spans)
+      table.rows << QStringList{lane.name,
+                                span.name,
+                                numberText(time[span.samples.begin], 6),
+                                numberText(time[span.samples.end - 1], 6),
+                                span.mean,
+                                lane.unit};
+  return table;
 }
 
 }  // namespace ui

@@ -7,6 +7,7 @@
 #include <optional>
 #include <vector>
 
+#include "ui/access/twin.h"
 #include "ui/strip/curve.h"
 #include "ui/strip/span_editor.h"
 #include "ui/strip/strip_lanes.h"
@@ -19,7 +20,7 @@ namespace ui {
 
 /// Lanes of curves over one time axis with the spans on them, and the whole recording small below. Zooms,
 /// pans and chooses; what is dragged is shown and becomes an edit when it is let go.
-class StripChart : public QWidget {
+class StripChart : public QWidget, public Twin {
   Q_OBJECT
 
  public:
@@ -56,6 +57,7 @@ class StripChart : public QWidget {
   /// Whether values fill a lane's height as far as they are on view, or with all of the recording's.
   void setScaledToView(bool scaled);
   bool isScaledToView() const { return m_scaledToView; }
+  TwinTable twin() const override;
 
   double xOf(double time_s) const;
   double timeAt(double x) const;

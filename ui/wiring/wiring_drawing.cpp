@@ -188,4 +188,11 @@ void WiringDrawing::changeEvent(QEvent* event) {
   update();
 }
 
+TwinTable WiringDrawing::twin() const {
+  TwinTable table{{tr("Pin"), tr("What is shown")}, {}};
+  for (const PinPlace& place : m_drawn.pins)
+    table.rows << QStringList{toQString(core::pinText(place.name)), sentence(m_picture, place)};
+  return table;
+}
+
 }  // namespace ui

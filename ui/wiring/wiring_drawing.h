@@ -3,6 +3,7 @@
 
 #include <QWidget>
 
+#include "ui/access/twin.h"
 #include "ui/theme.h"
 #include "ui/wiring/wiring_layout.h"
 
@@ -11,7 +12,7 @@ namespace ui {
 /// The drawing of pins and jumpers. Arrow keys go from pin to pin and across to the other column, plus, minus
 /// and 0 zoom; it fills the scroll area around it, or is larger when it must. The table of pins says the
 /// same in words.
-class WiringDrawing : public QWidget {
+class WiringDrawing : public QWidget, public Twin {
   Q_OBJECT
 
  public:
@@ -20,6 +21,7 @@ class WiringDrawing : public QWidget {
   void setPicture(WiringPicture picture);
   const WiringPicture& picture() const { return m_picture; }
   const WiringLayout& drawn() const { return m_drawn; }
+  TwinTable twin() const override;
   /// Where a pin of the list is drawn, in this widget.
   QRect placeOf(std::size_t pin) const;
   void zoomBy(double factor);
