@@ -2,114 +2,87 @@
 #include "core/units/notation.h"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <cmath>
 #include <optional>
-#include <span>
 #include <system_error>
 #include <variant>
 
 #include "core/circuit/lead.h"
 #include "core/units/language.h"
+#include "core/units/notation_units.h"
 #include "core/units/text.h"
 
 namespace core {
 namespace {
 
-/// A spelling of a unit: so many times ten to the `exponent` base units.
-struct Unit {
-  std::string_view text;
-  int exponent = 0;
-  double factor = 1;  ///< for the few units that are no power of ten
-};
-
-constexpr Unit ohmUnits[] = {{"ohm"},      {"Ohm"},      {"Ω"},       {"R"},       {"kohm", 3}, {"kOhm", 3},
-                             {"kΩ", 3},    {"KΩ", 3},    {"k", 3},    {"K", 3},    {"Mohm", 6}, {"MOhm", 6},
-                             {"MΩ", 6},    {"M", 6},     {"Gohm", 9}, {"GOhm", 9}, {"GΩ", 9},   {"G", 9},
-                             {"mohm", -3}, {"mOhm", -3}, {"mΩ", -3}};
-constexpr Unit outputUnits[] = {{"mV/V", -3}, {"uV/V", -6}, {"V/V"}};
-constexpr Unit strainUnits[] = {{"um/m", -6}, {"ue", -6}, {"uε", -6}, {"ustrain", -6}, {"microstrain", -6},
-                                {"mm/m", -3}, {"mε", -3}, {"%", -2},  {"m/m"},         {"ε"}};
-constexpr Unit voltUnits[] = {{"V"}, {"mV", -3}, {"uV", -6}};
-constexpr Unit secondUnits[] = {{"s"}, {"ms", -3}, {"min", 0, 60}};
-constexpr Unit metreUnits[] = {{"m"}, {"mm", -3}, {"cm", -2}, {"km", 3}, {"ft", 0, 0.3048}};
-constexpr Unit areaUnits[] = {{"mm²", -6}, {"mm2", -6}, {"mm^2", -6}, {"cm²", -4},
-                              {"cm2", -4}, {"m²"},      {"m2"}};
-constexpr Unit celsiusUnits[] = {{"°C"}, {"C"}, {"degC"}, {"℃"}};
-constexpr Unit percentUnits[] = {{"%", -2}};
-constexpr Unit hertzUnits[] = {{"Hz"}, {"kHz", 3}, {"MHz", 6}, {"S/s"}, {"kS/s", 3}};
-constexpr Unit wattUnits[] = {{"mW", -3}, {"W"}, {"uW", -6}};
-
-struct Family {
-  std::span<const Unit> units;
-  int fieldExponent;
-  std::string_view fieldUnit;
-  std::string_view mend;
-};
-
-// In the order of UnitFamily.
-const std::array<Family, 13> families = {{
-    {ohmUnits, 0, "Ω", sayLater("Enter a resistance such as 350 Ω, 174.65k or 59k9")},
-    {outputUnits, -3, "mV/V", sayLater("Enter an output such as 1.5 mV/V or 500 µV/V")},
-    {strainUnits, -6, "µm/m", sayLater("Enter a strain such as -1000 µm/m or 0.1 %")},
-    {voltUnits, 0, "V", sayLater("Enter a voltage such as 5 V or 500 mV")},
-    {secondUnits, 0, "s", sayLater("Enter a time such as 2 s, 500 ms or 1 min")},
-    {metreUnits, 0, "m", sayLater("Enter a length such as 12.5 m or 40 ft")},
-    {areaUnits, -6, "mm²", sayLater("Enter a section such as 0.14 mm² or AWG 26 (0 to 40)")},
-    {celsiusUnits, 0, "°C", sayLater("Enter a temperature in degrees Celsius such as 20 °C")},
-    {percentUnits, -2, "%", sayLater("Enter a share such as 0.5 %")},
-    {hertzUnits, 0, "Hz", sayLater("Enter a frequency such as 100 Hz or 2.5 kHz")},
-    {wattUnits, -3, "mW", sayLater("Enter a power such as 250 mW or 0.5 W")},
-    {{}, 0, "", sayLater("Enter a number such as 2.05")},
-    {{}, 0, "", sayLater("Enter a number such as 12.5")},
-}};
-
-const Family& familyOf(UnitFamily family) { return families[static_cast<std::size_t>(family)]; }
-
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
 
-std::string_view trimmed(std::string_view text) {
-  while (!text.empty() && text.front() == ' ') text.remove_prefix(1);
-  while (!text.empty() && text.back() == ' ') text.remove_suffix(1);
-  return text;
+std::size_t digitsAtFront(std::string_view text) {
+  return std::min(text.find_first_not_of("0123456789"), text.size());
 }
 
-void replaceAll(std::string& text, std::string_view from, std::string_view to) {
-  for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size()))
-    text.replace(at, from.size(), to);
-}
-
-/// One spelling for what looks the same on paper: spaces, minus, micro, ohm and strain signs.
-std::string normalized(std::string_view text) {
-  std::string plain(text);
-  for (const std::string_view space : {"\t", "\r", "\n", "\u00A0", "\u2007", "\u2009", "\u202F"})
-    replaceAll(plain, space, " ");
-  replaceAll(plain, "\u2212", "-");
-  replaceAll(plain, "\u00B5", "u");
-  replaceAll(plain, "\u03BC", "u");
-  replaceAll(plain, "\u2126", "Ω");
-  return std::string(trimmed(plain));
-}
-
-/// A decimal number still as text, so that a unit's power of ten can be added before rounding.
+/// A decimal number still as text, so that a unit's size can be taken in before rounding.
 struct Decimal {
-  std::string mantissa;  ///< sign, digits, at most one point
-  int exponent = 0;
-  std::string_view rest;  ///< what follows the number
+  bool negative = false;
+  std::string digits;          ///< without mark
+  int exponent = 0;            ///< the number is digits times ten to the exponent
+  std::string_view rest = {};  ///< what follows the number
 };
 
-/// What is wrong with a text; the caller adds the quotation.
+/// What is wrong with a text {1}; the sentence is English, for `say`.
 struct Complaint {
   std::string_view what;
-  std::string_view mend;  ///< empty: the family's example
+  std::string mend = {};    ///< said; empty: the family's example
+  std::string detail = {};  ///< {2} of the sentence
 };
 
-constexpr Complaint notANumber{sayLater("is not a number"), ""};
-constexpr Complaint grouped{sayLater("has something between its digits"),
-                            sayLater("Write the number without spaces or marks between thousands")};
-
 using Scan = std::variant<Decimal, Complaint>;
+using Parsed = std::variant<double, Complaint>;
+
+constexpr std::string_view notANumber = sayLater("{1} is not a number");
+
+/// `run` (digits and what people put between thousands) as it should have been written, when all of it is
+/// grouped in threes; a mark that stands once, at the end, is the decimal mark.
+std::optional<std::string> ungrouped(std::string_view run) {
+  std::string marks, plain;
+  std::size_t sinceMark = 0, lastMark = std::string::npos;
+  bool first = true, threes = true;
+  for (const char c : run) {
+    if (isDigit(c)) {
+      plain += c;
+      ++sinceMark;
+      continue;
+    }
+    threes = threes && (first ? sinceMark >= 1 && sinceMark <= 3 : sinceMark == 3);
+    first = false;
+    sinceMark = 0;
+    marks += c;
+    lastMark = plain.size();
+  }
+  if (marks.empty() || !threes) return std::nullopt;
+  const char last = marks.back();
+  const bool isDecimalMark =
+      (last == '.' || last == ',') && marks.size() > 1 && marks.find(last) + 1 == marks.size();
+  const std::size_t before = isDecimalMark ? marks.size() - 1 : marks.size();
+  if (marks.find_first_not_of(marks[0]) < before) return std::nullopt;  // different marks between thousands
+  if (!isDecimalMark && sinceMark != 3) return std::nullopt;
+  if (isDecimalMark && sinceMark == 0) return std::nullopt;
+  if (isDecimalMark) plain.insert(lastMark, 1, language().decimalMark);
+  return plain;
+}
+
+/// What to do about marks between digits; `text` begins with the number.
+std::string mendForGrouping(std::string_view text) {
+  std::string run(text.substr(0, text.find_first_not_of("+-0123456789., '_\xE2\x80\x99")));
+  for (std::size_t at = run.find("’"); at != std::string::npos; at = run.find("’")) run.replace(at, 3, "'");
+  std::string_view body = withoutEndSpaces(run);
+  const bool negative = body.starts_with('-');
+  if (negative || body.starts_with('+')) body.remove_prefix(1);
+  if (const auto plain = ungrouped(body))
+    return say("Write {1}, with nothing between the thousands", {(negative ? "-" : "") + *plain});
+  return say("Use one decimal mark and no thousands separators");
+}
 
 /// Reads "e-3" and the like; leaves an "e" alone that no digit follows.
 void scanExponent(Decimal& number) {
@@ -122,36 +95,91 @@ void scanExponent(Decimal& number) {
   int value = 0;
   for (; !rest.empty() && isDigit(rest[0]); rest.remove_prefix(1))
     value = std::min(value * 10 + (rest[0] - '0'), 1'000'000);
-  number.exponent = negative ? -value : value;
+  number.exponent += negative ? -value : value;
   number.rest = rest;
+}
+
+/// Why a text that begins with no digit is no number.
+Complaint whyNoNumber(std::string_view text) {
+  if (text.starts_with("±"))
+    return {sayLater("{1} begins with a plus-minus sign"), say("Write the number alone")};
+  if (text.starts_with(' ')) return {sayLater("{1} has a space behind its sign"), say("Write -5, not - 5")};
+  for (const std::string_view part : {"¼", "½", "¾", "⅓", "⅔", "⅛"})
+    if (text.starts_with(part))
+      return {sayLater("{1} is a fraction"), say("Write a decimal number such as 0.5")};
+  return {notANumber};
 }
 
 Scan scanNumber(std::string_view text) {
   Decimal number;
-  if (!text.empty() && (text[0] == '-' || text[0] == '+')) {
-    if (text[0] == '-') number.mantissa = "-";
-    text.remove_prefix(1);
+  std::string_view rest = text;
+  if (!rest.empty() && (rest[0] == '-' || rest[0] == '+')) {
+    number.negative = rest[0] == '-';
+    rest.remove_prefix(1);
   }
-  const std::string_view body = text.substr(0, text.find_first_not_of("0123456789.,"));
+  const std::string_view body = rest.substr(0, rest.find_first_not_of("0123456789.,"));
   const auto points = std::count(body.begin(), body.end(), '.');
   const auto commas = std::count(body.begin(), body.end(), ',');
   if (points > 0 && commas > 0)
-    return Complaint{sayLater("has both a point and a comma"),
-                     sayLater("Use one decimal mark and no thousands separators")};
+    return Complaint{sayLater("{1} has both a point and a comma"), mendForGrouping(text)};
   if (points + commas > 1)
-    return Complaint{sayLater("has more than one decimal mark"),
-                     sayLater("Use one decimal mark and no thousands separators")};
-  if (std::none_of(body.begin(), body.end(), isDigit)) return notANumber;
-  number.mantissa += body;
-  std::replace(number.mantissa.begin(), number.mantissa.end(), ',', '.');
-  number.rest = text.substr(body.size());
+    return Complaint{sayLater("{1} has more than one decimal mark"), mendForGrouping(text)};
+  if (std::none_of(body.begin(), body.end(), isDigit)) return whyNoNumber(rest);
+  const std::size_t mark = body.find_first_of(".,");
+  number.digits = body;
+  if (mark != std::string_view::npos) {
+    number.digits.erase(mark, 1);
+    number.exponent = -static_cast<int>(body.size() - mark - 1);
+  }
+  number.rest = rest.substr(body.size());
   scanExponent(number);
   return number;
 }
 
+/// The digits times a whole number below 2^24, exactly.
+std::string multiplied(std::string digits, int factor) {
+  long carry = 0;
+  for (auto digit = digits.rbegin(); digit != digits.rend(); ++digit) {
+    carry += static_cast<long>(*digit - '0') * factor;
+    *digit = static_cast<char>('0' + carry % 10);
+    carry /= 10;
+  }
+  return carry > 0 ? std::to_string(carry) + digits : digits;
+}
+
+/// The double nearest to the number of that unit.
+Parsed valueOf(const Decimal& number, UnitSize size) {
+  std::string text = number.negative ? "-" : "";
+  text += size.factor == 1 ? number.digits : multiplied(number.digits, size.factor);
+  text += "e" + std::to_string(number.exponent + size.exponent);
+  double value = 0;
+  const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
+  if (read.ec != std::errc{} || read.ptr != text.data() + text.size())
+    return Complaint{sayLater("{1} is too large or too small")};
+  return value + 0.0;  // turns -0 into 0
+}
+
+/// Tolerances of IEC 60062 by their letter, in percent (from memory).
+std::string_view toleranceOf(char letter) {
+  constexpr std::string_view letters = "ELPWBCDFGHJKMN";
+  constexpr std::string_view percent[] = {"0.005", "0.01", "0.02", "0.05", "0.1", "0.25", "0.5",
+                                          "1",     "2",    "3",    "5",    "10",  "20",   "30"};
+  const std::size_t at = letters.find(letter);
+  return at == std::string_view::npos ? std::string_view() : percent[at];
+}
+
+Complaint withTolerance(std::string_view code, char letter) {
+  return {sayLater("{1} ends in the letter of a tolerance, ± {2} %"),
+          say("Write {1} alone: this field takes the resistance", {code}),
+          shown(std::string(toleranceOf(letter)))};
+}
+
 std::optional<int> letterExponent(char letter) {
   switch (letter) {
+    case 'L':
+      return -3;
     case 'R':
+    case 'r':
       return 0;
     case 'k':
     case 'K':
@@ -160,33 +188,40 @@ std::optional<int> letterExponent(char letter) {
       return 6;
     case 'G':
       return 9;
+    case 'T':
+      return 12;
     default:
       return std::nullopt;
   }
 }
 
-/// IEC 60062: the multiplier's letter in the place of the decimal mark, "59k9", "4R7", "R47".
-std::optional<Decimal> scanLetterCode(std::string_view text) {
-  const std::size_t begin = !text.empty() && (text[0] == '-' || text[0] == '+') ? 1 : 0;
-  std::size_t at = begin;
-  while (at < text.size() && isDigit(text[at])) ++at;
-  if (at + 1 >= text.size() || !isDigit(text[at + 1])) return std::nullopt;
-  const auto exponent = letterExponent(text[at]);
-  if (!exponent || (at == begin && text[at] != 'R')) return std::nullopt;
-  std::size_t end = at + 1;
-  while (end < text.size() && isDigit(text[end])) ++end;
-  std::string mantissa = text[0] == '-' ? "-" : "";
-  mantissa.append(text.substr(begin, at - begin)).append(".").append(text.substr(at + 1, end - at - 1));
-  return Decimal{std::move(mantissa), *exponent, text.substr(end)};
+/// What follows a resistance in the letter code: nothing or an ohm sign.
+Parsed codedResistance(const Decimal& number, int exponent, std::string_view text) {
+  const std::string_view unit = withoutEndSpaces(number.rest);
+  if (unit.empty() || unitSize(UnitFamily::Resistance, unit).value_or(UnitSize{99}).exponent == 0)
+    if (unit != "R") return valueOf(number, {exponent});
+  if (number.rest.size() == 1 && !toleranceOf(unit[0]).empty())
+    return withTolerance(text.substr(0, text.size() - 1), unit[0]);
+  return Complaint{sayLater("{1} has something behind the resistance")};
 }
 
-/// The double nearest to the number; none beyond the range of a double.
-std::optional<double> rounded(const Decimal& number, int shift) {
-  const std::string text = number.mantissa + "e" + std::to_string(number.exponent + shift);
-  double value = 0;
-  const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
-  if (read.ec != std::errc{} || read.ptr != text.data() + text.size()) return std::nullopt;
-  return value + 0.0;  // turns -0 into 0
+/// IEC 60062: the multiplier's letter in the place of the decimal mark, "59k9", "4R7", "R47". None when the
+/// text is not of that form.
+std::optional<Parsed> readLetterCode(std::string_view text) {
+  std::string_view body = text;
+  if (!body.empty() && (body[0] == '-' || body[0] == '+')) body.remove_prefix(1);
+  const std::size_t whole = digitsAtFront(body);
+  if (whole + 1 >= body.size() || !isDigit(body[whole + 1])) return std::nullopt;
+  if (whole > 0 && body[whole] == 'm')
+    return Complaint{sayLater("the m in {1} may be milliohm or megohm"),
+                     say("Write 4L7 or 4.7 mΩ, or else 4M7")};
+  const auto exponent = letterExponent(body[whole]);
+  if (!exponent || (whole == 0 && body[0] != 'R' && body[0] != 'r' && body[0] != 'L')) return std::nullopt;
+  const std::size_t places = digitsAtFront(body.substr(whole + 1));
+  const Decimal number{text[0] == '-',
+                       std::string(body.substr(0, whole)).append(body.substr(whole + 1, places)),
+                       -static_cast<int>(places), body.substr(whole + 1 + places)};
+  return codedResistance(number, *exponent, text);
 }
 
 /// "AWG 26" or "26 AWG". Only 0 to 40: "00" is another size than 0 and is not known here.
@@ -195,61 +230,116 @@ std::optional<Area> wireGauge(std::string_view text) {
   for (char& c : upper)
     if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
   std::string_view digits = upper;
-  if (digits.substr(0, 3) == "AWG")
+  if (digits.starts_with("AWG"))
     digits.remove_prefix(3);
-  else if (digits.size() > 3 && digits.substr(digits.size() - 3) == "AWG")
+  else if (digits.size() > 3 && digits.ends_with("AWG"))
     digits.remove_suffix(3);
   else
     return std::nullopt;
-  digits = trimmed(digits);
-  if (digits.empty() || digits.size() > 2 || !std::all_of(digits.begin(), digits.end(), isDigit))
-    return std::nullopt;
+  digits = withoutEndSpaces(digits);
+  if (digits.empty() || digits.size() > 2 || digitsAtFront(digits) < digits.size()) return std::nullopt;
   if (digits.size() == 2 && digits[0] == '0') return std::nullopt;
   const int awg = digits.size() == 1 ? digits[0] - '0' : 10 * (digits[0] - '0') + digits[1] - '0';
   if (awg > 40) return std::nullopt;
   return awgSection(awg);
 }
 
-const Unit* findUnit(std::span<const Unit> units, std::string_view text) {
-  std::string tight(text);
-  replaceAll(tight, " /", "/");
-  replaceAll(tight, "/ ", "/");
-  const auto found = std::find_if(units.begin(), units.end(), [&](const Unit& u) { return u.text == tight; });
-  return found == units.end() ? nullptr : &*found;
+/// Takes a whole number of hours or minutes, such as "1 h ", off the front of `text`.
+std::optional<long> takeWholePart(std::string_view& text, std::string_view unit, long seconds) {
+  const std::size_t digits = digitsAtFront(text);
+  if (digits == 0 || digits > 9) return std::nullopt;
+  std::string_view rest = withoutEndSpaces(text.substr(digits));
+  if (!rest.starts_with(unit)) return std::nullopt;
+  rest.remove_prefix(unit.size());
+  if (!rest.empty() && rest[0] != ' ' && !isDigit(rest[0])) return std::nullopt;
+  long count = 0;
+  std::from_chars(text.data(), text.data() + digits, count);
+  text = withoutEndSpaces(rest);
+  return count * seconds;
 }
 
-using Parsed = std::variant<double, Complaint>;
-
-Parsed valueOf(const Decimal& number, int shift, double factor) {
-  const auto value = rounded(number, shift);
-  if (!value || !std::isfinite(*value * factor)) return Complaint{sayLater("is too large or too small"), ""};
-  return *value * factor;
+/// "1 h 30 min", "1 min 30.5 s": whole hours and minutes, then seconds, added up as decimals.
+std::optional<Parsed> readTimeInParts(std::string_view text) {
+  std::string_view rest = text;
+  const bool negative = rest.starts_with('-');
+  if (negative || rest.starts_with('+')) rest.remove_prefix(1);
+  const auto hours = takeWholePart(rest, "h", 3600);
+  const auto minutes = takeWholePart(rest, "min", 60);
+  if (!hours && !minutes) return std::nullopt;
+  const long whole = hours.value_or(0) + minutes.value_or(0);
+  if (rest.empty()) return valueOf({negative, std::to_string(whole)}, {});
+  if (!isDigit(rest[0])) return std::nullopt;
+  const Scan scan = scanNumber(rest);
+  const auto* seconds = std::get_if<Decimal>(&scan);
+  if (!seconds || withoutEndSpaces(seconds->rest) != "s" || seconds->exponent > 0) return std::nullopt;
+  const auto places = static_cast<std::size_t>(-seconds->exponent);
+  if (places > seconds->digits.size() || seconds->digits.size() - places > 9) return std::nullopt;
+  const std::size_t before = seconds->digits.size() - places;
+  long count = 0;
+  std::from_chars(seconds->digits.data(), seconds->digits.data() + before, count);
+  return valueOf(
+      {negative, std::to_string(whole + count) + seconds->digits.substr(before), seconds->exponent}, {});
 }
 
-Parsed withKnownUnit(const Decimal& number, const Family& family) {
-  const std::string_view unitText = trimmed(number.rest);
-  if (unitText.empty()) return valueOf(number, family.fieldExponent, 1);
-  if (isDigit(unitText[0]) || unitText[0] == '\'' || unitText[0] == '_' || unitText.starts_with("’"))
-    return grouped;
-  if (const Unit* unit = findUnit(family.units, unitText))
-    return valueOf(number, unit->exponent, unit->factor);
-  return Complaint{
-      family.units.empty() ? sayLater("has text after the number") : sayLater("has no unit that fits here"),
-      ""};
+/// What the text behind a number most likely was meant to be, when it is no unit of any kind.
+std::optional<Complaint> whyNoUnit(std::string_view text, std::string_view rest) {
+  const auto startsWithAny = [&](std::initializer_list<std::string_view> parts) {
+    return std::any_of(parts.begin(), parts.end(),
+                       [&](std::string_view part) { return rest.starts_with(part); });
+  };
+  const std::size_t slash = rest.find('/');
+  const bool ratio = slash != std::string_view::npos &&
+                     rest.substr(0, slash).find_first_not_of("0123456789 ") == std::string_view::npos;
+  if (ratio || startsWithAny({"¼", "½", "¾", "⅓", "⅔", "⅛"}))
+    return Complaint{sayLater("{1} is a fraction"), say("Write a decimal number such as 0.5")};
+  if (isDigit(rest[0]) || rest[0] == '\'' || rest[0] == '_' || rest.starts_with("’"))
+    return Complaint{sayLater("{1} has something between its digits"), mendForGrouping(text)};
+  if (startsWithAny({"·", "×", "*", "^", "x10", "x 10"}))
+    return Complaint{sayLater("{1} is a calculation"),
+                     say("Write powers of ten with e, such as 5e3 for 5000")};
+  if (rest[0] == ':')
+    return Complaint{sayLater("{1} has a colon in it"),
+                     say("Write times with their units, such as 1 min 30 s")};
+  if (startsWithAny({"-", "–", "—", "…", ".."}) && rest.find_first_of("0123456789") != std::string_view::npos)
+    return Complaint{sayLater("{1} is more than one number"), say("Write one number")};
+  if (rest.starts_with("±"))
+    return Complaint{sayLater("{1} has a plus-minus sign in it"), say("Write the number alone")};
+  return std::nullopt;
+}
+
+/// A unit that does not belong here, named by its kind.
+Complaint foreignUnit(std::string_view unit, UnitFamily family) {
+  if (family == UnitFamily::Resistance && unit == "m")
+    return {sayLater("the m in {1} may be milliohm or megohm"), say("Write mΩ or MΩ")};
+  if (family == UnitFamily::Temperature && (unit == "K" || unit == "°F" || unit == "F"))
+    return {sayLater("{1} is no temperature in degrees Celsius")};
+  if (const auto other = familyWith(unit)) return {notationOf(*other).foreign};
+  if (notationOf(family).units.empty()) return {sayLater("{1} has text after the number")};
+  return {sayLater("{1} has no unit that fits here")};
+}
+
+/// `text` as it was typed from the number on, for what to write instead.
+Parsed withKnownUnit(const Decimal& number, UnitFamily family, std::string_view text) {
+  const std::string_view unit = withoutEndSpaces(number.rest);
+  if (unit.empty()) return valueOf(number, {notationOf(family).fieldExponent});
+  if (const auto size = unitSize(family, unit)) return valueOf(number, *size);
+  if (auto complaint = whyNoUnit(text, unit)) return *complaint;
+  if (family == UnitFamily::Resistance && unit.size() == 2 && letterExponent(unit[0]) &&
+      !toleranceOf(unit[1]).empty())
+    return withTolerance(text.substr(0, text.size() - 1), unit[1]);
+  return foreignUnit(unit, family);
 }
 
 Parsed readKnown(std::string_view text, UnitFamily family) {
   if (family == UnitFamily::Area)
     if (const auto section = wireGauge(text)) return section->base();
   if (family == UnitFamily::Resistance)
-    if (const auto coded = scanLetterCode(text)) {
-      const std::string_view unit = trimmed(coded->rest);
-      if (!unit.empty() && unit != "Ω" && unit != "ohm") return notANumber;
-      return valueOf(*coded, 0, 1);
-    }
+    if (const auto coded = readLetterCode(text)) return *coded;
+  if (family == UnitFamily::Duration)
+    if (const auto time = readTimeInParts(text)) return *time;
   const Scan scan = scanNumber(text);
   if (const auto* complaint = std::get_if<Complaint>(&scan)) return *complaint;
-  return withKnownUnit(std::get<Decimal>(scan), familyOf(family));
+  return withKnownUnit(std::get<Decimal>(scan), family, text);
 }
 
 /// The unit may be any text, even one that looks like part of a number, so it is taken off first.
@@ -258,103 +348,50 @@ Parsed readNamed(std::string_view text, std::string_view unit) {
   const auto* whole = std::get_if<Decimal>(&scan);
   const bool numberOnly = whole && whole->rest.empty();
   if (!numberOnly && !unit.empty() && text.ends_with(unit))
-    scan = scanNumber(trimmed(text.substr(0, text.size() - unit.size())));
+    scan = scanNumber(withoutEndSpaces(text.substr(0, text.size() - unit.size())));
   if (const auto* complaint = std::get_if<Complaint>(&scan)) return *complaint;
-  return withKnownUnit(std::get<Decimal>(scan), familyOf(UnitFamily::Named));
+  return withKnownUnit(std::get<Decimal>(scan), UnitFamily::Named, text);
 }
-
-/// A finite number's digits: 0.d1d2d3... times ten to the `exponent`, no trailing zeros; zero has none.
-struct Digits {
-  bool negative = false;
-  std::string digits;
-  int exponent = 0;
-};
-
-Digits digitsOf(double value, int significantDigits) {
-  const auto scientific = [&](auto... precision) {
-    std::array<char, 64> buffer;
-    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), std::abs(value),
-                                   std::chars_format::scientific, precision...);
-    return std::string(buffer.data(), end.ptr);
-  };
-  const std::string shortest = scientific();
-  const auto wanted = static_cast<std::size_t>(std::clamp(significantDigits, 1, 17));
-  const bool tooLong = shortest.find('e') > wanted + 1;  // the digits and their point
-  const std::string text = tooLong ? scientific(static_cast<int>(wanted) - 1) : shortest;
-
-  Digits result{std::signbit(value), text.substr(0, text.find('e')),
-                std::stoi(text.substr(text.find('e') + 1)) + 1};
-  std::erase(result.digits, '.');
-  result.digits.erase(result.digits.find_last_not_of('0') + 1);
-  if (result.digits.empty()) return {};
-  return result;
-}
-
-std::string decimalText(const Digits& number) {
-  if (number.digits.empty()) return "0";
-  const auto count = static_cast<int>(number.digits.size());
-  std::string text = number.digits;
-  if (number.exponent < -6 || number.exponent > 15) {
-    if (count > 1) text.insert(1, ".");
-    text += "e" + std::to_string(number.exponent - 1);
-  } else if (number.exponent <= 0) {
-    text = "0." + std::string(static_cast<std::size_t>(-number.exponent), '0') + text;
-  } else if (number.exponent < count) {
-    text.insert(static_cast<std::size_t>(number.exponent), ".");
-  } else {
-    text.append(static_cast<std::size_t>(number.exponent - count), '0');
-  }
-  return (number.negative ? "-" : "") + text;
-}
-
-constexpr std::string_view noNumber = "–";
 
 }  // namespace
 
 Result<double> parseQuantity(std::string_view text, UnitFamily family, std::string_view namedUnit) {
   constexpr std::size_t longest = 1000;  // no number that anyone types, and it bounds the time taken
   if (text.size() > longest)
-    return Error{"", say("{1} is too long", {inQuotes(text)}), say(familyOf(family).mend)};
-  const std::string plain = normalized(text);
-  const std::string unit = normalized(namedUnit);
-  std::string mend = say(familyOf(family).mend);
-  if (family == UnitFamily::Named && !unit.empty()) mend += " " + std::string(trimmed(namedUnit));
-  if (plain.empty()) return Error{"", say("there is no number"), mend};
-  const Parsed parsed = family == UnitFamily::Named ? readNamed(plain, unit) : readKnown(plain, family);
+    return Error{"", say("{1} is too long", {inQuotes(text)}), say(notationOf(family).mend)};
+  const std::string plain = plainSpelling(text);
+  const std::string unit = plainSpelling(namedUnit);
+  const bool named = family == UnitFamily::Named;
+  const Parsed parsed = plain.empty() ? Parsed(Complaint{sayLater("there is no number")})
+                        : named       ? readNamed(plain, unit)
+                                      : readKnown(plain, family);
   if (const auto* value = std::get_if<double>(&parsed)) return *value;
-  const Complaint complaint = std::get<Complaint>(parsed);
-  if (!complaint.mend.empty()) mend = say(complaint.mend);
-  return Error{"", inQuotes(text) + " " + say(complaint.what), mend};
+  const Complaint& complaint = std::get<Complaint>(parsed);
+  std::string mend = complaint.mend;
+  if (mend.empty() && named && !unit.empty())
+    mend = say("Enter a number such as {1}", {shown("12.5 ") + std::string(withoutEndSpaces(namedUnit))});
+  if (mend.empty()) mend = say(notationOf(family).mend);
+  return Error{"", say(complaint.what, {inQuotes(text), complaint.detail}), mend};
 }
 
-std::string formatQuantity(double base, UnitFamily family, std::string_view namedUnit,
-                           int significantDigits) {
-  if (!std::isfinite(base)) return std::string(noNumber);
-  Digits number = digitsOf(base, significantDigits);
-  std::string unit(family == UnitFamily::Named ? namedUnit : familyOf(family).fieldUnit);
-  number.exponent -= familyOf(family).fieldExponent;
-  if (family == UnitFamily::Resistance && number.exponent > 3) {  // 1000 ohm and more
-    const bool mega = number.exponent > 6;
-    number.exponent -= mega ? 6 : 3;
-    unit = mega ? "MΩ" : "kΩ";
+Result<std::uint64_t> parseCount(std::string_view text) {
+  const auto whole = [&](std::string_view what) {
+    return Error{"", say(what, {inQuotes(text)}), say("Enter a whole number such as 12")};
+  };
+  const std::string plain = plainSpelling(text.substr(0, std::min<std::size_t>(text.size(), 1000)));
+  std::string_view digits = plain;
+  if (digits.starts_with('+')) digits.remove_prefix(1);
+  if (!digits.empty() && digitsAtFront(digits) == digits.size()) {
+    std::uint64_t count = 0;
+    const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), count);
+    return read.ec == std::errc{} ? Result<std::uint64_t>(count) : whole(sayLater("{1} is too large"));
   }
-  const std::string text = decimalText(number);
-  return unit.empty() ? text : text + " " + unit;
-}
-
-std::string formatNumber(double value, int significantDigits) {
-  if (!std::isfinite(value)) return std::string(noNumber);
-  return decimalText(digitsOf(value, significantDigits));
-}
-
-std::string formatFixed(double value, int decimals) {
-  if (!std::isfinite(value)) return std::string(noNumber);
-  std::array<char, 400> buffer;  // 309 digits before the point, 50 behind it
-  const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value,
-                                 std::chars_format::fixed, std::clamp(decimals, 0, 50));
-  std::string text(buffer.data(), end.ptr);
-  if (text[0] == '-' && text.find_first_of("123456789") == std::string::npos) text.erase(0, 1);
-  return text;
+  const auto number = parseQuantity(text, UnitFamily::Plain);
+  if (!number) return Error{"", number.error().what, say("Enter a whole number such as 12")};
+  constexpr double exact = 9007199254740992.0;  // 2^53: up to here every whole number is a double
+  if (*number < 0 || *number != std::floor(*number) || *number > exact)
+    return whole(sayLater("{1} is not a whole number from 0 on"));
+  return static_cast<std::uint64_t>(*number);
 }
 
 }  // namespace core

@@ -169,7 +169,7 @@ TEST(ParseQuantity, SaysHowToMendTwoDecimalMarks) {
   const auto value = parseQuantity("1,234.5", Resistance);
   ASSERT_FALSE(value);
   EXPECT_EQ(value.error().what, "“1,234.5” has both a point and a comma");
-  EXPECT_EQ(value.error().mend, "Use one decimal mark and no thousands separators");
+  EXPECT_EQ(value.error().mend, "Write 1234.5, with nothing between the thousands");
 }
 
 TEST(ParseQuantity, TakesAWireGaugeAsItsSection) {
