@@ -34,7 +34,7 @@ int openWindow(const app::Request& request, int& argc, char** argv) {
   std::setlocale(LC_NUMERIC, "C");  // QApplication takes the user's; files and the solver want a point
   QApplication::setApplicationName("Shuntwright");
   QApplication::setApplicationVersion(SHUNTWRIGHT_VERSION);
-  QApplication::setDesktopFileName("shuntwright");
+  QApplication::setDesktopFileName("org.shuntwright.Shuntwright");
   QApplication::setWindowIcon(QIcon(":/shuntwright.svg"));
   ui::useLanguage(ui::chosenLanguage());
   ui::Session session(request.demo ? app::demoDocument() : core::Document{});

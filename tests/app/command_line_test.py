@@ -118,7 +118,8 @@ class CommandTest(unittest.TestCase):
 
 class Usage(CommandTest):
     COMMANDS = ("predict", "polarity", "levels", "line", "check", "diagnose", "compare", "batch", "channels",
-                "report", "verify", "review", "resistors", "wiring", "working", "whatif", "practice", "spice", "demo")
+                "report", "verify", "review", "resistors", "wiring", "working", "whatif", "practice", "spice", "demo",
+                "describe")
 
     def test_help_lists_the_commands_and_each_has_its_own(self):
         done = self.succeeds("--help")
