@@ -252,7 +252,7 @@ void MainWindow::buildViewMenu() {
   page("outcomeWorking", tr("Outcome: &working"), tr("Ctrl+5"), Page::Working);
   page("outcomeChange", tr("Outcome: c&hange between checks"), tr("Ctrl+9"), Page::Change);
   menu->addSeparator();
-  addAction(menu, "viewTwins", tr("&Pictures as tables…"), tr("Ctrl+Shift+L"), [this] {
+  addAction(menu, "viewTwins", tr("&Pictures as tables…"), tr("Ctrl+Shift+G"), [this] {
     if (twinsIn(*this).isEmpty()) return warn(tr("There is no picture on view."));
     TwinDialog(*this, this).exec();
   });

@@ -183,6 +183,7 @@ TwinTable BridgeCanvas::twin() const {
   }
   table.rows << QStringList{state.title, state.outcome};
   if (!state.sentence.isEmpty()) table.rows << QStringList{tr("Why"), state.sentence};
+  table.rows << QStringList{tr("In words"), description()};  // currents too
   return table;
 }
 
