@@ -16,9 +16,10 @@ constexpr int recentCount = 10;
 
 }  // namespace
 
-core::Result<core::Document> openDocument(const QString& path) {
+core::Result<core::Document> openDocument(const QString& path, QString* sha256) {
   const auto bytes = loadBytes(path, greatestDocument_bytes);
   if (!bytes) return bytes.error();
+  if (sha256) *sha256 = sha256Of(*bytes);
   auto document =
       core::readDocument(std::string_view(bytes->constData(), static_cast<std::size_t>(bytes->size())));
   if (document) return document;
@@ -28,10 +29,12 @@ core::Result<core::Document> openDocument(const QString& path) {
   return error;
 }
 
-core::Result<void> saveDocument(const core::Document& document, const QString& path) {
+core::Result<void> saveDocument(const core::Document& document, const QString& path, QString* sha256) {
   const auto text = core::writeDocument(document);
   if (!text) return text.error();
-  return saveBytes(path, QByteArray::fromStdString(*text));
+  const QByteArray bytes = QByteArray::fromStdString(*text);
+  if (sha256) *sha256 = sha256Of(bytes);
+  return saveBytes(path, bytes);
 }
 
 QStringList recentDocuments() { return stateFile().value("recent").toStringList(); }

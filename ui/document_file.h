@@ -11,11 +11,14 @@ namespace ui {
 
 inline constexpr const char* documentSuffix = "bridgecal";
 
-/// Reads a document; an error names the file, and the line and field within it.
-core::Result<core::Document> openDocument(const QString& path);
+/// Reads a document; an error names the file, and the line and field within it. `sha256` becomes that of the
+/// bytes that were read, as sha256OfFile writes it.
+core::Result<core::Document> openDocument(const QString& path, QString* sha256 = nullptr);
 
-/// Writes a document so that a crash costs the edit and never the file (see ui/safe_file.h).
-core::Result<void> saveDocument(const core::Document& document, const QString& path);
+/// Writes a document so that a crash costs the edit and never the file (see ui/safe_file.h). `sha256` becomes
+/// that of the bytes that were written.
+core::Result<void> saveDocument(const core::Document& document, const QString& path,
+                                QString* sha256 = nullptr);
 
 /// The documents opened or saved last, newest first; kept in the user's state folder.
 QStringList recentDocuments();

@@ -146,7 +146,7 @@ core::Result<void> readPieces(const QString& path, const Descriptor& file, const
 
 }  // namespace
 
-core::Result<void> saveBytes(const QString& path, const QByteArray& bytes) {
+core::Result<void> saveBytes(const QString& path, const QByteArray& bytes, Readers readers) {
   const auto target = targetOf(path);
   if (!target) return target.error();
   QSaveFile file(target->file);
@@ -154,6 +154,12 @@ core::Result<void> saveBytes(const QString& path, const QByteArray& bytes) {
   if (!file.open(QIODevice::WriteOnly)) {
     const int code = errno;
     return notSaved(path, code != 0 ? causeOf(code) : file.errorString().toStdString());
+  }
+  if (readers == Readers::OwnerOnly && ::fchmod(file.handle(), S_IRUSR | S_IWUSR) != 0) {
+    const int why = errno;
+    file.cancelWriting();
+    file.commit();
+    return notSaved(path, causeOf(why));
   }
   if (const int code = writeThrough(file, bytes); code != 0) {
     file.cancelWriting();
@@ -196,6 +202,10 @@ core::Result<QString> sha256OfFile(const QString& path) {
   });
   if (!read) return read.error();
   return QString::fromLatin1(hash.result().toHex());
+}
+
+QString sha256Of(const QByteArray& bytes) {
+  return QString::fromLatin1(QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex());
 }
 
 }  // namespace ui
