@@ -7,9 +7,17 @@
 #include <set>
 
 #include "core/budget/inputs.h"
+#include "ui/fields/cell_number.h"
 #include "ui/theme.h"
 
 namespace ui {
+
+QWidget* TypedDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem& option,
+                                     const QModelIndex& index) const {
+  QWidget* editor = QStyledItemDelegate::createEditor(parent, option, index);
+  if (auto* field = qobject_cast<QLineEdit*>(editor)) attachCellNumber(field, index);
+  return editor;
+}
 
 void TypedDelegate::setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const {
   const auto* field = qobject_cast<QLineEdit*>(editor);

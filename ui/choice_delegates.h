@@ -7,12 +7,15 @@
 
 namespace ui {
 
-/// The plain editor of a cell. Closed with nothing typed it says nothing to the model.
+/// The plain editor of a cell; for a number with the echo and the arrow keys of the fields
+/// (attachCellNumber). Closed with nothing typed it says nothing to the model.
 class TypedDelegate : public QStyledItemDelegate {
   Q_OBJECT
 
  public:
   using QStyledItemDelegate::QStyledItemDelegate;
+  QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
+                        const QModelIndex& index) const override;
   void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override;
 };
 

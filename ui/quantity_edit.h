@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QLineEdit>
 #include <optional>
 
 #include "core/units/notation.h"
+#include "ui/fields/number_edit.h"
 
 namespace ui {
 
@@ -16,17 +16,12 @@ QString numberText(double value, int significantDigits);
 /// The same with a fixed number of places after the mark.
 QString fixedNumberText(double value, int decimals);
 
-/// Passes Ctrl+Z and Ctrl+Y on to the window once the field itself has nothing left to undo.
-class FieldUndoFilter : public QObject {
- public:
-  using QObject::QObject;
-  bool eventFilter(QObject* watched, QEvent* event) override;
-};
+/// How a field of that kind understands a text: "= 59.9 kΩ = 59 900 Ω", in the unit of the field and in the
+/// base unit, or why it does not.
+Understood understoodQuantity(const QString& text, core::UnitFamily family, const QString& unit = {});
 
-/// The one field for numbers with units. Text becomes a quantity when the user leaves the field or
-/// presses Enter; text that says no quantity stays for mending, marked, with the reason, and nothing
-/// is changed. Escape brings the last value back.
-class QuantityEdit : public QLineEdit {
+/// The one field for numbers with units; how it is typed in, stepped and refused tells NumberEdit.
+class QuantityEdit : public NumberEdit {
   Q_OBJECT
 
  public:
@@ -44,23 +39,19 @@ class QuantityEdit : public QLineEdit {
 
   /// Shows a value unless the user is in the middle of typing another.
   void setValue(std::optional<double> base);
-
-  /// Takes what was typed, as leaving the field does.
-  void commit();
-  bool isRefused() const { return m_refused; }
+  std::optional<double> value() const { return m_value; }
 
  signals:
   void valueEdited(double base);
   void cleared();
-  void refused(const QString& reason);
 
  protected:
-  void keyPressEvent(QKeyEvent* event) override;
+  Understood understood(const QString& text) const override;
+  void take(const QString& text) override;
+  QString shownText() const override;
 
  private:
-  void refuse(const QString& reason);
-  void showValue();
-  core::Result<double> parsed() const;
+  core::Result<double> parsed(const QString& text) const;
 
   core::UnitFamily m_family;
   QString m_unit;
@@ -71,7 +62,6 @@ class QuantityEdit : public QLineEdit {
   bool m_greatestInclusive = true;
   int m_digits = 12;
   bool m_optional = false;
-  bool m_refused = false;
 };
 
 }  // namespace ui

@@ -8,6 +8,7 @@
 #include "core/units/notation.h"
 #include "core/units/text.h"
 #include "ui/budget/budget_words.h"
+#include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -85,6 +86,11 @@ QVariant SequenceModel::headerData(int section, Qt::Orientation orientation, int
   if (role == Qt::ToolTipRole && section == Expanded && session().channel())
     return tr("Expanded uncertainty. %1 The scope is chosen on the page Budget.")
         .arg(scopeSentence(shownSetup(), session().selection().scope));
+  if (role == Qt::ToolTipRole && section == Number)
+    return tr("Steps stand in the order in which they are made, which is a part of the plan: drag a number to "
+              "move its step.");
+  if (role == Qt::ToolTipRole)
+    return tr("Steps stand in the order in which they are made, so this table is not sorted.");
   if (role != Qt::DisplayRole) return {};
   const bool some = session().channel();
   const QString reading = some ? toQString(core::readingUnitText(shownSetup().instrument)) : QString("µm/m");
@@ -150,9 +156,18 @@ QVariant SequenceModel::data(const QModelIndex& index, int role) const {
       const bool number = index.column() == Number || (index.column() >= Settle && index.column() <= Limit);
       return QVariant(number ? Qt::AlignRight | Qt::AlignVCenter : Qt::AlignLeft | Qt::AlignVCenter);
     }
+    case cellNumberRole:
+      return numberIn(index.column());
     default:
       return {};
   }
+}
+
+/// What the cells of a column hold that is typed as a number.
+QVariant SequenceModel::numberIn(int column) const {
+  if (column == Settle || column == Hold) return cellNumber(core::UnitFamily::Duration);
+  if (column != Measured) return {};
+  return cellNumber(core::UnitFamily::Named, toQString(core::readingUnitText(shownSetup().instrument)));
 }
 
 QString SequenceModel::text(int row, int column, bool full) const {

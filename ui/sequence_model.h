@@ -59,6 +59,7 @@ class SequenceModel : public SheetModel {
   const core::Result<core::StepUncertainty>& shownUncertainty(int row) const;
   const core::CheckAssessment* shownAssessment() const;
   QString text(int row, int column, bool full) const;
+  QVariant numberIn(int column) const;
   using NumberText = std::function<QString(double value, int decimals)>;
   QString predictedText(int row, int column, const NumberText& number) const;
   QString assessedText(int row, int column, const NumberText& number) const;

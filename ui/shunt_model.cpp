@@ -5,6 +5,7 @@
 #include "core/document/edits.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
+#include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
 #include "ui/stock/part_delegate.h"
 #include "ui/stock/stock_sheet.h"
@@ -142,6 +143,10 @@ QVariant ShuntModel::data(const QModelIndex& index, int role) const {
     case Qt::TextAlignmentRole:
       return QVariant(column == Simulated || column == Reading ? Qt::AlignRight | Qt::AlignVCenter
                                                                : Qt::AlignLeft | Qt::AlignVCenter);
+    case cellNumberRole:
+      return column == Resistance || column == Wires || column == Contact
+                 ? cellNumber(core::UnitFamily::Resistance)
+                 : QVariant();
     default:
       return {};
   }

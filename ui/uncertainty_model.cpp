@@ -7,6 +7,7 @@
 #include "core/budget/budget.h"
 #include "core/document/edits.h"
 #include "core/units/text.h"
+#include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -233,6 +234,15 @@ Qt::ItemFlags UncertaintyModel::flags(const QModelIndex& index) const {
   return may && !session().checkIsClosed() ? flags | Qt::ItemIsEditable : flags;
 }
 
+/// What is typed as a number; an amount with % is a share whatever the input is.
+QVariant UncertaintyModel::numberIn(int row, int column) const {
+  if (column == CoverageFactor || column == DegreesOfFreedom || column == Correlation)
+    return cellNumber(core::UnitFamily::Plain);
+  if (column != Amount) return {};
+  const core::InputUnit unit = amountUnit(shownSetup(), m_inputs[static_cast<std::size_t>(row)].input);
+  return cellNumber(unit.family, toQString(unit.named));
+}
+
 QVariant UncertaintyModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || index.row() >= static_cast<int>(m_inputs.size())) return {};
   switch (role) {
@@ -253,6 +263,8 @@ QVariant UncertaintyModel::data(const QModelIndex& index, int role) const {
                           index.column() == Correlation;
       return QVariant(number ? Qt::AlignRight | Qt::AlignVCenter : Qt::AlignLeft | Qt::AlignVCenter);
     }
+    case cellNumberRole:
+      return numberIn(index.row(), index.column());
     default:
       return {};
   }

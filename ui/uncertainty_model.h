@@ -58,6 +58,7 @@ class UncertaintyModel : public SheetModel {
   void refresh();
   const core::Setup& shownSetup() const;
   QString text(int row, int column, bool full) const;
+  QVariant numberIn(int row, int column) const;
   QString hint(int row) const;
 
   std::shared_ptr<const core::Channel> m_channel;     ///< the rows are those of this channel,

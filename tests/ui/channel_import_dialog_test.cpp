@@ -10,13 +10,13 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalSpy>
-#include <QSpinBox>
 #include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
 
 #include "tests/support/sample_channel.h"
 #include "ui/campaign/copies_dialog.h"
+#include "ui/fields/count_edit.h"
 
 namespace ui {
 namespace {
@@ -124,7 +124,7 @@ TEST(Copies, GetTheNamesThatFollow) {
   Session session(sample::documentOf({third, sample::nineStepChannel()}));
   CopiesDialog dialog(session);
   dialog.show();
-  auto* count = dialog.findChild<QSpinBox*>("copiesCount");
+  auto* count = dialog.findChild<CountEdit*>("copiesCount");
   count->setFocus();
   count->selectAll();
   QTest::keyClicks(count, "2");
@@ -141,7 +141,7 @@ TEST(Copies, GetTheNamesThatFollow) {
 TEST(Copies, ManyAreShownByTheFirstAndTheLast) {
   Session session(sample::documentOf({sample::nineStepChannel()}));
   CopiesDialog dialog(session);
-  dialog.findChild<QSpinBox*>("copiesCount")->setValue(300);
+  dialog.findChild<CountEdit*>("copiesCount")->setValue(300);
   EXPECT_EQ(dialog.findChild<QLabel*>("copiesNames")->text(),
             "New channels: TP-02, TP-03, TP-04, TP-05, TP-06, TP-07, …, TP-301");
 }

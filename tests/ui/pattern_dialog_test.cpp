@@ -12,13 +12,13 @@
 #include <QPushButton>
 #include <QRadioButton>
 #include <QSignalSpy>
-#include <QSpinBox>
 #include <QTableView>
 #include <QTest>
 #include <QTimer>
 
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
+#include "ui/fields/count_edit.h"
 #include "ui/pattern/own_patterns.h"
 #include "ui/pattern/pattern_words.h"
 #include "ui/text_form_dialog.h"
@@ -150,9 +150,9 @@ TEST_F(PatternTest, EveryPartOfAPatternCanBeChanged) {
 }
 
 TEST_F(PatternTest, TheNumberOfARandomOrderIsAskedForOnlyThere) {
-  EXPECT_FALSE(find<QSpinBox>("patternSeed")->isEnabled());
+  EXPECT_FALSE(find<CountEdit>("patternSeed")->isEnabled());
   choose("patternChoice", "random order");
-  EXPECT_TRUE(find<QSpinBox>("patternSeed")->isEnabled());
+  EXPECT_TRUE(find<CountEdit>("patternSeed")->isEnabled());
   const QString first = shown();
   type("patternSeed", "2");
   EXPECT_NE(shown(), first);

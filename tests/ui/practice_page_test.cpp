@@ -12,7 +12,6 @@
 #include <QPushButton>
 #include <QRadioButton>
 #include <QSignalSpy>
-#include <QSpinBox>
 #include <QTableView>
 #include <QTableWidget>
 #include <QTemporaryDir>
@@ -22,6 +21,7 @@
 
 #include "tests/support/practice_questions.h"
 #include "tests/support/sample_channel.h"
+#include "ui/fields/count_edit.h"
 #include "ui/practice/choice_button.h"
 #include "ui/practice/practice_score.h"
 #include "ui/practice/question_picture.h"
@@ -78,7 +78,7 @@ class PracticePageTest : public testing::Test {
   }
   void begin(int count, const char* seed = "7") {
     part<QLineEdit>("practiceSeed").setText(seed);
-    part<QSpinBox>("practiceCount").setValue(count);
+    part<CountEdit>("practiceCount").setValue(count);
     click("practiceBegin");
   }
   /// Answers the question on view with that choice, and goes on.

@@ -12,7 +12,6 @@
 #include <QLocale>
 #include <QPushButton>
 #include <QSignalSpy>
-#include <QSpinBox>
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
@@ -22,6 +21,7 @@
 
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
+#include "ui/fields/count_edit.h"
 #include "ui/recording/column_table.h"
 #include "ui/recording/find_table.h"
 #include "ui/recording/signal_picture.h"
@@ -403,7 +403,7 @@ TEST_F(Recorded, ChoicesOfTheLastRecordingAreUsedAgainAndSaid) {
 TEST_F(Recorded, AChoiceThatLeavesNothingToReadCanBeTakenBack) {
   read(write("pre.csv", "TP-01", 9));
   openFields();
-  auto* firstRow = find<QSpinBox>("layoutFirstRow");
+  auto* firstRow = find<CountEdit>("layoutFirstRow");
   readAnewBy([&] {
     firstRow->setFocus();
     firstRow->selectAll();

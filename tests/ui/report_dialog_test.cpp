@@ -11,11 +11,11 @@
 #include <QPushButton>
 #include <QSettings>
 #include <QSignalSpy>
-#include <QSpinBox>
 #include <QTemporaryDir>
 #include <QTimer>
 
 #include "tests/support/sample_channel.h"
+#include "ui/fields/count_edit.h"
 #include "ui/report/page_preview.h"
 #include "ui/report/report_dialog.h"
 #include "ui/report/template_list.h"
@@ -101,7 +101,7 @@ TEST(ReportDialog, ShowsThePagesAndTurnsThem) {
   EXPECT_GT(inked(first), 200);
   preview.setPage(1);
   ASSERT_TRUE(painted.wait(10000));
-  EXPECT_EQ(shown.find<QSpinBox>("previewPage")->value(), 2);
+  EXPECT_EQ(shown.find<CountEdit>("previewPage")->value(), 2);
   EXPECT_NE(preview.image(), first);
   preview.setPage(100000);
   EXPECT_EQ(preview.page(), preview.pageCount() - 1);
@@ -266,7 +266,7 @@ TEST(ReportDialog, EverythingHasANameForThoseWhoDoNotSeeIt) {
   Shown shown;
   for (const QWidget* widget : shown.dialog->findChildren<QWidget*>()) {
     const bool field = qobject_cast<const QComboBox*>(widget) || qobject_cast<const QListWidget*>(widget) ||
-                       qobject_cast<const QSpinBox*>(widget);
+                       qobject_cast<const CountEdit*>(widget);
     if (field) {
       EXPECT_FALSE(widget->accessibleName().isEmpty()) << widget->objectName().toStdString();
     }

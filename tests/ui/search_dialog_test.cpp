@@ -9,7 +9,6 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QSpinBox>
 #include <QTest>
 #include <functional>
 
@@ -17,6 +16,7 @@
 #include "core/document/edits.h"
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
+#include "ui/fields/count_edit.h"
 #include "ui/search/search_tables.h"
 #include "ui/search/use_set.h"
 #include "ui/sheet_view.h"
@@ -65,7 +65,7 @@ class Search : public testing::Test {
   void askForTwoLevels() {
     find<QComboBox>("levelsKind")->setCurrentIndex(1);
     type("levelList", "-1000; -2000");
-    find<QSpinBox>("positions")->setValue(2);
+    find<CountEdit>("positions")->setValue(2);
   }
   QString sentence() { return find<QLabel>("searchSentence")->text(); }
   void searchToTheEnd() {
@@ -98,7 +98,7 @@ TEST_F(Search, LeavesOverduePartsOutUnlessTheyAreAskedFor) {
   find<QComboBox>("levelsKind")->setCurrentIndex(1);
   // Derived: 174600 Ω gives -350/(350 + 174600)/2, which is -1000.286 µm/m: the overdue one fits better.
   type("levelList", "-1000.286");
-  find<QSpinBox>("positions")->setValue(1);
+  find<CountEdit>("positions")->setValue(1);
   searchToTheEnd();
   EXPECT_EQ(cell("levelsTable", 0, 3), "S-101");
   find<QCheckBox>("withOverdue")->click();
@@ -187,7 +187,7 @@ TEST_F(Search, ResultsOfAFormThatWasChangedCannotBeUsedUntilSearchedAgain) {
   EXPECT_TRUE(use->isEnabled());
   EXPECT_TRUE(sentence().startsWith("Proven best")) << sentence();
   const std::vector<std::function<void()>> changes = {
-      [&] { find<QSpinBox>("positions")->setValue(3); },
+      [&] { find<CountEdit>("positions")->setValue(3); },
       [&] { find<QCheckBox>("atTolerance")->click(); },
       [&] { find<QComboBox>("missUnit")->setCurrentIndex(1); },
       [&] { type("negativeContact", "0.2"); },
@@ -204,14 +204,14 @@ TEST_F(Search, SaysWhereTheProvenBestIsNotGoodEnough) {
   find<QComboBox>("levelsKind")->setCurrentIndex(1);
   // Both are nearest to the one resistor of -1000 µm/m; the limit of 1 % is 10 µm/m, and -1100 misses by 100.
   type("levelList", "-1000; -1100");
-  find<QSpinBox>("positions")->setValue(1);
+  find<CountEdit>("positions")->setValue(1);
   find<QCheckBox>("withOverdue")->setChecked(false);
   searchToTheEnd();
   EXPECT_TRUE(sentence().startsWith("Proven best")) << sentence();
   EXPECT_TRUE(sentence().contains("misses by more than the channel's limit at")) << sentence();
   EXPECT_TRUE(sentence().contains("the levels -1000, -1100 are served by the same resistors")) << sentence();
   type("levelList", "-1000; -2000");
-  find<QSpinBox>("positions")->setValue(2);
+  find<CountEdit>("positions")->setValue(2);
   searchToTheEnd();
   EXPECT_FALSE(sentence().contains("limit")) << sentence();
   EXPECT_FALSE(sentence().contains("same resistors")) << sentence();
@@ -256,7 +256,7 @@ TEST_F(Search, PreferredValuesAreNewParts) {
   type("seriesFrom", "10k");
   type("seriesTo", "1M");
   find<QComboBox>("levelSides")->setCurrentIndex(1);
-  find<QSpinBox>("positions")->setValue(3);
+  find<CountEdit>("positions")->setValue(3);
   searchToTheEnd();
   EXPECT_EQ(find<SheetView>("setsTable")->model()->rowCount(), 10);
   EXPECT_EQ(cell("setsTable", 0, 3), "3");
@@ -285,9 +285,9 @@ TEST_F(Search, CancelKeepsTheBestSoFarAndSaysThatNothingIsProven) {
   find<QComboBox>("seriesBox")->setCurrentText("E192");
   type("seriesFrom", "1k");
   type("seriesTo", "10M");
-  find<QSpinBox>("positions")->setValue(8);
+  find<CountEdit>("positions")->setValue(8);
   find<QCheckBox>("together")->click();
-  find<QSpinBox>("levelCount")->setValue(20);
+  find<CountEdit>("levelCount")->setValue(20);
   QTest::mouseClick(find<QPushButton>("search"), Qt::LeftButton);
   ASSERT_TRUE(find<QPushButton>("cancelSearch")->isEnabled());
   EXPECT_FALSE(find<QPushButton>("search")->isEnabled());

@@ -6,19 +6,20 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QLineEdit>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QRegularExpressionValidator>
 
 #include "ui/budget/budget_words.h"
 #include "ui/budget/histogram_plot.h"
+#include "ui/fields/count_edit.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
 namespace ui {
 namespace {
+
+constexpr quint64 greatestTrialSeed = 999'999'999'999'999'999;
 
 QLabel* figureLabel() {
   auto* label = new QLabel;
@@ -92,27 +93,24 @@ void TrialPanel::addOptions(QBoxLayout* line) {
   m_live = new QCheckBox(tr("Keep running after edits"));
   m_live->setObjectName("liveTrials");
   m_live->setToolTip(tr("Replaces the trials by themselves shortly after each change"));
-  m_seedField = new QLineEdit(QString::number(m_seed));
+  m_seedField = new CountEdit;
   m_seedField->setObjectName("trialSeed");
   m_seedField->setAccessibleName(tr("Seed"));
   m_seedField->setToolTip(tr("The same seed gives the same trials, on every machine"));
-  m_seedField->setMaximumWidth(90);
-  m_seedField->setValidator(new QRegularExpressionValidator(QRegularExpression("[0-9]{1,18}"), m_seedField));
-  m_seedField->installEventFilter(new FieldUndoFilter(m_seedField));
+  m_seedField->setMaximumWidth(150);
+  m_seedField->setRange(0, greatestTrialSeed);
+  m_seedField->setValue(m_seed);
   auto* seedName = new QLabel(tr("Seed"));
   seedName->setBuddy(m_seedField);
   connect(m_live, &QCheckBox::toggled, &m_runner, &TrialRunner::setLive);
-  connect(m_seedField, &QLineEdit::textEdited, this, &TrialPanel::takeSeed);
+  connect(m_seedField, &CountEdit::valueChanged, this, &TrialPanel::takeSeed);
   line->addWidget(m_live);
   line->addWidget(seedName);
   line->addWidget(m_seedField);
 }
 
-/// An empty field is one being typed in: the seed stays what it was.
-void TrialPanel::takeSeed() {
-  bool number = false;
-  const quint64 seed = m_seedField->text().toULongLong(&number);
-  if (!number || seed == m_seed) return;
+void TrialPanel::takeSeed(quint64 seed) {
+  if (seed == m_seed) return;
   m_seed = seed;
   emit seedChanged();
 }

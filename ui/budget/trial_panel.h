@@ -9,12 +9,12 @@ class QBoxLayout;
 class QCheckBox;
 class QGridLayout;
 class QLabel;
-class QLineEdit;
 class QProgressBar;
 class QPushButton;
 
 namespace ui {
 
+class CountEdit;
 class HistogramPlot;
 
 /// The trials of the step on view: what starts and stops them, their histogram, and their numbers in words.
@@ -40,7 +40,7 @@ class TrialPanel : public QWidget {
  private:
   QLayout* controls();
   void addOptions(QBoxLayout* line);
-  void takeSeed();
+  void takeSeed(quint64 seed);
   void showControls();
   void say(const QString& sentence, const std::vector<core::Entry>& figures);
   void colour();
@@ -51,7 +51,7 @@ class TrialPanel : public QWidget {
   QPushButton* m_cancel;
   QProgressBar* m_progress;
   QCheckBox* m_live;
-  QLineEdit* m_seedField;
+  CountEdit* m_seedField;
   QLabel* m_sentence;
   HistogramPlot* m_plot;
   QWidget* m_figures;

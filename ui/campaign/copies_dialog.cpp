@@ -6,10 +6,10 @@
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
-#include <QSpinBox>
 #include <QVBoxLayout>
 
 #include "core/campaign/numbering.h"
+#include "ui/fields/count_edit.h"
 #include "ui/parts.h"
 #include "ui/theme.h"
 
@@ -22,7 +22,7 @@ constexpr int namesInFull = 8;  ///< more are shown by the first ones and the la
 }  // namespace
 
 CopiesDialog::CopiesDialog(Session& session, QWidget* parent)
-    : QDialog(parent), m_session(session), m_count(new QSpinBox), m_names(plainLabel("copiesNames")) {
+    : QDialog(parent), m_session(session), m_count(new CountEdit), m_names(plainLabel("copiesNames")) {
   setObjectName("copiesDialog");
   setWindowTitle(tr("Several copies"));
   auto* column = new QVBoxLayout(this);
@@ -50,7 +50,7 @@ CopiesDialog::CopiesDialog(Session& session, QWidget* parent)
   connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   column->addWidget(buttons);
-  connect(m_count, &QSpinBox::valueChanged, this, &CopiesDialog::preview);
+  connect(m_count, &CountEdit::valueChanged, this, &CopiesDialog::preview);
   m_count->selectAll();
   preview();
 }
@@ -74,6 +74,7 @@ void CopiesDialog::preview() {
 }
 
 void CopiesDialog::accept() {
+  if (!m_count->isReady()) return;
   const QStringList added = names();
   const std::size_t at = *m_session.selection().channel;
   m_session.edit(

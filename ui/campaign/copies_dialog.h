@@ -6,9 +6,10 @@
 #include "ui/session.h"
 
 class QLabel;
-class QSpinBox;
 
 namespace ui {
+
+class CountEdit;
 
 /// The chosen channel several times behind itself, with the names that follow its own: set-up only, no
 /// checks.
@@ -29,7 +30,7 @@ class CopiesDialog : public QDialog {
   QStringList names() const;
 
   Session& m_session;
-  QSpinBox* m_count;
+  CountEdit* m_count;
   QLabel* m_names;
 };
 

@@ -6,13 +6,14 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QSignalBlocker>
-#include <QSpinBox>
 #include <QStackedWidget>
 
 #include "core/circuit/bridge_template.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
+#include "ui/fields/cell_number.h"
+#include "ui/fields/count_edit.h"
 #include "ui/parts.h"
 #include "ui/theme.h"
 
@@ -147,7 +148,7 @@ ManyFields::ManyFields(const core::Document& document, const std::vector<std::si
       m_stack(new QStackedWidget),
       m_text(new QLineEdit),
       m_choice(new QComboBox),
-      m_first(new QSpinBox),
+      m_first(new CountEdit),
       m_firstLabel(new QLabel(tr("counted &from"))),
       m_about(plainLabel("manyAbout")) {
   for (const std::size_t k : to)
@@ -161,6 +162,10 @@ ManyFields::ManyFields(const core::Document& document, const std::vector<std::si
   for (const Row& row : rows()) m_what->addItem(ui::tr(row.name));
   m_text->setObjectName("manyText");
   m_choice->setObjectName("manyChoice");
+  attachNumber(m_text, [this]() -> std::optional<CellNumber> {
+    if (row().kind != Kind::Quantity) return std::nullopt;
+    return CellNumber{row().family, {}};
+  });
   m_first->setObjectName("manyFirst");
   m_first->setAccessibleName(tr("First number"));
   m_first->setRange(0, 999999);
@@ -179,7 +184,7 @@ ManyFields::ManyFields(const core::Document& document, const std::vector<std::si
   connect(m_what, &QComboBox::currentIndexChanged, this, &ManyFields::show);
   connect(m_text, &QLineEdit::textChanged, this, &ManyFields::changed);
   connect(m_choice, &QComboBox::currentIndexChanged, this, &ManyFields::changed);
-  connect(m_first, &QSpinBox::valueChanged, this, &ManyFields::changed);
+  connect(m_first, &CountEdit::valueChanged, this, &ManyFields::changed);
   show();
 }
 
@@ -250,6 +255,7 @@ core::Result<ManyFields::Act> ManyFields::act() const {
       });
     case Kind::Pattern:
       if (text.empty()) return needed(tr("A pattern of the names is needed"));
+      if (!m_first->isTaken()) return needed(tr("The first number is a whole number"));
       return Act([text, first = static_cast<std::size_t>(m_first->value())](const auto& document, auto to) {
         return core::withNamesByPattern(document, to, text, first);
       });

@@ -9,10 +9,11 @@
 class QComboBox;
 class QLabel;
 class QLineEdit;
-class QSpinBox;
 class QStackedWidget;
 
 namespace ui {
+
+class CountEdit;
 
 /// What can be edited in many channels at once, with the field for its new value.
 class ManyFields : public QWidget {
@@ -45,7 +46,7 @@ class ManyFields : public QWidget {
   QStackedWidget* m_stack;
   QLineEdit* m_text;
   QComboBox* m_choice;
-  QSpinBox* m_first;
+  CountEdit* m_first;
   QLabel* m_firstLabel;
   QLabel* m_about;
 };

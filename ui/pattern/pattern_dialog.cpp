@@ -11,11 +11,11 @@
 #include <QPushButton>
 #include <QRadioButton>
 #include <QSignalBlocker>
-#include <QSpinBox>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "core/document/edits.h"
+#include "ui/fields/count_edit.h"
 #include "ui/parts.h"
 #include "ui/pattern/own_patterns.h"
 #include "ui/pattern/pattern_words.h"
@@ -57,8 +57,8 @@ QComboBox* choiceOf(const QStringList& items) {
   return box;
 }
 
-QSpinBox* counter(int least, int greatest) {
-  auto* box = new QSpinBox;
+CountEdit* counter(quint64 least, quint64 greatest) {
+  auto* box = new CountEdit;
   box->setRange(least, greatest);
   return box;
 }
@@ -156,8 +156,8 @@ void PatternDialog::addFields(QGridLayout* form) {
   form->addWidget(m_zeroBetween, form->rowCount(), 0, 1, 2);
   for (QComboBox* box : {m_course, m_sides})
     connect(box, &QComboBox::currentIndexChanged, this, &PatternDialog::takePattern);
-  for (QSpinBox* box : {m_repeats, m_seed})
-    connect(box, &QSpinBox::valueChanged, this, &PatternDialog::takePattern);
+  for (CountEdit* box : {m_repeats, m_seed})
+    connect(box, &CountEdit::valueChanged, this, &PatternDialog::takePattern);
   connect(m_zeroBetween, &QCheckBox::toggled, this, &PatternDialog::takePattern);
 }
 
@@ -416,6 +416,7 @@ void PatternDialog::accept() {
       field->commit();
       if (field->isRefused()) return;
     }
+  if (!numbersReady(*this)) return;
   if (!m_layOut->isEnabled()) return;
   m_session.editChannel(tr("Lay out sequence"), core::withSequence(channel(), m_preview.steps()));
   QDialog::accept();

@@ -13,11 +13,11 @@ class QGridLayout;
 class QLabel;
 class QPushButton;
 class QRadioButton;
-class QSpinBox;
 class QVBoxLayout;
 
 namespace ui {
 
+class CountEdit;
 class QuantityEdit;
 
 /// Lays the chosen channel's sequence out from a pattern: choose a usual one or one's own, change it, see the
@@ -73,8 +73,8 @@ class PatternDialog : public QDialog {
   QComboBox* m_course = nullptr;
   QComboBox* m_sides = nullptr;
   QCheckBox* m_zeroBetween = nullptr;
-  QSpinBox* m_repeats = nullptr;
-  QSpinBox* m_seed = nullptr;
+  CountEdit* m_repeats = nullptr;
+  CountEdit* m_seed = nullptr;
   QPushButton* m_remove = nullptr;
   QComboBox* m_levels = nullptr;
   QRadioButton* m_useAsked = nullptr;

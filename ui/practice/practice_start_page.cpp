@@ -11,9 +11,9 @@
 #include <QRadioButton>
 #include <QRandomGenerator>
 #include <QScrollArea>
-#include <QSpinBox>
 #include <QVBoxLayout>
 
+#include "ui/fields/count_edit.h"
 #include "ui/parts.h"
 #include "ui/practice/practice_words.h"
 #include "ui/practice/score_table.h"
@@ -118,18 +118,18 @@ QLayout* PracticeStartPage::kinds() {
 }
 
 QLayout* PracticeStartPage::numbers() {
-  m_seed = new QLineEdit;
+  m_seed = new CountEdit;
   m_seed->setObjectName("practiceSeed");
   m_seed->setAccessibleName(tr("Seed"));
   m_seed->setAccessibleDescription(
       tr("with the same difficulty, kinds and number of questions it gives the same questions, on every "
          "computer"));
-  m_seed->setMaxLength(20);
+  m_seed->setRange(0, UINT64_MAX);
   auto* other = new QPushButton(tr("&Another seed"));
   other->setObjectName("anotherSeed");
   other->setAutoDefault(true);
   connect(other, &QPushButton::clicked, this, &PracticeStartPage::proposeSeed);
-  m_count = new QSpinBox;
+  m_count = new CountEdit;
   m_count->setObjectName("practiceCount");
   m_count->setAccessibleName(tr("Number of questions"));
   m_count->setRange(1, static_cast<int>(mostQuestions));
@@ -170,25 +170,25 @@ void PracticeStartPage::refresh(const std::optional<PracticeRun>& place) {
 void PracticeStartPage::takeKeyboard() { (m_go->isHidden() ? m_begin : m_goOn)->setFocus(); }
 
 void PracticeStartPage::proposeSeed() {
-  const QString before = m_seed->text();
-  while (m_seed->text() == before)
-    m_seed->setText(QString::number(1 + QRandomGenerator::global()->bounded(quint32(proposedBelow - 1))));
+  const quint64 before = m_seed->count();
+  while (m_seed->count() == before)
+    m_seed->setValue(1 + QRandomGenerator::global()->bounded(quint32(proposedBelow - 1)));
 }
 
 std::optional<PracticeSet> PracticeStartPage::set() {
   PracticeSet set;
-  bool isNumber = false;
-  set.seed = m_seed->text().trimmed().toULongLong(&isNumber);
-  set.count = static_cast<std::size_t>(m_count->value());
+  set.seed = m_seed->count();
   set.difficulty = static_cast<core::Difficulty>(m_difficulty->checkedId());
   for (std::size_t k = 0; k < m_kinds.size(); ++k)
     if (m_kinds[k]->isChecked()) set.kinds.push_back(core::allQuestionKinds()[k]);
-  if (!isNumber) {
+  if (!m_count->isReady()) return std::nullopt;
+  if (!m_seed->isTaken()) {
     m_seed->setFocus();
     m_seed->selectAll();
     emit refused(tr("The seed is a whole number from 0 to %1, in digits alone.").arg(UINT64_MAX));
     return std::nullopt;
   }
+  set.count = static_cast<std::size_t>(m_count->value());
   if (set.kinds.empty()) {
     m_kinds.front()->setFocus();
     emit refused(tr("Choose at least one kind of question."));

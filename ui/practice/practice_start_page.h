@@ -11,12 +11,11 @@ class QButtonGroup;
 class QCheckBox;
 class QLabel;
 class QLayout;
-class QLineEdit;
 class QPushButton;
-class QSpinBox;
 
 namespace ui {
 
+class CountEdit;
 class ScoreTable;
 class SheetsButton;
 
@@ -57,8 +56,8 @@ class PracticeStartPage : public QWidget {
   QPushButton* m_goOn;
   QButtonGroup* m_difficulty;
   std::vector<QCheckBox*> m_kinds;  ///< in the order of core::allQuestionKinds()
-  QLineEdit* m_seed;
-  QSpinBox* m_count;
+  CountEdit* m_seed;
+  CountEdit* m_count;
   QPushButton* m_begin;
   SheetsButton* m_sheets;
   ScoreTable* m_score;

@@ -5,11 +5,11 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QSignalBlocker>
-#include <QSpinBox>
 #include <QToolButton>
 #include <algorithm>
 #include <array>
 
+#include "ui/fields/count_edit.h"
 #include "ui/parts.h"
 #include "ui/quantity_edit.h"
 #include "ui/recording/layout_words.h"
@@ -71,15 +71,15 @@ QComboBox* LayoutForm::combo(const char* name, const QString& label, const QStri
 }
 
 /// A line of the file; what stands there is taken when the field is left, so that typing 12 is not read as 1.
-QSpinBox* LayoutForm::lineBox(const char* name, const QString& label, int least, const QString& none,
-                              std::optional<std::size_t> core::LayoutChoices::*part) {
-  auto* box = new QSpinBox;
+CountEdit* LayoutForm::lineBox(const char* name, const QString& label, int least, const QString& none,
+                               std::optional<std::size_t> core::LayoutChoices::*part) {
+  auto* box = new CountEdit;
   box->setObjectName(name);
   box->setAccessibleName(label);
-  box->setRange(least, mostLines);
-  box->setSpecialValueText(none);
-  box->setKeyboardTracking(false);
-  connect(box, &QSpinBox::valueChanged, this, [this, part](int line) {
+  box->setRange(static_cast<quint64>(least), mostLines);
+  if (!none.isEmpty()) box->setLeastWord(none);
+  box->setWaitsForEnter(true);
+  connect(box, &CountEdit::valueChanged, this, [this, part](int line) {
     m_choices.*part = static_cast<std::size_t>(line);
     tell();
   });

@@ -10,11 +10,11 @@
 class QComboBox;
 class QGridLayout;
 class QLabel;
-class QSpinBox;
 class QToolButton;
 
 namespace ui {
 
+class CountEdit;
 class QuantityEdit;
 
 /// Every part of the guess of how a file is read, as a field that shows it. A field that was changed is
@@ -51,8 +51,8 @@ class LayoutForm : public QWidget {
   void addRow(const QString& label, QWidget* field, IsChosen isChosen, TakeBack takeBack, bool isOfText);
   QComboBox* combo(const char* name, const QString& label, const QStringList& words,
                    std::function<void(int)> take);
-  QSpinBox* lineBox(const char* name, const QString& label, int least, const QString& none,
-                    std::optional<std::size_t> core::LayoutChoices::*part);
+  CountEdit* lineBox(const char* name, const QString& label, int least, const QString& none,
+                     std::optional<std::size_t> core::LayoutChoices::*part);
   void addTextRows();
   void addTimeRows();
   void takeTimeSource(int row);
@@ -69,9 +69,9 @@ class LayoutForm : public QWidget {
   QComboBox* m_encoding;
   QComboBox* m_separator;
   QComboBox* m_decimal;
-  QSpinBox* m_names;
-  QSpinBox* m_units;
-  QSpinBox* m_firstRow;
+  CountEdit* m_names;
+  CountEdit* m_units;
+  CountEdit* m_firstRow;
   QComboBox* m_timeFrom;
   QComboBox* m_form;
   QComboBox* m_order;

@@ -10,12 +10,13 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
-#include <QSpinBox>
 #include <QTableWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <cmath>
 
 #include "ui/parts.h"
+#include "ui/quantity_edit.h"
 
 namespace ui {
 namespace {
@@ -133,13 +134,17 @@ QLayout* WatchPage::ruleRow() {
   m_pattern->setMaximumWidth(220);
   m_pattern->setToolTip(tr("Only files whose name fits, such as *.csv; several separated by blanks"));
   connect(m_pattern, &QLineEdit::editingFinished, this, [this] { m_folder.setPattern(m_pattern->text()); });
-  m_rest = new QSpinBox;
+  m_rest = new QuantityEdit(core::UnitFamily::Duration);
   m_rest->setObjectName("watchRest");
-  m_rest->setRange(1, 3600);
+  m_rest->setAccessibleName(tr("Complete after no change for"));
+  m_rest->setLeast(1, true);
+  m_rest->setGreatest(3600);
   m_rest->setValue(2);
-  m_rest->setSuffix(tr(" s"));
-  connect(m_rest, &QSpinBox::valueChanged, this,
-          [this](int seconds) { m_folder.setRest(std::chrono::seconds(seconds)); });
+  m_rest->setMaximumWidth(90);
+  connect(m_rest, &QuantityEdit::refused, this, &WatchPage::refused);
+  connect(m_rest, &QuantityEdit::valueEdited, this, [this](double seconds) {
+    m_folder.setRest(std::chrono::milliseconds(std::llround(1000 * seconds)));
+  });
   auto* names = new QLabel(tr("File names"));
   names->setBuddy(m_pattern);
   auto* rests = new QLabel(tr("Complete after no change for"));

@@ -13,11 +13,12 @@ class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLineEdit;
-class QSpinBox;
 class QTableWidget;
 class QToolButton;
 
 namespace ui {
+
+class QuantityEdit;
 
 /// Watches a folder for new recordings, or one recording for what is added to it, and takes them up as checks
 /// as they arrive; what cannot be taken without asking waits here in a list.
@@ -67,7 +68,7 @@ class WatchPage : public QWidget {
   QToolButton* m_pause;
   QToolButton* m_stop;
   QLineEdit* m_pattern;
-  QSpinBox* m_rest;
+  QuantityEdit* m_rest;
   QCheckBox* m_takesUp;
   QComboBox* m_names;
   QLineEdit* m_person;

@@ -17,11 +17,11 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSettings>
-#include <QSpinBox>
 #include <QSplitter>
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "ui/fields/count_edit.h"
 #include "ui/locale.h"
 #include "ui/notice/long_work.h"
 #include "ui/report/book_maker.h"
@@ -120,10 +120,10 @@ QLayout* ReportDialog::makeTurning() {
   auto* out = toolButton("zoomOut", "−", tr("Smaller"));
   auto* fit = toolButton("zoomFit", tr("Fit"), tr("The whole page"));
   auto* in = toolButton("zoomIn", "+", tr("Larger"));
-  m_page = new QSpinBox;
+  m_page = new CountEdit;
   m_page->setObjectName("previewPage");
   m_page->setAccessibleName(tr("Page shown"));
-  m_page->setKeyboardTracking(false);
+  m_page->setWaitsForEnter(true);
   m_pages = new QLabel;
   m_pages->setObjectName("previewPages");
   auto* row = new QHBoxLayout;
@@ -132,7 +132,7 @@ QLayout* ReportDialog::makeTurning() {
   for (QWidget* widget : {out, fit, in}) row->addWidget(widget);
   connect(back, &QToolButton::clicked, m_preview, [this] { m_preview->setPage(m_preview->page() - 1); });
   connect(on, &QToolButton::clicked, m_preview, [this] { m_preview->setPage(m_preview->page() + 1); });
-  connect(m_page, &QSpinBox::valueChanged, m_preview, [this](int page) { m_preview->setPage(page - 1); });
+  connect(m_page, &CountEdit::valueChanged, m_preview, [this](int page) { m_preview->setPage(page - 1); });
   connect(out, &QToolButton::clicked, m_preview, &PagePreview::zoomOut);
   connect(in, &QToolButton::clicked, m_preview, &PagePreview::zoomIn);
   connect(fit, &QToolButton::clicked, m_preview, [this] { m_preview->setZoom(0); });

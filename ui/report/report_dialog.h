@@ -14,11 +14,11 @@ class QLabel;
 class QProgressBar;
 class QPushButton;
 class QPrinter;
-class QSpinBox;
 class QToolButton;
 
 namespace ui {
 
+class CountEdit;
 class BookMaker;
 class PagePreview;
 class ReportChoices;
@@ -77,7 +77,7 @@ class ReportDialog : public QDialog {
   ReportChoices* m_choices;
   QComboBox* m_format;
   PagePreview* m_preview;
-  QSpinBox* m_page;
+  CountEdit* m_page;
   QLabel *m_pages, *m_state;
   QProgressBar* m_progress;
   QPushButton *m_cancel, *m_save, *m_print, *m_close;

@@ -10,6 +10,7 @@
 #include <QScrollArea>
 
 #include "core/document/edits.h"
+#include "ui/fields/cell_number.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/quantity_edit.h"
 #include "ui/run/reading_text.h"
@@ -99,6 +100,10 @@ QWidget* RunStepPage::readingRow() {
   m_reading->setMaxLength(longestReadingText);
   m_reading->setToolTip(tr("Type a number, or paste a column of numbers: their mean is taken"));
   m_reading->installEventFilter(new FieldUndoFilter(m_reading));
+  attachNumberList(m_reading, [this]() -> std::optional<CellNumber> {
+    if (!m_session.channel()) return std::nullopt;
+    return CellNumber{core::UnitFamily::Named, m_unit->text()};
+  });
   caption->setBuddy(m_reading);
   m_unit = withType(new QLabel, 1.4);
   m_unit->setTextFormat(Qt::PlainText);

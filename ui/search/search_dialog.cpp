@@ -14,11 +14,11 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
-#include <QSpinBox>
 #include <QSplitter>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/fields/count_edit.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/outcome/report_table_model.h"
 #include "ui/parts.h"
@@ -173,11 +173,12 @@ QLayout* SearchDialog::useRow() {
 /// Only what the user does: fields write what they hold in their own way when they are left.
 void SearchDialog::watchForm(QWidget* form) {
   const auto changed = [this] { formChanged(); };
-  for (auto* field : form->findChildren<QLineEdit*>())
-    if (!qobject_cast<QSpinBox*>(field->parent())) connect(field, &QLineEdit::textEdited, this, changed);
+  for (auto* field : form->findChildren<QLineEdit*>()) connect(field, &QLineEdit::textEdited, this, changed);
   for (auto* field : form->findChildren<QComboBox*>())
     connect(field, &QComboBox::currentIndexChanged, this, changed);
-  for (auto* field : form->findChildren<QSpinBox*>()) connect(field, &QSpinBox::valueChanged, this, changed);
+  // By the mouse no text is typed.
+  for (auto* field : form->findChildren<CountEdit*>())
+    connect(field, &CountEdit::valueChanged, this, changed);
   for (auto* field : form->findChildren<QCheckBox*>()) connect(field, &QCheckBox::toggled, this, changed);
   for (auto* list : form->findChildren<QListWidget*>())
     connect(list, &QListWidget::itemChanged, this, changed);

@@ -9,10 +9,11 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QRegularExpression>
-#include <QSpinBox>
 #include <algorithm>
 
 #include "core/units/text.h"
+#include "ui/fields/cell_number.h"
+#include "ui/fields/count_edit.h"
 #include "ui/quantity_edit.h"
 #include "ui/search/use_set.h"
 #include "ui/theme.h"
@@ -69,7 +70,7 @@ QuantityEdit* SearchGroup::quantity(const char* name, const QString& label, core
 }
 
 core::Result<void> SearchGroup::commit() {
-  for (QuantityEdit* edit : findChildren<QuantityEdit*>()) {
+  for (NumberEdit* edit : findChildren<NumberEdit*>()) {
     if (edit->isHidden()) continue;
     edit->commit();
     if (!edit->isRefused()) continue;
@@ -96,13 +97,20 @@ LevelsGroup::LevelsGroup(const core::Bridge& bridge, QWidget* parent)
     return add(label, name, edit);
   };
   m_greatestField = level("greatestLevel", tr("Greatest level"), m_greatest);
-  m_count = add(tr("Levels a side"), "levelCount", new QSpinBox);
+  m_count = add(tr("Levels a side"), "levelCount", new CountEdit);
   m_count->setRange(1, 20);
   m_count->setValue(3);
   m_list =
       add(tr("Levels, %1").arg(unit), "levelList", new QLineEdit("1000; 2000; 3000; -1000; -2000; -3000"));
   m_rangeField = level("testRange", tr("Test range"), m_range);
   m_shares = add(tr("Shares, %"), "levelShares", new QLineEdit("20; 40; 60; 80; 100"));
+  for (QLineEdit* list : {m_list, m_shares})
+    attachNumberList(list, [this, list] {
+      if (list == m_shares) return CellNumber{core::UnitFamily::Percent, {}};
+      return core::isTransducer(m_bridge)
+                 ? CellNumber{core::UnitFamily::Named, toQString(m_bridge.rating.loadUnit)}
+                 : CellNumber{core::UnitFamily::Strain, {}};
+    });
   m_sides = add(tr("Sides"), "levelSides", new QComboBox);
   m_sides->addItems({tr("both"), tr("positive"), tr("negative")});
   connect(m_kind, &QComboBox::currentIndexChanged, this, &LevelsGroup::showKind);
@@ -202,7 +210,7 @@ ResistorsGroup::ResistorsGroup(const core::Setup& setup, const core::Stock& stoc
       m_from_ohm(m_series.from.base()),
       m_to_ohm(m_series.to.base()),
       m_tolerance(m_series.tolerance) {
-  m_positions = add(tr("Positions"), "positions", new QSpinBox);
+  m_positions = add(tr("Positions"), "positions", new CountEdit);
   m_positions->setRange(1, 8);
   m_positions->setValue(3);
   m_positions->setToolTip(tr("How many resistors can be switched, the fitted ones included"));
@@ -234,6 +242,7 @@ void ResistorsGroup::addFitted() {
   if (m_present->count() == 0) showRow(m_present, false);
   m_typed = add(tr("Fitted, by value"), "fittedTyped", new QLineEdit);
   m_typed->setPlaceholderText(tr("none; such as 59k9; 174.65k"));
+  attachNumberList(m_typed, [] { return CellNumber{core::UnitFamily::Resistance, {}}; });
 }
 
 void ResistorsGroup::addSources() {

@@ -14,10 +14,10 @@ class QComboBox;
 class QFormLayout;
 class QLineEdit;
 class QListWidget;
-class QSpinBox;
 
 namespace ui {
 
+class CountEdit;
 class QuantityEdit;
 
 // What is asked of a search, group by group. Each group holds what was typed and says it as a value, or why
@@ -65,7 +65,7 @@ class LevelsGroup : public SearchGroup {
   double m_range = 0;
   QComboBox* m_kind;
   QuantityEdit* m_greatestField;
-  QSpinBox* m_count;
+  CountEdit* m_count;
   QLineEdit* m_list;
   QuantityEdit* m_rangeField;
   QLineEdit* m_shares;
@@ -114,7 +114,7 @@ class ResistorsGroup : public SearchGroup {
   core::Stock m_stock;
   core::SeriesRange m_series;
   double m_from_ohm, m_to_ohm, m_tolerance;
-  QSpinBox* m_positions;
+  CountEdit* m_positions;
   QCheckBox* m_together;
   QListWidget* m_present;
   QLineEdit* m_typed;

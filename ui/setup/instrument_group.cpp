@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QLineEdit>
-#include <QRegularExpressionValidator>
 
 #include <QCheckBox>
 #include <map>
@@ -210,11 +209,14 @@ void addIdentityRows(SetupRows& rows, QGridLayout* form) {
       [](Channel& c, const std::string& text) {
         const auto day = core::dateFromText(text);
         if (day || text.empty()) c.setup.identity.due = day;
+      },
+      {},
+      [](const QString& text) {
+        return text.isEmpty() || core::dateFromText(text.toStdString())
+                   ? QString()
+                   : SetupRows::tr("%1 is no day: write it as in 2027-01-31").arg(text);
       });
   due->setPlaceholderText(QStringLiteral("2027-01-31"));
-  // What is not yet a day stays in the field as it was typed and changes nothing.
-  due->setValidator(
-      new QRegularExpressionValidator(QRegularExpression("([0-9]{4}-[0-9]{2}-[0-9]{2})?"), due));
 }
 
 }  // namespace

@@ -131,14 +131,18 @@ QuantityEdit* SetupRows::makeQuantity(const FieldName& name, core::UnitFamily fa
 
 QLineEdit* SetupRows::addText(QGridLayout* form, const FieldName& name,
                               std::function<std::string(const Channel&)> get,
-                              std::function<void(Channel&, const std::string&)> set, Shown shown) {
+                              std::function<void(Channel&, const std::string&)> set, Shown shown,
+                              WhyNot whyNot) {
   auto* edit = new QLineEdit;
   edit->setObjectName(name.object);
   edit->setAccessibleName(spokenName(name));
   edit->installEventFilter(new FieldUndoFilter(edit));
   addRow(form, name.label, edit);
-  connect(edit, &QLineEdit::editingFinished, this, [this, edit, get, set, label = name.edit] {
+  connect(edit, &QLineEdit::editingFinished, this, [this, edit, get, set, whyNot, label = name.edit] {
     if (!edit->isModified()) return;
+    // What is refused stays in the field as it was typed and changes nothing.
+    if (const QString reason = whyNot ? whyNot(edit->text().trimmed()) : QString(); !reason.isEmpty())
+      return emit refused(reason);
     edit->setModified(false);
     const std::string text = edit->text().trimmed().toStdString();
     change(label, [&](Channel& channel) { set(channel, text); });

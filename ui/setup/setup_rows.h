@@ -43,6 +43,8 @@ class SetupRows : public QObject {
   using Channel = core::Channel;
   using Shown = std::function<bool(const Channel&)>;
   using Words = std::function<QString(const Channel&)>;
+  /// Why a text is not taken; empty: it is.
+  using WhyNot = std::function<QString(const QString&)>;
 
   /// Groups are put into `groups`, one below the other.
   SetupRows(Session& session, QVBoxLayout* groups, QObject* parent);
@@ -58,7 +60,8 @@ class SetupRows : public QObject {
   QuantityEdit* makeQuantity(const FieldName& name, core::UnitFamily family, ChannelValue value,
                              Shown shown = {}, QWidget* row = nullptr);
   QLineEdit* addText(QGridLayout* form, const FieldName& name, std::function<std::string(const Channel&)> get,
-                     std::function<void(Channel&, const std::string&)> set, Shown shown = {});
+                     std::function<void(Channel&, const std::string&)> set, Shown shown = {},
+                     WhyNot whyNot = {});
   /// One of `items`; without a label it takes the whole width.
   QComboBox* addChoice(QGridLayout* form, const FieldName& name, const QStringList& items,
                        ChannelChoice choice, Shown shown = {});

@@ -5,6 +5,7 @@
 #include <array>
 
 #include "core/stock/stock_text.h"
+#include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -49,6 +50,10 @@ QVariant BoxModel::data(const QModelIndex& index, int role) const {
       return QVariant(column == Residual || column == Tolerance || column == UpTo
                           ? Qt::AlignRight | Qt::AlignVCenter
                           : Qt::AlignLeft | Qt::AlignVCenter);
+    case cellNumberRole:
+      if (column == Residual) return cellNumber(core::UnitFamily::Resistance);
+      if (column == Tolerance) return cellNumber(core::UnitFamily::Percent);
+      return column == Rating ? cellNumber(core::UnitFamily::Power) : QVariant();
     default:
       return {};
   }

@@ -5,6 +5,7 @@
 #include <array>
 
 #include "core/stock/stock_text.h"
+#include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -111,6 +112,12 @@ QVariant ResistorModel::data(const QModelIndex& index, int role) const {
     case Qt::TextAlignmentRole:
       return QVariant(column >= Value && column <= CoverageFactor ? Qt::AlignRight | Qt::AlignVCenter
                                                                   : Qt::AlignLeft | Qt::AlignVCenter);
+    case cellNumberRole:
+      if (column == Value || column == CertificateValue || column == Expanded)
+        return cellNumber(core::UnitFamily::Resistance);
+      if (column == CoverageFactor) return cellNumber(core::UnitFamily::Plain);
+      if (column == Tolerance) return cellNumber(core::UnitFamily::Percent);
+      return column == Rating ? cellNumber(core::UnitFamily::Power) : QVariant();
     default:
       return {};
   }

@@ -5,6 +5,7 @@
 #include <array>
 
 #include "core/units/text.h"
+#include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -39,6 +40,10 @@ QVariant SeriesModel::data(const QModelIndex& index, int role) const {
   if (role == Qt::TextAlignmentRole)
     return QVariant(index.column() == Series ? Qt::AlignLeft | Qt::AlignVCenter
                                              : Qt::AlignRight | Qt::AlignVCenter);
+  if (role == cellNumberRole) {
+    if (index.column() == From || index.column() == To) return cellNumber(core::UnitFamily::Resistance);
+    return index.column() == Tolerance ? cellNumber(core::UnitFamily::Percent) : QVariant();
+  }
   if (role != Qt::DisplayRole && role != Qt::EditRole) return {};
   return text(stock().series[static_cast<std::size_t>(index.row())], index.column());
 }

@@ -8,6 +8,7 @@
 #include "core/document/ohm_edits.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
+#include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -133,6 +134,8 @@ QVariant OhmModel::data(const QModelIndex& index, int role) const {
       const bool number = index.column() >= Expected && index.column() <= Deviation;
       return QVariant((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     }
+    case cellNumberRole:
+      return index.column() == MeasuredColumn ? cellNumber(core::UnitFamily::Resistance) : QVariant();
     default:
       return {};
   }

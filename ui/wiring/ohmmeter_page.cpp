@@ -16,6 +16,7 @@
 
 #include "core/document/ohm_edits.h"
 #include "core/report/wiring_sheet.h"
+#include "ui/choice_delegates.h"
 #include "ui/parts.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -213,6 +214,7 @@ QWidget* OhmmeterPage::readingPart() {
   m_table->setTextElideMode(Qt::ElideMiddle);  // the end is what tells two ends of one resistor apart
   m_table->setAccessibleName(tr("Readings of the ohmmeter"));
   m_table->setModel(&m_model);
+  m_table->setItemDelegate(new TypedDelegate(this));
   const int letter = fontMetrics().horizontalAdvance('0');
   int at = 0;
   for (const int characters : {12, 12, 12, 11, 12, 12, 12})

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/fields/count_edit.h"
+
+#include <QAction>
+#include <QEvent>
+#include <QPainter>
+#include <algorithm>
+
+#include "core/units/notation.h"
+#include "core/units/text.h"
+#include "ui/fields/digit_keys.h"
+#include "ui/theme.h"
+
+namespace ui {
+namespace {
+
+constexpr int signSize = 16;
+
+/// A minus or plus of the text's colour, sharp on screens of any density.
+QIcon signIcon(const QColor& colour, bool plus) {
+  constexpr int scale = 3;
+  QPixmap picture(signSize * scale, signSize * scale);
+  picture.fill(Qt::transparent);
+  QPainter painter(&picture);
+  painter.scale(scale, scale);
+  painter.setPen(QPen(colour, 1.6, Qt::SolidLine, Qt::RoundCap));
+  painter.drawLine(QPointF(4, 8), QPointF(12, 8));
+  if (plus) painter.drawLine(QPointF(8, 4), QPointF(8, 12));
+  painter.end();
+  return QIcon(picture);
+}
+
+}  // namespace
+
+CountEdit::CountEdit(QWidget* parent) : NumberEdit(parent) {
+  m_fewer = addAction(QIcon(), QLineEdit::TrailingPosition);
+  m_more = addAction(QIcon(), QLineEdit::TrailingPosition);
+  m_fewer->setText(tr("One fewer"));
+  m_more->setText(tr("One more"));
+  m_fewer->setObjectName("countFewer");
+  m_more->setObjectName("countMore");
+  connect(m_fewer, &QAction::triggered, this, [this] { stepByMouse(-1); });
+  connect(m_more, &QAction::triggered, this, [this] { stepByMouse(1); });
+  connect(this, &QLineEdit::textChanged, this, [this](const QString& text) {
+    if (const auto count = parsed(text); count && !m_waits) tell(*count);
+  });
+  setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed);
+  drawSigns();
+  showValue();
+}
+
+void CountEdit::setRange(quint64 least, quint64 greatest) {
+  m_least = least;
+  m_greatest = std::max(least, greatest);
+  setValue(m_count);
+  updateGeometry();
+}
+
+void CountEdit::setLeastWord(const QString& word) {
+  m_leastWord = word;
+  setPlaceholderText(word);
+  showValue();
+  updateGeometry();
+}
+
+void CountEdit::setValue(quint64 value) {
+  const quint64 kept = std::clamp(value, m_least, m_greatest);
+  // Neither half-typed nor refused text is lost because something else was changed.
+  if (kept == m_count && (isRefused() || (hasFocus() && isModified()))) return;
+  const bool another = kept != m_count;
+  m_count = m_before = kept;
+  showValue();
+  if (another) emit valueChanged(m_count);
+}
+
+core::Result<std::uint64_t> CountEdit::parsed(const QString& text) const {
+  const QString typed = text.trimmed();
+  if (!m_leastWord.isEmpty() && (typed.isEmpty() || typed.compare(m_leastWord, Qt::CaseInsensitive) == 0))
+    return std::uint64_t(m_least);
+  auto count = core::parseCount(text.toStdString());
+  if (!count || (*count >= m_least && *count <= m_greatest)) return count;
+  return core::Error{
+      "", tr("%1 is not from %2 to %3").arg(typed).arg(m_least).arg(m_greatest).toStdString(), {}};
+}
+
+Understood CountEdit::understood(const QString& text) const {
+  const auto count = parsed(text);
+  if (!count) return {false, toText(count.error())};
+  const QString plain = QString::number(*count);
+  return {true, text.trimmed() == plain || *count == m_least ? QString() : QString("= %1").arg(plain)};
+}
+
+void CountEdit::tell(quint64 value) {
+  if (value == m_count) return;
+  m_count = value;
+  emit valueChanged(value);
+}
+
+void CountEdit::take(const QString& text) {
+  const auto count = parsed(text);
+  if (!count) return;
+  tell(*count);
+  m_before = m_count;
+  showValue();
+}
+
+QString CountEdit::shownText() const {
+  return m_count == m_least && !m_leastWord.isEmpty() ? m_leastWord : QString::number(m_count);
+}
+
+void CountEdit::giveBack() {
+  tell(m_before);
+  showValue();
+}
+
+void CountEdit::focusInEvent(QFocusEvent* event) {
+  if (!isModified()) m_before = m_count;
+  NumberEdit::focusInEvent(event);
+}
+
+void CountEdit::stepByMouse(int steps) {
+  if (!isEnabled() || isReadOnly()) return;
+  if (isModified()) commit();
+  if (isRefused()) return;
+  if (steps < 0 ? m_count > m_least : m_count < m_greatest) setValue(steps < 0 ? m_count - 1 : m_count + 1);
+}
+
+void CountEdit::changeEvent(QEvent* event) {
+  NumberEdit::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::EnabledChange) drawSigns();
+}
+
+void CountEdit::drawSigns() {
+  if (!m_fewer) return;
+  const QColor colour = palette().color(QPalette::Text);
+  m_fewer->setIcon(signIcon(colour, false));
+  m_more->setIcon(signIcon(colour, true));
+}
+
+QSize CountEdit::sizeHint() const {
+  const int digits = std::min<int>(static_cast<int>(QString::number(m_greatest).size()), 12);
+  const int text = std::max(fontMetrics().horizontalAdvance(QString(std::max(3, digits), '0')),
+                            fontMetrics().horizontalAdvance(m_leastWord));
+  const int buttons = 2 * (signSize + 8);
+  return {text + buttons + 3 * fontMetrics().horizontalAdvance('0'), NumberEdit::sizeHint().height()};
+}
+
+QSize CountEdit::minimumSizeHint() const { return sizeHint(); }
+
+}  // namespace ui
