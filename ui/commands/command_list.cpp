@@ -22,6 +22,7 @@
 #include "ui/commands/command_model.h"
 #include "ui/commands/key_field.h"
 #include "ui/parts.h"
+#include "ui/preferences/appearance.h"
 
 namespace ui {
 namespace {
@@ -49,7 +50,7 @@ CommandList::CommandList(CommandBook& book, QWidget* parent)
   column->addWidget(keyRow());
   column->addWidget(footRow());
   const QSize room = parent ? parent->window()->size() - QSize(40, 40) : listSize;
-  resize(listSize.boundedTo(room));
+  resize((listSize * textScale()).boundedTo(room));
   connect(&book, &CommandBook::keysChanged, this, [this] {
     m_model->updateKeys(m_book.commands());
     showChosen();

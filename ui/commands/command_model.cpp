@@ -2,8 +2,9 @@
 #include "ui/commands/command_model.h"
 
 #include <QApplication>
-#include <QPalette>
 #include <algorithm>
+
+#include "ui/theme.h"
 
 namespace ui {
 namespace {
@@ -74,8 +75,7 @@ int CommandModel::columnCount(const QModelIndex& parent) const { return parent.i
 QVariant CommandModel::data(const QModelIndex& index, int role) const {
   const Command& command = at(index.row());
   const bool canRun = command.action && command.whyNot.isEmpty();
-  if (role == Qt::ForegroundRole && !canRun)
-    return QApplication::palette().color(QPalette::Active, QPalette::PlaceholderText);
+  if (role == Qt::ForegroundRole && !canRun) return coloursFor(QApplication::palette()).quiet;
   if (role != Qt::DisplayRole) return {};
   switch (index.column()) {
     case Text:

@@ -21,11 +21,13 @@
 #include "ui/parts.h"
 #include "ui/preferences/preferences.h"
 #include "ui/record/saving.h"
+#include "ui/theme.h"
 
 namespace ui {
 namespace {
 
 constexpr int mostWidth_letters = 110;  // a sentence of more is hard to read
+constexpr int mostName_letters = 40;
 constexpr int textSizeStep_percent = 10;
 
 QScrollArea* scrolled(QWidget* body) {
@@ -59,6 +61,7 @@ PreferencesPage::PreferencesPage(QWidget* parent) : QWidget(parent) {
   column->setContentsMargins(0, 0, 0, 0);
   column->addWidget(scrolled(body));
   setFocusProxy(m_language);
+  styleSentences();
   connect(&PreferencesSignal::instance(), &PreferencesSignal::preferencesChanged, this, [this] {
     if (isVisible()) refresh();
   });
@@ -83,9 +86,8 @@ void PreferencesPage::row(const QString& name, QWidget* control, const QString& 
   m_rows->addWidget(control, at, 1);
   auto* said = plainLabel("");
   said->setText(sentence);
-  said->setMaximumWidth(mostWidth_letters * fontMetrics().averageCharWidth());
   said->setContentsMargins(0, 0, 0, 8);
-  setTextColour(said, palette().color(QPalette::PlaceholderText));
+  m_sentences.append(said);
   m_rows->addWidget(said, at + 1, 1);
   control->setAccessibleName(name);
   control->setAccessibleDescription(sentence);
@@ -136,8 +138,7 @@ void PreferencesPage::addLook() {
   m_language->setObjectName("preferredLanguage");
   m_language->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
   m_language->addItem(tr("Language of the system"), QString());
-  for (const QString& code : interfaceLanguages())
-    m_language->addItem(languageName(code), code);
+  for (const QString& code : interfaceLanguages()) m_language->addItem(languageName(code), code);
   row(tr("Language"), m_language,
       tr("The words of the window and how it writes numbers. They change when the program is started the "
          "next time; files are the same in every language."));
@@ -211,7 +212,6 @@ void PreferencesPage::addPerson() {
   heading(tr("Who works here"));
   m_person = new QLineEdit;
   m_person->setObjectName("preferredPerson");
-  m_person->setMaximumWidth(40 * fontMetrics().averageCharWidth());
   row(tr("Name"), m_person,
       tr("Stands in the history of a record, with remarks and with acts of review. Left empty, it is the "
          "name that one logs in with."));
@@ -268,6 +268,21 @@ bool PreferencesPage::eventFilter(QObject* watched, QEvent* event) {
     return true;
   }
   return QWidget::eventFilter(watched, event);
+}
+
+/// Sentences are secondary, and no line of them is too long to read.
+void PreferencesPage::styleSentences() {
+  const int letter = fontMetrics().averageCharWidth();
+  for (QLabel* sentence : m_sentences) {
+    sentence->setMaximumWidth(mostWidth_letters * letter);
+    setTextColour(sentence, coloursFor(palette()).quiet);
+  }
+  m_person->setMaximumWidth(mostName_letters * letter);
+}
+
+void PreferencesPage::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) styleSentences();
+  QWidget::changeEvent(event);
 }
 
 /// What was changed elsewhere meanwhile.

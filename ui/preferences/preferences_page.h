@@ -7,6 +7,7 @@ class QButtonGroup;
 class QCheckBox;
 class QComboBox;
 class QGridLayout;
+class QLabel;
 class QLineEdit;
 class QSpinBox;
 
@@ -31,6 +32,7 @@ class PreferencesPage : public QWidget {
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
+  void changeEvent(QEvent* event) override;
   void showEvent(QShowEvent* event) override;
 
  private:
@@ -49,6 +51,7 @@ class PreferencesPage : public QWidget {
   template <typename Set>
   void change(const Set& set);
   void refresh();
+  void styleSentences();
   void askBeforeReset();
 
   QGridLayout* m_rows = nullptr;
@@ -61,6 +64,7 @@ class PreferencesPage : public QWidget {
     bool Preferences::*field;
   };
   QList<Tick> m_ticks;
+  QList<QLabel*> m_sentences;
 };
 
 }  // namespace ui
