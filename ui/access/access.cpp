@@ -9,6 +9,7 @@
 #include "ui/access/border_access.h"
 #include "ui/access/combo_access.h"
 #include "ui/access/focus_ring.h"
+#include "ui/access/pane_access.h"
 #include "ui/access/picture_access.h"
 
 namespace ui {
@@ -21,6 +22,9 @@ QAccessibleInterface* accessOf(const QString& className, QObject* object) {
   if (className == QLatin1String(object->metaObject()->className()) && dynamic_cast<Twin*>(widget))
     return new PictureAccess(widget);
   if (className == "QComboBox") return new ComboAccess(static_cast<QComboBox*>(widget));
+  const bool isPane =
+      className == "QScrollArea" || (className == "QWidget" && widget->focusPolicy() & Qt::TabFocus);
+  if (isPane) return new PaneAccess(widget);
   if (className == "QSplitterHandle") return new BorderAccess(static_cast<QSplitterHandle*>(widget));
   return nullptr;
 }
