@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/editable_table.h"
 
+#include <utility>
+
 #include "ui/theme.h"
 
 namespace ui {
@@ -30,39 +32,28 @@ void EditableTable::showRows(int rows) {
 
 bool EditableTable::setData(const QModelIndex& index, const QVariant& value, int role) {
   if (role != Qt::EditRole || !index.isValid() || !isThere()) return false;
-  const auto done = put({{index.row(), index.column(), value.toString()}}, editLabel(index.column()));
+  const QString text = value.toString();
+  QList<CellText> texts;
+  for (const QModelIndex& cell : std::exchange(m_spread, {})) texts.append({cell.row(), cell.column(), text});
+  const auto done = texts.isEmpty() ? put({{index.row(), index.column(), text}}, editLabel(index.column()))
+                                    : putCells(texts, tr("Fill cells"));
   if (!done) emit refused(toText(done.error()));
   return static_cast<bool>(done);
 }
 
 /// A row that does not exist yet takes what any row takes.
-core::Result<void> EditableTable::checkTarget(int row, int column) const {
-  if (column >= m_columns)
-    return core::Error{"paste", "the block is wider than the table from the chosen cell on",
-                       "Choose a cell further left"};
-  if (row >= m_rows || flags(index(row, column)) & Qt::ItemIsEditable) return {};
+core::Result<void> EditableTable::checkTarget(const CellText& cell) const {
+  if (cell.row >= m_rows || flags(index(cell.row, cell.column)) & Qt::ItemIsEditable) return {};
   return inCell(
-      {"", "this cell is worked out and cannot be pasted into", "Paste into the columns you can edit"}, row,
-      column);
+      {"", "this cell is worked out and takes no text", "Choose cells of columns that can be edited"},
+      cell.row, cell.column);
 }
 
-core::Result<void> EditableTable::setBlock(const QModelIndex& at, const QList<QStringList>& cells) {
-  if (!isThere() || (!at.isValid() && !grows()))
-    return core::Error{"paste", "no cell is chosen", "Choose the cell for the upper left corner"};
-  const int top = at.isValid() ? at.row() : m_rows, left = at.isValid() ? at.column() : 0;
-  if (!grows() && top + cells.size() > m_rows)
-    return core::Error{"paste",
-                       tr("the block has %1 rows, but only %2 are there from the chosen cell on")
-                           .arg(QString::number(cells.size()), QString::number(m_rows - top))
-                           .toStdString(),
-                       "Add rows first, or choose a cell further up"};
-  QList<CellText> texts;
-  for (int r = 0; r < cells.size(); ++r)
-    for (int c = 0; c < cells[r].size(); ++c) {
-      if (const auto fits = checkTarget(top + r, left + c); !fits) return fits;
-      texts.append({top + r, left + c, cells[r][c]});
-    }
-  return put(texts, tr("Paste"));
+core::Result<void> EditableTable::putCells(const QList<CellText>& cells, const QString& label) {
+  if (!isThere()) return core::Error{"", "there is no channel to edit", "Add a channel first"};
+  for (const CellText& cell : cells)
+    if (const auto fits = checkTarget(cell); !fits) return fits;
+  return cells.isEmpty() ? core::Result<void>() : put(cells, label);
 }
 
 QString EditableTable::whyFixed(int) const { return tr("This column is worked out and cannot be edited."); }

@@ -5,12 +5,13 @@
 
 #include "core/units/result.h"
 #include "ui/session.h"
+#include "ui/tables/block_taker.h"
 
 namespace ui {
 
 /// A table that is part of the document. Typing in a cell, pasting a block and emptying cells all put texts
 /// into cells in one go, so each is one undo step and bad text is refused in the same words.
-class EditableTable : public QAbstractTableModel {
+class EditableTable : public QAbstractTableModel, public BlockTaker {
   Q_OBJECT
 
  public:
@@ -21,24 +22,18 @@ class EditableTable : public QAbstractTableModel {
 
   bool setData(const QModelIndex& index, const QVariant& value, int role = Qt::EditRole) override;
 
-  /// Puts `cells` (rows of columns) with its upper left corner at `at`; all or nothing. Without a cell (`at`
-  /// not valid) a table that grows takes them as new rows.
-  core::Result<void> setBlock(const QModelIndex& at, const QList<QStringList>& cells);
-  /// Why a cell of this column takes no text now.
-  virtual QString whyFixed(int column) const;
-  /// Empties the given cells where they can be empty; one undo step.
-  virtual core::Result<void> clearCells(const QModelIndexList& cells);
+  core::Result<void> putCells(const QList<CellText>& cells, const QString& label) override;
+  core::Result<void> clearCells(const QModelIndexList& cells) override;
+  QString whyFixed(int column) const override;
+  bool takesNewRows() const override { return grows(); }
+  /// What is typed next goes into all of these cells, once.
+  void spreadTo(const QModelIndexList& cells) { m_spread = cells; }
+  bool isSpreading() const { return !m_spread.isEmpty(); }
 
  signals:
   void refused(const QString& reason);
 
  protected:
-  struct CellText {
-    int row = 0;
-    int column = 0;
-    QString text;
-  };
-
   Session& session() const { return m_session; }
   /// `error` with row and column as its place.
   core::Error inCell(core::Error error, int row, int column) const;
@@ -60,11 +55,12 @@ class EditableTable : public QAbstractTableModel {
   virtual QString emptyText(int column) const = 0;
 
  private:
-  core::Result<void> checkTarget(int row, int column) const;
+  core::Result<void> checkTarget(const CellText& cell) const;
 
   Session& m_session;
   int m_columns;
   int m_rows = 0;
+  QModelIndexList m_spread;
 };
 
 }  // namespace ui

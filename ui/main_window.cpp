@@ -11,7 +11,6 @@
 #include <QLabel>
 #include <QMenuBar>
 #include <QMessageBox>
-#include <QMimeData>
 #include <QScreen>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -74,7 +73,6 @@ QWidget* named(const QString& name, QWidget* view, QWidget* tool = nullptr) {
 MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent), m_session(session) {
   setObjectName("mainWindow");
   new Appearance(this);  // before the first widget has its size
-  setAcceptDrops(true);
   // Never larger than the screen has room for, with its title bar.
   const QRect room = screen()->availableGeometry().adjusted(0, 0, 0, -40);
   resize(QSize(1280, 800).boundedTo(room.size().isEmpty() ? QSize(1280, 800) : room.size()));
@@ -93,6 +91,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent),
   m_commands = new CommandBook(*this);
   statusBar()->setSizeGripEnabled(false);
   statusBar()->addPermanentWidget(m_safety->mark());
+  attachTables();
   connect(&session, &Session::changed, this, &MainWindow::refresh);
   connect(&session, &Session::historyChanged, this, &MainWindow::refresh);
   // A sentence about what was refused or done is out of date once something else was done.
@@ -351,21 +350,6 @@ void MainWindow::present() {
   presentation->showFullScreen();
 }
 
-SheetView* MainWindow::currentTable() {
-  QWidget* shown = m_area->currentWidget();
-  if (shown == m_wiring->parentWidget()) return &m_wiring->table();
-  if (shown == m_ohmmeter->parentWidget()) return &m_ohmmeter->table();
-  if (shown == m_stock->parentWidget()) return &m_stock->table();
-  if (shown == m_rows) return &m_sequence->current();
-  warn(tr("There is no table on this page whose cells could be copied, pasted or cleared."));
-  return nullptr;
-}
-
-void MainWindow::copyCells() {
-  if (m_area->currentWidget() == m_overview->parentWidget()) return m_overview->copyRows();
-  if (SheetView* table = currentTable()) table->copy();
-}
-
 void MainWindow::say(const QString& sentence) {
   statusBar()->showMessage(sentence);
   QAccessibleEvent alert(statusBar(), QAccessible::Alert);
@@ -420,18 +404,6 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 void MainWindow::keyPressEvent(QKeyEvent* event) {
   if (event->key() != Qt::Key_Escape || m_notice->isHidden()) return QMainWindow::keyPressEvent(event);
   warn({});
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-  if (event->mimeData()->hasUrls() && event->mimeData()->urls().first().isLocalFile())
-    event->acceptProposedAction();
-}
-
-void MainWindow::dropEvent(QDropEvent* event) {
-  const QString path = event->mimeData()->urls().first().toLocalFile();
-  // What is no document is taken for a recording; the import page says so when it is none.
-  if (QFileInfo(path).suffix() != documentSuffix) return takeRecording(path);
-  if (mayDiscard()) openFile(path);
 }
 
 }  // namespace ui

@@ -17,6 +17,8 @@
 #include "ui/parts.h"
 #include "ui/review/review_page.h"
 #include "ui/stock/part_delegate.h"
+#include "ui/tables/row_drag.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -112,6 +114,11 @@ QWidget* SequencePane::stepsPage() {
           [this](const QModelIndex& current) {
             if (current.isValid()) m_session.selectStep(static_cast<std::size_t>(current.row()));
           });
+  m_steps->setItemDelegate(new TypedDelegate(this));
+  auto* drag = new RowDrag(*m_steps, SequenceModel::Number);
+  connect(drag, &RowDrag::moved, this, [this](int from, int to) {
+    moveStep(static_cast<std::size_t>(from), static_cast<std::size_t>(to));
+  });
   m_steps->setItemDelegateForColumn(SequenceModel::Closed, new ClosedShuntsDelegate(m_session, this));
   m_checks = new CheckBar(m_session);
   connect(m_checks, &CheckBar::refused, this, &SequencePane::refused);
@@ -141,12 +148,14 @@ QWidget* SequencePane::shuntsPage() {
   m_shunts->setAccessibleName(tr("Shunts"));
   m_shunts->setModel(&m_shuntModel);
   auto* nodes = new NodeDelegate(m_session, this);
+  m_shunts->setItemDelegate(new TypedDelegate(this));
   m_shunts->setItemDelegateForColumn(ShuntModel::From, nodes);
   m_shunts->setItemDelegateForColumn(ShuntModel::To, nodes);
   m_shunts->setItemDelegateForColumn(ShuntModel::Part, new PartDelegate(m_session, this));
   setWidths(m_shunts, {13, 12, 11, 11, 9, 8, 9, 17, 14, 11, 9, 9}, ShuntModel::Place);
   m_shunts->horizontalHeader()->setMinimumSectionSize(9 * m_shunts->fontMetrics().horizontalAdvance('0'));
   connect(m_shunts, &SheetView::refused, this, &SequencePane::refused);
+  sortByHeader(*m_shunts);
   auto* tools = new QHBoxLayout;
   tools->addWidget(
       tool("addShunt", tr("Add shunt"), tr("Add a resistor across arm 2"), [this] { addShunt(); }));
@@ -172,6 +181,7 @@ QWidget* SequencePane::uncertaintiesPage() {
   setWidths(m_uncertainties, {22, 12, 12, 10, 11, 5, 9, 9, 9, 30}, UncertaintyModel::Source);
   keepRoomShared(m_uncertainties, UncertaintyModel::InputColumn, UncertaintyModel::Source);
   connect(m_uncertainties, &SheetView::refused, this, &SequencePane::refused);
+  sortByHeader(*m_uncertainties);
   auto* tools = new QHBoxLayout;
   tools->addWidget(tool("assumeAgain", tr("Assume again"),
                         tr("Drop what is stated in the chosen rows and take the usual values of their class"),
@@ -242,11 +252,15 @@ void SequencePane::removeStep() {
 }
 
 void SequencePane::moveStep(int by) {
-  if (!planIsOpen() || !m_session.selection().step) return;
+  if (!m_session.selection().step) return;
   const std::size_t from = *m_session.selection().step;
   const std::size_t steps = m_session.channel()->setup.sequence.size();
   if ((by < 0 && from == 0) || (by > 0 && from + 1 >= steps)) return;
-  const std::size_t to = by < 0 ? from - 1 : from + 1;
+  moveStep(from, by < 0 ? from - 1 : from + 1);
+}
+
+void SequencePane::moveStep(std::size_t from, std::size_t to) {
+  if (!planIsOpen()) return;
   m_session.editChannel(tr("Move step"), core::withStepMoved(*m_session.channel(), from, to));
   m_session.selectStep(to);
 }
@@ -293,7 +307,7 @@ void SequencePane::layOutTwoSided() {
 void SequencePane::assumeAgain() {
   if (!planIsOpen()) return;
   std::vector<int> rows;
-  for (const QModelIndex& cell : m_uncertainties->selectionModel()->selectedIndexes())
+  for (const QModelIndex& cell : chosenCells(*m_uncertainties))
     if (m_uncertaintyModel.isStated(cell.row())) rows.push_back(cell.row());
   if (rows.empty()) return emit refused(tr("Choose rows whose uncertainty is stated."));
   m_session.editChannel(tr("Assume uncertainty again"),

@@ -65,6 +65,7 @@ class SequencePane : public QTabWidget {
   QToolButton* tool(const QString& name, const QString& text, const QString& tip,
                     const std::function<void()>& act);
   void followSession();
+  void moveStep(std::size_t from, std::size_t to);
   bool hasChannel();
   bool planIsOpen();
 

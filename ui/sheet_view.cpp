@@ -1,29 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sheet_view.h"
 
-#include <QApplication>
-#include <QClipboard>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <utility>
 
 #include "ui/editable_table.h"
-#include "ui/theme.h"
+#include "ui/tables/table_block.h"
+#include "ui/tables/table_tools.h"
 
 namespace ui {
-namespace {
-
-/// Rows of cells from tab-separated text; a line break at the very end adds no row.
-QList<QStringList> cellsOf(QString text) {
-  text.replace("\r\n", "\n").replace('\r', '\n');
-  if (text.endsWith('\n')) text.chop(1);
-  QList<QStringList> rows;
-  for (const QString& line : text.split('\n')) rows.append(line.split('\t'));
-  return rows;
-}
-
-}  // namespace
-
 SheetView::SheetView(QWidget* parent) : QTableView(parent) {
   setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                   QAbstractItemView::AnyKeyPressed);
@@ -35,51 +22,49 @@ SheetView::SheetView(QWidget* parent) : QTableView(parent) {
   horizontalHeader()->setHighlightSections(false);
   // A header may have its unit on a second line.
   horizontalHeader()->setDefaultAlignment(Qt::AlignCenter | static_cast<Qt::Alignment>(Qt::TextWordWrap));
+  connect(&TableTools::of(*this), &TableTools::refused, this, &SheetView::refused);
 }
 
 EditableTable* SheetView::sheet() const { return qobject_cast<EditableTable*>(model()); }
 
-void SheetView::copy() const {
-  if (!selectionModel() || selectionModel()->selection().isEmpty()) return;
-  const QItemSelectionRange block = selectionModel()->selection().first();
-  QStringList rows;
-  for (int row = block.top(); row <= block.bottom(); ++row) {
-    QStringList cells;
-    for (int column = block.left(); column <= block.right(); ++column)
-      cells
-          << model()->index(row, column).data(Qt::EditRole).toString().replace('\t', ' ').replace('\n', ' ');
-    rows << cells.join('\t');
+/// A row that a filter leaves out is not edited unseen.
+bool SheetView::isLeftOut(const QModelIndex& cell) {
+  if (!cell.isValid() || !isRowHidden(cell.row())) return false;
+  emit refused(tr("The row of this cell is filtered out: show all rows, or choose a cell on view."));
+  return true;
+}
+
+bool SheetView::edit(const QModelIndex& index, EditTrigger trigger, QEvent* event) {
+  const bool started = QTableView::edit(index, trigger, event);
+  if (started && state() == QAbstractItemView::EditingState)
+    if (QWidget* editor = indexWidget(index)) editor->installEventFilter(this);
+  return started;
+}
+
+/// Seen before the delegate's own filter, which takes Return with any modifier.
+bool SheetView::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::KeyPress && state() == QAbstractItemView::EditingState) {
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+    m_toAll = enter && (key->modifiers() & Qt::ControlModifier);
   }
-  QApplication::clipboard()->setText(rows.join('\n'));
+  return QTableView::eventFilter(watched, event);
 }
 
-void SheetView::paste() {
-  const QString text = QApplication::clipboard()->text();
-  if (text.isEmpty()) {
-    emit refused(tr("Paste: the clipboard holds no text."));
-    return;
-  }
-  if (!sheet()) return emit refused(whyFixed());
-  QModelIndex at = currentIndex();
-  if (selectionModel() && !selectionModel()->selection().isEmpty())
-    at = selectionModel()->selection().first().topLeft();
-  if (const auto pasted = sheet()->setBlock(at, cellsOf(text)); !pasted) emit refused(toText(pasted.error()));
+void SheetView::commitData(QWidget* editor) {
+  if (m_toAll && sheet()) sheet()->spreadTo(chosenCells(*this));
+  QTableView::commitData(editor);
+  // An editor whose text was left as it was commits nothing by itself.
+  if (m_toAll && sheet() && sheet()->isSpreading())
+    sheet()->setData(currentIndex(), currentIndex().data(Qt::EditRole));
 }
-
-void SheetView::clearChosen() {
-  if (!sheet()) return emit refused(whyFixed());
-  if (const auto cleared = sheet()->clearCells(selectedIndexes()); !cleared)
-    emit refused(toText(cleared.error()));
-}
-
-QString SheetView::whyFixed() { return tr("This table is worked out: it can be copied, but takes no text."); }
 
 void SheetView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
-  const QModelIndex edited = currentIndex();
+  const bool toAll = std::exchange(m_toAll, false);
   QTableView::closeEditor(editor, hint);
-  // As in a spreadsheet: Return in an editor goes on to the cell below.
-  if (hint != QAbstractItemDelegate::SubmitModelCache) return;
-  const QModelIndex below = edited.sibling(edited.row() + 1, edited.column());
+  // As in a spreadsheet: Return in an editor goes on to the cell below. What filled many cells stays with them.
+  if (hint != QAbstractItemDelegate::SubmitModelCache || toAll) return;
+  const QModelIndex below = moveCursor(MoveDown, Qt::NoModifier);
   if (below.isValid()) setCurrentIndex(below);
 }
 
@@ -93,9 +78,6 @@ void SheetView::mouseDoubleClickEvent(QMouseEvent* event) {
 void SheetView::keyPressEvent(QKeyEvent* event) {
   const bool editing = state() == QAbstractItemView::EditingState;
   if (editing) return QTableView::keyPressEvent(event);
-  if (event->matches(QKeySequence::Copy)) return copy();
-  if (event->matches(QKeySequence::Paste)) return paste();
-  if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) return clearChosen();
   const bool fixed = currentIndex().isValid() && !(model()->flags(currentIndex()) & Qt::ItemIsEditable);
   const bool enter =
       event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter || event->key() == Qt::Key_F2;
@@ -103,6 +85,7 @@ void SheetView::keyPressEvent(QKeyEvent* event) {
                       !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
   if (fixed && sheet() && (enter || typing)) return emit refused(sheet()->whyFixed(currentIndex().column()));
   if (!sheet()) return QTableView::keyPressEvent(event);
+  if ((enter || typing) && isLeftOut(currentIndex())) return;
   if (enter && currentIndex().isValid()) return edit(currentIndex());
   QTableView::keyPressEvent(event);
 }

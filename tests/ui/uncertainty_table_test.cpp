@@ -16,6 +16,7 @@
 #include "tests/support/sample_channel.h"
 #include "ui/check_bar.h"
 #include "ui/sequence_pane.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -416,9 +417,9 @@ TEST_F(UncertaintyTable, TheRowOfAnInputIsShownWhereItIsAskedFor) {
 TEST_F(UncertaintyTable, CopyAndClearOfTheMenuReachIt) {
   type(rowOf("arm 1"), Column::Amount, "0.1 %");
   choose(rowOf("arm 1"), Column::Amount);
-  pane.current().copy();
+  TableTools::of(pane.current()).copy();
   EXPECT_EQ(QApplication::clipboard()->text(), "0.1 %");
-  pane.current().clearChosen();
+  TableTools::of(pane.current()).clear();
   EXPECT_FALSE(isStated(arm1));
 }
 

@@ -388,6 +388,13 @@ const RecordPage::RemarkPlace* RecordPage::chosenRemark() const {
              : nullptr;
 }
 
+void RecordPage::showRemark(std::size_t channel, std::size_t check, std::size_t remark) {
+  for (std::size_t row = 0; row < m_places.size(); ++row)
+    if (const RemarkPlace& place = m_places[row];
+        place.channel == channel && place.check == check && place.remark == remark)
+      m_remarks->setCurrentCell(static_cast<int>(row), 0);
+}
+
 const core::Remark& RecordPage::remarkAt(const RemarkPlace& place) const {
   return m_session.document().channels[place.channel]->checks[place.check].remarks[place.remark];
 }

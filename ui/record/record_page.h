@@ -35,6 +35,9 @@ class RecordPage : public QWidget {
   /// A remark pinned to the chosen step, or to the chosen check when no step is chosen.
   void addRemark();
 
+  /// Chooses a remark of a check, if it is there.
+  void showRemark(std::size_t channel, std::size_t check, std::size_t remark);
+
  signals:
   void refused(const QString& reason);
   void said(const QString& sentence);

@@ -15,6 +15,7 @@
 #include "core/document/apply.h"
 #include "ui/choice_delegates.h"
 #include "ui/parts.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -99,6 +100,7 @@ SheetView* StockPage::sheet(const char* name, const QString& title, StockSheet& 
   view->setItemDelegate(new TypedDelegate(this));
   view->setMinimumHeight(4 * view->verticalHeader()->defaultSectionSize());
   connect(view, &SheetView::refused, this, &StockPage::refused);
+  sortByHeader(*view);
   return view;
 }
 
@@ -227,8 +229,7 @@ void StockPage::addSeries() {
 
 void StockPage::removeRows(SheetView* view, const QString& label, void (*remove)(core::Stock&, std::size_t)) {
   std::vector<int> rows;
-  for (const QModelIndex& cell : view->selectionModel()->selectedIndexes()) rows.push_back(cell.row());
-  if (rows.empty() && view->currentIndex().isValid()) rows.push_back(view->currentIndex().row());
+  for (const QModelIndex& cell : chosenCells(*view)) rows.push_back(cell.row());
   std::sort(rows.begin(), rows.end(), std::greater<>());
   rows.erase(std::unique(rows.begin(), rows.end()), rows.end());
   if (rows.empty()) return emit refused(tr("Choose the row to remove."));
