@@ -14,6 +14,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "ui/preferences/appearance.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -88,7 +90,7 @@ ApplyDialog::ApplyDialog(Session& session, QWidget* parent)
 
 QWidget* ApplyDialog::choices() {
   auto* group = new QGroupBox(tr("What to apply"));
-  group->setFixedWidth(240);
+  group->setFixedWidth(atTextSize(240));
   auto* layout = new QVBoxLayout(group);
   const core::Channel* source = m_session.channel();
   m_handOver = new QRadioButton(tr("Parts of this channel:"));
@@ -135,6 +137,7 @@ QWidget* ApplyDialog::list() {
   m_table = new QTableView;
   m_table->setObjectName("applyChannels");
   m_table->setAccessibleName(tr("Channels"));
+  sortByHeader(*m_table);
   m_table->setModel(&m_shown);
   m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
   m_table->setTabKeyNavigation(false);

@@ -5,12 +5,14 @@
 #include <QFormLayout>
 #include <QLineEdit>
 
+#include "ui/preferences/appearance.h"
+
 namespace ui {
 
 TextFormDialog::TextFormDialog(const QString& title, const std::vector<Line>& lines, QWidget* parent)
     : QDialog(parent) {
   setWindowTitle(title);
-  setMinimumWidth(460);
+  setMinimumWidth(atTextSize(460));
   auto* form = new QFormLayout(this);
   for (const Line& line : lines) {
     auto* edit = new QLineEdit(line.text, this);

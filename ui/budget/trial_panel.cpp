@@ -13,6 +13,7 @@
 #include "ui/budget/histogram_plot.h"
 #include "ui/fields/count_edit.h"
 #include "ui/outcome/figure_grid.h"
+#include "ui/preferences/appearance.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -73,7 +74,7 @@ QLayout* TrialPanel::controls() {
   m_progress->setObjectName("trialProgress");
   m_progress->setAccessibleName(tr("Progress of the trials"));
   m_progress->setRange(0, 1000);
-  m_progress->setMaximumWidth(120);
+  m_progress->setMaximumWidth(atTextSize(120));
   m_progress->setTextVisible(false);
   QSizePolicy keepsRoom = m_progress->sizePolicy();
   keepsRoom.setRetainSizeWhenHidden(true);

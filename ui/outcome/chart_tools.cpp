@@ -10,6 +10,7 @@
 
 #include "ui/outcome/check_bars.h"
 #include "ui/parts.h"
+#include "ui/preferences/appearance.h"
 
 namespace ui {
 namespace {
@@ -42,8 +43,8 @@ ChartTools::ChartTools(QWidget* parent)
   row->addWidget(m_unit, 20);
   row->addWidget(show);
   row->addStretch(1);
-  m_kind->setMaximumWidth(220);
-  m_unit->setMaximumWidth(170);
+  m_kind->setMaximumWidth(atTextSize(220));
+  m_unit->setMaximumWidth(atTextSize(170));
   offer(false, {});
   connect(m_kind, &QComboBox::currentIndexChanged, this, &ChartTools::take);
   connect(m_unit, &QComboBox::currentIndexChanged, this, &ChartTools::take);

@@ -9,6 +9,7 @@
 #include "core/report/figures.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/parts.h"
+#include "ui/preferences/appearance.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -102,7 +103,7 @@ void FiguresPage::showFigures(std::vector<FigureLine> lines) {
   while (m_rows.size() < m_lines.size()) {
     const Row row{plainLabel("figureName"), plainLabel("figureVerdict"), plainLabel("figureValue")};
     const int at = static_cast<int>(m_rows.size());
-    row.name->setFixedWidth(nameWidth_px);
+    row.name->setFixedWidth(atTextSize(nameWidth_px));
     m_layout->addWidget(row.name, at, 0, Qt::AlignTop);
     m_layout->addWidget(row.verdict, at, 1, Qt::AlignTop);
     m_layout->addWidget(row.value, at, 2, Qt::AlignTop);

@@ -19,6 +19,7 @@
 #include "ui/parts.h"
 #include "ui/pattern/own_patterns.h"
 #include "ui/pattern/pattern_words.h"
+#include "ui/preferences/appearance.h"
 #include "ui/quantity_edit.h"
 #include "ui/setup/setup_groups.h"
 #include "ui/sheet_view.h"
@@ -121,7 +122,7 @@ QWidget* PatternDialog::emptyPage(const QString& reason) {
 
 QWidget* PatternDialog::settings() {
   auto* column = new QWidget;
-  column->setFixedWidth(330);
+  column->setFixedWidth(atTextSize(330));
   auto* layout = new QVBoxLayout(column);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(patternGroup());

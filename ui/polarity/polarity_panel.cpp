@@ -21,6 +21,7 @@
 #include "ui/parts.h"
 #include "ui/polarity/polarity_model.h"
 #include "ui/polarity/polarity_picture.h"
+#include "ui/preferences/appearance.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -92,7 +93,7 @@ QWidget* PolarityPanel::choices() {
   m_shunt->setAccessibleName(tr("Shunt of the map"));
   m_shunt->setToolTip(tr("Whose resistance is put to every place, one after the other"));
   m_shunt->setMinimumContentsLength(8);
-  m_shunt->setMaximumWidth(420);
+  m_shunt->setMaximumWidth(atTextSize(420));
   m_shunt->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   m_shunt->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   m_ohm = new QuantityEdit(core::UnitFamily::Resistance);

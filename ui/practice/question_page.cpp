@@ -23,6 +23,7 @@
 #include "ui/practice/choice_button.h"
 #include "ui/practice/practice_words.h"
 #include "ui/practice/question_picture.h"
+#include "ui/preferences/appearance.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -229,7 +230,7 @@ void QuestionPage::buildNumber() {
   m_number->setUnit(toQString(m_question.unit));
   m_number->setAccessibleName(tr("Reading in %1").arg(toQString(m_question.unit)));
   m_number->setPlaceholderText(tr("with its sign"));
-  m_number->setMaximumWidth(220);
+  m_number->setMaximumWidth(atTextSize(220));
   static_cast<QBoxLayout*>(m_numberRow->layout())->insertWidget(0, m_number);
   m_number->show();
   m_unit->setText(tr("%1, within %2 %").arg(toQString(m_question.unit)).arg(100 * core::readingTolerance));

@@ -7,6 +7,7 @@
 #include <QWidget>
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -43,28 +44,48 @@ bool hasOwnSize(const QWidget& widget) {
   return widget.testAttribute(Qt::WA_SetFont) && (widget.font().resolveMask() & QFont::SizeResolved) != 0;
 }
 
+/// What of a widget was chosen for a size of text, and does not follow the application's font by itself.
+struct SizedForText {
+  QPointer<QWidget> widget;
+  std::optional<QFont> ownFont;
+  QSize most, least;
+};
+
+int scaledMost(int px, double factor) {
+  return px >= QWIDGETSIZE_MAX ? px : static_cast<int>(std::lround(px * factor));
+}
+
+/// Where the widget has not worked it out anew by itself when the font changed.
+void scale(const SizedForText& before, double factor) {
+  QWidget& widget = *before.widget;
+  if (before.ownFont && hasOwnSize(widget)) {
+    const QFont now = widget.font();
+    if (now.pointSizeF() == before.ownFont->pointSizeF() && now.pixelSize() == before.ownFont->pixelSize())
+      widget.setFont(times(now, factor));
+  }
+  if (widget.maximumSize() != before.most || widget.minimumSize() != before.least) return;
+  const QSize most(scaledMost(before.most.width(), factor), scaledMost(before.most.height(), factor));
+  widget.setMaximumSize(most);
+  if (before.least.width() == before.most.width()) widget.setMinimumWidth(most.width());
+  if (before.least.height() == before.most.height()) widget.setMinimumHeight(most.height());
+}
+
 /// Widgets follow the application's font by themselves, but for those that were given a size of their own;
 /// some of these work it out anew from the font around them.
 void showText(int percent) {
   if (percent == shown().textPercent) return;
   const double factor = double(percent) / shown().textPercent;
-  struct Own {
-    QPointer<QWidget> widget;
-    QFont font;
-  };
-  std::vector<Own> own;
+  std::vector<SizedForText> sized;
+  const QSize any(QWIDGETSIZE_MAX, QWIDGETSIZE_MAX);
   for (QWidget* widget : QApplication::allWidgets())
-    if (hasOwnSize(*widget)) own.push_back({widget, widget->font()});
+    if (hasOwnSize(*widget) || (widget->maximumSize() != any && !widget->isWindow()))
+      sized.push_back({widget, hasOwnSize(*widget) ? std::optional(widget->font()) : std::nullopt,
+                       widget->maximumSize(), widget->minimumSize()});
   shown().textPercent = percent;
   const QFont& plain = shown().desktopFont;
   QApplication::setFont(percent == Preferences::usualTextPercent ? plain : times(plain, percent / 100.0));
-  for (const Own& one : own) {
-    if (!one.widget || !hasOwnSize(*one.widget)) continue;
-    const QFont now = one.widget->font();
-    const bool sameSize =
-        now.pointSizeF() == one.font.pointSizeF() && now.pixelSize() == one.font.pixelSize();
-    if (sameSize) one.widget->setFont(times(now, factor));
-  }
+  for (const SizedForText& one : sized)
+    if (one.widget) scale(one, factor);
 }
 
 void setOwnPalette(const QPalette& palette) {

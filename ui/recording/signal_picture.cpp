@@ -7,6 +7,7 @@
 #include <QToolTip>
 #include <algorithm>
 
+#include "ui/preferences/appearance.h"
 #include "ui/quantity_edit.h"
 #include "ui/strip/curve.h"
 #include "ui/theme.h"
@@ -23,7 +24,7 @@ constexpr double margin_px = 6;
 SignalPicture::SignalPicture(QWidget* parent) : QWidget(parent) {
   setObjectName("signalPicture");
   setAccessibleName(tr("The signal with the levels found"));
-  setFixedHeight(height_px);
+  setFixedHeight(atTextSize(height_px));
   setMinimumWidth(200);
 }
 

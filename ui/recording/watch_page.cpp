@@ -16,7 +16,9 @@
 #include <cmath>
 
 #include "ui/parts.h"
+#include "ui/preferences/appearance.h"
 #include "ui/quantity_edit.h"
+#include "ui/tables/table_tools.h"
 
 namespace ui {
 namespace {
@@ -54,6 +56,7 @@ QTableWidget* arrivalTable() {
   auto* table = new QTableWidget(0, 4);
   table->setObjectName("watchList");
   table->setAccessibleName(WatchPage::tr("Recordings that arrived"));
+  sortByHeader(*table);
   table->setHorizontalHeaderLabels({WatchPage::tr("At"), WatchPage::tr("Recording"), WatchPage::tr("State"),
                                     WatchPage::tr("What was found")});
   table->verticalHeader()->setVisible(false);
@@ -131,7 +134,7 @@ QLayout* WatchPage::targetRow() {
 QLayout* WatchPage::ruleRow() {
   m_pattern = new QLineEdit("*");
   m_pattern->setObjectName("watchPattern");
-  m_pattern->setMaximumWidth(220);
+  m_pattern->setMaximumWidth(atTextSize(220));
   m_pattern->setToolTip(tr("Only files whose name fits, such as *.csv; several separated by blanks"));
   connect(m_pattern, &QLineEdit::editingFinished, this, [this] { m_folder.setPattern(m_pattern->text()); });
   m_rest = new QuantityEdit(core::UnitFamily::Duration);
@@ -169,7 +172,7 @@ QLayout* WatchPage::checkRow() {
   m_person = new QLineEdit;
   m_person->setObjectName("watchPerson");
   m_person->setPlaceholderText(tr("who runs the checks"));
-  m_person->setMaximumWidth(220);
+  m_person->setMaximumWidth(atTextSize(220));
   connect(m_person, &QLineEdit::textChanged, &m_arrivals, &Arrivals::setPerson);
   auto* called = new QLabel(tr("Checks are called"));
   called->setBuddy(m_names);

@@ -10,6 +10,8 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include "ui/locale.h"
+#include "ui/preferences/appearance.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -88,7 +90,7 @@ QWidget* ReportChoices::makeChannels(const core::Document& document, std::size_t
   m_list = new QListWidget;
   m_list->setObjectName("reportChannelList");
   m_list->setAccessibleName(tr("Channels of the report"));
-  m_list->setMaximumHeight(140);
+  m_list->setMaximumHeight(atTextSize(140));
   for (std::size_t k = 0; k < document.channels.size(); ++k) {
     auto* item = new QListWidgetItem(toQString(document.channels[k]->name), m_list);
     item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
@@ -111,8 +113,7 @@ QWidget* ReportChoices::makeWriting() {
   m_language = new QComboBox;
   m_language->setObjectName("reportLanguage");
   m_language->setAccessibleName(tr("Language of the report"));
-  m_language->addItem("English", "en");  // each in its own language, so that its reader finds it
-  m_language->addItem("Deutsch", "de");
+  for (const QString& code : interfaceLanguages()) m_language->addItem(languageName(code), code);
   m_localNumbers = new QCheckBox(tr("Numbers and days as that language writes them"));
   m_localNumbers->setObjectName("reportLocalNumbers");
   m_localNumbers->setToolTip(tr("Else with a decimal point and days as 2026-11-26"));

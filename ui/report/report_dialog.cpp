@@ -24,6 +24,7 @@
 #include "ui/fields/count_edit.h"
 #include "ui/locale.h"
 #include "ui/notice/long_work.h"
+#include "ui/preferences/appearance.h"
 #include "ui/report/book_maker.h"
 #include "ui/report/page_preview.h"
 #include "ui/report/report_choices.h"
@@ -147,7 +148,7 @@ QLayout* ReportDialog::makeButtons() {
   m_progress->setObjectName("reportProgress");
   m_progress->setRange(0, 1000);
   m_progress->setTextVisible(false);
-  m_progress->setMaximumWidth(220);
+  m_progress->setMaximumWidth(atTextSize(220));
   const auto button = [](const char* name, const QString& text) {
     auto* made = new QPushButton(text);
     made->setObjectName(name);

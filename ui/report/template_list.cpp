@@ -15,6 +15,7 @@
 #include <QVBoxLayout>
 
 #include "ui/picture_file.h"
+#include "ui/preferences/appearance.h"
 #include "ui/safe_file.h"
 #include "ui/theme.h"
 
@@ -27,7 +28,7 @@ TemplateList::TemplateList(QWidget* parent)
       m_keep(new QAction(tr("&Keep changes"), this)) {
   m_list->setObjectName("reportTemplates");
   m_list->setAccessibleName(tr("Templates"));
-  m_list->setMaximumHeight(132);
+  m_list->setMaximumHeight(atTextSize(132));
   m_purpose->setObjectName("reportTemplatePurpose");
   m_purpose->setTextFormat(Qt::PlainText);
   m_purpose->setWordWrap(true);

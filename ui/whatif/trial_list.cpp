@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "ui/parts.h"
+#include "ui/preferences/appearance.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -107,7 +108,7 @@ QuantityEdit* TrialList::makeField(std::size_t trial, const core::Alteration& al
   field->setUnit(toQString(core::alterationValueUnit(kind)));
   const bool warming = kind == LeadWarming || kind == GaugeWarming;
   if (!warming) field->setLeast(0, kind == LeadResistance);
-  field->setMaximumWidth(110);
+  field->setMaximumWidth(atTextSize(110));
   connect(field, &QuantityEdit::valueEdited, this,
           [this, trial](double value) { emit valueEdited(trial, value); });
   connect(field, &QuantityEdit::refused, this, &TrialList::refused);
