@@ -46,6 +46,7 @@ OptionWords optionWords(const CLI::Option& option) {
   words.description = option.get_description();
   words.required = option.get_required();
   words.repeated = option.get_items_expected_max() > 1;
+  words.again = words.repeated || option.get_multi_option_policy() == CLI::MultiOptionPolicy::TakeAll;
   words.needs = namesOf(option.get_needs());
   words.excludes = namesOf(option.get_excludes());
   // Without a value it is a flag, whose type name means nothing.

@@ -20,7 +20,8 @@ struct OptionWords {
   std::vector<std::string> needs, excludes;  ///< names of other options
   bool positional = false;
   bool required = false;
-  bool repeated = false;
+  bool repeated = false;  ///< several values may follow
+  bool again = false;     ///< may be given more than once
 
   bool takesValue() const { return positional || !value.empty(); }
   /// Whether the value is the name of a file or folder.

@@ -39,7 +39,7 @@ std::string zshSpecs(const OptionWords& option, const std::string& indent) {
   std::string barred;
   for (const std::string& name : option.names) barred += (barred.empty() ? "" : " ") + name;
   for (const std::string& name : option.excludes) barred += " " + name;
-  const std::string before = option.repeated ? "*" : "(" + barred + ")";
+  const std::string before = option.again ? "*" : "(" + barred + ")";
   const std::string value =
       option.takesValue() ? ":" + inZshSpec(option.value) + ":" + zshAction(option) : std::string();
   std::string text;
