@@ -32,6 +32,12 @@ struct Options {
   std::string write;
 };
 
+std::vector<std::string> languageCodes() {
+  std::vector<std::string> codes;
+  for (const QString& code : ui::interfaceLanguages()) codes.push_back(code.toStdString());
+  return codes;
+}
+
 int listTemplates() {
   std::string text;
   for (const core::ReportTemplate& one : core::readyTemplates())
@@ -91,6 +97,10 @@ core::Result<core::ReportOrder> orderFrom(const Options& options, const core::Do
   order.printed = today();
   order.program = SHUNTWRIGHT_VERSION;
   order.language = ui::languageFor(order.content.language, order.content.localNumbers);
+  if (order.language->code != order.content.language)
+    return core::Error{"--template",
+                       "there are no words here for the language \"" + order.content.language + "\"",
+                       "Choose one with --language: " + joined(languageCodes(), ", ")};
   return order;
 }
 
@@ -135,16 +145,20 @@ void addReport(CLI::App& cli, Run& chosen) {
   auto options = std::make_shared<Options>();
   CLI::App* command = cli.add_subcommand("report", "The document with its checks as a report");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("");
-  command->add_option("-o,--out", options->out,
-                      "Where to write it; the name ends in .pdf, .xlsx, .html, .csv or .json");
+  command
+      ->add_option("-o,--out", options->out,
+                   "Where to write it; the name ends in .pdf, .xlsx, .html, .csv or .json")
+      ->type_name("FILE");
   command
       ->add_option("--template", options->content,
                    "What it says: the name of a ready template, or a template file (default: Full record)")
       ->check(faultOfName);
   command->add_option("--channel", options->channels, "Of this channel alone; may be given several times")
       ->check(faultOfName);
-  command->add_option("--language", options->language, "Of its sentences, instead of the template's: en, de")
-      ->check(CLI::IsMember({"en", "de"}));
+  command
+      ->add_option("--language", options->language,
+                   "Of its sentences, instead of the template's: " + joined(languageCodes(), ", "))
+      ->check(CLI::IsMember(languageCodes()));
   command->add_flag("--local-numbers", options->localNumbers,
                     "Numbers and days as that language writes them; never in CSV and JSON");
   command->add_flag("--list-templates", options->list, "The ready templates, and what each is for");

@@ -2,9 +2,16 @@
 #include "ui/locale.h"
 
 #include <QCoreApplication>
+#include <QDir>
+#include <QFileInfo>
 #include <QLocale>
+#include <QRegularExpression>
+#include <QStandardPaths>
 #include <QTranslator>
+#include <algorithm>
+#include <climits>
 #include <map>
+#include <mutex>
 #include <string>
 
 #include "ui/state_file.h"
@@ -15,7 +22,8 @@ static void openTranslations() { Q_INIT_RESOURCE(translations); }
 namespace ui {
 namespace {
 
-constexpr const char* stateKey = "language";
+constexpr const char* languageKey = "language";
+constexpr const char* englishCode = "en";
 
 /// Looks a text up under its class, for the few that have words of their own there, then among all of the
 /// window.
@@ -27,71 +35,137 @@ class WindowTranslator : public QTranslator {
   }
 };
 
-/// Lives as long as the program, so that languages may outlive the application. Null when it cannot be read.
-std::shared_ptr<const QTranslator> germanWords() {
-  static const auto words = []() -> std::shared_ptr<const QTranslator> {
-    openTranslations();
-    auto made = std::make_shared<WindowTranslator>();
-    return made->load(":/shuntwright_de.qm") ? made : nullptr;
-  }();
-  return words;
+/// Where compiled translations lie; the first that has a language is taken.
+QStringList translationFolders() {
+  QStringList folders = QStandardPaths::locateAll(
+      QStandardPaths::GenericDataLocation, "shuntwright/translations", QStandardPaths::LocateDirectory);
+  openTranslations();
+  folders << ":/translations";
+  return folders;
 }
 
-std::shared_ptr<core::Language> wordsOf(std::string_view code) {
+QString fileNameOf(const QString& code) { return "shuntwright_" + code + ".qm"; }
+
+/// Lives as long as the program, so that languages may outlive the application. Null when there is none that
+/// can be read. English has one too: the plural forms of the window's counts.
+std::shared_ptr<const QTranslator> translatorFor(const QString& code) {
+  static std::mutex access;
+  static std::map<QString, std::shared_ptr<const QTranslator>> known;
+  const std::lock_guard lock(access);
+  if (const auto found = known.find(code); found != known.end()) return found->second;
+  auto& kept = known[code];
+  for (const QString& folder : translationFolders()) {
+    auto made = std::make_shared<WindowTranslator>();
+    if (made->load(folder + "/" + fileNameOf(code))) return kept = made;
+  }
+  return kept;
+}
+
+bool hasWords(const QString& code) { return interfaceLanguages().contains(code); }
+
+/// Which of the languages that we know `locale` speaks: with its country, else without; empty for none.
+QString knownLanguageOf(const QLocale& locale) {
+  const QString withCountry = locale.name(), code = withCountry.section('_', 0, 0);
+  return hasWords(withCountry) ? withCountry : hasWords(code) ? code : QString();
+}
+
+/// The three numbers of a day in the order and with the marks of `locale`, years with four digits. English
+/// is spoken in lands that write days in different orders, so that ISO 8601 is what nobody mistakes.
+std::string dayPatternOf(const QLocale& locale, const QString& code) {
+  if (code == englishCode) return core::english()->dayPattern;
+  QString pattern = locale.dateFormat(QLocale::ShortFormat);
+  pattern.replace(QRegularExpression("d+"), "dd").replace(QRegularExpression("M+"), "MM");
+  pattern.replace(QRegularExpression("y+"), "yyyy");
+  const bool isWhole = pattern.count("dd") == 1 && pattern.count("MM") == 1 && pattern.count("yyyy") == 1;
+  return isWhole ? pattern.toStdString() : core::english()->dayPattern;
+}
+
+/// With the marks of numbers and days as programs read them.
+std::shared_ptr<core::Language> wordsOf(const QString& code) {
   auto language = std::make_shared<core::Language>();
-  const auto words = code == "de" ? germanWords() : nullptr;
+  const auto words = code == englishCode ? nullptr : translatorFor(code);
   if (!words) return language;
-  language->code = "de";
+  language->code = code.toStdString();
   language->translate = [words](std::string_view english) {
-    // A thousand channels say the same few hundred sentences over and over. Of this one language.
-    thread_local std::map<std::string, std::string, std::less<>> said;
+    // A thousand channels say the same few hundred sentences over and over.
+    using Said = std::map<std::string, std::string, std::less<>>;
+    thread_local std::map<const QTranslator*, Said> saidIn;
+    Said& said = saidIn[words.get()];
     if (const auto known = said.find(english); known != said.end()) return known->second;
     const std::string text(english);
     const QString found = words->translate("core", text.c_str(), nullptr, -1);
     return said.emplace(text, found.isEmpty() ? text : found.toStdString()).first->second;
   };
+  language->translateCount = [words](std::string_view english, std::size_t count) {
+    const int n = int(std::min<std::size_t>(count, INT_MAX));
+    return words->translate("core", std::string(english).c_str(), nullptr, n).toStdString();
+  };
   return language;
 }
 
-/// In which the window is to speak, and with whose numbers.
-QLocale localeFor(InterfaceLanguage language) {
+void writeNumbersLike(const QLocale& locale, core::Language& words) {
+  words.decimalMark = locale.decimalPoint().startsWith(',') ? ',' : '.';
+  words.dayPattern = dayPatternOf(locale, QString::fromStdString(words.code));
+}
+
+/// Whose numbers the window is to write.
+QLocale localeFor(const QString& code) {
   const QLocale system = QLocale::system();
-  const auto wanted = language == InterfaceLanguage::German ? QLocale::German : QLocale::English;
-  if (language == InterfaceLanguage::System || system.language() == wanted) return system;
-  return wanted == QLocale::German ? QLocale(QLocale::German, QLocale::Germany) : QLocale::c();
+  if (code.isEmpty() || system.language() == QLocale(code).language()) return system;
+  return code == englishCode ? QLocale::c() : QLocale(code);
 }
 
 }  // namespace
 
-InterfaceLanguage chosenLanguage() {
-  const QString code = stateFile().value(stateKey).toString();
-  if (code == "en") return InterfaceLanguage::English;
-  return code == "de" ? InterfaceLanguage::German : InterfaceLanguage::System;
+QStringList interfaceLanguages() {
+  QStringList codes;
+  for (const QString& folder : translationFolders())
+    for (const QString& file : QDir(folder).entryList({fileNameOf("*")}, QDir::Files))
+      codes << QFileInfo(file).completeBaseName().section('_', 1);
+  codes.removeAll(englishCode);
+  codes.removeDuplicates();
+  codes.sort();
+  return QStringList{englishCode} + codes;
 }
 
-void rememberLanguage(InterfaceLanguage language) {
+QString languageName(const QString& code) {
+  if (code == englishCode) return "English";  // Qt says "American English"
+  const QLocale locale(code);
+  const QString name = locale.language() == QLocale::C ? QString() : locale.nativeLanguageName();
+  if (name.isEmpty()) return code;
+  return code.contains('_') ? QString("%1 (%2)").arg(name, locale.nativeTerritoryName()) : name;
+}
+
+QString chosenLanguage() {
+  const QString code = stateFile().value(languageKey).toString();
+  return hasWords(code) ? code : QString();
+}
+
+void rememberLanguage(const QString& code) {
   QSettings state = stateFile();
-  if (language == InterfaceLanguage::System)
-    state.remove(stateKey);
+  if (code.isEmpty())
+    state.remove(languageKey);
   else
-    state.setValue(stateKey, language == InterfaceLanguage::German ? "de" : "en");
+    state.setValue(languageKey, code);
 }
 
-void useLanguage(InterfaceLanguage language) {
-  const QLocale locale = localeFor(language);
+void useLanguage(const QString& wanted) {
+  const QLocale locale = localeFor(wanted);
   QLocale::setDefault(locale);
-  auto words = wordsOf(locale.language() == QLocale::German ? "de" : "en");
-  words->decimalMark = locale.decimalPoint().startsWith(',') ? ',' : '.';
-  words->dayFirst = words->code == "de";
-  if (words->code == "de")
+  const QString found = wanted.isEmpty() ? knownLanguageOf(locale) : wanted;
+  const QString code = found.isEmpty() ? englishCode : found;
+  auto words = wordsOf(code);
+  writeNumbersLike(locale, *words);
+  if (const auto translator = translatorFor(code))
     // Qt asks for a translator that it could change; it never does.
-    QCoreApplication::installTranslator(const_cast<QTranslator*>(germanWords().get()));
+    QCoreApplication::installTranslator(const_cast<QTranslator*>(translator.get()));
   core::setLanguage(std::move(words));
 }
 
 std::shared_ptr<const core::Language> languageFor(std::string_view code, bool localNumbers) {
-  auto words = wordsOf(code);
-  if (localNumbers && words->code == "de") words->decimalMark = ',', words->dayFirst = true;
+  auto words = wordsOf(QString::fromUtf8(code.data(), qsizetype(code.size())));
+  if (localNumbers && words->code != englishCode)
+    writeNumbersLike(QLocale(QString::fromStdString(words->code)), *words);
   return words;
 }
 

@@ -40,8 +40,9 @@ std::string plainReason(const Ground& ground, Reading expected, const StepAssess
         "Changed by {1} from zero where {2} is expected: opposite polarity. Look for swapped signal wires or "
         "a shunt on the neighbouring arm",
         {change, words(expected.base())});
-  return say("Changed by {1} from zero, {2} from expected, {3} the limit of {4}",
-             {change, words(away), (away <= limit ? say("within") : say("beyond")), words(limit)});
+  return say(away <= limit ? sayLater("Changed by {1} from zero, {2} from expected, within the limit of {3}")
+                           : sayLater("Changed by {1} from zero, {2} from expected, beyond the limit of {3}"),
+             {change, words(away), words(limit)});
 }
 
 std::string stepReason(const Ground& ground, std::size_t step, Reading expected,
@@ -49,8 +50,9 @@ std::string stepReason(const Ground& ground, std::size_t step, Reading expected,
   if (!std::isfinite(judged.deviation->base())) return say("The reading is no finite number.");
   if (ground.zeroStep == step) return say("Zero reference of this check.");
   const auto inUnit = [&](double value) { return shown(value, placesOf(value), ground.setup); };
-  return plainReason(ground, expected, judged) +
-         ruleReason(ground.setup.decision, *judged.decided, judged.limit->base(), inUnit) + ".";
+  const std::string plain = plainReason(ground, expected, judged);
+  const std::string rule = ruleReason(ground.setup.decision, *judged.decided, judged.limit->base(), inUnit);
+  return (rule.empty() ? plain : sayClauses({plain, rule})) + ".";
 }
 
 Reading limitOf(const Ground& ground, std::size_t step, Reading expected) {

@@ -44,10 +44,9 @@ Tally tallyOf(const CheckAssessment& assessment) {
 /// "hysteresis, span error and zero shift", each as `text` writes it.
 template <typename Text>
 std::string listed(const std::vector<const Merit*>& merits, Text text) {
-  std::string list;
-  for (std::size_t k = 0; k < merits.size(); ++k)
-    list += (k == 0 ? "" : k + 1 == merits.size() ? say(" and ") : ", ") + text(*merits[k]);
-  return list;
+  std::vector<std::string> texts;
+  for (const Merit* merit : merits) texts.push_back(text(*merit));
+  return sayAll(texts);
 }
 
 std::string nameOf(const Merit& merit) { return std::string(meritKindName(merit.kind)); }
@@ -95,42 +94,45 @@ std::string failedSteps(const Setup& setup, const SetupPrediction& prediction,
         "on the neighbouring arm",
         {count});
   const std::size_t worst = worstStep(steps);
-  const std::string named = say("{1}, worst step {2}: ", {count, std::to_string(worst + 1)});
+  const std::string step = std::to_string(worst + 1);
   const double away = std::abs(steps[worst].deviation->base());
-  if (!std::isfinite(away)) return say("{1}no finite reading", {named});
+  if (!std::isfinite(away)) return say("{1}, worst step {2}: no finite reading", {count, step});
   const double limit = steps[worst].limit->base();
-  return say("{1}{2} {3} from expected",
-             {named, core::shown(formatFixed(away, limit > 0 ? placesBeside(away, limit) : placesOf(away))),
-              readingUnitText(setup.instrument)});
+  return say(
+      "{1}, worst step {2}: {3} {4} from expected",
+      {count, step, core::shown(formatFixed(away, limit > 0 ? placesBeside(away, limit) : placesOf(away))),
+       readingUnitText(setup.instrument)});
 }
 
 std::string failReason(const Setup& setup, const SetupPrediction& prediction,
                        const CheckAssessment& assessment, const Tally& tally) {
-  std::string text = say("Fail: ");
-  if (tally.failed > 0) text += failedSteps(setup, prediction, assessment.steps, tally);
-  if (tally.failed > 0 && !tally.failing.empty()) text += "; ";
-  text += beyondText(tally);
+  std::vector<std::string> clauses;
+  if (tally.failed > 0) clauses.push_back(failedSteps(setup, prediction, assessment.steps, tally));
+  if (!tally.failing.empty()) clauses.push_back(beyondText(tally));
   if (tally.failed == 0)
-    text += tally.open + tally.cannotTell == 0
-                ? say("; all {1} steps are within limits", {std::to_string(tally.steps)})
-                : say("; no step fails");
-  text += ".";
-  if (tally.cannotTell > 0)
-    text += say(" Of {1} more the rule cannot tell.", {std::to_string(tally.cannotTell)});
-  return text;
+    clauses.push_back(
+        tally.open + tally.cannotTell == 0
+            ? sayCount(tally.steps, "all {n} steps are within limits", "all {n} steps are within limits")
+            : say("no step fails"));
+  const std::string text = say("Fail: {1}.", {sayClauses(clauses)});
+  if (tally.cannotTell == 0) return text;
+  return text + " " +
+         sayCount(tally.cannotTell, "Of {n} more the rule cannot tell.", "Of {n} more the rule cannot tell.");
 }
 
 std::string openReason(const Tally& tally) {
   if (tally.open == tally.steps) return say("Not judged: no step has a reading that can be judged.");
-  std::string text = say("Not judged: ");
+  std::vector<std::string> clauses;
   if (tally.open > 0)
-    text += say("{1} of {2} steps are not judged; {3}",
-                {std::to_string(tally.open), std::to_string(tally.steps),
-                 (tally.cannotTell > 0 ? say("of the others none fails") : say("the others pass"))});
-  if (tally.unknown.empty()) return text + ".";
-  if (tally.open > 0) text += "; ";
-  text += say("there is a limit for {1}, which cannot be judged. ", {listed(tally.unknown, nameOf)});
-  return text + tally.unknown.front()->reason;
+    clauses.push_back(say(tally.cannotTell > 0
+                              ? sayLater("{1} of {2} steps are not judged; of the others none fails")
+                              : sayLater("{1} of {2} steps are not judged; the others pass"),
+                          {std::to_string(tally.open), std::to_string(tally.steps)}));
+  if (!tally.unknown.empty())
+    clauses.push_back(
+        say("there is a limit for {1}, which cannot be judged", {listed(tally.unknown, nameOf)}));
+  const std::string text = say("Not judged: {1}.", {sayClauses(clauses)});
+  return tally.unknown.empty() ? text : text + " " + tally.unknown.front()->reason;
 }
 
 std::string untoldReason(const Setup& setup, const Tally& tally) {
@@ -140,30 +142,39 @@ std::string untoldReason(const Setup& setup, const Tally& tally) {
   const bool isUnknown =
       tally.cannotTell == 0 && std::all_of(tally.untold.begin(), tally.untold.end(),
                                            [](const Merit* merit) { return !merit->decided->expanded; });
-  std::string whose = listed(tally.untold, nameOf);
+  const std::string whose = listed(tally.untold, nameOf);
   if (isUnknown)
     return say("Cannot tell: the uncertainty of {1} is not known, and {2} needs it; all steps pass.",
                {whose, rule});
-  if (tally.cannotTell > 0)
-    whose = say("{1} of {2} steps{3}", {std::to_string(tally.cannotTell), std::to_string(tally.steps),
-                                        (whose.empty() ? "" : say(" and of {1}", {whose}))});
-  return say("Cannot tell: the uncertainty of {1} is too large for {2}; {3}",
-             {whose, rule, (tally.cannotTell > 0 ? say("the others pass.") : say("all steps pass."))});
+  if (tally.cannotTell == 0)
+    return say("Cannot tell: the uncertainty of {1} is too large for {2}; all steps pass.", {whose, rule});
+  const std::string count = std::to_string(tally.cannotTell), all = std::to_string(tally.steps);
+  if (whose.empty())
+    return say("Cannot tell: the uncertainty of {1} of {2} steps is too large for {3}; the others pass.",
+               {count, all, rule});
+  return say(
+      "Cannot tell: the uncertainty of {1} of {2} steps and of {3} is too large for {4}; the others pass.",
+      {count, all, whose, rule});
 }
 
 std::string passReason(const Setup& setup, const CheckAssessment& assessment, const Tally& tally) {
-  std::string text = say("Pass: all {1} steps within limits", {std::to_string(tally.steps)});
-  if (setup.decision.rule != DecisionRule::Simple)
-    text += say(" by {1}", {decisionRuleName(setup.decision.rule)});
-  if (!tally.passing.empty()) text += say("; {1} within limits too", {listed(tally.passing, nameOf)});
+  std::vector<std::string> clauses;
+  clauses.push_back(setup.decision.rule == DecisionRule::Simple
+                        ? sayCount(tally.steps, "all {n} steps within limits", "all {n} steps within limits")
+                        : sayCount(tally.steps, "all {n} steps within limits by {1}",
+                                   "all {n} steps within limits by {1}",
+                                   {decisionRuleName(setup.decision.rule)}));
+  if (!tally.passing.empty())
+    clauses.push_back(say("{1} within limits too", {listed(tally.passing, nameOf)}));
   if (assessment.zeroReturn) {
     const double value = assessment.zeroReturn->base(), limit = assessment.zeroReturnLimit.base();
-    text += say("; zero returned to {1} {2}",
-                {core::shown(formatFixed(value, limit > 0 ? placesBeside(value, limit) : placesOf(value))),
-                 readingUnitText(setup.instrument)});
+    clauses.push_back(
+        say("zero returned to {1} {2}",
+            {core::shown(formatFixed(value, limit > 0 ? placesBeside(value, limit) : placesOf(value))),
+             readingUnitText(setup.instrument)}));
   }
-  return text +
-         (assessment.zeroStep ? "." : say("; no zero step was read, so readings were taken as shown."));
+  if (!assessment.zeroStep) clauses.push_back(say("no zero step was read, so readings were taken as shown"));
+  return say("Pass: {1}.", {sayClauses(clauses)});
 }
 
 }  // namespace

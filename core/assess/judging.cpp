@@ -17,19 +17,19 @@ std::string sharedRiskReason(const Decision& rule, const Decided& decided, doubl
   const std::string share =
       say("{1} % of the limit", {core::shown(formatNumber(100 * rule.greatestShare, 3))});
   if (decided.outcome == Outcome::CannotTell)
-    return say("; its U of {1} is more than {2}, too much for the risk to be shared", {expanded, share});
+    return say("its U of {1} is more than {2}, too much for the risk to be shared", {expanded, share});
   if (decided.expanded.value_or(0) <= rule.greatestShare * limit)
-    return say("; its U of {1} is at most {2}, so the risk is shared", {expanded, share});
-  return say("; its U of {1} is more than {2}, and yet it is beyond the limit with all of it",
+    return say("its U of {1} is at most {2}, so the risk is shared", {expanded, share});
+  return say("its U of {1} is more than {2}, and yet it is beyond the limit with all of it",
              {expanded, share});
 }
 
 std::string guardedReason(const Decided& decided, double limit, const Shown& shown) {
   const std::string band = shown(*decided.guardBand);
-  if (decided.outcome != Outcome::CannotTell) return say("; decided with a guard band of {1}", {band});
+  if (decided.outcome != Outcome::CannotTell) return say("decided with a guard band of {1}", {band});
   if (*decided.guardBand > limit)
-    return say("; the guard band of {1} is wider than the limit, so nothing can pass", {band});
-  return say("; closer to the limit than the guard band of {1}", {band});
+    return say("the guard band of {1} is wider than the limit, so nothing can pass", {band});
+  return say("closer to the limit than the guard band of {1}", {band});
 }
 
 }  // namespace
@@ -74,7 +74,7 @@ Verdict verdictOf(Outcome outcome) {
 
 std::string ruleReason(const Decision& rule, const Decided& decided, double limit, const Shown& shown) {
   if (rule.rule == DecisionRule::Simple) return {};
-  if (!decided.expanded) return say("; its uncertainty is not known");
+  if (!decided.expanded) return say("its uncertainty is not known");
   const std::string expanded = shown(*decided.expanded);
   switch (rule.rule) {
     case DecisionRule::Simple:
@@ -84,13 +84,12 @@ std::string ruleReason(const Decision& rule, const Decided& decided, double limi
     case DecisionRule::Guarded:
       return guardedReason(decided, limit, shown);
     case DecisionRule::Conformity:
-      return say("; within it with a probability of {1} %, {2} % is asked",
+      return say("within it with a probability of {1} %, {2} % is asked",
                  {core::shown(formatFixed(100 * *decided.probability, 1)),
                   core::shown(formatNumber(100 * rule.conformity, 4))});
     case DecisionRule::EnNumber:
-      return decided.en
-                 ? say("; E_n = {1} with U = {2}", {core::shown(formatFixed(*decided.en, 2)), expanded})
-                 : std::string();
+      return decided.en ? say("E_n = {1} with U = {2}", {core::shown(formatFixed(*decided.en, 2)), expanded})
+                        : std::string();
   }
   return {};
 }

@@ -38,7 +38,7 @@ Reading deviationUncertainty(const Check& check, const std::optional<std::size_t
 
 Verdict verdictOf(Outcome outcome);
 
-/// What the rule made of a deviation, with its numbers: "; closer to the limit than the guard band of
+/// What the rule made of a deviation, with its numbers: "closer to the limit than the guard band of
 /// 3 µm/m". Empty of simple acceptance. `shown` writes a number in the unit of the limit.
 std::string ruleReason(const Decision& rule, const Decided& decided, double limit,
                        const std::function<std::string(double)>& shown);

@@ -77,15 +77,17 @@ std::string nameOf(MeritKind kind) {
   return name;
 }
 
-/// " at +1000 µm/m (step 4)"
-std::string atStep(const MeritGround& ground, const MeritFigure& figure, MeritKind kind) {
-  if (!figure.step) return {};
-  const std::string number = say("step {1}", {std::to_string(*figure.step + 1)});
-  if (isOfZero(kind)) return say(" at {1}", {number});
+/// "2.0 µm/m", "2.0 µm/m at step 4", "2.0 µm/m at +1000 µm/m (step 4)"
+std::string denominatorAtStep(const MeritGround& ground, const MeritFigure& figure, MeritKind kind) {
+  const std::string denominator(denominatorName(kind));
+  if (!figure.step) return denominator;
+  const std::string number = std::to_string(*figure.step + 1);
+  if (isOfZero(kind)) return say("{1} at step {2}", {denominator, number});
   const double simulated =
       simulatedInUnit(ground.setup.bridge, ground.prediction.steps[*figure.step]->simulated);
-  return say(" at {1}{2} {3} ({4})", {simulated > 0 ? "+" : "", core::shown(formatNumber(simulated, 4)),
-                                      simulatedUnitText(ground.setup.bridge), number});
+  const std::string strain = (simulated > 0 ? "+" : "") + core::shown(formatNumber(simulated, 4)) + " " +
+                             simulatedUnitText(ground.setup.bridge);
+  return say("{1} at {2} (step {3})", {denominator, strain, number});
 }
 
 /// As many places as the limit warrants, else the uncertainty, else two; never more than four without a
@@ -114,13 +116,13 @@ int readingPlaces(const Merit& merit) {
 
 std::string slopesText(const Merit& merit, const MeritFigure& figure) {
   const int places = sharePlaces(merit) + 2;
-  std::string text = say("slope {1} of the positive and {2} of the negative half",
-                         {core::shown(formatFixed(figure.slopes[0], places)),
-                          core::shown(formatFixed(figure.slopes[1], places))});
-  if (merit.standard && *merit.standard > 0)
-    text += say(", standard uncertainty of the difference {1} %",
-                {core::shown(formatFixed(100 * *merit.standard, placesOf(100 * *merit.standard)))});
-  return text;
+  const std::string rising = core::shown(formatFixed(figure.slopes[0], places));
+  const std::string falling = core::shown(formatFixed(figure.slopes[1], places));
+  if (!(merit.standard && *merit.standard > 0))
+    return say("slope {1} of the positive and {2} of the negative half", {rising, falling});
+  return say(
+      "slope {1} of the positive and {2} of the negative half, standard uncertainty of the difference {3} %",
+      {rising, falling, core::shown(formatFixed(100 * *merit.standard, placesOf(100 * *merit.standard)))});
 }
 
 std::string factsOf(const MeritGround& ground, const Merit& merit, const MeritFigure& figure) {
@@ -158,9 +160,11 @@ std::string judgement(const MeritGround& ground, const Merit& merit) {
   const auto shown = [](double share) {
     return core::shown(formatFixed(100 * share, placesOf(100 * share))) + " %";
   };
-  return say("{1} the limit of {2}{3}",
-             {isWithin ? say("within") : say("beyond"), limitText(merit),
-              ruleReason(ground.setup.decision, *merit.decided, *merit.limit, shown)});
+  const std::string limit =
+      say(isWithin ? sayLater("within the limit of {1}") : sayLater("beyond the limit of {1}"),
+          {limitText(merit)});
+  const std::string rule = ruleReason(ground.setup.decision, *merit.decided, *merit.limit, shown);
+  return rule.empty() ? limit : sayClauses({limit, rule});
 }
 
 /// Decides on a figure that has a limit; in words, or why it is not judged. In the readings' unit, so that
@@ -204,8 +208,8 @@ Merit meritOf(const MeritGround& ground, MeritKind kind) {
   if (uncertainty && isKnown(kind, uncertainty->standard))
     merit.standard = uncertainty->standard / figure.denominator;
   const std::string outcome = merit.limit ? judge(ground, uncertainty, merit) : say("no limit is set");
-  merit.reason = say("{1} {2} of {3}{4}, {5}: {6}.",
-                     {nameOf(kind), shareText(merit), denominatorName(kind), atStep(ground, figure, kind),
+  merit.reason = say("{1} {2} of {3}, {4}: {5}.",
+                     {nameOf(kind), shareText(merit), denominatorAtStep(ground, figure, kind),
                       factsOf(ground, merit, figure), outcome});
   return merit;
 }

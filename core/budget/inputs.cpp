@@ -321,8 +321,8 @@ std::string uncertaintyText(const Setup& setup, Input input, const Uncertainty& 
       break;
   }
   if (uncertainty.degreesOfFreedom)
-    text += say(", {1} degrees of freedom", {shown(formatNumber(*uncertainty.degreesOfFreedom, 6))});
-  if (!uncertainty.group.empty()) text += say(", group {1}", {uncertainty.group});
+    text = say("{1}, {2} degrees of freedom", {text, shown(formatNumber(*uncertainty.degreesOfFreedom, 6))});
+  if (!uncertainty.group.empty()) text = say("{1}, group {2}", {text, uncertainty.group});
   return text;
 }
 

@@ -41,10 +41,10 @@ Result<void> requireShare(std::string where, double value, std::string_view quan
 }
 
 Result<void> requireLeak(const std::string& arm, const Leak& leak) {
-  for (const auto& [ohm, name] :
-       {std::pair{leak.across, say("leak over ")}, {leak.toStructure, say("leak to structure of ")}})
+  for (const auto& [ohm, name] : {std::pair{leak.across, say("leak over {1}", {arm})},
+                                  {leak.toStructure, say("leak to structure of {1}", {arm})}})
     if (ohm)
-      if (auto ok = requirePositive(name + arm, ohm->base(), say("the resistance")); !ok) return ok;
+      if (auto ok = requirePositive(name, ohm->base(), say("the resistance")); !ok) return ok;
   return requireShare(say("leak to structure of {1}", {arm}), leak.place, say("the place along the arm"));
 }
 

@@ -50,8 +50,10 @@ std::vector<std::string> hookupSentences(const Bridge& bridge) {
   if (hookup.signalReversed)
     sentences.emplace_back(say("The signal wires are reversed: the instrument measures S- against S+."));
   if (hookup.excitationReversed) {
-    const std::string sense = hasLead(bridge, LeadRole::SensePlus) ? say(", and the sense pair with it") : "";
-    sentences.push_back(say("The excitation is reversed: the source's plus side is on P-{1}.", {sense}));
+    sentences.push_back(
+        hasLead(bridge, LeadRole::SensePlus)
+            ? say("The excitation is reversed: the source's plus side is on P-, and the sense pair with it.")
+            : say("The excitation is reversed: the source's plus side is on P-."));
   }
   if (hookup.gaugesReversed)
     sentences.emplace_back(

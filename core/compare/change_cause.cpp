@@ -149,19 +149,20 @@ void explainZero(const ChangeGround& change, const Comparison& comparison, const
   diagnosis.result = diagnosis.tied == 1 ? DiagnosisResult::Found : DiagnosisResult::Tied;
   diagnosis.sentence = say("The steps call for no cause; the zero alone moved, by {1}. {2}",
                            {diagnosis.explanations[0].sizeText, diagnosis.explanations[0].confirm});
+  std::string others;
   for (std::size_t k = 1; k < std::min<std::size_t>(diagnosis.tied, 4); ++k) {
     const Explanation& one = diagnosis.explanations[k];
-    diagnosis.sentence += k == 1 ? say(" As much would come of: {1}, {2}", {one.title, one.sizeText})
-                                 : say("; or of: {1}, {2}", {one.title, one.sizeText});
+    const std::string text = say("{1}, {2}", {one.title, one.sizeText});
+    others = k == 1 ? text : say("{1}; or of: {2}", {others, text});
   }
-  if (diagnosis.tied > 1) diagnosis.sentence += ".";
+  if (!others.empty()) diagnosis.sentence += " " + say("As much would come of: {1}.", {others});
 }
 
 std::string scatterSentence(const ChangeGround& change, const Setup& setup) {
   const auto taken = change.takenScatter();
   if (!taken) return {};
   return say(
-      " No uncertainty of the readings is stated: each is taken as good to {1} {2}, the scatter "
+      "No uncertainty of the readings is stated: each is taken as good to {1} {2}, the scatter "
       "about the line of measured against expected.",
       {shown(formatNumber(*taken, 2)), readingUnitText(setup.instrument)});
 }
@@ -170,14 +171,12 @@ std::string scatterSentence(const ChangeGround& change, const Setup& setup) {
 std::string earlierSentence(const ChangeWay& way) {
   if (way.gone)
     return say(
-        " The readings of {1} are held against those of {2}, which are as expected: what was there is gone.",
+        "The readings of {1} are held against those of {2}, which are as expected: what was there is gone.",
         {way.before, way.after});
   if (!way.earlier) return {};
   return say(
-      " In {1} the channel was off already ({2}): what is told is the change from there, to first order "
-      "about the channel "
-      "as "
-      "entered.",
+      "In {1} the channel was off already ({2}): what is told is the change from there, to first order about "
+      "the channel as entered.",
       {way.before, way.earlier->title});
 }
 
@@ -192,10 +191,10 @@ std::string zeroSentence(const Setup& setup, const Diagnosis& diagnosis, const C
                     seen = shown(formatNumber(comparison.zero->value, 3));
   if (!change.tellingZero())
     return say(
-        " It would move the zero by {1} {2}; it shows next to nothing, so that it was zeroed anew or this is "
+        "It would move the zero by {1} {2}; it shows next to nothing, so that it was zeroed anew or this is "
         "not the cause.",
         {expected, unit});
-  return say(" It would move the zero by {1} {2}; it moved by {3} {2}.", {expected, unit, seen});
+  return say("It would move the zero by {1} {2}; it moved by {3} {2}.", {expected, unit, seen});
 }
 
 class Finding {
@@ -245,8 +244,9 @@ class Finding {
                            Diagnosis& diagnosis) {
     const Setup& setup = change.ground().setup;
     for (Explanation& explanation : diagnosis.explanations) describeChange(setup, way, explanation);
-    diagnosis.sentence = sentenceOf(setup, diagnosis) + zeroSentence(setup, diagnosis, change, held) +
-                         earlierSentence(way) + scatterSentence(change, setup);
+    diagnosis.sentence =
+        sayInTurn({sentenceOf(setup, diagnosis), zeroSentence(setup, diagnosis, change, held),
+                   earlierSentence(way), scatterSentence(change, setup)});
   }
 
   const Channel& m_channel;

@@ -127,7 +127,7 @@ std::optional<DataBetween> withoutCause(const BetweenBasis& basis) {
             "went.",
             {basis.way.before, basis.way.after, shareText(reach(gain))});
   if (basis.comparison.zero)
-    data.sentence += say(" The zero is the same within {1}.", {offsetText(basis, data.greatestOffset)});
+    data.sentence += " " + say("The zero is the same within {1}.", {offsetText(basis, data.greatestOffset)});
   return data;
 }
 
@@ -207,19 +207,23 @@ const Explanation& feltCause(const Diagnosis& diagnosis) {
 std::string causeSentence(const BetweenBasis& basis, const DataBetween& data) {
   const Explanation& first = basis.diagnosis.explanations.front();
   const Explanation& felt = feltCause(basis.diagnosis);
-  std::string text;
-  if (&felt != &first) text = say("If \"{1}\" is the cause, data do not feel it. ", {first.title});
-  text +=
+  std::vector<std::string> sentences;
+  if (&felt != &first)
+    sentences.push_back(say("If \"{1}\" is the cause, data do not feel it.", {first.title}));
+  std::string text =
       say("If \"{1}\" is the cause: factor {2} at {3}, {4} at {5}. Uncorrected {6} is off by {7} at most, "
           "whenever in between it came",
           {felt.title, factorText(data.before), basis.way.before, factorText(data.after), basis.way.after,
            measurand(basis), shareText(data.greatestShare)});
   if (data.greatestOffset > 0)
-    text += say(", and by {1} besides where the zero was not taken anew",
-                {offsetText(basis, data.greatestOffset)});
-  text += basis.diagnosis.tied > 1 ? say("; the worst of the causes that cannot be told apart counts. ")
-                                   : std::string(". ");
-  return say("{1}{2} {3}", {text, courseOf(felt.fault.kind), caution()});
+    text = say("{1}, and by {2} besides where the zero was not taken anew",
+               {text, offsetText(basis, data.greatestOffset)});
+  if (basis.diagnosis.tied > 1)
+    text = sayClauses({text, say("the worst of the causes that cannot be told apart counts")});
+  sentences.push_back(text + ".");
+  sentences.push_back(courseOf(felt.fault.kind));
+  sentences.push_back(caution());
+  return sayInTurn(sentences);
 }
 
 }  // namespace

@@ -12,7 +12,7 @@ namespace {
 std::string endName(const Bridge& bridge, Node node, bool ofArticle) {
   for (const Wire& wire : ofArticle ? wiresOf(bridge) : templateOf(bridge.type).wires)
     if (pointOf(bridge, wire.from) == pointOf(bridge, node))
-      return (ofArticle ? say("lead ") : say("terminal ")) + std::string(leadName(wire.role));
+      return say(ofArticle ? sayLater("lead {1}") : sayLater("terminal {1}"), {leadName(wire.role)});
   return say("terminal {1}", {nodeName(pointOf(bridge, node))});
 }
 

@@ -49,11 +49,12 @@ std::optional<double> usualSetting(const Setting& setting, std::span<const doubl
 /// "gauge factor 2.00 set where 2.07 belongs"; without a usual value that fits: "gauge factor 2.12 ± 0.01 set
 /// where 2.07 belongs".
 std::string settingText(const Setting& setting, std::span<const double> usual) {
-  const std::string belongs = say(" set where {1} belongs", {shown(setting.entered, setting)});
-  if (const auto value = usualSetting(setting, usual))
-    return setting.name + " " + shown(*value, setting) + belongs;
+  const auto text = [&](const std::string& set) {
+    return say("{1} {2} set where {3} belongs", {setting.name, set, shown(setting.entered, setting)});
+  };
+  if (const auto value = usualSetting(setting, usual)) return text(shown(*value, setting));
   const std::string acting = withStandard(setting.acting, setting.standard);
-  return setting.name + " " + acting + (setting.unit.empty() ? "" : " " + setting.unit) + belongs;
+  return text(setting.unit.empty() ? acting : acting + " " + setting.unit);
 }
 
 /// Standard uncertainty of a setting that follows the scale k as c k, or as c / k.

@@ -32,8 +32,8 @@ std::string scaleWords(const Size& size) {
   if (!small)
     return say("readings are {1} times what they should be", {withStandard(size.value, size.standard)});
   const Size away = size.less(1).magnitude();
-  return say("readings are {1}{2}", {percentWithStandard(away.value, away.standard, false),
-                                     (size.value > 1 ? say(" too large") : say(" too small"))});
+  return say(size.value > 1 ? sayLater("readings are {1} too large") : sayLater("readings are {1} too small"),
+             {percentWithStandard(away.value, away.standard, false)});
 }
 
 std::string fixedFactorWords(double factor) {
@@ -61,17 +61,19 @@ bool leadsAlike(const Bridge& bridge) {
 /// "each lead 0.85 ± 0.05 Ω more than entered, 12.3 ± 0.7 m of 0.25 mm² copper"
 std::string leadsWords(const Setup& setup, const Size& size) {
   const Size away = size.magnitude();
-  std::string text = (leadsAlike(setup.bridge) ? say("each lead ") : say("the leads on average ")) +
-                     ohmWithStandard(away.value, away.standard) +
-                     (size.value < 0 ? say(" less than entered") : say(" more than entered"));
-  if (auto wire = commonWire(setup.bridge)) {
-    wire->length = Length(1);
-    const Size length = away.times(1 / resistanceOf(*wire).base());
-    text +=
-        say(", {1} m of {2} copper", {withStandard(length.value, length.standard),
-                                      shown(formatQuantity(wire->section.base(), UnitFamily::Area, {}, 3))});
-  }
-  return text;
+  const bool isLess = size.value < 0;
+  const std::string text = say(leadsAlike(setup.bridge) ? isLess ? sayLater("each lead {1} less than entered")
+                                                                 : sayLater("each lead {1} more than entered")
+                               : isLess ? sayLater("the leads on average {1} less than entered")
+                                        : sayLater("the leads on average {1} more than entered"),
+                               {ohmWithStandard(away.value, away.standard)});
+  auto wire = commonWire(setup.bridge);
+  if (!wire) return text;
+  wire->length = Length(1);
+  const Size length = away.times(1 / resistanceOf(*wire).base());
+  return say("{1}, {2} m of {3} copper",
+             {text, withStandard(length.value, length.standard),
+              shown(formatQuantity(wire->section.base(), UnitFamily::Area, {}, 3))});
 }
 
 /// "165.9 ± 0.1 kΩ where 164.994 kΩ is stated, +0.55 %"
@@ -87,19 +89,20 @@ std::string valueWords(Resistance stated, const Size& size) {
 /// "118 ± 9 kΩ over gauge 1"; of a conductance that is hardly known the limits that one standard uncertainty
 /// leaves.
 std::string leakWords(const Setup& setup, std::size_t arm, const Size& conductance) {
-  const std::string over = say(" over {1}", {armWords(setup.bridge, arm)});
+  const std::string over = armWords(setup.bridge, arm);
   const double g = conductance.value, u = conductance.standard.value_or(0);
-  if (!(g > 0)) return say("less leak{1} than entered", {over});
+  if (!(g > 0)) return say("less leak over {1} than entered", {over});
   const auto ohm = [](double resistance, const std::optional<double>& standard = {}) {
     return ohmWithStandard(resistance, standard);
   };
   if (u <= 0.3 * g)
-    return ohm(1 / g, conductance.standard ? std::optional(u / (g * g)) : std::nullopt) + over;
+    return say("{1} over {2}",
+               {ohm(1 / g, conductance.standard ? std::optional(u / (g * g)) : std::nullopt), over});
   const auto roughly = [](double resistance) {
     return shown(formatQuantity(resistance, UnitFamily::Resistance, {}, 2));
   };
-  if (u < g) return say("between {1} and {2}{3}", {roughly(1 / (g + u)), roughly(1 / (g - u)), over});
-  return say("at least {1}{2}", {roughly(1 / (g + u)), over});
+  if (u < g) return say("between {1} and {2} over {3}", {roughly(1 / (g + u)), roughly(1 / (g - u)), over});
+  return say("at least {1} over {2}", {roughly(1 / (g + u)), over});
 }
 
 std::string driftWords(const Setup& setup, const Size& size) {
@@ -114,20 +117,21 @@ std::string driftWords(const Setup& setup, const Size& size) {
 std::string clippingWords(const Setup& setup, const Fault& fault, const Size& size) {
   const std::string at = inReadings(setup, size.magnitude());
   if (fault.index == 0) return say("at {1}, both signs", {at});
-  return std::string(fault.index == 1 ? "at +" : "at -") + at;
+  return say(fault.index == 1 ? sayLater("at +{1}") : sayLater("at -{1}"), {at});
 }
 
 std::string ofReadings(const Setup& setup, const Fault& fault, const Size& size) {
   const std::string away = inReadings(setup, size.magnitude());
   switch (fault.kind) {
     case CauseKind::ZeroShift:
-      return say("{1}{2} from then on", {away, (size.value < 0 ? say(" lower") : say(" higher"))});
+      return say(size.value < 0 ? sayLater("{1} lower from then on") : sayLater("{1} higher from then on"),
+                 {away});
     case CauseKind::Drift:
       return driftWords(setup, size);
     case CauseKind::Clipping:
       return clippingWords(setup, fault, size);
     case CauseKind::StrayReading:
-      return away + (size.value < 0 ? say(" too low") : say(" too high"));
+      return say(size.value < 0 ? sayLater("{1} too low") : sayLater("{1} too high"), {away});
     default:
       return {};
   }

@@ -27,12 +27,15 @@ std::string resistorsWords(const Setup& setup, const Fault& fault) {
 
 std::string stepsTitle(const Setup& setup, const Fault& fault) {
   const bool next = fault.other == fault.index + 1;
-  return say("Steps {1} and {2}{3}{4}",
-             {std::to_string(fault.index + 1), std::to_string(fault.other + 1),
-              (next ? say(" taken in the wrong order") : say(" taken for one another")),
-              (setup.sequence[fault.index].closed.empty() || setup.sequence[fault.other].closed.empty()
-                   ? say(", one of them a zero")
-                   : "")});
+  const bool zero = setup.sequence[fault.index].closed.empty() || setup.sequence[fault.other].closed.empty();
+  const std::string one = std::to_string(fault.index + 1), other = std::to_string(fault.other + 1);
+  if (zero)
+    return say(next ? sayLater("Steps {1} and {2} taken in the wrong order, one of them a zero")
+                    : sayLater("Steps {1} and {2} taken for one another, one of them a zero"),
+               {one, other});
+  return say(next ? sayLater("Steps {1} and {2} taken in the wrong order")
+                  : sayLater("Steps {1} and {2} taken for one another"),
+             {one, other});
 }
 
 std::string clippingTitle(const Fault& fault) {

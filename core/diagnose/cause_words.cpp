@@ -80,7 +80,9 @@ std::string armWords(const Bridge& bridge, std::size_t arm) {
   const BridgeTemplate& shape = templateOf(bridge.type);
   if (isTransducer(bridge)) return say("arm {1}", {number});
   if (shape.shares[arm].active()) return say("gauge {1}", {number});
-  return (shape.atArticle[arm] ? say("dummy gauge in arm ") : say("completion resistor of arm ")) + number;
+  return say(
+      shape.atArticle[arm] ? sayLater("dummy gauge in arm {1}") : sayLater("completion resistor of arm {1}"),
+      {number});
 }
 
 std::string stepWords(const Setup& setup, std::size_t step) {

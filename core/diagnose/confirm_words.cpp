@@ -13,9 +13,6 @@
 namespace core {
 namespace {
 
-constexpr std::string_view unplugged =
-    sayLater("With the excitation off and the cable unplugged at the instrument, ");
-
 /// Both in one unit, to the digits that show their difference: "352.96 Ω", "354.00 Ω".
 std::pair<std::string, std::string> ohmPair(Resistance one, Resistance other) {
   const double greatest = std::max(std::abs(one.base()), std::abs(other.base()));
@@ -35,11 +32,13 @@ std::string expectedWords(Resistance ifCause, Resistance entered) {
 
 /// Measures between two places of the cable or the instrument, with what is to be seen there.
 std::string ohmWords(const Setup& setup, const Fault& fault, const OhmPlaces& places, bool ofArticle) {
-  const std::string measure = say(unplugged) + std::string(say("measure from ")) + places.words;
   const auto entered = resistanceAtPlug(setup.bridge, places, ofArticle);
   const auto ifCause = resistanceAtPlug(withFault(setup, fault).bridge, places, ofArticle);
-  if (!entered || !ifCause) return measure + ".";
-  return measure + ": " + expectedWords(*ifCause, *entered) + ".";
+  if (!entered || !ifCause)
+    return say("With the excitation off and the cable unplugged at the instrument, measure from {1}.",
+               {places.words});
+  return say("With the excitation off and the cable unplugged at the instrument, measure from {1}: {2}.",
+             {places.words, expectedWords(*ifCause, *entered)});
 }
 
 std::string armMeasurement(const Setup& setup, const Fault& fault) {
@@ -122,10 +121,12 @@ std::string senseMeasurement(const Setup& setup) {
                formatFixed((leadResistance(bridge, excitation) + leadResistance(bridge, sense)).base(), 2)) +
            " Ω";
   };
-  return say("{1}{2}{3} and {4} as entered, an open loop is the cause.",
-             {say(unplugged), say("measure from lead P+ to lead sense+ and from lead P- to lead sense-: "),
-              loop(LeadRole::ExcitationPlus, LeadRole::SensePlus),
-              loop(LeadRole::ExcitationMinus, LeadRole::SenseMinus)});
+  return say(
+      "With the excitation off and the cable unplugged at the instrument, measure from lead P+ to lead "
+      "sense+ "
+      "and from lead P- to lead sense-: {1} and {2} as entered, an open loop is the cause.",
+      {loop(LeadRole::ExcitationPlus, LeadRole::SensePlus),
+       loop(LeadRole::ExcitationMinus, LeadRole::SenseMinus)});
 }
 
 std::string orderMeasurement(const Setup& setup, const Fault& fault) {

@@ -95,7 +95,7 @@ bool isLegitimate(CauseKind kind) {
 }
 
 constexpr std::string_view decides =
-    sayLater(" The responsible person decides, and the report states the correction.");
+    sayLater("The responsible person decides, and the report states the correction.");
 
 /// Under which condition data may be corrected.
 std::string condition(CauseKind kind) {
@@ -219,7 +219,8 @@ Correction correctionOf(const DiagnosisGround& ground, const Budget& budget, con
   const Fault& fault = refit.fault;
   Correction correction;
   correction.legitimate = isLegitimate(fault.kind);
-  correction.reason = correction.legitimate ? condition(fault.kind) + say(decides) : refusal(fault.kind);
+  correction.reason =
+      correction.legitimate ? condition(fault.kind) + " " + say(decides) : refusal(fault.kind);
   if (isOfCheckAlone(fault.kind)) return correction;
   const auto ratio = strainSensitivityRatio(ground.setup, fault);
   if (!ratio) {

@@ -13,9 +13,8 @@ namespace {
 constexpr std::size_t mostNamed = 4;
 
 std::string chiSquareText(double chiSquare, int degreesOfFreedom) {
-  return say("{1} with {2}{3}",
-             {shown(formatNumber(chiSquare, 3)), std::to_string(degreesOfFreedom),
-              (degreesOfFreedom == 1 ? say(" degree of freedom") : say(" degrees of freedom"))});
+  return sayCount(static_cast<std::size_t>(degreesOfFreedom), "{1} with {n} degree of freedom",
+                  "{1} with {n} degrees of freedom", {shown(formatNumber(chiSquare, 3))});
 }
 
 std::string probabilityText(double probability) {
@@ -23,9 +22,9 @@ std::string probabilityText(double probability) {
 }
 
 std::string healthyChiSquare(const Diagnosis& diagnosis) {
-  std::string text = say("chi-square {1}", {chiSquareText(diagnosis.chiSquare, diagnosis.degreesOfFreedom)});
-  if (diagnosis.probability) text += say(", probability {1}", {probabilityText(*diagnosis.probability)});
-  return text;
+  const std::string text = chiSquareText(diagnosis.chiSquare, diagnosis.degreesOfFreedom);
+  if (!diagnosis.probability) return say("chi-square {1}", {text});
+  return say("chi-square {1}, probability {2}", {text, probabilityText(*diagnosis.probability)});
 }
 
 /// "Leads longer than entered: each lead 0.85 ± 0.05 Ω more than entered"
@@ -45,19 +44,22 @@ std::string leftText(const Diagnosis& diagnosis, const Explanation& explanation)
 std::string healthySentence(const Diagnosis& diagnosis) {
   std::string text = say("Nothing calls for a cause: {1}.", {healthyChiSquare(diagnosis)});
   if (!diagnosis.explanations.empty())
-    text += say(" Nearest to one would be: {1}; chance alone makes as much of it in some healthy checks.",
-                {causeText(diagnosis.explanations.front())});
+    text +=
+        " " + say("Nearest to one would be: {1}; chance alone makes as much of it in some healthy checks.",
+                  {causeText(diagnosis.explanations.front())});
   return text;
 }
 
 std::string foundSentence(const Diagnosis& diagnosis) {
   const Explanation& first = diagnosis.explanations.front();
-  return say(
-      "Suspected cause: {1}. It explains {2} % of chi-square {3} and {4}{5}. A suspicion until a measurement "
-      "confirms it: {6}",
-      {causeText(first), shown(formatNumber(100 * first.explained, 3)),
-       shown(formatNumber(diagnosis.chiSquare, 3)), leftText(diagnosis, first),
-       (first.fitProbability < 0.001 ? say(", more than the uncertainties explain") : ""), first.confirm});
+  const std::string explains =
+      say(first.fitProbability < 0.001
+              ? sayLater("It explains {1} % of chi-square {2} and {3}, more than the uncertainties explain.")
+              : sayLater("It explains {1} % of chi-square {2} and {3}."),
+          {shown(formatNumber(100 * first.explained, 3)), shown(formatNumber(diagnosis.chiSquare, 3)),
+           leftText(diagnosis, first)});
+  return say("Suspected cause: {1}. {2} A suspicion until a measurement confirms it: {3}",
+             {causeText(first), explains, first.confirm});
 }
 
 std::string separationText(double separation) {
@@ -80,21 +82,24 @@ std::string tellingText(const Diagnosis& diagnosis) {
 
 std::string tiedSentence(const Diagnosis& diagnosis) {
   const std::size_t named = std::min(diagnosis.tied, mostNamed);
-  std::string text = say("Suspected causes that this plan cannot tell apart: ");
-  for (std::size_t k = 0; k < named; ++k)
-    text += (k == 0 ? "" : say("; or ")) + causeText(diagnosis.explanations[k]);
-  if (diagnosis.tied > named) text += say("; or {1} more", {std::to_string(diagnosis.tied - named)});
-  return say("{1}. {2} Until then each is a suspicion.", {text, tellingText(diagnosis)});
+  std::string text = causeText(diagnosis.explanations.front());
+  for (std::size_t k = 1; k < named; ++k)
+    text = say("{1}; or {2}", {text, causeText(diagnosis.explanations[k])});
+  if (diagnosis.tied > named)
+    text = sayCount(diagnosis.tied - named, "{1}; or {n} more", "{1}; or {n} more", {text});
+  return say("Suspected causes that this plan cannot tell apart: {1}. {2} Until then each is a suspicion.",
+             {text, tellingText(diagnosis)});
 }
 
 std::string nothingFitsSentence(const Diagnosis& diagnosis) {
-  std::string text =
-      say("No single cause explains the readings: {1} if nothing is wrong", {healthyChiSquare(diagnosis)});
+  std::vector<std::string> clauses{
+      say("No single cause explains the readings: {1} if nothing is wrong", {healthyChiSquare(diagnosis)})};
   if (!diagnosis.explanations.empty()) {
     const Explanation& best = diagnosis.explanations.front();
-    text += say("; the best one, {1}, {2}", {causeText(best), leftText(diagnosis, best)});
+    clauses.push_back(say("the best one, {1}, {2}", {causeText(best), leftText(diagnosis, best)}));
   }
-  return say("{1}. More than one thing may be wrong, or a reading is of another step.", {text});
+  return say("{1}. More than one thing may be wrong, or a reading is of another step.",
+             {sayClauses(clauses)});
 }
 
 std::string ofResult(const Diagnosis& diagnosis) {
@@ -120,10 +125,10 @@ std::string ofResult(const Diagnosis& diagnosis) {
 std::string sentenceOf(const Setup& setup, const Diagnosis& diagnosis) {
   std::string text = ofResult(diagnosis);
   if (diagnosis.takenDigit)
-    text +=
-        say(" No uncertainty of the readings is stated: each is taken as good to {1} {2}, one unit of its "
-            "last digit.",
-            {shown(formatNumber(*diagnosis.takenDigit, 2)), readingUnitText(setup.instrument)});
+    text += " " +
+            say("No uncertainty of the readings is stated: each is taken as good to {1} {2}, one unit of its "
+                "last digit.",
+                {shown(formatNumber(*diagnosis.takenDigit, 2)), readingUnitText(setup.instrument)});
   return text;
 }
 

@@ -91,7 +91,8 @@ class Collector {
     if (closed.empty() || planned == steps.end()) return text;
     const auto step = static_cast<std::size_t>(planned - steps.begin());
     const bool isRead = step < m_check.readings.size() && m_check.readings[step];
-    return stepWords(m_plan, step) + (isRead ? say(" once more") : say(", which has no reading"));
+    return say(isRead ? sayLater("{1} once more") : sayLater("{1}, which has no reading"),
+               {stepWords(m_plan, step)});
   }
 
   void add(const std::string& text, std::vector<std::size_t> closed) {

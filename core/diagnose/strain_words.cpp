@@ -33,12 +33,13 @@ std::string scaleWords(const std::string& measurand, const Correction& correctio
   return say("{1} reads {2} % {3}", {measurand, percent, (away > 0 ? say("high") : say("low"))});
 }
 
-/// ", and the zero moves by -742 µm/m"
-std::string zeroWords(const Setup& setup, const Fault& fault) {
+/// "strain reads 3 % high, and the zero moves by -742 µm/m"
+std::string withZeroWords(const std::string& scale, const Setup& setup, const Fault& fault) {
   const auto move = zeroMove(setup, fault);
-  if (!move || *move == 0) return {};
-  return say(", and the zero moves by {1}{2} {3}",
-             {*move > 0 ? "+" : "", core::shown(formatNumber(*move, 3)), readingUnitText(setup.instrument)});
+  if (!move || *move == 0) return scale;
+  return say(
+      "{1}, and the zero moves by {2}{3} {4}",
+      {scale, *move > 0 ? "+" : "", core::shown(formatNumber(*move, 3)), readingUnitText(setup.instrument)});
 }
 
 std::string driftWords(const Setup& setup, const std::string& measurand, const Fault& fault) {
@@ -61,17 +62,22 @@ std::string strainWords(const Setup& setup, const Fault& fault, const std::optio
                {isTransducer(setup.bridge) ? say("load") : say("strain")});
   switch (fault.kind) {
     case CauseKind::ArmValue:
-      return say("{1}{2}, if the gauge's change of resistance by strain stays as it was.",
-                 {scaleWords(measurand, correction), zeroWords(setup, fault)});
+      return say("{1}, if the gauge's change of resistance by strain stays as it was.",
+                 {withZeroWords(scaleWords(measurand, correction), setup, fault)});
     case CauseKind::LeadContact:
     case CauseKind::Leak:
     case CauseKind::CompletionValue:
-      return scaleWords(measurand, correction) + zeroWords(setup, fault) + ".";
+      return withZeroWords(scaleWords(measurand, correction), setup, fault) + ".";
     case CauseKind::ZeroShift:
       return say(
-          "{1} recorded after the shift and before the next zeroing reads {2} {3}{4}; its scale is right.",
-          {measurand, withStandard(std::abs(fault.size), standard), unit,
-           (fault.size < 0 ? say(" low") : say(" high"))});
+          fault.size < 0
+              ? sayLater("{1} recorded after the shift and before the next zeroing reads {2} {3} low; its "
+                         "scale is "
+                         "right.")
+              : sayLater(
+                    "{1} recorded after the shift and before the next zeroing reads {2} {3} high; its scale "
+                    "is right."),
+          {measurand, withStandard(std::abs(fault.size), standard), unit});
     case CauseKind::Drift:
       return driftWords(setup, measurand, fault);
     case CauseKind::Clipping:

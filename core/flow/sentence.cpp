@@ -22,17 +22,12 @@ constexpr double slight = 0.02;
 /// Potentials carry some 1e-16 of the excitation; a difference of two is nothing below this share of it.
 constexpr double rounding = 1e-13;
 
-std::string listed(const Words& words) {
-  std::string text;
-  for (std::size_t k = 0; k < words.size(); ++k)
-    text += (k == 0 ? "" : k + 1 < words.size() ? ", " : say(" and ")) + words[k];
-  return text;
-}
+std::string listed(const Words& words) { return sayAll(words); }
 
 std::string leadsText(const std::vector<LeadRole>& leads) {
   Words names;
   for (const LeadRole lead : leads) names.emplace_back(leadName(lead));
-  return (names.size() == 1 ? say("lead ") : say("leads ")) + listed(names);
+  return sayCount(names.size(), "lead {1}", "leads {1}", {listed(names)});
 }
 
 /// "from 350 Ω to 349.3 Ω", with as many digits as their difference needs to be seen.
@@ -94,19 +89,19 @@ class Causes {
       leads.insert(leads.end(), place.leads.begin(), place.leads.end());
     }
     if (names.empty()) return {};
-    const bool one = names.size() == 1;
     const double ratio = m_movement.armRatio[arm], own = armResistance(arm);
     const std::string number = std::to_string(arm + 1);
     if (ratio == 1)
-      return say("{1}{2} over arm {3} without voltage",
-                 {listed(names), (one ? say(" lies") : say(" lie")), number});
-    std::string text = listed(names) + (one ? say(" lowers arm ") : say(" together lower arm ")) + number +
-                       " " + fromTo(own, ratio * own, " Ω");
+      return sayCount(names.size(), "{1} lies over arm {2} without voltage",
+                      "{1} lie over arm {2} without voltage", {listed(names), number});
+    const std::string text =
+        sayCount(names.size(), "{1} lowers arm {2} {3}", "{1} together lower arm {2} {3}",
+                 {listed(names), number, fromTo(own, ratio * own, " Ω")});
     std::sort(leads.begin(), leads.end());
     leads.erase(std::unique(leads.begin(), leads.end()), leads.end());
-    if (!leads.empty())
-      text += say(", with {1} inside {2} loop", {leadsText(leads), (one ? say("its") : say("their"))});
-    return text;
+    if (leads.empty()) return text;
+    return sayCount(names.size(), "{1}, with {2} inside its loop", "{1}, with {2} inside their loop",
+                    {text, leadsText(leads)});
   }
 
   /// With the leak that lies over it.
@@ -128,10 +123,11 @@ class Causes {
 
   std::string overOutput(const Closed& closed) const {
     const auto& [minus, plus] = m_movement.halves;
-    const std::string text = say("{1} lies between the signal corners", {nameOf(*closed.shunt)});
     const double apart = std::abs(plus.before - minus.before);
-    return text +
-           (apart > rounding ? say(" and draws them together") : say(", which have the same potential"));
+    return say(apart > rounding
+                   ? sayLater("{1} lies between the signal corners and draws them together")
+                   : sayLater("{1} lies between the signal corners, which have the same potential"),
+               {nameOf(*closed.shunt)});
   }
 
   std::string overLeads(const Closed& closed) const {
@@ -171,8 +167,7 @@ Words circumstances(const Bridge& bridge) {
   for (const std::size_t arm : {0, 1, 2, 3})
     if (bridge.leaks[arm].across || bridge.leaks[arm].toStructure) leaking.push_back(std::to_string(arm + 1));
   if (!leaking.empty())
-    words.push_back(
-        say("{1}{2} leaking", {(leaking.size() == 1 ? say("arm ") : say("arms ")), listed(leaking)}));
+    words.push_back(sayCount(leaking.size(), "arm {1} leaking", "arms {1} leaking", {listed(leaking)}));
   return words;
 }
 
@@ -197,9 +192,9 @@ std::string terminalsText(const Movement& movement) {
   if (std::abs(less.volts) > std::abs(more.volts) * (1 + unseen)) std::swap(more, less);
   const double share = less.volts / more.volts;
   if (std::abs(share - 1) < unseen)
-    return say("{1} and {2}{3}{4}",
-               {more.name, less.name, (more.volts > 0 ? say(" both rise by ") : say(" both fall by ")),
-                voltText(more.volts)});
+    return say(
+        more.volts > 0 ? sayLater("{1} and {2} both rise by {3}") : sayLater("{1} and {2} both fall by {3}"),
+        {more.name, less.name, voltText(more.volts)});
   const std::string text = say("{1} {2} by {3}", {more.name, more.verb(), voltText(more.volts)});
   if (std::abs(share) < unseen) return say("{1} while {2} stays", {text, less.name});
   if (std::abs(share) < slight)
@@ -210,25 +205,25 @@ std::string terminalsText(const Movement& movement) {
 }
 
 std::string outputText(const Bridge& bridge, const Movement& movement) {
-  const std::string name =
-      bridge.hookup.signalReversed ? say("the output S- - S+ ") : say("the output S+ - S- ");
-  if (movement.polarity == Polarity::None) return say("{1}does not change", {name});
+  const std::string name = bridge.hookup.signalReversed ? "S- - S+" : "S+ - S-";
+  if (movement.polarity == Polarity::None) return say("the output {1} does not change", {name});
   const double change = movement.change.base();
-  return name + (change > 0 ? say("rises by ") : say("falls by ")) +
-         core::shown(formatNumber(1e3 * std::abs(change), 4)) + " mV/V, " +
-         std::string(polarityWord(movement.polarity));
+  return say(change > 0 ? sayLater("the output {1} rises by {2} mV/V, {3}")
+                        : sayLater("the output {1} falls by {2} mV/V, {3}"),
+             {name, core::shown(formatNumber(1e3 * std::abs(change), 4)), polarityWord(movement.polarity)});
 }
 
-/// "which simulates compression of gauge 1, -1000 µm/m"; empty where nothing is simulated.
-std::string strainText(const Bridge& bridge, const Movement& movement) {
-  if (movement.polarity == Polarity::None || !movement.simulated) return {};
+/// `output`, and what strain or load that simulates where it simulates one: "..., which simulates compression
+/// of gauge 1, -1000 µm/m".
+std::string withStrainText(const std::string& output, const Bridge& bridge, const Movement& movement) {
+  if (movement.polarity == Polarity::None || !movement.simulated) return output;
   const std::string amount = core::shown(formatNumber(simulatedInUnit(bridge, *movement.simulated), 4)) +
                              " " + simulatedUnitText(bridge);
-  if (isTransducer(bridge)) return say(", which simulates a load of {1}", {amount});
+  if (isTransducer(bridge)) return say("{1}, which simulates a load of {2}", {output, amount});
   const std::string way = *movement.simulated < 0 ? say("compression") : say("tension");
   if (bridge.hookup.gaugesReversed)
-    return say(", which simulates {1}, {2}, the gauges being reversed", {way, amount});
-  return say(", which simulates {1} of gauge 1, {2}", {way, amount});
+    return say("{1}, which simulates {2}, {3}, the gauges being reversed", {output, way, amount});
+  return say("{1}, which simulates {2} of gauge 1, {3}", {output, way, amount});
 }
 
 std::string sentenceFrom(std::string text) {
@@ -244,11 +239,11 @@ std::string sentenceOf(const Setup& setup, std::size_t step, const Movement& mov
   if (step >= setup.sequence.size() || setup.sequence[step].closed.empty())
     return say("No shunt is closed, so nothing moves.");
   const Words around = circumstances(setup.bridge);
-  const std::string text =
-      say("{1}{2}, so {3}: {4}{5}", {(around.empty() ? "" : say("With {1}, ", {listed(around)})),
-                                     listed(Causes(setup, step, movement).texts()), terminalsText(movement),
-                                     outputText(setup.bridge, movement), strainText(setup.bridge, movement)});
-  return sentenceFrom(text);
+  const std::string causes = listed(Causes(setup, step, movement).texts());
+  const std::string output = withStrainText(outputText(setup.bridge, movement), setup.bridge, movement);
+  if (around.empty()) return sentenceFrom(say("{1}, so {2}: {3}", {causes, terminalsText(movement), output}));
+  return sentenceFrom(
+      say("With {1}, {2}, so {3}: {4}", {listed(around), causes, terminalsText(movement), output}));
 }
 
 }  // namespace core

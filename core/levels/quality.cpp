@@ -38,8 +38,7 @@ LevelQuality grade(double value, double fair, double poor) {
 /// the noise being normal.
 Finding fewSamples(const Level& level) {
   const auto samples = static_cast<double>(level.samples);
-  const std::string noun = level.samples == 1 ? say(" sample") : say(" samples");
-  return {grade(-samples, -20, -5), say("only {1}{2}", {figure(samples), noun})};
+  return {grade(-samples, -20, -5), sayCount(level.samples, "only {n} sample", "only {n} samples")};
 }
 
 /// Gaps of a tenth are usual in logged data; with more than half missing the rest may not stand for it.

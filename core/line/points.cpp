@@ -55,7 +55,8 @@ std::optional<Error> faultOfUncertainties(std::span<const double> uncertainties,
     if (u == 0)
       return Error{where, say("{1} is zero, which would give the point infinite weight", {of}),
                    say("State an uncertainty above zero, or leave the column out when none are known")};
-    return Error{where, of + (u < 0 ? say(" is negative") : say(" is not a finite number")),
+    return Error{where,
+                 say(u < 0 ? sayLater("{1} is negative") : sayLater("{1} is not a finite number"), {of}),
                  say("Correct the uncertainty or leave the point out")};
   }
   return std::nullopt;

@@ -23,9 +23,11 @@ std::string overdueSentence(const Setup& setup, Date day) {
   std::string list;
   for (const std::size_t index : overdueShunts(setup, day)) {
     const Shunt& shunt = setup.shunts[index];
-    list += (list.empty() ? "" : ", ") + resistorName(shunt) + " (";
-    if (!shunt.part.id.empty()) list += say("shunt {1}, ", {shunt.name});
-    list += say("due {1})", {shown(*shunt.part.due)});
+    const std::string resistor = resistorName(shunt), due = shown(*shunt.part.due);
+    const std::string text = shunt.part.id.empty()
+                                 ? say("{1} (due {2})", {resistor, due})
+                                 : say("{1} (shunt {2}, due {3})", {resistor, shunt.name, due});
+    list = list.empty() ? text : say("{1}, {2}", {list, text});
   }
   return list.empty() ? list : say("Overdue for calibration on {1}: {2}.", {shown(day), list});
 }

@@ -60,12 +60,9 @@ Ways waysFrom(Node start, const std::vector<Link>& links) {
 }
 
 std::string listOf(const std::vector<LeadRole>& leads) {
-  std::string words = leads.size() > 1 ? say("leads ") : say("lead ");
-  for (std::size_t k = 0; k < leads.size(); ++k) {
-    if (k > 0) words += k + 1 == leads.size() ? say(" and ") : ", ";
-    words += leadName(leads[k]);
-  }
-  return words;
+  std::vector<std::string> names;
+  for (const LeadRole lead : leads) names.emplace_back(leadName(lead));
+  return sayCount(names.size(), "lead {1}", "leads {1}", {sayAll(names)});
 }
 
 bool isTerminal(Node point) { return point < Node::SensePlus; }

@@ -83,8 +83,10 @@ std::optional<Question> forWantedSign(Dice& dice, Difficulty difficulty) {
   for (std::size_t k = 0; k < tried.size(); ++k)
     if (k != right && (tried[k].change.base() > 0) == rises) return std::nullopt;
   Question question = questionFor(bare, tried, right);
-  question.text = say("A shunt of {1} is to make the output {2}At which of these places does it do so?",
-                      {ohmText(resistor), (rises ? say("rise. ") : say("fall. "))});
+  question.text = say(
+      rises ? sayLater("A shunt of {1} is to make the output rise. At which of these places does it do so?")
+            : sayLater("A shunt of {1} is to make the output fall. At which of these places does it do so?"),
+      {ohmText(resistor)});
   return question;
 }
 

@@ -38,11 +38,11 @@ std::string contrastLine(const WorkingContrast& contrast) {
 
 /// The formula of one shunt, and where the network differs by more than a thousandth, why.
 void addShuntLines(std::vector<std::string>& lines, const Setup& setup, std::size_t shunt) {
-  const std::string name = say("Shunt {1}: ", {setup.shunts[shunt].name});
+  const std::string& name = setup.shunts[shunt].name;
   for (const WorkingPart& part : workingOfStep(asTemplate(setup), {shunt}))
     for (const WorkingContrast& contrast : part.contrasts) {
       if (contrast.by != say(oneShuntFormula) || contrast.what != say("Change of output")) continue;
-      lines.push_back(name + contrastLine(contrast));
+      lines.push_back(say("Shunt {1}: {2}", {name, contrastLine(contrast)}));
       if (std::abs(contrast.approximateValue / contrast.exactValue - 1) > 1e-3)
         lines.push_back(say("{1}in the whole network {2}; the formula is off by {3}. {4}",
                             {name, contrast.exact, contrast.off, contrast.why}));
@@ -61,10 +61,13 @@ std::string ruleOf(const Setup& setup, const Shunt& shunt) {
   if (!place)
     return say("{1}, over the excitation and both half bridges alike: neither divides it otherwise.",
                {where});
-  const std::string over =
-      place->atOwnEnds ? "" : say(", over arm {1} and leads,", {std::to_string(place->arm + 1)});
-  return say("{1}{2} and pulls the output {3}",
-             {where, over, (place->arm % 2 == 0 ? say("down.") : say("up."))});
+  const bool isDown = place->arm % 2 == 0;
+  if (place->atOwnEnds)
+    return say(isDown ? sayLater("{1} and pulls the output down.") : sayLater("{1} and pulls the output up."),
+               {where});
+  return say(isDown ? sayLater("{1}, over arm {2} and leads, and pulls the output down.")
+                    : sayLater("{1}, over arm {2} and leads, and pulls the output up."),
+             {where, std::to_string(place->arm + 1)});
 }
 
 }  // namespace
@@ -103,13 +106,18 @@ std::string shownSentence(const Setup& setup, std::size_t step, const Movement& 
   if (std::abs(shown - simulated) <= 1e-3 * std::abs(simulated)) return {};
   const Hookup& hookup = setup.bridge.hookup;
   const bool turned = (shown > 0) != (simulated > 0);
-  std::string text =
-      say("The instrument shows {1}: it reckons with the gauge factor and bridge factor as set",
-          {signedReading(setup, Reading(shown))});
-  text += turned ? std::string(say(" and knows nothing of reversed ")) +
-                       (hookup.gaugesReversed ? say("gauges") : say("wires"))
-                 : say(" and knows neither leads nor that a bridge is not linear");
-  return say("{1}. Simulated is the strain that would change the output by as much.", {text});
+  const std::string_view reckons =
+      !turned ? sayLater(
+                    "The instrument shows {1}: it reckons with the gauge factor and bridge factor as set and "
+                    "knows neither leads nor that a bridge is not linear.")
+      : hookup.gaugesReversed ? sayLater(
+                                    "The instrument shows {1}: it reckons with the gauge factor and bridge "
+                                    "factor as set and knows nothing of reversed gauges.")
+                              : sayLater(
+                                    "The instrument shows {1}: it reckons with the gauge factor and bridge "
+                                    "factor as set and knows nothing of reversed wires.");
+  return sayInTurn({say(reckons, {signedReading(setup, Reading(shown))}),
+                    say("Simulated is the strain that would change the output by as much.")});
 }
 
 }  // namespace

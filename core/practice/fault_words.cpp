@@ -26,10 +26,11 @@ std::string templateNameOf(double n, double poisson) {
 /// that they have in the question.
 std::string bridgeFactorWords(const Setup& setup, double acting) {
   const std::string other = templateNameOf(acting, setup.bridge.gauge.poissonRatio);
-  return say(
-      "N = {1}{2} set where {3}, of “{4}”, belongs",
-      {core::shown(formatNumber(acting, 4)), (other.empty() ? "" : say(", of “{1}”,", {other})),
-       core::shown(formatNumber(setup.instrument.bridgeFactor, 4)), templateOf(setup.bridge.type).name});
+  const std::string is = core::shown(formatNumber(acting, 4)),
+                    belongs = core::shown(formatNumber(setup.instrument.bridgeFactor, 4));
+  const std::string_view own = templateOf(setup.bridge.type).name;
+  if (other.empty()) return say("N = {1} set where {2}, of “{3}”, belongs", {is, belongs, own});
+  return say("N = {1}, of “{2}”, set where {3}, of “{4}”, belongs", {is, other, belongs, own});
 }
 
 /// "-739 + 120", "-739 - 120".
@@ -121,20 +122,23 @@ std::string readingLine(const ReadGround& ground, const Fault& fault, std::size_
   const std::string expected = core::shown(formatFixed(ground.points.expected[step], places));
   const std::string unit = " " + readingUnitText(ground.setup.instrument);
   const std::string is = " = " + core::shown(formatFixed(shown[step], places)) + unit;
-  const std::string text = say("With the fault, step {1}: ", {std::to_string(step + 1)});
+  const std::string text = std::to_string(step + 1);
   switch (fault.kind) {
     case CauseKind::Scale:
-      return say("{1}expected × factor = {2} × {3}{4}",
+      return say("With the fault, step {1}: expected × factor = {2} × {3}{4}",
                  {text, expected, core::shown(formatNumber(fault.size, 4)), is});
     case CauseKind::ZeroShift:
-      return say("{1}expected + shift = {2}{3}", {text, sum(expected, fault.size, places), is});
+      return say("With the fault, step {1}: expected + shift = {2}{3}",
+                 {text, sum(expected, fault.size, places), is});
     case CauseKind::StrayReading:
-      return say("{1}expected + error = {2}{3}", {text, sum(expected, fault.size, places), is});
+      return say("With the fault, step {1}: expected + error = {2}{3}",
+                 {text, sum(expected, fault.size, places), is});
     case CauseKind::Drift:
-      return say("{1}expected + drift × time = {2}{3}",
+      return say("With the fault, step {1}: expected + drift × time = {2}{3}",
                  {text, sum(expected, shown[step] - ground.points.expected[step], places), is});
     case CauseKind::Clipping:
-      return say("{1}expected {2}{3}, stopped at the limit{4}", {text, expected, unit, is});
+      return say("With the fault, step {1}: expected {2}{3}, stopped at the limit{4}",
+                 {text, expected, unit, is});
     default:
       return {};
   }

@@ -37,18 +37,21 @@ std::string weightSentence(const Setup& setup, const std::array<Output, 2>& chan
     weights[k] = say("{1} over {2}", {ohmText(setup.bridge.arms[place->arm]), ohmText(shunt.resistance)});
     leads = leads || !place->atOwnEnds;
   }
-  std::string text = say("What counts is the arm's resistance over the shunt's: ");
   if (weights[0] != weights[1]) {
-    text += say("{1} for {2} and {3} for {4}",
-                {weights[0], setup.shunts[0].name, weights[1], setup.shunts[1].name});
-    if (leads) text += say("; a shunt at the terminals spans leads too and sends its current through them");
-    return text + ".";
+    const std::string& one = setup.shunts[0].name;
+    const std::string& other = setup.shunts[1].name;
+    return say(
+        leads
+            ? sayLater("What counts is the arm's resistance over the shunt's: {1} for {2} and {3} for {4}; "
+                       "a shunt at the terminals spans leads too and sends its current through them.")
+            : sayLater("What counts is the arm's resistance over the shunt's: {1} for {2} and {3} for {4}."),
+        {weights[0], one, weights[1], other});
   }
   const double a = std::abs(changes[0].base()), b = std::abs(changes[1].base());
   return say(
-      "{1}{2} for both. The leads decide: a shunt at the terminals spans leads too and sends its current "
-      "through them, which makes {3} larger by {4} %.",
-      {text, weights[0], setup.shunts[a > b ? 0 : 1].name,
+      "What counts is the arm's resistance over the shunt's: {1} for both. The leads decide: a shunt at the "
+      "terminals spans leads too and sends its current through them, which makes {2} larger by {3} %.",
+      {weights[0], setup.shunts[a > b ? 0 : 1].name,
        shown(formatNumber(100 * (std::max(a, b) / std::min(a, b) - 1), 2))});
 }
 

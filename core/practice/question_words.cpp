@@ -92,16 +92,16 @@ Entry instrumentEntry(const Setup& setup) {
   std::string text = say("reads {1}", {readingUnitText(instrument)});
   switch (instrument.unit) {
     case ReadingUnit::MicrometrePerMetre:
-      text += say(
-          ", gauge factor {1} and bridge factor {2} as set",
-          {shown(formatNumber(instrument.gaugeFactor, 4)), shown(formatNumber(instrument.bridgeFactor, 4))});
+      text = say("{1}, gauge factor {2} and bridge factor {3} as set",
+                 {text, shown(formatNumber(instrument.gaugeFactor, 4)),
+                  shown(formatNumber(instrument.bridgeFactor, 4))});
       break;
     case ReadingUnit::Millivolt:
     case ReadingUnit::MillivoltPerVolt:
       break;
     case ReadingUnit::Scaled:
-      text += say(", {1} {2} per mV/V",
-                  {shown(formatNumber(instrument.unitsPerMillivoltPerVolt, 6)), instrument.scaledUnit});
+      text = say("{1}, {2} {3} per mV/V",
+                 {text, shown(formatNumber(instrument.unitsPerMillivoltPerVolt, 6)), instrument.scaledUnit});
       break;
   }
   return {say("Instrument"), say("{1}; zeroed with all shunts open", {text})};

@@ -66,9 +66,8 @@ PracticeSheet practiceSheet(std::uint64_t seed, std::size_t count, Difficulty di
 
 std::string sheetName(const PracticeSheet& sheet) {
   const std::size_t count = sheet.questions.size();
-  std::string text = say("Seed {1}, {2}{3}{4}", {std::to_string(sheet.seed), std::to_string(count),
-                                                 (count == 1 ? say(" question, ") : say(" questions, ")),
-                                                 difficultyKey(sheet.difficulty)});
+  std::string text = sayCount(count, "Seed {1}, {n} question, {2}", "Seed {1}, {n} questions, {2}",
+                              {std::to_string(sheet.seed), difficultyKey(sheet.difficulty)});
   if (sheet.kinds == allQuestionKinds()) return say("{1}, all kinds", {text});
   for (const QuestionKind kind : sheet.kinds) text += ", " + std::string(questionKindKey(kind));
   return text;
@@ -82,8 +81,9 @@ std::string answerText(const Question& question) {
 }
 
 std::string sheetText(const PracticeSheet& sheet, bool answers) {
-  std::string text = std::string(say("Shunt practice: ")) + (answers ? say("answers") : say("questions")) +
-                     "\n" + sheetName(sheet) + "\n";
+  std::string text =
+      say(answers ? sayLater("Shunt practice: answers") : sayLater("Shunt practice: questions")) + "\n" +
+      sheetName(sheet) + "\n";
   for (std::size_t k = 0; k < sheet.questions.size(); ++k)
     addQuestion(text, sheet.questions[k], k + 1, answers);
   return text;

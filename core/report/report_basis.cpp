@@ -148,7 +148,7 @@ std::shared_ptr<const Language> languageOf(const ReportOrder& order) {
   if (order.content.localNumbers) return language;
   auto canonical = std::make_shared<Language>(*language);
   canonical->decimalMark = english()->decimalMark;
-  canonical->dayFirst = english()->dayFirst;
+  canonical->dayPattern = english()->dayPattern;
   return canonical;
 }
 

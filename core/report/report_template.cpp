@@ -41,7 +41,6 @@ constexpr std::array<std::string_view, reportPartCount> partNames{sayLater("cove
                                                                   sayLater("sign-off")};
 
 constexpr KeyNames<ReportChannels, reportChannelsCount> channelKeys{{"all", "not_passing", "chosen"}};
-constexpr KeyNames<std::uint8_t, 2> languages{{"en", "de"}};
 
 struct Ready {
   std::string_view name, purpose;
@@ -103,6 +102,19 @@ std::set<ReportPart> readParts(const JsonPlace& at) {
   return parts;
 }
 
+/// "de", "pt_BR": which of them have words is known to the program alone, and a template may come from
+/// another.
+bool isLanguageCode(std::string_view code) {
+  const auto areAll = [](std::string_view letters, char first, char last) {
+    return std::all_of(letters.begin(), letters.end(), [&](char c) { return first <= c && c <= last; });
+  };
+  const std::string_view language = code.substr(0, code.find('_'));
+  if (language.size() < 2 || language.size() > 3 || !areAll(language, 'a', 'z')) return false;
+  if (language.size() == code.size()) return true;
+  const std::string_view country = code.substr(language.size() + 1);
+  return country.size() == 2 && areAll(country, 'A', 'Z');
+}
+
 void readFormat(const JsonFields& in) {
   if (in.text("format") != fileFormat)
     in.at("format").fail("it is not a report template",
@@ -121,10 +133,11 @@ ReportTemplate readRoot(const JsonPlace& root) {
   chosen.channels = readWord<ReportChannels>(in.at("channels"), "choice of channels", reportChannelsFromKey,
                                              reportChannelsKey, reportChannelsCount);
   chosen.latestCheckOnly = in.at("latest_check_only").boolean();
-  const auto language = readWord<std::uint8_t>(
-      in.at("language"), "language of reports", [](std::string_view key) { return languages.find(key); },
-      [](std::uint8_t k) { return languages.of(k); }, languages.names.size());
-  chosen.language = languages.of(language);
+  chosen.language = in.text("language");
+  if (!isLanguageCode(chosen.language))
+    in.at("language")
+        .fail(inQuotes(chosen.language) + " is no code of a language",
+              "Write it as ISO 639 does: \"en\", \"de\"");
   chosen.localNumbers = in.at("local_numbers").boolean();
   return chosen;
 }

@@ -60,7 +60,7 @@ struct ReportTemplate {
   std::set<ReportPart> parts;
   ReportChannels channels = ReportChannels::All;
   bool latestCheckOnly = false;  ///< of each channel instead of all
-  std::string language = "en";   ///< of its sentences: "en", "de"
+  std::string language = "en";   ///< of its sentences, ISO 639: "en", "de"
   bool localNumbers = false;     ///< numbers and days as that language writes them, instead of canonical ones
 
   friend bool operator==(const ReportTemplate&, const ReportTemplate&) = default;
@@ -80,7 +80,7 @@ std::optional<ReportTemplate> readyTemplate(std::string_view name);
 
 /// A template as file text (JSON with "format": "shuntwright-report-template") and back. Strict, as documents
 /// are: an unknown or missing key, a part that is unknown or named twice, a name that is empty or longer than
-/// 200 bytes, and another language than "en" or "de" are refused with line and field.
+/// 200 bytes, and a language that is no code of ISO 639 are refused with line and field.
 std::string writeTemplate(const ReportTemplate& chosen);
 Result<ReportTemplate> readTemplate(std::string_view text);
 

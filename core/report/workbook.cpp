@@ -169,7 +169,7 @@ Result<std::string> reportWorkbook(const Document& document, const ReportOrder& 
   const auto found = fingerprintOf(document);
   const std::string fingerprint = found ? *found : std::string();
   WorkbookFile file(
-      {document.title, document.person, document.article, fingerprint, order.printed, language().dayFirst});
+      {document.title, document.person, document.article, fingerprint, order.printed, language().dayPattern});
   if (!file.isOpen()) return file.bytes();
   // The summary stands before the channels' sheets, to which it links: their names first.
   const std::string summary = file.sheetNameFor(say("Summary")), about = file.sheetNameFor(say("About"));

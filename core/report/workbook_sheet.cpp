@@ -201,7 +201,7 @@ void WorkbookSheet::chart(std::uint32_t row, std::uint16_t column, const Chart& 
 }
 
 WorkbookFile::WorkbookFile(const Facts& facts)
-    : m_path(temporaryPath()), m_title(facts.title), m_dayFirst(facts.dayFirst) {
+    : m_path(temporaryPath()), m_title(facts.title), m_dayPattern(facts.dayPattern) {
   if (m_path.empty()) return;
   m_book = workbook_new(m_path.c_str());
   if (!m_book) return;
@@ -314,7 +314,9 @@ lxw_format* WorkbookFile::dayFormat() {
   format = workbook_add_format(m_book);
   format_set_align(format, LXW_ALIGN_VERTICAL_TOP);
   format_set_align(format, LXW_ALIGN_LEFT);
-  format_set_num_format(format, m_dayFirst ? "dd.mm.yyyy" : "yyyy-mm-dd");
+  std::string pattern = m_dayPattern;
+  std::replace(pattern.begin(), pattern.end(), 'M', 'm');  // months of a workbook are small letters
+  format_set_num_format(format, pattern.c_str());
   return format;
 }
 

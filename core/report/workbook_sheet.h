@@ -77,7 +77,7 @@ class WorkbookFile {
   struct Facts {
     std::string title, author, subject, fingerprint;
     std::optional<Date> created;
-    bool dayFirst = false;  ///< days are shown as 26.11.2026
+    std::string dayPattern = "yyyy-MM-dd";  ///< as core::Language has it
   };
   explicit WorkbookFile(const Facts& facts);
   /// Without it nothing may be put in.
@@ -101,8 +101,7 @@ class WorkbookFile {
   lxw_format* numberFormat(int decimals);
   lxw_format* dayFormat();
 
-  std::string m_path, m_title;
-  bool m_dayFirst;
+  std::string m_path, m_title, m_dayPattern;
   lxw_workbook* m_book = nullptr;
   std::set<std::string> m_names;         ///< in small letters
   std::map<int, lxw_format*> m_formats;  ///< styles from 1000 on, numbers by their decimals, days 2000

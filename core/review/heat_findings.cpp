@@ -76,11 +76,12 @@ void addShuntHeat(const ReviewedPlan& plan, std::vector<Finding>& findings, cons
   if (!(heat.power_W > most_W)) return;
   const bool over = rating && heat.power_W > rating->base();
   const Severity severity = over ? Severity::Fault : rating ? Severity::Note : Severity::Warning;
+  const std::string power = wattsText(heat.power_W), name = inQuotes(plan.setup().shunts[heat.shunt].name);
   const std::string what =
-      say("{1} turn into heat in {2}{3}",
-          {wattsText(heat.power_W), inQuotes(plan.setup().shunts[heat.shunt].name),
-           (rating ? say(", rated {1}.", {wattsText(rating->base())})
-                   : say("; its rating is not known, 100 mW are usual for small resistors."))});
+      rating
+          ? say("{1} turn into heat in {2}, rated {3}.", {power, name, wattsText(rating->base())})
+          : say("{1} turn into heat in {2}; its rating is not known, 100 mW are usual for small resistors.",
+                {power, name});
   const std::string why = over ? say("It changes for good, or burns.")
                                : say("A precision resistor that is warm has another value.");
   const double allowed_W = over ? loadedShare * rating->base() : most_W;

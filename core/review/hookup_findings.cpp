@@ -50,7 +50,7 @@ void addPart(const ReviewedPlan& plan, std::vector<Finding>& findings, Severity 
   std::string what;
   for (const std::string& sentence : hookupSentences(bridge)) what += (what.empty() ? "" : " ") + sentence;
   if (part.signalReversed || part.excitationReversed || part.gaugesReversed)
-    what += say(" Is it on purpose?");
+    what += " " + say("Is it on purpose?");
   findings.push_back({FindingKind::Hookup,
                       severity,
                       {},

@@ -347,9 +347,9 @@ std::vector<Mend> balanceMends(const ReviewedPlan& plan, const Side& side) {
   if (counterparts.empty() || !balances(channel.setup, *plan.evaluation.prediction.zero, counterparts))
     return {};
   const std::size_t added = channel.setup.shunts.size() - plan.setup().shunts.size();
-  const std::string with =
-      added == 0 ? "" : say(" and {1}", {countText(added, sayLater("1 shunt"), sayLater("{1} shunts"))});
-  return {{say("Insert {1}{2}", {countText(missing.size(), sayLater("1 step"), sayLater("{1} steps")), with}),
+  const std::string steps = sayCount(missing.size(), "{n} step", "{n} steps");
+  return {{added == 0 ? say("Insert {1}", {steps})
+                      : say("Insert {1} and {2}", {steps, sayCount(added, "{n} shunt", "{n} shunts")}),
            [missing, rungs](const Channel& present) {
              std::vector<Counterpart> unused;
              return withCounterparts(present, missing, rungs, unused);

@@ -98,18 +98,23 @@ void addThroughLeads(const ReviewedPlan& plan, std::vector<Finding>& findings, c
   const Setup& setup = plan.setup();
   if (!(std::abs(error) >= leastError(setup.limits))) return;
   const std::string arm = say("arm {1}", {std::to_string(group.place.arm + 1)});
-  const std::string rest =
-      group.shunts.size() > 1
-          ? say(" and {1}", {countText(group.shunts.size() - 1, sayLater("1 other"), sayLater("{1} others"))})
-          : std::string();
-  const std::string many = group.shunts.size() > 1 ? say(" do") : say(" does");
   const auto step = std::find_if(setup.sequence.begin(), setup.sequence.end(), [&](const Step& one) {
     return std::find(one.closed.begin(), one.closed.end(), group.greatest) != one.closed.end();
   });
-  std::string what = say(
-      "{1}{2}{3} not lie right across {4}: leads between make it simulate {5}{6} than at the ends of {7}.",
-      {shuntText(setup, group.greatest), rest, many, arm, percentText(std::abs(error)),
-       (error > 0 ? say(" more") : say(" less")), arm});
+  const std::string shunt = shuntText(setup, group.greatest), share = percentText(std::abs(error));
+  const std::string than = say(error > 0 ? sayLater("{1} more") : sayLater("{1} less"), {share});
+  std::string what =
+      group.shunts.size() == 1
+          ? say("{1} does not lie right across {2}: leads between make it simulate {3} than at the ends of "
+                "{2}.",
+                {shunt, arm, than})
+          : sayCount(
+                group.shunts.size() - 1,
+                "{1} and {n} other do not lie right across {2}: leads between make it simulate {3} than at "
+                "the ends of {2}.",
+                "{1} and {n} others do not lie right across {2}: leads between make it simulate {3} than at "
+                "the ends of {2}.",
+                {shunt, arm, than});
   what.front() = 'S';
   findings.push_back(
       {FindingKind::ShuntThroughLeads,
@@ -236,8 +241,9 @@ void findShortcutErrors(const ReviewedPlan& plan, std::vector<Finding>& findings
        mends.empty() ? Severity::Note : Severity::Warning,
        worst->step,
        {},
-       say("The shortcut R/(F N (R + Rs)) is {1}{2} here: {3}.",
-           {percentText(std::abs(worst->error)), (worst->error > 0 ? say(" high") : say(" low")), cause}),
+       say(worst->error > 0 ? sayLater("The shortcut R/(F N (R + Rs)) is {1} high here: {2}.")
+                            : sayLater("The shortcut R/(F N (R + Rs)) is {1} low here: {2}."),
+           {percentText(std::abs(worst->error)), cause}),
        say("Whoever checks the plan by that formula finds another value than the whole network gives."),
        std::move(mends)});
 }

@@ -160,8 +160,8 @@ void addAll(const ReviewedPlan& plan, std::vector<Finding>& findings,
                       step,
                       {},
                       say("Every label that says a polarity says the other one, in {1}: {2} {3}.",
-                          {countText(wrong.size(), sayLater("1 step"), sayLater("{1} steps")),
-                           stepText(setup, step), willDo(plan, wrong.front())}),
+                          {sayCount(wrong.size(), "{n} step", "{n} steps"), stepText(setup, step),
+                           willDo(plan, wrong.front())}),
                       whyOpposite(setup.bridge),
                       std::move(mends)});
 }

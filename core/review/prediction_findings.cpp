@@ -54,13 +54,14 @@ void findRangeOverruns(const ReviewedPlan& plan, std::vector<Finding>& findings)
   const auto& range = plan.setup().instrument.range;
   if (!range) return;
   const double zero = plan.evaluation.prediction.zero->base(), most = range->base();
-  const std::string taken = say(", the instrument takes {1}.", {outputText(most)});
+  const std::string taken = outputText(most);
   if (std::abs(zero) > most) {
     findings.push_back({FindingKind::RangeOverrun,
                         Severity::Fault,
                         {},
                         {},
-                        say("With all shunts open the bridge gives {1}{2}", {outputText(zero), taken}),
+                        say("With all shunts open the bridge gives {1}, the instrument takes {2}.",
+                            {outputText(zero), taken}),
                         say(whyRange),
                         {}});
     return;
@@ -74,7 +75,7 @@ void findRangeOverruns(const ReviewedPlan& plan, std::vector<Finding>& findings)
                         Severity::Fault,
                         level.step,
                         {},
-                        say("The bridge gives {1}{2}", {outputText(greatest), taken}),
+                        say("The bridge gives {1}, the instrument takes {2}.", {outputText(greatest), taken}),
                         say(whyRange),
                         {withoutLevelMend(level, plan.setup())}});
   }

@@ -54,9 +54,9 @@ std::string differences(const Channel& was, const Channel& is, std::size_t shunt
   };
   const auto before = statedOf(was), after = statedOf(is);
   if (before != after && after)
-    add(uncertaintyText(is.setup, input, *after) +
-        (before ? say(" instead of {1}", {uncertaintyText(was.setup, input, *before)})
-                : say(" where nothing is stated")));
+    add(before ? say("{1} instead of {2}",
+                     {uncertaintyText(is.setup, input, *after), uncertaintyText(was.setup, input, *before)})
+               : say("{1} where nothing is stated", {uncertaintyText(is.setup, input, *after)}));
   if (old.part.due != now.part.due)
     add(say("due {1} instead of {2}", {dayText(now.part.due), dayText(old.part.due)}));
   if (old.part.rating != now.part.rating) add(say("another power rating"));
@@ -154,16 +154,16 @@ void addOverdue(const ReviewedPlan& plan, std::vector<Finding>& findings, Date d
   std::vector<Mend> mends;
   if (!first.part.id.empty() && isRenewed(plan.stock, first.part.id, plan.today))
     mends.push_back(stockMend(partOf(plan.stock, first.part.id), std::move(same)));
-  findings.push_back(
-      {FindingKind::OverdueResistor,
-       overdue ? Severity::Fault : Severity::Note,
-       {},
-       shunt,
-       say("The calibration of {1}{2}{3}.",
-           {inQuotes(resistorName(first)), (overdue ? say(" was due ") : say(" is due ")), shown(due)}),
-       overdue ? say("What its value is now, nobody vouches for.")
-               : say("A check after that day needs it calibrated, or another one."),
-       std::move(mends)});
+  findings.push_back({FindingKind::OverdueResistor,
+                      overdue ? Severity::Fault : Severity::Note,
+                      {},
+                      shunt,
+                      say(overdue ? sayLater("The calibration of {1} was due {2}.")
+                                  : sayLater("The calibration of {1} is due {2}."),
+                          {inQuotes(resistorName(first)), shown(due)}),
+                      overdue ? say("What its value is now, nobody vouches for.")
+                              : say("A check after that day needs it calibrated, or another one."),
+                      std::move(mends)});
 }
 
 /// One finding a resistor, whatever places it is switched to.

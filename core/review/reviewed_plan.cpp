@@ -101,10 +101,6 @@ std::string shuntText(const Setup& setup, std::size_t shunt) {
   return say("shunt {1}", {inQuotes(setup.shunts[shunt].name)});
 }
 
-std::string countText(std::size_t count, std::string_view one, std::string_view many) {
-  return count == 1 ? say(one) : say(many, {std::to_string(count)});
-}
-
 std::string joinedNames(const Setup& setup, const std::vector<std::size_t>& shunts) {
   std::string names;
   for (const std::size_t shunt : shunts) names += (names.empty() ? "" : " + ") + setup.shunts[shunt].name;
@@ -123,10 +119,9 @@ Channel withoutLevel(Channel channel, const std::vector<std::size_t>& closed) {
 }
 
 Mend withoutLevelMend(const ReviewedLevel& level, const Setup& setup) {
-  const std::string what =
-      level.steps == 1
-          ? stepText(setup, level.step)
-          : say("the {1} with it", {countText(level.steps, sayLater("1 step"), sayLater("{1} steps"))});
+  const std::string what = level.steps == 1
+                               ? stepText(setup, level.step)
+                               : say("the {1} with it", {sayCount(level.steps, "{n} step", "{n} steps")});
   return {say("Take {1} out", {what}),
           [closed = level.closed](const Channel& channel) { return withoutLevel(channel, closed); }};
 }

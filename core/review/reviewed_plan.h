@@ -76,13 +76,11 @@ double shuntPower_W(const BridgeCircuit& circuit, const Setup& setup, std::size_
 std::optional<Power> ratingOf(const Setup& setup, std::size_t shunt);
 
 // Words and numbers of findings.
-std::string readingText(const Setup& setup, double reading, int digits = 4);  ///< "-501.2 µm/m"
-std::string percentText(double share);                                        ///< "0.92 %"
-std::string secondsText(double seconds);                                      ///< "1.5 s"
-std::string stepText(const Setup& setup, std::size_t step);                   ///< "step 3 \"+2\""
-std::string shuntText(const Setup& setup, std::size_t shunt);                 ///< "shunt \"R1\""
-/// "1 step", "3 steps": by the patterns of one and of many.
-std::string countText(std::size_t count, std::string_view one, std::string_view many);
+std::string readingText(const Setup& setup, double reading, int digits = 4);          ///< "-501.2 µm/m"
+std::string percentText(double share);                                                ///< "0.92 %"
+std::string secondsText(double seconds);                                              ///< "1.5 s"
+std::string stepText(const Setup& setup, std::size_t step);                           ///< "step 3 \"+2\""
+std::string shuntText(const Setup& setup, std::size_t shunt);                         ///< "shunt \"R1\""
 std::string joinedNames(const Setup& setup, const std::vector<std::size_t>& shunts);  ///< "R1 + R2"
 
 // Edits that mends are made of.

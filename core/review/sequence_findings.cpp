@@ -112,16 +112,17 @@ void findSameShunts(const ReviewedPlan& plan, std::vector<Finding>& findings) {
       if (!isSameResistor(setup, a, b) || !liesWhere(setup.bridge, setup.shunts[a], setup.shunts[b]))
         continue;
       const bool certain = !setup.shunts[b].part.id.empty();
-      findings.push_back({FindingKind::Duplicate,
-                          certain ? Severity::Warning : Severity::Note,
-                          {},
-                          b,
-                          say("The {1} and the {2}{3} at the same place.",
-                              {shuntText(setup, a), shuntText(setup, b),
-                               (certain ? say(" are one resistor") : say(" have the same resistance"))}),
-                          say("Whoever changes one of them forgets the other."),
-                          {{say("Keep {1} alone", {inQuotes(setup.shunts[a].name)}),
-                            [a, b](const Channel& channel) { return withMerged(channel, a, b); }}}});
+      findings.push_back(
+          {FindingKind::Duplicate,
+           certain ? Severity::Warning : Severity::Note,
+           {},
+           b,
+           say(certain ? sayLater("The {1} and the {2} are one resistor at the same place.")
+                       : sayLater("The {1} and the {2} have the same resistance at the same place."),
+               {shuntText(setup, a), shuntText(setup, b)}),
+           say("Whoever changes one of them forgets the other."),
+           {{say("Keep {1} alone", {inQuotes(setup.shunts[a].name)}),
+             [a, b](const Channel& channel) { return withMerged(channel, a, b); }}}});
       break;
     }
   }

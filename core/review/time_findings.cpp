@@ -76,7 +76,8 @@ class ShortTimes {
       if (isShort(sequence[k])) steps.push_back(k);
     if (steps.empty()) return;
     std::string said = what(sequence[steps.front()]);
-    if (steps.size() > 1) said += say(" So it is in {1} steps.", {std::to_string(steps.size())});
+    if (steps.size() > 1)
+      said += " " + sayCount(steps.size(), "So it is in {n} step.", "So it is in {n} steps.");
     m_findings.push_back({kind, severity, steps.front(), {}, std::move(said), why, mends(steps)});
   }
 
@@ -110,9 +111,9 @@ void findShortSettling(const ReviewedPlan& plan, ShortTimes& times, Duration set
       FindingKind::SettleTooShort, Severity::Warning,
       [&](const Step& step) { return step.settle.base() < needed_s * rounding; },
       [&](const Step& step) {
-        return say("It settles {1}, {2}{3}",
-                   {secondsText(step.settle.base()), needed,
-                    (filtered && interval_s > 0 ? say(", and one sample more.") : ".")});
+        return say(filtered && interval_s > 0 ? sayLater("It settles {1}, {2}, and one sample more.")
+                                              : sayLater("It settles {1}, {2}."),
+                   {secondsText(step.settle.base()), needed});
       },
       say("What is still on its way is averaged into the reading."));
 }

@@ -50,8 +50,8 @@ void findWiringFaults(const ReviewedPlan& plan, std::vector<Finding>& findings) 
                         mendsOf(plan.setup(), fault)});
   }
   if (hazards > 1)
-    findings.back().what +=
-        say(" There are {1} such pairs; the wiring lists them.", {std::to_string(hazards)});
+    findings.back().what += " " + sayCount(hazards, "There is {n} such pair; the wiring lists it.",
+                                           "There are {n} such pairs; the wiring lists them.");
 }
 
 }  // namespace core

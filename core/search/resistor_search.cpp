@@ -56,8 +56,8 @@ Result<void> checkLevels(const Setup& setup, const ResistorSearch& search) {
     if (level == 0) return Error{say("levels"), say("zero needs no resistor"), say("Leave it out")};
     if (!placeFor(search, level))
       return Error{levelText(setup.bridge, level),
-                   say("{1}{2} levels",
-                       {say("there is no place for "), (level > 0 ? say("positive") : say("negative"))}),
+                   level > 0 ? say("there is no place for positive levels")
+                             : say("there is no place for negative levels"),
                    say("Choose the two nodes of the place, or leave these levels out")};
   }
   return {};
@@ -207,13 +207,10 @@ std::vector<Candidate> strongest(const ResistorSearch& search, const std::vector
 }
 
 std::string namesOf(const std::vector<Candidate>& resistors) {
-  std::string text;
-  for (std::size_t k = 0; k < resistors.size(); ++k)
-    text += (k == 0                     ? ""
-             : k + 1 < resistors.size() ? ", "
-                                        : say(" and ")) +
-            shown(formatQuantity(resistors[k].value.base(), UnitFamily::Resistance, {}, 6));
-  return text + (resistors.size() > 1 ? say(" closed together") : "");
+  std::vector<std::string> values;
+  for (const Candidate& one : resistors)
+    values.push_back(shown(formatQuantity(one.value.base(), UnitFamily::Resistance, {}, 6)));
+  return values.size() > 1 ? say("{1} closed together", {sayAll(values)}) : sayAll(values);
 }
 
 /// A level that `closed` would reach, and whether it is near enough to `level`.
@@ -287,16 +284,17 @@ std::optional<std::string> unreachable(const Setup& setup, const ResistorSearch&
   const auto nearest = nearestOf(setup, search, level, ways);
   if (!nearest || nearest->near) return std::nullopt;
   const std::string reached = levelText(setup.bridge, nearest->reached);
-  const std::string start = say("{1} cannot be reached{2}",
-                                {levelText(setup.bridge, level), (wanted ? say(" within the limits") : "")});
+  const std::string start =
+      say(wanted ? sayLater("{1} cannot be reached within the limits") : sayLater("{1} cannot be reached"),
+          {levelText(setup.bridge, level)});
   if (std::abs(nearest->reached - level) >= std::abs(level))
     return say(
         "{1} with these resistors: they reach nothing between zero and {2}, with {3}, so that no resistor is "
         "nearer than none",
         {start, reached, nearest->by});
-  return say("{1}{2}; the nearest is {3}, with {4}",
-             {start, (wanted ? say(" with these resistors") : say(" by any resistance at this place")),
-              reached, nearest->by});
+  return say(wanted ? sayLater("{1} with these resistors; the nearest is {2}, with {3}")
+                    : sayLater("{1} by any resistance at this place; the nearest is {2}, with {3}"),
+             {start, reached, nearest->by});
 }
 
 bool better(const ResistorSet& a, const ResistorSet& b) {

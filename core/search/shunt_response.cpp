@@ -144,9 +144,10 @@ Error wrongWay(const Bridge& bridge, const ShuntPlace& place, double greatest) {
   const bool positive = greatest > 0;
   return {
       say("shunt place"),
-      say("{1}{2} to {3} gives {4} levels, and {5} ones are wanted there",
-          {say("a shunt from "), pointName(bridge, place.a), pointName(bridge, place.b),
-           (positive ? say("negative") : say("positive")), (positive ? say("positive") : say("negative"))}),
+      say(positive
+              ? sayLater("a shunt from {1} to {2} gives negative levels, and positive ones are wanted there")
+              : sayLater("a shunt from {1} to {2} gives positive levels, and negative ones are wanted there"),
+          {pointName(bridge, place.a), pointName(bridge, place.b)}),
       say("Choose another place, such as arm {1} end to end",
           {positive == (gaugeSign(bridge) > 0) ? "2" : "1"})};
 }

@@ -62,7 +62,7 @@ Result<std::vector<Micro>> settingsOf(const DecadeBox& box, const CandidateRange
 
 Candidate candidateOf(const Resistor& resistor) {
   std::string name = resistor.id;
-  if (!resistor.fittedIn.empty()) name += say(" in {1}", {resistor.fittedIn});
+  if (!resistor.fittedIn.empty()) name = say("{1} in {2}", {resistor.id, resistor.fittedIn});
   return {.value = valueOf(resistor),
           .tolerance = toleranceOf(resistor),
           .part = resistor.id,

@@ -6,12 +6,11 @@
 #include <memory>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/units/date.h"
 
 // Sentences and numbers for people. Files, keys and what other programs read are never touched by this.
-
-#include "core/units/language.h"
 
 namespace core {
 
@@ -19,9 +18,12 @@ namespace core {
 struct Language {
   std::string code = "en";  ///< ISO 639
   char decimalMark = '.';
-  bool dayFirst = false;  ///< 26.11.2026 instead of 2026-11-26
+  std::string dayPattern = "yyyy-MM-dd";  ///< those three numbers in the language's order, with its marks
   /// The sentence pattern for an English one; the same text when there is none. Empty: English.
   std::function<std::string(std::string_view english)> translate = {};
+  /// The same for a sentence about `count` things, in the plural form that the language has for so many; the
+  /// sentence is known by its English plural. Empty text when there is none. Empty: English.
+  std::function<std::string(std::string_view english, std::size_t count)> translateCount = {};
 };
 
 /// English, decimal point, ISO dates.
@@ -51,6 +53,18 @@ class LanguageScope {
 /// put in as they are; numbers among them go through `shown` first. The pattern must be a literal, so that
 /// resources/translations finds it.
 std::string say(std::string_view pattern, std::initializer_list<std::string_view> arguments = {});
+/// A sentence about `count` things, which {n} stands for: `one` for a single one, else `many`; another
+/// language has its own number of forms and its own rule for them. Both must be literals.
+std::string sayCount(std::size_t count, std::string_view one, std::string_view many,
+                     std::initializer_list<std::string_view> arguments = {});
+/// "A", "A and B", "A, B and C" in the present language; the items are put in as they are.
+std::string sayAll(const std::vector<std::string>& items);
+/// "A", "A or B", "A, B or C" in the present language.
+std::string sayAnyOf(const std::vector<std::string>& items);
+/// Clauses of one sentence, as the language sets them apart: "A; B; C".
+std::string sayClauses(const std::vector<std::string>& clauses);
+/// Whole sentences one behind the other; empty ones are left out.
+std::string sayInTurn(const std::vector<std::string>& sentences);
 /// Marks a literal for translation where it is not yet put into words: names in tables, given to `say` later.
 constexpr std::string_view sayLater(std::string_view pattern) { return pattern; }
 /// A name in the present language. The text stays for as long as the program runs.

@@ -54,7 +54,9 @@ std::string leadsText(const Alteration& alteration) {
 std::string armText(const Bridge& bridge, std::size_t arm) {
   const std::string name = say("arm {1}", {std::to_string(arm + 1)});
   if (arm >= 4) return name;
-  return (templateOf(bridge.type).atArticle[arm] ? say("gauge in ") : say("completion resistor in ")) + name;
+  return say(templateOf(bridge.type).atArticle[arm] ? sayLater("gauge in {1}")
+                                                    : sayLater("completion resistor in {1}"),
+             {name});
 }
 
 std::string upperFirst(std::string text) {
@@ -108,8 +110,8 @@ std::string sizeText(const Alteration& alteration, double value) {
 }
 
 std::string warmerText(const Alteration& alteration) {
-  return sizeText(alteration, alteration.value < 0 ? -alteration.value : alteration.value) +
-         (alteration.value < 0 ? say(" colder") : say(" warmer"));
+  return say(alteration.value < 0 ? sayLater("{1} colder") : sayLater("{1} warmer"),
+             {sizeText(alteration, alteration.value < 0 ? -alteration.value : alteration.value)});
 }
 
 }  // namespace

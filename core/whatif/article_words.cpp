@@ -64,8 +64,8 @@ std::string sizeText(double gain) {
   const double share = std::abs(gain) - 1;
   if (std::abs(share) <= sameSize) return "";
   if (share > 9) return say("{1} times as large", {core::shown(formatNumber(std::abs(gain), 3))});
-  return core::shown(formatNumber(100 * std::abs(share), 3)) +
-         (share < 0 ? say(" % smaller") : say(" % larger"));
+  return say(share < 0 ? sayLater("{1} % smaller") : sayLater("{1} % larger"),
+             {core::shown(formatNumber(100 * std::abs(share), 3))});
 }
 
 }  // namespace
@@ -98,13 +98,13 @@ std::string polarityChangeText(const WhatIfStep& step, Zeroed zeroed) {
   if (!step.without) return say("unknown");
   const Polarity before = step.without->polarity, after = with->polarity;
   const ArticleSign sign = articleSign(step);
-  const std::string article = sign == ArticleSign::Alone  ? say(", reads the article reversed")
-                              : sign == ArticleSign::Kept ? say(", reads the article as before")
-                                                          : "";
-  if (before == after) return before == Polarity::None ? say("none") : say("as before{1}", {article});
-  if (after == Polarity::None) return say("none instead of {1}{2}", {signText(before), article});
-  return (before == Polarity::None ? say("now ") : say("reversed, now ")) + std::string(signText(after)) +
-         article;
+  if (before == after && before == Polarity::None) return say("none");
+  const std::string change = before == after            ? say("as before")
+                             : after == Polarity::None  ? say("none instead of {1}", {signText(before)})
+                             : before == Polarity::None ? say("now {1}", {signText(after)})
+                                                        : say("reversed, now {1}", {signText(after)});
+  if (sign == ArticleSign::Alone) return say("{1}, reads the article reversed", {change});
+  return sign == ArticleSign::Kept ? say("{1}, reads the article as before", {change}) : change;
 }
 
 }  // namespace core

@@ -173,7 +173,7 @@ std::string notationOf(const Alteration& alteration) {
   std::string text(form.words);
   if (form.place == Place::Lead) text += " " + lead(alteration.index);
   if (form.place == Place::TwoLeads) text += " " + lead(alteration.index) + "," + lead(alteration.other);
-  if (form.place == Place::Arm) text += say(" arm {1}", {std::to_string(alteration.index + 1)});
+  if (form.place == Place::Arm) text += " arm " + std::to_string(alteration.index + 1);
   if (form.place == Place::Grounding)
     text += " " + std::string(groundingKey(static_cast<Grounding>(alteration.index)));
   if (form.value.empty()) return text;
@@ -196,8 +196,9 @@ Result<Alteration> alterationFrom(const Setup& setup, std::string_view text) {
   if (!readPlace(form->place, behind, alteration)) {
     const bool lead = form->place == Place::Lead || form->place == Place::TwoLeads;
     return Error{inQuotes(text), say("it does not say where"),
-                 say("Write \"{1}\"{2}",
-                     {formText(*form), (lead ? say(" with P+, P-, S+, S-, sense+, sense- or return") : "")})};
+                 say(lead ? sayLater("Write \"{1}\" with P+, P-, S+, S-, sense+, sense- or return")
+                          : sayLater("Write \"{1}\""),
+                     {formText(*form)})};
   }
   std::optional<std::string_view> value;
   if (equals != std::string_view::npos) value = text.substr(equals + 1);

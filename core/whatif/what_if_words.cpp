@@ -20,16 +20,14 @@ int threePlaces(double value) {
   return static_cast<int>(std::clamp(2 - std::floor(std::log10(std::abs(value))), 0.0, 9.0));
 }
 
-/// "Step 2", "Steps 2, 3 and 5"; "All steps" when it is every one of `all`.
-std::string stepsText(const std::vector<std::size_t>& steps, std::size_t all, std::string_view allText) {
-  if (steps.size() == all && all > 1) return std::string(allText);
-  std::string text = steps.size() == 1 ? say("Step ") : say("Steps ");
-  for (std::size_t k = 0; k < steps.size(); ++k) {
-    if (k > 0) text += k + 1 == steps.size() ? say(" and ") : ", ";
-    text += std::to_string(steps[k] + 1);
-  }
-  return text;
+/// "2", "2, 3 and 5"
+std::string numbersText(const std::vector<std::size_t>& steps) {
+  std::vector<std::string> numbers;
+  for (const std::size_t step : steps) numbers.push_back(std::to_string(step + 1));
+  return sayAll(numbers);
 }
+
+bool areAll(const std::vector<std::size_t>& steps, std::size_t all) { return steps.size() == all && all > 1; }
 
 /// Says what one what-if does, a sentence for each thing that it does.
 class Saying {
@@ -99,9 +97,12 @@ class Saying {
     const std::size_t all = m_read.size() + m_lost.size();
     const Error& why = m_whatIf.steps[m_lost.front()].with(m_zeroed).error();
     const bool none = m_lost.size() == all;
-    add((none ? say("No step can be read any more (")
-              : say("{1} cannot be read any more (", {stepsText(m_lost, all, "")})) +
-        why.where + ": " + why.what + ").");
+    if (none)
+      add(say("No step can be read any more ({1}: {2}).", {why.where, why.what}));
+    else
+      add(sayCount(m_lost.size(), "Step {1} cannot be read any more ({2}: {3}).",
+                   "Steps {1} cannot be read any more ({2}: {3}).",
+                   {numbersText(m_lost), why.where, why.what}));
     if (!m_whatIf.zeroWith && hangsInTheAir()) add(say("An input that hangs in the air shows anything."));
   }
 
@@ -179,14 +180,15 @@ class Saying {
     // A reading many times as large is no matter of per cent.
     const bool tellShare = share && !common && *share < 9;
     const double change = difference(*largest);
-    add(say("{1}{2}{3}{4} instead of {5}, {6}{7}{8}.",
-            {(common          ? say("The largest change: step ")
-              : still.empty() ? say("Step ")
-                              : say("Of the others step ")),
-             labelled(*largest), (common ? say(" reads ") : say(" changes most: it reads ")),
-             number(with(*largest).reading.base()), withUnit(without(*largest).reading.base()),
-             difference3(std::abs(change)), (change < 0 ? say(" lower") : say(" higher")),
-             (tellShare ? say(", {1} in size", {growthText(*share)}) : "")}));
+    std::string away =
+        say(change < 0 ? sayLater("{1} lower") : sayLater("{1} higher"), {difference3(std::abs(change))});
+    if (tellShare) away = say("{1}, {2} in size", {away, growthText(*share)});
+    add(say(common ? sayLater("The largest change: step {1} reads {2} instead of {3}, {4}.")
+            : still.empty()
+                ? sayLater("Step {1} changes most: it reads {2} instead of {3}, {4}.")
+                : sayLater("Of the others step {1} changes most: it reads {2} instead of {3}, {4}."),
+            {labelled(*largest), number(with(*largest).reading.base()),
+             withUnit(without(*largest).reading.base()), away}));
   }
 
   std::vector<std::size_t> turned() const {
@@ -229,28 +231,31 @@ class Saying {
     const std::vector<std::size_t> still = gone(), steps = turned();
     if (!still.empty())
       add(allGone() ? say("No step moves the reading any more.")
-                    : say("{1}{2} the reading any more.",
-                          {stepsText(still, 0, ""),
-                           (still.size() == 1 ? say(" does not move") : say(" do not move"))}));
+                    : sayCount(still.size(), "Step {1} does not move the reading any more.",
+                               "Steps {1} do not move the reading any more.", {numbersText(still)}));
     if (steps.empty()) return;
-    add(stepsText(steps, m_closing.size(), say("All readings")) +
-        (steps.size() == 1 ? say(" turns its sign") : say(" turn their sign")) +
-        (onlySignsTurn() ? say("; the sizes stay.") : "."));
+    const std::string turn = areAll(steps, m_closing.size())
+                                 ? say("All readings turn their sign")
+                                 : sayCount(steps.size(), "Step {1} turns its sign",
+                                            "Steps {1} turn their sign", {numbersText(steps)});
+    add(onlySignsTurn() ? say("{1}; the sizes stay.", {turn}) : say("{1}.", {turn}));
   }
 
   void sayZero() {
     if (!m_whatIf.zeroJump || sameReading(m_whatIf, *m_whatIf.zeroJump, Reading(0))) return;
     const double jump = m_whatIf.zeroJump->base();
     const double output = (*m_whatIf.zeroWith - *m_whatIf.zeroWithout).base();
-    add(say("The zero jumps by {1}{2}{3}{4}{5}",
-            {jump > 0 ? "+" : "", withUnit(jump),
-             (m_whatIf.setup.instrument.unit == ReadingUnit::MillivoltPerVolt
-                  ? std::string()
-                  : " (" + core::shown(formatQuantity(output, UnitFamily::Output, {}, 3)) + ")"),
-             (m_zeroed == Zeroed::After && !isZeroBeyond() ? say(", which zeroing takes away")
-              : m_zeroed == Zeroed::Before                 ? say(", which is in every reading")
-                                                           : ""),
-             (isZeroBeyond() ? say("; the zero is then beyond the ±{1}.", {rangeText()}) : ".")}));
+    std::string by = (jump > 0 ? "+" : "") + withUnit(jump);
+    if (m_whatIf.setup.instrument.unit != ReadingUnit::MillivoltPerVolt)
+      by += " (" + core::shown(formatQuantity(output, UnitFamily::Output, {}, 3)) + ")";
+    const std::string jumps =
+        say(m_zeroed == Zeroed::After && !isZeroBeyond()
+                ? sayLater("The zero jumps by {1}, which zeroing takes away")
+            : m_zeroed == Zeroed::Before ? sayLater("The zero jumps by {1}, which is in every reading")
+                                         : sayLater("The zero jumps by {1}"),
+            {by});
+    add(isZeroBeyond() ? say("{1}; the zero is then beyond the ±{2}.", {jumps, rangeText()})
+                       : say("{1}.", {jumps}));
     if (!m_whatIf.setup.instrument.range && std::abs(m_whatIf.zeroWith->base()) > farBeyond)
       add(say("That is far beyond what an instrument for strain gauges takes."));
   }
@@ -286,16 +291,18 @@ class Saying {
     for (const std::size_t step : m_read)
       if (with(step).beyondRange && !without(step).beyondRange) beyond.push_back(step);
     if (beyond.empty() || (isZeroBeyond() && beyond.size() == m_read.size())) return;
-    add(say("{1}{2} beyond the ±{3}.", {stepsText(beyond, m_read.size(), say("All steps")),
-                                        (beyond.size() == 1 ? say(" lies") : say(" lie")), rangeText()}));
+    add(areAll(beyond, m_read.size())
+            ? say("All steps lie beyond the ±{1}.", {rangeText()})
+            : sayCount(beyond.size(), "Step {1} lies beyond the ±{2}.", "Steps {1} lie beyond the ±{2}.",
+                       {numbersText(beyond), rangeText()}));
   }
 
   void sayNothing() {
     // What the article reads is the greater part then, and said before.
     const bool alone = m_text.empty();
-    add(std::string(m_whatIf.tried > 1 ? say("Together they change no reading and no zero")
-                                       : say("No reading changes and no zero")) +
-        (alone ? say(": a shunt check does not see this.") : "."));
+    const std::string nothing = m_whatIf.tried > 1 ? say("Together they change no reading and no zero")
+                                                   : say("No reading changes and no zero");
+    add(alone ? say("{1}: a shunt check does not see this.", {nothing}) : say("{1}.", {nothing}));
     sayWhyNoLeak();
   }
 

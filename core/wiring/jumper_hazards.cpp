@@ -24,17 +24,19 @@ std::string listOfArms(const Corners& before, const Corners& after) {
   for (const std::size_t arm : {0, 1, 2, 3})
     if (after.armShorted(arm) && !before.armShorted(arm)) arms.push_back(std::to_string(arm + 1));
   if (arms.empty()) return {};
-  std::string text = arms.size() == 1 ? say("arm ") : say("arms ");
-  for (std::size_t k = 0; k < arms.size(); ++k)
-    text += (k == 0 ? "" : k + 1 == arms.size() ? say(" and ") : ", ") + arms[k];
-  return text;
+  return sayCount(arms.size(), "arm {1}", "arms {1}", {sayAll(arms)});
 }
 
 /// Jumpers that may be laid at one time.
 struct Laid {
   std::vector<std::size_t> shunts;    ///< whose jumpers they are
   std::optional<std::size_t> pulled;  ///< of the only shunt, the jumper that is not laid
-  std::string when;                   ///< " while R1 on arm 2 is laid"
+  /// `harm`, and while what is laid: "short the signal while R1 on arm 2 is laid".
+  std::string when(const std::string& harm) const {
+    return pattern.empty() ? harm : say(pattern, {harm, of});
+  }
+  std::string_view pattern = {};  ///< with {1} for the harm, {2} for `of`
+  std::string of = {};            ///< a shunt's name, the number of a jumper, the label of a step
 };
 
 std::vector<Laid> waysOfLaying(const Setup& setup) {
@@ -42,14 +44,14 @@ std::vector<Laid> waysOfLaying(const Setup& setup) {
   for (std::size_t shunt = 0; shunt < setup.shunts.size(); ++shunt) {
     const auto& jumpers = setup.shunts[shunt].jumpers;
     if (jumpers.empty()) continue;
-    ways.push_back({{shunt}, {}, say(" while {1} is laid", {setup.shunts[shunt].name})});
+    ways.push_back({{shunt}, {}, sayLater("{1} while {2} is laid"), setup.shunts[shunt].name});
     for (std::size_t k = 0; k < jumpers.size(); ++k)
-      ways.push_back({{shunt}, k, say(" when jumper {1} of it is pulled", {std::to_string(k + 1)})});
+      ways.push_back({{shunt}, k, sayLater("{1} when jumper {2} of it is pulled"), std::to_string(k + 1)});
   }
   std::set<std::vector<std::size_t>> done;
   for (const Step& step : setup.sequence)
     if (step.closed.size() > 1 && step.closed.back() < setup.shunts.size() && done.insert(step.closed).second)
-      ways.push_back({step.closed, {}, say(" while the shunts of step {1} are laid", {step.label})});
+      ways.push_back({step.closed, {}, sayLater("{1} while the shunts of step {2} are laid"), step.label});
   return ways;
 }
 
@@ -84,11 +86,11 @@ class Trial {
     const std::optional<std::size_t> shunt =
         m_laid.shunts.size() == 1 ? std::optional(m_laid.shunts[0]) : std::nullopt;
     if (after.excitationShorted() && !m_corners.excitationShorted())
-      return {Harm::ExcitationShort, say("short the excitation{1}", {m_laid.when}), shunt};
+      return {Harm::ExcitationShort, m_laid.when(say("short the excitation")), shunt};
     if (const std::string arms = listOfArms(m_corners, after); !arms.empty())
-      return {Harm::ArmShort, say("short {1}{2}", {arms, m_laid.when}), shunt};
+      return {Harm::ArmShort, m_laid.when(say("short {1}", {arms})), shunt};
     if (after.signalShorted() && !m_corners.signalShorted())
-      return {Harm::SignalShort, say("short S+ and S-{1}", {m_laid.when}), shunt};
+      return {Harm::SignalShort, m_laid.when(say("short S+ and S-")), shunt};
     return shortsResistor(bridged);
   }
 
@@ -98,7 +100,7 @@ class Trial {
   Effect staysClosed(const JumperGroups& bridged) const {
     const std::size_t shunt = m_laid.shunts[0];
     if (isClosed(m_groups, shunt) || !isClosed(bridged, shunt)) return {};
-    return {Harm::StaysClosed, say("keep {1} closed{2}", {m_setup.shunts[shunt].name, m_laid.when}), shunt};
+    return {Harm::StaysClosed, m_laid.when(say("keep {1} closed", {m_setup.shunts[shunt].name})), shunt};
   }
 
   bool isClosed(const JumperGroups& groups, std::size_t shunt) const {

@@ -303,9 +303,9 @@ std::string ohmFaultText(const OhmFault& fault) {
   constexpr std::size_t most = 3;
   std::string text = fault.text;
   for (std::size_t k = 0; k < std::min(most, fault.alike.size()); ++k)
-    text += say(", or {1}", {fault.alike[k]});
+    text = say("{1}, or {2}", {text, fault.alike[k]});
   if (fault.alike.size() > most)
-    text += say(", or one of {1} others", {std::to_string(fault.alike.size() - most)});
+    text = sayCount(fault.alike.size() - most, "{1}, or {n} other", "{1}, or one of {n} others", {text});
   return text;
 }
 

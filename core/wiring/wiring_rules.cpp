@@ -25,10 +25,9 @@ constexpr std::array<std::string_view, wiringFaultKindCount> keys = {
 std::string jumperNumber(std::size_t k) { return say("jumper {1}", {std::to_string(k + 1)}); }
 
 std::string listOf(const std::vector<Node>& points) {
-  std::string text;
-  for (std::size_t k = 0; k < points.size(); ++k)
-    text += (k == 0 ? "" : k + 1 == points.size() ? say(" and ") : ", ") + std::string(nodeName(points[k]));
-  return text;
+  std::vector<std::string> names;
+  for (const Node point : points) names.emplace_back(nodeName(point));
+  return sayAll(names);
 }
 
 const Pin* pinNamed(const Setup& setup, const PinName& name) {
@@ -158,9 +157,9 @@ class Checker {
     if (now.excitationShorted() && !known.excitationShorted()) {
       WiringFault& fault = addFault(Kind::ExcitationShort, shunt);
       fault.pins = pinsThatJoin(laid);
-      fault.what = say("{1} short the excitation:", {whose});
-      for (const auto& points : after)
-        fault.what += (&points == &after.front() ? say(" they join ") : say(", and ")) + listOf(points);
+      std::string groups = listOf(after.front());
+      for (std::size_t k = 1; k < after.size(); ++k) groups = say("{1}, and {2}", {groups, listOf(after[k])});
+      fault.what = say("{1} short the excitation: they join {2}", {whose, groups});
       fault.mend = say("Take out the jumper that joins them before you switch the excitation on");
       return;
     }
@@ -217,21 +216,22 @@ class Checker {
 
   std::string jumpersText(const Shunt& shunt) const {
     std::string text;
-    for (std::size_t k = 0; k < shunt.jumpers.size(); ++k)
-      text += say("{1}{2} {3} to {4}",
-                  {(k == 0 ? " (" : ", "), jumperNumber(k), pinLabel(m_setup, shunt.jumpers[k].from),
-                   pinLabel(m_setup, shunt.jumpers[k].to)});
-    return text.empty() ? text : text + ")";
+    for (std::size_t k = 0; k < shunt.jumpers.size(); ++k) {
+      const std::string one =
+          say("{1} {2} to {3}", {jumperNumber(k), pinLabel(m_setup, shunt.jumpers[k].from),
+                                 pinLabel(m_setup, shunt.jumpers[k].to)});
+      text = text.empty() ? one : say("{1}, {2}", {text, one});
+    }
+    return text.empty() ? text : " (" + text + ")";
   }
 
   std::string mendFor(std::size_t shunt) const {
     const auto right = jumpersFor(m_setup, shunt);
     if (!right) return say("Lay a jumper from each end of the resistor to its place");
-    std::string text = say("Lay ");
-    for (std::size_t k = 0; k < right->size(); ++k)
-      text += say("{1}{2} to {3}", {(k == 0 ? "" : say(" and ")), pinLabel(m_setup, (*right)[k].from),
-                                    pinLabel(m_setup, (*right)[k].to)});
-    return text;
+    std::vector<std::string> jumpers;
+    for (const Jumper& jumper : *right)
+      jumpers.push_back(say("{1} to {2}", {pinLabel(m_setup, jumper.from), pinLabel(m_setup, jumper.to)}));
+    return say("Lay {1}", {sayAll(jumpers)});
   }
 
   /// Jumpers that are in order alone may clash when a step needs them at the same time.

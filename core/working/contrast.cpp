@@ -92,13 +92,11 @@ std::vector<Cause> causesOf(Setup setup, const Approximation& approximation, dou
 
 std::string whyText(const std::vector<Cause>& causes) {
   if (causes.empty()) return say("Both agree: nothing that the formula leaves out acts here.");
-  std::string text = say("The difference comes from ");
-  for (std::size_t k = 0; k < causes.size(); ++k) {
-    if (k > 0) text += k + 1 == causes.size() ? say(" and ") : ", ";
-    text += causes[k].name;
-    if (causes.size() > 1) text += " (" + amounts::percent(causes[k].share) + ")";
-  }
-  return text + ".";
+  std::vector<std::string> texts;
+  for (const Cause& cause : causes)
+    texts.push_back(causes.size() == 1 ? std::string(cause.name)
+                                       : say("{1} ({2})", {cause.name, amounts::percent(cause.share)}));
+  return say("The difference comes from {1}.", {sayAll(texts)});
 }
 
 struct Shown {

@@ -41,15 +41,14 @@ void addFit(WorkingPart& part, const Line& line, std::size_t points, const LineU
   part.lines.push_back({say("Slope"), "b", "", withUncertainty(line.slope, line.slopeError, units.slope)});
   part.lines.push_back(
       {say("Intercept"), "a", "", withUncertainty(line.intercept, line.interceptError, units.y)});
-  const std::string freedom =
-      std::to_string(line.degreesOfFreedom) +
-      (line.degreesOfFreedom == 1 ? say(" degree of freedom") : say(" degrees of freedom"));
+  const std::string freedom = sayCount(static_cast<std::size_t>(line.degreesOfFreedom),
+                                       "{n} degree of freedom", "{n} degrees of freedom");
   if (line.chiSquare)
     part.lines.push_back({say("Chi-square, {1}", {freedom}), "χ²", "",
-                          shown(formatNumber(*line.chiSquare, 3)) +
-                              (line.chiSquareProbability ? say("; as much or more has a probability of {1}",
-                                                               {probabilityText(*line.chiSquareProbability)})
-                                                         : "")});
+                          line.chiSquareProbability ? say("{1}; as much or more has a probability of {2}",
+                                                          {shown(formatNumber(*line.chiSquare, 3)),
+                                                           probabilityText(*line.chiSquareProbability)})
+                                                    : shown(formatNumber(*line.chiSquare, 3))});
   else if (line.residualDeviation)
     part.lines.push_back({say("Scatter of the residuals, {1}", {freedom}), say("s = √(Σr² / dof)"), "",
                           uncertainty(*line.residualDeviation, units.y)});

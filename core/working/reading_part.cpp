@@ -106,12 +106,13 @@ void addAgainstSimulated(WorkingPart& part, const WorkingGround& ground) {
   const std::string what = isTransducer(setup.bridge) ? say("simulated load") : say("simulated strain");
   // Reversed wires or gauges turn one of the two round.
   const bool opposite = reading * simulated < 0;
-  part.lines.push_back(
-      {say("Expected reading against the {1}{2}", {what, (opposite ? say(", of opposite sign") : "")}),
-       opposite ? say("−reading / simulated − 1") : say("reading / simulated − 1"),
-       (opposite ? inFormula(number(-reading)) : number(reading)) + " / " + inFormula(number(simulated)) +
-           " − 1",
-       percent((opposite ? -reading : reading) / simulated - 1)});
+  part.lines.push_back({say(opposite ? sayLater("Expected reading against the {1}, of opposite sign")
+                                     : sayLater("Expected reading against the {1}"),
+                            {what}),
+                        opposite ? say("−reading / simulated − 1") : say("reading / simulated − 1"),
+                        (opposite ? inFormula(number(-reading)) : number(reading)) + " / " +
+                            inFormula(number(simulated)) + " − 1",
+                        percent((opposite ? -reading : reading) / simulated - 1)});
 }
 
 }  // namespace

@@ -29,8 +29,8 @@ void addShunt(WorkingPart& part, const Bridge& bridge, const Shunt& shunt) {
   WorkingLine line{say("Shunt {1}, {2}", {shunt.name, whereText(bridge, shunt)}), "Rs", ohm(shunt.resistance),
                    ohm(resistanceOf(shunt))};
   const bool wires = shunt.wires.base() != 0, contact = shunt.contact.base() != 0;
-  if (wires) line.formula += say(" + wires"), line.numbers += " + " + ohm(shunt.wires);
-  if (contact) line.formula += say(" + contact"), line.numbers += " + " + ohm(shunt.contact);
+  if (wires) line.formula += " + " + say("wires"), line.numbers += " + " + ohm(shunt.wires);
+  if (contact) line.formula += " + " + say("contact"), line.numbers += " + " + ohm(shunt.contact);
   if (!wires && !contact) line.numbers.clear();
   part.lines.push_back(std::move(line));
 }
@@ -133,8 +133,8 @@ void addOutput(WorkingPart& part, const WorkingGround& ground) {
     return (*ratio)[static_cast<std::size_t>(node)].value_or(0) * excitation->base();
   };
   const BridgeNetwork bridge = bridgeNetwork(setup.bridge, setup.instrument, {});
-  const std::string network = say(", whole network {1}", {wholeNetwork(setup)});
-  part.lines.push_back({say("Potential of S+{1}", {network}), "V(S+)", "", volt(at(Node::SPlus))});
+  part.lines.push_back(
+      {say("Potential of S+, whole network {1}", {wholeNetwork(setup)}), "V(S+)", "", volt(at(Node::SPlus))});
   part.lines.push_back({say("Potential of S-, the same network"), "V(S-)", "", volt(at(Node::SMinus))});
   const auto place = [&](NodeIndex node) { return "V(" + bridge.network.nodes[node] + ")"; };
   const auto letters = [&](Port port) { return "(" + place(port.plus) + " − " + place(port.minus) + ")"; };

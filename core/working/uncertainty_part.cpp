@@ -42,8 +42,8 @@ WrittenUnit writtenUnit(const Setup& setup, Input input) {
 std::string termText(const Setup& setup, Scope scope, const BudgetInput& input, const BudgetLine& line) {
   const WrittenUnit unit = writtenUnit(setup, input.input);
   const std::string scopeUnit = scopeUnitText(setup, scope);
-  return "(" + shown(formatNumber(std::abs(line.sensitivity) * unit.base, 3)) + " " + scopeUnit +
-         (unit.name.empty() ? "" : say(" per {1}", {unit.name})) + ") × " +
+  const std::string slope = shown(formatNumber(std::abs(line.sensitivity) * unit.base, 3)) + " " + scopeUnit;
+  return "(" + (unit.name.empty() ? slope : say("{1} per {2}", {slope, unit.name})) + ") × " +
          uncertainty(input.standard / unit.base, unit.name);
 }
 
@@ -78,11 +78,11 @@ void addLines(WorkingPart& part, const WorkingGround& ground, Scope scope) {
   const std::size_t told = std::min(mostLines, lines.size());
   for (std::size_t k = 0; k < told; ++k) {
     const BudgetInput& input = ground.budget.inputs[lines[k].input];
-    part.lines.push_back(
-        {capital(inputName(ground.setup, input.input)) + (input.assumed ? say(", assumed") : ""), "|c| u",
-         termText(ground.setup, scope, input, lines[k]),
-         say("{1}, {2} % of u²", {uncertainty(std::abs(lines[k].contribution), unit),
-                                  shown(formatFixed(100 * lines[k].share, 1))})});
+    part.lines.push_back({say(input.assumed ? sayLater("{1}, assumed") : sayLater("{1}"),
+                              {capital(inputName(ground.setup, input.input))}),
+                          "|c| u", termText(ground.setup, scope, input, lines[k]),
+                          say("{1}, {2} % of u²", {uncertainty(std::abs(lines[k].contribution), unit),
+                                                   shown(formatFixed(100 * lines[k].share, 1))})});
   }
   double rest = 0;
   for (std::size_t k = told; k < lines.size(); ++k) rest += lines[k].share;

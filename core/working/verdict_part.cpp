@@ -82,9 +82,9 @@ void addSpread(WorkingPart& part, const WorkingGround& ground, const Check& chec
   };
   const auto& expected = ground.budget.of(Scope::Chain).steps[ground.step];
   if (!expected || !judged.standard) return;
-  std::string numbers = say("√(({1})²", {spreadText(setup, expected->standard)});
+  std::string numbers = "√((" + spreadText(setup, expected->standard) + ")²";
   for (const double u : {own(ground.step), own(assessment.zeroStep)})
-    numbers += say(" + ({1})²", {spreadText(setup, u)});
+    numbers += " + (" + spreadText(setup, u) + ")²";
   part.lines.push_back({say("Standard uncertainty of the deviation, chain: expected, reading, zero reading"),
                         say("u(d) = √(u²(expected) + u²(m) + u²(m₀))"), numbers + ")",
                         spreadText(setup, judged.standard->base())});

@@ -19,8 +19,10 @@ std::string textOf(const WorkingLine& line) {
 }
 
 std::string textOf(const WorkingContrast& contrast) {
-  std::string text = say("  {1}: exact {2}; {3} {4} ({5})\n",
-                         {contrast.what, contrast.exact, contrast.by, contrast.approximate, contrast.off});
+  std::string text = "  " +
+                     say("{1}: exact {2}; {3} {4} ({5})",
+                         {contrast.what, contrast.exact, contrast.by, contrast.approximate, contrast.off}) +
+                     "\n";
   text += indented(contrast.formula) + indented("= " + contrast.numbers) + indented(contrast.why);
   return text + indented(contrast.source.empty() ? "" : "(" + contrast.source + ")");
 }

@@ -1,6 +1,6 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
-<TS version="2.1" language="de_DE" sourcelanguage="en">
+<TS version="2.1" language="de" sourcelanguage="en">
 <context>
     <name>Bridge</name>
     <message>
@@ -15,542 +15,12 @@
 <context>
     <name>core</name>
     <message>
-        <source>  {1}: exact {2}; {3} {4} ({5})
-</source>
-        <translation>  {1}: genau {2}; {3} {4} ({5})
-</translation>
-    </message>
-    <message>
-        <source> % larger</source>
-        <translation> % größer</translation>
-    </message>
-    <message>
-        <source> % smaller</source>
-        <translation> % kleiner</translation>
-    </message>
-    <message>
-        <source> + ({1})²</source>
-        <translation> + ({1})²</translation>
-    </message>
-    <message>
-        <source> + contact</source>
-        <translation> + Kontakt</translation>
-    </message>
-    <message>
-        <source> + wires</source>
-        <translation> + Leitungen</translation>
-    </message>
-    <message>
-        <source> As much would come of: {1}, {2}</source>
-        <translation> Ebenso viel käme von: {1}, {2}</translation>
-    </message>
-    <message>
-        <source> In {1} the channel was off already ({2}): what is told is the change from there, to first order about the channel as entered.</source>
-        <translation> In {1} wich der Kanal bereits ab ({2}): genannt ist die Änderung von dort aus, in erster Ordnung um den Kanal, wie er eingegeben ist.</translation>
-    </message>
-    <message>
-        <source> Is it on purpose?</source>
-        <translation> Ist das beabsichtigt?</translation>
-    </message>
-    <message>
-        <source> It would move the zero by {1} {2}; it moved by {3} {2}.</source>
-        <translation> Sie verschöbe den Nullpunkt um {1} {2}; verschoben hat er sich um {3} {2}.</translation>
-    </message>
-    <message>
-        <source> It would move the zero by {1} {2}; it shows next to nothing, so that it was zeroed anew or this is not the cause.</source>
-        <translation> Sie verschöbe den Nullpunkt um {1} {2}; er zeigt fast nichts, also wurde neu genullt oder dies ist nicht die Ursache.</translation>
-    </message>
-    <message>
-        <source> Nearest to one would be: {1}; chance alone makes as much of it in some healthy checks.</source>
-        <translation> Am nächsten käme: {1}; so viel davon macht bei manchen fehlerfreien Prüfungen auch der Zufall.</translation>
-    </message>
-    <message>
-        <source> No uncertainty of the readings is stated: each is taken as good to {1} {2}, one unit of its last digit.</source>
-        <translation> Keine Unsicherheit der Messwerte ist angegeben: Jeder gilt auf {1} {2} genau, eine Einheit seiner letzten Stelle.</translation>
-    </message>
-    <message>
-        <source> No uncertainty of the readings is stated: each is taken as good to {1} {2}, the scatter about the line of measured against expected.</source>
-        <translation> Für die Messwerte ist keine Unsicherheit angegeben: jeder gilt als auf {1} {2} genau, die Streuung um die Gerade des Gemessenen über dem Erwarteten.</translation>
-    </message>
-    <message>
-        <source> Of {1} more the rule cannot tell.</source>
-        <translation> Über {1} weitere kann die Regel nicht entscheiden.</translation>
-    </message>
-    <message>
-        <source> So it is in {1} steps.</source>
-        <translation> So ist es bei {1} Stufen.</translation>
-    </message>
-    <message>
-        <source> The readings of {1} are held against those of {2}, which are as expected: what was there is gone.</source>
-        <translation> Die Messwerte von {1} werden denen von {2} gegenübergestellt, die wie erwartet sind: was dort vorlag, ist weg.</translation>
-    </message>
-    <message>
-        <source> The responsible person decides, and the report states the correction.</source>
-        <translation> Die verantwortliche Person entscheidet, und der Bericht nennt die Korrektur.</translation>
-    </message>
-    <message>
-        <source> The zero is the same within {1}.</source>
-        <translation> Der Nullpunkt ist innerhalb von {1} derselbe.</translation>
-    </message>
-    <message>
-        <source> There are {1} such pairs; the wiring lists them.</source>
-        <translation> Es gibt {1} solche Paare; die Verdrahtung führt sie auf.</translation>
-    </message>
-    <message>
         <source> and </source>
         <translation> und </translation>
     </message>
     <message>
-        <source> and draws them together</source>
-        <translation> und zieht sie zusammen</translation>
-    </message>
-    <message>
-        <source> and knows neither leads nor that a bridge is not linear</source>
-        <translation> und kennt weder Leitungen noch die Nichtlinearität einer Brücke</translation>
-    </message>
-    <message>
-        <source> and knows nothing of reversed </source>
-        <translation> und weiß nichts von umgekehrten </translation>
-    </message>
-    <message>
-        <source> and of {1}</source>
-        <translation> und von {1}</translation>
-    </message>
-    <message>
-        <source> and {1}</source>
-        <translation> und {1}</translation>
-    </message>
-    <message>
-        <source> are missing.</source>
-        <translation> fehlen.</translation>
-    </message>
-    <message>
-        <source> are one resistor</source>
-        <translation> sind ein und derselbe Widerstand</translation>
-    </message>
-    <message>
-        <source> are then off by </source>
-        <translation> weichen dann ab um </translation>
-    </message>
-    <message>
-        <source> arm {1}</source>
-        <translation> Zweig {1}</translation>
-    </message>
-    <message>
-        <source> at {1}</source>
-        <translation> bei {1}</translation>
-    </message>
-    <message>
-        <source> at {1}{2} {3} ({4})</source>
-        <translation> bei {1}{2} {3} ({4})</translation>
-    </message>
-    <message>
-        <source> belong to no step.</source>
-        <translation> gehören zu keiner Stufe.</translation>
-    </message>
-    <message>
-        <source> belongs to no step.</source>
-        <translation> gehört zu keiner Stufe.</translation>
-    </message>
-    <message>
-        <source> both fall by </source>
-        <translation> fallen beide um </translation>
-    </message>
-    <message>
-        <source> both rise by </source>
-        <translation> steigen beide um </translation>
-    </message>
-    <message>
-        <source> by any resistance at this place</source>
-        <translation> mit irgendeinem Widerstand an diesem Ort</translation>
-    </message>
-    <message>
-        <source> by {1}</source>
-        <translation> nach der Regel „{1}“</translation>
-    </message>
-    <message>
-        <source> changes most: it reads </source>
-        <translation> ändert sich am meisten: Sie zeigt </translation>
-    </message>
-    <message>
-        <source> closed together</source>
-        <translation> gemeinsam geschlossen</translation>
-    </message>
-    <message>
-        <source> colder</source>
-        <translation> kälter</translation>
-    </message>
-    <message>
-        <source> degree of freedom</source>
-        <translation> Freiheitsgrad</translation>
-    </message>
-    <message>
-        <source> degrees of freedom</source>
-        <translation> Freiheitsgraden</translation>
-    </message>
-    <message>
-        <source> do</source>
-        <translation> liegen</translation>
-    </message>
-    <message>
-        <source> do not move</source>
-        <translation> bewegen sich nicht</translation>
-    </message>
-    <message>
-        <source> does</source>
-        <translation> liegt</translation>
-    </message>
-    <message>
-        <source> does not move</source>
-        <translation> bewegt sich nicht</translation>
-    </message>
-    <message>
-        <source> have the same resistance</source>
-        <translation> haben denselben Widerstand</translation>
-    </message>
-    <message>
-        <source> high</source>
-        <translation> zu hoch</translation>
-    </message>
-    <message>
-        <source> higher</source>
-        <translation> höher</translation>
-    </message>
-    <message>
-        <source> in {1}</source>
-        <translation> in {1}</translation>
-    </message>
-    <message>
-        <source> instead of {1}</source>
-        <translation> statt {1}</translation>
-    </message>
-    <message>
-        <source> is due </source>
-        <translation> ist fällig </translation>
-    </message>
-    <message>
-        <source> is missing.</source>
-        <translation> fehlt.</translation>
-    </message>
-    <message>
-        <source> is negative</source>
-        <translation> ist negativ</translation>
-    </message>
-    <message>
-        <source> is not a finite number</source>
-        <translation> ist keine endliche Zahl</translation>
-    </message>
-    <message>
-        <source> is then off by </source>
-        <translation> weicht dann ab um </translation>
-    </message>
-    <message>
-        <source> less</source>
-        <translation> weniger</translation>
-    </message>
-    <message>
-        <source> less than entered</source>
-        <translation> weniger als eingetragen</translation>
-    </message>
-    <message>
-        <source> lie</source>
-        <translation> liegen</translation>
-    </message>
-    <message>
-        <source> lies</source>
-        <translation> liegt</translation>
-    </message>
-    <message>
-        <source> low</source>
-        <translation> zu niedrig</translation>
-    </message>
-    <message>
-        <source> lower</source>
-        <translation> niedriger</translation>
-    </message>
-    <message>
-        <source> lowers arm </source>
-        <translation> verringert Zweig </translation>
-    </message>
-    <message>
-        <source> more</source>
-        <translation> mehr</translation>
-    </message>
-    <message>
-        <source> more than entered</source>
-        <translation> mehr als eingetragen</translation>
-    </message>
-    <message>
-        <source> once more</source>
-        <translation> noch einmal</translation>
-    </message>
-    <message>
-        <source> over {1}</source>
-        <translation> über {1}</translation>
-    </message>
-    <message>
-        <source> per {1}</source>
-        <translation> je {1}</translation>
-    </message>
-    <message>
-        <source> question, </source>
-        <translation> Aufgabe, </translation>
-    </message>
-    <message>
-        <source> questions, </source>
-        <translation> Aufgaben, </translation>
-    </message>
-    <message>
-        <source> reads </source>
-        <translation> zeigt </translation>
-    </message>
-    <message>
-        <source> sample</source>
-        <translation> Abtastwert</translation>
-    </message>
-    <message>
-        <source> samples</source>
-        <translation> Abtastwerte</translation>
-    </message>
-    <message>
-        <source> set where {1} belongs</source>
-        <translation> eingestellt, wo {1} hingehört</translation>
-    </message>
-    <message>
-        <source> taken for one another</source>
-        <translation> miteinander verwechselt</translation>
-    </message>
-    <message>
-        <source> taken in the wrong order</source>
-        <translation> in falscher Reihenfolge aufgenommen</translation>
-    </message>
-    <message>
-        <source> they join </source>
-        <translation> sie verbinden </translation>
-    </message>
-    <message>
-        <source> together lower arm </source>
-        <translation> verringern gemeinsam Zweig </translation>
-    </message>
-    <message>
-        <source> too high</source>
-        <translation> zu hoch</translation>
-    </message>
-    <message>
-        <source> too large</source>
-        <translation> zu groß</translation>
-    </message>
-    <message>
-        <source> too low</source>
-        <translation> zu niedrig</translation>
-    </message>
-    <message>
-        <source> too small</source>
-        <translation> zu klein</translation>
-    </message>
-    <message>
-        <source> turn their sign</source>
-        <translation> kehren ihr Vorzeichen um</translation>
-    </message>
-    <message>
-        <source> turns its sign</source>
-        <translation> kehrt ihr Vorzeichen um</translation>
-    </message>
-    <message>
-        <source> warmer</source>
-        <translation> wärmer</translation>
-    </message>
-    <message>
-        <source> was done again; the last level is taken, not the </source>
-        <translation> wurde wiederholt; das letzte Plateau gilt, nicht das </translation>
-    </message>
-    <message>
-        <source> was done in another place than planned, or its shunt is another&apos;s.</source>
-        <translation> wurde an anderer Stelle als geplant durchgeführt, oder ihr Shunt gehört zu einer anderen.</translation>
-    </message>
-    <message>
-        <source> was due </source>
-        <translation> war fällig </translation>
-    </message>
-    <message>
-        <source> were done again; the last levels are taken, not the </source>
-        <translation> wurden wiederholt; die letzten Plateaus gelten, nicht die </translation>
-    </message>
-    <message>
-        <source> were done in another order than planned, or their shunts are exchanged.</source>
-        <translation> wurden in anderer Folge als geplant durchgeführt, oder ihre Shunts sind vertauscht.</translation>
-    </message>
-    <message>
-        <source> when jumper {1} of it is pulled</source>
-        <translation>, wenn ihre Steckbrücke {1} gezogen wird</translation>
-    </message>
-    <message>
-        <source> where nothing is stated</source>
-        <translation> wo nichts angegeben ist</translation>
-    </message>
-    <message>
-        <source> while the shunts of step {1} are laid</source>
-        <translation>, während die Shunts der Stufe {1} gelegt sind</translation>
-    </message>
-    <message>
-        <source> while {1} is laid</source>
-        <translation>, während {1} gelegt ist</translation>
-    </message>
-    <message>
-        <source> with P+, P-, S+, S-, sense+, sense- or return</source>
-        <translation> mit P+, P-, S+, S-, sense+, sense- oder return</translation>
-    </message>
-    <message>
-        <source> with these resistors</source>
-        <translation> mit diesen Widerständen</translation>
-    </message>
-    <message>
-        <source> within the limits</source>
-        <translation> innerhalb der Grenzwerte</translation>
-    </message>
-    <message>
-        <source>, and </source>
-        <translation>, und </translation>
-    </message>
-    <message>
-        <source>, and by {1} besides where the zero was not taken anew</source>
-        <translation>, und zusätzlich um {1}, wo nicht neu genullt wurde</translation>
-    </message>
-    <message>
-        <source>, and one sample more.</source>
-        <translation>, und ein Abtastwert mehr.</translation>
-    </message>
-    <message>
-        <source>, and the sense pair with it</source>
-        <translation>, und das Fühlerpaar mit ihr</translation>
-    </message>
-    <message>
-        <source>, and the zero moves by {1}{2} {3}</source>
-        <translation>, und der Nullpunkt verschiebt sich um {1}{2} {3}</translation>
-    </message>
-    <message>
-        <source>, assumed</source>
-        <translation>, angenommen</translation>
-    </message>
-    <message>
-        <source>, gauge factor {1} and bridge factor {2} as set</source>
-        <translation>, k-Faktor {1} und Brückenfaktor {2} eingestellt</translation>
-    </message>
-    <message>
-        <source>, group {1}</source>
-        <translation>, Gruppe {1}</translation>
-    </message>
-    <message>
-        <source>, in the planned order.</source>
-        <translation>, in der geplanten Folge.</translation>
-    </message>
-    <message>
-        <source>, more than the uncertainties explain</source>
-        <translation>, mehr, als die Unsicherheiten erklären</translation>
-    </message>
-    <message>
-        <source>, of opposite sign</source>
-        <translation>, mit umgekehrtem Vorzeichen</translation>
-    </message>
-    <message>
-        <source>, of “{1}”,</source>
-        <translation>, von „{1}“,</translation>
-    </message>
-    <message>
-        <source>, one of them a zero</source>
-        <translation>, eine davon eine Nullstufe</translation>
-    </message>
-    <message>
-        <source>, or one of {1} others</source>
-        <translation>, oder einer von {1} weiteren</translation>
-    </message>
-    <message>
-        <source>, or {1}</source>
-        <translation>, oder {1}</translation>
-    </message>
-    <message>
-        <source>, over arm {1} and leads,</source>
-        <translation>, über Zweig {1} und Leitungen,</translation>
-    </message>
-    <message>
-        <source>, probability {1}</source>
-        <translation>, Wahrscheinlichkeit {1}</translation>
-    </message>
-    <message>
-        <source>, rated {1}.</source>
-        <translation>, Belastbarkeit {1}.</translation>
-    </message>
-    <message>
-        <source>, reads the article as before</source>
-        <translation>, liest den Prüfling wie bisher</translation>
-    </message>
-    <message>
-        <source>, reads the article reversed</source>
-        <translation>, liest den Prüfling umgekehrt</translation>
-    </message>
-    <message>
-        <source>, standard uncertainty of the difference {1} %</source>
-        <translation>, Standardunsicherheit der Differenz {1} %</translation>
-    </message>
-    <message>
-        <source>, the instrument takes {1}.</source>
-        <translation>, das Gerät nimmt {1} auf.</translation>
-    </message>
-    <message>
         <source>, the nearest that it can is {1}</source>
         <translation>, der nächste erreichbare ist {1}</translation>
-    </message>
-    <message>
-        <source>, which has no reading</source>
-        <translation>, die keinen Messwert hat</translation>
-    </message>
-    <message>
-        <source>, which have the same potential</source>
-        <translation>, die dasselbe Potential haben</translation>
-    </message>
-    <message>
-        <source>, which is in every reading</source>
-        <translation>, die in jedem Messwert steckt</translation>
-    </message>
-    <message>
-        <source>, which simulates a load of {1}</source>
-        <translation>, was eine Last von {1} simuliert</translation>
-    </message>
-    <message>
-        <source>, which simulates {1} of gauge 1, {2}</source>
-        <translation>, was {1} am DMS 1 simuliert, {2}</translation>
-    </message>
-    <message>
-        <source>, which simulates {1}, {2}, the gauges being reversed</source>
-        <translation>, was {1} simuliert, {2}, da die DMS umgekehrt sind</translation>
-    </message>
-    <message>
-        <source>, which zeroing takes away</source>
-        <translation>, die das Nullen wegnimmt</translation>
-    </message>
-    <message>
-        <source>, whole network {1}</source>
-        <translation>, ganzes Netzwerk {1}</translation>
-    </message>
-    <message>
-        <source>, with {1} inside {2} loop</source>
-        <translation>, mit {1} in {2} Schleife</translation>
-    </message>
-    <message>
-        <source>, {1} degrees of freedom</source>
-        <translation>, {1} Freiheitsgrade</translation>
-    </message>
-    <message>
-        <source>, {1} in size</source>
-        <translation>, dem Betrag nach {1}</translation>
-    </message>
-    <message>
-        <source>, {1} m of {2} copper</source>
-        <translation>, {1} m Kupfer von {2}</translation>
-    </message>
-    <message>
-        <source>, {1} {2} per mV/V</source>
-        <translation>, {1} {2} je mV/V</translation>
     </message>
     <message>
         <source>0 Ω is no shunt but a short circuit</source>
@@ -565,128 +35,8 @@
         <translation>0: Keine Nullstufe wurde abgelesen, Messwerte gelten wie gezeigt</translation>
     </message>
     <message>
-        <source>1 level</source>
-        <translation>1 Plateau</translation>
-    </message>
-    <message>
-        <source>1 other</source>
-        <translation>1 weiterer</translation>
-    </message>
-    <message>
-        <source>1 shunt</source>
-        <translation>1 Shunt</translation>
-    </message>
-    <message>
-        <source>1 step</source>
-        <translation>1 Stufe</translation>
-    </message>
-    <message>
         <source>4 Δv / (F N), F and N as set</source>
         <translation>4 Δv / (F N), F und N wie eingestellt</translation>
-    </message>
-    <message>
-        <source>: a shunt check does not see this.</source>
-        <translation>: Eine Shuntprüfung sieht das nicht.</translation>
-    </message>
-    <message>
-        <source>; E_n = {1} with U = {2}</source>
-        <translation>; E_n = {1} mit U = {2}</translation>
-    </message>
-    <message>
-        <source>; a shunt at the terminals spans leads too and sends its current through them</source>
-        <translation>; ein Shunt an den Anschlüssen überspannt auch Leitungen und schickt seinen Strom durch sie</translation>
-    </message>
-    <message>
-        <source>; all {1} steps are within limits</source>
-        <translation>; alle {1} Stufen liegen innerhalb der Grenzwerte</translation>
-    </message>
-    <message>
-        <source>; as much or more has a probability of {1}</source>
-        <translation>; so viel oder mehr hat eine Wahrscheinlichkeit von {1}</translation>
-    </message>
-    <message>
-        <source>; closer to the limit than the guard band of {1}</source>
-        <translation>; näher am Grenzwert als der Schutzabstand von {1}</translation>
-    </message>
-    <message>
-        <source>; decided with a guard band of {1}</source>
-        <translation>; entschieden mit einem Schutzabstand von {1}</translation>
-    </message>
-    <message>
-        <source>; its U of {1} is at most {2}, so the risk is shared</source>
-        <translation>; seine U von {1} ist höchstens {2}, daher wird das Risiko geteilt</translation>
-    </message>
-    <message>
-        <source>; its U of {1} is more than {2}, and yet it is beyond the limit with all of it</source>
-        <translation>; seine U von {1} ist mehr als {2}, und doch liegt er mit der ganzen U jenseits des Grenzwerts</translation>
-    </message>
-    <message>
-        <source>; its U of {1} is more than {2}, too much for the risk to be shared</source>
-        <translation>; seine U von {1} ist mehr als {2}, zu viel, um das Risiko zu teilen</translation>
-    </message>
-    <message>
-        <source>; its rating is not known, 100 mW are usual for small resistors.</source>
-        <translation>; seine Belastbarkeit ist nicht bekannt, bei kleinen Widerständen sind 100 mW üblich.</translation>
-    </message>
-    <message>
-        <source>; its uncertainty is not known</source>
-        <translation>; seine Unsicherheit ist nicht bekannt</translation>
-    </message>
-    <message>
-        <source>; no step fails</source>
-        <translation>; keine Stufe überschreitet ihren Grenzwert</translation>
-    </message>
-    <message>
-        <source>; no zero step was read, so readings were taken as shown.</source>
-        <translation>; keine Nullstufe wurde abgelesen, daher gelten die Messwerte wie gezeigt.</translation>
-    </message>
-    <message>
-        <source>; or </source>
-        <translation>; oder </translation>
-    </message>
-    <message>
-        <source>; or of: {1}, {2}</source>
-        <translation>; oder von: {1}, {2}</translation>
-    </message>
-    <message>
-        <source>; or {1} more</source>
-        <translation>; oder {1} weitere</translation>
-    </message>
-    <message>
-        <source>; the best one, {1}, {2}</source>
-        <translation>; die beste, {1}, {2}</translation>
-    </message>
-    <message>
-        <source>; the guard band of {1} is wider than the limit, so nothing can pass</source>
-        <translation>; der Schutzabstand von {1} ist breiter als der Grenzwert, daher kann nichts bestehen</translation>
-    </message>
-    <message>
-        <source>; the sizes stay.</source>
-        <translation>; die Beträge bleiben.</translation>
-    </message>
-    <message>
-        <source>; the worst of the causes that cannot be told apart counts. </source>
-        <translation>; es zählt die schlimmste der nicht unterscheidbaren Ursachen. </translation>
-    </message>
-    <message>
-        <source>; the zero is then beyond the ±{1}.</source>
-        <translation>; der Nullpunkt liegt dann jenseits der ±{1}.</translation>
-    </message>
-    <message>
-        <source>; within it with a probability of {1} %, {2} % is asked</source>
-        <translation>; innerhalb mit einer Wahrscheinlichkeit von {1} %, verlangt sind {2} %</translation>
-    </message>
-    <message>
-        <source>; zero reads </source>
-        <translation>; der Nullwert ist </translation>
-    </message>
-    <message>
-        <source>; zero returned to {1} {2}</source>
-        <translation>; der Nullpunkt kehrte auf {1} {2} zurück</translation>
-    </message>
-    <message>
-        <source>; {1} within limits too</source>
-        <translation>; auch innerhalb der Grenzwerte: {1}</translation>
     </message>
     <message>
         <source>A and B closed</source>
@@ -781,8 +131,12 @@
         <translation>Ein Shunt verringert, worüber er liegt: Über Zweig 1 oder 3 fällt das Signal, über Zweig 2 oder 4 steigt es, solange Signal und Speisung richtig herum liegen (Micro-Measurements TN-514).</translation>
     </message>
     <message>
-        <source>A shunt of {1} is to make the output {2}At which of these places does it do so?</source>
-        <translation>Ein Shunt von {1} soll das Signal {2}An welchem dieser Orte tut er das?</translation>
+        <source>A shunt of {1} is to make the output fall. At which of these places does it do so?</source>
+        <translation>Ein Shunt von {1} soll das Signal fallen lassen. An welchem dieser Orte tut er das?</translation>
+    </message>
+    <message>
+        <source>A shunt of {1} is to make the output rise. At which of these places does it do so?</source>
+        <translation>Ein Shunt von {1} soll das Signal steigen lassen. An welchem dieser Orte tut er das?</translation>
     </message>
     <message>
         <source>A shunt of {1} lies right across one arm. When it closes, the instrument shows {2}. Which arm is it?</source>
@@ -869,20 +223,20 @@
         <translation>Alle Stufenwerte sind {1}.</translation>
     </message>
     <message>
-        <source>All readings</source>
-        <translation>Alle Messwerte</translation>
-    </message>
-    <message>
         <source>All readings are {1}.</source>
         <translation>Alle Messwerte sind {1}.</translation>
     </message>
     <message>
-        <source>All steps</source>
-        <translation>Alle Stufen</translation>
+        <source>All readings turn their sign</source>
+        <translation>Alle Messwerte kehren ihr Vorzeichen um</translation>
     </message>
     <message>
         <source>All steps are within their limits all the same.</source>
         <translation>Trotzdem liegen alle Stufen innerhalb ihrer Grenzwerte.</translation>
+    </message>
+    <message>
+        <source>All steps lie beyond the ±{1}.</source>
+        <translation>Alle Stufen liegen jenseits der ±{1}.</translation>
     </message>
     <message>
         <source>All steps together, if nothing moved</source>
@@ -896,9 +250,21 @@
         <source>All {1} checks lie within the control limits.</source>
         <translation>Alle {1} Prüfungen liegen innerhalb der Eingriffsgrenzen.</translation>
     </message>
-    <message>
-        <source>All {1} steps have a level</source>
-        <translation>Alle {1} Stufen haben ein Plateau</translation>
+    <message numerus="yes">
+        <source>All {n} steps have a level, in the planned order.</source>
+        <extracomment>{n} is a count. In English for one: The step has a level, in the planned order.</extracomment>
+        <translation>
+            <numerusform>Die Stufe hat ein Plateau, in der geplanten Folge.</numerusform>
+            <numerusform>Alle {n} Stufen haben ein Plateau, in der geplanten Folge.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All {n} steps have a level.</source>
+        <extracomment>{n} is a count. In English for one: The step has a level.</extracomment>
+        <translation>
+            <numerusform>Die Stufe hat ein Plateau.</numerusform>
+            <numerusform>Alle {n} Stufen haben ein Plateau.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Ambient</source>
@@ -971,6 +337,10 @@
     <message>
         <source>Article</source>
         <translation>Prüfling</translation>
+    </message>
+    <message>
+        <source>As much would come of: {1}.</source>
+        <translation>Ebenso viel käme von: {1}.</translation>
     </message>
     <message>
         <source>As planned, {1}:</source>
@@ -1149,8 +519,16 @@
         <translation>Nicht entscheidbar: Die Unsicherheit von {1} ist nicht bekannt, und die Regel „{2}“ braucht sie; alle Stufen bestehen.</translation>
     </message>
     <message>
-        <source>Cannot tell: the uncertainty of {1} is too large for {2}; {3}</source>
-        <translation>Nicht entscheidbar: Die Unsicherheit von {1} ist zu groß für die Regel „{2}“; {3}</translation>
+        <source>Cannot tell: the uncertainty of {1} is too large for {2}; all steps pass.</source>
+        <translation>Nicht entscheidbar: Die Unsicherheit von {1} ist zu groß für die Regel „{2}“; alle Stufen bestehen.</translation>
+    </message>
+    <message>
+        <source>Cannot tell: the uncertainty of {1} of {2} steps and of {3} is too large for {4}; the others pass.</source>
+        <translation>Nicht entscheidbar: Die Unsicherheit von {1} von {2} Stufen und von {3} ist zu groß für die Regel „{4}“; die übrigen bestehen.</translation>
+    </message>
+    <message>
+        <source>Cannot tell: the uncertainty of {1} of {2} steps is too large for {3}; the others pass.</source>
+        <translation>Nicht entscheidbar: Die Unsicherheit von {1} von {2} Stufen ist zu groß für die Regel „{3}“; die übrigen bestehen.</translation>
     </message>
     <message>
         <source>Cannot tell: the zero differs by {1}, which neither is within {2} nor differs from nothing.</source>
@@ -1233,8 +611,12 @@
         <translation>Änderung um {1} ab null, wo {2} erwartet ist: umgekehrte Polarität. Nach vertauschten Signalleitungen oder einem Shunt am Nachbarzweig suchen</translation>
     </message>
     <message>
-        <source>Changed by {1} from zero, {2} from expected, {3} the limit of {4}</source>
-        <translation>Änderung um {1} ab null, {2} vom erwarteten Wert, {3} des Grenzwerts von {4}</translation>
+        <source>Changed by {1} from zero, {2} from expected, beyond the limit of {3}</source>
+        <translation>Änderung um {1} ab null, {2} vom erwarteten Wert, außerhalb des Grenzwerts von {3}</translation>
+    </message>
+    <message>
+        <source>Changed by {1} from zero, {2} from expected, within the limit of {3}</source>
+        <translation>Änderung um {1} ab null, {2} vom erwarteten Wert, innerhalb des Grenzwerts von {3}</translation>
     </message>
     <message>
         <source>Changed: step {1} moved by {2}, where {3} would count as unchanged.</source>
@@ -1629,6 +1011,10 @@
         <translation>E_n</translation>
     </message>
     <message>
+        <source>E_n = {1} with U = {2}</source>
+        <translation>E_n = {1} mit U = {2}</translation>
+    </message>
+    <message>
         <source>E_n of the change of gain</source>
         <translation>E_n der Änderung der Verstärkung</translation>
     </message>
@@ -1737,6 +1123,10 @@
         <translation>Eine Zahl eintragen, etwa 2,05</translation>
     </message>
     <message>
+        <source>Enter a number such as {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Enter a power such as 250 mW or 0.5 W</source>
         <translation>Eine Leistung eintragen, etwa 250 mW oder 0,5 W</translation>
     </message>
@@ -1757,8 +1147,8 @@
         <translation>Einen Anteil von 0 bis 100 % eintragen</translation>
     </message>
     <message>
-        <source>Enter a share such as 0.5 %</source>
-        <translation>Einen Anteil eintragen, etwa 0,5 %</translation>
+        <source>Enter a share such as 0.5 % or 100 ppm</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Enter a strain such as -1000 µm/m or 0.1 %</source>
@@ -1769,12 +1159,16 @@
         <translation>Eine Temperatur in Grad Celsius eintragen, etwa 20 °C</translation>
     </message>
     <message>
-        <source>Enter a time such as 2 s, 500 ms or 1 min</source>
-        <translation>Eine Zeit eintragen, etwa 2 s, 500 ms oder 1 min</translation>
+        <source>Enter a time such as 2 s, 500 ms or 1 min 30 s</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Enter a voltage such as 5 V or 500 mV</source>
         <translation>Eine Spannung eintragen, etwa 5 V oder 500 mV</translation>
+    </message>
+    <message>
+        <source>Enter a whole number such as 12</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Enter about 0.3 for metals</source>
@@ -1925,8 +1319,12 @@
         <translation>Erwarteter Messwert</translation>
     </message>
     <message>
-        <source>Expected reading against the {1}{2}</source>
-        <translation>Erwarteter Messwert gegen die {1}{2}</translation>
+        <source>Expected reading against the {1}</source>
+        <translation>Erwarteter Messwert gegen die {1}</translation>
+    </message>
+    <message>
+        <source>Expected reading against the {1}, of opposite sign</source>
+        <translation>Erwarteter Messwert gegen die {1}, mit umgekehrtem Vorzeichen</translation>
     </message>
     <message>
         <source>Expected reading, each output corrected for the bridge&apos;s nonlinearity, then zeroed</source>
@@ -1953,8 +1351,8 @@
         <translation>Erklärt, %</translation>
     </message>
     <message>
-        <source>Fail: </source>
-        <translation>Nicht bestanden: </translation>
+        <source>Fail: {1}.</source>
+        <translation>Nicht bestanden: {1}.</translation>
     </message>
     <message>
         <source>Fault</source>
@@ -2253,8 +1651,8 @@
         <translation>ISO/TS 28037:2010</translation>
     </message>
     <message>
-        <source>If &quot;{1}&quot; is the cause, data do not feel it. </source>
-        <translation>Wenn „{1}“ die Ursache ist, spüren Daten nichts davon. </translation>
+        <source>If &quot;{1}&quot; is the cause, data do not feel it.</source>
+        <translation>Wenn „{1}“ die Ursache ist, spüren Daten nichts davon.</translation>
     </message>
     <message>
         <source>If &quot;{1}&quot; is the cause, data taken in between do not feel it: factor {2} at both ends. It is the check that is to be put right and made again; only then does it say that nothing else changed.</source>
@@ -2281,6 +1679,10 @@
         <translation>In Worten</translation>
     </message>
     <message>
+        <source>In {1} the channel was off already ({2}): what is told is the change from there, to first order about the channel as entered.</source>
+        <translation>In {1} wich der Kanal bereits ab ({2}): genannt ist die Änderung von dort aus, in erster Ordnung um den Kanal, wie er eingegeben ist.</translation>
+    </message>
+    <message>
         <source>In {1}: {2}</source>
         <translation>In {1}: {2}</translation>
     </message>
@@ -2301,12 +1703,16 @@
         <translation>Nullstufe einfügen</translation>
     </message>
     <message>
+        <source>Insert {1}</source>
+        <translation>{1} einfügen</translation>
+    </message>
+    <message>
         <source>Insert {1} ({2})</source>
         <translation>{1} einfügen ({2})</translation>
     </message>
     <message>
-        <source>Insert {1}{2}</source>
-        <translation>{1} einfügen{2}</translation>
+        <source>Insert {1} and {2}</source>
+        <translation>{1} und {2} einfügen</translation>
     </message>
     <message>
         <source>Instrument</source>
@@ -2345,6 +1751,10 @@
         <translation>Zwischen beiden Enden zu interpolieren ist nur zulässig, wo eine weitere Prüfung oder eine aufgezeichnete Referenz einen stetigen Verlauf zeigt; eine geänderte Einstellung wirkt von einem Augenblick an.</translation>
     </message>
     <message>
+        <source>Is it on purpose?</source>
+        <translation>Ist das beabsichtigt?</translation>
+    </message>
+    <message>
         <source>It came at one moment, and no value in between ever held: do not interpolate. Correct only what was recorded after that moment, where the recording or the log shows it.</source>
         <translation>Es kam in einem Augenblick, und kein Zwischenwert galt je: nicht interpolieren. Nur korrigieren, was nach diesem Augenblick aufgezeichnet wurde, wo Aufzeichnung oder Protokoll ihn zeigen.</translation>
     </message>
@@ -2371,6 +1781,14 @@
     <message>
         <source>It closes the same shunts as the step before.</source>
         <translation>Sie schließt dieselben Shunts wie die Stufe davor.</translation>
+    </message>
+    <message>
+        <source>It explains {1} % of chi-square {2} and {3}, more than the uncertainties explain.</source>
+        <translation>Sie erklärt {1} % von Chi-Quadrat {2} und {3}, mehr, als die Unsicherheiten erklären.</translation>
+    </message>
+    <message>
+        <source>It explains {1} % of chi-square {2} and {3}.</source>
+        <translation>Sie erklärt {1} % von Chi-Quadrat {2} und {3}.</translation>
     </message>
     <message>
         <source>It falls: negative</source>
@@ -2401,12 +1819,24 @@
         <translation>Sie schwingt in weniger als keiner Zeit ein.</translation>
     </message>
     <message>
-        <source>It settles {1}, {2}{3}</source>
-        <translation>Sie schwingt {1} ein, {2}{3}</translation>
+        <source>It settles {1}, {2}, and one sample more.</source>
+        <translation>Sie schwingt {1} ein, {2}, und ein Abtastwert mehr.</translation>
+    </message>
+    <message>
+        <source>It settles {1}, {2}.</source>
+        <translation>Sie schwingt {1} ein, {2}.</translation>
     </message>
     <message>
         <source>It stays as it is</source>
         <translation>Es bleibt, wie es ist</translation>
+    </message>
+    <message>
+        <source>It would move the zero by {1} {2}; it moved by {3} {2}.</source>
+        <translation>Sie verschöbe den Nullpunkt um {1} {2}; verschoben hat er sich um {3} {2}.</translation>
+    </message>
+    <message>
+        <source>It would move the zero by {1} {2}; it shows next to nothing, so that it was zeroed anew or this is not the cause.</source>
+        <translation>Sie verschöbe den Nullpunkt um {1} {2}; er zeigt fast nichts, also wurde neu genullt oder dies ist nicht die Ursache.</translation>
     </message>
     <message>
         <source>Its hold of {1} has {2} samples, fewer than 20.</source>
@@ -2501,12 +1931,12 @@
         <translation>Gemeinsam gelegt würden die Steckbrücken von </translation>
     </message>
     <message>
-        <source>Lay </source>
-        <translation>Zu legen: </translation>
-    </message>
-    <message>
         <source>Lay a jumper from each end of the resistor to its place</source>
         <translation>Von jedem Ende des Widerstands eine Steckbrücke zu seinem Ort legen</translation>
+    </message>
+    <message>
+        <source>Lay {1}</source>
+        <translation>Zu legen: {1}</translation>
     </message>
     <message>
         <source>Lead</source>
@@ -2937,8 +2367,12 @@
         <translation>N = {1} eingestellt, wo {2} hingehört</translation>
     </message>
     <message>
-        <source>N = {1}{2} set where {3}, of “{4}”, belongs</source>
-        <translation>N = {1}{2} eingestellt, wo {3}, von „{4}“, hingehört</translation>
+        <source>N = {1} set where {2}, of “{3}”, belongs</source>
+        <translation>N = {1} eingestellt, wo {2}, von „{3}“, hingehört</translation>
+    </message>
+    <message>
+        <source>N = {1}, of “{2}”, set where {3}, of “{4}”, belongs</source>
+        <translation>N = {1}, von „{2}“, eingestellt, wo {3}, von „{4}“, hingehört</translation>
     </message>
     <message>
         <source>Name</source>
@@ -2963,6 +2397,10 @@
     <message>
         <source>Narrow the range of resistances, or leave out fine dials and series</source>
         <translation>Den Widerstandsbereich verkleinern oder feine Drehschalter und Reihen weglassen</translation>
+    </message>
+    <message>
+        <source>Nearest to one would be: {1}; chance alone makes as much of it in some healthy checks.</source>
+        <translation>Am nächsten käme: {1}; so viel davon macht bei manchen fehlerfreien Prüfungen auch der Zufall.</translation>
     </message>
     <message>
         <source>Negative steps taken before the positive ones</source>
@@ -3053,8 +2491,8 @@
         <translation>Keine Größe davon hilft: {1}</translation>
     </message>
     <message>
-        <source>No step can be read any more (</source>
-        <translation>Keine Stufe ist mehr zu lesen (</translation>
+        <source>No step can be read any more ({1}: {2}).</source>
+        <translation>Keine Stufe ist mehr zu lesen ({1}: {2}).</translation>
     </message>
     <message>
         <source>No step closes a shunt.</source>
@@ -3071,6 +2509,14 @@
     <message>
         <source>No step of the sequence closes a shunt.</source>
         <translation>Keine Stufe des Ablaufs schließt einen Shunt.</translation>
+    </message>
+    <message>
+        <source>No uncertainty of the readings is stated: each is taken as good to {1} {2}, one unit of its last digit.</source>
+        <translation>Keine Unsicherheit der Messwerte ist angegeben: Jeder gilt auf {1} {2} genau, eine Einheit seiner letzten Stelle.</translation>
+    </message>
+    <message>
+        <source>No uncertainty of the readings is stated: each is taken as good to {1} {2}, the scatter about the line of measured against expected.</source>
+        <translation>Für die Messwerte ist keine Unsicherheit angegeben: jeder gilt als auf {1} {2} genau, die Streuung um die Gerade des Gemessenen über dem Erwarteten.</translation>
     </message>
     <message>
         <source>No visible change of the readings.</source>
@@ -3129,10 +2575,6 @@
         <translation>Nicht angeschlossen, wie die Vorlage es sagt: {1} Alle Werte gelten für diesen Anschluss.</translation>
     </message>
     <message>
-        <source>Not judged: </source>
-        <translation>Nicht beurteilt: </translation>
-    </message>
-    <message>
         <source>Not judged: a limit is negative or not a number.</source>
         <translation>Nicht beurteilt: Ein Grenzwert ist negativ oder keine Zahl.</translation>
     </message>
@@ -3151,6 +2593,10 @@
     <message>
         <source>Not judged: {1}</source>
         <translation>Nicht beurteilt: {1}</translation>
+    </message>
+    <message>
+        <source>Not judged: {1}.</source>
+        <translation>Nicht beurteilt: {1}.</translation>
     </message>
     <message>
         <source>Not known: {1}.</source>
@@ -3249,8 +2695,16 @@
         <translation>Von Prüfung {1}.</translation>
     </message>
     <message>
-        <source>Of the others step </source>
-        <translation>Von den übrigen Stufe </translation>
+        <source>Of the others step {1} changes most: it reads {2} instead of {3}, {4}.</source>
+        <translation>Von den übrigen ändert sich Stufe {1} am meisten: Sie zeigt {2} statt {3}, {4}.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of {n} more the rule cannot tell.</source>
+        <extracomment>{n} is a count. In English for one: Of {n} more the rule cannot tell.</extracomment>
+        <translation>
+            <numerusform>Über {n} weitere kann die Regel nicht entscheiden.</numerusform>
+            <numerusform>Über {n} weitere kann die Regel nicht entscheiden.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Off by</source>
@@ -3333,8 +2787,8 @@
         <translation>Die sich berührenden Leitungen trennen</translation>
     </message>
     <message>
-        <source>Pass: all {1} steps within limits</source>
-        <translation>Bestanden: alle {1} Stufen innerhalb der Grenzwerte</translation>
+        <source>Pass: {1}.</source>
+        <translation>Bestanden: {1}.</translation>
     </message>
     <message>
         <source>Person</source>
@@ -3409,8 +2863,8 @@
         <translation>Mögliche Ursachen, die wahrscheinlichste zuerst</translation>
     </message>
     <message>
-        <source>Potential of S+{1}</source>
-        <translation>Potential von S+{1}</translation>
+        <source>Potential of S+, whole network {1}</source>
+        <translation>Potential von S+, ganzes Netzwerk {1}</translation>
     </message>
     <message>
         <source>Potential of S-, the same network</source>
@@ -3696,9 +3150,13 @@
         <source>Scope {1}</source>
         <translation>Bereich {1}</translation>
     </message>
-    <message>
-        <source>Seed {1}, {2}{3}{4}</source>
-        <translation>Startzahl {1}, {2}{3}{4}</translation>
+    <message numerus="yes">
+        <source>Seed {1}, {n} questions, {2}</source>
+        <extracomment>{n} is a count. In English for one: Seed {1}, {n} question, {2}</extracomment>
+        <translation>
+            <numerusform>Startzahl {1}, {n} Aufgabe, {2}</numerusform>
+            <numerusform>Startzahl {1}, {n} Aufgaben, {2}</numerusform>
+        </translation>
     </message>
     <message>
         <source>Self-heating: {1}</source>
@@ -3797,8 +3255,12 @@
         <translation>Bericht zur Shuntkalibrierung</translation>
     </message>
     <message>
-        <source>Shunt practice: </source>
-        <translation>Shuntübung: </translation>
+        <source>Shunt practice: answers</source>
+        <translation>Shuntübung: Lösungen</translation>
+    </message>
+    <message>
+        <source>Shunt practice: questions</source>
+        <translation>Shuntübung: Aufgaben</translation>
     </message>
     <message>
         <source>Shunt {1}</source>
@@ -3817,8 +3279,8 @@
         <translation>Shunt {1}, {2}</translation>
     </message>
     <message>
-        <source>Shunt {1}: </source>
-        <translation>Shunt {1}: </translation>
+        <source>Shunt {1}: {2}</source>
+        <translation>Shunt {1}: {2}</translation>
     </message>
     <message>
         <source>Shunts</source>
@@ -3885,6 +3347,10 @@
         <translation>Simuliert</translation>
     </message>
     <message>
+        <source>Simulated is the strain that would change the output by as much.</source>
+        <translation>Simuliert ist die Dehnung, die das Signal um ebenso viel änderte.</translation>
+    </message>
+    <message>
         <source>Simulated load</source>
         <translation>Simulierte Last</translation>
     </message>
@@ -3919,6 +3385,14 @@
     <message>
         <source>So does the zero: {1} beside {2}.</source>
         <translation>Ebenso der Nullpunkt: {1} neben {2}.</translation>
+    </message>
+    <message numerus="yes">
+        <source>So it is in {n} steps.</source>
+        <extracomment>{n} is a count. In English for one: So it is in {n} step.</extracomment>
+        <translation>
+            <numerusform>So ist es bei {n} Stufe.</numerusform>
+            <numerusform>So ist es bei {n} Stufen.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Solved as it is connected: Δv = {1}</source>
@@ -3969,10 +3443,6 @@
         <translation>Stufe</translation>
     </message>
     <message>
-        <source>Step </source>
-        <translation>Stufe </translation>
-    </message>
-    <message>
         <source>Step {1}</source>
         <translation>Stufe {1}</translation>
     </message>
@@ -3987,6 +3457,10 @@
     <message>
         <source>Step {1} cannot be predicted: {2}</source>
         <translation>Stufe {1} ist nicht vorherzusagen: {2}</translation>
+    </message>
+    <message>
+        <source>Step {1} changes most: it reads {2} instead of {3}, {4}.</source>
+        <translation>Stufe {1} ändert sich am meisten: Sie zeigt {2} statt {3}, {4}.</translation>
     </message>
     <message>
         <source>Step {1} fails. {2}</source>
@@ -4033,10 +3507,6 @@
         <translation>Stufen</translation>
     </message>
     <message>
-        <source>Steps </source>
-        <translation>Stufen </translation>
-    </message>
-    <message>
         <source>Steps judged</source>
         <translation>Beurteilte Stufen</translation>
     </message>
@@ -4049,12 +3519,60 @@
         <translation>Stufen mit gemeinsamen Eingangsgrößen irren gemeinsam; wer Stufen verknüpft, braucht diese Koeffizienten.</translation>
     </message>
     <message>
-        <source>Steps {1} and {2}{3}{4}</source>
-        <translation>Stufen {1} und {2}{3}{4}</translation>
+        <source>Steps {1} and {2} taken for one another</source>
+        <translation>Stufen {1} und {2} miteinander verwechselt</translation>
+    </message>
+    <message>
+        <source>Steps {1} and {2} taken for one another, one of them a zero</source>
+        <translation>Stufen {1} und {2} miteinander verwechselt, eine davon eine Nullstufe</translation>
+    </message>
+    <message>
+        <source>Steps {1} and {2} taken in the wrong order</source>
+        <translation>Stufen {1} und {2} in falscher Reihenfolge aufgenommen</translation>
+    </message>
+    <message>
+        <source>Steps {1} and {2} taken in the wrong order, one of them a zero</source>
+        <translation>Stufen {1} und {2} in falscher Reihenfolge aufgenommen, eine davon eine Nullstufe</translation>
+    </message>
+    <message>
+        <source>Steps {1} are held without a break: each has the level {2}.</source>
+        <translation>Die Stufen {1} werden ohne Unterbrechung gehalten: Jede hat das Plateau {2}.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Steps {1} are missing.</source>
+        <extracomment>{n} is a count. In English for one: Step {1} is missing.</extracomment>
+        <translation>
+            <numerusform>Stufe {1} fehlt.</numerusform>
+            <numerusform>Die Stufen {1} fehlen.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Steps {1} are not compared: {2}</source>
         <translation>Die Stufen {1} werden nicht verglichen: {2}</translation>
+    </message>
+    <message numerus="yes">
+        <source>Steps {1} are then off by {2}.</source>
+        <extracomment>{n} is a count. In English for one: Step {1} is then off by {2}.</extracomment>
+        <translation>
+            <numerusform>Stufe {1} weicht dann um {2} ab.</numerusform>
+            <numerusform>Die Stufen {1} weichen dann um {2} ab.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Steps {1} cannot be read any more ({2}: {3}).</source>
+        <extracomment>{n} is a count. In English for one: Step {1} cannot be read any more ({2}: {3}).</extracomment>
+        <translation>
+            <numerusform>Stufe {1} ist nicht mehr zu lesen ({2}: {3}).</numerusform>
+            <numerusform>Die Stufen {1} sind nicht mehr zu lesen ({2}: {3}).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Steps {1} do not move the reading any more.</source>
+        <extracomment>{n} is a count. In English for one: Step {1} does not move the reading any more.</extracomment>
+        <translation>
+            <numerusform>Stufe {1} bewegt den Messwert nicht mehr.</numerusform>
+            <numerusform>Die Stufen {1} bewegen den Messwert nicht mehr.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Steps {1} have no uncertainty in scope {2}: {3}</source>
@@ -4064,9 +3582,41 @@
         <source>Steps {1} have no uncertainty: {2}</source>
         <translation>Die Stufen {1} haben keine Unsicherheit: {2}</translation>
     </message>
+    <message numerus="yes">
+        <source>Steps {1} lie beyond the ±{2}.</source>
+        <extracomment>{n} is a count. In English for one: Step {1} lies beyond the ±{2}.</extracomment>
+        <translation>
+            <numerusform>Stufe {1} liegt jenseits der ±{2}.</numerusform>
+            <numerusform>Die Stufen {1} liegen jenseits der ±{2}.</numerusform>
+        </translation>
+    </message>
     <message>
         <source>Steps {1} of {2} have nothing to be compared with.</source>
         <translation>Die Stufen {1} von {2} haben nichts zum Vergleich.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Steps {1} turn their sign</source>
+        <extracomment>{n} is a count. In English for one: Step {1} turns its sign</extracomment>
+        <translation>
+            <numerusform>Stufe {1} kehrt ihr Vorzeichen um</numerusform>
+            <numerusform>Die Stufen {1} kehren ihr Vorzeichen um</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Steps {1} were done again; the last levels are taken, not those {2}.</source>
+        <extracomment>{n} is a count. In English for one: Step {1} was done again; the last level is taken, not the one {2}.</extracomment>
+        <translation>
+            <numerusform>Stufe {1} wurde wiederholt; das letzte Plateau gilt, nicht das {2}.</numerusform>
+            <numerusform>Die Stufen {1} wurden wiederholt; die letzten Plateaus gelten, nicht die {2}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Steps {1} were done in another order than planned, or their shunts are exchanged.</source>
+        <extracomment>{n} is a count. In English for one: Step {1} was done in another place than planned, or its shunt is another&apos;s.</extracomment>
+        <translation>
+            <numerusform>Stufe {1} wurde an anderer Stelle als geplant durchgeführt, oder ihr Shunt gehört zu einer anderen.</numerusform>
+            <numerusform>Die Stufen {1} wurden in anderer Folge als geplant durchgeführt, oder ihre Shunts sind vertauscht.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Steps {1}, all {3} ones among them, are not compared: {2}</source>
@@ -4133,12 +3683,12 @@
         <translation>Zusammenfassung</translation>
     </message>
     <message>
-        <source>Suspected cause: {1}. It explains {2} % of chi-square {3} and {4}{5}. A suspicion until a measurement confirms it: {6}</source>
-        <translation>Vermutete Ursache: {1}. Sie erklärt {2} % von Chi-Quadrat {3} und {4}{5}. Ein Verdacht, bis eine Messung ihn bestätigt: {6}</translation>
+        <source>Suspected cause: {1}. {2} A suspicion until a measurement confirms it: {3}</source>
+        <translation>Vermutete Ursache: {1}. {2} Ein Verdacht, bis eine Messung ihn bestätigt: {3}</translation>
     </message>
     <message>
-        <source>Suspected causes that this plan cannot tell apart: </source>
-        <translation>Vermutete Ursachen, die dieser Plan nicht unterscheiden kann: </translation>
+        <source>Suspected causes that this plan cannot tell apart: {1}. {2} Until then each is a suspicion.</source>
+        <translation>Vermutete Ursachen, die dieser Plan nicht unterscheiden kann: {1}. {2} Bis dahin ist jede ein Verdacht.</translation>
     </message>
     <message>
         <source>Switch</source>
@@ -4245,20 +3795,28 @@
         <translation>Die Brücke lässt sich nicht berechnen: {1}</translation>
     </message>
     <message>
-        <source>The bridge gives {1}{2}</source>
-        <translation>Die Brücke gibt {1}{2}</translation>
+        <source>The bridge gives {1}, the instrument takes {2}.</source>
+        <translation>Die Brücke gibt {1}, das Gerät nimmt {2} auf.</translation>
     </message>
     <message>
         <source>The bridge is not the one that the plan is for, and readings through it tell nothing of the article.</source>
         <translation>Die Brücke ist nicht die, für die der Plan gilt, und Messwerte über sie sagen nichts über den Prüfling.</translation>
     </message>
     <message>
-        <source>The calibration of {1}{2}{3}.</source>
-        <translation>Die Kalibrierung von {1}{2}{3}.</translation>
+        <source>The calibration of {1} is due {2}.</source>
+        <translation>Die Kalibrierung von {1} ist fällig {2}.</translation>
     </message>
     <message>
-        <source>The changes are {1} times what is expected</source>
-        <translation>Die Änderungen sind das {1}-Fache des Erwarteten</translation>
+        <source>The calibration of {1} was due {2}.</source>
+        <translation>Die Kalibrierung von {1} war fällig {2}.</translation>
+    </message>
+    <message>
+        <source>The changes are {1} times what is expected.</source>
+        <translation>Die Änderungen sind das {1}-Fache des Erwarteten.</translation>
+    </message>
+    <message>
+        <source>The changes are {1} times what is expected; zero reads {2}.</source>
+        <translation>Die Änderungen sind das {1}-Fache des Erwarteten; der Nullwert ist {2}.</translation>
     </message>
     <message>
         <source>The channel has no shunts.</source>
@@ -4273,12 +3831,12 @@
         <translation>Der Kanal wurde nicht geprüft.</translation>
     </message>
     <message>
-        <source>The difference comes from </source>
-        <translation>Der Unterschied kommt von </translation>
-    </message>
-    <message>
         <source>The difference comes from the bridge&apos;s nonlinearity, which the instrument corrects.</source>
         <translation>Der Unterschied kommt von der Nichtlinearität der Brücke, die das Gerät korrigiert.</translation>
+    </message>
+    <message>
+        <source>The difference comes from {1}.</source>
+        <translation>Der Unterschied kommt von {1}.</translation>
     </message>
     <message>
         <source>The document has no channels.</source>
@@ -4289,8 +3847,12 @@
         <translation>Das Dokument enthält keinen Verlauf.</translation>
     </message>
     <message>
-        <source>The excitation is reversed: the source&apos;s plus side is on P-{1}.</source>
-        <translation>Die Speisung ist vertauscht: Die Plusseite der Quelle liegt an P-{1}.</translation>
+        <source>The excitation is reversed: the source&apos;s plus side is on P-, and the sense pair with it.</source>
+        <translation>Die Speisung ist vertauscht: Die Plusseite der Quelle liegt an P-, und das Fühlerpaar mit ihr.</translation>
+    </message>
+    <message>
+        <source>The excitation is reversed: the source&apos;s plus side is on P-.</source>
+        <translation>Die Speisung ist vertauscht: Die Plusseite der Quelle liegt an P-.</translation>
     </message>
     <message>
         <source>The expected {1} is no greater than its uncertainty of {2}.</source>
@@ -4353,8 +3915,16 @@
         <translation>Das Gerät zeigt die Spannung selbst: die Änderung des Signals mal die Speisung.</translation>
     </message>
     <message>
-        <source>The instrument shows {1}: it reckons with the gauge factor and bridge factor as set</source>
-        <translation>Das Gerät zeigt {1}: Es rechnet mit k-Faktor und Brückenfaktor wie eingestellt</translation>
+        <source>The instrument shows {1}: it reckons with the gauge factor and bridge factor as set and knows neither leads nor that a bridge is not linear.</source>
+        <translation>Das Gerät zeigt {1}: Es rechnet mit k-Faktor und Brückenfaktor wie eingestellt und kennt weder Leitungen noch die Nichtlinearität einer Brücke.</translation>
+    </message>
+    <message>
+        <source>The instrument shows {1}: it reckons with the gauge factor and bridge factor as set and knows nothing of reversed gauges.</source>
+        <translation>Das Gerät zeigt {1}: Es rechnet mit k-Faktor und Brückenfaktor wie eingestellt und weiß nichts von umgekehrten DMS.</translation>
+    </message>
+    <message>
+        <source>The instrument shows {1}: it reckons with the gauge factor and bridge factor as set and knows nothing of reversed wires.</source>
+        <translation>Das Gerät zeigt {1}: Es rechnet mit k-Faktor und Brückenfaktor wie eingestellt und weiß nichts von umgekehrten Leitungen.</translation>
     </message>
     <message>
         <source>The instrument&apos;s range is not above 0 mV/V.</source>
@@ -4365,16 +3935,24 @@
         <translation>Die Steckbrücken von {1}</translation>
     </message>
     <message>
-        <source>The largest change: step </source>
-        <translation>Die größte Änderung: Stufe </translation>
+        <source>The largest change: step {1} reads {2} instead of {3}, {4}.</source>
+        <translation>Die größte Änderung: Stufe {1} zeigt {2} statt {3}, {4}.</translation>
     </message>
-    <message>
-        <source>The levels can be read in another way that is about as likely.</source>
-        <translation>Die Plateaus lassen sich noch auf eine andere, etwa gleich wahrscheinliche Art lesen.</translation>
+    <message numerus="yes">
+        <source>The levels can be read in {n} other ways that are about as likely.</source>
+        <extracomment>{n} is a count. In English for one: The levels can be read in another way that is about as likely.</extracomment>
+        <translation>
+            <numerusform>Die Plateaus lassen sich noch auf eine andere, etwa gleich wahrscheinliche Art lesen.</numerusform>
+            <numerusform>Die Plateaus lassen sich noch auf {n} andere, etwa gleich wahrscheinliche Arten lesen.</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>The levels can be read in {1} other ways that are about as likely.</source>
-        <translation>Die Plateaus lassen sich noch auf {1} andere, etwa gleich wahrscheinliche Arten lesen.</translation>
+    <message numerus="yes">
+        <source>The levels {1} belong to no step.</source>
+        <extracomment>{n} is a count. In English for one: The level {1} belongs to no step.</extracomment>
+        <translation>
+            <numerusform>Das Plateau {1} gehört zu keiner Stufe.</numerusform>
+            <numerusform>Die Plateaus {1} gehören zu keiner Stufe.</numerusform>
+        </translation>
     </message>
     <message>
         <source>The limit of {1} is below zero.</source>
@@ -4413,12 +3991,28 @@
         <translation>Der Messwert ist keine endliche Zahl.</translation>
     </message>
     <message>
-        <source>The recording begins after {1}; {2}</source>
-        <translation>Die Aufzeichnung beginnt nach {1}; {2}</translation>
+        <source>The readings of {1} are held against those of {2}, which are as expected: what was there is gone.</source>
+        <translation>Die Messwerte von {1} werden denen von {2} gegenübergestellt, die wie erwartet sind: was dort vorlag, ist weg.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The recording begins after {1}; steps {2} have no level.</source>
+        <extracomment>{n} is a count. In English for one: The recording begins after {1}; it has no level.</extracomment>
+        <translation>
+            <numerusform>Die Aufzeichnung beginnt nach {1}; sie hat kein Plateau.</numerusform>
+            <numerusform>Die Aufzeichnung beginnt nach {1}; die Stufen {2} haben kein Plateau.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The recording ends before {1}; steps {2} have no level.</source>
+        <extracomment>{n} is a count. In English for one: The recording ends before {1}; it has no level.</extracomment>
+        <translation>
+            <numerusform>Die Aufzeichnung endet vor {1}; sie hat kein Plateau.</numerusform>
+            <numerusform>Die Aufzeichnung endet vor {1}; die Stufen {2} haben kein Plateau.</numerusform>
+        </translation>
     </message>
     <message>
-        <source>The recording ends before {1}; {2}</source>
-        <translation>Die Aufzeichnung endet vor {1}; {2}</translation>
+        <source>The responsible person decides, and the report states the correction.</source>
+        <translation>Die verantwortliche Person entscheidet, und der Bericht nennt die Korrektur.</translation>
     </message>
     <message>
         <source>The return to zero is not judged without it.</source>
@@ -4461,8 +4055,12 @@
         <translation>Die Einrichtungen unterscheiden sich: {1}; und in {2} weiteren.</translation>
     </message>
     <message>
-        <source>The shortcut R/(F N (R + Rs)) is {1}{2} here: {3}.</source>
-        <translation>Die Kurzformel R/(F N (R + Rs)) liegt hier {1}{2}: {3}.</translation>
+        <source>The shortcut R/(F N (R + Rs)) is {1} high here: {2}.</source>
+        <translation>Die Kurzformel R/(F N (R + Rs)) liegt hier {1} zu hoch: {2}.</translation>
+    </message>
+    <message>
+        <source>The shortcut R/(F N (R + Rs)) is {1} low here: {2}.</source>
+        <translation>Die Kurzformel R/(F N (R + Rs)) liegt hier {1} zu niedrig: {2}.</translation>
     </message>
     <message>
         <source>The signal wires are reversed: the instrument measures S- against S+.</source>
@@ -4475,10 +4073,6 @@
     <message>
         <source>The step</source>
         <translation>Die Stufe</translation>
-    </message>
-    <message>
-        <source>The step has a level</source>
-        <translation>Die Stufe hat ein Plateau</translation>
     </message>
     <message>
         <source>The steps call for no cause; the zero alone moved, by {1}. {2}</source>
@@ -4517,8 +4111,20 @@
         <translation>Die Verdrahtung hat Fehler. Vor dem Legen einer Steckbrücke beheben.</translation>
     </message>
     <message>
-        <source>The zero jumps by {1}{2}{3}{4}{5}</source>
-        <translation>Der Nullpunkt springt um {1}{2}{3}{4}{5}</translation>
+        <source>The zero is the same within {1}.</source>
+        <translation>Der Nullpunkt ist innerhalb von {1} derselbe.</translation>
+    </message>
+    <message>
+        <source>The zero jumps by {1}</source>
+        <translation>Der Nullpunkt springt um {1}</translation>
+    </message>
+    <message>
+        <source>The zero jumps by {1}, which is in every reading</source>
+        <translation>Der Nullpunkt springt um {1}, was in jedem Messwert steckt</translation>
+    </message>
+    <message>
+        <source>The zero jumps by {1}, which zeroing takes away</source>
+        <translation>Der Nullpunkt springt um {1}, was das Nullen wegnimmt</translation>
     </message>
     <message>
         <source>The zero left its control limits: {1}.</source>
@@ -4533,16 +4139,24 @@
         <translation>Der Nullwert, von dem aus die anderen zählen.</translation>
     </message>
     <message>
-        <source>The {1} and the {2}{3} at the same place.</source>
-        <translation>{1} und {2}{3} am selben Ort.</translation>
+        <source>The {1} and the {2} are one resistor at the same place.</source>
+        <translation>{1} und {2} sind ein und derselbe Widerstand am selben Ort.</translation>
     </message>
     <message>
-        <source>The {1}{2}</source>
-        <translation>{1}{2}</translation>
+        <source>The {1} and the {2} have the same resistance at the same place.</source>
+        <translation>{1} und {2} haben denselben Widerstand am selben Ort.</translation>
     </message>
     <message>
         <source>There are {1}</source>
         <translation>Es gibt {1}</translation>
+    </message>
+    <message numerus="yes">
+        <source>There are {n} such pairs; the wiring lists them.</source>
+        <extracomment>{n} is a count. In English for one: There is {n} such pair; the wiring lists it.</extracomment>
+        <translation>
+            <numerusform>Es gibt {n} solches Paar; die Verdrahtung führt es auf.</numerusform>
+            <numerusform>Es gibt {n} solche Paare; die Verdrahtung führt sie auf.</numerusform>
+        </translation>
     </message>
     <message>
         <source>There is no zero between the two sides.</source>
@@ -4753,8 +4367,16 @@
         <translation>Was sich geändert hat: {1}</translation>
     </message>
     <message>
-        <source>What counts is the arm&apos;s resistance over the shunt&apos;s: </source>
-        <translation>Es zählt der Zweigwiderstand durch den des Shunts: </translation>
+        <source>What counts is the arm&apos;s resistance over the shunt&apos;s: {1} for both. The leads decide: a shunt at the terminals spans leads too and sends its current through them, which makes {2} larger by {3} %.</source>
+        <translation>Es zählt der Zweigwiderstand durch den des Shunts: {1} bei beiden. Die Leitungen entscheiden: Ein Shunt an den Anschlüssen überspannt auch Leitungen und schickt seinen Strom durch sie, was {2} um {3} % größer macht.</translation>
+    </message>
+    <message>
+        <source>What counts is the arm&apos;s resistance over the shunt&apos;s: {1} for {2} and {3} for {4}.</source>
+        <translation>Es zählt der Zweigwiderstand durch den des Shunts: {1} bei {2} und {3} bei {4}.</translation>
+    </message>
+    <message>
+        <source>What counts is the arm&apos;s resistance over the shunt&apos;s: {1} for {2} and {3} for {4}; a shunt at the terminals spans leads too and sends its current through them.</source>
+        <translation>Es zählt der Zweigwiderstand durch den des Shunts: {1} bei {2} und {3} bei {4}; ein Shunt an den Anschlüssen überspannt auch Leitungen und schickt seinen Strom durch sie.</translation>
     </message>
     <message>
         <source>What differs in the set-ups</source>
@@ -4833,8 +4455,8 @@
         <translation>Mit allen Shunts offen und ohne Last den Nullpunkt beobachten und dabei Stecker und Kabel bewegen: An einem schlechten Kontakt springt er. Den Sprung vor {1} suchen.</translation>
     </message>
     <message>
-        <source>With all shunts open the bridge gives {1}{2}</source>
-        <translation>Mit allen Shunts offen gibt die Brücke {1}{2}</translation>
+        <source>With all shunts open the bridge gives {1}, the instrument takes {2}.</source>
+        <translation>Mit allen Shunts offen gibt die Brücke {1}, das Gerät nimmt {2} auf.</translation>
     </message>
     <message>
         <source>With numbers</source>
@@ -4845,8 +4467,16 @@
         <translation>Bei abgeschalteter Speisung und ohne Last das Ohmmeter an Leitung {1} von Ende zu Ende beobachten und dabei Stecker und Verbindungen bewegen: Es zeigt {2}.</translation>
     </message>
     <message>
-        <source>With the excitation off and the cable unplugged at the instrument, </source>
-        <translation>Bei abgeschalteter Speisung und am Gerät abgestecktem Kabel </translation>
+        <source>With the excitation off and the cable unplugged at the instrument, measure from lead P+ to lead sense+ and from lead P- to lead sense-: {1} and {2} as entered, an open loop is the cause.</source>
+        <translation>Bei abgeschalteter Speisung und am Gerät abgestecktem Kabel von Leitung P+ zu Leitung sense+ und von Leitung P- zu Leitung sense- messen: {1} und {2} wie eingetragen, eine offene Schleife ist die Ursache.</translation>
+    </message>
+    <message>
+        <source>With the excitation off and the cable unplugged at the instrument, measure from {1}.</source>
+        <translation>Bei abgeschalteter Speisung und am Gerät abgestecktem Kabel messen von {1}.</translation>
+    </message>
+    <message>
+        <source>With the excitation off and the cable unplugged at the instrument, measure from {1}: {2}.</source>
+        <translation>Bei abgeschalteter Speisung und am Gerät abgestecktem Kabel messen von {1}: {2}.</translation>
     </message>
     <message>
         <source>With the excitation off, close {1} and measure across each arm with it closed and open: the reading falls most at the arm that it lies on.</source>
@@ -4869,8 +4499,24 @@
         <translation>Bei abgeschalteter Speisung die Widerstände {1} und {2} aus der Schaltung nehmen und beide messen: Angegeben sind {3} und {4}, umgekehrt, wenn dies die Ursache ist.</translation>
     </message>
     <message>
-        <source>With the fault, step {1}: </source>
-        <translation>Mit dem Fehler, Stufe {1}: </translation>
+        <source>With the fault, step {1}: expected + drift × time = {2}{3}</source>
+        <translation>Mit dem Fehler, Stufe {1}: erwartet + Drift × Zeit = {2}{3}</translation>
+    </message>
+    <message>
+        <source>With the fault, step {1}: expected + error = {2}{3}</source>
+        <translation>Mit dem Fehler, Stufe {1}: erwartet + Fehler = {2}{3}</translation>
+    </message>
+    <message>
+        <source>With the fault, step {1}: expected + shift = {2}{3}</source>
+        <translation>Mit dem Fehler, Stufe {1}: erwartet + Verschiebung = {2}{3}</translation>
+    </message>
+    <message>
+        <source>With the fault, step {1}: expected {2}{3}, stopped at the limit{4}</source>
+        <translation>Mit dem Fehler, Stufe {1}: erwartet {2}{3}, an der Grenze angehalten{4}</translation>
+    </message>
+    <message>
+        <source>With the fault, step {1}: expected × factor = {2} × {3}{4}</source>
+        <translation>Mit dem Fehler, Stufe {1}: erwartet × Faktor = {2} × {3}{4}</translation>
     </message>
     <message>
         <source>With the fault, {1}:</source>
@@ -4881,8 +4527,8 @@
         <translation>Mit dem Fehler, {1}: Kein Shunt schließt, und der Messwert bleibt bei null.</translation>
     </message>
     <message>
-        <source>With {1}, </source>
-        <translation>Mit {1}, </translation>
+        <source>With {1}, {2}, so {3}: {4}</source>
+        <translation>Mit {1}, {2}. Folge: {3}; {4}</translation>
     </message>
     <message>
         <source>Withdrawn by {1} on {2}: a draft again.</source>
@@ -4917,8 +4563,20 @@
         <translation>„{1}“ schreiben</translation>
     </message>
     <message>
-        <source>Write &quot;{1}&quot;{2}</source>
-        <translation>„{1}“ schreiben{2}</translation>
+        <source>Write &quot;{1}&quot; with P+, P-, S+, S-, sense+, sense- or return</source>
+        <translation>„{1}“ schreiben mit P+, P-, S+, S-, sense+, sense- oder return</translation>
+    </message>
+    <message>
+        <source>Write -5, not - 5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write 4L7 or 4.7 mΩ, or else 4M7</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a decimal number such as 0.5</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write a point in a number, or a semicolon between two</source>
@@ -4933,6 +4591,14 @@
         <translation>In einer Zeile schreiben</translation>
     </message>
     <message>
+        <source>Write mΩ or MΩ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write one number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Write one of {1}</source>
         <translation>Eines von {1} schreiben</translation>
     </message>
@@ -4941,12 +4607,28 @@
         <translation>Stellungen mal Schrittweite jedes Drehschalters schreiben, etwa 10x10k 10x1k 10x100</translation>
     </message>
     <message>
+        <source>Write powers of ten with e, such as 5e3 for 5000</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Write the day as in 2026-11-25</source>
         <translation>Den Tag wie in 2026-11-25 schreiben</translation>
     </message>
     <message>
-        <source>Write the number without spaces or marks between thousands</source>
-        <translation>Die Zahl ohne Leer- oder Trennzeichen zwischen Tausendern schreiben</translation>
+        <source>Write the number alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write times with their units, such as 1 min 30 s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write {1} alone: this field takes the resistance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write {1}, with nothing between the thousands</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write µm/m, mV/V or mV, or copy a channel that reads in that unit</source>
@@ -4969,8 +4651,8 @@
         <translation>Nullwert, {1}</translation>
     </message>
     <message>
-        <source>Zero reads </source>
-        <translation>Der Nullwert ist </translation>
+        <source>Zero reads {1}.</source>
+        <translation>Der Nullwert ist {1}.</translation>
     </message>
     <message>
         <source>Zero reference</source>
@@ -5097,12 +4779,16 @@
         <translation>was eine Shuntprüfung nicht sieht.</translation>
     </message>
     <message>
-        <source>a shunt from </source>
-        <translation>ein Shunt von </translation>
-    </message>
-    <message>
         <source>a shunt from {1} to {2} does not change the output</source>
         <translation>ein Shunt von {1} nach {2} ändert das Signal nicht</translation>
+    </message>
+    <message>
+        <source>a shunt from {1} to {2} gives negative levels, and positive ones are wanted there</source>
+        <translation>ein Shunt von {1} nach {2} ergibt negative Stufenwerte, und gewünscht sind dort positive</translation>
+    </message>
+    <message>
+        <source>a shunt from {1} to {2} gives positive levels, and negative ones are wanted there</source>
+        <translation>ein Shunt von {1} nach {2} ergibt positive Stufenwerte, und gewünscht sind dort negative</translation>
     </message>
     <message>
         <source>a shunt must have a finite resistance above zero</source>
@@ -5181,10 +4867,6 @@
         <translation>alle Shunts offen</translation>
     </message>
     <message>
-        <source>all steps pass.</source>
-        <translation>alle Stufen bestehen.</translation>
-    </message>
-    <message>
         <source>all times are equal</source>
         <translation>alle Zeiten sind gleich</translation>
     </message>
@@ -5203,6 +4885,30 @@
     <message>
         <source>all {1}</source>
         <translation>alle {1}</translation>
+    </message>
+    <message numerus="yes">
+        <source>all {n} steps are within limits</source>
+        <extracomment>{n} is a count. In English for one: all {n} steps are within limits</extracomment>
+        <translation>
+            <numerusform>die eine Stufe liegt innerhalb der Grenzwerte</numerusform>
+            <numerusform>alle {n} Stufen liegen innerhalb der Grenzwerte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>all {n} steps within limits</source>
+        <extracomment>{n} is a count. In English for one: all {n} steps within limits</extracomment>
+        <translation>
+            <numerusform>die eine Stufe innerhalb der Grenzwerte</numerusform>
+            <numerusform>alle {n} Stufen innerhalb der Grenzwerte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>all {n} steps within limits by {1}</source>
+        <extracomment>{n} is a count. In English for one: all {n} steps within limits by {1}</extracomment>
+        <translation>
+            <numerusform>die eine Stufe innerhalb der Grenzwerte nach der Regel „{1}“</numerusform>
+            <numerusform>alle {n} Stufen innerhalb der Grenzwerte nach der Regel „{1}“</numerusform>
+        </translation>
     </message>
     <message>
         <source>an error of the excitation is an error of the reading</source>
@@ -5233,16 +4939,8 @@
         <translation>eine andere Belastbarkeit</translation>
     </message>
     <message>
-        <source>answers</source>
-        <translation>Lösungen</translation>
-    </message>
-    <message>
         <source>any reading</source>
         <translation>irgendeines Messwerts</translation>
-    </message>
-    <message>
-        <source>arm </source>
-        <translation>Zweig </translation>
     </message>
     <message>
         <source>arm 1 begin</source>
@@ -5285,10 +4983,6 @@
         <translation>Zweig {1} hätte keinen Widerstand mehr</translation>
     </message>
     <message>
-        <source>arms </source>
-        <translation>Zweige </translation>
-    </message>
-    <message>
         <source>arms 1 and 2 {1}, arms 3 and 4 {2}</source>
         <translation>Zweige 1 und 2 {1}, Zweige 3 und 4 {2}</translation>
     </message>
@@ -5296,9 +4990,25 @@
         <source>arms of a transducer as stated, within 0.3 %</source>
         <translation>Zweige eines Aufnehmers wie angegeben, auf 0,3 %</translation>
     </message>
+    <message numerus="yes">
+        <source>arms {1}</source>
+        <extracomment>{n} is a count. In English for one: arm {1}</extracomment>
+        <translation>
+            <numerusform>Zweig {1}</numerusform>
+            <numerusform>Zweige {1}</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>arms {1} leaking</source>
+        <extracomment>{n} is a count. In English for one: arm {1} leaking</extracomment>
+        <translation>
+            <numerusform>Nebenschluss an Zweig {1}</numerusform>
+            <numerusform>Nebenschluss an den Zweigen {1}</numerusform>
+        </translation>
+    </message>
     <message>
-        <source>as before{1}</source>
-        <translation>wie bisher{1}</translation>
+        <source>as before</source>
+        <translation>wie bisher</translation>
     </message>
     <message>
         <source>as the earlier set-up has it</source>
@@ -5317,8 +5027,16 @@
         <translation>angenommen: {1}</translation>
     </message>
     <message>
-        <source>at least {1}{2}</source>
-        <translation>mindestens {1}{2}</translation>
+        <source>at +{1}</source>
+        <translation>bei +{1}</translation>
+    </message>
+    <message>
+        <source>at -{1}</source>
+        <translation>bei -{1}</translation>
+    </message>
+    <message>
+        <source>at least {1} over {2}</source>
+        <translation>mindestens {1} über {2}</translation>
     </message>
     <message>
         <source>at step {1}</source>
@@ -5405,12 +5123,12 @@
         <translation>zwischen {1} und {2}</translation>
     </message>
     <message>
-        <source>between {1} and {2}{3}</source>
-        <translation>zwischen {1} und {2}{3}</translation>
+        <source>between {1} and {2} over {3}</source>
+        <translation>zwischen {1} und {2} über {3}</translation>
     </message>
     <message>
-        <source>beyond</source>
-        <translation>außerhalb</translation>
+        <source>beyond the limit of {1}</source>
+        <translation>außerhalb des Grenzwerts von {1}</translation>
     </message>
     <message>
         <source>both ends are on one node ({1}), so it does nothing</source>
@@ -5533,12 +5251,20 @@
         <translation>Chi-Quadrat {1}</translation>
     </message>
     <message>
+        <source>chi-square {1}, probability {2}</source>
+        <translation>Chi-Quadrat {1}, Wahrscheinlichkeit {2}</translation>
+    </message>
+    <message>
         <source>closed: kept with the check, the same as that of the channel now</source>
         <translation>abgeschlossen: mit der Prüfung festgehalten, gleich der jetzigen des Kanals</translation>
     </message>
     <message>
         <source>closed: kept with the check; that of the channel was changed since</source>
         <translation>abgeschlossen: mit der Prüfung festgehalten; die des Kanals wurde seither geändert</translation>
+    </message>
+    <message>
+        <source>closer to the limit than the guard band of {1}</source>
+        <translation>näher am Grenzwert als der Schutzabstand von {1}</translation>
     </message>
     <message>
         <source>column {1}</source>
@@ -5561,12 +5287,12 @@
         <translation>Vergleich der Prüfungen</translation>
     </message>
     <message>
-        <source>completion resistor in </source>
-        <translation>Ergänzungswiderstand in </translation>
+        <source>completion resistor in {1}</source>
+        <translation>Ergänzungswiderstand in {1}</translation>
     </message>
     <message>
-        <source>completion resistor of arm </source>
-        <translation>Ergänzungswiderstand von Zweig </translation>
+        <source>completion resistor of arm {1}</source>
+        <translation>Ergänzungswiderstand von Zweig {1}</translation>
     </message>
     <message>
         <source>completion resistors of ±0.05 % are usual</source>
@@ -5591,6 +5317,10 @@
     <message>
         <source>constant current</source>
         <translation>Konstantstrom</translation>
+    </message>
+    <message>
+        <source>contact</source>
+        <translation>Kontakt</translation>
     </message>
     <message>
         <source>contents</source>
@@ -5629,6 +5359,10 @@
         <translation>Widerstandsdekade</translation>
     </message>
     <message>
+        <source>decided with a guard band of {1}</source>
+        <translation>entschieden mit einem Schutzabstand von {1}</translation>
+    </message>
+    <message>
         <source>decision rule</source>
         <translation>Entscheidungsregel</translation>
     </message>
@@ -5657,10 +5391,6 @@
         <translation>teilt durch die gemessene Speisung</translation>
     </message>
     <message>
-        <source>down.</source>
-        <translation>nach unten.</translation>
-    </message>
-    <message>
         <source>draft</source>
         <translation>Entwurf</translation>
     </message>
@@ -5677,12 +5407,8 @@
         <translation>fällig {1} statt {2}</translation>
     </message>
     <message>
-        <source>due {1})</source>
-        <translation>fällig {1})</translation>
-    </message>
-    <message>
-        <source>dummy gauge in arm </source>
-        <translation>Kompensations-DMS in Zweig </translation>
+        <source>dummy gauge in arm {1}</source>
+        <translation>Kompensations-DMS in Zweig {1}</translation>
     </message>
     <message>
         <source>dynamic, high accuracy</source>
@@ -5697,8 +5423,12 @@
         <translation>dynamisch, mäßige Genauigkeit</translation>
     </message>
     <message>
-        <source>each lead </source>
-        <translation>jede Leitung </translation>
+        <source>each lead {1} less than entered</source>
+        <translation>jede Leitung {1} weniger als eingetragen</translation>
+    </message>
+    <message>
+        <source>each lead {1} more than entered</source>
+        <translation>jede Leitung {1} mehr als eingetragen</translation>
     </message>
     <message>
         <source>end</source>
@@ -5777,10 +5507,6 @@
         <translation>fallen</translation>
     </message>
     <message>
-        <source>fall. </source>
-        <translation>fallen lassen. </translation>
-    </message>
-    <message>
         <source>falling</source>
         <translation>fallende</translation>
     </message>
@@ -5791,10 +5517,6 @@
     <message>
         <source>falls</source>
         <translation>fällt</translation>
-    </message>
-    <message>
-        <source>falls by </source>
-        <translation>fällt um </translation>
     </message>
     <message>
         <source>far-fetched</source>
@@ -5921,8 +5643,8 @@
         <translation>k-Faktoren eines Loses sind meist auf 1 % angegeben, k = 2</translation>
     </message>
     <message>
-        <source>gauge in </source>
-        <translation>DMS in </translation>
+        <source>gauge in {1}</source>
+        <translation>DMS in {1}</translation>
     </message>
     <message>
         <source>gauge resistance</source>
@@ -5935,10 +5657,6 @@
     <message>
         <source>gauge {1}</source>
         <translation>DMS {1}</translation>
-    </message>
-    <message>
-        <source>gauges</source>
-        <translation>DMS</translation>
     </message>
     <message>
         <source>gauges within 2 K of the temperature stated</source>
@@ -6013,28 +5731,8 @@
         <translation>hängendes Ende</translation>
     </message>
     <message>
-        <source>has both a point and a comma</source>
-        <translation>hat Punkt und Komma zugleich</translation>
-    </message>
-    <message>
-        <source>has more than one decimal mark</source>
-        <translation>hat mehr als ein Dezimalzeichen</translation>
-    </message>
-    <message>
         <source>has no reading and is not in the line</source>
         <translation>hat keinen Messwert und ist nicht in der Geraden</translation>
-    </message>
-    <message>
-        <source>has no unit that fits here</source>
-        <translation>hat keine hier passende Einheit</translation>
-    </message>
-    <message>
-        <source>has something between its digits</source>
-        <translation>hat etwas zwischen seinen Ziffern</translation>
-    </message>
-    <message>
-        <source>has text after the number</source>
-        <translation>hat Text nach der Zahl</translation>
     </message>
     <message>
         <source>high</source>
@@ -6105,14 +5803,6 @@
         <translation>Isolation ist nur der Größenordnung nach bekannt, auf 50 %</translation>
     </message>
     <message>
-        <source>is not a number</source>
-        <translation>ist keine Zahl</translation>
-    </message>
-    <message>
-        <source>is too large or too small</source>
-        <translation>ist zu groß oder zu klein</translation>
-    </message>
-    <message>
         <source>it</source>
         <translation>ihn</translation>
     </message>
@@ -6143,10 +5833,6 @@
     <message>
         <source>it has no id</source>
         <translation>er hat keine Kennung</translation>
-    </message>
-    <message>
-        <source>it has no level.</source>
-        <translation>sie hat kein Plateau.</translation>
     </message>
     <message>
         <source>it has no {1} for pin {2}</source>
@@ -6233,8 +5919,16 @@
         <translation>es nimmt keinen Wert</translation>
     </message>
     <message>
-        <source>its</source>
-        <translation>seiner</translation>
+        <source>its U of {1} is at most {2}, so the risk is shared</source>
+        <translation>seine U von {1} ist höchstens {2}, daher wird das Risiko geteilt</translation>
+    </message>
+    <message>
+        <source>its U of {1} is more than {2}, and yet it is beyond the limit with all of it</source>
+        <translation>seine U von {1} ist mehr als {2}, und doch liegt er mit der ganzen U jenseits des Grenzwerts</translation>
+    </message>
+    <message>
+        <source>its U of {1} is more than {2}, too much for the risk to be shared</source>
+        <translation>seine U von {1} ist mehr als {2}, zu viel, um das Risiko zu teilen</translation>
     </message>
     <message>
         <source>its covariance of x and y is not a finite number</source>
@@ -6269,6 +5963,10 @@
         <translation>ihre Unsicherheit ist größer als jede Zahl</translation>
     </message>
     <message>
+        <source>its uncertainty is not known</source>
+        <translation>seine Unsicherheit ist nicht bekannt</translation>
+    </message>
+    <message>
         <source>its uncertainty is not known, and without it there is no E_n</source>
         <translation>seine Unsicherheit ist nicht bekannt, und ohne sie gibt es kein E_n</translation>
     </message>
@@ -6301,8 +5999,8 @@
         <translation>die Steckbrücken {1} und {2} von {3} sind vertauscht</translation>
     </message>
     <message>
-        <source>keep {1} closed{2}</source>
-        <translation>{1} geschlossen halten{2}</translation>
+        <source>keep {1} closed</source>
+        <translation>{1} geschlossen halten</translation>
     </message>
     <message>
         <source>label</source>
@@ -6319,10 +6017,6 @@
     <message>
         <source>last zero reading less the first, of the greatest expected reading</source>
         <translation>letzter Nullwert minus erster, vom größten erwarteten Messwert</translation>
-    </message>
-    <message>
-        <source>lead </source>
-        <translation>Leitung </translation>
     </message>
     <message>
         <source>lead cross-section</source>
@@ -6345,10 +6039,6 @@
         <translation>Leitungen</translation>
     </message>
     <message>
-        <source>leads </source>
-        <translation>Leitungen </translation>
-    </message>
-    <message>
         <source>leads are entered as exchanged</source>
         <translation>Leitungen als vertauscht eingetragen sind</translation>
     </message>
@@ -6364,21 +6054,21 @@
         <source>leads within 5 K of the temperature stated</source>
         <translation>Leitungen auf 5 K der angegebenen Temperatur</translation>
     </message>
+    <message numerus="yes">
+        <source>leads {1}</source>
+        <extracomment>{n} is a count. In English for one: lead {1}</extracomment>
+        <translation>
+            <numerusform>Leitung {1}</numerusform>
+            <numerusform>Leitungen {1}</numerusform>
+        </translation>
+    </message>
     <message>
         <source>leads {1} and {2} are swapped at the instrument</source>
         <translation>die Leitungen {1} und {2} sind am Gerät vertauscht</translation>
     </message>
     <message>
-        <source>leak over </source>
-        <translation>Nebenschluss über </translation>
-    </message>
-    <message>
         <source>leak over {1}</source>
         <translation>Nebenschluss über {1}</translation>
-    </message>
-    <message>
-        <source>leak to structure of </source>
-        <translation>Nebenschluss zur Struktur von </translation>
     </message>
     <message>
         <source>leak to structure of {1}</source>
@@ -6409,8 +6099,8 @@
         <translation>lässt {1} übrig</translation>
     </message>
     <message>
-        <source>less leak{1} than entered</source>
-        <translation>weniger Nebenschluss{1} als eingetragen</translation>
+        <source>less leak over {1} than entered</source>
+        <translation>weniger Nebenschluss über {1} als eingetragen</translation>
     </message>
     <message>
         <source>less than 0.01 %</source>
@@ -6421,16 +6111,8 @@
         <translation>Stufenwert</translation>
     </message>
     <message>
-        <source>level </source>
-        <translation>Plateau </translation>
-    </message>
-    <message>
         <source>levels</source>
         <translation>Stufenwerte</translation>
-    </message>
-    <message>
-        <source>levels </source>
-        <translation>Plateaus </translation>
     </message>
     <message>
         <source>like</source>
@@ -6523,14 +6205,6 @@
     <message>
         <source>mean and robust mean differ by {1} times the uncertainty</source>
         <translation>Mittelwert und robuster Mittelwert unterscheiden sich um das {1}-Fache der Unsicherheit</translation>
-    </message>
-    <message>
-        <source>measure from </source>
-        <translation>messen von </translation>
-    </message>
-    <message>
-        <source>measure from lead P+ to lead sense+ and from lead P- to lead sense-: </source>
-        <translation>von Leitung P+ zu Leitung sense+ und von Leitung P- zu Leitung sense- messen: </translation>
     </message>
     <message>
         <source>measured against simulated, not fitted: {1}</source>
@@ -6661,6 +6335,10 @@
         <translation>keine Stufe erwartet einen Messwert</translation>
     </message>
     <message>
+        <source>no step fails</source>
+        <translation>keine Stufe überschreitet ihren Grenzwert</translation>
+    </message>
+    <message>
         <source>no step has an uncertainty that could be drawn</source>
         <translation>keine Stufe hat eine Unsicherheit, die sich ziehen ließe</translation>
     </message>
@@ -6685,6 +6363,10 @@
         <translation>keine Spannung zwischen den Bezugsanschlüssen</translation>
     </message>
     <message>
+        <source>no zero step was read, so readings were taken as shown</source>
+        <translation>keine Nullstufe wurde abgelesen, daher gelten die Messwerte wie gezeigt</translation>
+    </message>
+    <message>
         <source>nobody is named</source>
         <translation>niemand ist genannt</translation>
     </message>
@@ -6693,8 +6375,8 @@
         <translation>keine</translation>
     </message>
     <message>
-        <source>none instead of {1}{2}</source>
-        <translation>keine statt {1}{2}</translation>
+        <source>none instead of {1}</source>
+        <translation>keine statt {1}</translation>
     </message>
     <message>
         <source>none listed</source>
@@ -6841,8 +6523,8 @@
         <translation>nichts zu ändern</translation>
     </message>
     <message>
-        <source>now </source>
-        <translation>jetzt </translation>
+        <source>now {1}</source>
+        <translation>jetzt {1}</translation>
     </message>
     <message>
         <source>of arms and shunts</source>
@@ -6867,10 +6549,6 @@
     <message>
         <source>of the load that the step simulates, as read</source>
         <translation>von der Last, die die Stufe simuliert, wie abgelesen</translation>
-    </message>
-    <message>
-        <source>of the others none fails</source>
-        <translation>von den übrigen überschreitet keine ihren Grenzwert</translation>
     </message>
     <message>
         <source>of the strain that the step simulates, as read: gauge factor and temperature are in it too</source>
@@ -6916,9 +6594,13 @@
         <source>one wire of a three-wire connection</source>
         <translation>eine Leitung einer Dreileiterschaltung</translation>
     </message>
-    <message>
-        <source>only {1}{2}</source>
-        <translation>nur {1}{2}</translation>
+    <message numerus="yes">
+        <source>only {n} samples</source>
+        <extracomment>{n} is a count. In English for one: only {n} sample</extracomment>
+        <translation>
+            <numerusform>nur {n} Abtastwert</numerusform>
+            <numerusform>nur {n} Abtastwerte</numerusform>
+        </translation>
     </message>
     <message>
         <source>open</source>
@@ -7065,10 +6747,6 @@
         <translation>Viertelbrücke</translation>
     </message>
     <message>
-        <source>questions</source>
-        <translation>Aufgaben</translation>
-    </message>
-    <message>
         <source>r = y − ŷ</source>
         <translation>r = y − ŷ</translation>
     </message>
@@ -7125,8 +6803,12 @@
         <translation>Messwerte sind das {1}-Fache der früheren</translation>
     </message>
     <message>
-        <source>readings are {1}{2}</source>
-        <translation>Messwerte sind {1}{2}</translation>
+        <source>readings are {1} too large</source>
+        <translation>Messwerte sind {1} zu groß</translation>
+    </message>
+    <message>
+        <source>readings are {1} too small</source>
+        <translation>Messwerte sind {1} zu klein</translation>
     </message>
     <message>
         <source>readings in mV taken for {1}</source>
@@ -7193,8 +6875,8 @@
         <translation>zurückgegeben</translation>
     </message>
     <message>
-        <source>reversed, now </source>
-        <translation>umgekehrt, jetzt </translation>
+        <source>reversed, now {1}</source>
+        <translation>umgekehrt, jetzt {1}</translation>
     </message>
     <message>
         <source>right across arm {1}</source>
@@ -7209,16 +6891,8 @@
         <translation>steigen</translation>
     </message>
     <message>
-        <source>rise. </source>
-        <translation>steigen lassen. </translation>
-    </message>
-    <message>
         <source>rises</source>
         <translation>steigt</translation>
-    </message>
-    <message>
-        <source>rises by </source>
-        <translation>steigt um </translation>
     </message>
     <message>
         <source>rising</source>
@@ -7301,20 +6975,16 @@
         <translation>geteiltes Risiko</translation>
     </message>
     <message>
-        <source>short S+ and S-{1}</source>
-        <translation>S+ und S- kurzschließen{1}</translation>
+        <source>short S+ and S-</source>
+        <translation>S+ und S- kurzschließen</translation>
     </message>
     <message>
-        <source>short the excitation{1}</source>
-        <translation>die Speisung kurzschließen{1}</translation>
+        <source>short the excitation</source>
+        <translation>die Speisung kurzschließen</translation>
     </message>
     <message>
         <source>short {1}</source>
         <translation>{1} kurzschließen</translation>
-    </message>
-    <message>
-        <source>short {1}{2}</source>
-        <translation>{1} kurzschließen{2}</translation>
     </message>
     <message>
         <source>shorts the excitation</source>
@@ -7349,10 +7019,6 @@
         <translation>Shunt {1}</translation>
     </message>
     <message>
-        <source>shunt {1}, </source>
-        <translation>Shunt {1}, </translation>
-    </message>
-    <message>
         <source>sign-off</source>
         <translation>Freigabe</translation>
     </message>
@@ -7379,6 +7045,10 @@
     <message>
         <source>slope {1} of the positive and {2} of the negative half</source>
         <translation>Steigung {1} der positiven und {2} der negativen Hälfte</translation>
+    </message>
+    <message>
+        <source>slope {1} of the positive and {2} of the negative half, standard uncertainty of the difference {3} %</source>
+        <translation>Steigung {1} der positiven und {2} der negativen Hälfte, Standardunsicherheit der Differenz {3} %</translation>
     </message>
     <message>
         <source>small strain, from the simulated strain</source>
@@ -7413,10 +7083,6 @@
         <translation>statisch, mäßige Genauigkeit</translation>
     </message>
     <message>
-        <source>step </source>
-        <translation>Stufe </translation>
-    </message>
-    <message>
         <source>step {1}</source>
         <translation>Stufe {1}</translation>
     </message>
@@ -7427,10 +7093,6 @@
     <message>
         <source>steps</source>
         <translation>Stufen</translation>
-    </message>
-    <message>
-        <source>steps </source>
-        <translation>Stufen </translation>
     </message>
     <message>
         <source>steps at most {1} at step {2}</source>
@@ -7509,10 +7171,6 @@
         <translation>Zug</translation>
     </message>
     <message>
-        <source>terminal </source>
-        <translation>Anschluss </translation>
-    </message>
-    <message>
         <source>terminal {1}</source>
         <translation>Anschluss {1}</translation>
     </message>
@@ -7535,6 +7193,10 @@
     <message>
         <source>the balance network</source>
         <translation>dem Abgleichnetzwerk</translation>
+    </message>
+    <message>
+        <source>the best one, {1}, {2}</source>
+        <translation>die beste, {1}, {2}</translation>
     </message>
     <message>
         <source>the box goes up to {1}, which is not between {2} and {3}</source>
@@ -7709,6 +7371,10 @@
         <translation>der größte Anteil der Unsicherheit am Grenzwert muss über 0 und höchstens 1 sein</translation>
     </message>
     <message>
+        <source>the guard band of {1} is wider than the limit, so nothing can pass</source>
+        <translation>der Schutzabstand von {1} ist breiter als der Grenzwert, daher kann nichts bestehen</translation>
+    </message>
+    <message>
         <source>the guard factor must be a number that is not negative</source>
         <translation>der Schutzfaktor muss eine nicht negative Zahl sein</translation>
     </message>
@@ -7749,8 +7415,12 @@
         <translation>die Leitungen haben keinen Widerstand, daher änderte sich nichts</translation>
     </message>
     <message>
-        <source>the leads on average </source>
-        <translation>die Leitungen im Mittel </translation>
+        <source>the leads on average {1} less than entered</source>
+        <translation>die Leitungen im Mittel {1} weniger als eingetragen</translation>
+    </message>
+    <message>
+        <source>the leads on average {1} more than entered</source>
+        <translation>die Leitungen im Mittel {1} mehr als eingetragen</translation>
     </message>
     <message>
         <source>the leaks</source>
@@ -7765,12 +7435,20 @@
         <translation>die Länge</translation>
     </message>
     <message>
-        <source>the levels do not fit the plan: {1} found, {2}for {3}: {4}</source>
-        <translation>die Plateaus passen nicht zum Plan: gefunden {1}, {2}für {3}: {4}</translation>
+        <source>the levels do not fit the plan: {1} found, for {2}: {3}</source>
+        <translation>die Plateaus passen nicht zum Plan: gefunden {1}, für {2}: {3}</translation>
+    </message>
+    <message>
+        <source>the levels do not fit the plan: {1} found, {2}, for {3}: {4}</source>
+        <translation>die Plateaus passen nicht zum Plan: gefunden {1}, {2}, für {3}: {4}</translation>
     </message>
     <message>
         <source>the line does not describe these readings</source>
         <translation>die Gerade beschreibt diese Messwerte nicht</translation>
+    </message>
+    <message>
+        <source>the m in {1} may be milliohm or megohm</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the mains frequency must be greater than zero</source>
@@ -7817,24 +7495,8 @@
         <translation>die Zahlen sind zu groß oder zu klein, um ein Polynom anzupassen</translation>
     </message>
     <message>
-        <source>the others pass</source>
-        <translation>die übrigen bestehen</translation>
-    </message>
-    <message>
-        <source>the others pass.</source>
-        <translation>die übrigen bestehen.</translation>
-    </message>
-    <message>
         <source>the output</source>
         <translation>das Signal</translation>
-    </message>
-    <message>
-        <source>the output S+ - S- </source>
-        <translation>das Signal S+ - S- </translation>
-    </message>
-    <message>
-        <source>the output S- - S+ </source>
-        <translation>das Signal S- - S+ </translation>
     </message>
     <message>
         <source>the output cannot be reckoned there to enough digits</source>
@@ -7843,6 +7505,18 @@
     <message>
         <source>the output is beyond what its linearisation can correct</source>
         <translation>das Signal liegt jenseits dessen, was seine Linearisierung korrigieren kann</translation>
+    </message>
+    <message>
+        <source>the output {1} does not change</source>
+        <translation>das Signal {1} ändert sich nicht</translation>
+    </message>
+    <message>
+        <source>the output {1} falls by {2} mV/V, {3}</source>
+        <translation>das Signal {1} fällt um {2} mV/V, {3}</translation>
+    </message>
+    <message>
+        <source>the output {1} rises by {2} mV/V, {3}</source>
+        <translation>das Signal {1} steigt um {2} mV/V, {3}</translation>
     </message>
     <message>
         <source>the outputs at both ends of the range are equal, so there is no full scale</source>
@@ -8001,16 +7675,16 @@
         <translation>der Ort des Schleifers</translation>
     </message>
     <message>
+        <source>the worst of the causes that cannot be told apart counts</source>
+        <translation>es zählt die schlimmste der nicht unterscheidbaren Ursachen</translation>
+    </message>
+    <message>
         <source>the {1}</source>
         <translation>{1}</translation>
     </message>
     <message>
         <source>the {1} with it</source>
         <translation>{1} mit ihm</translation>
-    </message>
-    <message>
-        <source>their</source>
-        <translation>ihrer</translation>
     </message>
     <message>
         <source>them</source>
@@ -8053,8 +7727,8 @@
         <translation>es gab {1} Handlungen der Durchsicht</translation>
     </message>
     <message>
-        <source>there is a limit for {1}, which cannot be judged. </source>
-        <translation>es gibt einen Grenzwert für {1}, nicht zu beurteilen. </translation>
+        <source>there is a limit for {1}, which cannot be judged</source>
+        <translation>es gibt einen Grenzwert für {1}, nicht zu beurteilen</translation>
     </message>
     <message>
         <source>there is a line break in it</source>
@@ -8081,8 +7755,12 @@
         <translation>es gibt keine Zahl</translation>
     </message>
     <message>
-        <source>there is no place for </source>
-        <translation>es gibt keinen Ort für </translation>
+        <source>there is no place for negative levels</source>
+        <translation>es gibt keinen Ort für negative Stufenwerte</translation>
+    </message>
+    <message>
+        <source>there is no place for positive levels</source>
+        <translation>es gibt keinen Ort für positive Stufenwerte</translation>
     </message>
     <message>
         <source>there is no reading between points that the channel has</source>
@@ -8257,10 +7935,6 @@
         <translation>auf und ab</translation>
     </message>
     <message>
-        <source>up.</source>
-        <translation>nach oben.</translation>
-    </message>
-    <message>
         <source>v({1}) = v, solved for {2}</source>
         <translation>v({1}) = v, nach {2} gelöst</translation>
     </message>
@@ -8337,6 +8011,14 @@
         <translation>innerhalb</translation>
     </message>
     <message>
+        <source>within it with a probability of {1} %, {2} % is asked</source>
+        <translation>innerhalb mit einer Wahrscheinlichkeit von {1} %, verlangt sind {2} %</translation>
+    </message>
+    <message>
+        <source>within the limit of {1}</source>
+        <translation>innerhalb des Grenzwerts von {1}</translation>
+    </message>
+    <message>
         <source>without resistance</source>
         <translation>ohne Widerstand</translation>
     </message>
@@ -8401,12 +8083,24 @@
         <translation>Nullpunktrückkehr</translation>
     </message>
     <message>
+        <source>zero returned to {1} {2}</source>
+        <translation>der Nullpunkt kehrte auf {1} {2} zurück</translation>
+    </message>
+    <message>
         <source>zero shift</source>
         <translation>Nullpunktverschiebung</translation>
     </message>
     <message>
         <source>zero {1}</source>
         <translation>Nullpunkt {1}</translation>
+    </message>
+    <message>
+        <source>{1}</source>
+        <translation>{1}</translation>
+    </message>
+    <message>
+        <source>{1} % larger</source>
+        <translation>{1} % größer</translation>
     </message>
     <message>
         <source>{1} % of the limit</source>
@@ -8421,8 +8115,20 @@
         <translation>{1} % dessen, was abweicht; ein solcher Fehler ist {2}</translation>
     </message>
     <message>
+        <source>{1} % smaller</source>
+        <translation>{1} % kleiner</translation>
+    </message>
+    <message>
+        <source>{1} (due {2})</source>
+        <translation>{1} (fällig {2})</translation>
+    </message>
+    <message>
         <source>{1} (margin {2}): {3}</source>
         <translation>{1} (Toleranz {2}): {3}</translation>
+    </message>
+    <message>
+        <source>{1} (shunt {2}, due {3})</source>
+        <translation>{1} (Shunt {2}, fällig {3})</translation>
     </message>
     <message>
         <source>{1} (step {2})</source>
@@ -8431,6 +8137,10 @@
     <message>
         <source>{1} ({2} of {3} copper at {4})</source>
         <translation>{1} ({2} Kupfer von {3} bei {4})</translation>
+    </message>
+    <message>
+        <source>{1} ({2})</source>
+        <translation>{1} ({2})</translation>
     </message>
     <message>
         <source>{1} N₁ / (F N), x = ΔR/R of gauge 1 in the ideal bridge, N₁ its bridge factor; F and N as set</source>
@@ -8477,6 +8187,14 @@
         <translation>{1} und folgende</translation>
     </message>
     <message>
+        <source>{1} and pulls the output down.</source>
+        <translation>{1} und zieht das Signal nach unten.</translation>
+    </message>
+    <message>
+        <source>{1} and pulls the output up.</source>
+        <translation>{1} und zieht das Signal nach oben.</translation>
+    </message>
+    <message>
         <source>{1} and {2}</source>
         <translation>{1} und {2}</translation>
     </message>
@@ -8491,6 +8209,14 @@
     <message>
         <source>{1} and {2} are shorted at the terminals</source>
         <translation>{1} und {2} sind an den Anschlüssen kurzgeschlossen</translation>
+    </message>
+    <message>
+        <source>{1} and {2} both fall by {3}</source>
+        <translation>{1} und {2} fallen beide um {3}</translation>
+    </message>
+    <message>
+        <source>{1} and {2} both rise by {3}</source>
+        <translation>{1} und {2} steigen beide um {3}</translation>
     </message>
     <message>
         <source>{1} and {2} compared</source>
@@ -8512,13 +8238,25 @@
         <source>{1} and {2} stay</source>
         <translation>{1} und {2} bleiben</translation>
     </message>
-    <message>
-        <source>{1} and {2}{3}{4}</source>
-        <translation>{1} und {2}{3}{4}</translation>
+    <message numerus="yes">
+        <source>{1} and {n} more</source>
+        <extracomment>{n} is a count. In English for one: {1} and {n} more</extracomment>
+        <translation>
+            <numerusform>{1} und {n} weitere</numerusform>
+            <numerusform>{1} und {n} weitere</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{1} and {n} others do not lie right across {2}: leads between make it simulate {3} than at the ends of {2}.</source>
+        <extracomment>{n} is a count. In English for one: {1} and {n} other do not lie right across {2}: leads between make it simulate {3} than at the ends of {2}.</extracomment>
+        <translation>
+            <numerusform>{1} und {n} weiterer liegen nicht direkt über {2}: Leitungen dazwischen lassen {3} simulieren als an den Enden von {2}.</numerusform>
+            <numerusform>{1} und {n} weitere liegen nicht direkt über {2}: Leitungen dazwischen lassen {3} simulieren als an den Enden von {2}.</numerusform>
+        </translation>
     </message>
     <message>
-        <source>{1} are held without a break: each has the {2}.</source>
-        <translation>{1} werden ohne Unterbrechung gehalten: Jede hat das {2}.</translation>
+        <source>{1} at step {2}</source>
+        <translation>{1} bei Stufe {2}</translation>
     </message>
     <message>
         <source>{1} at the bridge</source>
@@ -8529,12 +8267,20 @@
         <translation>{1} bei {2}</translation>
     </message>
     <message>
+        <source>{1} at {2} (step {3})</source>
+        <translation>{1} bei {2} (Stufe {3})</translation>
+    </message>
+    <message>
         <source>{1} at {2} of the grid</source>
         <translation>{1} bei {2} des Gitters</translation>
     </message>
     <message>
         <source>{1} begins or ends with a space</source>
         <translation>{1} beginnt oder endet mit einem Leerzeichen</translation>
+    </message>
+    <message>
+        <source>{1} begins with a plus-minus sign</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{1} between arms 3 and 4, wiper to S+, {2} in arm 3</source>
@@ -8549,16 +8295,20 @@
         <translation>unterbrochener {1}</translation>
     </message>
     <message>
+        <source>{1} by any resistance at this place; the nearest is {2}, with {3}</source>
+        <translation>{1} mit irgendeinem Widerstand an diesem Ort; der nächste ist {2}, mit {3}</translation>
+    </message>
+    <message>
         <source>{1} can be read as one number and as two</source>
         <translation>{1} lässt sich als eine Zahl und als zwei lesen</translation>
     </message>
     <message>
-        <source>{1} cannot be reached{2}</source>
-        <translation>{1} ist nicht erreichbar{2}</translation>
+        <source>{1} cannot be reached</source>
+        <translation>{1} ist nicht erreichbar</translation>
     </message>
     <message>
-        <source>{1} cannot be read any more (</source>
-        <translation>{1}: nicht mehr zu lesen (</translation>
+        <source>{1} cannot be reached within the limits</source>
+        <translation>{1} ist nicht erreichbar innerhalb der Grenzwerte</translation>
     </message>
     <message>
         <source>{1} cannot remain with all dials at 0</source>
@@ -8581,8 +8331,16 @@
         <translation>{1} geschlossen</translation>
     </message>
     <message>
+        <source>{1} closed together</source>
+        <translation>{1} gemeinsam geschlossen</translation>
+    </message>
+    <message>
         <source>{1} closes other shunts there.</source>
         <translation>{1} schließt dort andere Shunts.</translation>
+    </message>
+    <message>
+        <source>{1} colder</source>
+        <translation>{1} kälter</translation>
     </message>
     <message>
         <source>{1} different x do not fix a polynomial of degree {2}</source>
@@ -8591,6 +8349,10 @@
     <message>
         <source>{1} does not exist in this connection</source>
         <translation>{1} gibt es bei dieser Anschlussart nicht</translation>
+    </message>
+    <message>
+        <source>{1} does not lie right across {2}: leads between make it simulate {3} than at the ends of {2}.</source>
+        <translation>{1} liegt nicht direkt über {2}: Leitungen dazwischen lassen {3} simulieren als an den Enden von {2}.</translation>
     </message>
     <message>
         <source>{1} each</source>
@@ -8605,6 +8367,10 @@
         <translation>{1} Ende {2}</translation>
     </message>
     <message>
+        <source>{1} ends in the letter of a tolerance, ± {2} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{1} exchanged</source>
         <translation>vertauschten {1}</translation>
     </message>
@@ -8615,10 +8381,6 @@
     <message>
         <source>{1} fails.</source>
         <translation>{1} besteht nicht.</translation>
-    </message>
-    <message>
-        <source>{1} for {2} and {3} for {4}</source>
-        <translation>{1} bei {2} und {3} bei {4}</translation>
     </message>
     <message>
         <source>{1} from the first zero reading</source>
@@ -8637,20 +8399,104 @@
         <translation>{1} geht zu {2}</translation>
     </message>
     <message>
+        <source>{1} has a colon in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has a plus-minus sign in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has a space behind its sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has both a point and a comma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has more than one decimal mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{1} has no pin</source>
         <translation>{1} hat keinen Stift</translation>
+    </message>
+    <message>
+        <source>{1} has no unit that fits here</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{1} has no zero reading to count from.</source>
         <translation>{1} hat keinen Nullwert, von dem aus zu zählen wäre.</translation>
     </message>
     <message>
+        <source>{1} has something behind the resistance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has something between its digits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has text after the number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has the unit of a frequency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has the unit of a length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has the unit of a power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has the unit of a resistance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has the unit of a section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has the unit of a share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has the unit of a strain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has the unit of a temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has the unit of a time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has the unit of a voltage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} has the unit of an output</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{1} has {2}</source>
         <translation>{1} hat {2}</translation>
     </message>
     <message>
-        <source>{1} have no level.</source>
-        <translation>{1} haben kein Plateau.</translation>
+        <source>{1} higher</source>
+        <translation>{1} höher</translation>
+    </message>
+    <message>
+        <source>{1} higher from then on</source>
+        <translation>{1} höher von da an</translation>
     </message>
     <message>
         <source>{1} if this is the cause, {2} as entered</source>
@@ -8665,6 +8511,10 @@
         <translation>{1} in Gruppe {2}</translation>
     </message>
     <message>
+        <source>{1} in {2}</source>
+        <translation>{1} in {2}</translation>
+    </message>
+    <message>
         <source>{1} instead of {2}</source>
         <translation>{1} statt {2}</translation>
     </message>
@@ -8673,12 +8523,28 @@
         <translation>{1} in {2}</translation>
     </message>
     <message>
+        <source>{1} is a calculation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} is a fraction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{1} is about {2} instead of {3}</source>
         <translation>{1} hat etwa {2} statt {3}</translation>
     </message>
     <message>
         <source>{1} is closed all the time</source>
         <translation>{1} ist ständig geschlossen</translation>
+    </message>
+    <message>
+        <source>{1} is more than one number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} is negative</source>
+        <translation>{1} ist negativ</translation>
     </message>
     <message>
         <source>{1} is no field with its column</source>
@@ -8693,6 +8559,10 @@
         <translation>{1} ist keine Belastbarkeit eines Widerstands</translation>
     </message>
     <message>
+        <source>{1} is no temperature in degrees Celsius</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{1} is no template</source>
         <translation>{1} ist keine Vorlage</translation>
     </message>
@@ -8703,6 +8573,14 @@
     <message>
         <source>{1} is not a finite number</source>
         <translation>{1} ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>{1} is not a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} is not a whole number from 0 on</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{1} is not above 0 and at most {2}</source>
@@ -8741,6 +8619,14 @@
         <translation>{1} ist zweimal da</translation>
     </message>
     <message>
+        <source>{1} is too large</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} is too large or too small</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{1} is too long</source>
         <translation>{1} ist zu lang</translation>
     </message>
@@ -8769,16 +8655,28 @@
         <translation>{1} führt von {2} zu sich selbst zurück</translation>
     </message>
     <message>
+        <source>{1} less</source>
+        <translation>{1} weniger</translation>
+    </message>
+    <message>
         <source>{1} less in each lead than before</source>
         <translation>{1} weniger in jeder Leitung als vorher</translation>
     </message>
-    <message>
-        <source>{1} levels</source>
-        <translation>{1} Plateaus</translation>
+    <message numerus="yes">
+        <source>{1} lie over arm {2} without voltage</source>
+        <extracomment>{n} is a count. In English for one: {1} lies over arm {2} without voltage</extracomment>
+        <translation>
+            <numerusform>{1} liegt über Zweig {2} ohne Spannung</numerusform>
+            <numerusform>{1} liegen über Zweig {2} ohne Spannung</numerusform>
+        </translation>
     </message>
     <message>
-        <source>{1} lies between the signal corners</source>
-        <translation>{1} liegt zwischen den Signalecken</translation>
+        <source>{1} lies between the signal corners and draws them together</source>
+        <translation>{1} liegt zwischen den Signalecken und zieht sie zusammen</translation>
+    </message>
+    <message>
+        <source>{1} lies between the signal corners, which have the same potential</source>
+        <translation>{1} liegt zwischen den Signalecken, die dasselbe Potential haben</translation>
     </message>
     <message>
         <source>{1} lies between {2} and {3}</source>
@@ -8793,8 +8691,20 @@
         <translation>{1} liegt nur über {2}</translation>
     </message>
     <message>
+        <source>{1} lower</source>
+        <translation>{1} niedriger</translation>
+    </message>
+    <message>
+        <source>{1} lower from then on</source>
+        <translation>{1} niedriger von da an</translation>
+    </message>
+    <message>
         <source>{1} means nothing</source>
         <translation>{1} bedeutet nichts</translation>
+    </message>
+    <message>
+        <source>{1} more</source>
+        <translation>{1} mehr</translation>
     </message>
     <message>
         <source>{1} more in each lead than before</source>
@@ -8841,8 +8751,12 @@
         <translation>{1} von {2} überschreitet den Grenzwert von {3}</translation>
     </message>
     <message>
-        <source>{1} of {2} steps are not judged; {3}</source>
-        <translation>{1} von {2} Stufen sind nicht beurteilt; {3}</translation>
+        <source>{1} of {2} steps are not judged; of the others none fails</source>
+        <translation>{1} von {2} Stufen sind nicht beurteilt; von den übrigen überschreitet keine ihren Grenzwert</translation>
+    </message>
+    <message>
+        <source>{1} of {2} steps are not judged; the others pass</source>
+        <translation>{1} von {2} Stufen sind nicht beurteilt; die übrigen bestehen</translation>
     </message>
     <message>
         <source>{1} of {2} steps have a level.</source>
@@ -8851,10 +8765,6 @@
     <message>
         <source>{1} of {2} steps out of limits</source>
         <translation>{1} von {2} Stufen außerhalb der Grenzwerte</translation>
-    </message>
-    <message>
-        <source>{1} of {2} steps{3}</source>
-        <translation>{1} von {2} Stufen{3}</translation>
     </message>
     <message>
         <source>{1} of {2} trials have no result, because an input can come to a value that cannot be</source>
@@ -8875,6 +8785,14 @@
     <message>
         <source>{1} on {2}</source>
         <translation>{1} an {2}</translation>
+    </message>
+    <message>
+        <source>{1} once more</source>
+        <translation>{1} noch einmal</translation>
+    </message>
+    <message>
+        <source>{1} or {2}</source>
+        <translation>{1} oder {2}</translation>
     </message>
     <message>
         <source>{1} others</source>
@@ -8933,8 +8851,12 @@
         <translation>{1} zeigt {2}{3}.</translation>
     </message>
     <message>
-        <source>{1} recorded after the shift and before the next zeroing reads {2} {3}{4}; its scale is right.</source>
-        <translation>{1}, nach der Verschiebung und vor dem nächsten Nullen aufgezeichnet, liegt um {2} {3}{4}; der Maßstab ist richtig.</translation>
+        <source>{1} recorded after the shift and before the next zeroing reads {2} {3} high; its scale is right.</source>
+        <translation>{1}, nach der Verschiebung und vor dem nächsten Nullen aufgezeichnet, liegt um {2} {3} zu hoch; der Maßstab ist richtig.</translation>
+    </message>
+    <message>
+        <source>{1} recorded after the shift and before the next zeroing reads {2} {3} low; its scale is right.</source>
+        <translation>{1}, nach der Verschiebung und vor dem nächsten Nullen aufgezeichnet, liegt um {2} {3} zu niedrig; der Maßstab ist richtig.</translation>
     </message>
     <message>
         <source>{1} recorded after the zero had moved, and not zeroed since, is off by {2}; its scale is right.</source>
@@ -8957,16 +8879,8 @@
         <translation>{1} sagt {2}, sie {3}.</translation>
     </message>
     <message>
-        <source>{1} short the excitation:</source>
-        <translation>{1} schließen die Speisung kurz:</translation>
-    </message>
-    <message>
-        <source>{1} shunts</source>
-        <translation>{1} Shunts</translation>
-    </message>
-    <message>
-        <source>{1} steps</source>
-        <translation>{1} Stufen</translation>
+        <source>{1} short the excitation: they join {2}</source>
+        <translation>{1} schließen die Speisung kurz: sie verbinden {2}</translation>
     </message>
     <message>
         <source>{1} submitted it</source>
@@ -8987,10 +8901,6 @@
     <message>
         <source>{1} the instrument would show {2}.</source>
         <translation>{1} zeigte das Gerät {2}.</translation>
-    </message>
-    <message>
-        <source>{1} the limit of {2}{3}</source>
-        <translation>{1} des Grenzwerts von {2}{3}</translation>
     </message>
     <message>
         <source>{1} then keeps its sign{2}{3}: only the shunts read the other way round.</source>
@@ -9020,9 +8930,25 @@
         <source>{1} to {2}</source>
         <translation>{1} nach {2}</translation>
     </message>
+    <message numerus="yes">
+        <source>{1} together lower arm {2} {3}</source>
+        <extracomment>{n} is a count. In English for one: {1} lowers arm {2} {3}</extracomment>
+        <translation>
+            <numerusform>{1} verringert Zweig {2} {3}</numerusform>
+            <numerusform>{1} verringern gemeinsam Zweig {2} {3}</numerusform>
+        </translation>
+    </message>
     <message>
         <source>{1} together with {2}</source>
         <translation>{1} zusammen mit {2}</translation>
+    </message>
+    <message>
+        <source>{1} too high</source>
+        <translation>{1} zu hoch</translation>
+    </message>
+    <message>
+        <source>{1} too low</source>
+        <translation>{1} zu niedrig</translation>
     </message>
     <message>
         <source>{1} touching</source>
@@ -9037,12 +8963,28 @@
         <translation>{1} Versuche sind für ein Intervall dieser Überdeckung zu wenige</translation>
     </message>
     <message>
-        <source>{1} turn into heat in {2}{3}</source>
-        <translation>{1} werden in {2} zu Wärme{3}</translation>
+        <source>{1} turn into heat in {2}, rated {3}.</source>
+        <translation>{1} werden in {2} zu Wärme, Belastbarkeit {3}.</translation>
+    </message>
+    <message>
+        <source>{1} turn into heat in {2}; its rating is not known, 100 mW are usual for small resistors.</source>
+        <translation>{1} werden in {2} zu Wärme; seine Belastbarkeit ist nicht bekannt, bei kleinen Widerständen sind 100 mW üblich.</translation>
+    </message>
+    <message>
+        <source>{1} warmer</source>
+        <translation>{1} wärmer</translation>
+    </message>
+    <message>
+        <source>{1} when jumper {2} of it is pulled</source>
+        <translation>{1}, wenn ihre Steckbrücke {2} gezogen wird</translation>
     </message>
     <message>
         <source>{1} where it was {2}, {3} %</source>
         <translation>{1}, wo es {2} war, {3} %</translation>
+    </message>
+    <message>
+        <source>{1} where nothing is stated</source>
+        <translation>{1}, wo nichts angegeben ist</translation>
     </message>
     <message>
         <source>{1} where {2} belongs</source>
@@ -9053,8 +8995,16 @@
         <translation>{1}, wo {2} angegeben ist, {3} %</translation>
     </message>
     <message>
+        <source>{1} while the shunts of step {2} are laid</source>
+        <translation>{1}, während die Shunts der Stufe {2} gelegt sind</translation>
+    </message>
+    <message>
         <source>{1} while {2} hardly moves (it {3} by {4})</source>
         <translation>{1}, während sich {2} kaum bewegt ({3} um {4})</translation>
+    </message>
+    <message>
+        <source>{1} while {2} is laid</source>
+        <translation>{1}, während {2} gelegt ist</translation>
     </message>
     <message>
         <source>{1} while {2} stays</source>
@@ -9077,8 +9027,20 @@
         <translation>{1} mit diesen Widerständen: Zwischen null und {2}, mit {3}, erreichen sie nichts, sodass kein Widerstand näher ist als keiner</translation>
     </message>
     <message>
-        <source>{1} with {2}{3}</source>
-        <translation>{1} mit {2}{3}</translation>
+        <source>{1} with these resistors; the nearest is {2}, with {3}</source>
+        <translation>{1} mit diesen Widerständen; der nächste ist {2}, mit {3}</translation>
+    </message>
+    <message numerus="yes">
+        <source>{1} with {n} degrees of freedom</source>
+        <extracomment>{n} is a count. In English for one: {1} with {n} degree of freedom</extracomment>
+        <translation>
+            <numerusform>{1} mit {n} Freiheitsgrad</numerusform>
+            <numerusform>{1} mit {n} Freiheitsgraden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{1} within limits too</source>
+        <translation>auch innerhalb der Grenzwerte: {1}</translation>
     </message>
     <message>
         <source>{1} x values do not pair with {2} y values</source>
@@ -9097,8 +9059,8 @@
         <translation>{1} {2} gemessen, {3} {4} erwartet</translation>
     </message>
     <message>
-        <source>{1} {2} of {3}{4}, {5}: {6}.</source>
-        <translation>{1} {2} von {3}{4}, {5}: {6}.</translation>
+        <source>{1} {2} of {3}, {4}: {5}.</source>
+        <translation>{1} {2} von {3}, {4}: {5}.</translation>
     </message>
     <message>
         <source>{1} {2} per mV/V</source>
@@ -9115,6 +9077,14 @@
     <message>
         <source>{1} {2} readings spread over {3}</source>
         <translation>{1} {2} Messwerte streuen über {3}</translation>
+    </message>
+    <message>
+        <source>{1} {2} set where {3} belongs</source>
+        <translation>{1} {2} eingestellt, wo {3} hingehört</translation>
+    </message>
+    <message>
+        <source>{1} {2} to {3}</source>
+        <translation>{1} {2} nach {3}</translation>
     </message>
     <message>
         <source>{1} {2} where {3} is entered</source>
@@ -9145,6 +9115,22 @@
         <translation>{1}, alle Arten</translation>
     </message>
     <message>
+        <source>{1}, and by {2} besides where the zero was not taken anew</source>
+        <translation>{1}, und zusätzlich um {2}, wo nicht neu genullt wurde</translation>
+    </message>
+    <message>
+        <source>{1}, and the zero moves by {2}{3} {4}</source>
+        <translation>{1}, und der Nullpunkt verschiebt sich um {2}{3} {4}</translation>
+    </message>
+    <message>
+        <source>{1}, and {2}</source>
+        <translation>{1}, und {2}</translation>
+    </message>
+    <message>
+        <source>{1}, assumed</source>
+        <translation>{1}, angenommen</translation>
+    </message>
+    <message>
         <source>{1}, check {2}</source>
         <translation>{1}, Prüfung {2}</translation>
     </message>
@@ -9157,8 +9143,20 @@
         <translation>{1}, von {2} nach {3}</translation>
     </message>
     <message>
+        <source>{1}, gauge factor {2} and bridge factor {3} as set</source>
+        <translation>{1}, k-Faktor {2} und Brückenfaktor {3} eingestellt</translation>
+    </message>
+    <message>
+        <source>{1}, group {2}</source>
+        <translation>{1}, Gruppe {2}</translation>
+    </message>
+    <message>
         <source>{1}, guard band {2} × U, coverage {3}</source>
         <translation>{1}, Schutzabstand {2} × U, Überdeckung {3}</translation>
+    </message>
+    <message>
+        <source>{1}, if the gauge&apos;s change of resistance by strain stays as it was.</source>
+        <translation>{1}, wenn die Widerstandsänderung des DMS durch Dehnung blieb, wie sie war.</translation>
     </message>
     <message>
         <source>{1}, limit {2}</source>
@@ -9167,6 +9165,26 @@
     <message>
         <source>{1}, of {2} the rule cannot tell</source>
         <translation>{1}, bei {2} kann die Regel nicht entscheiden</translation>
+    </message>
+    <message numerus="yes">
+        <source>{1}, or one of {n} others</source>
+        <extracomment>{n} is a count. In English for one: {1}, or {n} other</extracomment>
+        <translation>
+            <numerusform>{1}, oder {n} weiterer</numerusform>
+            <numerusform>{1}, oder einer von {n} weiteren</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{1}, or {2}</source>
+        <translation>{1}, oder {2}</translation>
+    </message>
+    <message>
+        <source>{1}, over arm {2} and leads, and pulls the output down.</source>
+        <translation>{1}, über Zweig {2} und Leitungen, und zieht das Signal nach unten.</translation>
+    </message>
+    <message>
+        <source>{1}, over arm {2} and leads, and pulls the output up.</source>
+        <translation>{1}, über Zweig {2} und Leitungen, und zieht das Signal nach oben.</translation>
     </message>
     <message>
         <source>{1}, over the excitation and both half bridges alike: neither divides it otherwise.</source>
@@ -9177,8 +9195,20 @@
         <translation>{1}, über dem Signal: Er belastet es und verstimmt keine Halbbrücke.</translation>
     </message>
     <message>
+        <source>{1}, reads the article as before</source>
+        <translation>{1}, liest den Prüfling wie bisher</translation>
+    </message>
+    <message>
+        <source>{1}, reads the article reversed</source>
+        <translation>{1}, liest den Prüfling umgekehrt</translation>
+    </message>
+    <message>
         <source>{1}, slope of measured against expected</source>
         <translation>{1}, Steigung gemessen über erwartet</translation>
+    </message>
+    <message>
+        <source>{1}, so {2}: {3}</source>
+        <translation>{1}. Folge: {2}; {3}</translation>
     </message>
     <message>
         <source>{1}, trend</source>
@@ -9193,12 +9223,36 @@
         <translation>{1}, Unsicherheit nicht bekannt</translation>
     </message>
     <message>
+        <source>{1}, which has no reading</source>
+        <translation>{1}, die keinen Messwert hat</translation>
+    </message>
+    <message>
         <source>{1}, which leads nowhere</source>
         <translation>{1}, der nirgendwohin führt</translation>
     </message>
     <message>
+        <source>{1}, which simulates a load of {2}</source>
+        <translation>{1}, was eine Last von {2} simuliert</translation>
+    </message>
+    <message>
+        <source>{1}, which simulates {2} of gauge 1, {3}</source>
+        <translation>{1}, was {2} am DMS 1 simuliert, {3}</translation>
+    </message>
+    <message>
+        <source>{1}, which simulates {2}, {3}, the gauges being reversed</source>
+        <translation>{1}, was {2} simuliert, {3}, da die DMS umgekehrt sind</translation>
+    </message>
+    <message>
         <source>{1}, wiring</source>
         <translation>{1}, Verdrahtung</translation>
+    </message>
+    <message numerus="yes">
+        <source>{1}, with {2} inside their loop</source>
+        <extracomment>{n} is a count. In English for one: {1}, with {2} inside its loop</extracomment>
+        <translation>
+            <numerusform>{1}, mit {2} in seiner Schleife</numerusform>
+            <numerusform>{1}, mit {2} in ihrer Schleife</numerusform>
+        </translation>
     </message>
     <message>
         <source>{1}, within 5 %</source>
@@ -9209,8 +9263,12 @@
         <translation>{1}, Rechenweg der Stufe {2}</translation>
     </message>
     <message>
-        <source>{1}, worst step {2}: </source>
-        <translation>{1}, am schlechtesten Stufe {2}: </translation>
+        <source>{1}, worst step {2}: no finite reading</source>
+        <translation>{1}, am schlechtesten Stufe {2}: kein endlicher Messwert</translation>
+    </message>
+    <message>
+        <source>{1}, worst step {2}: {3} {4} from expected</source>
+        <translation>{1}, am schlechtesten Stufe {2}: {3} {4} vom erwarteten Wert</translation>
     </message>
     <message>
         <source>{1}, {2}</source>
@@ -9225,20 +9283,36 @@
         <translation>{1}, {2} und {3} verglichen</translation>
     </message>
     <message>
+        <source>{1}, {2} degrees of freedom</source>
+        <translation>{1}, {2} Freiheitsgrade</translation>
+    </message>
+    <message>
+        <source>{1}, {2} in size</source>
+        <translation>{1}, dem Betrag nach {2}</translation>
+    </message>
+    <message>
+        <source>{1}, {2} m of {3} copper</source>
+        <translation>{1}, {2} m Kupfer von {3}</translation>
+    </message>
+    <message>
         <source>{1}, {2} passes, {3} fails</source>
         <translation>{1}, {2} besteht, {3} besteht nicht</translation>
+    </message>
+    <message>
+        <source>{1}, {2} {3} per mV/V</source>
+        <translation>{1}, {2} {3} je mV/V</translation>
+    </message>
+    <message>
+        <source>{1}.</source>
+        <translation>{1}.</translation>
     </message>
     <message>
         <source>{1}. More than one thing may be wrong, or a reading is of another step.</source>
         <translation>{1}. Es kann mehr als eines falsch sein, oder ein Messwert gehört zu einer anderen Stufe.</translation>
     </message>
     <message>
-        <source>{1}. Simulated is the strain that would change the output by as much.</source>
-        <translation>{1}. Simuliert ist die Dehnung, die das Signal um ebenso viel änderte.</translation>
-    </message>
-    <message>
-        <source>{1}. {2} Until then each is a suspicion.</source>
-        <translation>{1}. {2} Bis dahin ist jede ein Verdacht.</translation>
+        <source>{1}: a shunt check does not see this.</source>
+        <translation>{1}: Eine Shuntprüfung sieht das nicht.</translation>
     </message>
     <message>
         <source>{1}: after jumper {2} of {3} ({4})</source>
@@ -9247,6 +9321,10 @@
     <message>
         <source>{1}: before the first jumper</source>
         <translation>{1}: vor der ersten Steckbrücke</translation>
+    </message>
+    <message>
+        <source>{1}: exact {2}; {3} {4} ({5})</source>
+        <translation>{1}: genau {2}; {3} {4} ({5})</translation>
     </message>
     <message>
         <source>{1}: it gives all readings to the last digit shown.</source>
@@ -9313,6 +9391,10 @@
         <translation>{1}: {2}: {3}</translation>
     </message>
     <message>
+        <source>{1}; as much or more has a probability of {2}</source>
+        <translation>{1}; so viel oder mehr hat eine Wahrscheinlichkeit von {2}</translation>
+    </message>
+    <message>
         <source>{1}; cannot tell whether it changed since {2}</source>
         <translation>{1}; nicht entscheidbar, ob es sich seit {2} geändert hat</translation>
     </message>
@@ -9329,8 +9411,32 @@
         <translation>{1}; jede Stufe mit Shunt zeigt die umgekehrte Polarität. Nach vertauschten Signalleitungen oder Shunts am Nachbarzweig suchen</translation>
     </message>
     <message>
+        <source>{1}; or of: {2}</source>
+        <translation>{1}; oder von: {2}</translation>
+    </message>
+    <message>
+        <source>{1}; or {2}</source>
+        <translation>{1}; oder {2}</translation>
+    </message>
+    <message numerus="yes">
+        <source>{1}; or {n} more</source>
+        <extracomment>{n} is a count. In English for one: {1}; or {n} more</extracomment>
+        <translation>
+            <numerusform>{1}; oder {n} weitere</numerusform>
+            <numerusform>{1}; oder {n} weitere</numerusform>
+        </translation>
+    </message>
+    <message>
         <source>{1}; six-wire</source>
         <translation>{1}; Sechsleiter</translation>
+    </message>
+    <message>
+        <source>{1}; the sizes stay.</source>
+        <translation>{1}; die Beträge bleiben.</translation>
+    </message>
+    <message>
+        <source>{1}; the zero is then beyond the ±{2}.</source>
+        <translation>{1}; der Nullpunkt liegt dann jenseits der ±{2}.</translation>
     </message>
     <message>
         <source>{1}; unchanged since {2}</source>
@@ -9341,126 +9447,26 @@
         <translation>{1}; mit allen Shunts offen genullt</translation>
     </message>
     <message>
+        <source>{1}; {2}</source>
+        <translation>{1}; {2}</translation>
+    </message>
+    <message>
         <source>{1}Right: {2}
 </source>
         <translation>{1}Richtig: {2}
 </translation>
     </message>
     <message>
-        <source>{1}does not change</source>
-        <translation>{1}ändert sich nicht</translation>
-    </message>
-    <message>
-        <source>{1}expected + drift × time = {2}{3}</source>
-        <translation>{1}erwartet + Drift × Zeit = {2}{3}</translation>
-    </message>
-    <message>
-        <source>{1}expected + error = {2}{3}</source>
-        <translation>{1}erwartet + Fehler = {2}{3}</translation>
-    </message>
-    <message>
-        <source>{1}expected + shift = {2}{3}</source>
-        <translation>{1}erwartet + Verschiebung = {2}{3}</translation>
-    </message>
-    <message>
-        <source>{1}expected {2}{3}, stopped at the limit{4}</source>
-        <translation>{1}erwartet {2}{3}, an der Grenze angehalten{4}</translation>
-    </message>
-    <message>
-        <source>{1}expected × factor = {2} × {3}{4}</source>
-        <translation>{1}erwartet × Faktor = {2} × {3}{4}</translation>
-    </message>
-    <message>
         <source>{1}in the whole network {2}; the formula is off by {3}. {4}</source>
         <translation>{1}im ganzen Netzwerk {2}; die Formel weicht um {3} ab. {4}</translation>
-    </message>
-    <message>
-        <source>{1}no finite reading</source>
-        <translation>{1}kein endlicher Messwert</translation>
     </message>
     <message>
         <source>{1}v = R3/(R3 + R4) − R2/(R1 + R2) keeps its four arms; the shunt lies over none.</source>
         <translation>{1}v = R3/(R3 + R4) − R2/(R1 + R2) behält seine vier Zweige; der Shunt liegt über keinem.</translation>
     </message>
     <message>
-        <source>{1}{2} and pulls the output {3}</source>
-        <translation>{1}{2} und zieht das Signal {3}</translation>
-    </message>
-    <message>
-        <source>{1}{2} beyond the ±{3}.</source>
-        <translation>{1}{2} jenseits der ±{3}.</translation>
-    </message>
-    <message>
-        <source>{1}{2} for both. The leads decide: a shunt at the terminals spans leads too and sends its current through them, which makes {3} larger by {4} %.</source>
-        <translation>{1}{2} bei beiden. Die Leitungen entscheiden: Ein Shunt an den Anschlüssen überspannt auch Leitungen und schickt seinen Strom durch sie, was {3} um {4} % größer macht.</translation>
-    </message>
-    <message>
-        <source>{1}{2} from then on</source>
-        <translation>{1}{2} von da an</translation>
-    </message>
-    <message>
-        <source>{1}{2} leaking</source>
-        <translation>{1}{2} mit Nebenschluss</translation>
-    </message>
-    <message>
-        <source>{1}{2} levels</source>
-        <translation>{1}{2} Stufenwerte</translation>
-    </message>
-    <message>
-        <source>{1}{2} over arm {3} without voltage</source>
-        <translation>{1}{2} über Zweig {3} ohne Spannung</translation>
-    </message>
-    <message>
         <source>{1}{2} over {3}</source>
         <translation>{1}{2} über {3}</translation>
-    </message>
-    <message>
-        <source>{1}{2} the reading any more.</source>
-        <translation>{1}{2} den Messwert mehr.</translation>
-    </message>
-    <message>
-        <source>{1}{2} to {3}</source>
-        <translation>{1}{2} nach {3}</translation>
-    </message>
-    <message>
-        <source>{1}{2} to {3} gives {4} levels, and {5} ones are wanted there</source>
-        <translation>{1}{2} nach {3} ergibt {4} Stufenwerte, und gewünscht sind dort {5}</translation>
-    </message>
-    <message>
-        <source>{1}{2} {3}</source>
-        <translation>{1}{2} {3}</translation>
-    </message>
-    <message>
-        <source>{1}{2} {3} from expected</source>
-        <translation>{1}{2} {3} vom erwarteten Wert</translation>
-    </message>
-    <message>
-        <source>{1}{2} {3} to {4}</source>
-        <translation>{1}{2} {3} nach {4}</translation>
-    </message>
-    <message>
-        <source>{1}{2}, if the gauge&apos;s change of resistance by strain stays as it was.</source>
-        <translation>{1}{2}, wenn die Widerstandsänderung des DMS durch Dehnung blieb, wie sie war.</translation>
-    </message>
-    <message>
-        <source>{1}{2}, so {3}: {4}{5}</source>
-        <translation>{1}{2}. Folge: {3}; {4}{5}</translation>
-    </message>
-    <message>
-        <source>{1}{2}; the nearest is {3}, with {4}</source>
-        <translation>{1}{2}; der nächste ist {3}, mit {4}</translation>
-    </message>
-    <message>
-        <source>{1}{2}{3} and {4} as entered, an open loop is the cause.</source>
-        <translation>{1}{2}{3} und {4} wie eingetragen, eine offene Schleife ist die Ursache.</translation>
-    </message>
-    <message>
-        <source>{1}{2}{3} not lie right across {4}: leads between make it simulate {5}{6} than at the ends of {7}.</source>
-        <translation>{1}{2}{3} nicht direkt über {4}: Leitungen dazwischen lassen {5}{6} simulieren als an den Enden von {7}.</translation>
-    </message>
-    <message>
-        <source>{1}{2}{3}{4} instead of {5}, {6}{7}{8}.</source>
-        <translation>{1}{2}{3}{4} statt {5}, {6}{7}{8}.</translation>
     </message>
     <message>
         <source>{1}′ = 1 / (1/{2} + Σ 1/Rs)</source>
@@ -9469,6 +9475,38 @@
     <message>
         <source>{1}′ = {2} Rs / ({3} + Rs)</source>
         <translation>{1}′ = {2} Rs / ({3} + Rs)</translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} degrees of freedom</source>
+        <extracomment>{n} is a count. In English for one: {n} degree of freedom</extracomment>
+        <translation>
+            <numerusform>{n} Freiheitsgrad</numerusform>
+            <numerusform>{n} Freiheitsgrade</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} levels</source>
+        <extracomment>{n} is a count. In English for one: {n} level</extracomment>
+        <translation>
+            <numerusform>{n} Plateau</numerusform>
+            <numerusform>{n} Plateaus</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} shunts</source>
+        <extracomment>{n} is a count. In English for one: {n} shunt</extracomment>
+        <translation>
+            <numerusform>{n} Shunt</numerusform>
+            <numerusform>{n} Shunts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} steps</source>
+        <extracomment>{n} is a count. In English for one: {n} step</extracomment>
+        <translation>
+            <numerusform>{n} Stufe</numerusform>
+            <numerusform>{n} Stufen</numerusform>
+        </translation>
     </message>
     <message>
         <source>|Eₙ| ≤ 1 passes, Eₙ = d / U</source>
@@ -9545,10 +9583,6 @@
     <message>
         <source>−reading / simulated − 1</source>
         <translation>−Messwert / simuliert − 1</translation>
-    </message>
-    <message>
-        <source>√(({1})²</source>
-        <translation>√(({1})²</translation>
     </message>
 </context>
 <context>
@@ -9637,10 +9671,6 @@
         <translation> r: Korrelation zweier Eingangsgrößen.</translation>
     </message>
     <message>
-        <source> s</source>
-        <translation> s</translation>
-    </message>
-    <message>
         <source> to </source>
         <translation> nach </translation>
     </message>
@@ -9697,6 +9727,10 @@ Bitte den Dateinamen prüfen.</translation>
         <translation>%1  (kein Messwert)</translation>
     </message>
     <message>
+        <source>%1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 % of the strain, and %2 %3 besides</source>
         <translation>%1 % der Dehnung und zusätzlich %2 %3</translation>
     </message>
@@ -9713,12 +9747,20 @@ Bitte den Dateinamen prüfen.</translation>
         <translation>%1 (%2 Messwerte)</translation>
     </message>
     <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 (1 reading)</source>
         <translation>%1 (1 Messwert)</translation>
     </message>
     <message>
         <source>%1 (overdue)</source>
         <translation>%1 (überfällig)</translation>
+    </message>
+    <message>
+        <source>%1 (read-only)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 (ready)</source>
@@ -9739,6 +9781,18 @@ Bitte den Dateinamen prüfen.</translation>
     <message>
         <source>%1 MiB</source>
         <translation>%1 MiB</translation>
+    </message>
+    <message>
+        <source>%1 Nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 Still %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 alone is for typing and walking. Hold Ctrl or Alt with it, or take one of F1 to F35.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 already exists.
@@ -9788,6 +9842,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>%1 cannot be looked at: it is gone, or it may not be read. Watching goes on for when it comes back.</source>
         <translation>%1 ist nicht einzusehen: verschwunden oder nicht lesbar. Es wird weiter gewartet, bis es wieder da ist.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be saved under its name. %2 Save it under another.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 cannot tell</source>
@@ -9846,6 +9904,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1 Fehler dieses Plans sind bekannt</translation>
     </message>
     <message>
+        <source>%1 found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 from node</source>
         <translation>%1 Knoten von</translation>
     </message>
@@ -9866,16 +9928,42 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1 in %2 Kanälen</translation>
     </message>
     <message>
+        <source>%1 is already for: %2. Taken over, that command has them no more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is fixed for: %2. Press other keys.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is left out: %2</source>
         <translation>%1 ist ausgenommen: %2</translation>
+    </message>
+    <message>
+        <source>%1 is no day: write it as in 2027-01-31</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 is no longer on the disk. What is shown was read before.</source>
         <translation>%1 ist nicht mehr auf dem Datenträger. Gezeigt wird, was vorher gelesen wurde.</translation>
     </message>
     <message>
+        <source>%1 is no longer there: it was deleted, renamed or moved. Its content is still open in this window.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not from %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is not in the list of pins</source>
         <translation>%1 steht nicht in der Liste der Stifte</translation>
+    </message>
+    <message>
+        <source>%1 is open for writing: %2.
+
+You can read it, change it in the window and save it under another name.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 is overdue: its calibration was due on %2.</source>
@@ -9884,6 +9972,14 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>%1 is there already. Write the answers over it?</source>
         <translation>%1 ist schon vorhanden. Mit den Lösungen überschreiben?</translation>
+    </message>
+    <message>
+        <source>%1 is too large</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is too small</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 is unused</source>
@@ -9922,6 +10018,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1 Hinweise</translation>
     </message>
     <message>
+        <source>%1 now has the keys %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
@@ -9938,12 +10038,24 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1 von %2 richtig</translation>
     </message>
     <message>
+        <source>%1 of %2 rows are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 of %2 shunts cannot be laid. %3</source>
         <translation>%1 von %2 Shunts lassen sich nicht stecken. %3</translation>
     </message>
     <message>
         <source>%1 of %2 steps</source>
         <translation>%1 von %2 Stufen</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2, since %3</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 overdue</source>
@@ -10050,6 +10162,14 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1 wurde nach dem Lesen auf dem Datenträger geändert. Gezeigt wird, was damals gelesen wurde.</translation>
     </message>
     <message>
+        <source>%1 was not taken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was not taken: still %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 with %2</source>
         <translation>%1 mit %2</translation>
     </message>
@@ -10068,6 +10188,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>%1 · seed %2.</source>
         <translation>%1 · Startzahl %2.</translation>
+    </message>
+    <message>
+        <source>%1 – manual</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1,  %2 to %3</source>
@@ -10090,8 +10214,16 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1, geändert</translation>
     </message>
     <message>
+        <source>%1, check %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1, closed switch</source>
         <translation>%1, geschlossener Schalter</translation>
+    </message>
+    <message>
+        <source>%1, kept on %2, %3.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1, not as in stock</source>
@@ -10102,8 +10234,20 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1, nicht auf zwei Stellen beruhigt</translation>
     </message>
     <message>
+        <source>%1, pin %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1, settled to two digits</source>
         <translation>%1, auf zwei Stellen beruhigt</translation>
+    </message>
+    <message>
+        <source>%1, shunt %2</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1, step %2</source>
@@ -10116,6 +10260,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>%1, what if</source>
         <translation>%1, Was wäre, wenn</translation>
+    </message>
+    <message>
+        <source>%1, which was open last, is open elsewhere.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1, wires</source>
@@ -10190,6 +10338,27 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>%1; the first %2 of %3 points</source>
         <translation>%1; die ersten %2 von %3 Punkten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n change(s) that the file has not: %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n channel(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s) found</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
     <message>
         <source>&amp;About Shuntwright</source>
@@ -10288,8 +10457,8 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Zellen &amp;kopieren</translation>
     </message>
     <message>
-        <source>&amp;Dark colours</source>
-        <translation>Dunk&amp;le Farben</translation>
+        <source>&amp;Copy the list</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Delete</source>
@@ -10302,6 +10471,14 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>&amp;Details of the document…</source>
         <translation>&amp;Angaben zum Dokument…</translation>
+    </message>
+    <message>
+        <source>&amp;Do it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Done</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Drawing</source>
@@ -10340,8 +10517,20 @@ Soll die Datei ersetzt werden?</translation>
         <translation>&amp;Datei</translation>
     </message>
     <message>
+        <source>&amp;Find</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Find…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Fit</source>
         <translation>&amp;Einpassen</translation>
+    </message>
+    <message>
+        <source>&amp;Fit the columns to what they hold</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Go on</source>
@@ -10358,6 +10547,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Help on this place</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;How many</source>
@@ -10384,6 +10577,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Änderungen &amp;behalten</translation>
     </message>
     <message>
+        <source>&amp;Keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Keys of the recording strip</source>
         <translation>&amp;Tasten des Aufzeichnungsstreifens</translation>
     </message>
@@ -10396,12 +10593,20 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Durchgang &amp;verlassen</translation>
     </message>
     <message>
-        <source>&amp;Light colours</source>
-        <translation>&amp;Helle Farben</translation>
+        <source>&amp;Libraries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Look at it again</source>
         <translation>&amp;Nochmals ansehen</translation>
+    </message>
+    <message>
+        <source>&amp;Manual</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Name</source>
@@ -10430,6 +10635,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>&amp;No</source>
         <translation>&amp;Nein</translation>
+    </message>
+    <message>
+        <source>&amp;No keys</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Not shown</source>
@@ -10464,6 +10673,14 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Zellen &amp;einfügen</translation>
     </message>
     <message>
+        <source>&amp;Picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Pictures as tables…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Polarity map</source>
         <translation>&amp;Polaritätskarte</translation>
     </message>
@@ -10480,8 +10697,16 @@ Soll die Datei ersetzt werden?</translation>
         <translation>&amp;Drucken</translation>
     </message>
     <message>
+        <source>&amp;Print the list…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Print…</source>
         <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>&amp;Program</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Questions</source>
@@ -10564,6 +10789,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>&amp;Speichern unter…</translation>
     </message>
     <message>
+        <source>&amp;Save over it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Search</source>
         <translation>&amp;Suchen</translation>
     </message>
@@ -10574,6 +10803,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>&amp;Show the field in the set-up</source>
         <translation>Feld in der Einrichtung &amp;zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Skip the tour</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;State, remarks and history</source>
@@ -10596,8 +10829,20 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Messwerte ü&amp;bernehmen</translation>
     </message>
     <message>
+        <source>&amp;Take the lock over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Take them over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Teach</source>
         <translation>S&amp;chulung</translation>
+    </message>
+    <message>
+        <source>&amp;Tour</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Uncertainty of each point</source>
@@ -10614,6 +10859,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>&amp;Use this set</source>
         <translation>Diesen Satz &amp;verwenden</translation>
+    </message>
+    <message>
+        <source>&amp;Usual keys</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;View</source>
@@ -10634,6 +10883,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>&amp;Yes</source>
         <translation>&amp;Ja</translation>
+    </message>
+    <message>
+        <source>(%1 is the decimal mark)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>+ positive</source>
@@ -10840,6 +11093,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Eine Prüfung braucht einen Namen: Nichts wurde geändert.</translation>
     </message>
     <message>
+        <source>A copy of unsaved changes is kept beside, and offered after a crash. The document itself changes only when it is saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A day is written as year-month-day</source>
         <translation>Ein Tag wird als Jahr-Monat-Tag geschrieben</translation>
     </message>
@@ -10854,6 +11111,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>A jumper joins two pins: add pins first.</source>
         <translation>Eine Steckbrücke verbindet zwei Stifte: zuerst Stifte anlegen.</translation>
+    </message>
+    <message>
+        <source>A notice when a report, a search, an import or trials have taken more than some seconds and another window is in front.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A pattern of the names is needed</source>
@@ -10882,6 +11143,18 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>A resistor or the instrument is past its due date today</source>
         <translation>Ein Widerstand oder das Gerät ist heute überfällig</translation>
+    </message>
+    <message>
+        <source>A row for each step: what it closes, what the instrument should show and how sure that is. Beside it stand the shunts, the uncertainties, the budget and the review of the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sentence and the first step, where there is nothing to show yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A shunt check verifies the electrical chain, never gauge factor, bond or alignment. Decisions stay with the responsible licensed or authorised person.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A shunt has at most %1 jumpers.</source>
@@ -10942,6 +11215,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Active area of a gauge&apos;s grid</source>
         <translation>Aktive Fläche eines Messgitters</translation>
+    </message>
+    <message>
+        <source>Acts only there; its keys are fixed.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Add</source>
@@ -11012,6 +11289,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Kanal anlegen</translation>
     </message>
     <message>
+        <source>Add channels from the list %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Add check</source>
         <translation>Prüfung anlegen</translation>
     </message>
@@ -11050,6 +11331,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Add resistor</source>
         <translation>Widerstand anlegen</translation>
+    </message>
+    <message>
+        <source>Add rows first, or choose a cell further up</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Add s&amp;hunt</source>
@@ -11120,6 +11405,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>An Vorlage angleichen</translation>
     </message>
     <message>
+        <source>All %1 rows are shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>All Files (*)</source>
         <translation>Alle Dateien (*)</translation>
     </message>
@@ -11144,6 +11433,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Alle Prüfungen über der Zeit als Tabelle</translation>
     </message>
     <message>
+        <source>All commands have their usual keys again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>All figures in words</source>
         <translation>Alle Kennwerte in Worten</translation>
     </message>
@@ -11154,6 +11447,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>All is seen to.</source>
         <translation>Alles ist erledigt.</translation>
+    </message>
+    <message>
+        <source>All keys as &amp;usual</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>All pairs of points as a matrix</source>
@@ -11182,6 +11479,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>All steps together: readings so far apart would have a probability of %1 if nothing but the zero had changed.</source>
         <translation>Alle Stufen zusammen: So weit auseinanderliegende Messwerte hätten eine Wahrscheinlichkeit von %1, wenn sich nur der Nullpunkt geändert hätte.</translation>
+    </message>
+    <message>
+        <source>All text of the window, against the size that the desktop has chosen. Drawings fill their room and have a zoom of their own.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Alt+0</source>
@@ -11242,6 +11543,18 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Another check…</source>
         <translation>Andere Prüfung…</translation>
+    </message>
+    <message>
+        <source>Another program changed %1 since it was opened here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another program changed %1 since it was opened or saved here. Saving replaces what was written there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another program changed %1, and this window has unsaved changes too.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Answers to repeated questions do not count for the score.</source>
@@ -11320,8 +11633,20 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Stattdessen wie erkannt</translation>
     </message>
     <message>
+        <source>As little as can be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>As on the sheet: what is worth measuring in this state; only terminals: each two of them; all points: also ends of arms and of resistors</source>
         <translation>Wie auf dem Blatt: was in diesem Zustand messenswert ist; nur Anschlüsse: je zwei davon; alle Punkte: auch Enden von Zweigen und Widerständen</translation>
+    </message>
+    <message>
+        <source>As the &amp;desktop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the desktop</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>As the filter and sample rate ask</source>
@@ -11440,6 +11765,14 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Am Cursor beginnen</translation>
     </message>
     <message>
+        <source>Begin with two numbers of one unit, or with two names that end in numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begins, s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Behind
 (AIC)</source>
         <translation>Rückstand
@@ -11450,6 +11783,10 @@ Soll die Datei ersetzt werden?</translation>
 (BIC)</source>
         <translation>Rückstand
 (BIC)</translation>
+    </message>
+    <message>
+        <source>Being compared …</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Being worked out again. Before the edit: </source>
@@ -11470,6 +11807,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Between two checks; to be fixed before the test.</source>
         <translation>Zwischen zwei Prüfungen; vor dem Versuch festzulegen.</translation>
+    </message>
+    <message>
+        <source>Border between %1 and %2</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Both checks</source>
@@ -11500,8 +11841,16 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Wieder Brücke, Ergebnis und Ablauf (Alt+0)</translation>
     </message>
     <message>
+        <source>Bridge, leads, instrument, limits and decision rule of the chosen channel. Everything is worked out anew as soon as a field is left. Fields take 174.65k, 59k9 or 1.5 mV/V.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Bridge, nominal</source>
         <translation>Brücke, Nennwert</translation>
+    </message>
+    <message>
+        <source>Bridge, polarity map, sequence, outcome</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Budget</source>
@@ -11540,6 +11889,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>C</translation>
     </message>
     <message>
+        <source>C&amp;lear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>C&amp;lear cells</source>
         <translation>Zellen &amp;leeren</translation>
     </message>
@@ -11550,6 +11903,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>C&amp;urrents</source>
         <translation>S&amp;tröme</translation>
+    </message>
+    <message>
+        <source>C&amp;ut</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ca&amp;ncel</source>
@@ -11888,6 +12245,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Angaben zum Gerät ändern</translation>
     </message>
     <message>
+        <source>Change, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Changed</source>
         <translation>Geändert</translation>
     </message>
@@ -11914,6 +12275,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Changed by you; back to what is guessed from the file</source>
         <translation>Von Hand geändert; zurück zu dem, was aus der Datei erkannt wurde</translation>
+    </message>
+    <message>
+        <source>Changed on the disk</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Changes</source>
@@ -11972,6 +12337,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Diagramme</translation>
     </message>
     <message>
+        <source>Charts of the outcome</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Chec&amp;k</source>
         <translation>&amp;Prüfung</translation>
     </message>
@@ -11986,6 +12355,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Check of the wiring: %1</source>
         <translation>Prüfung der Verdrahtung: %1</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Checks are called</source>
@@ -12004,6 +12377,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>&amp;Widerstände wählen…</translation>
     </message>
     <message>
+        <source>Choose a cell further left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose a recording first.</source>
         <translation>Zuerst eine Aufzeichnung wählen.</translation>
     </message>
@@ -12014,6 +12391,18 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Choose a step, above or in the sequence.</source>
         <translation>Eine Stufe wählen, oben oder im Ablauf.</translation>
+    </message>
+    <message>
+        <source>Choose all cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose all text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose an answer</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Choose an answer first: keys 1 to %1.</source>
@@ -12036,6 +12425,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Kanäle wählen.</translation>
     </message>
     <message>
+        <source>Choose one part more, or one less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose part of shunt</source>
         <translation>Widerstand des Shunts wählen</translation>
     </message>
@@ -12050,6 +12443,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Choose rows whose uncertainty is stated.</source>
         <translation>Zeilen wählen, deren Unsicherheit angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Choose the cell for the upper left corner</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Choose the column of this channel in the table above.</source>
@@ -12082,6 +12479,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Choose the step first.</source>
         <translation>Zuerst die Stufe wählen.</translation>
+    </message>
+    <message>
+        <source>Choose the step that closes the shunt</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Choose the step that the chosen span is the reading of</source>
@@ -12120,6 +12521,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Messwerte leeren</translation>
     </message>
     <message>
+        <source>Clear the chosen cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Clear the list</source>
         <translation>Liste leeren</translation>
     </message>
@@ -12148,6 +12553,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Schließen</translation>
     </message>
     <message>
+        <source>Close (Escape)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Close a check</source>
         <translation>Eine Prüfung abschließen</translation>
     </message>
@@ -12158,6 +12567,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Close checks</source>
         <translation>Prüfungen abschließen</translation>
+    </message>
+    <message>
+        <source>Close the window</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Close this group</source>
@@ -12176,8 +12589,12 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Geschlossen: %1</translation>
     </message>
     <message>
-        <source>Colours of the s&amp;ystem</source>
-        <translation>Farben des S&amp;ystems</translation>
+        <source>Co&amp;mmands and keys…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Column of the recording</source>
@@ -12194,6 +12611,30 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Combined standard uncertainty u = %1 %2; %3.</source>
         <translation>Kombinierte Standardunsicherheit u = %1 %2; %3.</translation>
+    </message>
+    <message>
+        <source>Command</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commands and help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commands and keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commands and their keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commands and their keys…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Compare with</source>
@@ -12228,6 +12669,14 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Konstantspannung</translation>
     </message>
     <message>
+        <source>Contents and page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contents of the manual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Contribution
 [%1]</source>
         <translation>Beitrag
@@ -12258,6 +12707,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Ergebnis als Bild kopiert.</translation>
     </message>
     <message>
+        <source>Copied: versions, system, screen and language</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Copies of %1 are put behind it: bridge, plan, limits and group, without checks. Names, recording columns and pins are counted up.</source>
         <translation>Kopien von %1 werden dahinter angelegt: Brücke, Plan, Grenzwerte und Gruppe, ohne Prüfungen. Namen, Spalten der Aufzeichnung und Stifte werden hochgezählt.</translation>
     </message>
@@ -12278,6 +12731,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Kopieren</translation>
     </message>
     <message>
+        <source>Copy &amp;table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Copy as &amp;data</source>
         <translation>Als &amp;Daten kopieren</translation>
     </message>
@@ -12290,8 +12747,20 @@ Soll die Datei ersetzt werden?</translation>
         <translation>Als Text kopieren</translation>
     </message>
     <message>
+        <source>Copy cells first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy cells with &amp;headings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Copy channel</source>
         <translation>Kanal kopieren</translation>
+    </message>
+    <message>
+        <source>Copy for a &amp;fault report</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Copy in full</source>
@@ -12312,6 +12781,18 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>Copy rows</source>
         <translation>Zeilen kopieren</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;whole table with headings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the chosen cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy with &amp;headings</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Correct the wiring first: the jumpers would short the excitation.</source>
@@ -12360,6 +12841,22 @@ in Gruppe</translation>
         <translation>Strg ← →</translation>
     </message>
     <message>
+        <source>Ctrl++</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+-</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ctrl+1</source>
         <translation>Ctrl+1</translation>
     </message>
@@ -12396,12 +12893,36 @@ in Gruppe</translation>
         <translation>Ctrl+9</translation>
     </message>
     <message>
+        <source>Ctrl+=</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+Return</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+Right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ctrl+D</source>
         <translation>Ctrl+D</translation>
     </message>
     <message>
         <source>Ctrl+Down</source>
         <translation>Ctrl+Down</translation>
+    </message>
+    <message>
+        <source>Ctrl+F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+F1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ctrl+K</source>
@@ -12436,8 +12957,20 @@ in Gruppe</translation>
         <translation>Ctrl+Shift+E</translation>
     </message>
     <message>
+        <source>Ctrl+Shift+F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+G</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ctrl+Shift+H</source>
         <translation>Ctrl+Shift+H</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+K</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ctrl+Shift+M</source>
@@ -12496,8 +13029,16 @@ in Gruppe</translation>
         <translation>&amp;Ausschneiden</translation>
     </message>
     <message>
+        <source>Cu&amp;t cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Current</source>
         <translation>Strom</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Cutoff (-3 dB)</source>
@@ -12510,6 +13051,18 @@ in Gruppe</translation>
     <message>
         <source>D&amp;uplicate shunt</source>
         <translation>Shunt &amp;verdoppeln</translation>
+    </message>
+    <message>
+        <source>Da&amp;rk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dark letters on a light ground, or light ones on a dark ground. As the desktop follows it when it changes.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Dashed: the check %1.</source>
@@ -12668,8 +13221,24 @@ grade</translation>
         <translation>Verwerfen</translation>
     </message>
     <message>
+        <source>Discard kept work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discard…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Distribution</source>
         <translation>Verteilung</translation>
+    </message>
+    <message>
+        <source>Distributions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Documents</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Don&apos;t Save</source>
@@ -12694,6 +13263,10 @@ grade</translation>
     <message>
         <source>Drawing</source>
         <translation>Zeichnung</translation>
+    </message>
+    <message>
+        <source>Drawing of the bridge</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Drawing of the wiring</source>
@@ -12800,6 +13373,10 @@ grade</translation>
         <translation>Anmerkung bearbeiten</translation>
     </message>
     <message>
+        <source>Edit the cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Edit, show, export</source>
         <translation>Bearbeiten, zeigen, exportieren</translation>
     </message>
@@ -12812,6 +13389,10 @@ grade</translation>
         <translation>Sonst nur der gewählte Kanal</translation>
     </message>
     <message>
+        <source>Else the program starts with an empty document, unless it is started with one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Else to all values of the recording</source>
         <translation>Sonst alle Werte der Aufzeichnung</translation>
     </message>
@@ -12822,6 +13403,10 @@ grade</translation>
     <message>
         <source>Empty document. Add a channel to begin.</source>
         <translation>Leeres Dokument. Zum Beginnen einen Kanal anlegen.</translation>
+    </message>
+    <message>
+        <source>Empty places</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Empty the readings of all states</source>
@@ -12840,8 +13425,36 @@ grade</translation>
         <translation>Am Cursor enden</translation>
     </message>
     <message>
+        <source>End the presentation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ends of the scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ends, s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Enter</source>
         <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>Enter at least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter at most %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter less than %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter more than %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Enter ohmmeter reading</source>
@@ -12872,8 +13485,24 @@ grade</translation>
         <translation>Esc</translation>
     </message>
     <message>
+        <source>Every command with its keys, to be searched, changed and printed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Every shunt whose part is in the stock takes value, due date and uncertainty anew</source>
         <translation>Jeder Shunt, dessen Widerstand im Bestand ist, übernimmt Wert, Fälligkeit und Unsicherheit neu</translation>
+    </message>
+    <message>
+        <source>Everything is as usual again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything on this page and the keys of all commands become as they usually are. Documents, stock and templates stay as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Exact</source>
@@ -12968,6 +13597,18 @@ grade</translation>
         <translation>Exportieren…</translation>
     </message>
     <message>
+        <source>F&amp;ilter rows…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>F5</source>
         <translation>F5</translation>
     </message>
@@ -12994,6 +13635,10 @@ grade</translation>
     <message>
         <source>Faults in the order in which they fit</source>
         <translation>Fehler in der Reihenfolge, in der sie passen</translation>
+    </message>
+    <message>
+        <source>Fields</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Figures</source>
@@ -13032,8 +13677,52 @@ grade</translation>
         <translation>Dateien vom Typ:</translation>
     </message>
     <message>
+        <source>Fill &amp;down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill &amp;right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill &amp;series</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill ri&amp;ght</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill series</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Filter before the readings</source>
         <translation>Filter vor den Messwerten</translation>
+    </message>
+    <message>
+        <source>Filter rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find &amp;next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a command</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find pre&amp;vious</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Find recording</source>
@@ -13176,6 +13865,10 @@ grade</translation>
         <translation>Vorwärts</translation>
     </message>
     <message>
+        <source>Free software: you may use, change and pass it on under the GNU General Public License, version 3 or any later one. It comes without any warranty, to the extent permitted by law.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>From</source>
         <translation>Von</translation>
     </message>
@@ -13196,6 +13889,14 @@ grade</translation>
         <translation>Knoten von</translation>
     </message>
     <message>
+        <source>From page to page of tabs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From part to part, or move the chosen end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>From pattern…</source>
         <translation>Nach Muster…</translation>
     </message>
@@ -13204,8 +13905,20 @@ grade</translation>
         <translation>Stift von</translation>
     </message>
     <message>
+        <source>From pin to pin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>From recording…</source>
         <translation>Aus Aufzeichnung…</translation>
+    </message>
+    <message>
+        <source>From step to step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From what is open in this window to %1 on the disk:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Further</source>
@@ -13218,6 +13931,10 @@ grade</translation>
     <message>
         <source>G</source>
         <translation>G</translation>
+    </message>
+    <message>
+        <source>GNU General Public License, version 3</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Gain</source>
@@ -13294,6 +14011,10 @@ grade</translation>
     <message>
         <source>Go on with %1 at step %2</source>
         <translation>Mit %1 bei Stufe %2 weiter</translation>
+    </message>
+    <message>
+        <source>Goes on with what is in this window; nothing is written until you save</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Greatest bridge output that the instrument takes</source>
@@ -13398,12 +14119,20 @@ grade</translation>
         <translation>Pos1, Eingabe</translation>
     </message>
     <message>
+        <source>How arms, leads and shunts are drawn in the bridge, on the screen and in reports.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How far the evidence falls behind that of the best cause by the Bayesian information criterion (BIC): chi-square of what is left, and a charge for each fitted size. 0 is the best; below 2 hardly a difference, from 6 on a strong one</source>
         <translation>Um wie viel die Evidenz hinter der der besten Ursache liegt, nach dem Bayesschen Informationskriterium (BIC): Chi-Quadrat dessen, was übrig bleibt, und ein Aufschlag für jede angepasste Größe. 0 ist am besten; unter 2 kaum ein Unterschied, ab 6 ein deutlicher</translation>
     </message>
     <message>
         <source>How far the input may be from its value, as stated or assumed</source>
         <translation>Wie weit die Eingangsgröße von ihrem Wert entfernt sein kann, angegeben oder angenommen</translation>
+    </message>
+    <message>
+        <source>How it looks</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>How its possible values are spread</source>
@@ -13424,6 +14153,10 @@ grade</translation>
     <message>
         <source>How much the result changes when the input does, all else as it is</source>
         <translation>Um wie viel sich das Ergebnis mit der Eingangsgröße ändert, alles andere unverändert</translation>
+    </message>
+    <message>
+        <source>How one works</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>How ordinary such a fault of such a size is, by common practice</source>
@@ -13534,8 +14267,24 @@ grade</translation>
         <translation>Intervall des Budgets</translation>
     </message>
     <message>
+        <source>Invented data, to be tried out: no file changes unless you save it under a name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It cannot be compared with its file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It cannot be compared: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It is as the template has it already.</source>
         <translation>Es ist schon so, wie die Vorlage es hat.</translation>
+    </message>
+    <message>
+        <source>It is open for writing elsewhere: %1.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>It keeps the present set-up from now on. Refused where it has no reading.</source>
@@ -13544,6 +14293,26 @@ grade</translation>
     <message>
         <source>It lies %1 now. </source>
         <translation>Er liegt jetzt %1. </translation>
+    </message>
+    <message>
+        <source>It was never saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its fields and tables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its file %1 is no longer there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its folder is not there any longer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its value</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>J</source>
@@ -13582,6 +14351,18 @@ grade</translation>
         <translation>K</translation>
     </message>
     <message>
+        <source>Keep for later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep it safe while it is done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep mine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Keep running after edits</source>
         <translation>Nach Änderungen weiterrechnen</translation>
     </message>
@@ -13590,12 +14371,24 @@ grade</translation>
         <translation>Die Einrichtung festhalten, nach der diese Prüfung beurteilt wird</translation>
     </message>
     <message>
+        <source>Keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys of the command: press the new ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Keys…</source>
         <translation>Tasten…</translation>
     </message>
     <message>
         <source>Kinds of question</source>
         <translation>Aufgabenarten</translation>
+    </message>
+    <message>
+        <source>L&amp;icence</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>La&amp;nguage</source>
@@ -13618,8 +14411,20 @@ grade</translation>
         <translation>Sprache des Berichts</translation>
     </message>
     <message>
+        <source>Language of the system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Larger</source>
         <translation>Größer</translation>
+    </message>
+    <message>
+        <source>Larger letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larger, smaller, all of it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Largest deviation as a share of its limit; above 100 % something is off</source>
@@ -13770,6 +14575,10 @@ grade</translation>
         <translation>Länge, einfach</translation>
     </message>
     <message>
+        <source>Letters of the usual size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Levels</source>
         <translation>Stufenwerte</translation>
     </message>
@@ -13798,12 +14607,32 @@ grade</translation>
         <translation>Stufenwerte, %1</translation>
     </message>
     <message>
+        <source>Libraries the program is made with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Library</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Licence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Licences are named as the SPDX list names them. Qt Charts makes the program as a whole one under version 3 of the General Public License.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Lies between</source>
         <translation>Liegt zwischen</translation>
     </message>
     <message>
         <source>Lies there already: %1</source>
         <translation>Liegt schon dort: %1</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Limit</source>
@@ -13876,6 +14705,22 @@ grade</translation>
         <translation>Widerstandslisten (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
     </message>
     <message>
+        <source>Load the file on disk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load the one on disk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loaded %1 as it is on the disk. Undo brings back what was here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Longest row of right answers: %1.</source>
         <translation>Längste Folge richtiger Antworten: %1.</translation>
     </message>
@@ -13920,6 +14765,10 @@ grade</translation>
         <translation>Hersteller und Typ</translation>
     </message>
     <message>
+        <source>Manual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Margin</source>
         <translation>Toleranz</translation>
     </message>
@@ -13936,6 +14785,10 @@ grade</translation>
         <translation>Toleranz ±</translation>
     </message>
     <message>
+        <source>Mark before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Match again</source>
         <translation>Neu zuordnen</translation>
     </message>
@@ -13946,6 +14799,10 @@ grade</translation>
     <message>
         <source>Match with the plan</source>
         <translation>Abgleich mit dem Plan</translation>
+    </message>
+    <message>
+        <source>Matrices</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Mean</source>
@@ -13998,12 +14855,20 @@ grade</translation>
         <translation>Messeingang</translation>
     </message>
     <message>
+        <source>Menus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Misfit</source>
         <translation>Restabw.</translation>
     </message>
     <message>
         <source>More than %1 steps are not laid out: choose fewer repeats.</source>
         <translation>Mehr als %1 Stufen werden nicht angelegt: weniger Wiederholungen wählen.</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Move jumper</source>
@@ -14036,6 +14901,14 @@ grade</translation>
     <message>
         <source>Move step &amp;up</source>
         <translation>Stufe nach &amp;oben</translation>
+    </message>
+    <message>
+        <source>Move the cursor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the enlarged drawing</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Move the pin down</source>
@@ -14134,6 +15007,14 @@ grade</translation>
         <translation>Neuer Shunt: %1</translation>
     </message>
     <message>
+        <source>Next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Next page</source>
         <translation>Nächste Seite</translation>
     </message>
@@ -14206,6 +15087,10 @@ Nach dem Anlegen eines Kanals werden hier Brücke, Leitungen und Shunts gezeichn
     <message>
         <source>No column is named like a channel: choose a channel&apos;s column in the table.</source>
         <translation>Keine Spalte heißt wie ein Kanal: die Spalte eines Kanals in der Tabelle wählen.</translation>
+    </message>
+    <message>
+        <source>No command has all these words.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No filter</source>
@@ -14348,6 +15233,14 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Nicht behalten: %1</translation>
     </message>
     <message>
+        <source>Not loaded: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Not opened: %1</source>
         <translation>Nicht geöffnet: %1</translation>
     </message>
@@ -14392,8 +15285,20 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Nicht gespeichert: %1</translation>
     </message>
     <message>
+        <source>Not saved: %1 is open for writing elsewhere, %2. Choose another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Not taken: %1.</source>
         <translation>Nicht übernommen: %1.</translation>
+    </message>
+    <message>
+        <source>Not taken: %1. Documents (.%2), recordings, lists of resistors and lists of channels can be dropped here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not taken: one document can be open at a time.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Note</source>
@@ -14402,6 +15307,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Note at step %1</source>
         <translation>Notiz bei Stufe %1</translation>
+    </message>
+    <message>
+        <source>Nothing found. Try fewer or other words.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing found: range, uncertainty, zeros, levels, times, heat, polarity, leads and resistors of %1 look as they should. What nobody entered (a range, a grid&apos;s area, a rating) is not looked at.</source>
@@ -14424,6 +15333,14 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Alles in Ordnung: Mit gelegten Steckbrücken liegt jeder Shunt dort, wo der Plan es sagt.</translation>
     </message>
     <message>
+        <source>Nothing moves or fades by itself: currents shown as dots stand still, hints go at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing that counts: only how the file is written, or its history.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing to check yet: there are no pins.</source>
         <translation>Noch nichts zu prüfen: Es gibt keine Stifte.</translation>
     </message>
@@ -14444,6 +15361,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Nichts wurde geändert: %1</translation>
     </message>
     <message>
+        <source>Nothing was done yet that could be undone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing was duplicated</source>
         <translation>Nichts wurde verdoppelt</translation>
     </message>
@@ -14454,6 +15375,18 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Nothing was removed</source>
         <translation>Nichts wurde entfernt</translation>
+    </message>
+    <message>
+        <source>Nothing was undone that could be done again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notices on the desktop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Number and label</source>
@@ -14524,6 +15457,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Abweichung</translation>
     </message>
     <message>
+        <source>Offers it again when the program starts the next time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ohmmeter</source>
         <translation>Ohmmeter</translation>
     </message>
@@ -14532,8 +15469,24 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Ohmmeter ±</translation>
     </message>
     <message>
+        <source>One channel is one bridge on one amplifier input. Add makes one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One channel is one bridge on one amplifier input. The demo has seven invented ones, to be tried out without harm; it replaces an empty document.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One fewer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>One file that a logger is adding to</source>
         <translation>Eine Datei, in die ein Logger noch schreibt</translation>
+    </message>
+    <message>
+        <source>One more</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>One more step: %1</source>
@@ -14576,6 +15529,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Nur Dateien, deren Name passt, etwa *.csv; mehrere durch Leerzeichen getrennt</translation>
     </message>
     <message>
+        <source>Only its place can do this: go there and press the keys.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Only one check yet. Repeat the sequence as a second check to see what changed.</source>
         <translation>Erst eine Prüfung. Den Ablauf als zweite Prüfung wiederholen, um zu sehen, was sich geändert hat.</translation>
     </message>
@@ -14600,6 +15557,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Öffnen</translation>
     </message>
     <message>
+        <source>Open &amp;read-only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Open &amp;recent</source>
         <translation>&amp;Zuletzt geöffnet</translation>
     </message>
@@ -14620,6 +15581,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Dokument öffnen</translation>
     </message>
     <message>
+        <source>Open elsewhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Open remark again</source>
         <translation>Anmerkung wieder öffnen</translation>
     </message>
@@ -14628,12 +15593,36 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Die gewählte Aufzeichnung öffnen, wo sich alles Erkannte ändern lässt</translation>
     </message>
     <message>
+        <source>Open the de&amp;mo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the document %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the document that was open last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the menu %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Open this group</source>
         <translation>Diese Gruppe aufklappen</translation>
     </message>
     <message>
+        <source>Opened %1 read-only. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Opened %1.</source>
         <translation>%1 geöffnet.</translation>
+    </message>
+    <message>
+        <source>Opens the work as unsaved changes; Undo goes back to the file</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Options &lt;&lt;</source>
@@ -14726,12 +15715,20 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>PDF-Seite (*.pdf)</translation>
     </message>
     <message>
+        <source>Packed recordings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>Page Up, Page Down</source>
         <translation>Bild auf, Bild ab</translation>
+    </message>
+    <message>
+        <source>Page of the manual</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Page shown</source>
@@ -14790,8 +15787,8 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Einfügen</translation>
     </message>
     <message>
-        <source>Paste: the clipboard holds no text.</source>
-        <translation>Einfügen: Die Zwischenablage enthält keinen Text.</translation>
+        <source>Paste cells</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Pattern</source>
@@ -14826,6 +15823,14 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Bild der Polaritätskarte</translation>
     </message>
     <message>
+        <source>Pictures as tables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures made of lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pin</source>
         <translation>Stift</translation>
     </message>
@@ -14854,6 +15859,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Orte</translation>
     </message>
     <message>
+        <source>Places found in the manual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Plan</source>
         <translation>Plan</translation>
     </message>
@@ -14864,6 +15873,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Plan only: choose a check to see what may be wrong with it.</source>
         <translation>Nur Plan: eine Prüfung wählen, um zu sehen, was nicht stimmen könnte.</translation>
+    </message>
+    <message>
+        <source>Plans and checks shunt calibrations of strain-gauge bridges.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Point at a mark, or walk the steps with ← and →, to read its numbers.</source>
@@ -14926,8 +15939,16 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Übung, Aufgaben · %1 · Startzahl %2</translation>
     </message>
     <message>
+        <source>Pre&amp;ferences</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Prediction band</source>
         <translation>Vorhersageband</translation>
+    </message>
+    <message>
+        <source>Preferences</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Preferred values</source>
@@ -14950,8 +15971,16 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Vorführung</translation>
     </message>
     <message>
+        <source>Presented view</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Preview of the pages</source>
         <translation>Seitenvorschau</translation>
+    </message>
+    <message>
+        <source>Previous</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Previous page</source>
@@ -14984,6 +16013,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Printing</source>
         <translation>Wird gedruckt</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Program %1</source>
@@ -15110,8 +16143,20 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Jetzt lesen</translation>
     </message>
     <message>
+        <source>Read the &amp;cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Read the chosen recording once more</source>
         <translation>Die gewählte Aufzeichnung noch einmal lesen</translation>
+    </message>
+    <message>
+        <source>Read the recording %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read-only</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Reading</source>
@@ -15148,6 +16193,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Reading with it, of an instrument zeroed before it came</source>
         <translation>Messwert damit, bei einem Gerät, das vorher auf null gestellt wurde</translation>
+    </message>
+    <message>
+        <source>Reading workbooks</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Readings</source>
@@ -15216,6 +16265,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Aufzeichnung über der Zeit</translation>
     </message>
     <message>
+        <source>Recording strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Recording to watch</source>
         <translation>Zu beobachtende Aufzeichnung</translation>
     </message>
@@ -15224,12 +16277,32 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Aufzeichnungen (*.csv *.txt *.tsv *.dat *.asc *.wav *.npy *.mat *.h5 *.hdf5 *.uff *.unv);;Alle Dateien (*)</translation>
     </message>
     <message>
+        <source>Recordings as HDF5 files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recordings as MATLAB files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Recordings that are put there from now on</source>
         <translation>Aufzeichnungen, die von jetzt an dort abgelegt werden</translation>
     </message>
     <message>
         <source>Recordings that arrived</source>
         <translation>Eingetroffene Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>Recover</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recover unsaved work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rectangles (IEC 60617)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Redo step %1</source>
@@ -15376,6 +16449,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Entfernt: </translation>
     </message>
     <message>
+        <source>Removes the kept work for good, after asking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Rename channel</source>
         <translation>Kanal umbenennen</translation>
     </message>
@@ -15440,6 +16517,14 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Zurücksetzen</translation>
     </message>
     <message>
+        <source>Reset everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reset everything to usual…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Residual</source>
         <translation>Residuum</translation>
     </message>
@@ -15482,6 +16567,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Resistor stock</source>
         <translation>Widerstandsbestand</translation>
+    </message>
+    <message>
+        <source>Resistor symbols</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Resistor values from the stock</source>
@@ -15550,6 +16639,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Rising</source>
         <translation>Steigend</translation>
+    </message>
+    <message>
+        <source>Rows of &quot;%1&quot; with</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Rows that are refused, and what else is to be known</source>
@@ -15636,6 +16729,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Dokument speichern</translation>
     </message>
     <message>
+        <source>Save it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Save pattern as my own</source>
         <translation>Muster als eigenes speichern</translation>
     </message>
@@ -15650,6 +16747,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Saved %1.</source>
         <translation>%1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>Say what could be done there</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Say what has to be changed or found out before it can be accepted.</source>
@@ -15676,6 +16777,14 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Punktestand auf diesem Computer, richtig von beantwortet</translation>
     </message>
     <message>
+        <source>Search</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search the manual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Searching…</source>
         <translation>Suche läuft…</translation>
     </message>
@@ -15696,6 +16805,14 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Startzahl der zufälligen Folge: Dieselbe Zahl ergibt auf jedem Rechner dieselbe Folge.</translation>
     </message>
     <message>
+        <source>Select &amp;all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select &amp;all cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Select All</source>
         <translation>Alles auswählen</translation>
     </message>
@@ -15714,6 +16831,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Select an arm first, or a leak or a shunt that lies at one.</source>
         <translation>Zuerst einen Zweig auswählen, oder einen Nebenschluss oder Shunt an einem.</translation>
+    </message>
+    <message>
+        <source>Select c&amp;olumn</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Self-heating</source>
@@ -15852,6 +16973,10 @@ Varianz</translation>
         <translation>Umschalt und Ziehen zeichnet einen.</translation>
     </message>
     <message>
+        <source>Shift+F3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Shortest interval of the trials</source>
         <translation>Kürzestes Intervall der Versuche</translation>
     </message>
@@ -15864,6 +16989,10 @@ Varianz</translation>
         <translation>Zeigen</translation>
     </message>
     <message>
+        <source>Show &amp;all columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Show &amp;hidden files</source>
         <translation>&amp;Versteckte Dateien zeigen</translation>
     </message>
@@ -15874,6 +17003,18 @@ Varianz</translation>
     <message>
         <source>Show all</source>
         <translation>Alles zeigen</translation>
+    </message>
+    <message>
+        <source>Show all rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show all rows again (Escape)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show all rows first</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Show channels that hold these words</source>
@@ -15906,6 +17047,18 @@ Varianz</translation>
     <message>
         <source>Show the shunt</source>
         <translation>Shunt zeigen</translation>
+    </message>
+    <message>
+        <source>Show the window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show what &amp;differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show what differs</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Shows a field for each part of what was guessed</source>
@@ -15972,14 +17125,8 @@ Varianz</translation>
         <translation>Shunts mit ihren Widerständen, Steckbrücken und Unsicherheiten, und der Ablauf</translation>
     </message>
     <message>
-        <source>Shuntwright %1
-Plans and checks shunt calibrations of strain-gauge bridges.
-
-Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
-        <translation>Shuntwright %1
-Plant und prüft Shuntkalibrierungen von DMS-Brücken.
-
-Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne jede Gewährleistung.</translation>
+        <source>Shuntwright %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Shuntwright documents (*.%1)</source>
@@ -16030,6 +17177,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Größe</translation>
     </message>
     <message>
+        <source>Size of text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Skip &amp;wait</source>
         <translation>Warten ü&amp;berspringen</translation>
     </message>
@@ -16040,6 +17191,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Smaller</source>
         <translation>Kleiner</translation>
+    </message>
+    <message>
+        <source>Smaller letters</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Solid copper: %1. Stranded or tinned wire is higher; measure it where it matters.</source>
@@ -16056,6 +17211,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Space</source>
         <translation>Leertaste</translation>
+    </message>
+    <message>
+        <source>Span</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Span error</source>
@@ -16082,8 +17241,20 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Standardunsicherheit</translation>
     </message>
     <message>
+        <source>Stands in the history of a record, with remarks and with acts of review. Left empty, it is the name that one logs in with.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Start a check and type or paste its readings</source>
         <translation>Eine Prüfung beginnen und ihre Messwerte eintippen oder einfügen</translation>
+    </message>
+    <message>
+        <source>Start a check here, type or paste its readings, take them from a recording, or be led through it by the guided run. A closed check is not changed by later edits.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Start a check to run through them.</source>
@@ -16096,6 +17267,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Start from</source>
         <translation>Beginnen mit</translation>
+    </message>
+    <message>
+        <source>Start the wait</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Start this check</source>
@@ -16196,6 +17371,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Steps of the run</source>
         <translation>Stufen des Durchgangs</translation>
+    </message>
+    <message>
+        <source>Steps stand in the order in which they are made, so this table is not sorted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps stand in the order in which they are made, which is a part of the plan: drag a number to move its step.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Steps that close several shunts stay together, with their labels</source>
@@ -16324,6 +17507,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Tabelle aller Stufen (CSV)</translation>
     </message>
     <message>
+        <source>Tables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tables (*.csv *.txt *.tsv);;All files (*)</source>
         <translation>Tabellen (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
     </message>
@@ -16346,6 +17533,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>Take readings from recording</source>
         <translation>Messwerte aus Aufzeichnung übernehmen</translation>
+    </message>
+    <message>
+        <source>Take resistors into the stock from %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Take span from step %1</source>
@@ -16380,12 +17571,20 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Nimmt alles weg, was ausprobiert wird</translation>
     </message>
     <message>
+        <source>Takes the file&apos;s content into the window; Undo brings back what is here now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Te&amp;mplate</source>
         <translation>&amp;Vorlage</translation>
     </message>
     <message>
         <source>Tell those who were told of the run: control and safety channels may come back into service</source>
         <translation>Denen Bescheid geben, die vom Durchgang wussten: Regel- und Sicherheitskanäle dürfen wieder in Betrieb</translation>
+    </message>
+    <message>
+        <source>Tell through the desktop when it is done</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Temperature</source>
@@ -16416,12 +17615,32 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Prüfbereich</translation>
     </message>
     <message>
+        <source>Text &amp;larger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text as us&amp;ual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text s&amp;maller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text, files, languages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>That which the instrument is set to follows where it was the same.</source>
         <translation>Was am Gerät eingestellt ist, folgt, wo es gleich war.</translation>
     </message>
     <message>
         <source>The bridge %1 as a diamond: P+ above, P− below, S+ at the left, S− at the right. </source>
         <translation>Die Brücke %1 als Raute: P+ oben, P− unten, S+ links, S− rechts. </translation>
+    </message>
+    <message>
+        <source>The bridge at the chosen step, with voltages and currents. Drag an end of a shunt to another node and watch the sign of the output. Every edit can be undone.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The bridge with all shunts open, not balanced.</source>
@@ -16450,6 +17669,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>The channel has no steps yet; add steps to its sequence. </source>
         <translation>Der Kanal hat noch keine Stufen; im Ablauf Stufen anlegen. </translation>
+    </message>
+    <message>
+        <source>The channel list is read.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The channel was changed since the dialog was opened: search again from there.</source>
@@ -16528,6 +17751,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Die abgeschlossene Prüfung hat diese Stufe nicht: Sie behält den Ablauf, nach dem sie beurteilt wurde. Eine frühere Stufe wählen oder nur den Plan zeigen.</translation>
     </message>
     <message>
+        <source>The command line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The content is no longer what it was then. What was printed then has another fingerprint.</source>
         <translation>Der Inhalt ist nicht mehr der von damals. Was damals gedruckt wurde, hat einen anderen Fingerabdruck.</translation>
     </message>
@@ -16542,6 +17769,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>The date is no day of the calendar: write it as 2026-05-31, or leave it empty.</source>
         <translation>Das Datum ist kein Kalendertag: als 2026-05-31 schreiben oder leer lassen.</translation>
+    </message>
+    <message>
+        <source>The diagnosis of the check is done.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The document has changes that are not saved. Save them?</source>
@@ -16568,12 +17799,24 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Die Datei hat %1.</translation>
     </message>
     <message>
+        <source>The file was saved after that: look at it before you save over it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The first %1 cannot be told apart by the readings of this plan</source>
         <translation>Die ersten %1 lassen sich durch die Messwerte dieses Plans nicht unterscheiden</translation>
     </message>
     <message>
         <source>The first leaves more than the uncertainties explain.</source>
         <translation>Die erste lässt mehr übrig, als die Unsicherheiten erklären.</translation>
+    </message>
+    <message>
+        <source>The first number is a whole number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first page</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The first step or the shunt that it is about</source>
@@ -16612,12 +17855,24 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Das Gerät rechnet mit %1.</translation>
     </message>
     <message>
+        <source>The kept work on %1 is removed for good. Your own file stays as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The language changes when the program is started the next time.</source>
         <translation>Die Sprache wechselt beim nächsten Start des Programms.</translation>
     </message>
     <message>
+        <source>The language itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The levels of the present sequence</source>
         <translation>Die Stufenwerte des jetzigen Ablaufs</translation>
+    </message>
+    <message>
+        <source>The levels of the recording are worked out.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The likeliest first; a bracket holds those together that cannot be told apart</source>
@@ -16628,12 +17883,36 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Die Gerade durch die mittleren Messwerte über den erwarteten, von der Linearitätsabweichung und zusammengesetzter Fehler gemessen werden.</translation>
     </message>
     <message>
+        <source>The list is on the clipboard, to be pasted into a text or a spreadsheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The list, and what each of its columns is</source>
         <translation>Die Liste, und was jede ihrer Spalten ist</translation>
     </message>
     <message>
+        <source>The match before (Shift+F3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The menus follow the order of the work. F1 opens the manual at the place that has the keyboard, Ctrl+Shift+K finds any command, and Help, Tour shows this again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next match (F3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The ohmmeter is disconnected</source>
         <translation>Das Ohmmeter ist abgeklemmt</translation>
+    </message>
+    <message>
+        <source>The page after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The page before</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The pages Review (Alt+5) and Wiring (Alt+6) tell all of it.</source>
@@ -16648,6 +17927,18 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Die Leistung lässt sich nicht berechnen: %1</translation>
     </message>
     <message>
+        <source>The practice sheets %1 are written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The program ended with unsaved work that was kept. Your files are as you saved them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The program&apos;s sign: a bridge with a shunt over one arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The questions of this set on paper, and the answers for the trainer</source>
         <translation>Die Aufgaben dieses Satzes auf Papier, und die Lösungen für die Lehrkraft</translation>
     </message>
@@ -16658,6 +17949,14 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>The record is a draft again, and can be submitted anew. Checks that were closed stay closed.</source>
         <translation>Das Protokoll ist wieder ein Entwurf und lässt sich neu vorlegen. Abgeschlossene Prüfungen bleiben abgeschlossen.</translation>
+    </message>
+    <message>
+        <source>The recording %1 could not be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The recording %1 was read.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The recording has no column of this channel.</source>
@@ -16674,6 +17973,22 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>The recording of the check is not on show, so its spans cannot be changed.</source>
         <translation>Die Aufzeichnung der Prüfung wird nicht gezeigt, daher lassen sich ihre Abschnitte nicht ändern.</translation>
+    </message>
+    <message>
+        <source>The report %1 could not be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The report %1 is written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The report is ready.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The row of this cell is filtered out: show all rows, or choose a cell on view.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The run resumes at step %1.</source>
@@ -16700,6 +18015,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Dieselben Stufen als Tabelle</translation>
     </message>
     <message>
+        <source>The search for resistors is done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The seed is a whole number from 0 to %1, in digits alone.</source>
         <translation>Die Startzahl ist eine ganze Zahl von 0 bis %1, nur in Ziffern.</translation>
     </message>
@@ -16710,6 +18029,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>The set-up was changed: the trials made before are out of date and were cleared.</source>
         <translation>Die Einrichtung wurde geändert: Die früheren Versuche sind überholt und wurden gelöscht.</translation>
+    </message>
+    <message>
+        <source>The sheet %1 is written.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The signal with the levels found</source>
@@ -16744,6 +18067,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Der Bestand hat %1. Soll die Datei die vorhandenen Widerstände und Dekaden ersetzen oder zu ihnen hinzukommen?</translation>
     </message>
     <message>
+        <source>The system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The time of the remark stays.</source>
         <translation>Der Zeitpunkt der Anmerkung bleibt.</translation>
     </message>
@@ -16752,12 +18079,20 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Die Versuche haben diese Stufe ausgelassen.</translation>
     </message>
     <message>
+        <source>The trials of the budget are done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The two columns as bars: outline without the cause, filled with it</source>
         <translation>Die beiden Spalten als Balken: Umriss ohne die Ursache, gefüllt mit ihr</translation>
     </message>
     <message>
         <source>The unit that this column is taken to have; type another over it</source>
         <translation>Die Einheit, in der diese Spalte angenommen wird; zum Ändern eine andere eintippen</translation>
+    </message>
+    <message>
+        <source>The unsaved work is back. It is not saved yet.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The whole page</source>
@@ -16772,8 +18107,16 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Der ganze Punktestand auf diesem Computer wird gelöscht. Das lässt sich nicht rückgängig machen.</translation>
     </message>
     <message>
+        <source>The window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The wiring of this step is wrong; lay no jumper before it is corrected:</source>
         <translation>Die Verdrahtung dieser Stufe ist falsch; keine Steckbrücke legen, bevor sie berichtigt ist:</translation>
+    </message>
+    <message>
+        <source>The words of the window and how it writes numbers. They change when the program is started the next time; files are the same in every language.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There are no steps yet. Add steps to a sequence.</source>
@@ -16856,6 +18199,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Im Abschnitt ist keine Zahl.</translation>
     </message>
     <message>
+        <source>There is no picture on view.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There is no second check of this channel to compare with.</source>
         <translation>Es gibt keine zweite Prüfung dieses Kanals zum Vergleichen.</translation>
     </message>
@@ -16900,6 +18247,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Diese Fehler sind bekannt und von der verantwortlichen Person hingenommen</translation>
     </message>
     <message>
+        <source>These keys belong to their place and stay as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>These results are for what was asked before: search again to use a set.</source>
         <translation>Diese Ergebnisse gelten für das vorher Gefragte: neu suchen, um einen Satz zu verwenden.</translation>
     </message>
@@ -16914,6 +18265,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>This bridge is not offered with sense leads.</source>
         <translation>Diese Brücke wird nicht mit Fühlerleitungen angeboten.</translation>
+    </message>
+    <message>
+        <source>This cannot be done now. %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This channel</source>
@@ -16948,12 +18303,16 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Diese Anschlussart hat keinen solchen Anschluss.</translation>
     </message>
     <message>
-        <source>This resistor&apos;s calibration is overdue.</source>
-        <translation>Die Kalibrierung dieses Widerstands ist überfällig.</translation>
+        <source>This entry changes with what is open, and can have no keys.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>This table is worked out: it can be copied, but takes no text.</source>
-        <translation>Diese Tabelle wird gerechnet: Sie lässt sich kopieren, nimmt aber keinen Text an.</translation>
+        <source>This page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This resistor&apos;s calibration is overdue.</source>
+        <translation>Die Kalibrierung dieses Widerstands ist überfällig.</translation>
     </message>
     <message>
         <source>Thorough</source>
@@ -17022,6 +18381,22 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>To tell apart</source>
         <translation>Zur Unterscheidung</translation>
+    </message>
+    <message>
+        <source>To the menus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the next or previous field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the next or previous span</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the next or previous step</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>To which channels</source>
@@ -17110,6 +18485,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Unverändert innerhalb von ± %1: %2 ± %3 %4 (95 %).</translation>
     </message>
     <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Unit of the bars</source>
         <translation>Einheit der Balken</translation>
     </message>
@@ -17138,8 +18517,24 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Ungespeicherte Änderungen</translation>
     </message>
     <message>
+        <source>Unsaved work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unsaved work cannot be kept safe against a crash at the moment: %1. Save often until that is mended.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Untitled document</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Up</source>
         <translation>Nach oben</translation>
+    </message>
+    <message>
+        <source>Up and Down step the digit left of the cursor, Page Up and Page Down by ten. Escape gives back what was.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Up to</source>
@@ -17168,6 +18563,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>Usual pins</source>
         <translation>Übliche Stifte</translation>
+    </message>
+    <message>
+        <source>Usual size of letters</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Value</source>
@@ -17200,6 +18599,14 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>Verdict</source>
         <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Versions, system, screen and language; nothing of your documents</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>View</source>
@@ -17268,8 +18675,16 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Was beide Tests zusammen sagen</translation>
     </message>
     <message>
+        <source>What can be done here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What can be done with the drawing (menu key or Shift+F10)</source>
         <translation>Was sich mit der Zeichnung tun lässt (Menütaste oder Umschalt+F10)</translation>
+    </message>
+    <message>
+        <source>What changed between the checks is worked out.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What changed from one check to another, and why</source>
@@ -17308,6 +18723,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Was jede Brücke hat, bleibt: %1.</translation>
     </message>
     <message>
+        <source>What for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What happens</source>
         <translation>Was geschieht</translation>
     </message>
@@ -17324,12 +18743,24 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Was außer Punkten und Balken gezeichnet wird</translation>
     </message>
     <message>
+        <source>What is given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What is left of it when the cause is fitted, its offset free</source>
         <translation>Was davon bleibt, wenn die Ursache angepasst ist, mit freiem Nullpunkt</translation>
     </message>
     <message>
         <source>What is measured with all dials at 0</source>
         <translation>Was gemessen wird, wenn alle Drehschalter auf 0 stehen</translation>
+    </message>
+    <message>
+        <source>What is selected, else the whole page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What is stated about everything but shunts</source>
@@ -17372,8 +18803,16 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Womit die Kanäle zusammengehören; leer nimmt sie aus ihren Gruppen.</translation>
     </message>
     <message>
+        <source>What the check made of the plan: verdict, charts, figures, what may be wrong, and what changed since the check before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What the chosen place would do</source>
         <translation>Was der gewählte Ort bewirkte</translation>
+    </message>
+    <message>
+        <source>What the file on the disk has otherwise than this window</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What the keys and the mouse do here</source>
@@ -17400,6 +18839,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Was zu ändern ist</translation>
     </message>
     <message>
+        <source>What to read about the program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What was found</source>
         <translation>Was gefunden wurde</translation>
     </message>
@@ -17408,8 +18851,16 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Was gefunden wurde, mit den Zahlen dazu</translation>
     </message>
     <message>
+        <source>What was kept on %1 is damaged and cannot be recovered: %2. It stays at %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What was not read</source>
         <translation>Was nicht gelesen wurde</translation>
+    </message>
+    <message>
+        <source>What was typed is dropped</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What you type in the other columns of a row is stated; empty its uncertainty to assume it again.</source>
@@ -17440,6 +18891,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Wo ein Kanal nicht angehakt ist, sagt seine Zeile, warum.</translation>
     </message>
     <message>
+        <source>Whether the program there still runs cannot be seen from here. Take the lock over only when you know that it does not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Whether the reading still has its sign, and whether the article&apos;s strain goes another way</source>
         <translation>Ob der Messwert sein Vorzeichen noch hat und ob die Dehnung des Prüflings anders wirkt</translation>
     </message>
@@ -17468,12 +18923,20 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Welche Richtung</translation>
     </message>
     <message>
+        <source>Who works here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Whose plan it is</source>
         <translation>Wessen Plan es ist</translation>
     </message>
     <message>
         <source>Whose resistance is put to every place, one after the other</source>
         <translation>Dessen Widerstand an jeden Ort gesetzt wird, einen nach dem anderen</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Window</source>
@@ -17562,6 +19025,26 @@ Ursache</translation>
         <translation>Ohne</translation>
     </message>
     <message>
+        <source>Word by word to the left or right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words of the command, its menu or its keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words that shown rows hold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words to find</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work aside from the window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Work out</source>
         <translation>Berechnen</translation>
     </message>
@@ -17592,6 +19075,10 @@ Ursache</translation>
     <message>
         <source>Workbook with formulas (XLSX)</source>
         <translation>Arbeitsmappe mit Formeln (XLSX)</translation>
+    </message>
+    <message>
+        <source>Workbooks</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Working</source>
@@ -17630,6 +19117,10 @@ Ursache</translation>
         <translation>Schreibt es in den Kanal; „Rückgängig“ bringt den Plan zurück</translation>
     </message>
     <message>
+        <source>Writes the file anew from this window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Writing %1</source>
         <translation>%1 wird geschrieben</translation>
     </message>
@@ -17658,6 +19149,14 @@ Ursache</translation>
         <translation>Y</translation>
     </message>
     <message>
+        <source>You may not write to its folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You may not write to this file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>You say that the record is complete. Every open check with a reading is closed, so that it keeps the set-up it was judged by. Somebody else reviews it.</source>
         <translation>Hiermit wird das Protokoll als vollständig erklärt. Jede offene Prüfung mit einem Messwert wird abgeschlossen, sodass sie die Einrichtung behält, nach der sie beurteilt wurde. Jemand anderes sieht es durch.</translation>
     </message>
@@ -17668,6 +19167,10 @@ Ursache</translation>
     <message>
         <source>Your own template.</source>
         <translation>Eigene Vorlage.</translation>
+    </message>
+    <message>
+        <source>Yours is kept. It is on the disk when you save it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Zero</source>
@@ -17718,6 +19221,10 @@ Ursache</translation>
         <translation>Vorher genullt zeigt das Gerät den Sprung des Nullpunkts in jedem Messwert</translation>
     </message>
     <message>
+        <source>Zigzags (IEEE 315)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Zoom &amp;in</source>
         <translation>Ver&amp;größern</translation>
     </message>
@@ -17736,6 +19243,10 @@ Ursache</translation>
     <message>
         <source>a new channel</source>
         <translation>ein neuer Kanal</translation>
+    </message>
+    <message>
+        <source>a newer version of the program wrote it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a pin that is not in the list</source>
@@ -17812,6 +19323,13 @@ Ursache</translation>
     <message>
         <source>and %1 more lines</source>
         <translation>und %1 weitere Zeilen</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>and %n more that are not told</source>
@@ -18005,8 +19523,16 @@ Ursache</translation>
         <translation>eine Stufe wählen</translation>
     </message>
     <message>
+        <source>choose the cells to fill as one block, those to fill from first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>choose the span before, after</source>
         <translation>den Abschnitt davor, danach wählen</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>closed</source>
@@ -18037,8 +19563,16 @@ Ursache</translation>
         <translation>gezählt &amp;ab</translation>
     </message>
     <message>
+        <source>cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>decade box</source>
         <translation>Dekade</translation>
+    </message>
+    <message>
+        <source>decade box %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>decade boxes</source>
@@ -18117,6 +19651,10 @@ Ursache</translation>
         <translation>mäßig</translation>
     </message>
     <message>
+        <source>fill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>fits</source>
         <translation>passt</translation>
     </message>
@@ -18177,8 +19715,16 @@ Ursache</translation>
         <translation>er</translation>
     </message>
     <message>
+        <source>its content is not what was written (SHA-256 differs)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>its ends differ by %1 and %2</source>
         <translation>seine Enden unterscheiden sich um %1 und %2</translation>
+    </message>
+    <message>
+        <source>its first line is not one that we wrote</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>join with the next span</source>
@@ -18241,6 +19787,10 @@ Ursache</translation>
         <translation>min:s</translation>
     </message>
     <message>
+        <source>more than %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>more than the uncertainties explain.</source>
         <translation>mehr, als die Unsicherheiten erklären.</translation>
     </message>
@@ -18263,6 +19813,10 @@ Ursache</translation>
     <message>
         <source>no</source>
         <translation>nein</translation>
+    </message>
+    <message>
+        <source>no cell is chosen</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no change</source>
@@ -18305,6 +19859,10 @@ Ursache</translation>
         <translation>keine Aufzeichnung gewählt</translation>
     </message>
     <message>
+        <source>no series follows from %1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no shunts yet: add them under Shunts</source>
         <translation>noch keine Shunts: unter „Shunts“ anlegen</translation>
     </message>
@@ -18323,6 +19881,10 @@ Ursache</translation>
     <message>
         <source>none, or with the names</source>
         <translation>keine, oder bei den Namen</translation>
+    </message>
+    <message>
+        <source>none; press the keys here</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>none; such as 59k9; 174.65k</source>
@@ -18373,12 +19935,20 @@ Ursache</translation>
         <translation>nichts</translation>
     </message>
     <message>
+        <source>nothing found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>of %1</source>
         <translation>von %1</translation>
     </message>
     <message>
         <source>of %1 so far</source>
         <translation>von bisher %1</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>one typed in the table</source>
@@ -18457,6 +20027,10 @@ Ursache</translation>
         <translation>bestanden</translation>
     </message>
     <message>
+        <source>paste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>plan</source>
         <translation>Plan</translation>
     </message>
@@ -18529,6 +20103,10 @@ Ursache</translation>
         <translation>Widerstand</translation>
     </message>
     <message>
+        <source>resistor %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>resistors</source>
         <translation>Widerstände</translation>
     </message>
@@ -18591,6 +20169,10 @@ Ursache</translation>
     <message>
         <source>simulated strain </source>
         <translation>simulierte Dehnung </translation>
+    </message>
+    <message>
+        <source>somebody</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>split at the cursor</source>
@@ -18673,8 +20255,20 @@ Ursache</translation>
         <translation>das Abgleichnetzwerk</translation>
     </message>
     <message>
+        <source>the block has %1 rows, but only %2 are shown from the chosen cell on, since others are filtered out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the block has %1 rows, but only %2 are there from the chosen cell on</source>
         <translation>der Block hat %1 Zeilen, ab der gewählten Zelle gibt es aber nur %2</translation>
+    </message>
+    <message>
+        <source>the block is wider than the table from the chosen cell on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the clipboard holds no text</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the input resistance</source>
@@ -18741,6 +20335,10 @@ Ursache</translation>
         <translation>ihre</translation>
     </message>
     <message>
+        <source>this computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>this list</source>
         <translation>diese Liste</translation>
     </message>
@@ -18751,6 +20349,10 @@ Ursache</translation>
     <message>
         <source>this reading becomes the zero</source>
         <translation>dieser Messwert wird die Null</translation>
+    </message>
+    <message>
+        <source>this table is worked out: it can be copied, but takes no text</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>to</source>

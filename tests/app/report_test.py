@@ -259,7 +259,7 @@ class Templates(ReportTest):
     def test_a_bad_one_names_line_and_field(self):
         good = run("report", "--write-template", "Full record").stdout
         for old, new, says in (('"cover"', '"covers"', 'line 6, parts[0]: there is no part “covers”'),
-                               ('"language": "en"', '"language": "fr"', "language"),
+                               ('"language": "en"', '"language": "English"', "no code of a language"),
                                ('"name": "Full record"', '"name": ""', "line 4, name: the template has no name"),
                                ('"contents"', '"cover"', "named twice"),
                                ('"local_numbers"', '"local_number"', "local_number"),

@@ -1,6 +1,6 @@
 #!/usr/bin/python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Every sentence has its German one, with the same placeholders, and menus can be worked by letter."""
+"""Every sentence has its translation, with the same placeholders, and menus can be worked by letter."""
 import collections
 import importlib.machinery
 import importlib.util

@@ -109,7 +109,7 @@ TEST(ReportTemplate, NumbersAndDaysAreTheReadersOnlyWhenAskedFor) {
   auto german = std::make_shared<Language>();
   german->code = "de";
   german->decimalMark = ',';
-  german->dayFirst = true;
+  german->dayPattern = "dd.MM.yyyy";
   ReportOrder order;
   order.language = german;
   order.printed = std::chrono::year(2031) / 5 / 4;

@@ -17,7 +17,7 @@ std::shared_ptr<const Language> german() {
   auto words = std::make_shared<Language>();
   words->code = "de";
   words->decimalMark = ',';
-  words->dayFirst = true;
+  words->dayPattern = "dd.MM.yyyy";
   words->translate = [](std::string_view english) -> std::string {
     if (english == "{1} of {2} steps") return "von {2} Stufen {1}";
     if (english == "pass") return "bestanden";
@@ -102,6 +102,40 @@ TEST(Language, NumbersGetTheDecimalMarkAndNothingElse) {
   EXPECT_EQ(shown(".5 and 5."), ".5 and 5.");
   EXPECT_EQ(shown(shown("1.25")), "1,25");
   EXPECT_EQ(shown(std::string()), "");
+}
+
+/// Polish, which has three forms: one; two to four but not twelve to fourteen; all others. From Unicode CLDR,
+/// "Language Plural Rules", from memory.
+std::shared_ptr<const Language> polish() {
+  auto words = std::make_shared<Language>();
+  words->code = "pl";
+  words->translateCount = [](std::string_view english, std::size_t n) -> std::string {
+    if (english != "{n} steps of {1}") return "";
+    const bool isFew = n % 10 >= 2 && n % 10 <= 4 && (n % 100 < 12 || n % 100 > 14);
+    return n == 1 ? "{1}: {n} krok" : isFew ? "{1}: {n} kroki" : "{1}: {n} kroków";
+  };
+  return words;
+}
+
+TEST(Language, CountsHaveThePluralFormOfTheLanguage) {
+  const auto steps = [](std::size_t n) { return sayCount(n, "{n} step of {1}", "{n} steps of {1}", {"A"}); };
+  EXPECT_EQ(steps(0), "0 steps of A");
+  EXPECT_EQ(steps(1), "1 step of A");
+  EXPECT_EQ(steps(2), "2 steps of A");
+  const LanguageScope scope(polish());
+  EXPECT_EQ(steps(1), "A: 1 krok");
+  EXPECT_EQ(steps(3), "A: 3 kroki");
+  EXPECT_EQ(steps(12), "A: 12 kroków");
+  EXPECT_EQ(steps(22), "A: 22 kroki");
+  EXPECT_EQ(sayCount(1, "{n} step", "{n} steps"), "1 step") << "not translated";
+}
+
+TEST(Language, ListsAreJoinedAsTheLanguageDoes) {
+  EXPECT_EQ(sayAll({}), "");
+  EXPECT_EQ(sayAll({"A"}), "A");
+  EXPECT_EQ(sayAll({"A", "B"}), "A and B");
+  EXPECT_EQ(sayAll({"A", "B", "C"}), "A, B and C");
+  EXPECT_EQ(sayAnyOf({"A", "B", "C"}), "A, B or C");
 }
 
 TEST(Language, DaysAreWrittenAsTheLanguageDoes) {
