@@ -39,6 +39,8 @@ PagePreview::PagePreview(QWidget* parent) : QScrollArea(parent), m_paper(new QLa
   setAlignment(Qt::AlignCenter);
   setBackgroundRole(QPalette::Mid);
   m_paper->setObjectName("reportPaper");
+  m_paper->setAccessibleName(tr("Page of the report"));
+  m_paper->setAccessibleDescription(tr("As text the report is written as HTML, CSV or JSON"));
   m_paper->setMargin(around_px);
   setWidget(m_paper);
   setWidgetResizable(false);
