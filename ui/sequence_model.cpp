@@ -15,7 +15,7 @@
 namespace ui {
 namespace {
 
-constexpr int fullDigits = 15;
+constexpr int fullDigits = 17;  // the shortest that is the same number again
 core::Result<double> typedNumber(const QString& text, core::UnitFamily family, const std::string& unit = {}) {
   return core::parseQuantity(text.toStdString(), family, unit);
 }

@@ -14,6 +14,8 @@
 namespace ui {
 namespace {
 
+constexpr int everyDigit = 17;  ///< the shortest text that is the same number again
+
 core::SetupPrediction eachAlone(core::Setup setup) {
   setup.sequence.clear();
   for (std::size_t shunt = 0; shunt < setup.shunts.size(); ++shunt)
@@ -135,7 +137,7 @@ QVariant ShuntModel::data(const QModelIndex& index, int role) const {
         return tr("%1, not as in stock").arg(text(row, Part));
       return text(row, column);
     case Qt::EditRole:
-      return text(row, column);
+      return text(row, column, true);
     case Qt::ToolTipRole:
       return hint(row, column).toHtmlEscaped();
     case Qt::ForegroundRole:
@@ -187,7 +189,8 @@ QString ShuntModel::hint(int row, int column) const {
                                  : words;
 }
 
-QString ShuntModel::text(int row, int column) const {
+QString ShuntModel::text(int row, int column, bool full) const {
+  const int digits = full ? everyDigit : 12;
   const core::Setup& setup = m_channel->setup;
   const core::Shunt& shunt = shuntIn(row);
   const auto& alone = m_alone.steps[static_cast<std::size_t>(row)];
@@ -195,15 +198,15 @@ QString ShuntModel::text(int row, int column) const {
     case Name:
       return toQString(shunt.name);
     case Resistance:
-      return quantityText(shunt.resistance.base(), core::UnitFamily::Resistance);
+      return quantityText(shunt.resistance.base(), core::UnitFamily::Resistance, {}, digits);
     case From:
       return toQString(core::nodeName(shunt.a));
     case To:
       return toQString(core::nodeName(shunt.b));
     case Wires:
-      return quantityText(shunt.wires.base(), core::UnitFamily::Resistance);
+      return quantityText(shunt.wires.base(), core::UnitFamily::Resistance, {}, digits);
     case Contact:
-      return quantityText(shunt.contact.base(), core::UnitFamily::Resistance);
+      return quantityText(shunt.contact.base(), core::UnitFamily::Resistance, {}, digits);
     case Part:
       return toQString(shunt.part.id);
     case Due:
@@ -215,9 +218,10 @@ QString ShuntModel::text(int row, int column) const {
     case PolarityColumn:
       return alone ? polarityText(alone->polarity) : tr("error");
     case Simulated:
-      return alone ? numberText(core::simulatedInUnit(setup.bridge, alone->simulated), 6) : QString("–");
+      return alone ? numberText(core::simulatedInUnit(setup.bridge, alone->simulated), full ? everyDigit : 6)
+                   : QString("–");
     default:
-      return alone ? numberText(alone->reading.base(), 6) : QString("–");
+      return alone ? numberText(alone->reading.base(), full ? everyDigit : 6) : QString("–");
   }
 }
 

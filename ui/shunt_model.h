@@ -40,7 +40,7 @@ class ShuntModel : public SheetModel {
 
  private:
   void refresh();
-  QString text(int row, int column) const;
+  QString text(int row, int column, bool full = false) const;
   QString hint(int row, int column) const;
   QVariant colour(int row, int column) const;
   const core::Shunt& shuntIn(int row) const;

@@ -19,7 +19,7 @@ using core::InputKind;
 using core::Statement;
 using core::Uncertainty;
 
-constexpr int fullDigits = 15;
+constexpr int fullDigits = 17;  // the shortest that is the same number again
 
 /// A difference of temperatures is in kelvin, whatever the temperature itself is in.
 core::InputUnit amountUnit(const core::Setup& setup, Input input) {
@@ -294,7 +294,7 @@ QString UncertaintyModel::text(int row, int column, bool full) const {
       return toQString(uncertainty.group);
     case Correlation:
       return uncertainty.group.empty() ? QString()
-                                       : numberText(correlationOf(shownSetup(), uncertainty.group), 6);
+                                       : numberText(correlationOf(shownSetup(), uncertainty.group), full ? fullDigits : 6);
     default:
       if (const auto& refused = m_refused[static_cast<std::size_t>(row)])
         return tr("refused: %1").arg(toQString(refused->where + ", " + refused->what));

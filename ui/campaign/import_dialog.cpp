@@ -20,6 +20,7 @@
 #include "core/units/language.h"
 #include "ui/parts.h"
 #include "ui/safe_file.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -65,6 +66,7 @@ ImportDialog::ImportDialog(Session& session, QWidget* parent)
   column->addWidget(m_preview, 3);
   column->addWidget(embolden(m_summary));
   m_told->setColumnCount(3);
+  sortByHeader(*m_told);
   m_told->setHorizontalHeaderLabels({tr("Where"), tr("What"), tr("What mends it")});
   m_told->horizontalHeader()->setStretchLastSection(true);
   m_told->verticalHeader()->hide();

@@ -235,30 +235,55 @@ Qt::ItemFlags OverviewModel::flags(const QModelIndex& index) const {
 
 bool OverviewModel::setData(const QModelIndex& index, const QVariant& value, int role) {
   if (role != Qt::EditRole || !(flags(index) & Qt::ItemIsEditable)) return false;
-  const std::size_t at = *channelAt(index.row());
-  const std::string text = value.toString().trimmed().toStdString();
-  core::Channel channel = *m_session.document().channels[at];
-  QString label;
-  switch (static_cast<Column>(index.column())) {
-    case Column::Name:
-      if (text.empty()) {
-        emit refused(tr("A channel needs a name."));
-        return false;
-      }
-      channel.name = core::uniqueChannelName(m_session.document(), text, at);
-      label = tr("Rename channel");
-      break;
-    case Column::Group:
-      channel.group = text;
-      label = tr("Change group");
-      break;
-    default:
-      channel.note = text;
-      label = tr("Change note");
-  }
-  m_session.edit(label, core::withChannel(m_session.document(), at, std::move(channel)));
-  return true;
+  const auto column = static_cast<Column>(index.column());
+  const QString label = column == Column::Name    ? tr("Rename channel")
+                        : column == Column::Group ? tr("Change group")
+                                                  : tr("Change note");
+  const auto done = putCells({{index.row(), index.column(), value.toString()}}, label);
+  if (!done) emit refused(toText(done.error()));
+  return bool(done);
 }
+
+core::Result<core::Document> OverviewModel::withCell(core::Document document, const CellText& cell) const {
+  const auto column = static_cast<Column>(cell.column);
+  const auto refusal = [&](const QString& what) {
+    return core::Error{
+        tr("row %1, column %2").arg(QString::number(cell.row + 1), overviewColumnName(column)).toStdString(),
+        what.toStdString(), ""};
+  };
+  if (!(flags(index(cell.row, cell.column)) & Qt::ItemIsEditable)) return refusal(whyFixed(cell.column));
+  const std::size_t at = *channelAt(cell.row);
+  const std::string text = cell.text.trimmed().toStdString();
+  core::Channel channel = *document.channels[at];
+  if (column == Column::Name) {
+    if (text.empty()) return refusal(tr("a channel needs a name"));
+    channel.name = core::uniqueChannelName(document, text, at);
+  } else {
+    (column == Column::Group ? channel.group : channel.note) = text;
+  }
+  return core::withChannel(std::move(document), at, std::move(channel));
+}
+
+core::Result<void> OverviewModel::putCells(const QList<CellText>& cells, const QString& label) {
+  core::Document next = m_session.document();
+  for (const CellText& cell : cells) {
+    auto edited = withCell(std::move(next), cell);
+    if (!edited) return edited.error();
+    next = *std::move(edited);
+  }
+  m_session.edit(label, std::move(next));
+  return {};
+}
+
+core::Result<void> OverviewModel::clearCells(const QModelIndexList& cells) {
+  QList<CellText> texts;
+  for (const QModelIndex& cell : cells)
+    if (flags(cell) & Qt::ItemIsEditable && static_cast<Column>(cell.column()) != Column::Name)
+      texts.append({cell.row(), cell.column(), {}});
+  return texts.isEmpty() ? core::Result<void>() : putCells(texts, tr("Clear cells"));
+}
+
+QString OverviewModel::whyFixed(int) const { return tr("only name, group and note are edited here"); }
 
 QList<QStringList> OverviewModel::cells(const std::vector<int>& rows) const {
   QList<QStringList> cells;

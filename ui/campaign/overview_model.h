@@ -6,13 +6,14 @@
 
 #include "ui/campaign/overview_lines.h"
 #include "ui/session.h"
+#include "ui/tables/block_taker.h"
 
 namespace ui {
 
 /// The overview's grid: a row a channel, or the heading of a group in the first column of its row. Name,
 /// group and note can be edited in place, each edit one undo step. Follows session and results only while
 /// `follow` is on.
-class OverviewModel : public QAbstractTableModel {
+class OverviewModel : public QAbstractTableModel, public BlockTaker {
   Q_OBJECT
 
  public:
@@ -29,6 +30,9 @@ class OverviewModel : public QAbstractTableModel {
   QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
   Qt::ItemFlags flags(const QModelIndex& index) const override;
   bool setData(const QModelIndex& index, const QVariant& value, int role = Qt::EditRole) override;
+  core::Result<void> putCells(const QList<CellText>& cells, const QString& label) override;
+  core::Result<void> clearCells(const QModelIndexList& cells) override;
+  QString whyFixed(int column) const override;
   /// The column decides; among equals the one before it, and so on.
   void sort(int column, Qt::SortOrder order) override;
 
@@ -76,6 +80,7 @@ class OverviewModel : public QAbstractTableModel {
   std::vector<Drawn> drawnNow() const;
   void showChanges(const std::vector<Drawn>& before);
   QString headingText(int row) const;
+  core::Result<core::Document> withCell(core::Document document, const CellText& cell) const;
   QVariant channelData(std::size_t channel, OverviewColumn column, int role) const;
 
   Session& m_session;

@@ -23,8 +23,10 @@
 #include "ui/campaign/overview_model.h"
 #include "ui/campaign/overview_table.h"
 #include "ui/campaign/overview_words.h"
+#include "ui/help/next_steps.h"
 #include "ui/parts.h"
 #include "ui/safe_file.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -59,6 +61,7 @@ OverviewPage::OverviewPage(Session& session, QWidget* parent)
   column->setSpacing(4);
   column->addWidget(m_bar);
   column->addWidget(tools());
+  column->addWidget(new NextSteps(session, NextSteps::Need::Channel));
   column->addWidget(m_table, 1);
   m_table->setContextMenuPolicy(Qt::CustomContextMenu);
   connect(m_table, &QWidget::customContextMenuRequested, this, &OverviewPage::showMenu);
@@ -67,6 +70,7 @@ OverviewPage::OverviewPage(Session& session, QWidget* parent)
   connect(m_table, &OverviewTable::copied, this, [this](int rows) {
     emit said(rows == 1 ? tr("Copied 1 row.") : tr("Copied %1 rows.").arg(QLocale().toString(rows)));
   });
+  connect(&TableTools::of(*m_table), &TableTools::refused, this, &OverviewPage::refused);
   connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this, &OverviewPage::showTally);
   connect(m_bar, &OverviewBar::changed, this, [this] {
     m_model->setFilter(m_bar->filter());
@@ -106,7 +110,8 @@ QWidget* OverviewPage::tools() {
 void OverviewPage::showMenu(const QPoint& at) {
   QMenu menu;
   menu.addAction(tr("Show in the views"), this, &OverviewPage::viewsWanted);
-  menu.addAction(tr("Copy rows"), m_table, &OverviewTable::copyRows);
+  menu.addSeparator();
+  TableTools::of(*m_table).fillMenu(menu);
   menu.addSeparator();
   menu.addAction(tr("Edit chosen channels…"), this, &OverviewPage::editChosen);
   menu.addAction(tr("Several copies…"), this, &OverviewPage::copyChannel);

@@ -12,7 +12,7 @@
 #include <algorithm>
 
 #include "ui/campaign/overview_model.h"
-#include "ui/outcome/outcome_export.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -89,6 +89,7 @@ OverviewTable::OverviewTable(OverviewModel& model, QWidget* parent) : QTableView
   setObjectName("overviewTable");
   setAccessibleName(tr("All channels"));
   setModel(&model);
+  TableTools::of(*this).setOwnCopy([this] { copyRows(); });
   setItemDelegateForColumn(static_cast<int>(Column::Worst), new ShareDelegate(this));
   setSelectionBehavior(QAbstractItemView::SelectRows);
   setSelectionMode(QAbstractItemView::ExtendedSelection);
@@ -164,7 +165,7 @@ void OverviewTable::choose(const std::vector<std::size_t>& channels, std::option
 void OverviewTable::copyRows() {
   const QList<QStringList> cells = m_model.cells(chosenRows());
   if (cells.size() < 2) return;
-  QApplication::clipboard()->setText(asTabbedText(cells));
+  QApplication::clipboard()->setMimeData(mimeOf(cells, true));
   emit copied(static_cast<int>(cells.size()) - 1);
 }
 
@@ -181,7 +182,6 @@ void OverviewTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditH
 
 void OverviewTable::keyPressEvent(QKeyEvent* event) {
   if (state() == QAbstractItemView::EditingState) return QTableView::keyPressEvent(event);
-  if (event->matches(QKeySequence::Copy)) return copyRows();
   const int row = currentIndex().row();
   const int key = event->key();
   const bool heading = row >= 0 && m_model.isHeading(row);

@@ -17,6 +17,7 @@
 #include "ui/parts.h"
 #include "ui/quantity_edit.h"
 #include "ui/sheet_view.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -46,6 +47,7 @@ CauseSection::CauseSection(QWidget* parent) : QWidget(parent) {
   m_sentence = plainLabel("changeCauseSentence");
   m_caution = plainLabel("changeCauseCaution");
   m_table = sectionTable("changeCauses", tr("Possible causes, the likeliest first"), &m_model);
+  sortByHeader(*m_table);
   m_table->setWordWrap(true);
   m_table->horizontalHeader()->setStretchLastSection(false);
   m_table->horizontalHeader()->setSectionResizeMode(CauseModel::Cause, QHeaderView::Stretch);

@@ -18,11 +18,13 @@
 #include "ui/change/interval_bar.h"
 #include "ui/change/section_parts.h"
 #include "ui/change/trend_section.h"
+#include "ui/help/next_steps.h"
 #include "ui/outcome/elided_lines.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/parts.h"
 #include "ui/quantity_edit.h"
 #include "ui/sheet_view.h"
+#include "ui/tables/table_tools.h"
 
 namespace ui {
 namespace {
@@ -118,6 +120,7 @@ ChangePanel::ChangePanel(Session& session, QWidget* parent) : QWidget(parent), m
   column->setContentsMargins(2, 2, 2, 2);
   column->setSpacing(4);
   column->addWidget(m_missing);
+  column->addWidget(new NextSteps(session, NextSteps::Need::SecondCheck));
   column->addWidget(m_head);
   column->addWidget(m_scroll, 1);
   column->addStretch(0);
@@ -174,6 +177,7 @@ QWidget* ChangePanel::body() {
   column->setSpacing(8);
   m_configuration =
       sectionTable("changeConfiguration", tr("What differs in the two set-ups"), &m_configurationModel);
+  sortByHeader(*m_configuration);
   m_reason = plainLabel("changeReason");
   m_cause = new CauseSection;
   m_trend = new TrendSection;

@@ -13,6 +13,7 @@
 #include "ui/parts.h"
 #include "ui/quantity_edit.h"
 #include "ui/sheet_view.h"
+#include "ui/tables/table_tools.h"
 
 namespace ui {
 namespace {
@@ -67,6 +68,7 @@ TrendSection::TrendSection(QWidget* parent) : QWidget(parent) {
   m_charts->addWidget(m_gain, 1);
   m_charts->addWidget(m_zero, 1);
   m_table = sectionTable("trendTable", tr("All checks over time as a table"), &m_model);
+  sortByHeader(*m_table);
   m_table->setToolTip(tr("Return or a double click compares the check"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);

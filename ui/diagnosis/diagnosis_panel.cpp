@@ -19,6 +19,7 @@
 #include "ui/outcome/figure_grid.h"
 #include "ui/parts.h"
 #include "ui/sheet_view.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -97,6 +98,7 @@ void DiagnosisPanel::buildTable() {
   m_table = new SheetView;
   m_table->setObjectName("causeTable");
   m_table->setAccessibleName(tr("Possible causes, the likeliest first"));
+  sortByHeader(*m_table);
   m_table->setModel(&m_model);
   m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
   m_table->setSelectionMode(QAbstractItemView::SingleSelection);

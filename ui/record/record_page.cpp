@@ -23,6 +23,7 @@
 #include "core/record/revisions.h"
 #include "ui/record/act_dialog.h"
 #include "ui/record/saving.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -49,6 +50,7 @@ QTableWidget* makeTable(const QString& name, const QString& accessible, const QS
   auto* table = new QTableWidget(0, static_cast<int>(titles.size()));
   table->setObjectName(name);
   table->setAccessibleName(accessible);
+  sortByHeader(*table);
   table->setHorizontalHeaderLabels(titles);
   table->verticalHeader()->hide();
   table->setSelectionBehavior(QAbstractItemView::SelectRows);

@@ -19,6 +19,7 @@
 #include "ui/recording/find_table.h"
 #include "ui/recording/signal_picture.h"
 #include "ui/sheet_view.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -45,6 +46,7 @@ FoundPane::FoundPane(QWidget* parent) : QWidget(parent) {
   m_channelModel = new ColumnTable(m_findings, this);
   m_levelModel = new FindTable(this);
   m_channels = table("recordingChannels", tr("Channels and their columns"), m_channelModel);
+  sortByHeader(*m_channels);
   new ChoiceCellDelegate(m_channels, ColumnTable::ColumnColumn, "columnChoice");
   new ChoiceCellDelegate(m_channels, ColumnTable::Run, "runChoice");
   m_channels->setColumnWidth(ColumnTable::Channel, 150);

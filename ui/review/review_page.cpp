@@ -16,7 +16,9 @@
 #include <numeric>
 
 #include "core/document/edits.h"
+#include "ui/help/next_steps.h"
 #include "ui/parts.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -46,6 +48,7 @@ ReviewPage::ReviewPage(Session& session, QWidget* parent) : QWidget(parent), m_s
   m_stack = new QStackedWidget;
   m_stack->addWidget(both);
   m_stack->addWidget(m_nothing);
+  offerUnder(m_nothing, session, NextSteps::Need::Steps);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(4, 4, 4, 4);
   column->setSpacing(4);
@@ -79,6 +82,7 @@ void ReviewPage::buildTable() {
   m_table = new SheetView;
   m_table->setObjectName("reviewTable");
   m_table->setAccessibleName(tr("Findings"));
+  sortByHeader(*m_table);
   m_table->setModel(&m_model);
   m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
   m_table->setSelectionMode(QAbstractItemView::SingleSelection);

@@ -26,6 +26,7 @@
 #include "ui/search/search_tables.h"
 #include "ui/search/use_set.h"
 #include "ui/sheet_view.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -85,6 +86,7 @@ SheetView* SearchDialog::table(const char* name, const QString& label, ReportTab
   auto* view = new SheetView;
   view->setObjectName(name);
   view->setAccessibleName(label);
+  sortByHeader(*view);
   view->setModel(model);
   view->verticalHeader()->hide();
   view->setSelectionBehavior(QAbstractItemView::SelectRows);

@@ -66,7 +66,7 @@ QString BoxModel::text(const core::DecadeBox& box, int column) const {
     case Dials:
       return toQString(core::decadesText(box.decades));
     case Residual:
-      return quantityText(box.residual.base(), core::UnitFamily::Resistance);
+      return quantityText(box.residual.base(), core::UnitFamily::Resistance, {}, 17);
     case Tolerance:
       return toleranceText(box.tolerance);
     case Due:

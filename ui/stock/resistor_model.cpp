@@ -15,6 +15,7 @@ namespace {
 using core::Certificate;
 using core::Resistor;
 
+constexpr int everyDigit = 17;  ///< the shortest text that is the same number again
 constexpr std::string_view bothMend = "Enter value and U together, such as 59.906k ± 0.6, or paste both";
 
 /// U as a resistance or as a share of the certificate's value.
@@ -102,7 +103,7 @@ QVariant ResistorModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
       return column == Due ? dueText(resistor.due, session().today()) : text(resistor, column);
     case Qt::EditRole:
-      return text(resistor, column);
+      return text(resistor, column, everyDigit);
     case Qt::ToolTipRole:
       return column >= FittedIn ? text(resistor, column).toHtmlEscaped() : QString();
     case Qt::ForegroundRole:
@@ -123,22 +124,23 @@ QVariant ResistorModel::data(const QModelIndex& index, int role) const {
   }
 }
 
-QString ResistorModel::text(const Resistor& resistor, int column) const {
+QString ResistorModel::text(const Resistor& resistor, int column, int digits) const {
   const auto& certificate = resistor.certificate;
   switch (column) {
     case Id:
       return toQString(resistor.id);
     case Value:
-      return quantityText(resistor.nominal.base(), core::UnitFamily::Resistance);
+      return quantityText(resistor.nominal.base(), core::UnitFamily::Resistance, {}, digits);
     case Tolerance:
       return toleranceText(resistor.tolerance);
     case CertificateValue:
-      return certificate ? quantityText(certificate->value.base(), core::UnitFamily::Resistance) : QString();
+      return certificate ? quantityText(certificate->value.base(), core::UnitFamily::Resistance, {}, digits)
+                         : QString();
     case Expanded:
-      return certificate ? quantityText(certificate->expanded.base(), core::UnitFamily::Resistance)
+      return certificate ? quantityText(certificate->expanded.base(), core::UnitFamily::Resistance, {}, digits)
                          : QString();
     case CoverageFactor:
-      return certificate ? numberText(certificate->coverageFactor, 6) : QString();
+      return certificate ? numberText(certificate->coverageFactor, digits) : QString();
     case Due:
       return resistor.due ? toQString(core::dateText(*resistor.due)) : QString();
     case Rating:

@@ -46,7 +46,7 @@ class ResistorModel : public StockSheet {
   QString emptyText(int column) const override;
 
  private:
-  QString text(const core::Resistor& resistor, int column) const;
+  QString text(const core::Resistor& resistor, int column, int digits = 12) const;
 
   const PartUses& m_uses;
 };

@@ -53,9 +53,9 @@ QString SeriesModel::text(const core::SeriesRange& range, int column) const {
     case Series:
       return toQString(core::eSeriesName(range.series));
     case From:
-      return quantityText(range.from.base(), core::UnitFamily::Resistance);
+      return quantityText(range.from.base(), core::UnitFamily::Resistance, {}, 17);
     case To:
-      return quantityText(range.to.base(), core::UnitFamily::Resistance);
+      return quantityText(range.to.base(), core::UnitFamily::Resistance, {}, 17);
     case Tolerance:
       return toleranceText(range.tolerance);
     default:

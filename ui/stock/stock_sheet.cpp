@@ -50,7 +50,7 @@ QString dueText(const std::optional<core::Date>& due, core::Date today) {
 }
 
 QString ratingText(const std::optional<core::Power>& rating) {
-  return rating ? quantityText(rating->base(), core::UnitFamily::Power) : QString();
+  return rating ? quantityText(rating->base(), core::UnitFamily::Power, {}, 17) : QString();
 }
 
 core::Result<std::optional<core::Date>> dueFromText(const QString& text) {
@@ -81,7 +81,7 @@ core::Result<double> toleranceFromText(QString text) {
 }
 
 QString toleranceText(double tolerance) {
-  return tolerance > 0 ? quantityText(tolerance, core::UnitFamily::Percent) : QString();
+  return tolerance > 0 ? quantityText(tolerance, core::UnitFamily::Percent, {}, 17) : QString();
 }
 
 QString stockWords(const core::Stock& stock) {

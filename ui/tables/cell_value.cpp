@@ -32,8 +32,14 @@ bool mayBeNumber(const QString& text) {
          first == ',' || first == QChar(0xB1);
 }
 
+/// What fields take as arithmetic, and a day such as 2026-03-02, is no number of a cell.
+bool isArithmetic(const QString& text) {
+  static const QRegularExpression form(QStringLiteral("[^eE][+\\-\\x{2212}*()]|/\\s*\\d"));
+  return text.mid(1).contains(form) || text.contains('(');
+}
+
 std::optional<double> quantityIn(const QString& text) {
-  if (!mayBeNumber(text)) return std::nullopt;
+  if (!mayBeNumber(text) || isArithmetic(text)) return std::nullopt;
   if (const auto number = numberIn(text)) return number;
   QString plain = text;
   if (plain.startsWith(QChar(0xB1))) plain.remove(0, 1);
@@ -114,7 +120,7 @@ core::Result<QStringList> namesOn(const QString& first, const QString& second, i
 }  // namespace
 
 std::optional<double> numberIn(const QString& text) {
-  if (!mayBeNumber(text.trimmed())) return std::nullopt;
+  if (!mayBeNumber(text.trimmed()) || isArithmetic(text.trimmed())) return std::nullopt;
   const auto number = core::parseQuantity(text.trimmed().toStdString(), core::UnitFamily::Plain);
   return number ? std::optional(*number) : std::nullopt;
 }

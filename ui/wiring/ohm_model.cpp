@@ -15,7 +15,7 @@
 namespace ui {
 namespace {
 
-constexpr int fullDigits = 15;
+constexpr int fullDigits = 17;  // the shortest that is the same number again
 constexpr int shownDigits = 8;
 
 /// `ohm` to two digits of its tolerance: what lies below is of no use beside an ohmmeter.

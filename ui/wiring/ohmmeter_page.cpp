@@ -17,8 +17,10 @@
 #include "core/document/ohm_edits.h"
 #include "core/report/wiring_sheet.h"
 #include "ui/choice_delegates.h"
+#include "ui/help/next_steps.h"
 #include "ui/parts.h"
 #include "ui/quantity_edit.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 #include "ui/wiring/roomy_delegate.h"
 
@@ -102,6 +104,7 @@ OhmmeterPage::OhmmeterPage(Session& session, QWidget* parent)
   m_stack = new QStackedWidget;
   m_stack->addWidget(contents);
   m_stack->addWidget(m_message);
+  offerUnder(m_message, session, NextSteps::Need::Channel);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(4, 4, 4, 4);
   all->addWidget(m_stack);
@@ -213,6 +216,7 @@ QWidget* OhmmeterPage::readingPart() {
   m_table->setObjectName("ohmTable");
   m_table->setTextElideMode(Qt::ElideMiddle);  // the end is what tells two ends of one resistor apart
   m_table->setAccessibleName(tr("Readings of the ohmmeter"));
+  sortByHeader(*m_table);
   m_table->setModel(&m_model);
   m_table->setItemDelegate(new TypedDelegate(this));
   const int letter = fontMetrics().horizontalAdvance('0');
@@ -252,6 +256,7 @@ QWidget* OhmmeterPage::faultPart() {
   m_faultTable = new SheetView;
   m_faultTable->setObjectName("ohmFaults");
   m_faultTable->setAccessibleName(tr("Faults in the order in which they fit"));
+  sortByHeader(*m_faultTable);
   m_faultTable->setModel(&m_faultModel);
   const int letter = fontMetrics().horizontalAdvance('0');
   m_faultTable->setColumnWidth(OhmFaultModel::Rank, 7 * letter);

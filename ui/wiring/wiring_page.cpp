@@ -14,7 +14,9 @@
 #include <QToolButton>
 #include <algorithm>
 
+#include "ui/help/next_steps.h"
 #include "ui/parts.h"
+#include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 #include "ui/wiring/roomy_delegate.h"
 #include "ui/wiring/wiring_delegates.h"
@@ -78,6 +80,7 @@ WiringPage::WiringPage(Session& session, QWidget* parent)
   m_stack = new QStackedWidget;
   m_stack->addWidget(all);
   m_stack->addWidget(m_message);
+  offerUnder(m_message, session, NextSteps::Need::Channel);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(4, 4, 4, 4);
   layout->addWidget(m_stack);
@@ -100,6 +103,7 @@ SheetView* WiringPage::sheet(const char* name, const QString& title, SheetModel&
   auto* view = new SheetView;
   view->setObjectName(name);
   view->setAccessibleName(title);
+  sortByHeader(*view);
   view->setModel(&model);
   view->setMinimumHeight(4 * view->verticalHeader()->defaultSectionSize());
   connect(view, &SheetView::refused, this, &WiringPage::refused);
