@@ -31,6 +31,7 @@ DiskBar::DiskBar(QWidget* parent) : SafetyFrame("diskBar", parent), m_text(plain
   m_keep =
       add("diskKeep", tr("Keep mine"),
           tr("Goes on with what is in this window; nothing is written until you save"), &DiskBar::keepWanted);
+  setAccessibleName(tr("The file on the disk"));
   hide();
 }
 

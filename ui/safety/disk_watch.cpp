@@ -16,6 +16,7 @@ DiskWatch::DiskWatch(QObject* parent) : QObject(parent) {
 }
 
 void DiskWatch::watch(const QString& path, const QString& sha256) {
+  ++m_round;
   m_path = path;
   m_known = m_seen = sha256;
   m_standing = Standing::Known;
@@ -29,6 +30,7 @@ void DiskWatch::watch(const QString& path, const QString& sha256) {
 }
 
 void DiskWatch::stop() {
+  ++m_round;
   m_soon.stop();
   m_path.clear();
   m_standing = Standing::Known;
@@ -52,8 +54,8 @@ void DiskWatch::look() {
   if (!m_path.isEmpty()) m_soon.start();
 }
 
-DiskWatch::Seen DiskWatch::seenAt(const QString& path) {
-  Seen seen{path, QFileInfo::exists(path), {}};
+DiskWatch::Seen DiskWatch::seenAt(const QString& path, unsigned round) {
+  Seen seen{round, QFileInfo::exists(path), {}};
   if (const auto sha256 = seen.exists ? sha256OfFile(path) : core::Result<QString>(QString()); sha256)
     seen.sha256 = *sha256;
   return seen;
@@ -62,17 +64,17 @@ DiskWatch::Seen DiskWatch::seenAt(const QString& path) {
 void DiskWatch::read() {
   if (m_path.isEmpty()) return;
   m_again = m_reading.isRunning();
-  if (!m_again) m_reading.setFuture(QtConcurrent::run(&DiskWatch::seenAt, m_path));
+  if (!m_again) m_reading.setFuture(QtConcurrent::run(&DiskWatch::seenAt, m_path, m_round));
 }
 
 DiskWatch::Standing DiskWatch::lookNow() {
-  if (!m_path.isEmpty()) take(seenAt(m_path));
+  if (!m_path.isEmpty()) take(seenAt(m_path, m_round));
   return m_standing;
 }
 
 void DiskWatch::take(const Seen& seen) {
   if (std::exchange(m_again, false)) m_soon.start();
-  if (seen.path != m_path) return;  // another document was opened meanwhile
+  if (seen.round != m_round || m_path.isEmpty()) return;  // saved, or another document opened, meanwhile
   arm();
   if (seen.exists && seen.sha256.isEmpty()) return;  // not to be read at the moment: nothing can be told
   const Standing standing = seen.sha256 == m_known ? Standing::Known

@@ -36,11 +36,11 @@ class DiskWatch : public QObject {
 
  private:
   struct Seen {
-    QString path;
+    unsigned round = 0;  ///< what was read before the last saving says nothing about it
     bool exists = false;
     QString sha256;  ///< empty: not to be read now
   };
-  static Seen seenAt(const QString& path);
+  static Seen seenAt(const QString& path, unsigned round);
   void read();
   void take(const Seen& seen);
   void arm();
@@ -50,7 +50,8 @@ class DiskWatch : public QObject {
   QString m_seen;  ///< content that standing is about
   Standing m_standing = Standing::Known;
   bool m_again = false;
-  QFileSystemWatcher* m_watcher = nullptr;  ///< made with the first document: it costs a thread of the system
+  unsigned m_round = 0;
+  QFileSystemWatcher* m_watcher = nullptr;  ///< made with the first document, not at the start
   QTimer m_soon;
   QFutureWatcher<Seen> m_reading;
 };

@@ -74,6 +74,8 @@ RecoveryBar::RecoveryBar(QWidget* parent) : SafetyFrame("recoveryBar", parent) {
   layout->addWidget(m_heading);
   layout->addWidget(m_scroll);
   m_thread.setMaxThreadCount(1);
+  setAccessibleName(tr("Work that was left"));
+  m_scroll->setAccessibleName(tr("Work that was left"));
   connect(&m_looking, &QFutureWatcherBase::finished, this, [this] { offer(m_looking.result()); });
   hide();
 }
@@ -106,9 +108,20 @@ void RecoveryBar::rebuild() {
   page->setAutoFillBackground(false);
   setVisible(!m_found.empty());
   if (m_found.empty()) return emit settled();
-  const int wanted = std::max(rows->totalHeightForWidth(std::max(m_scroll->viewport()->width(), 600)),
-                              rows->totalMinimumSize().height());
-  m_scroll->setFixedHeight(std::min(wanted, greatestRecoveryHeight));
+  fitHeight();
+}
+
+/// As high as the rows need at this width, so that the views keep all the room there is.
+void RecoveryBar::fitHeight() {
+  const QWidget* page = m_scroll->widget();
+  if (!page || m_found.empty()) return;
+  const int width = std::max(contentsRect().width() - 20, 400);
+  m_scroll->setFixedHeight(std::min(page->layout()->totalHeightForWidth(width), greatestRecoveryHeight));
+}
+
+void RecoveryBar::resizeEvent(QResizeEvent* event) {
+  SafetyFrame::resizeEvent(event);
+  fitHeight();
 }
 
 void RecoveryBar::addRow(QGridLayout* rows, int row, const LeftOver& work) {

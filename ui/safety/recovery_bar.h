@@ -33,7 +33,11 @@ class RecoveryBar : public SafetyFrame {
   /// Nothing was left, or all of it is seen to.
   void settled();
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
+  void fitHeight();
   void offer(std::vector<LeftOver> found);
   void rebuild();
   void addRow(QGridLayout* rows, int row, const LeftOver& work);

@@ -1,0 +1,235 @@
+#!/usr/bin/python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Work outlives the program: a window is killed after an edit, and the next one gets the work back.
+
+The program runs on a virtual screen with a session bus and an accessibility bus of its own, and its buttons are
+pressed through AT-SPI, as an assistive tool presses them. Called as recovery_test.py PROGRAM SOURCE_FOLDER.
+"""
+import json
+import os
+import pathlib
+import shutil
+import signal
+import subprocess
+import sys
+import tempfile
+import time
+import unittest
+
+PROGRAM = pathlib.Path(sys.argv[1]).resolve()
+LAUNCHERS = ["/usr/libexec/at-spi-bus-launcher", "/usr/lib/at-spi2-core/at-spi-bus-launcher"]
+PATIENCE_S = 30  # of a condition that comes at once on an idle machine
+
+
+def on_own_screen():
+    """Runs this very file again with a screen and a bus of its own."""
+    for tool in ("Xvfb", "dbus-run-session"):
+        if not shutil.which(tool):
+            sys.exit(f"{tool} is missing: bash app/setup tests")
+    read, write = os.pipe()
+    screen = subprocess.Popen(["Xvfb", "-displayfd", str(write), "-screen", "0", "1280x900x24", "-nolisten", "tcp"],
+                              pass_fds=[write], stderr=subprocess.DEVNULL)
+    os.close(write)
+    try:
+        with os.fdopen(read) as told, tempfile.TemporaryDirectory() as home:
+            own = {**os.environ, "DISPLAY": ":" + told.readline().strip(), "HOME": home, "XDG_RUNTIME_DIR": home,
+                   "LC_ALL": "C.UTF-8", "RECOVERY_TEST": "inside", "QT_QPA_PLATFORM": "xcb",
+                   "QT_LINUX_ACCESSIBILITY_ALWAYS_ON": "1", "NO_AT_BRIDGE": "0"}
+            own.pop("AT_SPI_BUS_ADDRESS", None)
+            return subprocess.run(["dbus-run-session", "--", sys.executable, *sys.argv], env=own).returncode
+    finally:
+        screen.terminate()
+        screen.wait()
+
+
+if __name__ == "__main__" and os.environ.get("RECOVERY_TEST") != "inside":
+    sys.exit(on_own_screen())
+
+import gi  # noqa: E402
+
+gi.require_version("Atspi", "2.0")
+from gi.repository import Atspi, GLib  # noqa: E402
+
+
+def wait_for(what, condition, patience_s=PATIENCE_S):
+    until = time.monotonic() + patience_s
+    while time.monotonic() < until:
+        while GLib.MainContext.default().pending():
+            GLib.MainContext.default().iteration(False)
+        found = condition()
+        if found:
+            return found
+        time.sleep(0.02)
+    raise AssertionError(f"waited in vain for {what}")
+
+
+class Window:
+    """The program with one window, seen through the accessibility bus."""
+
+    def __init__(self, state, *words):
+        self.process = subprocess.Popen([PROGRAM, *map(str, words)], stderr=subprocess.DEVNULL,
+                                        env={**os.environ, "XDG_STATE_HOME": str(state)})
+        self.frame = wait_for("the window", self.find_frame)
+
+    def find_frame(self):
+        desktop = Atspi.get_desktop(0)
+        for index in range(desktop.get_child_count()):
+            program = desktop.get_child_at_index(index)
+            try:
+                if program and program.get_process_id() == self.process.pid and program.get_child_count():
+                    frame = program.get_child_at_index(0)
+                    if frame and frame.get_state_set().contains(Atspi.StateType.SHOWING):
+                        return frame
+            except GLib.Error:  # it ends, or begins, at this very moment
+                pass
+        return None
+
+    def find(self, role, name, item=None):
+        item = item or self.frame
+        for index in range(item.get_child_count()):
+            child = item.get_child_at_index(index)
+            if child is None:
+                continue
+            if child.get_role_name() == role and child.get_name().startswith(name):
+                return child
+            if child.get_role_name() not in ("table", "list", "tree") and (found := self.find(role, name, child)):
+                return found
+        return None
+
+    def is_shown(self, role, name):
+        found = self.find(role, name)
+        return found if found and found.get_state_set().contains(Atspi.StateType.SHOWING) else None
+
+    def press(self, role, name):
+        button = wait_for(f"{role} {name}", lambda: self.is_shown(role, name))
+        Atspi.Action.do_action(button, 0)
+
+    def add_channel(self):
+        self.press("push button", "Add")
+
+    def save(self):
+        item = self.find("menu item", "Save")
+        Atspi.Action.do_action(item, 0)
+
+    def title(self):
+        return self.frame.get_name()
+
+    def kill(self):
+        self.process.send_signal(signal.SIGKILL)
+        self.process.wait()
+
+    def used_s(self):
+        fields = pathlib.Path(f"/proc/{self.process.pid}/stat").read_text().rsplit(")", 1)[1].split()
+        return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
+
+
+def channels_in(file):
+    return [channel["name"] for channel in json.loads(file.read_text(encoding="utf-8"))["channels"]]
+
+
+class RecoveryTest(unittest.TestCase):
+    def setUp(self):
+        self.folder = tempfile.TemporaryDirectory()
+        self.addCleanup(self.folder.cleanup)
+        self.state = pathlib.Path(self.folder.name) / "state"
+        (self.state / "shuntwright").mkdir(parents=True)
+        # The tour is offered at the first start alone; here nobody starts for the first time.
+        (self.state / "shuntwright" / "state.ini").write_text("[General]\ntourSeen=true\n")
+        self.file = pathlib.Path(self.folder.name) / "tail.bridgecal"
+        shutil.copyfile(pathlib.Path(sys.argv[2]) / "examples" / "quarter_bridge.bridgecal", self.file)
+        self.before = self.file.read_bytes()
+        self.windows = []
+
+    def tearDown(self):
+        for window in self.windows:
+            if window.process.poll() is None:
+                window.kill()
+
+    def open(self, *words):
+        self.windows.append(Window(self.state, *words))
+        return self.windows[-1]
+
+    def kept(self):
+        return list((self.state / "shuntwright" / "recovery").glob("*.recovery"))
+
+    def crash_after_an_edit(self, *words):
+        window = self.open(*words)
+        window.add_channel()
+        since = time.monotonic()
+        wait_for("the copy", self.kept)
+        self.assertLess(time.monotonic() - since, 5)
+        window.kill()
+        return window
+
+    def test_work_of_a_killed_window_comes_back_and_the_file_is_untouched_until_saved(self):
+        names = channels_in(self.file)
+        self.crash_after_an_edit(self.file)
+        self.assertEqual(self.file.read_bytes(), self.before)
+        self.assertEqual(oct(self.kept()[0].stat().st_mode & 0o777), "0o600")
+        window = self.open(self.file)
+        window.press("push button", "Recover: tail.bridgecal")
+        wait_for("the mark of unsaved work", lambda: "*" in window.title())
+        self.assertEqual(self.file.read_bytes(), self.before)
+        window.save()
+        wait_for("the saving", lambda: self.file.read_bytes() != self.before)
+        self.assertEqual(channels_in(self.file)[:-1], names)
+        self.assertEqual(len(channels_in(self.file)), len(names) + 1)
+        wait_for("the copy to go", lambda: not self.kept())
+
+    def test_the_lock_of_a_killed_window_does_not_stand_in_the_way(self):
+        self.crash_after_an_edit(self.file)
+        self.assertTrue((self.file.parent / ".tail.bridgecal.lock").exists())
+        window = self.open(self.file)
+        wait_for("the document", lambda: "tail.bridgecal" in window.title())
+        self.assertNotIn("read-only", window.title())
+
+    def test_untitled_work_comes_back(self):
+        self.crash_after_an_edit()
+        window = self.open()
+        window.press("push button", "Recover: Untitled document")
+        wait_for("the mark of unsaved work", lambda: "*" in window.title())
+
+    def test_work_of_a_living_window_is_not_offered_to_another(self):
+        first = self.open(self.file)
+        first.add_channel()
+        wait_for("the copy", self.kept)
+        second = self.open()
+        time.sleep(1.5)
+        self.assertIsNone(second.is_shown("push button", "Recover"))
+        first.kill()
+
+    def test_killed_at_any_moment_file_and_copy_are_whole(self):
+        for delay_s in (1.9, 2.0, 2.05, 2.1, 2.2):
+            window = self.open(self.file)
+            window.add_channel()
+            time.sleep(delay_s)
+            window.kill()
+            self.assertEqual(self.file.read_bytes(), self.before)
+        for copy in self.kept():
+            head, body = copy.read_bytes().split(b"\n", 1)
+            self.assertEqual(json.loads(head)["format"], "shuntwright-recovery")
+            json.loads(body)
+
+    def test_an_open_document_with_unsaved_work_costs_nothing_while_idle(self):
+        window = self.open(self.file)
+        window.add_channel()
+        wait_for("the copy", self.kept)
+        time.sleep(3)
+        before = window.used_s()
+        time.sleep(5)
+        # One tick of the clock (10 ms) for what the system itself may count against it.
+        self.assertLessEqual(window.used_s() - before, 0.011)
+
+
+if __name__ == "__main__":
+    launcher = next((one for one in LAUNCHERS if os.path.exists(one)), None)
+    if not launcher:
+        sys.exit("at-spi2-core is missing: bash app/setup tests")
+    bus = subprocess.Popen([launcher, "--launch-immediately"], stderr=subprocess.DEVNULL)
+    try:
+        time.sleep(0.5)
+        outcome = unittest.main(argv=sys.argv[:1] + sys.argv[3:], exit=False)
+    finally:
+        bus.terminate()
+        bus.wait()
+    sys.exit(not outcome.result.wasSuccessful())
