@@ -8,6 +8,7 @@
 
 #include "ui/bridge/output_bar.h"
 #include "ui/bridge_view.h"
+#include "ui/help/next_steps.h"
 #include "ui/outcome/page_button.h"
 #include "ui/page_stack.h"
 #include "ui/polarity/polarity_panel.h"
@@ -43,6 +44,7 @@ QWidget* BridgePane::drawingPage() {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
   column->addWidget(m_view, 1);
+  column->addWidget(new NextSteps(m_session, NextSteps::Need::Channel));
   column->addWidget(m_bar);
   connect(m_view, &BridgeView::stateShown, this, &BridgePane::showOutput);
   connect(m_view, &BridgeView::refused, this, &BridgePane::refused);

@@ -15,6 +15,7 @@
 #include "ui/budget/budget_words.h"
 #include "ui/budget/share_delegate.h"
 #include "ui/budget/trial_panel.h"
+#include "ui/help/next_steps.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/parts.h"
 #include "ui/sheet_view.h"
@@ -55,6 +56,7 @@ BudgetView::BudgetView(Session& session, QWidget* parent) : QWidget(parent), m_s
   m_stack = new QStackedWidget;
   m_stack->addWidget(m_both);
   m_stack->addWidget(m_message);
+  offerUnder(m_message, session, NextSteps::Need::Steps);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(4, 4, 4, 4);
   column->setSpacing(4);
@@ -195,7 +197,7 @@ void BudgetView::fillChoosers() {
 QString BudgetView::whatIsMissing() const {
   if (!m_session.channel()) return tr("No channel yet. Add a channel to see its budget here.");
   if (const auto& zero = m_session.shownPrediction().zero; !zero)
-    return tr("Cannot be predicted. ") + toText(zero.error());
+    return tr("Cannot be predicted. %1").arg(toText(zero.error()));
   const core::Setup& setup = m_session.shownSetup();
   if (setup.sequence.empty()) return tr("The channel has no steps yet. Add steps to its sequence.");
   const auto step = m_session.selection().step;

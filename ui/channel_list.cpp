@@ -11,6 +11,7 @@
 
 #include "core/document/edits.h"
 #include "ui/campaign/channel_rows.h"
+#include "ui/help/next_steps.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -175,6 +176,8 @@ ChannelList::ChannelList(Session& session, QWidget* parent)
   m_list->setUniformItemSizes(true);
   m_list->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::SelectedClicked);
   column->addWidget(m_filter);
+  column->addWidget(new NextSteps(session, NextSteps::Need::Channel,
+                                  tr("No channel yet. A channel is one bridge on one amplifier input.")));
   column->addWidget(m_list, 1);
   setFocusProxy(m_list);
   connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,

@@ -24,6 +24,7 @@
 #include "ui/change/change_export.h"
 #include "ui/change/change_panel.h"
 #include "ui/diagnosis/diagnosis_panel.h"
+#include "ui/help/next_steps.h"
 #include "ui/outcome/chart_tools.h"
 #include "ui/outcome/elided_lines.h"
 #include "ui/outcome/figure_grid.h"
@@ -94,6 +95,7 @@ void OutcomeView::buildHead(QBoxLayout* column) {
   m_scope->setToolTip(toQString(core::chainScopeStatement()));
   column->addWidget(pageButtons());
   for (QWidget* label : {m_notice, m_verdict, m_each, m_scope}) column->addWidget(label);
+  column->addWidget(new NextSteps(m_session, NextSteps::Need::Check));
 
   m_tools = new ChartTools;
   m_share = toolButton("outcomeShare", tr("Copy"), tr("Copy or export what is shown"));

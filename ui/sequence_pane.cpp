@@ -14,6 +14,7 @@
 #include "ui/budget_view.h"
 #include "ui/check_bar.h"
 #include "ui/choice_delegates.h"
+#include "ui/help/next_steps.h"
 #include "ui/parts.h"
 #include "ui/review/review_page.h"
 #include "ui/stock/part_delegate.h"
@@ -24,12 +25,13 @@
 namespace ui {
 namespace {
 
-QWidget* page(QLayout* tools, QWidget* table) {
+QWidget* page(QLayout* tools, QWidget* table, NextSteps* next) {
   auto* widget = new QWidget;
   auto* layout = new QVBoxLayout(widget);
   layout->setContentsMargins(4, 4, 4, 4);
   layout->setSpacing(4);
   layout->addLayout(tools);
+  layout->addWidget(next);
   layout->addWidget(table);
   return widget;
 }
@@ -139,7 +141,9 @@ QWidget* SequencePane::stepsPage() {
                         [this] { emit runWanted(); }));
   tools->addStretch();
   tools->addWidget(m_checks->comparison());
-  return page(tools, m_steps);
+  return page(tools, m_steps,
+              new NextSteps(m_session, NextSteps::Need::Steps,
+                            tr("No steps yet. A sequence of steps says which shunts are closed, and how long.")));
 }
 
 QWidget* SequencePane::shuntsPage() {
@@ -165,7 +169,9 @@ QWidget* SequencePane::shuntsPage() {
                         tr("Find the resistors that come nearest to the levels wanted"),
                         [this] { emit resistorsWanted(); }));
   tools->addStretch();
-  return page(tools, m_shunts);
+  return page(tools, m_shunts,
+              new NextSteps(m_session, NextSteps::Need::Shunts,
+                            tr("No shunts yet. A shunt is a resistor and the place that it is switched to.")));
 }
 
 QWidget* SequencePane::uncertaintiesPage() {
@@ -187,7 +193,9 @@ QWidget* SequencePane::uncertaintiesPage() {
                         tr("Drop what is stated in the chosen rows and take the usual values of their class"),
                         [this] { assumeAgain(); }));
   tools->addStretch();
-  return page(tools, m_uncertainties);
+  return page(tools, m_uncertainties,
+              new NextSteps(m_session, NextSteps::Need::Channel,
+                            tr("No channel yet. What its readings depend on is listed here.")));
 }
 
 SheetView& SequencePane::current() {

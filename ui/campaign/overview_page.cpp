@@ -199,7 +199,7 @@ void OverviewPage::showTally() {
   if (chosen.size() > 1) parts << tr("%1 chosen").arg(number(chosen.size()));
   if (const std::size_t waiting = m_session.rows().waiting(); waiting > 0 && m_session.rows().takesLong())
     parts << tr("%1 being worked out").arg(number(waiting));
-  m_tally->setText(parts.join(tr("; ")));
+  m_tally->setText(parts.join("; "));
 }
 
 void OverviewPage::copyRows() { m_table->copyRows(); }

@@ -17,6 +17,7 @@
 #include "core/polarity/place_words.h"
 #include "core/units/notation.h"
 #include "ui/bridge/bridge_state.h"
+#include "ui/help/next_steps.h"
 #include "ui/outcome/page_button.h"
 #include "ui/parts.h"
 #include "ui/polarity/polarity_model.h"
@@ -64,6 +65,7 @@ PolarityPanel::PolarityPanel(Session& session, QWidget* parent) : QWidget(parent
   column->addWidget(m_turns);
   column->addLayout(both, 1);
   column->addWidget(m_sentence);
+  column->addWidget(new NextSteps(session, NextSteps::Need::Channel));
   connect(m_picture, &PolarityPicture::pointedAt, this,
           [this](auto pair) { showSentence(pair ? pair : m_current); });
   connect(m_picture, &PolarityPicture::currentChanged, this, &PolarityPanel::setCurrent);

@@ -238,7 +238,7 @@ void ReviewPage::showCounts(bool complete, std::size_t channels) {
   add(core::Severity::Warning, tr("1 warning"), tr("%1 warnings"));
   add(core::Severity::Note, tr("1 note"), tr("%1 notes"));
   QString text = words.join(" · ");
-  if (!complete) text = tr("Reviewed %1 of %2 channels: ").arg(done).arg(channels) + text;
+  if (!complete) text = tr("Reviewed %1 of %2 channels: %3").arg(QString::number(done), QString::number(channels), text);
   m_counts->setText(text);
   m_counts->setVisible(channels > 0);
   if (channels == 0)

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "core/document/edits.h"
+#include "ui/help/next_steps.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -26,6 +27,7 @@ RunStartPage::RunStartPage(Session& session, QWidget* parent) : RunPage(parent),
   m_open = new QVBoxLayout;
   column->addWidget(title);
   column->addWidget(m_sentence);
+  column->addWidget(new NextSteps(session, NextSteps::Need::Steps));
   column->addLayout(m_open);
   column->addWidget(newCheck());
   column->addStretch();

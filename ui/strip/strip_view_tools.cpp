@@ -15,6 +15,7 @@
 #include <functional>
 #include <iterator>
 
+#include "ui/help/next_steps.h"
 #include "ui/parts.h"
 #include "ui/strip/span_editor.h"
 #include "ui/strip/strip_view.h"
@@ -197,7 +198,8 @@ QWidget* StripView::buildMessage() {
     grid->addWidget(part, 2, column++);
   }
   grid->setColumnStretch(column, 1);
-  grid->setRowStretch(3, 1);
+  grid->addWidget(new NextSteps(m_session, NextSteps::Need::Recording), 3, 1, 1, column);
+  grid->setRowStretch(4, 1);
   return page;
 }
 

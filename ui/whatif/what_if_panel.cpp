@@ -13,6 +13,7 @@
 #include <algorithm>
 
 #include "ui/bridge/bridge_canvas.h"
+#include "ui/help/next_steps.h"
 #include "ui/parts.h"
 #include "ui/sheet_view.h"
 #include "ui/theme.h"
@@ -70,6 +71,7 @@ QWidget* WhatIfPanel::words() {
   column->addLayout(head());
   column->addWidget(m_list);
   column->addWidget(m_sentence);
+  column->addWidget(new NextSteps(m_session, NextSteps::Need::Steps));
   column->addWidget(m_table, 1);
   column->addLayout(foot());
   return words;
@@ -335,7 +337,7 @@ QString WhatIfPanel::text() const {
   if (!m_session.channel()) return sentence() + "\n";
   QString text = tr("%1, what if").arg(toQString(m_session.channel()->name)) + "\n";
   for (std::size_t k = 0; k < m_tried.texts.size(); ++k)
-    text += toQString(m_tried.texts[k]) + (m_tried.refused[k] ? tr(" (left out)") : QString()) + "\n";
+    text += (m_tried.refused[k] ? tr("%1 (left out)") : QString("%1")).arg(toQString(m_tried.texts[k])) + "\n";
   text += m_zeroed->currentText() + "\n" + sentence() + "\n\n" + m_model.text() + "\n" +
           toQString(core::whatIfCaution()) + "\n";
   return text;
