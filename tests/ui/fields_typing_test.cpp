@@ -129,6 +129,7 @@ TEST_F(Fields, ARefusedTextStaysInItsFrameWithItsReasonAndWhatStillHolds) {
   ASSERT_TRUE(count.hasFocus());
   ASSERT_TRUE(sheet());
   EXPECT_FALSE(sheet()->geometry().intersects(inForm(count)));
+  EXPECT_TRUE(sheetText().startsWith("Arm 1: ")) << "away from the field it tells whose words these are";
   // The frame is painted in the colour of a failure.
   const QColor frame = resistance.grab().toImage().pixelColor(resistance.width() / 2, 0);
   EXPECT_EQ(frame.name(), coloursFor(resistance.palette()).fail.name());

@@ -13,13 +13,13 @@
 #include <QPushButton>
 #include <QRadioButton>
 #include <QSignalSpy>
-#include <QSpinBox>
 #include <QTest>
 #include <QTimer>
 
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
 #include "ui/bridge_view.h"
+#include "ui/fields/count_edit.h"
 #include "ui/main_window.h"
 #include "ui/preferences/appearance.h"
 #include "ui/preferences/preferences_page.h"
@@ -133,7 +133,7 @@ TEST_F(PreferencesShown, TextOfEveryKindGrowsAndShrinksByKeys) {
   const double usualSmall = QFontInfo(small->font()).pointSizeF();
   for (int i = 0; i < 5; ++i) QTest::keyClick(&window, Qt::Key_Plus, Qt::ControlModifier);
   EXPECT_EQ(preferences().textPercent, 150);
-  EXPECT_EQ(find<QSpinBox>("preferredTextPercent")->value(), 150);
+  EXPECT_EQ(find<CountEdit>("preferredTextPercent")->value(), 150);
   // Derived: 150 % of the size; fonts come in whole pixels, so within one of them (0.75 pt at 96 dpi).
   EXPECT_NEAR(QFontInfo(notice->font()).pointSizeF(), 1.5 * usual, 0.75);
   EXPECT_NEAR(QFontInfo(small->font()).pointSizeF(), 1.5 * usualSmall, 0.75);

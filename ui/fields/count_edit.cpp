@@ -33,14 +33,14 @@ QIcon signIcon(const QColor& colour, bool plus) {
 }  // namespace
 
 CountEdit::CountEdit(QWidget* parent) : NumberEdit(parent) {
+  m_more = addAction(QIcon(), QLineEdit::TrailingPosition);  // the first one stands outermost
   m_fewer = addAction(QIcon(), QLineEdit::TrailingPosition);
-  m_more = addAction(QIcon(), QLineEdit::TrailingPosition);
   m_fewer->setText(tr("One fewer"));
   m_more->setText(tr("One more"));
   m_fewer->setObjectName("countFewer");
   m_more->setObjectName("countMore");
-  connect(m_fewer, &QAction::triggered, this, [this] { stepByMouse(-1); });
-  connect(m_more, &QAction::triggered, this, [this] { stepByMouse(1); });
+  connect(m_fewer, &QAction::triggered, this, [this] { stepByMouse(false); });
+  connect(m_more, &QAction::triggered, this, [this] { stepByMouse(true); });
   connect(this, &QLineEdit::textChanged, this, [this](const QString& text) {
     if (const auto count = parsed(text); count && !m_waits) tell(*count);
   });
@@ -63,6 +63,12 @@ void CountEdit::setLeastWord(const QString& word) {
   updateGeometry();
 }
 
+void CountEdit::setUnit(const QString& unit) {
+  m_unit = unit;
+  showValue();
+  updateGeometry();
+}
+
 void CountEdit::setValue(quint64 value) {
   const quint64 kept = std::clamp(value, m_least, m_greatest);
   // Neither half-typed nor refused text is lost because something else was changed.
@@ -74,10 +80,11 @@ void CountEdit::setValue(quint64 value) {
 }
 
 core::Result<std::uint64_t> CountEdit::parsed(const QString& text) const {
-  const QString typed = text.trimmed();
+  QString typed = text.trimmed();
+  if (!m_unit.isEmpty() && typed.endsWith(m_unit)) typed = typed.chopped(m_unit.size()).trimmed();
   if (!m_leastWord.isEmpty() && (typed.isEmpty() || typed.compare(m_leastWord, Qt::CaseInsensitive) == 0))
     return std::uint64_t(m_least);
-  auto count = core::parseCount(text.toStdString());
+  auto count = core::parseCount(typed.toStdString());
   if (!count || (*count >= m_least && *count <= m_greatest)) return count;
   return core::Error{
       "", tr("%1 is not from %2 to %3").arg(typed).arg(m_least).arg(m_greatest).toStdString(), {}};
@@ -87,7 +94,8 @@ Understood CountEdit::understood(const QString& text) const {
   const auto count = parsed(text);
   if (!count) return {false, toText(count.error())};
   const QString plain = QString::number(*count);
-  return {true, text.trimmed() == plain || *count == m_least ? QString() : QString("= %1").arg(plain)};
+  const bool asTyped = text.trimmed() == plain || text.trimmed() == textOf(*count);
+  return {true, asTyped ? QString() : QString("= %1").arg(textOf(*count))};
 }
 
 void CountEdit::tell(quint64 value) {
@@ -104,9 +112,13 @@ void CountEdit::take(const QString& text) {
   showValue();
 }
 
-QString CountEdit::shownText() const {
-  return m_count == m_least && !m_leastWord.isEmpty() ? m_leastWord : QString::number(m_count);
+QString CountEdit::textOf(quint64 count) const {
+  if (count == m_least && !m_leastWord.isEmpty()) return m_leastWord;
+  const QString digits = QString::number(count);
+  return m_unit.isEmpty() ? digits : digits + ' ' + m_unit;
 }
+
+QString CountEdit::shownText() const { return textOf(m_count); }
 
 void CountEdit::giveBack() {
   tell(m_before);
@@ -118,11 +130,13 @@ void CountEdit::focusInEvent(QFocusEvent* event) {
   NumberEdit::focusInEvent(event);
 }
 
-void CountEdit::stepByMouse(int steps) {
+void CountEdit::stepByMouse(bool up) {
   if (!isEnabled() || isReadOnly()) return;
   if (isModified()) commit();
   if (isRefused()) return;
-  if (steps < 0 ? m_count > m_least : m_count < m_greatest) setValue(steps < 0 ? m_count - 1 : m_count + 1);
+  const quint64 room = up ? m_greatest - m_count : m_count - m_least;
+  const quint64 step = std::min(room, m_mouseStep);
+  setValue(up ? m_count + step : m_count - step);
 }
 
 void CountEdit::changeEvent(QEvent* event) {
@@ -139,7 +153,7 @@ void CountEdit::drawSigns() {
 
 QSize CountEdit::sizeHint() const {
   const int digits = std::min<int>(static_cast<int>(QString::number(m_greatest).size()), 12);
-  const int text = std::max(fontMetrics().horizontalAdvance(QString(std::max(3, digits), '0')),
+  const int text = std::max(fontMetrics().horizontalAdvance(QString(std::max(3, digits), '0') + ' ' + m_unit),
                             fontMetrics().horizontalAdvance(m_leastWord));
   const int buttons = 2 * (signSize + 8);
   return {text + buttons + 3 * fontMetrics().horizontalAdvance('0'), NumberEdit::sizeHint().height()};

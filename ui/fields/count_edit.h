@@ -23,6 +23,10 @@ class CountEdit : public NumberEdit {
   quint64 greatest() const { return m_greatest; }
   /// The least value says this word instead of its digits, and an empty field means it.
   void setLeastWord(const QString& word);
+  /// What is counted, behind the number: "%". It may be typed too.
+  void setUnit(const QString& unit);
+  /// How much a click on minus or plus changes.
+  void setMouseStep(quint64 step) { m_mouseStep = step; }
   /// Takes a number when the field is left or by Enter only, not while it is typed.
   void setWaitsForEnter(bool waits) { m_waits = waits; }
 
@@ -48,15 +52,18 @@ class CountEdit : public NumberEdit {
 
  private:
   core::Result<std::uint64_t> parsed(const QString& text) const;
+  QString textOf(quint64 count) const;
   void tell(quint64 value);
-  void stepByMouse(int steps);
+  void stepByMouse(bool up);
   void drawSigns();
 
   quint64 m_least = 0;
   quint64 m_greatest = 99;
   quint64 m_count = 0;
   quint64 m_before = 0;  ///< when the keyboard came
+  quint64 m_mouseStep = 1;
   QString m_leastWord;
+  QString m_unit;
   QAction* m_fewer;
   QAction* m_more;
   bool m_waits = false;

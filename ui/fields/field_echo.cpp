@@ -98,7 +98,6 @@ void FieldEcho::show() {
   if (!m_sheet) m_sheet = new EchoSheet(window);
   static_cast<EchoSheet*>(m_sheet.data())->setRefused(m_refused);
   m_sheet->setFont(m_field->font());
-  m_sheet->setText(m_words);
   watch(true);
   place();
   m_sheet->show();
@@ -133,7 +132,10 @@ void FieldEcho::place() {
   const QWidget* window = m_field->window();
   const QRect room = window->rect().adjusted(echoGap, echoGap, -echoGap, -echoGap);
   const QRect field(m_field->mapTo(window, QPoint()), m_field->size());
-  const int wanted = m_sheet->fontMetrics().horizontalAdvance(m_words) + 2 * echoPadding + 2;
+  // Away from the field it must tell whose words these are.
+  const bool named = m_refused && !m_field->hasFocus() && !m_field->accessibleName().isEmpty();
+  m_sheet->setText(named ? tr("%1: %2").arg(m_field->accessibleName(), m_words) : m_words);
+  const int wanted = m_sheet->fontMetrics().horizontalAdvance(m_sheet->text()) + 2 * echoPadding + 2;
   const int width = std::min({wanted, echoWidth, room.width()});
   m_sheet->setWordWrap(wanted > width);
   QRect sheet(field.topLeft(),
@@ -142,9 +144,12 @@ void FieldEcho::place() {
   const QWidget* focus = QApplication::focusWidget();
   if (focus && focus != m_field && focus->window() == window && window->isAncestorOf(focus))
     keyboard = QRect(focus->mapTo(window, QPoint()), focus->size());
-  const QPoint corners[] = {
-      field.bottomLeft() + QPoint(0, echoGap + 1), field.topLeft() - QPoint(0, sheet.height() + echoGap),
-      field.topRight() + QPoint(echoGap + 1, 0), field.topLeft() - QPoint(sheet.width() + echoGap, 0)};
+  const QPoint corners[] = {field.bottomLeft() + QPoint(0, echoGap + 1),
+                            field.topLeft() - QPoint(0, sheet.height() + echoGap),
+                            field.topRight() + QPoint(echoGap + 1, 0),
+                            field.topLeft() - QPoint(sheet.width() + echoGap, 0),
+                            QPoint(field.left(), keyboard.bottom() + echoGap + 1),
+                            QPoint(field.left(), keyboard.top() - sheet.height() - echoGap)};
   for (const QPoint& corner : corners) {
     sheet.moveTopLeft(corner);
     sheet.moveLeft(
@@ -152,7 +157,11 @@ void FieldEcho::place() {
     if (room.contains(sheet) && !sheet.intersects(field) && !sheet.intersects(keyboard)) break;
   }
   // Nowhere: below all the same, cut off by the window rather than over the field.
-  if (!room.contains(sheet) || sheet.intersects(field)) sheet.moveTopLeft(corners[0]);
+  if (!room.contains(sheet) || sheet.intersects(field)) {
+    sheet.moveTop(corners[0].y());
+    sheet.moveLeft(
+        std::clamp(field.left(), room.left(), std::max(room.left(), room.right() - sheet.width() + 1)));
+  }
   m_sheet->setGeometry(sheet);
   // A field that is scrolled away takes its words along.
   m_sheet->setVisible(!m_field->visibleRegion().isEmpty());

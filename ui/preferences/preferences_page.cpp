@@ -13,10 +13,10 @@
 #include <QRadioButton>
 #include <QScrollArea>
 #include <QSignalBlocker>
-#include <QSpinBox>
 #include <QVBoxLayout>
 
 #include "ui/bridge/bridge_look.h"
+#include "ui/fields/count_edit.h"
 #include "ui/locale.h"
 #include "ui/parts.h"
 #include "ui/preferences/preferences.h"
@@ -156,17 +156,17 @@ void PreferencesPage::addLook() {
     change([&](Preferences& wanted) { wanted.colours = static_cast<Preferences::Colours>(id); });
   });
 
-  m_textPercent = new QSpinBox;
+  m_textPercent = new CountEdit;
   m_textPercent->setObjectName("preferredTextPercent");
   m_textPercent->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
   m_textPercent->setRange(Preferences::leastTextPercent, Preferences::greatestTextPercent);
-  m_textPercent->setSingleStep(textSizeStep_percent);
-  m_textPercent->setSuffix(" %");
-  m_textPercent->setKeyboardTracking(false);  // 150 is no wish for 15 first
+  m_textPercent->setMouseStep(textSizeStep_percent);
+  m_textPercent->setUnit("%");
+  m_textPercent->setWaitsForEnter(true);  // 150 is no wish for 15 first
   row(tr("Size of text"), m_textPercent,
       tr("All text of the window, against the size that the desktop has chosen. Drawings fill their room and "
          "have a zoom of their own."));
-  connect(m_textPercent, &QSpinBox::valueChanged, this,
+  connect(m_textPercent, &CountEdit::valueChanged, this,
           [this](int percent) { change([&](Preferences& wanted) { wanted.textPercent = percent; }); });
 
   tick("preferLessMotion", tr("Motion"), tr("As little as can be"),

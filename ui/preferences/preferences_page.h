@@ -9,9 +9,10 @@ class QComboBox;
 class QGridLayout;
 class QLabel;
 class QLineEdit;
-class QSpinBox;
 
 namespace ui {
+
+class CountEdit;
 
 struct Preferences;
 
@@ -57,7 +58,7 @@ class PreferencesPage : public QWidget {
   QGridLayout* m_rows = nullptr;
   QComboBox* m_language = nullptr;
   QButtonGroup *m_colours = nullptr, *m_symbols = nullptr;
-  QSpinBox* m_textPercent = nullptr;
+  CountEdit* m_textPercent = nullptr;
   QLineEdit* m_person = nullptr;
   struct Tick {
     QCheckBox* box;
