@@ -96,7 +96,7 @@ void CheckBar::refresh() {
   QStringList names;
   if (const core::Channel* channel = m_session.channel())
     for (const core::Check& check : channel->checks)
-      names << toQString(check.name) + (check.closedWith ? tr(" (closed)") : QString());
+      names << (check.closedWith ? tr("%1 (closed)") : QString("%1")).arg(toQString(check.name));
   const Selection& chosen = m_session.selection();
   fill(m_check, QStringList{tr("plan only")} + names, rowOf(chosen.check));
   m_check->setEnabled(!names.isEmpty());
@@ -143,10 +143,10 @@ void CheckBar::editDetails() {
        {tr("Air temperature"),
         check.ambient.air ? quantityText(check.ambient.air->base(), core::UnitFamily::Temperature)
                           : QString(),
-        tr("21 °C; empty: not noted")},
+        tr("21 °C; empty: not noted"), CellNumber{core::UnitFamily::Temperature, {}}},
        {tr("Relative humidity"),
         check.ambient.humidity ? quantityText(*check.ambient.humidity, core::UnitFamily::Percent) : QString(),
-        tr("45 %; empty: not noted")}},
+        tr("45 %; empty: not noted"), CellNumber{core::UnitFamily::Percent, {}}}},
       this);
   if (dialog.exec() != QDialog::Accepted) return;
   if (dialog.text(0).empty()) return emit refused(tr("A check needs a name: nothing was changed."));

@@ -19,6 +19,7 @@ TextFormDialog::TextFormDialog(const QString& title, const std::vector<Line>& li
     edit->setPlaceholderText(line.example);
     edit->setAccessibleName(line.label);
     edit->setObjectName("line" + QString::number(m_edits.size()));
+    if (line.number) attachNumber(edit, [number = line.number] { return number; });
     form->addRow(line.label, edit);
     m_edits.push_back(edit);
   }

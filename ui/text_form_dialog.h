@@ -2,7 +2,10 @@
 #pragma once
 
 #include <QDialog>
+#include <optional>
 #include <vector>
+
+#include "ui/fields/cell_number.h"
 
 class QLineEdit;
 
@@ -16,7 +19,8 @@ class TextFormDialog : public QDialog {
   struct Line {
     QString label;
     QString text;
-    QString example;  ///< shown while the line is empty
+    QString example;                        ///< shown while the line is empty
+    std::optional<CellNumber> number = {};  ///< the line holds such a number, or nothing
   };
 
   TextFormDialog(const QString& title, const std::vector<Line>& lines, QWidget* parent = nullptr);
