@@ -8,6 +8,7 @@
 
 #include "core/circuit/hookup.h"
 #include "tests/ui/bridge_shown.h"
+#include "ui/quantity_edit.h"
 #include "ui/wire_dialog.h"
 
 namespace {
@@ -141,9 +142,9 @@ TEST(BridgeEditor, EscapeDropsAndARefusedTextSaysWhy) {
   shown.type("partResistance", "-3");
   shown.enter("partResistance");
   ASSERT_TRUE(shown.editor());
-  const auto* problem = shown.editor()->findChild<QLabel*>("partProblem");
-  EXPECT_TRUE(problem->isVisible());
-  EXPECT_TRUE(problem->text().contains("too small")) << qPrintable(problem->text());
+  const auto* field = shown.editor()->findChild<QuantityEdit*>("partResistance");
+  EXPECT_TRUE(field->isRefused());
+  EXPECT_TRUE(field->echo().contains("too small")) << qPrintable(field->echo());
   EXPECT_EQ(shown.steps(), 0);
   EXPECT_TRUE(shown.view.rect().contains(shown.editor()->geometry()));
 }

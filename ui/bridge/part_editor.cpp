@@ -9,7 +9,6 @@
 #include <algorithm>
 
 #include "ui/quantity_edit.h"
-#include "ui/theme.h"
 
 namespace ui {
 namespace {
@@ -26,7 +25,7 @@ QLabel* plainLabel(const QString& text) {
 
 PartEditor::PartEditor(const core::Channel& channel, std::vector<PartField> fields, const QString& heading,
                        QWidget* parent)
-    : QFrame(parent), m_grid(new QGridLayout(this)), m_problem(plainLabel({})) {
+    : QFrame(parent), m_grid(new QGridLayout(this)) {
   setObjectName("partEditor");
   setAccessibleName(tr("Values of %1").arg(heading));
   setFrameStyle(QFrame::Box | QFrame::Plain);
@@ -39,13 +38,6 @@ PartEditor::PartEditor(const core::Channel& channel, std::vector<PartField> fiel
   for (std::size_t k = 0; k < fields.size(); ++k) addField(channel, fields[k], k);
   // One number needs no second label: the heading says whose it is.
   if (fields.size() == 1) m_grid->itemAtPosition(1, 0)->widget()->hide();
-  m_problem->setObjectName("partProblem");
-  m_problem->setWordWrap(true);
-  QPalette red = m_problem->palette();
-  red.setColor(QPalette::WindowText, coloursFor(palette()).fail);
-  m_problem->setPalette(red);
-  m_problem->hide();
-  m_grid->addWidget(m_problem, static_cast<int>(fields.size()) + 1, 0, 1, 3);
   connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { leaveIfOutside(now); });
 }
 
@@ -66,11 +58,6 @@ void PartEditor::addField(const core::Channel& channel, const PartField& field, 
   edit->installEventFilter(this);
   connect(edit, &QuantityEdit::valueEdited, this, [this, index](double value) { m_values[index] = value; });
   connect(edit, &QuantityEdit::cleared, this, [this, index] { m_values[index] = std::nullopt; });
-  connect(edit, &QuantityEdit::refused, this, [this](const QString& reason) {
-    m_problem->setText(reason);
-    m_problem->show();
-    placeItself();
-  });
   const int row = static_cast<int>(index) + 1;
   auto* label = plainLabel(field.label);
   label->setBuddy(edit);
@@ -126,7 +113,6 @@ void PartEditor::placeItself() {
 
 void PartEditor::keep() {
   if (m_done) return;
-  m_problem->hide();
   for (QuantityEdit* edit : m_edits) edit->commit();
   for (QuantityEdit* edit : m_edits)
     if (edit->isRefused()) return edit->setFocus(Qt::OtherFocusReason);

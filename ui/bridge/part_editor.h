@@ -9,14 +9,13 @@
 #include "ui/bridge/part_fields.h"
 
 class QGridLayout;
-class QLabel;
 
 namespace ui {
 
 class QuantityEdit;
 
 /// The numbers of a part, edited beside it in the drawing. Enter keeps them, Escape drops them, leaving
-/// the fields keeps them too. Text that says no quantity stays for mending, with the reason below it.
+/// the fields keeps them too. Text that says no quantity stays for mending, with the reason beside its field.
 class PartEditor : public QFrame {
   Q_OBJECT
 
@@ -52,7 +51,6 @@ class PartEditor : public QFrame {
   std::vector<QuantityEdit*> m_edits;
   std::map<std::size_t, std::optional<double>> m_values;
   QGridLayout* m_grid;
-  QLabel* m_problem;
   QRect m_place;
   bool m_done = false;
 };
