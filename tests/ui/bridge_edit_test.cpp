@@ -142,7 +142,7 @@ TEST(BridgeEditor, EscapeDropsAndARefusedTextSaysWhy) {
   shown.type("partResistance", "-3");
   shown.enter("partResistance");
   ASSERT_TRUE(shown.editor());
-  const auto* field = shown.editor()->findChild<QuantityEdit*>("partResistance");
+  const auto* field = shown.editor()->findChild<ui::QuantityEdit*>("partResistance");
   EXPECT_TRUE(field->isRefused());
   EXPECT_TRUE(field->echo().contains("too small")) << qPrintable(field->echo());
   EXPECT_EQ(shown.steps(), 0);
