@@ -68,7 +68,8 @@ Understood understoodQuantity(const QString& text, core::UnitFamily family, cons
   const QString field = quantityText(*value, family, unit), base = baseText(*value, family, unit);
   QString words = field == base ? QString("= %1").arg(field) : QString("= %1 = %2").arg(field, base);
   if (hasForeignMark(text))
-    words += ' ' + QuantityEdit::tr("(%1 is the decimal mark)").arg(text.contains(',') ? "," : ".");
+    words += ' ' + (text.contains(',') ? QuantityEdit::tr("(the comma is the decimal mark)")
+                                       : QuantityEdit::tr("(the point is the decimal mark)"));
   return {true, words};
 }
 

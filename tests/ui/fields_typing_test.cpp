@@ -342,7 +342,8 @@ TEST_F(Fields, OutputsShowTheRatioAndTheUsersMark) {
   output.selectAll();
   type(output, "1.234");
   EXPECT_TRUE(sheetText().startsWith("= 1,234 mV/V")) << sheetText().toStdString();
-  EXPECT_TRUE(sheetText().contains("is the decimal mark")) << "1.234 looks like a thousand to a German";
+  EXPECT_TRUE(sheetText().contains("(the point is the decimal mark)"))
+      << "1.234 looks like a thousand to a German";
   output.selectAll();
   type(output, "−0,5");
   press(Qt::Key_Up);

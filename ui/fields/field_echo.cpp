@@ -168,6 +168,8 @@ void FieldEcho::place() {
 }
 
 bool FieldEcho::eventFilter(QObject* watched, QEvent* event) {
+  // A field that is being destroyed is no longer one, and still sends events.
+  if (watched == m_field && !qobject_cast<QLineEdit*>(watched)) return false;
   switch (event->type()) {
     case QEvent::Move:
     case QEvent::Resize:

@@ -5,6 +5,7 @@
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QTextDocument>
 #include <QToolTip>
 
 #include "ui/fields/digit_keys.h"
@@ -99,7 +100,9 @@ bool NumberEdit::event(QEvent* event) {
   const QString keys =
       tr("Up and Down step the digit left of the cursor, Page Up and Page Down by ten. "
          "Escape gives back what was.");
-  const QString own = toolTip();
+  // The reason of a refusal is escaped already, words of a page may be markup of our own.
+  const bool ready = m_refused || Qt::mightBeRichText(toolTip());
+  const QString own = ready ? toolTip() : toolTip().toHtmlEscaped();
   const QString words =
       own.isEmpty() ? keys.toHtmlEscaped() : QString("<p>%1</p><p>%2</p>").arg(own, keys.toHtmlEscaped());
   QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(), words, this);
