@@ -68,6 +68,7 @@ void ManualBrowser::render() {
   setMarkdown(manualPage(manualAddress(m_address).page, m_language).markdown);
   dressTables();
   dressText();
+  fitPictures();
   QTextCursor start(document());
   setTextCursor(start);
   if (!m_words.empty()) markWords(m_words);
@@ -121,6 +122,31 @@ void ManualBrowser::dressText() {
       words.mergeCharFormat(more);
     }
   }
+}
+
+/// No wider than the page, so that only tables ever have to be scrolled sideways.
+void ManualBrowser::fitPictures() {
+  const double room = std::max(120.0, viewport()->width() - 2 * document()->documentMargin() - 4);
+  for (QTextBlock block = document()->begin(); block.isValid(); block = block.next())
+    for (auto part = block.begin(); !part.atEnd(); ++part) {
+      QTextImageFormat picture = part.fragment().charFormat().toImageFormat();
+      if (!picture.isValid()) continue;
+      const QImage loaded = loadResource(QTextDocument::ImageResource, QUrl(picture.name())).value<QImage>();
+      const double width = std::min<double>(loaded.width(), room);
+      if (loaded.isNull() || picture.width() == width) continue;
+      picture.setWidth(width);
+      picture.setHeight(width * loaded.height() / loaded.width());
+      QTextCursor place(document());
+      place.setPosition(part.fragment().position());
+      place.setPosition(part.fragment().position() + 1, QTextCursor::KeepAnchor);
+      place.setCharFormat(picture);
+      break;  // the parts of this block are new now; a picture has a block of its own
+    }
+}
+
+void ManualBrowser::resizeEvent(QResizeEvent* event) {
+  QTextBrowser::resizeEvent(event);
+  fitPictures();
 }
 
 /// Headings come in the order of the page's sections.

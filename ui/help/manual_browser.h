@@ -34,6 +34,7 @@ class ManualBrowser : public QTextBrowser {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   void showEvent(QShowEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
 
@@ -41,6 +42,7 @@ class ManualBrowser : public QTextBrowser {
   void render();
   void dressTables();
   void dressText();
+  void fitPictures();
   void goToAnchor();
 
   QString m_address, m_language;

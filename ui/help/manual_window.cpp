@@ -167,6 +167,9 @@ void ManualWindow::fillContents() {
     auto* heading = new QTreeWidgetItem(m_contents, {group.title});
     for (const ManualGroup::Entry& entry : group.pages)
       (new QTreeWidgetItem(heading, {entry.title}))->setData(0, addressRole, entry.id + ".md");
+    QFont bold = heading->font(0);
+    bold.setBold(true);
+    heading->setFont(0, bold);
     heading->setExpanded(true);
   }
 }
