@@ -2,6 +2,7 @@
 #include "ui/access/access.h"
 
 #include <QAccessible>
+#include <QAccessibleWidget>
 #include <QApplication>
 #include <QComboBox>
 #include <QSplitter>
@@ -25,6 +26,7 @@ QAccessibleInterface* accessOf(const QString& className, QObject* object) {
   const bool isPane =
       className == "QScrollArea" || (className == "QWidget" && widget->focusPolicy() & Qt::TabFocus);
   if (isPane) return new PaneAccess(widget);
+  if (className == "ui::LineLabel") return new QAccessibleWidget(widget, QAccessible::StaticText);
   if (className == "QSplitterHandle") return new BorderAccess(static_cast<QSplitterHandle*>(widget));
   return nullptr;
 }
