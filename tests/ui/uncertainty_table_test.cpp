@@ -240,7 +240,7 @@ TEST_F(UncertaintyTable, WhatCannotBeIsRefusedAtItsCell) {
   const std::vector<Case> cases = {
       {"arm 1", Column::Amount, "-1 %", "not negative"},
       {"arm 1", Column::Amount, "nan", "not a number"},
-      {"arm 1", Column::Amount, "5 V", "no unit that fits"},
+      {"arm 1", Column::Amount, "5 V", "the unit of a voltage"},
       {"zero drift of the instrument", Column::Amount, "1 %", "a share of this input"},
       {"arm 1", Column::DegreesOfFreedom, "0", "above zero"},
       {"arm 1", Column::DegreesOfFreedom, "many", "not a number"},

@@ -164,8 +164,8 @@ TEST(ListImport, ANumberAloneIsInTheUnitOfItsHeading) {
   EXPECT_EQ(std::get<CopperWire>(lead).section, 0.25_mm2);
   EXPECT_EQ(channel.setup.bridge.gauge.nominal, 1.0_kohm);
   EXPECT_EQ(only("Name,Gauge (kOhm)\nA,120 ohm\n").setup.bridge.gauge.nominal, 120.0_ohm);
-  EXPECT_EQ(refusalOf("Name,Lead length [yd],Section in mm²\nA,2,0.25\n"),
-            "line 2, lead length: “2 yd” has no unit that fits here");
+  EXPECT_EQ(refusalOf("Name,Lead length [mi],Section in mm²\nA,2,0.25\n"),
+            "line 2, lead length: “2 mi” has no unit that fits here");
 }
 
 TEST(ListImport, AWireSizeMayBeAnAwgNumber) {
