@@ -75,6 +75,9 @@ void FrameStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
 void FrameStyle::polish(QWidget* widget) {
   QProxyStyle::polish(widget);
   if (auto* border = qobject_cast<QSplitterHandle*>(widget)) giveKeys(border);
+  // Tab would go round the cells forever; arrows walk them, and Tab in a cell that is typed in goes to the
+  // next.
+  if (auto* view = qobject_cast<QAbstractItemView*>(widget)) view->setTabKeyNavigation(false);
   // One of a group of which one is chosen: to assistive tools a radio button, which a box to tick is not.
   auto* button = qobject_cast<QAbstractButton*>(widget);
   if (button && button->isCheckable() && button->group() && button->group()->exclusive())
