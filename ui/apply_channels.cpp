@@ -18,8 +18,7 @@ ApplyChannels::Fate fateOf(const core::Channel& before, const core::Channel& aft
   const std::size_t dropped = core::droppedReadings(before, after);
   if (dropped == 0) return {Kind::Changes, ApplyChannels::tr("changes"), 0};
   return {Kind::Changes,
-          dropped == 1 ? ApplyChannels::tr("changes; a reading of an open check is dropped")
-                       : ApplyChannels::tr("changes; %1 readings of open checks are dropped").arg(dropped),
+          ApplyChannels::tr("changes; %n reading(s) of open checks are dropped", nullptr, int(dropped)),
           dropped};
 }
 

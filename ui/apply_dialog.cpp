@@ -58,9 +58,7 @@ constexpr std::array<PartRow, 6> partRows{{
      QT_TRANSLATE_NOOP("ui::ApplyDialog", "What is stated about everything but shunts")},
 }};
 
-QString channelsText(std::size_t count) {
-  return count == 1 ? ApplyDialog::tr("1 channel") : ApplyDialog::tr("%1 channels").arg(count);
-}
+QString channelsText(std::size_t count) { return ApplyDialog::tr("%Ln channel(s)", nullptr, int(count)); }
 
 }  // namespace
 
@@ -263,16 +261,12 @@ QString ApplyDialog::summary(const Tally& tally) const {
   if (m_session.document().channels.empty()) return tr("There is no channel yet: add channels first.");
   if (m_handOver->isChecked() && partWords().isEmpty()) return tr("Choose at least one part.");
   if (tally.changes + tally.same + tally.refusals == 0) return tr("Choose channels.");
-  QStringList words{tally.changes == 1 ? tr("1 channel changes.")
-                                       : tr("%1 change.").arg(channelsText(tally.changes))};
-  if (tally.same > 0)
-    words += tally.same == 1 ? tr("1 stays as it is.") : tr("%1 stay as they are.").arg(tally.same);
+  QStringList words{tr("%Ln channel(s) change.", nullptr, int(tally.changes))};
+  if (tally.same > 0) words += tr("%Ln stay as they are.", nullptr, int(tally.same));
   if (tally.dropped > 0)
-    words += tally.dropped == 1 ? tr("1 reading of an open check is dropped.")
-                                : tr("%1 readings of open checks are dropped.").arg(tally.dropped);
+    words += tr("%Ln reading(s) of open checks are dropped.", nullptr, int(tally.dropped));
   if (tally.refusals > 0)
-    words += (tally.refusals == 1 ? tr("1 is left alone.") : tr("%1 are left alone.").arg(tally.refusals)) +
-             " " + tally.firstRefusal + ".";
+    words += tr("%Ln are left alone.", nullptr, int(tally.refusals)) + " " + tally.firstRefusal + ".";
   return words.join(" ");
 }
 

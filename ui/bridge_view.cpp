@@ -248,7 +248,7 @@ void BridgeView::showTexts(const QString& title, const QString& outcome, const Q
   QString told = description();
   if (m_move) told = oneLine + ". " + outcome + ' ' + m_move->state.sentence + ' ' + told;
   if (!m_move && m_focus && picture())
-    told = tr("At ") + textOf(*picture(), *m_focus) + ". " + keysText(*m_focus) + ' ' + told;
+    told = tr("At %1.").arg(textOf(*picture(), *m_focus)) + ' ' + keysText(*m_focus) + ' ' + told;
   setAccessibleDescription(told);
   emit stateShown();
 }

@@ -360,7 +360,7 @@ void OutcomeView::copyData() {
   data->setText(asTabbedText(rows));
   data->setHtml(asHtmlTable(rows));
   QApplication::clipboard()->setMimeData(data);
-  emit said(tr("Copied %1 rows of data.").arg(rows.size() - 1));
+  emit said(tr("Copied %Ln row(s) of data.", nullptr, int(rows.size()) - 1));
 }
 
 void OutcomeView::exportPicture() {

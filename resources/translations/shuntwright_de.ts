@@ -1124,7 +1124,7 @@
     </message>
     <message>
         <source>Enter a number such as {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zahl wie {1} eingeben</translation>
     </message>
     <message>
         <source>Enter a power such as 250 mW or 0.5 W</source>
@@ -1148,7 +1148,7 @@
     </message>
     <message>
         <source>Enter a share such as 0.5 % or 100 ppm</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Anteil wie 0,5 % oder 100 ppm eingeben</translation>
     </message>
     <message>
         <source>Enter a strain such as -1000 µm/m or 0.1 %</source>
@@ -1160,7 +1160,7 @@
     </message>
     <message>
         <source>Enter a time such as 2 s, 500 ms or 1 min 30 s</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeit wie 2 s, 500 ms oder 1 min 30 s eingeben</translation>
     </message>
     <message>
         <source>Enter a voltage such as 5 V or 500 mV</source>
@@ -1168,7 +1168,7 @@
     </message>
     <message>
         <source>Enter a whole number such as 12</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine ganze Zahl wie 12 eingeben</translation>
     </message>
     <message>
         <source>Enter about 0.3 for metals</source>
@@ -4568,15 +4568,15 @@
     </message>
     <message>
         <source>Write -5, not - 5</source>
-        <translation type="unfinished"></translation>
+        <translation>-5 schreiben, nicht - 5</translation>
     </message>
     <message>
         <source>Write 4L7 or 4.7 mΩ, or else 4M7</source>
-        <translation type="unfinished"></translation>
+        <translation>4L7 oder 4,7 mΩ schreiben, sonst 4M7</translation>
     </message>
     <message>
         <source>Write a decimal number such as 0.5</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Dezimalzahl wie 0,5 schreiben</translation>
     </message>
     <message>
         <source>Write a point in a number, or a semicolon between two</source>
@@ -4592,11 +4592,11 @@
     </message>
     <message>
         <source>Write mΩ or MΩ</source>
-        <translation type="unfinished"></translation>
+        <translation>mΩ oder MΩ schreiben</translation>
     </message>
     <message>
         <source>Write one number</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine einzige Zahl schreiben</translation>
     </message>
     <message>
         <source>Write one of {1}</source>
@@ -4608,7 +4608,7 @@
     </message>
     <message>
         <source>Write powers of ten with e, such as 5e3 for 5000</source>
-        <translation type="unfinished"></translation>
+        <translation>Zehnerpotenzen mit e schreiben, wie 5e3 für 5000</translation>
     </message>
     <message>
         <source>Write the day as in 2026-11-25</source>
@@ -4616,19 +4616,19 @@
     </message>
     <message>
         <source>Write the number alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur die Zahl schreiben</translation>
     </message>
     <message>
         <source>Write times with their units, such as 1 min 30 s</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeiten mit ihren Einheiten schreiben, wie 1 min 30 s</translation>
     </message>
     <message>
         <source>Write {1} alone: this field takes the resistance</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur {1} schreiben: Dieses Feld nimmt den Widerstand</translation>
     </message>
     <message>
         <source>Write {1}, with nothing between the thousands</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} schreiben, mit nichts zwischen den Tausendern</translation>
     </message>
     <message>
         <source>Write µm/m, mV/V or mV, or copy a channel that reads in that unit</source>
@@ -7448,7 +7448,7 @@
     </message>
     <message>
         <source>the m in {1} may be milliohm or megohm</source>
-        <translation type="unfinished"></translation>
+        <translation>das m in {1} kann Milliohm oder Megohm heißen</translation>
     </message>
     <message>
         <source>the mains frequency must be greater than zero</source>
@@ -8280,7 +8280,7 @@
     </message>
     <message>
         <source>{1} begins with a plus-minus sign</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} beginnt mit einem Plusminuszeichen</translation>
     </message>
     <message>
         <source>{1} between arms 3 and 4, wiper to S+, {2} in arm 3</source>
@@ -8368,7 +8368,7 @@
     </message>
     <message>
         <source>{1} ends in the letter of a tolerance, ± {2} %</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} endet mit dem Buchstaben einer Toleranz, ± {2} %</translation>
     </message>
     <message>
         <source>{1} exchanged</source>
@@ -8400,23 +8400,23 @@
     </message>
     <message>
         <source>{1} has a colon in it</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} enthält einen Doppelpunkt</translation>
     </message>
     <message>
         <source>{1} has a plus-minus sign in it</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} enthält ein Plusminuszeichen</translation>
     </message>
     <message>
         <source>{1} has a space behind its sign</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat ein Leerzeichen hinter dem Vorzeichen</translation>
     </message>
     <message>
         <source>{1} has both a point and a comma</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat Punkt und Komma</translation>
     </message>
     <message>
         <source>{1} has more than one decimal mark</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat mehr als ein Dezimalzeichen</translation>
     </message>
     <message>
         <source>{1} has no pin</source>
@@ -8424,7 +8424,7 @@
     </message>
     <message>
         <source>{1} has no unit that fits here</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat keine Einheit, die hierher passt</translation>
     </message>
     <message>
         <source>{1} has no zero reading to count from.</source>
@@ -8432,59 +8432,59 @@
     </message>
     <message>
         <source>{1} has something behind the resistance</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat noch etwas hinter dem Widerstand</translation>
     </message>
     <message>
         <source>{1} has something between its digits</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat etwas zwischen seinen Ziffern</translation>
     </message>
     <message>
         <source>{1} has text after the number</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat Text hinter der Zahl</translation>
     </message>
     <message>
         <source>{1} has the unit of a frequency</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat die Einheit einer Frequenz</translation>
     </message>
     <message>
         <source>{1} has the unit of a length</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat die Einheit einer Länge</translation>
     </message>
     <message>
         <source>{1} has the unit of a power</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat die Einheit einer Leistung</translation>
     </message>
     <message>
         <source>{1} has the unit of a resistance</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat die Einheit eines Widerstands</translation>
     </message>
     <message>
         <source>{1} has the unit of a section</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat die Einheit eines Querschnitts</translation>
     </message>
     <message>
         <source>{1} has the unit of a share</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat die Einheit eines Anteils</translation>
     </message>
     <message>
         <source>{1} has the unit of a strain</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat die Einheit einer Dehnung</translation>
     </message>
     <message>
         <source>{1} has the unit of a temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat die Einheit einer Temperatur</translation>
     </message>
     <message>
         <source>{1} has the unit of a time</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat die Einheit einer Zeit</translation>
     </message>
     <message>
         <source>{1} has the unit of a voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat die Einheit einer Spannung</translation>
     </message>
     <message>
         <source>{1} has the unit of an output</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} hat die Einheit eines Brückensignals</translation>
     </message>
     <message>
         <source>{1} has {2}</source>
@@ -8524,11 +8524,11 @@
     </message>
     <message>
         <source>{1} is a calculation</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist eine Rechnung</translation>
     </message>
     <message>
         <source>{1} is a fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist ein Bruch</translation>
     </message>
     <message>
         <source>{1} is about {2} instead of {3}</source>
@@ -8540,7 +8540,7 @@
     </message>
     <message>
         <source>{1} is more than one number</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist mehr als eine Zahl</translation>
     </message>
     <message>
         <source>{1} is negative</source>
@@ -8560,7 +8560,7 @@
     </message>
     <message>
         <source>{1} is no temperature in degrees Celsius</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist keine Temperatur in Grad Celsius</translation>
     </message>
     <message>
         <source>{1} is no template</source>
@@ -8576,11 +8576,11 @@
     </message>
     <message>
         <source>{1} is not a number</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist keine Zahl</translation>
     </message>
     <message>
         <source>{1} is not a whole number from 0 on</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist keine ganze Zahl ab 0</translation>
     </message>
     <message>
         <source>{1} is not above 0 and at most {2}</source>
@@ -8620,11 +8620,11 @@
     </message>
     <message>
         <source>{1} is too large</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist zu groß</translation>
     </message>
     <message>
         <source>{1} is too large or too small</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ist zu groß oder zu klein</translation>
     </message>
     <message>
         <source>{1} is too long</source>
@@ -9588,71 +9588,8 @@
 <context>
     <name>ui</name>
     <message>
-        <source>  ✓ right</source>
-        <translation>  ✓ richtig</translation>
-    </message>
-    <message>
-        <source>  ✗ wrong</source>
-        <translation>  ✗ falsch</translation>
-    </message>
-    <message>
-        <source> (closed)</source>
-        <translation> (geschlossen)</translation>
-    </message>
-    <message>
-        <source> (left out)</source>
-        <translation> (weggelassen)</translation>
-    </message>
-    <message>
-        <source> (open)</source>
-        <translation> (offen)</translation>
-    </message>
-    <message>
         <source> V</source>
         <translation> V</translation>
-    </message>
-    <message>
-        <source> and </source>
-        <translation> und </translation>
-    </message>
-    <message numerus="yes">
-        <source> and %n more</source>
-        <translation>
-            <numerusform> und %n weitere</numerusform>
-            <numerusform> und %n weitere</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source> at this step</source>
-        <translation> bei dieser Stufe</translation>
-    </message>
-    <message>
-        <source> carries </source>
-        <translation> führt </translation>
-    </message>
-    <message>
-        <source> closed</source>
-        <translation> geschlossen</translation>
-    </message>
-    <message>
-        <source> constant current</source>
-        <translation> Konstantstrom</translation>
-    </message>
-    <message>
-        <source> from </source>
-        <translation> von </translation>
-    </message>
-    <message>
-        <source> from the structure</source>
-        <translation> aus der Struktur</translation>
-    </message>
-    <message>
-        <source> gauge</source>
-        <translation> DMS</translation>
-    </message>
-    <message>
-        <source> lost </source>
-        <translation> verlieren </translation>
     </message>
     <message>
         <source> mA</source>
@@ -9667,28 +9604,8 @@
         <translation> nA</translation>
     </message>
     <message>
-        <source> r: correlation of two inputs.</source>
-        <translation> r: Korrelation zweier Eingangsgrößen.</translation>
-    </message>
-    <message>
-        <source> to </source>
-        <translation> nach </translation>
-    </message>
-    <message>
-        <source> to the structure</source>
-        <translation> zur Struktur</translation>
-    </message>
-    <message>
         <source> µA</source>
         <translation> µA</translation>
-    </message>
-    <message>
-        <source> · repeated</source>
-        <translation> · wiederholt</translation>
-    </message>
-    <message>
-        <source> · seed %1</source>
-        <translation> · Startzahl %1</translation>
     </message>
     <message>
         <source>&quot;Close check&quot; above the sequence keeps the set-up that this check is judged by, so that later edits never change its verdict. A shunt check says nothing about gauge factor, bond or alignment.</source>
@@ -9728,7 +9645,7 @@ Bitte den Dateinamen prüfen.</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1 % of the strain, and %2 %3 besides</source>
@@ -9748,11 +9665,23 @@ Bitte den Dateinamen prüfen.</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 (1 reading)</source>
         <translation>%1 (1 Messwert)</translation>
+    </message>
+    <message>
+        <source>%1 (closed)</source>
+        <translation>%1 (geschlossen)</translation>
+    </message>
+    <message>
+        <source>%1 (left out)</source>
+        <translation>%1 (weggelassen)</translation>
+    </message>
+    <message>
+        <source>%1 (open)</source>
+        <translation>%1 (offen)</translation>
     </message>
     <message>
         <source>%1 (overdue)</source>
@@ -9760,7 +9689,7 @@ Bitte den Dateinamen prüfen.</translation>
     </message>
     <message>
         <source>%1 (read-only)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (nur lesen)</translation>
     </message>
     <message>
         <source>%1 (ready)</source>
@@ -9784,15 +9713,15 @@ Bitte den Dateinamen prüfen.</translation>
     </message>
     <message>
         <source>%1 Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>%1 Still %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Weiterhin %2.</translation>
     </message>
     <message>
         <source>%1 alone is for typing and walking. Hold Ctrl or Alt with it, or take one of F1 to F35.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 allein dient zum Schreiben und Gehen. Strg oder Alt dazu halten oder eine von F1 bis F35 nehmen.</translation>
     </message>
     <message>
         <source>%1 already exists.
@@ -9824,10 +9753,6 @@ Soll die Datei ersetzt werden?</translation>
         </translation>
     </message>
     <message>
-        <source>%1 are left alone.</source>
-        <translation>%1 bleiben unverändert.</translation>
-    </message>
-    <message>
         <source>%1 as guessed</source>
         <translation>%1 wie erkannt</translation>
     </message>
@@ -9845,31 +9770,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 cannot be saved under its name. %2 Save it under another.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 cannot tell</source>
-        <translation>%1 nicht entscheidbar</translation>
-    </message>
-    <message>
-        <source>%1 change.</source>
-        <translation>%1 ändern sich.</translation>
-    </message>
-    <message>
-        <source>%1 changed beyond the margin</source>
-        <translation>%1 über die Toleranz hinaus geändert</translation>
-    </message>
-    <message>
-        <source>%1 channels</source>
-        <translation>%1 Kanäle</translation>
-    </message>
-    <message>
-        <source>%1 channels are added.</source>
-        <translation>%1 Kanäle kommen hinzu.</translation>
-    </message>
-    <message>
-        <source>%1 channels change.</source>
-        <translation>%1 Kanäle ändern sich.</translation>
+        <translation>%1 lässt sich nicht unter seinem Namen speichern. %2 Unter einem anderen speichern.</translation>
     </message>
     <message>
         <source>%1 chosen</source>
@@ -9884,32 +9785,20 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1 eingetragen</translation>
     </message>
     <message>
-        <source>%1 errors</source>
-        <translation>%1 Fehler</translation>
-    </message>
-    <message>
-        <source>%1 fail</source>
-        <translation>%1 nicht bestanden</translation>
-    </message>
-    <message>
-        <source>%1 faults</source>
-        <translation>%1 Fehler</translation>
-    </message>
-    <message>
-        <source>%1 faults explain every reading: more readings tell them apart.</source>
-        <translation>%1 Fehler erklären alle Messwerte: Weitere Messwerte unterscheiden sie.</translation>
-    </message>
-    <message>
-        <source>%1 faults of this plan are known</source>
-        <translation>%1 Fehler dieses Plans sind bekannt</translation>
-    </message>
-    <message>
         <source>%1 found</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gefunden</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation>%1 von %2 nach %3</translation>
     </message>
     <message>
         <source>%1 from node</source>
         <translation>%1 Knoten von</translation>
+    </message>
+    <message>
+        <source>%1 gauge</source>
+        <translation>%1 DMS</translation>
     </message>
     <message>
         <source>%1 has %2 bytes now and had %3 when the readings were taken from it.</source>
@@ -9923,17 +9812,20 @@ Soll die Datei ersetzt werden?</translation>
         <source>%1 has no steps yet: lay out its sequence first.</source>
         <translation>%1 hat noch keine Stufen: zuerst den Ablauf anlegen.</translation>
     </message>
-    <message>
-        <source>%1 in %2 channels</source>
-        <translation>%1 in %2 Kanälen</translation>
+    <message numerus="yes">
+        <source>%1 in %Ln channel(s)</source>
+        <translation>
+            <numerusform>%1 in %Ln Kanal</numerusform>
+            <numerusform>%1 in %Ln Kanälen</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 is already for: %2. Taken over, that command has them no more.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist bereits für: %2. Übernommen, hat jener Befehl sie nicht mehr.</translation>
     </message>
     <message>
         <source>%1 is fixed for: %2. Press other keys.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist fest für: %2. Andere Tasten drücken.</translation>
     </message>
     <message>
         <source>%1 is left out: %2</source>
@@ -9941,7 +9833,7 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 is no day: write it as in 2027-01-31</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist kein Tag: wie 2027-01-31 schreiben</translation>
     </message>
     <message>
         <source>%1 is no longer on the disk. What is shown was read before.</source>
@@ -9949,11 +9841,11 @@ Soll die Datei ersetzt werden?</translation>
     </message>
     <message>
         <source>%1 is no longer there: it was deleted, renamed or moved. Its content is still open in this window.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht mehr da: gelöscht, umbenannt oder verschoben. Der Inhalt ist in diesem Fenster noch offen.</translation>
     </message>
     <message>
         <source>%1 is not from %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht von %2 bis %3</translation>
     </message>
     <message>
         <source>%1 is not in the list of pins</source>
@@ -9963,7 +9855,9 @@ Soll die Datei ersetzt werden?</translation>
         <source>%1 is open for writing: %2.
 
 You can read it, change it in the window and save it under another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist zum Schreiben offen: %2.
+
+Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>%1 is overdue: its calibration was due on %2.</source>
@@ -9975,11 +9869,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>%1 is too large</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist zu groß</translation>
     </message>
     <message>
         <source>%1 is too small</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist zu klein</translation>
     </message>
     <message>
         <source>%1 is unused</source>
@@ -9994,32 +9888,12 @@ You can read it, change it in the window and save it under another name.</source
         <translation>%1 führt zu %2</translation>
     </message>
     <message>
-        <source>%1 leaks</source>
-        <translation>%1 Nebenschlüsse</translation>
-    </message>
-    <message>
         <source>%1 left alone. %2.</source>
         <translation>%1 unverändert gelassen. %2.</translation>
     </message>
     <message>
-        <source>%1 levels, which do not fit the plan</source>
-        <translation>%1 Plateaus, die nicht zum Plan passen</translation>
-    </message>
-    <message>
-        <source>%1 not checked</source>
-        <translation>%1 nicht geprüft</translation>
-    </message>
-    <message>
-        <source>%1 not judged</source>
-        <translation>%1 nicht beurteilt</translation>
-    </message>
-    <message>
-        <source>%1 notes</source>
-        <translation>%1 Hinweise</translation>
-    </message>
-    <message>
         <source>%1 now has the keys %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat jetzt die Tasten %2.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -10039,7 +9913,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>%1 of %2 rows are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 Zeilen sind weggelassen.</translation>
     </message>
     <message>
         <source>%1 of %2 shunts cannot be laid. %3</source>
@@ -10051,43 +9925,15 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>%1 on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am %2</translation>
     </message>
     <message>
         <source>%1 on %2, since %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am %2, seit %3</translation>
     </message>
     <message>
         <source>%1 overdue</source>
         <translation>%1 überfällig</translation>
-    </message>
-    <message>
-        <source>%1 pass</source>
-        <translation>%1 bestanden</translation>
-    </message>
-    <message>
-        <source>%1 readings</source>
-        <translation>%1 Messwerte</translation>
-    </message>
-    <message>
-        <source>%1 readings of open checks are dropped.</source>
-        <translation>%1 Messwerte offener Prüfungen entfallen.</translation>
-    </message>
-    <message>
-        <source>%1 readings: mean %2, standard uncertainty of the mean %3 %4</source>
-        <translation>%1 Messwerte: Mittelwert %2, Standardunsicherheit des Mittelwerts %3 %4</translation>
-    </message>
-    <message>
-        <source>%1 refuse.</source>
-        <translation>%1 lehnen ab.</translation>
-    </message>
-    <message>
-        <source>%1 rows are refused.</source>
-        <translation>%1 Zeilen werden abgelehnt.</translation>
-    </message>
-    <message>
-        <source>%1 runs of the sequence</source>
-        <translation>%1 Durchläufe des Ablaufs</translation>
     </message>
     <message>
         <source>%1 s</source>
@@ -10102,36 +9948,12 @@ You can read it, change it in the window and save it under another name.</source
         <translation>%1 gezeigt</translation>
     </message>
     <message>
-        <source>%1 shunts</source>
-        <translation>%1 Shunts</translation>
-    </message>
-    <message>
         <source>%1 so far</source>
         <translation>bisher %1</translation>
     </message>
     <message>
-        <source>%1 spans of no step</source>
-        <translation>%1 Abschnitte ohne Stufe</translation>
-    </message>
-    <message>
-        <source>%1 spans of steps</source>
-        <translation>%1 Abschnitte von Stufen</translation>
-    </message>
-    <message>
-        <source>%1 stay as they are.</source>
-        <translation>%1 bleiben, wie sie sind.</translation>
-    </message>
-    <message>
-        <source>%1 steps</source>
-        <translation>%1 Stufen</translation>
-    </message>
-    <message>
-        <source>%1 steps, %2 in all</source>
-        <translation>%1 Stufen, insgesamt %2</translation>
-    </message>
-    <message>
         <source>%1 to %2</source>
-        <translation>%1 bis %2</translation>
+        <translation>%1 nach %2</translation>
     </message>
     <message>
         <source>%1 to %2 %3, %4 samples</source>
@@ -10154,28 +9976,20 @@ You can read it, change it in the window and save it under another name.</source
         <translation>%1, in die Tabelle eingetippt</translation>
     </message>
     <message>
-        <source>%1 warnings</source>
-        <translation>%1 Warnungen</translation>
-    </message>
-    <message>
         <source>%1 was changed on the disk after it was read. What is shown is what was read then.</source>
         <translation>%1 wurde nach dem Lesen auf dem Datenträger geändert. Gezeigt wird, was damals gelesen wurde.</translation>
     </message>
     <message>
         <source>%1 was not taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde nicht genommen.</translation>
     </message>
     <message>
         <source>%1 was not taken: still %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde nicht genommen: weiterhin %2.</translation>
     </message>
     <message>
         <source>%1 with %2</source>
         <translation>%1 mit %2</translation>
-    </message>
-    <message>
-        <source>%1 with open remarks</source>
-        <translation>%1 mit offenen Anmerkungen</translation>
     </message>
     <message>
         <source>%1 wrote that remark: add one of your own instead.</source>
@@ -10191,7 +10005,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>%1 – manual</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – Handbuch</translation>
     </message>
     <message>
         <source>%1,  %2 to %3</source>
@@ -10206,8 +10020,24 @@ You can read it, change it in the window and save it under another name.</source
         <translation>%1, %2: %3 Stufen</translation>
     </message>
     <message>
+        <source>%1, active, %2</source>
+        <translation>%1, aktiv, %2</translation>
+    </message>
+    <message>
         <source>%1, beyond the axis</source>
         <translation>%1, jenseits der Achse</translation>
+    </message>
+    <message>
+        <source>%1, beyond the control limits.</source>
+        <translation>%1, jenseits der Eingriffsgrenzen.</translation>
+    </message>
+    <message>
+        <source>%1, beyond the range</source>
+        <translation>%1, außerhalb des Bereichs</translation>
+    </message>
+    <message>
+        <source>%1, but it can be read in more than one way</source>
+        <translation>%1, lässt sich aber auf mehr als eine Art lesen</translation>
     </message>
     <message>
         <source>%1, changed</source>
@@ -10215,15 +10045,47 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>%1, check %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Prüfung %2</translation>
     </message>
     <message>
         <source>%1, closed switch</source>
         <translation>%1, geschlossener Schalter</translation>
     </message>
     <message>
+        <source>%1, deviation %2, limit ± %3</source>
+        <translation>%1, Abweichung %2, Grenzwert ± %3</translation>
+    </message>
+    <message>
+        <source>%1, end at %2</source>
+        <translation>%1, Ende an %2</translation>
+    </message>
+    <message>
+        <source>%1, excitation %2 constant current, %3 at this step.</source>
+        <translation>%1, Speisung %2 Konstantstrom, %3 bei dieser Stufe.</translation>
+    </message>
+    <message>
+        <source>%1, excitation %2 constant current.</source>
+        <translation>%1, Speisung %2 Konstantstrom.</translation>
+    </message>
+    <message>
+        <source>%1, excitation %2.</source>
+        <translation>%1, Speisung %2.</translation>
+    </message>
+    <message>
+        <source>%1, four-wire</source>
+        <translation>%1, Vierleiter</translation>
+    </message>
+    <message>
+        <source>%1, from %2 to %3</source>
+        <translation>%1, von %2 nach %3</translation>
+    </message>
+    <message>
+        <source>%1, jumper to %2</source>
+        <translation>%1, Steckbrücke nach %2</translation>
+    </message>
+    <message>
         <source>%1, kept on %2, %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, aufbewahrt am %2, %3.</translation>
     </message>
     <message>
         <source>%1, not as in stock</source>
@@ -10235,11 +10097,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>%1, pin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Stift %2</translation>
     </message>
     <message>
         <source>%1, remark</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Anmerkung</translation>
     </message>
     <message>
         <source>%1, settled to two digits</source>
@@ -10247,7 +10109,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>%1, shunt %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Shunt %2</translation>
+    </message>
+    <message>
+        <source>%1, six-wire</source>
+        <translation>%1, Sechsleiter</translation>
     </message>
     <message>
         <source>%1, step %2</source>
@@ -10263,7 +10129,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>%1, which was open last, is open elsewhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, das zuletzt offen war, ist anderswo offen.</translation>
     </message>
     <message>
         <source>%1, wires</source>
@@ -10327,9 +10193,20 @@ You can read it, change it in the window and save it under another name.</source
         <source>%1: step %2</source>
         <translation>%1: Stufe %2</translation>
     </message>
+    <message numerus="yes">
+        <source>%1; and %n more</source>
+        <translation>
+            <numerusform>%1; und %n weitere</numerusform>
+            <numerusform>%1; und %n weitere</numerusform>
+        </translation>
+    </message>
     <message>
         <source>%1; budget %2</source>
         <translation>%1; Budget %2</translation>
+    </message>
+    <message>
+        <source>%1; error</source>
+        <translation>%1; Fehler</translation>
     </message>
     <message>
         <source>%1; nearest comes: %2.</source>
@@ -10339,25 +10216,253 @@ You can read it, change it in the window and save it under another name.</source
         <source>%1; the first %2 of %3 points</source>
         <translation>%1; die ersten %2 von %3 Punkten</translation>
     </message>
+    <message>
+        <source>%1; warning</source>
+        <translation>%1; Warnung</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln are left alone.</source>
+        <translation>
+            <numerusform>%Ln bleibt unverändert.</numerusform>
+            <numerusform>%Ln bleiben unverändert.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln cannot tell</source>
+        <translation>
+            <numerusform>%Ln nicht entscheidbar</numerusform>
+            <numerusform>%Ln nicht entscheidbar</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln changed beyond the margin</source>
+        <translation>
+            <numerusform>%Ln über die Toleranz hinaus geändert</numerusform>
+            <numerusform>%Ln über die Toleranz hinaus geändert</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln channel(s)</source>
+        <translation>
+            <numerusform>%Ln Kanal</numerusform>
+            <numerusform>%Ln Kanäle</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln channel(s) are added.</source>
+        <translation>
+            <numerusform>%Ln Kanal wird hinzugefügt.</numerusform>
+            <numerusform>%Ln Kanäle werden hinzugefügt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln channel(s) change.</source>
+        <translation>
+            <numerusform>%Ln Kanal ändert sich.</numerusform>
+            <numerusform>%Ln Kanäle ändern sich.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln fail</source>
+        <translation>
+            <numerusform>%Ln nicht bestanden</numerusform>
+            <numerusform>%Ln nicht bestanden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln not checked</source>
+        <translation>
+            <numerusform>%Ln nicht geprüft</numerusform>
+            <numerusform>%Ln nicht geprüft</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln not judged</source>
+        <translation>
+            <numerusform>%Ln nicht beurteilt</numerusform>
+            <numerusform>%Ln nicht beurteilt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln pass</source>
+        <translation>
+            <numerusform>%Ln bestanden</numerusform>
+            <numerusform>%Ln bestanden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln reading(s) of open checks are dropped.</source>
+        <translation>
+            <numerusform>%Ln Messwert einer offenen Prüfung entfällt.</numerusform>
+            <numerusform>%Ln Messwerte offener Prüfungen entfallen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln refuse.</source>
+        <translation>
+            <numerusform>%Ln lehnt ab.</numerusform>
+            <numerusform>%Ln lehnen ab.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln refused.</source>
+        <translation>
+            <numerusform>%Ln abgelehnt.</numerusform>
+            <numerusform>%Ln abgelehnt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln row(s) are refused.</source>
+        <translation>
+            <numerusform>%Ln Zeile wird abgelehnt.</numerusform>
+            <numerusform>%Ln Zeilen werden abgelehnt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln row(s) were refused.</source>
+        <translation>
+            <numerusform>%Ln Zeile wurde abgelehnt.</numerusform>
+            <numerusform>%Ln Zeilen wurden abgelehnt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln stay as they are.</source>
+        <translation>
+            <numerusform>%Ln bleibt, wie er ist.</numerusform>
+            <numerusform>%Ln bleiben, wie sie sind.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln with open remarks</source>
+        <translation>
+            <numerusform>%Ln mit offenen Anmerkungen</numerusform>
+            <numerusform>%Ln mit offenen Anmerkungen</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>%n change(s) that the file has not: %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Änderung, die die Datei nicht hat: %1</numerusform>
+            <numerusform>%n Änderungen, die die Datei nicht hat: %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n channel(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Kanal</numerusform>
+            <numerusform>%n Kanäle</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n error(s)</source>
+        <translation>
+            <numerusform>%n Fehler</numerusform>
+            <numerusform>%n Fehler</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s)</source>
+        <translation>
+            <numerusform>%n Fehler</numerusform>
+            <numerusform>%n Fehler</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s) of this plan are known</source>
+        <translation>
+            <numerusform>Ein Fehler dieses Plans ist bekannt</numerusform>
+            <numerusform>%n Fehler dieses Plans sind bekannt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n faults explain every reading: more readings tell them apart.</source>
+        <translation>
+            <numerusform>%n Fehler erklären alle Messwerte: Weitere Messwerte unterscheiden sie.</numerusform>
+            <numerusform>%n Fehler erklären alle Messwerte: Weitere Messwerte unterscheiden sie.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n leak(s)</source>
+        <translation>
+            <numerusform>ein Nebenschluss</numerusform>
+            <numerusform>%n Nebenschlüsse</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n level(s), which do not fit the plan</source>
+        <translation>
+            <numerusform>%n Plateau, das nicht zum Plan passt</numerusform>
+            <numerusform>%n Plateaus, die nicht zum Plan passen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n note(s)</source>
+        <translation>
+            <numerusform>%n Hinweis</numerusform>
+            <numerusform>%n Hinweise</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n place(s) found</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Stelle gefunden</numerusform>
+            <numerusform>%n Stellen gefunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s)</source>
+        <translation>
+            <numerusform>%n Messwert</numerusform>
+            <numerusform>%n Messwerte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings: mean %1, standard uncertainty of the mean %2 %3</source>
+        <translation>
+            <numerusform>%n Messwerte: Mittelwert %1, Standardunsicherheit des Mittelwerts %2 %3</numerusform>
+            <numerusform>%n Messwerte: Mittelwert %1, Standardunsicherheit des Mittelwerts %2 %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs of the sequence</source>
+        <translation>
+            <numerusform>%n Durchläufe des Ablaufs</numerusform>
+            <numerusform>%n Durchläufe des Ablaufs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n shunt(s)</source>
+        <translation>
+            <numerusform>%n Shunt</numerusform>
+            <numerusform>%n Shunts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n span(s) of no step</source>
+        <translation>
+            <numerusform>%n Abschnitt ohne Stufe</numerusform>
+            <numerusform>%n Abschnitte ohne Stufe</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n span(s) of steps</source>
+        <translation>
+            <numerusform>%n Abschnitt einer Stufe</numerusform>
+            <numerusform>%n Abschnitte von Stufen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s), %1 in all</source>
+        <translation>
+            <numerusform>%n Stufe, insgesamt %1</numerusform>
+            <numerusform>%n Stufen, insgesamt %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n warning(s)</source>
+        <translation>
+            <numerusform>%n Warnung</numerusform>
+            <numerusform>%n Warnungen</numerusform>
         </translation>
     </message>
     <message>
@@ -10458,7 +10563,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Copy the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste &amp;kopieren</translation>
     </message>
     <message>
         <source>&amp;Delete</source>
@@ -10474,11 +10579,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Do it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ausführen</translation>
     </message>
     <message>
         <source>&amp;Done</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fertig</translation>
     </message>
     <message>
         <source>&amp;Drawing</source>
@@ -10518,11 +10623,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Find</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Suchen</translation>
     </message>
     <message>
         <source>&amp;Find…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Suchen…</translation>
     </message>
     <message>
         <source>&amp;Fit</source>
@@ -10530,7 +10635,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Fit the columns to what they hold</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Spalten an ihren Inhalt anpassen</translation>
     </message>
     <message>
         <source>&amp;Go on</source>
@@ -10550,7 +10655,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Help on this place</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe zu dieser Stelle</translation>
     </message>
     <message>
         <source>&amp;How many</source>
@@ -10578,7 +10683,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Keys</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tasten</translation>
     </message>
     <message>
         <source>&amp;Keys of the recording strip</source>
@@ -10594,11 +10699,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Libraries</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bibliotheken</translation>
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hell</translation>
     </message>
     <message>
         <source>&amp;Look at it again</source>
@@ -10606,7 +10711,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Manual</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Handbuch</translation>
     </message>
     <message>
         <source>&amp;Name</source>
@@ -10638,7 +10743,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;No keys</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Keine Tasten</translation>
     </message>
     <message>
         <source>&amp;Not shown</source>
@@ -10674,11 +10779,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Picture</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bild</translation>
     </message>
     <message>
         <source>&amp;Pictures as tables…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bilder als Tabellen…</translation>
     </message>
     <message>
         <source>&amp;Polarity map</source>
@@ -10698,7 +10803,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Print the list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste &amp;drucken…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
@@ -10706,7 +10811,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Program</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Programm</translation>
     </message>
     <message>
         <source>&amp;Questions</source>
@@ -10790,7 +10895,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Save over it</source>
-        <translation type="unfinished"></translation>
+        <translation>Darüber &amp;speichern</translation>
     </message>
     <message>
         <source>&amp;Search</source>
@@ -10806,7 +10911,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Skip the tour</source>
-        <translation type="unfinished"></translation>
+        <translation>Rundgang ü&amp;berspringen</translation>
     </message>
     <message>
         <source>&amp;State, remarks and history</source>
@@ -10830,11 +10935,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Take the lock over</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperre ü&amp;bernehmen</translation>
     </message>
     <message>
         <source>&amp;Take them over</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasten ü&amp;bernehmen</translation>
     </message>
     <message>
         <source>&amp;Teach</source>
@@ -10842,7 +10947,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Tour</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rundgang</translation>
     </message>
     <message>
         <source>&amp;Uncertainty of each point</source>
@@ -10862,7 +10967,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>&amp;Usual keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;bliche Tasten</translation>
     </message>
     <message>
         <source>&amp;View</source>
@@ -10885,132 +10990,20 @@ You can read it, change it in the window and save it under another name.</source
         <translation>&amp;Ja</translation>
     </message>
     <message>
-        <source>(%1 is the decimal mark)</source>
-        <translation type="unfinished"></translation>
+        <source>(the comma is the decimal mark)</source>
+        <translation>(das Komma ist das Dezimalzeichen)</translation>
+    </message>
+    <message>
+        <source>(the point is the decimal mark)</source>
+        <translation>(der Punkt ist das Dezimalzeichen)</translation>
     </message>
     <message>
         <source>+ positive</source>
         <translation>+ positiv</translation>
     </message>
     <message>
-        <source>+ positive  </source>
-        <translation>+ positiv  </translation>
-    </message>
-    <message>
-        <source>, active, </source>
-        <translation>, aktiv, </translation>
-    </message>
-    <message>
-        <source>, beyond the control limits.</source>
-        <translation>, jenseits der Eingriffsgrenzen.</translation>
-    </message>
-    <message>
-        <source>, beyond the range</source>
-        <translation>, außerhalb des Bereichs</translation>
-    </message>
-    <message>
-        <source>, but it can be read in more than one way</source>
-        <translation>, lässt sich aber auf mehr als eine Art lesen</translation>
-    </message>
-    <message>
-        <source>, deviation %1, limit ± %2</source>
-        <translation>, Abweichung %1, Grenzwert ± %2</translation>
-    </message>
-    <message>
-        <source>, end at </source>
-        <translation>, Ende an </translation>
-    </message>
-    <message>
-        <source>, excitation </source>
-        <translation>, Speisung </translation>
-    </message>
-    <message>
-        <source>, four-wire</source>
-        <translation>, Vierleiter</translation>
-    </message>
-    <message>
-        <source>, from </source>
-        <translation>, von </translation>
-    </message>
-    <message>
-        <source>, jumper to %1</source>
-        <translation>, Steckbrücke nach %1</translation>
-    </message>
-    <message>
-        <source>, six-wire</source>
-        <translation>, Sechsleiter</translation>
-    </message>
-    <message>
         <source>0.25 mm² or AWG 26</source>
         <translation>0,25 mm² oder AWG 26</translation>
-    </message>
-    <message>
-        <source>1 channel</source>
-        <translation>1 Kanal</translation>
-    </message>
-    <message>
-        <source>1 channel changes.</source>
-        <translation>1 Kanal ändert sich.</translation>
-    </message>
-    <message>
-        <source>1 channel is added.</source>
-        <translation>1 Kanal kommt hinzu.</translation>
-    </message>
-    <message>
-        <source>1 error</source>
-        <translation>1 Fehler</translation>
-    </message>
-    <message>
-        <source>1 fault</source>
-        <translation>1 Fehler</translation>
-    </message>
-    <message>
-        <source>1 is left alone.</source>
-        <translation>1 bleibt unverändert.</translation>
-    </message>
-    <message>
-        <source>1 note</source>
-        <translation>1 Hinweis</translation>
-    </message>
-    <message>
-        <source>1 reading</source>
-        <translation>1 Messwert</translation>
-    </message>
-    <message>
-        <source>1 reading of an open check is dropped.</source>
-        <translation>1 Messwert einer offenen Prüfung entfällt.</translation>
-    </message>
-    <message>
-        <source>1 refuses.</source>
-        <translation>1 lehnt ab.</translation>
-    </message>
-    <message>
-        <source>1 row is refused.</source>
-        <translation>1 Zeile wird abgelehnt.</translation>
-    </message>
-    <message>
-        <source>1 span of a step</source>
-        <translation>1 Abschnitt einer Stufe</translation>
-    </message>
-    <message>
-        <source>1 span of no step</source>
-        <translation>1 Abschnitt ohne Stufe</translation>
-    </message>
-    <message>
-        <source>1 stays as it is.</source>
-        <translation>1 bleibt, wie er ist.</translation>
-    </message>
-    <message>
-        <source>1 step</source>
-        <translation>1 Stufe</translation>
-    </message>
-    <message>
-        <source>1 step, %1 in all</source>
-        <translation>1 Stufe, insgesamt %1</translation>
-    </message>
-    <message>
-        <source>1 warning</source>
-        <translation>1 Warnung</translation>
     </message>
     <message>
         <source>2026-05-31</source>
@@ -11061,22 +11054,6 @@ You can read it, change it in the window and save it under another name.</source
         <translation>95 % Vorhersage</translation>
     </message>
     <message>
-        <source>; </source>
-        <translation>; </translation>
-    </message>
-    <message>
-        <source>; and %1 more</source>
-        <translation>; und %1 weitere</translation>
-    </message>
-    <message>
-        <source>; error</source>
-        <translation>; Fehler</translation>
-    </message>
-    <message>
-        <source>; warning</source>
-        <translation>; Warnung</translation>
-    </message>
-    <message>
         <source>A</source>
         <translation>A</translation>
     </message>
@@ -11085,16 +11062,12 @@ You can read it, change it in the window and save it under another name.</source
         <translation>Ein Kanal hat höchstens %1 Stifte.</translation>
     </message>
     <message>
-        <source>A channel needs a name.</source>
-        <translation>Ein Kanal braucht einen Namen.</translation>
-    </message>
-    <message>
         <source>A check needs a name: nothing was changed.</source>
         <translation>Eine Prüfung braucht einen Namen: Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>A copy of unsaved changes is kept beside, and offered after a crash. The document itself changes only when it is saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie ungespeicherter Änderungen wird daneben aufbewahrt und nach einem Absturz angeboten. Das Dokument selbst ändert sich nur beim Speichern.</translation>
     </message>
     <message>
         <source>A day is written as year-month-day</source>
@@ -11105,16 +11078,12 @@ You can read it, change it in the window and save it under another name.</source
         <translation>Eine Abweichung bis zu ihrer eigenen U besteht, eine größere nicht. Der Grenzwert spielt keine Rolle.</translation>
     </message>
     <message>
-        <source>A fault of this plan is known</source>
-        <translation>Ein Fehler dieses Plans ist bekannt</translation>
-    </message>
-    <message>
         <source>A jumper joins two pins: add pins first.</source>
         <translation>Eine Steckbrücke verbindet zwei Stifte: zuerst Stifte anlegen.</translation>
     </message>
     <message>
         <source>A notice when a report, a search, an import or trials have taken more than some seconds and another window is in front.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Hinweis, wenn Bericht, Suche, Import oder Versuche mehr als einige Sekunden gedauert haben und ein anderes Fenster vorn ist.</translation>
     </message>
     <message>
         <source>A pattern of the names is needed</source>
@@ -11146,15 +11115,15 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>A row for each step: what it closes, what the instrument should show and how sure that is. Beside it stand the shunts, the uncertainties, the budget and the review of the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeile je Stufe: was sie schließt, was das Gerät zeigen soll und wie sicher das ist. Daneben stehen Shunts, Unsicherheiten, Budget und Durchsicht des Plans.</translation>
     </message>
     <message>
         <source>A sentence and the first step, where there is nothing to show yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Satz und der erste Schritt, wo noch nichts zu zeigen ist.</translation>
     </message>
     <message>
         <source>A shunt check verifies the electrical chain, never gauge factor, bond or alignment. Decisions stay with the responsible licensed or authorised person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Shuntprüfung prüft die elektrische Kette, nie k-Faktor, Klebung oder Ausrichtung. Entscheidungen bleiben bei der verantwortlichen zugelassenen oder befugten Person.</translation>
     </message>
     <message>
         <source>A shunt has at most %1 jumpers.</source>
@@ -11218,19 +11187,25 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Acts only there; its keys are fixed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirkt nur dort; die Tasten sind fest.</translation>
     </message>
     <message>
         <source>Add</source>
         <translation>Hinzufügen</translation>
     </message>
-    <message>
-        <source>Add %1 channels</source>
-        <translation>%1 Kanäle anlegen</translation>
+    <message numerus="yes">
+        <source>Add %Ln channel(s)</source>
+        <translation>
+            <numerusform>%Ln Kanal hinzufügen</numerusform>
+            <numerusform>%Ln Kanäle hinzufügen</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>Add %1 copies</source>
-        <translation>%1 Kopien anlegen</translation>
+    <message numerus="yes">
+        <source>Add %Ln copies</source>
+        <translation>
+            <numerusform>%Ln Kopie hinzufügen</numerusform>
+            <numerusform>%Ln Kopien hinzufügen</numerusform>
+        </translation>
     </message>
     <message>
         <source>Add &amp;remark to the step…</source>
@@ -11239,10 +11214,6 @@ You can read it, change it in the window and save it under another name.</source
     <message>
         <source>Add &amp;step</source>
         <translation>&amp;Stufe anlegen</translation>
-    </message>
-    <message>
-        <source>Add 1 channel</source>
-        <translation>1 Kanal anlegen</translation>
     </message>
     <message>
         <source>Add a channel first. Its readings can then be taken from a recording.</source>
@@ -11290,7 +11261,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Add channels from the list %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle aus der Liste %1 hinzufügen</translation>
     </message>
     <message>
         <source>Add check</source>
@@ -11334,7 +11305,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Add rows first, or choose a cell further up</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst Zeilen hinzufügen oder eine Zelle weiter oben wählen</translation>
     </message>
     <message>
         <source>Add s&amp;hunt</source>
@@ -11365,24 +11336,26 @@ You can read it, change it in the window and save it under another name.</source
         <translation>Zur gewählten Stufe hinzufügen…</translation>
     </message>
     <message>
-        <source>Added %1 channels, %2 to %3.</source>
-        <translation>%1 Kanäle angelegt, %2 bis %3.</translation>
-    </message>
-    <message>
-        <source>Added %1 channels.</source>
-        <translation>%1 Kanäle angelegt.</translation>
-    </message>
-    <message>
-        <source>Added %1 channels; %2 rows were refused.</source>
-        <translation>%1 Kanäle angelegt; %2 Zeilen wurden abgelehnt.</translation>
-    </message>
-    <message>
         <source>Added %1, in no step yet.</source>
         <translation>%1 angelegt, noch in keiner Stufe.</translation>
     </message>
     <message>
         <source>Added %1.</source>
         <translation>%1 angelegt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Added %Ln channel(s), %1 to %2.</source>
+        <translation>
+            <numerusform>%Ln Kanal hinzugefügt, %1 bis %2.</numerusform>
+            <numerusform>%Ln Kanäle hinzugefügt, %1 bis %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Added %Ln channel(s).</source>
+        <translation>
+            <numerusform>%Ln Kanal hinzugefügt.</numerusform>
+            <numerusform>%Ln Kanäle hinzugefügt.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Adds a fault or a change that is tried out</source>
@@ -11404,9 +11377,12 @@ You can read it, change it in the window and save it under another name.</source
         <source>Align to template</source>
         <translation>An Vorlage angleichen</translation>
     </message>
-    <message>
-        <source>All %1 rows are shown.</source>
-        <translation type="unfinished"></translation>
+    <message numerus="yes">
+        <source>All %Ln row(s) are shown.</source>
+        <translation>
+            <numerusform>Die eine Zeile wird gezeigt.</numerusform>
+            <numerusform>Alle %Ln Zeilen werden gezeigt.</numerusform>
+        </translation>
     </message>
     <message>
         <source>All Files (*)</source>
@@ -11434,7 +11410,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>All commands have their usual keys again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Befehle haben wieder ihre üblichen Tasten.</translation>
     </message>
     <message>
         <source>All figures in words</source>
@@ -11450,7 +11426,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>All keys as &amp;usual</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Tasten wie ü&amp;blich</translation>
     </message>
     <message>
         <source>All pairs of points as a matrix</source>
@@ -11482,7 +11458,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>All text of the window, against the size that the desktop has chosen. Drawings fill their room and have a zoom of their own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller Text des Fensters, gegen die Größe, die der Schreibtisch gewählt hat. Zeichnungen füllen ihren Platz und haben ein eigenes Zoom.</translation>
     </message>
     <message>
         <source>Alt+0</source>
@@ -11532,9 +11508,12 @@ You can read it, change it in the window and save it under another name.</source
         <source>An arm cannot be removed: a bridge has four. Choose another bridge in the set-up.</source>
         <translation>Ein Zweig lässt sich nicht entfernen: Eine Brücke hat vier. In der Einrichtung eine andere Brücke wählen.</translation>
     </message>
-    <message>
-        <source>And %1 more doubts.</source>
-        <translation>Und %1 weitere Zweifel.</translation>
+    <message numerus="yes">
+        <source>And %n more doubt(s).</source>
+        <translation>
+            <numerusform>Und %n weiterer Zweifel.</numerusform>
+            <numerusform>Und %n weitere Zweifel.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Another check of this channel has that name: nothing was changed.</source>
@@ -11546,15 +11525,15 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Another program changed %1 since it was opened here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Programm hat %1 geändert, seit es hier geöffnet wurde.</translation>
     </message>
     <message>
         <source>Another program changed %1 since it was opened or saved here. Saving replaces what was written there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Programm hat %1 geändert, seit es hier geöffnet oder gespeichert wurde. Speichern ersetzt, was dort geschrieben wurde.</translation>
     </message>
     <message>
         <source>Another program changed %1, and this window has unsaved changes too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Programm hat %1 geändert, und auch dieses Fenster hat ungespeicherte Änderungen.</translation>
     </message>
     <message>
         <source>Answers to repeated questions do not count for the score.</source>
@@ -11585,8 +11564,12 @@ You can read it, change it in the window and save it under another name.</source
         <translation>Zweig %1, %2</translation>
     </message>
     <message>
-        <source>Arm %1: </source>
-        <translation>Zweig %1: </translation>
+        <source>Arm %1: %2, at the article</source>
+        <translation>Zweig %1: %2, am Prüfling</translation>
+    </message>
+    <message>
+        <source>Arm %1: %2, completion resistor in the instrument</source>
+        <translation>Zweig %1: %2, Ergänzungswiderstand im Gerät</translation>
     </message>
     <message>
         <source>Arms as installed, without load</source>
@@ -11634,19 +11617,23 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>As little as can be</source>
-        <translation type="unfinished"></translation>
+        <translation>So wenig wie möglich</translation>
     </message>
     <message>
         <source>As on the sheet: what is worth measuring in this state; only terminals: each two of them; all points: also ends of arms and of resistors</source>
         <translation>Wie auf dem Blatt: was in diesem Zustand messenswert ist; nur Anschlüsse: je zwei davon; alle Punkte: auch Enden von Zweigen und Widerständen</translation>
     </message>
     <message>
+        <source>As text the report is written as HTML, CSV or JSON</source>
+        <translation>Als Text wird der Bericht als HTML, CSV oder JSON geschrieben</translation>
+    </message>
+    <message>
         <source>As the &amp;desktop</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie der &amp;Schreibtisch</translation>
     </message>
     <message>
         <source>As the desktop</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie der Schreibtisch</translation>
     </message>
     <message>
         <source>As the filter and sample rate ask</source>
@@ -11673,16 +11660,16 @@ You can read it, change it in the window and save it under another name.</source
         <translation>Bei</translation>
     </message>
     <message>
-        <source>At </source>
-        <translation>Bei </translation>
-    </message>
-    <message>
         <source>At %1</source>
         <translation>Bei %1</translation>
     </message>
     <message>
         <source>At %1 the gauge factor is %2.</source>
         <translation>Bei %1 ist der k-Faktor %2.</translation>
+    </message>
+    <message>
+        <source>At %1.</source>
+        <translation>Bei %1.</translation>
     </message>
     <message>
         <source>At the article</source>
@@ -11729,12 +11716,12 @@ You can read it, change it in the window and save it under another name.</source
         <translation>Abgleichnetzwerk, in Reihe</translation>
     </message>
     <message>
-        <source>Balance: %1 between arms 3 and 4, wiper to S+, %2 % of it in arm 3. </source>
-        <translation>Abgleich: %1 zwischen den Zweigen 3 und 4, Schleifer an S+, %2 % davon in Zweig 3. </translation>
+        <source>Balance: %1 between arms 3 and 4, wiper to S+, %2 % of it in arm 3.</source>
+        <translation>Abgleich: %1 zwischen den Zweigen 3 und 4, Schleifer an S+, %2 % davon in Zweig 3.</translation>
     </message>
     <message>
-        <source>Balance: %1 over the excitation, wiper at %2 % from P- through %3 to S+. </source>
-        <translation>Abgleich: %1 über der Speisung, Schleifer bei %2 % ab P- über %3 an S+. </translation>
+        <source>Balance: %1 over the excitation, wiper at %2 % from P- through %3 to S+.</source>
+        <translation>Abgleich: %1 über der Speisung, Schleifer bei %2 % ab P- über %3 an S+.</translation>
     </message>
     <message>
         <source>Be led through the check step by step, in large type</source>
@@ -11766,11 +11753,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Begin with two numbers of one unit, or with two names that end in numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit zwei Zahlen einer Einheit beginnen oder mit zwei Namen, die auf Zahlen enden</translation>
     </message>
     <message>
         <source>Begins, s</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginn, s</translation>
     </message>
     <message>
         <source>Behind
@@ -11786,11 +11773,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Being compared …</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird verglichen …</translation>
     </message>
     <message>
-        <source>Being worked out again. Before the edit: </source>
-        <translation>Wird neu gerechnet. Vor der Änderung: </translation>
+        <source>Being worked out again. Before the edit: %1</source>
+        <translation>Wird neu gerechnet. Vor der Änderung: %1</translation>
     </message>
     <message>
         <source>Bessel low-pass</source>
@@ -11810,7 +11797,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Border between %1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenze zwischen %1 und %2</translation>
     </message>
     <message>
         <source>Both checks</source>
@@ -11842,7 +11829,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Bridge, leads, instrument, limits and decision rule of the chosen channel. Everything is worked out anew as soon as a field is left. Fields take 174.65k, 59k9 or 1.5 mV/V.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brücke, Leitungen, Gerät, Grenzwerte und Entscheidungsregel des gewählten Kanals. Alles wird neu berechnet, sobald ein Feld verlassen wird. Felder nehmen 174.65k, 59k9 oder 1,5 mV/V.</translation>
     </message>
     <message>
         <source>Bridge, nominal</source>
@@ -11850,7 +11837,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Bridge, polarity map, sequence, outcome</source>
-        <translation type="unfinished"></translation>
+        <translation>Brücke, Polaritätskarte, Ablauf, Ergebnis</translation>
     </message>
     <message>
         <source>Budget</source>
@@ -11890,7 +11877,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>C&amp;lear</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Leeren</translation>
     </message>
     <message>
         <source>C&amp;lear cells</source>
@@ -11906,7 +11893,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>C&amp;ut</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ausschneiden</translation>
     </message>
     <message>
         <source>Ca&amp;ncel</source>
@@ -11933,8 +11920,8 @@ You can read it, change it in the window and save it under another name.</source
         <translation>Abgebrochen: Nichts wurde geschrieben.</translation>
     </message>
     <message>
-        <source>Cannot be predicted. </source>
-        <translation>Nicht vorherzusagen. </translation>
+        <source>Cannot be predicted. %1</source>
+        <translation>Nicht vorherzusagen. %1</translation>
     </message>
     <message>
         <source>Cannot tell</source>
@@ -12246,19 +12233,18 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Change, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung, %1</translation>
     </message>
     <message>
         <source>Changed</source>
         <translation>Geändert</translation>
     </message>
-    <message>
-        <source>Changed %1 channels.</source>
-        <translation>%1 Kanäle geändert.</translation>
-    </message>
-    <message>
-        <source>Changed %1 channels; %2 refused.</source>
-        <translation>%1 Kanäle geändert; %2 abgelehnt.</translation>
+    <message numerus="yes">
+        <source>Changed %Ln channel(s).</source>
+        <translation>
+            <numerusform>%Ln Kanal geändert.</numerusform>
+            <numerusform>%Ln Kanäle geändert.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Changed below.</source>
@@ -12278,7 +12264,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Changed on the disk</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Platte geändert</translation>
     </message>
     <message>
         <source>Changes</source>
@@ -12338,7 +12324,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Charts of the outcome</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramme des Ergebnisses</translation>
     </message>
     <message>
         <source>Chec&amp;k</source>
@@ -12358,7 +12344,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfungen</translation>
     </message>
     <message>
         <source>Checks are called</source>
@@ -12378,7 +12364,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Choose a cell further left</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zelle weiter links wählen</translation>
     </message>
     <message>
         <source>Choose a recording first.</source>
@@ -12394,15 +12380,15 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Choose all cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Zellen wählen</translation>
     </message>
     <message>
         <source>Choose all text</source>
-        <translation type="unfinished"></translation>
+        <translation>Allen Text wählen</translation>
     </message>
     <message>
         <source>Choose an answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Antwort wählen</translation>
     </message>
     <message>
         <source>Choose an answer first: keys 1 to %1.</source>
@@ -12426,7 +12412,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Choose one part more, or one less</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Teil mehr oder weniger wählen</translation>
     </message>
     <message>
         <source>Choose part of shunt</source>
@@ -12446,7 +12432,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Choose the cell for the upper left corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zelle für die linke obere Ecke wählen</translation>
     </message>
     <message>
         <source>Choose the column of this channel in the table above.</source>
@@ -12482,7 +12468,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Choose the step that closes the shunt</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stufe wählen, die den Shunt schließt</translation>
     </message>
     <message>
         <source>Choose the step that the chosen span is the reading of</source>
@@ -12501,8 +12487,8 @@ You can read it, change it in the window and save it under another name.</source
         <translation>Gewählte Stufe</translation>
     </message>
     <message>
-        <source>Chosen: </source>
-        <translation>Gewählt: </translation>
+        <source>Chosen: %1.</source>
+        <translation>Gewählt: %1.</translation>
     </message>
     <message>
         <source>Clear</source>
@@ -12522,7 +12508,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Clear the chosen cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählte Zellen leeren</translation>
     </message>
     <message>
         <source>Clear the list</source>
@@ -12554,7 +12540,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Close (Escape)</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen (Escape)</translation>
     </message>
     <message>
         <source>Close a check</source>
@@ -12570,7 +12556,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Close the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster schließen</translation>
     </message>
     <message>
         <source>Close this group</source>
@@ -12590,11 +12576,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Co&amp;mmands and keys…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Befehle und Tasten…</translation>
     </message>
     <message>
         <source>Colours</source>
-        <translation type="unfinished"></translation>
+        <translation>Farben</translation>
     </message>
     <message>
         <source>Column of the recording</source>
@@ -12614,27 +12600,27 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Command</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehl</translation>
     </message>
     <message>
         <source>Commands</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehle</translation>
     </message>
     <message>
         <source>Commands and help</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehle und Hilfe</translation>
     </message>
     <message>
         <source>Commands and keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehle und Tasten</translation>
     </message>
     <message>
         <source>Commands and their keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehle und ihre Tasten</translation>
     </message>
     <message>
         <source>Commands and their keys…</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehle und ihre Tasten…</translation>
     </message>
     <message>
         <source>Compare with</source>
@@ -12670,11 +12656,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Contents and page</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt und Seite</translation>
     </message>
     <message>
         <source>Contents of the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt des Handbuchs</translation>
     </message>
     <message>
         <source>Contribution
@@ -12686,17 +12672,19 @@ You can read it, change it in the window and save it under another name.</source
         <source>Control and safety channels fed by this bridge are out of service</source>
         <translation>Von dieser Brücke gespeiste Regel- und Sicherheitskanäle sind außer Betrieb</translation>
     </message>
-    <message>
-        <source>Copied %1 rows of data.</source>
-        <translation>%1 Datenzeilen kopiert.</translation>
+    <message numerus="yes">
+        <source>Copied %Ln row(s) of data.</source>
+        <translation>
+            <numerusform>%Ln Datenzeile kopiert.</numerusform>
+            <numerusform>%Ln Datenzeilen kopiert.</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>Copied %1 rows.</source>
-        <translation>%1 Zeilen kopiert.</translation>
-    </message>
-    <message>
-        <source>Copied 1 row.</source>
-        <translation>1 Zeile kopiert.</translation>
+    <message numerus="yes">
+        <source>Copied %Ln row(s).</source>
+        <translation>
+            <numerusform>%Ln Zeile kopiert.</numerusform>
+            <numerusform>%Ln Zeilen kopiert.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Copied the bridge as a picture.</source>
@@ -12708,7 +12696,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Copied: versions, system, screen and language</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert: Versionen, System, Bildschirm und Sprache</translation>
     </message>
     <message>
         <source>Copies of %1 are put behind it: bridge, plan, limits and group, without checks. Names, recording columns and pins are counted up.</source>
@@ -12732,7 +12720,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Copy &amp;table</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tabelle kopieren</translation>
     </message>
     <message>
         <source>Copy as &amp;data</source>
@@ -12748,11 +12736,11 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Copy cells first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst Zellen kopieren</translation>
     </message>
     <message>
         <source>Copy cells with &amp;headings</source>
-        <translation type="unfinished"></translation>
+        <translation>Zellen mit &amp;Überschriften kopieren</translation>
     </message>
     <message>
         <source>Copy channel</source>
@@ -12760,7 +12748,7 @@ You can read it, change it in the window and save it under another name.</source
     </message>
     <message>
         <source>Copy for a &amp;fault report</source>
-        <translation type="unfinished"></translation>
+        <translation>Für eine &amp;Fehlermeldung kopieren</translation>
     </message>
     <message>
         <source>Copy in full</source>
@@ -12779,20 +12767,16 @@ You can read it, change it in the window and save it under another name.</source
         <translation>Ergebnis als &amp;Daten kopieren</translation>
     </message>
     <message>
-        <source>Copy rows</source>
-        <translation>Zeilen kopieren</translation>
-    </message>
-    <message>
         <source>Copy the &amp;whole table with headings</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ganze Tabelle mit Überschriften kopieren</translation>
     </message>
     <message>
         <source>Copy the chosen cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählte Zellen kopieren</translation>
     </message>
     <message>
         <source>Copy with &amp;headings</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit &amp;Überschriften kopieren</translation>
     </message>
     <message>
         <source>Correct the wiring first: the jumpers would short the excitation.</source>
@@ -12842,19 +12826,19 @@ in Gruppe</translation>
     </message>
     <message>
         <source>Ctrl++</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl++</translation>
     </message>
     <message>
         <source>Ctrl+,</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+,</translation>
     </message>
     <message>
         <source>Ctrl+-</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+-</translation>
     </message>
     <message>
         <source>Ctrl+0</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+0</translation>
     </message>
     <message>
         <source>Ctrl+1</source>
@@ -12894,19 +12878,19 @@ in Gruppe</translation>
     </message>
     <message>
         <source>Ctrl+=</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+=</translation>
     </message>
     <message>
         <source>Ctrl+Alt+Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+Down</translation>
     </message>
     <message>
         <source>Ctrl+Alt+Return</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+Return</translation>
     </message>
     <message>
         <source>Ctrl+Alt+Right</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+Right</translation>
     </message>
     <message>
         <source>Ctrl+D</source>
@@ -12918,11 +12902,11 @@ in Gruppe</translation>
     </message>
     <message>
         <source>Ctrl+F</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+F</translation>
     </message>
     <message>
         <source>Ctrl+F1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+F1</translation>
     </message>
     <message>
         <source>Ctrl+K</source>
@@ -12958,11 +12942,11 @@ in Gruppe</translation>
     </message>
     <message>
         <source>Ctrl+Shift+F</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+F</translation>
     </message>
     <message>
         <source>Ctrl+Shift+G</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+G</translation>
     </message>
     <message>
         <source>Ctrl+Shift+H</source>
@@ -12970,7 +12954,7 @@ in Gruppe</translation>
     </message>
     <message>
         <source>Ctrl+Shift+K</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+K</translation>
     </message>
     <message>
         <source>Ctrl+Shift+M</source>
@@ -13030,7 +13014,7 @@ in Gruppe</translation>
     </message>
     <message>
         <source>Cu&amp;t cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Zellen &amp;ausschneiden</translation>
     </message>
     <message>
         <source>Current</source>
@@ -13038,7 +13022,7 @@ in Gruppe</translation>
     </message>
     <message>
         <source>Cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausschneiden</translation>
     </message>
     <message>
         <source>Cutoff (-3 dB)</source>
@@ -13054,15 +13038,15 @@ in Gruppe</translation>
     </message>
     <message>
         <source>Da&amp;rk</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dunkel</translation>
     </message>
     <message>
         <source>Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>Dunkel</translation>
     </message>
     <message>
         <source>Dark letters on a light ground, or light ones on a dark ground. As the desktop follows it when it changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dunkle Buchstaben auf hellem Grund oder helle auf dunklem. „Wie der Schreibtisch“ folgt ihm, wenn er sich ändert.</translation>
     </message>
     <message>
         <source>Dashed: the check %1.</source>
@@ -13222,11 +13206,11 @@ grade</translation>
     </message>
     <message>
         <source>Discard kept work</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbewahrte Arbeit verwerfen</translation>
     </message>
     <message>
         <source>Discard…</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwerfen…</translation>
     </message>
     <message>
         <source>Distribution</source>
@@ -13234,11 +13218,11 @@ grade</translation>
     </message>
     <message>
         <source>Distributions</source>
-        <translation type="unfinished"></translation>
+        <translation>Verteilungen</translation>
     </message>
     <message>
         <source>Documents</source>
-        <translation type="unfinished"></translation>
+        <translation>Dokumente</translation>
     </message>
     <message>
         <source>Don&apos;t Save</source>
@@ -13266,7 +13250,7 @@ grade</translation>
     </message>
     <message>
         <source>Drawing of the bridge</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung der Brücke</translation>
     </message>
     <message>
         <source>Drawing of the wiring</source>
@@ -13348,17 +13332,16 @@ grade</translation>
         <source>Earlier check</source>
         <translation>Frühere Prüfung</translation>
     </message>
-    <message>
-        <source>Edit %1 channels</source>
-        <translation>%1 Kanäle ändern</translation>
+    <message numerus="yes">
+        <source>Edit %Ln channel(s)</source>
+        <translation>
+            <numerusform>%Ln Kanal bearbeiten</numerusform>
+            <numerusform>%Ln Kanäle bearbeiten</numerusform>
+        </translation>
     </message>
     <message>
         <source>Edit &amp;many channels…</source>
         <translation>&amp;Mehrere Kanäle ändern…</translation>
-    </message>
-    <message>
-        <source>Edit 1 channel</source>
-        <translation>1 Kanal ändern</translation>
     </message>
     <message>
         <source>Edit chosen channels…</source>
@@ -13374,7 +13357,7 @@ grade</translation>
     </message>
     <message>
         <source>Edit the cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Zelle bearbeiten</translation>
     </message>
     <message>
         <source>Edit, show, export</source>
@@ -13390,7 +13373,7 @@ grade</translation>
     </message>
     <message>
         <source>Else the program starts with an empty document, unless it is started with one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonst beginnt das Programm mit einem leeren Dokument, wenn es nicht mit einem gestartet wird.</translation>
     </message>
     <message>
         <source>Else to all values of the recording</source>
@@ -13406,7 +13389,7 @@ grade</translation>
     </message>
     <message>
         <source>Empty places</source>
-        <translation type="unfinished"></translation>
+        <translation>Leere Stellen</translation>
     </message>
     <message>
         <source>Empty the readings of all states</source>
@@ -13426,15 +13409,15 @@ grade</translation>
     </message>
     <message>
         <source>End the presentation</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorführung beenden</translation>
     </message>
     <message>
         <source>Ends of the scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Enden der Skala</translation>
     </message>
     <message>
         <source>Ends, s</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende, s</translation>
     </message>
     <message>
         <source>Enter</source>
@@ -13442,19 +13425,19 @@ grade</translation>
     </message>
     <message>
         <source>Enter at least %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens %1 eingeben</translation>
     </message>
     <message>
         <source>Enter at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens %1 eingeben</translation>
     </message>
     <message>
         <source>Enter less than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger als %1 eingeben</translation>
     </message>
     <message>
         <source>Enter more than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als %1 eingeben</translation>
     </message>
     <message>
         <source>Enter ohmmeter reading</source>
@@ -13486,7 +13469,7 @@ grade</translation>
     </message>
     <message>
         <source>Every command with its keys, to be searched, changed and printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Befehl mit seinen Tasten, zum Suchen, Ändern und Drucken.</translation>
     </message>
     <message>
         <source>Every shunt whose part is in the stock takes value, due date and uncertainty anew</source>
@@ -13494,15 +13477,15 @@ grade</translation>
     </message>
     <message>
         <source>Everything is as usual again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles ist wieder wie üblich.</translation>
     </message>
     <message>
         <source>Everything on this page and the keys of all commands become as they usually are. Documents, stock and templates stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles auf dieser Seite und die Tasten aller Befehle werden, wie sie üblich sind. Dokumente, Bestand und Vorlagen bleiben, wie sie sind.</translation>
     </message>
     <message>
         <source>Everywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Überall</translation>
     </message>
     <message>
         <source>Exact</source>
@@ -13598,15 +13581,15 @@ grade</translation>
     </message>
     <message>
         <source>F&amp;ilter rows…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen &amp;filtern…</translation>
     </message>
     <message>
         <source>F1</source>
-        <translation type="unfinished"></translation>
+        <translation>F1</translation>
     </message>
     <message>
         <source>F3</source>
-        <translation type="unfinished"></translation>
+        <translation>F3</translation>
     </message>
     <message>
         <source>F5</source>
@@ -13638,7 +13621,7 @@ grade</translation>
     </message>
     <message>
         <source>Fields</source>
-        <translation type="unfinished"></translation>
+        <translation>Felder</translation>
     </message>
     <message>
         <source>Figures</source>
@@ -13678,27 +13661,27 @@ grade</translation>
     </message>
     <message>
         <source>Fill &amp;down</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach &amp;unten füllen</translation>
     </message>
     <message>
         <source>Fill &amp;right</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach &amp;rechts füllen</translation>
     </message>
     <message>
         <source>Fill &amp;series</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Reihe füllen</translation>
     </message>
     <message>
         <source>Fill cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Zellen füllen</translation>
     </message>
     <message>
         <source>Fill ri&amp;ght</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach &amp;rechts füllen</translation>
     </message>
     <message>
         <source>Fill series</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe füllen</translation>
     </message>
     <message>
         <source>Filter before the readings</source>
@@ -13706,23 +13689,23 @@ grade</translation>
     </message>
     <message>
         <source>Filter rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen filtern</translation>
     </message>
     <message>
         <source>Find</source>
-        <translation type="unfinished"></translation>
+        <translation>Suchen</translation>
     </message>
     <message>
         <source>Find &amp;next</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weitersuchen</translation>
     </message>
     <message>
         <source>Find a command</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Befehl suchen</translation>
     </message>
     <message>
         <source>Find pre&amp;vious</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückwärts suchen</translation>
     </message>
     <message>
         <source>Find recording</source>
@@ -13866,7 +13849,7 @@ grade</translation>
     </message>
     <message>
         <source>Free software: you may use, change and pass it on under the GNU General Public License, version 3 or any later one. It comes without any warranty, to the extent permitted by law.</source>
-        <translation type="unfinished"></translation>
+        <translation>Freie Software: nutzen, ändern und weitergeben unter der GNU General Public License, Version 3 oder jeder späteren. Sie kommt ohne jede Gewährleistung, soweit das Gesetz es zulässt.</translation>
     </message>
     <message>
         <source>From</source>
@@ -13890,11 +13873,11 @@ grade</translation>
     </message>
     <message>
         <source>From page to page of tabs</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Seite zu Seite der Reiter</translation>
     </message>
     <message>
         <source>From part to part, or move the chosen end</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Teil zu Teil, oder das gewählte Ende versetzen</translation>
     </message>
     <message>
         <source>From pattern…</source>
@@ -13906,7 +13889,7 @@ grade</translation>
     </message>
     <message>
         <source>From pin to pin</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Stift zu Stift</translation>
     </message>
     <message>
         <source>From recording…</source>
@@ -13914,11 +13897,11 @@ grade</translation>
     </message>
     <message>
         <source>From step to step</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Stufe zu Stufe</translation>
     </message>
     <message>
         <source>From what is open in this window to %1 on the disk:</source>
-        <translation type="unfinished"></translation>
+        <translation>Von dem, was in diesem Fenster offen ist, zu %1 auf der Platte:</translation>
     </message>
     <message>
         <source>Further</source>
@@ -13934,7 +13917,7 @@ grade</translation>
     </message>
     <message>
         <source>GNU General Public License, version 3</source>
-        <translation type="unfinished"></translation>
+        <translation>GNU General Public License, Version 3</translation>
     </message>
     <message>
         <source>Gain</source>
@@ -14014,7 +13997,7 @@ grade</translation>
     </message>
     <message>
         <source>Goes on with what is in this window; nothing is written until you save</source>
-        <translation type="unfinished"></translation>
+        <translation>Geht weiter mit dem, was in diesem Fenster ist; bis zum Speichern wird nichts geschrieben</translation>
     </message>
     <message>
         <source>Greatest bridge output that the instrument takes</source>
@@ -14120,7 +14103,7 @@ grade</translation>
     </message>
     <message>
         <source>How arms, leads and shunts are drawn in the bridge, on the screen and in reports.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie Zweige, Leitungen und Shunts in der Brücke gezeichnet werden, auf dem Bildschirm und in Berichten.</translation>
     </message>
     <message>
         <source>How far the evidence falls behind that of the best cause by the Bayesian information criterion (BIC): chi-square of what is left, and a charge for each fitted size. 0 is the best; below 2 hardly a difference, from 6 on a strong one</source>
@@ -14132,7 +14115,7 @@ grade</translation>
     </message>
     <message>
         <source>How it looks</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es aussieht</translation>
     </message>
     <message>
         <source>How its possible values are spread</source>
@@ -14156,7 +14139,7 @@ grade</translation>
     </message>
     <message>
         <source>How one works</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie man arbeitet</translation>
     </message>
     <message>
         <source>How ordinary such a fault of such a size is, by common practice</source>
@@ -14202,13 +14185,12 @@ grade</translation>
         <source>Ignore</source>
         <translation>Ignorieren</translation>
     </message>
-    <message>
-        <source>Import %1 channels</source>
-        <translation>%1 Kanäle einlesen</translation>
-    </message>
-    <message>
-        <source>Import 1 channel</source>
-        <translation>1 Kanal einlesen</translation>
+    <message numerus="yes">
+        <source>Import %Ln channel(s)</source>
+        <translation>
+            <numerusform>%Ln Kanal importieren</numerusform>
+            <numerusform>%Ln Kanäle importieren</numerusform>
+        </translation>
     </message>
     <message>
         <source>Import a channel list</source>
@@ -14268,15 +14250,15 @@ grade</translation>
     </message>
     <message>
         <source>Invented data, to be tried out: no file changes unless you save it under a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erfundene Daten zum Ausprobieren: Keine Datei ändert sich, außer beim Speichern unter einem Namen.</translation>
     </message>
     <message>
         <source>It cannot be compared with its file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es lässt sich nicht mit seiner Datei vergleichen.</translation>
     </message>
     <message>
         <source>It cannot be compared: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Es lässt sich nicht vergleichen: %1</translation>
     </message>
     <message>
         <source>It is as the template has it already.</source>
@@ -14284,35 +14266,35 @@ grade</translation>
     </message>
     <message>
         <source>It is open for writing elsewhere: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist anderswo zum Schreiben offen: %1.</translation>
     </message>
     <message>
         <source>It keeps the present set-up from now on. Refused where it has no reading.</source>
         <translation>Sie behält von jetzt an die jetzige Einrichtung. Abgelehnt, wo sie keinen Messwert hat.</translation>
     </message>
     <message>
-        <source>It lies %1 now. </source>
-        <translation>Er liegt jetzt %1. </translation>
+        <source>It lies %1 now.</source>
+        <translation>Er liegt jetzt %1.</translation>
     </message>
     <message>
         <source>It was never saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nie gespeichert.</translation>
     </message>
     <message>
         <source>Its fields and tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Felder und Tabellen</translation>
     </message>
     <message>
         <source>Its file %1 is no longer there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Datei %1 ist nicht mehr da.</translation>
     </message>
     <message>
         <source>Its folder is not there any longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Ordner ist nicht mehr da.</translation>
     </message>
     <message>
         <source>Its value</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Wert</translation>
     </message>
     <message>
         <source>J</source>
@@ -14352,15 +14334,15 @@ grade</translation>
     </message>
     <message>
         <source>Keep for later</source>
-        <translation type="unfinished"></translation>
+        <translation>Für später aufbewahren</translation>
     </message>
     <message>
         <source>Keep it safe while it is done</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicher aufbewahren, während sie entsteht</translation>
     </message>
     <message>
         <source>Keep mine</source>
-        <translation type="unfinished"></translation>
+        <translation>Meines behalten</translation>
     </message>
     <message>
         <source>Keep running after edits</source>
@@ -14372,11 +14354,11 @@ grade</translation>
     </message>
     <message>
         <source>Keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasten</translation>
     </message>
     <message>
         <source>Keys of the command: press the new ones</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasten des Befehls: die neuen drücken</translation>
     </message>
     <message>
         <source>Keys…</source>
@@ -14388,7 +14370,7 @@ grade</translation>
     </message>
     <message>
         <source>L&amp;icence</source>
-        <translation type="unfinished"></translation>
+        <translation>L&amp;izenz</translation>
     </message>
     <message>
         <source>La&amp;nguage</source>
@@ -14412,7 +14394,7 @@ grade</translation>
     </message>
     <message>
         <source>Language of the system</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache des Systems</translation>
     </message>
     <message>
         <source>Larger</source>
@@ -14420,11 +14402,11 @@ grade</translation>
     </message>
     <message>
         <source>Larger letters</source>
-        <translation type="unfinished"></translation>
+        <translation>Größere Buchstaben</translation>
     </message>
     <message>
         <source>Larger, smaller, all of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Größer, kleiner, alles davon</translation>
     </message>
     <message>
         <source>Largest deviation as a share of its limit; above 100 % something is off</source>
@@ -14475,10 +14457,6 @@ grade</translation>
         <translation>Seiten werden angelegt</translation>
     </message>
     <message>
-        <source>Lead </source>
-        <translation>Leitung </translation>
-    </message>
-    <message>
         <source>Lead %1</source>
         <translation>Leitung %1</translation>
     </message>
@@ -14489,6 +14467,10 @@ grade</translation>
     <message>
         <source>Lead %1 from length and size</source>
         <translation>Leitung %1 aus Länge und Querschnitt</translation>
+    </message>
+    <message>
+        <source>Lead %1, %2</source>
+        <translation>Leitung %1, %2</translation>
     </message>
     <message>
         <source>Lead from copper wire</source>
@@ -14511,8 +14493,8 @@ grade</translation>
         <translation>Leitungen, je Richtung</translation>
     </message>
     <message>
-        <source>Leads: </source>
-        <translation>Leitungen: </translation>
+        <source>Leads: %1.</source>
+        <translation>Leitungen: %1.</translation>
     </message>
     <message>
         <source>Leak %1 over arm %2</source>
@@ -14576,7 +14558,7 @@ grade</translation>
     </message>
     <message>
         <source>Letters of the usual size</source>
-        <translation type="unfinished"></translation>
+        <translation>Buchstaben üblicher Größe</translation>
     </message>
     <message>
         <source>Levels</source>
@@ -14608,19 +14590,19 @@ grade</translation>
     </message>
     <message>
         <source>Libraries the program is made with</source>
-        <translation type="unfinished"></translation>
+        <translation>Bibliotheken, mit denen das Programm gemacht ist</translation>
     </message>
     <message>
         <source>Library</source>
-        <translation type="unfinished"></translation>
+        <translation>Bibliothek</translation>
     </message>
     <message>
         <source>Licence</source>
-        <translation type="unfinished"></translation>
+        <translation>Lizenz</translation>
     </message>
     <message>
         <source>Licences are named as the SPDX list names them. Qt Charts makes the program as a whole one under version 3 of the General Public License.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lizenzen heißen, wie die SPDX-Liste sie nennt. Qt Charts macht das Programm als Ganzes zu einem unter Version 3 der General Public License.</translation>
     </message>
     <message>
         <source>Lies between</source>
@@ -14632,7 +14614,7 @@ grade</translation>
     </message>
     <message>
         <source>Light</source>
-        <translation type="unfinished"></translation>
+        <translation>Hell</translation>
     </message>
     <message>
         <source>Limit</source>
@@ -14706,19 +14688,19 @@ grade</translation>
     </message>
     <message>
         <source>Load the file on disk</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei auf der Platte laden</translation>
     </message>
     <message>
         <source>Load the one on disk</source>
-        <translation type="unfinished"></translation>
+        <translation>Die auf der Platte laden</translation>
     </message>
     <message>
         <source>Loaded %1 as it is on the disk. Undo brings back what was here.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 geladen, wie es auf der Platte ist. Rückgängig bringt zurück, was hier war.</translation>
     </message>
     <message>
         <source>Long work</source>
-        <translation type="unfinished"></translation>
+        <translation>Lange Arbeit</translation>
     </message>
     <message>
         <source>Longest row of right answers: %1.</source>
@@ -14766,7 +14748,7 @@ grade</translation>
     </message>
     <message>
         <source>Manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Handbuch</translation>
     </message>
     <message>
         <source>Margin</source>
@@ -14786,7 +14768,7 @@ grade</translation>
     </message>
     <message>
         <source>Mark before</source>
-        <translation type="unfinished"></translation>
+        <translation>Marke davor</translation>
     </message>
     <message>
         <source>Match again</source>
@@ -14802,7 +14784,7 @@ grade</translation>
     </message>
     <message>
         <source>Matrices</source>
-        <translation type="unfinished"></translation>
+        <translation>Matrizen</translation>
     </message>
     <message>
         <source>Mean</source>
@@ -14856,7 +14838,7 @@ grade</translation>
     </message>
     <message>
         <source>Menus</source>
-        <translation type="unfinished"></translation>
+        <translation>Menüs</translation>
     </message>
     <message>
         <source>Misfit</source>
@@ -14868,7 +14850,7 @@ grade</translation>
     </message>
     <message>
         <source>Motion</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewegung</translation>
     </message>
     <message>
         <source>Move jumper</source>
@@ -14904,11 +14886,11 @@ grade</translation>
     </message>
     <message>
         <source>Move the cursor</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibmarke bewegen</translation>
     </message>
     <message>
         <source>Move the enlarged drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergrößerte Zeichnung bewegen</translation>
     </message>
     <message>
         <source>Move the pin down</source>
@@ -14937,6 +14919,10 @@ grade</translation>
     <message>
         <source>Moving %1</source>
         <translation>%1 wird versetzt</translation>
+    </message>
+    <message>
+        <source>Moving %1 to %2</source>
+        <translation>%1 wird versetzt nach %2</translation>
     </message>
     <message>
         <source>Moving average</source>
@@ -15008,11 +14994,11 @@ grade</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter</translation>
     </message>
     <message>
         <source>Next mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Marke</translation>
     </message>
     <message>
         <source>Next page</source>
@@ -15039,6 +15025,10 @@ grade</translation>
 Add a channel, and its bridge, leads and shunts are drawn here.</source>
         <translation>Noch kein Kanal.
 Nach dem Anlegen eines Kanals werden hier Brücke, Leitungen und Shunts gezeichnet.</translation>
+    </message>
+    <message>
+        <source>No channel yet. A channel is one bridge on one amplifier input.</source>
+        <translation>Noch kein Kanal. Ein Kanal ist eine Brücke an einem Verstärkereingang.</translation>
     </message>
     <message>
         <source>No channel yet. Add a channel to have its plan reviewed.</source>
@@ -15069,6 +15059,10 @@ Nach dem Anlegen eines Kanals werden hier Brücke, Leitungen und Shunts gezeichn
         <translation>Noch kein Kanal. Einen Kanal anlegen, um Fehler an ihm auszuprobieren.</translation>
     </message>
     <message>
+        <source>No channel yet. What its readings depend on is listed here.</source>
+        <translation>Noch kein Kanal. Wovon seine Messwerte abhängen, steht hier.</translation>
+    </message>
+    <message>
         <source>No check is chosen. Ctrl+R takes readings from a recording.</source>
         <translation>Keine Prüfung gewählt. Strg+R übernimmt Messwerte aus einer Aufzeichnung.</translation>
     </message>
@@ -15090,7 +15084,7 @@ Nach dem Anlegen eines Kanals werden hier Brücke, Leitungen und Shunts gezeichn
     </message>
     <message>
         <source>No command has all these words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Befehl hat alle diese Wörter.</translation>
     </message>
     <message>
         <source>No filter</source>
@@ -15145,6 +15139,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Kein Shunt ist aus einem Widerstand des Bestands mit anderem Wert oder anderer Fälligkeit.</translation>
     </message>
     <message>
+        <source>No shunts yet. A shunt is a resistor and the place that it is switched to.</source>
+        <translation>Noch keine Shunts. Ein Shunt ist ein Widerstand und der Ort, an den er geschaltet wird.</translation>
+    </message>
+    <message>
         <source>No spans yet</source>
         <translation>Noch keine Abschnitte</translation>
     </message>
@@ -15167,6 +15165,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>No step is chosen. Choose one in the Sequence, or with the buttons above, to see how its numbers come about.</source>
         <translation>Keine Stufe gewählt. Eine im Ablauf oder mit den Tasten oben wählen, um zu sehen, wie ihre Zahlen zustande kommen.</translation>
+    </message>
+    <message>
+        <source>No steps yet. A sequence of steps says which shunts are closed, and how long.</source>
+        <translation>Noch keine Stufen. Ein Ablauf von Stufen sagt, welche Shunts geschlossen sind und wie lange.</translation>
     </message>
     <message>
         <source>No template: %1</source>
@@ -15234,11 +15236,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Not loaded: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geladen: %1</translation>
     </message>
     <message>
         <source>Not now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht jetzt.</translation>
     </message>
     <message>
         <source>Not opened: %1</source>
@@ -15286,7 +15288,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Not saved: %1 is open for writing elsewhere, %2. Choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gespeichert: %1 ist anderswo zum Schreiben offen, %2. Einen anderen Namen wählen.</translation>
     </message>
     <message>
         <source>Not taken: %1.</source>
@@ -15294,11 +15296,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Not taken: %1. Documents (.%2), recordings, lists of resistors and lists of channels can be dropped here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht genommen: %1. Dokumente (.%2), Aufzeichnungen, Listen von Widerständen und Listen von Kanälen lassen sich hier ablegen.</translation>
     </message>
     <message>
         <source>Not taken: one document can be open at a time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht genommen: Nur ein Dokument kann offen sein.</translation>
     </message>
     <message>
         <source>Note</source>
@@ -15310,7 +15312,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Nothing found. Try fewer or other words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts gefunden. Weniger oder andere Wörter versuchen.</translation>
     </message>
     <message>
         <source>Nothing found: range, uncertainty, zeros, levels, times, heat, polarity, leads and resistors of %1 look as they should. What nobody entered (a range, a grid&apos;s area, a rating) is not looked at.</source>
@@ -15334,11 +15336,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Nothing moves or fades by itself: currents shown as dots stand still, hints go at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts bewegt sich oder verblasst von selbst: Als Punkte gezeigte Ströme stehen still, Hinweise verschwinden sofort.</translation>
     </message>
     <message>
         <source>Nothing that counts: only how the file is written, or its history.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts von Belang: nur, wie die Datei geschrieben ist, oder ihre Historie.</translation>
     </message>
     <message>
         <source>Nothing to check yet: there are no pins.</source>
@@ -15362,7 +15364,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Nothing was done yet that could be undone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts wurde getan, was sich rückgängig machen ließe.</translation>
     </message>
     <message>
         <source>Nothing was duplicated</source>
@@ -15378,15 +15380,15 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Nothing was undone that could be done again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde rückgängig gemacht, was sich wiederholen ließe.</translation>
     </message>
     <message>
         <source>Notices on the desktop</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise auf dem Schreibtisch</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt</translation>
     </message>
     <message>
         <source>Number and label</source>
@@ -15458,7 +15460,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Offers it again when the program starts the next time</source>
-        <translation type="unfinished"></translation>
+        <translation>Bietet es beim nächsten Start des Programms wieder an</translation>
     </message>
     <message>
         <source>Ohmmeter</source>
@@ -15470,15 +15472,15 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>One channel is one bridge on one amplifier input. Add makes one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Kanal ist eine Brücke an einem Verstärkereingang. Hinzufügen legt einen an.</translation>
     </message>
     <message>
         <source>One channel is one bridge on one amplifier input. The demo has seven invented ones, to be tried out without harm; it replaces an empty document.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Kanal ist eine Brücke an einem Verstärkereingang. Die Demo hat sieben erfundene, die sich ohne Schaden ausprobieren lassen; sie ersetzt ein leeres Dokument.</translation>
     </message>
     <message>
         <source>One fewer</source>
-        <translation type="unfinished"></translation>
+        <translation>Eins weniger</translation>
     </message>
     <message>
         <source>One file that a logger is adding to</source>
@@ -15486,7 +15488,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>One more</source>
-        <translation type="unfinished"></translation>
+        <translation>Eins mehr</translation>
     </message>
     <message>
         <source>One more step: %1</source>
@@ -15530,7 +15532,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Only its place can do this: go there and press the keys.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das kann nur sein Ort: dorthin gehen und die Tasten drücken.</translation>
     </message>
     <message>
         <source>Only one check yet. Repeat the sequence as a second check to see what changed.</source>
@@ -15558,7 +15560,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Open &amp;read-only</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur zum &amp;Lesen öffnen</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
@@ -15582,7 +15584,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Open elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderswo offen</translation>
     </message>
     <message>
         <source>Open remark again</source>
@@ -15594,19 +15596,19 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Open the de&amp;mo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Demo öffnen</translation>
     </message>
     <message>
         <source>Open the document %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dokument %1 öffnen</translation>
     </message>
     <message>
         <source>Open the document that was open last</source>
-        <translation type="unfinished"></translation>
+        <translation>Das zuletzt offene Dokument öffnen</translation>
     </message>
     <message>
         <source>Open the menu %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Menü %1 öffnen</translation>
     </message>
     <message>
         <source>Open this group</source>
@@ -15614,7 +15616,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Opened %1 read-only. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nur zum Lesen geöffnet. %2</translation>
     </message>
     <message>
         <source>Opened %1.</source>
@@ -15622,7 +15624,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Opens the work as unsaved changes; Undo goes back to the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnet die Arbeit als ungespeicherte Änderungen; Rückgängig führt zur Datei zurück</translation>
     </message>
     <message>
         <source>Options &lt;&lt;</source>
@@ -15716,7 +15718,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Packed recordings</source>
-        <translation type="unfinished"></translation>
+        <translation>Gepackte Aufzeichnungen</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
@@ -15728,7 +15730,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Page of the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite des Handbuchs</translation>
+    </message>
+    <message>
+        <source>Page of the report</source>
+        <translation>Seite des Berichts</translation>
     </message>
     <message>
         <source>Page shown</source>
@@ -15788,7 +15794,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Paste cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Zellen einfügen</translation>
     </message>
     <message>
         <source>Pattern</source>
@@ -15824,11 +15830,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Pictures as tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder als Tabellen</translation>
     </message>
     <message>
         <source>Pictures made of lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder aus Linien</translation>
     </message>
     <message>
         <source>Pin</source>
@@ -15860,7 +15866,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Places found in the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Handbuch gefundene Stellen</translation>
     </message>
     <message>
         <source>Plan</source>
@@ -15876,7 +15882,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Plans and checks shunt calibrations of strain-gauge bridges.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plant und prüft Shuntkalibrierungen von DMS-Brücken.</translation>
     </message>
     <message>
         <source>Point at a mark, or walk the steps with ← and →, to read its numbers.</source>
@@ -15940,7 +15946,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Pre&amp;ferences</source>
-        <translation type="unfinished"></translation>
+        <translation>Ei&amp;nstellungen</translation>
     </message>
     <message>
         <source>Prediction band</source>
@@ -15948,7 +15954,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Preferences</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen</translation>
     </message>
     <message>
         <source>Preferred values</source>
@@ -15972,7 +15978,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Presented view</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgeführte Ansicht</translation>
     </message>
     <message>
         <source>Preview of the pages</source>
@@ -15980,7 +15986,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Previous</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Previous page</source>
@@ -16016,7 +16022,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>Program %1</source>
@@ -16144,7 +16150,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Read the &amp;cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vorsichtshinweise lesen</translation>
     </message>
     <message>
         <source>Read the chosen recording once more</source>
@@ -16152,11 +16158,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Read the recording %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung %1 lesen</translation>
     </message>
     <message>
         <source>Read-only</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur lesen</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -16196,7 +16202,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Reading workbooks</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsmappen lesen</translation>
     </message>
     <message>
         <source>Readings</source>
@@ -16266,7 +16272,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Recording strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungsstreifen</translation>
     </message>
     <message>
         <source>Recording to watch</source>
@@ -16278,11 +16284,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Recordings as HDF5 files</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungen als HDF5-Dateien</translation>
     </message>
     <message>
         <source>Recordings as MATLAB files</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungen als MATLAB-Dateien</translation>
     </message>
     <message>
         <source>Recordings that are put there from now on</source>
@@ -16294,15 +16300,15 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Recover</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederherstellen</translation>
     </message>
     <message>
         <source>Recover unsaved work</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungespeicherte Arbeit wiederherstellen</translation>
     </message>
     <message>
         <source>Rectangles (IEC 60617)</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechtecke (IEC 60617)</translation>
     </message>
     <message>
         <source>Redo step %1</source>
@@ -16344,9 +16350,12 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
-    <message>
-        <source>Remove %1 parts</source>
-        <translation>%1 Teile entfernen</translation>
+    <message numerus="yes">
+        <source>Remove %n part(s)</source>
+        <translation>
+            <numerusform>%n Teil entfernen</numerusform>
+            <numerusform>%n Teile entfernen</numerusform>
+        </translation>
     </message>
     <message>
         <source>Remove balance network</source>
@@ -16445,12 +16454,26 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Entfernen: %1</translation>
     </message>
     <message>
-        <source>Removed </source>
-        <translation>Entfernt: </translation>
+        <source>Removed %1.</source>
+        <translation>Entfernt: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Removed %1; %n step(s) lost it.</source>
+        <translation>
+            <numerusform>Entfernt: %1; %n Stufe verlor ihn.</numerusform>
+            <numerusform>Entfernt: %1; %n Stufen verloren ihn.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Removed %1; %n step(s) lost theirs.</source>
+        <translation>
+            <numerusform>Entfernt: %1; %n Stufe verlor ihre.</numerusform>
+            <numerusform>Entfernt: %1; %n Stufen verloren ihre.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Removes the kept work for good, after asking</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernt die aufbewahrte Arbeit endgültig, nach Rückfrage</translation>
     </message>
     <message>
         <source>Rename channel</source>
@@ -16518,11 +16541,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Reset everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles zurücksetzen</translation>
     </message>
     <message>
         <source>Reset everything to usual…</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles auf das Übliche zurücksetzen…</translation>
     </message>
     <message>
         <source>Residual</source>
@@ -16570,7 +16593,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Resistor symbols</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltzeichen von Widerständen</translation>
     </message>
     <message>
         <source>Resistor values from the stock</source>
@@ -16621,8 +16644,8 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Durchsicht des Plans</translation>
     </message>
     <message>
-        <source>Reviewed %1 of %2 channels: </source>
-        <translation>%1 von %2 Kanälen durchgesehen: </translation>
+        <source>Reviewed %1 of %2 channels: %3</source>
+        <translation>%1 von %2 Kanälen durchgesehen: %3</translation>
     </message>
     <message>
         <source>Right</source>
@@ -16642,7 +16665,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Rows of &quot;%1&quot; with</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen von „%1“ mit</translation>
     </message>
     <message>
         <source>Rows that are refused, and what else is to be known</source>
@@ -16730,7 +16753,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Save it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal speichern</translation>
     </message>
     <message>
         <source>Save pattern as my own</source>
@@ -16750,7 +16773,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Say what could be done there</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen, was dort getan werden könnte</translation>
     </message>
     <message>
         <source>Say what has to be changed or found out before it can be accepted.</source>
@@ -16778,11 +16801,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Search</source>
-        <translation type="unfinished"></translation>
+        <translation>Suchen</translation>
     </message>
     <message>
         <source>Search the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Handbuch suchen</translation>
     </message>
     <message>
         <source>Searching…</source>
@@ -16806,11 +16829,11 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Select &amp;all</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alles wählen</translation>
     </message>
     <message>
         <source>Select &amp;all cells</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle Zellen wählen</translation>
     </message>
     <message>
         <source>Select All</source>
@@ -16834,7 +16857,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Select c&amp;olumn</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;palte wählen</translation>
     </message>
     <message>
         <source>Self-heating</source>
@@ -16872,9 +16895,12 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <source>Series</source>
         <translation>Reihe</translation>
     </message>
-    <message>
-        <source>Set-ups differ in %1 things.</source>
-        <translation>Die Einrichtungen unterscheiden sich in %1 Dingen.</translation>
+    <message numerus="yes">
+        <source>Set-ups differ in %n things.</source>
+        <translation>
+            <numerusform>Die Einrichtungen unterscheiden sich in %n Dingen.</numerusform>
+            <numerusform>Die Einrichtungen unterscheiden sich in %n Dingen.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Set-ups differ in one thing: %1.</source>
@@ -16974,7 +17000,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Shift+F3</source>
-        <translation type="unfinished"></translation>
+        <translation>Shift+F3</translation>
     </message>
     <message>
         <source>Shortest interval of the trials</source>
@@ -16990,7 +17016,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Show &amp;all columns</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle Spalten zeigen</translation>
     </message>
     <message>
         <source>Show &amp;hidden files</source>
@@ -17006,15 +17032,15 @@ Varianz</translation>
     </message>
     <message>
         <source>Show all rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Zeilen zeigen</translation>
     </message>
     <message>
         <source>Show all rows again (Escape)</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder alle Zeilen zeigen (Escape)</translation>
     </message>
     <message>
         <source>Show all rows first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst alle Zeilen zeigen</translation>
     </message>
     <message>
         <source>Show channels that hold these words</source>
@@ -17050,15 +17076,15 @@ Varianz</translation>
     </message>
     <message>
         <source>Show the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster zeigen</translation>
     </message>
     <message>
         <source>Show what &amp;differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschiede &amp;zeigen</translation>
     </message>
     <message>
         <source>Show what differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschiede zeigen</translation>
     </message>
     <message>
         <source>Shows a field for each part of what was guessed</source>
@@ -17085,12 +17111,24 @@ Varianz</translation>
         <translation>Shunt</translation>
     </message>
     <message>
-        <source>Shunt </source>
-        <translation>Shunt </translation>
+        <source>Shunt %1, %2, from %3 to %4: closed.</source>
+        <translation>Shunt %1, %2, von %3 nach %4: abgeschlossen.</translation>
     </message>
     <message>
-        <source>Shunt %1. </source>
-        <translation>Shunt %1. </translation>
+        <source>Shunt %1, %2, from %3 to %4: open.</source>
+        <translation>Shunt %1, %2, von %3 nach %4: offen.</translation>
+    </message>
+    <message>
+        <source>Shunt %1, closed</source>
+        <translation>Shunt %1, abgeschlossen</translation>
+    </message>
+    <message>
+        <source>Shunt %1, open</source>
+        <translation>Shunt %1, offen</translation>
+    </message>
+    <message>
+        <source>Shunt %1.</source>
+        <translation>Shunt %1.</translation>
     </message>
     <message>
         <source>Shunt check of the tailplane</source>
@@ -17126,7 +17164,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Shuntwright %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Shuntwright %1</translation>
     </message>
     <message>
         <source>Shuntwright documents (*.%1)</source>
@@ -17178,7 +17216,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Size of text</source>
-        <translation type="unfinished"></translation>
+        <translation>Textgröße</translation>
     </message>
     <message>
         <source>Skip &amp;wait</source>
@@ -17194,7 +17232,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Smaller letters</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinere Buchstaben</translation>
     </message>
     <message>
         <source>Solid copper: %1. Stranded or tinned wire is higher; measure it where it matters.</source>
@@ -17214,15 +17252,15 @@ Varianz</translation>
     </message>
     <message>
         <source>Span</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitt</translation>
     </message>
     <message>
         <source>Span error</source>
         <translation>Spannenfehler</translation>
     </message>
     <message>
-        <source>Span of no step: </source>
-        <translation>Abschnitt ohne Stufe: </translation>
+        <source>Span of no step:</source>
+        <translation>Abschnitt ohne Stufe:</translation>
     </message>
     <message>
         <source>Split</source>
@@ -17242,11 +17280,11 @@ Varianz</translation>
     </message>
     <message>
         <source>Stands in the history of a record, with remarks and with acts of review. Left empty, it is the name that one logs in with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Steht in der Historie eines Protokolls, bei Anmerkungen und Freigabeschritten. Leer gelassen ist es der Name der Anmeldung.</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Start</translation>
     </message>
     <message>
         <source>Start a check and type or paste its readings</source>
@@ -17254,7 +17292,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Start a check here, type or paste its readings, take them from a recording, or be led through it by the guided run. A closed check is not changed by later edits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier eine Prüfung beginnen, ihre Messwerte eingeben oder einfügen, aus einer Aufzeichnung übernehmen oder sich von der geführten Messung leiten lassen. Spätere Änderungen berühren eine geschlossene Prüfung nicht.</translation>
     </message>
     <message>
         <source>Start a check to run through them.</source>
@@ -17270,7 +17308,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Start the wait</source>
-        <translation type="unfinished"></translation>
+        <translation>Wartezeit beginnen</translation>
     </message>
     <message>
         <source>Start this check</source>
@@ -17325,8 +17363,8 @@ Varianz</translation>
         <translation>Stufe %1. %2</translation>
     </message>
     <message>
-        <source>Step %1: </source>
-        <translation>Stufe %1: </translation>
+        <source>Step %1:</source>
+        <translation>Stufe %1:</translation>
     </message>
     <message>
         <source>Step %1: %2</source>
@@ -17353,8 +17391,8 @@ Varianz</translation>
         <translation>Stufen</translation>
     </message>
     <message>
-        <source>Steps are off by up to %1 %3, with this cause by up to %2 %3: </source>
-        <translation>Stufen weichen um bis zu %1 %3 ab, mit dieser Ursache um bis zu %2 %3: </translation>
+        <source>Steps are off by up to %1 %3, with this cause by up to %2 %3:</source>
+        <translation>Stufen weichen um bis zu %1 %3 ab, mit dieser Ursache um bis zu %2 %3:</translation>
     </message>
     <message>
         <source>Steps as they will be</source>
@@ -17374,11 +17412,11 @@ Varianz</translation>
     </message>
     <message>
         <source>Steps stand in the order in which they are made, so this table is not sorted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufen stehen in der Folge, in der sie gemacht werden; darum wird diese Tabelle nicht sortiert.</translation>
     </message>
     <message>
         <source>Steps stand in the order in which they are made, which is a part of the plan: drag a number to move its step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufen stehen in der Folge, in der sie gemacht werden, und die gehört zum Plan: eine Nummer ziehen, um ihre Stufe zu versetzen.</translation>
     </message>
     <message>
         <source>Steps that close several shunts stay together, with their labels</source>
@@ -17508,7 +17546,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabellen</translation>
     </message>
     <message>
         <source>Tables (*.csv *.txt *.tsv);;All files (*)</source>
@@ -17536,7 +17574,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Take resistors into the stock from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Widerstände aus %1 in den Bestand aufnehmen</translation>
     </message>
     <message>
         <source>Take span from step %1</source>
@@ -17572,7 +17610,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Takes the file&apos;s content into the window; Undo brings back what is here now</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimmt den Inhalt der Datei in das Fenster; Rückgängig bringt zurück, was jetzt hier ist</translation>
     </message>
     <message>
         <source>Te&amp;mplate</source>
@@ -17584,7 +17622,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Tell through the desktop when it is done</source>
-        <translation type="unfinished"></translation>
+        <translation>Über den Schreibtisch melden, wenn sie getan ist</translation>
     </message>
     <message>
         <source>Temperature</source>
@@ -17616,31 +17654,31 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Text &amp;larger</source>
-        <translation type="unfinished"></translation>
+        <translation>Text &amp;größer</translation>
     </message>
     <message>
         <source>Text as us&amp;ual</source>
-        <translation type="unfinished"></translation>
+        <translation>Text wie ü&amp;blich</translation>
     </message>
     <message>
         <source>Text s&amp;maller</source>
-        <translation type="unfinished"></translation>
+        <translation>Text &amp;kleiner</translation>
     </message>
     <message>
         <source>Text, files, languages</source>
-        <translation type="unfinished"></translation>
+        <translation>Text, Dateien, Sprachen</translation>
     </message>
     <message>
         <source>That which the instrument is set to follows where it was the same.</source>
         <translation>Was am Gerät eingestellt ist, folgt, wo es gleich war.</translation>
     </message>
     <message>
-        <source>The bridge %1 as a diamond: P+ above, P− below, S+ at the left, S− at the right. </source>
-        <translation>Die Brücke %1 als Raute: P+ oben, P− unten, S+ links, S− rechts. </translation>
+        <source>The bridge %1 as a diamond: P+ above, P− below, S+ at the left, S− at the right.</source>
+        <translation>Die Brücke %1 als Raute: P+ oben, P− unten, S+ links, S− rechts.</translation>
     </message>
     <message>
         <source>The bridge at the chosen step, with voltages and currents. Drag an end of a shunt to another node and watch the sign of the output. Every edit can be undone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Brücke bei der gewählten Stufe, mit Spannungen und Strömen. Ein Ende eines Shunts an einen anderen Knoten ziehen und auf das Vorzeichen des Signals achten. Jede Änderung lässt sich rückgängig machen.</translation>
     </message>
     <message>
         <source>The bridge with all shunts open, not balanced.</source>
@@ -17672,7 +17710,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The channel list is read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kanalliste ist gelesen.</translation>
     </message>
     <message>
         <source>The channel was changed since the dialog was opened: search again from there.</source>
@@ -17752,7 +17790,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The command line</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Befehlszeile</translation>
     </message>
     <message>
         <source>The content is no longer what it was then. What was printed then has another fingerprint.</source>
@@ -17772,7 +17810,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The diagnosis of the check is done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Diagnose der Prüfung ist fertig.</translation>
     </message>
     <message>
         <source>The document has changes that are not saved. Save them?</source>
@@ -17799,8 +17837,12 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Die Datei hat %1.</translation>
     </message>
     <message>
+        <source>The file on the disk</source>
+        <translation>Die Datei auf der Platte</translation>
+    </message>
+    <message>
         <source>The file was saved after that: look at it before you save over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei wurde danach gespeichert: ansehen, bevor darüber gespeichert wird.</translation>
     </message>
     <message>
         <source>The first %1 cannot be told apart by the readings of this plan</source>
@@ -17812,11 +17854,11 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The first number is a whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>Die erste Zahl ist eine ganze Zahl</translation>
     </message>
     <message>
         <source>The first page</source>
-        <translation type="unfinished"></translation>
+        <translation>Die erste Seite</translation>
     </message>
     <message>
         <source>The first step or the shunt that it is about</source>
@@ -17835,8 +17877,8 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Der Eingang hat keinen Widerstand zum Entfernen.</translation>
     </message>
     <message>
-        <source>The input takes current through %1. </source>
-        <translation>Der Eingang nimmt Strom über %1. </translation>
+        <source>The input takes current through %1.</source>
+        <translation>Der Eingang nimmt Strom über %1.</translation>
     </message>
     <message>
         <source>The instrument cannot be removed.</source>
@@ -17856,7 +17898,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The kept work on %1 is removed for good. Your own file stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die aufbewahrte Arbeit an %1 wird endgültig entfernt. Die eigene Datei bleibt, wie sie ist.</translation>
     </message>
     <message>
         <source>The language changes when the program is started the next time.</source>
@@ -17864,7 +17906,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The language itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sprache selbst</translation>
     </message>
     <message>
         <source>The levels of the present sequence</source>
@@ -17872,7 +17914,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The levels of the recording are worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Plateaus der Aufzeichnung sind berechnet.</translation>
     </message>
     <message>
         <source>The likeliest first; a bracket holds those together that cannot be told apart</source>
@@ -17884,7 +17926,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The list is on the clipboard, to be pasted into a text or a spreadsheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste liegt in der Zwischenablage, zum Einfügen in einen Text oder eine Tabellenkalkulation.</translation>
     </message>
     <message>
         <source>The list, and what each of its columns is</source>
@@ -17892,15 +17934,15 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The match before (Shift+F3)</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Treffer davor (Shift+F3)</translation>
     </message>
     <message>
         <source>The menus follow the order of the work. F1 opens the manual at the place that has the keyboard, Ctrl+Shift+K finds any command, and Help, Tour shows this again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Menüs folgen der Reihenfolge der Arbeit. F1 öffnet das Handbuch an der Stelle, die die Tastatur hat, Strg+Umschalt+K findet jeden Befehl, und Hilfe, Rundgang zeigt dies noch einmal.</translation>
     </message>
     <message>
         <source>The next match (F3)</source>
-        <translation type="unfinished"></translation>
+        <translation>Der nächste Treffer (F3)</translation>
     </message>
     <message>
         <source>The ohmmeter is disconnected</source>
@@ -17908,11 +17950,11 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The page after</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite danach</translation>
     </message>
     <message>
         <source>The page before</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite davor</translation>
     </message>
     <message>
         <source>The pages Review (Alt+5) and Wiring (Alt+6) tell all of it.</source>
@@ -17928,15 +17970,15 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The practice sheets %1 are written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Übungsblätter %1 sind geschrieben.</translation>
     </message>
     <message>
         <source>The program ended with unsaved work that was kept. Your files are as you saved them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Programm endete mit ungespeicherter Arbeit, die aufbewahrt wurde. Die Dateien sind, wie sie gespeichert wurden.</translation>
     </message>
     <message>
         <source>The program&apos;s sign: a bridge with a shunt over one arm</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Zeichen des Programms: eine Brücke mit einem Shunt über einem Zweig</translation>
     </message>
     <message>
         <source>The questions of this set on paper, and the answers for the trainer</source>
@@ -17952,11 +17994,11 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The recording %1 could not be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufzeichnung %1 konnte nicht gelesen werden.</translation>
     </message>
     <message>
         <source>The recording %1 was read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufzeichnung %1 ist gelesen.</translation>
     </message>
     <message>
         <source>The recording has no column of this channel.</source>
@@ -17976,19 +18018,19 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The report %1 could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bericht %1 konnte nicht geschrieben werden.</translation>
     </message>
     <message>
         <source>The report %1 is written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bericht %1 ist geschrieben.</translation>
     </message>
     <message>
         <source>The report is ready.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bericht ist fertig.</translation>
     </message>
     <message>
         <source>The row of this cell is filtered out: show all rows, or choose a cell on view.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile dieser Zelle ist weggefiltert: alle Zeilen zeigen oder eine sichtbare Zelle wählen.</translation>
     </message>
     <message>
         <source>The run resumes at step %1.</source>
@@ -18016,7 +18058,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The search for resistors is done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Suche nach Widerständen ist fertig.</translation>
     </message>
     <message>
         <source>The seed is a whole number from 0 to %1, in digits alone.</source>
@@ -18032,31 +18074,41 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The sheet %1 is written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt %1 ist geschrieben.</translation>
     </message>
     <message>
         <source>The signal with the levels found</source>
         <translation>Das Signal mit den gefundenen Plateaus</translation>
     </message>
     <message>
-        <source>The source drives </source>
-        <translation>Die Quelle treibt </translation>
+        <source>The source drives %1.</source>
+        <translation>Die Quelle treibt %1.</translation>
+    </message>
+    <message>
+        <source>The source drives %1: %2.</source>
+        <translation>Die Quelle treibt %1: %2.</translation>
     </message>
     <message>
         <source>The source&apos;s plus side is on P−</source>
         <translation>Die Plusseite der Quelle liegt an P−</translation>
     </message>
-    <message>
-        <source>The spans are %1 runs of the sequence. Nothing was changed: give the spans of one run to the steps by hand, or take the recording anew and choose the run.</source>
-        <translation>Die Abschnitte sind %1 Durchläufe des Ablaufs. Nichts wurde geändert: die Abschnitte eines Durchlaufs von Hand den Stufen geben, oder die Aufzeichnung neu übernehmen und den Durchlauf wählen.</translation>
+    <message numerus="yes">
+        <source>The spans are %n runs of the sequence. Nothing was changed: give the spans of one run to the steps by hand, or take the recording anew and choose the run.</source>
+        <translation>
+            <numerusform>Die Abschnitte sind %n Durchläufe des Ablaufs. Nichts wurde geändert: die Abschnitte eines Durchlaufs von Hand den Stufen geben, oder die Aufzeichnung neu übernehmen und den Durchlauf wählen.</numerusform>
+            <numerusform>Die Abschnitte sind %n Durchläufe des Ablaufs. Nichts wurde geändert: die Abschnitte eines Durchlaufs von Hand den Stufen geben, oder die Aufzeichnung neu übernehmen und den Durchlauf wählen.</numerusform>
+        </translation>
     </message>
     <message>
         <source>The spans do not fit the steps of the plan. Nothing was changed.</source>
         <translation>Die Abschnitte passen nicht zu den Stufen des Plans. Nichts wurde geändert.</translation>
     </message>
-    <message>
-        <source>The spans fit the steps in %1 ways about as well. Nothing was changed: give them to the steps by hand.</source>
-        <translation>Die Abschnitte passen auf %1 Arten etwa gleich gut zu den Stufen. Nichts wurde geändert: von Hand den Stufen geben.</translation>
+    <message numerus="yes">
+        <source>The spans fit the steps in %n ways about as well. Nothing was changed: give them to the steps by hand.</source>
+        <translation>
+            <numerusform>Die Abschnitte passen auf %n Arten etwa gleich gut zu den Stufen. Nichts wurde geändert: von Hand den Stufen geben.</numerusform>
+            <numerusform>Die Abschnitte passen auf %n Arten etwa gleich gut zu den Stufen. Nichts wurde geändert: von Hand den Stufen geben.</numerusform>
+        </translation>
     </message>
     <message>
         <source>The spans were matched with the steps.</source>
@@ -18068,7 +18120,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The system</source>
-        <translation type="unfinished"></translation>
+        <translation>Das System</translation>
     </message>
     <message>
         <source>The time of the remark stays.</source>
@@ -18080,7 +18132,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The trials of the budget are done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Versuche des Budgets sind fertig.</translation>
     </message>
     <message>
         <source>The two columns as bars: outline without the cause, filled with it</source>
@@ -18092,7 +18144,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The unsaved work is back. It is not saved yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ungespeicherte Arbeit ist wieder da. Sie ist noch nicht gespeichert.</translation>
     </message>
     <message>
         <source>The whole page</source>
@@ -18108,7 +18160,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The window</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Fenster</translation>
     </message>
     <message>
         <source>The wiring of this step is wrong; lay no jumper before it is corrected:</source>
@@ -18116,7 +18168,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The words of the window and how it writes numbers. They change when the program is started the next time; files are the same in every language.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wörter des Fensters und wie es Zahlen schreibt. Sie ändern sich beim nächsten Start des Programms; Dateien sind in jeder Sprache gleich.</translation>
     </message>
     <message>
         <source>There are no steps yet. Add steps to a sequence.</source>
@@ -18200,7 +18252,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>There is no picture on view.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Bild ist zu sehen.</translation>
     </message>
     <message>
         <source>There is no second check of this channel to compare with.</source>
@@ -18248,7 +18300,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>These keys belong to their place and stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Tasten gehören zu ihrem Ort und bleiben, wie sie sind.</translation>
     </message>
     <message>
         <source>These results are for what was asked before: search again to use a set.</source>
@@ -18268,7 +18320,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>This cannot be done now. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Das geht jetzt nicht. %1</translation>
     </message>
     <message>
         <source>This channel</source>
@@ -18304,11 +18356,11 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>This entry changes with what is open, and can have no keys.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Eintrag ändert sich mit dem, was offen ist, und kann keine Tasten haben.</translation>
     </message>
     <message>
         <source>This page</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Seite</translation>
     </message>
     <message>
         <source>This resistor&apos;s calibration is overdue.</source>
@@ -18384,19 +18436,19 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>To the menus</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu den Menüs</translation>
     </message>
     <message>
         <source>To the next or previous field</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum nächsten oder vorigen Feld</translation>
     </message>
     <message>
         <source>To the next or previous span</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum nächsten oder vorigen Abschnitt</translation>
     </message>
     <message>
         <source>To the next or previous step</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur nächsten oder vorigen Stufe</translation>
     </message>
     <message>
         <source>To which channels</source>
@@ -18486,7 +18538,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>Unit of the bars</source>
@@ -18518,15 +18570,15 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Unsaved work</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungespeicherte Arbeit</translation>
     </message>
     <message>
         <source>Unsaved work cannot be kept safe against a crash at the moment: %1. Save often until that is mended.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungespeicherte Arbeit lässt sich zurzeit nicht gegen einen Absturz sichern: %1. Bis das behoben ist, oft speichern.</translation>
     </message>
     <message>
         <source>Untitled document</source>
-        <translation type="unfinished"></translation>
+        <translation>Unbenanntes Dokument</translation>
     </message>
     <message>
         <source>Up</source>
@@ -18534,7 +18586,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Up and Down step the digit left of the cursor, Page Up and Page Down by ten. Escape gives back what was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf und Ab ändern die Ziffer links der Schreibmarke, Bild auf und Bild ab um zehn. Escape bringt zurück, was war.</translation>
     </message>
     <message>
         <source>Up to</source>
@@ -18566,7 +18618,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Usual size of letters</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Buchstabengröße</translation>
     </message>
     <message>
         <source>Value</source>
@@ -18602,11 +18654,11 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Version</source>
-        <translation type="unfinished"></translation>
+        <translation>Version</translation>
     </message>
     <message>
         <source>Versions, system, screen and language; nothing of your documents</source>
-        <translation type="unfinished"></translation>
+        <translation>Versionen, System, Bildschirm und Sprache; nichts aus den Dokumenten</translation>
     </message>
     <message>
         <source>View</source>
@@ -18621,8 +18673,8 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Warnung</translation>
     </message>
     <message>
-        <source>Warning: </source>
-        <translation>Warnung: </translation>
+        <source>Warning: %1</source>
+        <translation>Warnung: %1</translation>
     </message>
     <message>
         <source>Watch a folder…</source>
@@ -18676,7 +18728,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What can be done here</source>
-        <translation type="unfinished"></translation>
+        <translation>Was hier getan werden kann</translation>
     </message>
     <message>
         <source>What can be done with the drawing (menu key or Shift+F10)</source>
@@ -18684,7 +18736,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What changed between the checks is worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich zwischen den Prüfungen geändert hat, ist berechnet.</translation>
     </message>
     <message>
         <source>What changed from one check to another, and why</source>
@@ -18724,7 +18776,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What for</source>
-        <translation type="unfinished"></translation>
+        <translation>Wofür</translation>
     </message>
     <message>
         <source>What happens</source>
@@ -18744,7 +18796,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What is given</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gegeben ist</translation>
     </message>
     <message>
         <source>What is left of it when the cause is fitted, its offset free</source>
@@ -18756,11 +18808,11 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What is selected, else the whole page</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gewählt ist, sonst die ganze Seite</translation>
     </message>
     <message>
         <source>What is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gezeigt wird</translation>
     </message>
     <message>
         <source>What is stated about everything but shunts</source>
@@ -18804,7 +18856,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What the check made of the plan: verdict, charts, figures, what may be wrong, and what changed since the check before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Prüfung aus dem Plan gemacht hat: Urteil, Diagramme, Kennwerte, was falsch sein kann und was sich seit der Prüfung davor geändert hat.</translation>
     </message>
     <message>
         <source>What the chosen place would do</source>
@@ -18812,7 +18864,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What the file on the disk has otherwise than this window</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Datei auf der Platte anders hat als dieses Fenster</translation>
     </message>
     <message>
         <source>What the keys and the mouse do here</source>
@@ -18840,7 +18892,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What to read about the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Was über das Programm zu lesen ist</translation>
     </message>
     <message>
         <source>What was found</source>
@@ -18852,7 +18904,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What was kept on %1 is damaged and cannot be recovered: %2. It stays at %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das an %1 Aufbewahrte ist beschädigt und nicht wiederherstellbar: %2. Es bleibt bei %3.</translation>
     </message>
     <message>
         <source>What was not read</source>
@@ -18860,7 +18912,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>What was typed is dropped</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Eingegebene wird verworfen</translation>
     </message>
     <message>
         <source>What you type in the other columns of a row is stated; empty its uncertainty to assume it again.</source>
@@ -18892,7 +18944,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Whether the program there still runs cannot be seen from here. Take the lock over only when you know that it does not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob das Programm dort noch läuft, ist von hier nicht zu sehen. Die Sperre nur übernehmen, wenn feststeht, dass es nicht läuft.</translation>
     </message>
     <message>
         <source>Whether the reading still has its sign, and whether the article&apos;s strain goes another way</source>
@@ -18924,7 +18976,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Who works here</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer hier arbeitet</translation>
     </message>
     <message>
         <source>Whose plan it is</source>
@@ -18936,7 +18988,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>Window</source>
@@ -19026,23 +19078,23 @@ Ursache</translation>
     </message>
     <message>
         <source>Word by word to the left or right</source>
-        <translation type="unfinished"></translation>
+        <translation>Wort für Wort nach links oder rechts</translation>
     </message>
     <message>
         <source>Words of the command, its menu or its keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Wörter des Befehls, seines Menüs oder seiner Tasten</translation>
     </message>
     <message>
         <source>Words that shown rows hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Wörter, die gezeigte Zeilen enthalten</translation>
     </message>
     <message>
         <source>Words to find</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesuchte Wörter</translation>
     </message>
     <message>
         <source>Work aside from the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit neben dem Fenster</translation>
     </message>
     <message>
         <source>Work out</source>
@@ -19069,6 +19121,10 @@ Ursache</translation>
         <translation>Die Steckbrücken berechnen, die diesen Shunt dorthin legen, wo der Plan es sagt</translation>
     </message>
     <message>
+        <source>Work that was left</source>
+        <translation>Liegengebliebene Arbeit</translation>
+    </message>
+    <message>
         <source>Work the resistance out from length and size of a copper wire</source>
         <translation>Den Widerstand aus Länge und Querschnitt eines Kupferdrahts berechnen</translation>
     </message>
@@ -19078,7 +19134,7 @@ Ursache</translation>
     </message>
     <message>
         <source>Workbooks</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsmappen</translation>
     </message>
     <message>
         <source>Working</source>
@@ -19118,7 +19174,7 @@ Ursache</translation>
     </message>
     <message>
         <source>Writes the file anew from this window</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibt die Datei neu aus diesem Fenster</translation>
     </message>
     <message>
         <source>Writing %1</source>
@@ -19137,12 +19193,15 @@ Ursache</translation>
         <translation>Blätter werden geschrieben</translation>
     </message>
     <message>
-        <source>Wrote %1 rows to %2.</source>
-        <translation>%1 Zeilen nach %2 geschrieben.</translation>
-    </message>
-    <message>
         <source>Wrote %1.</source>
         <translation>%1 geschrieben.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Wrote %Ln row(s) to %1.</source>
+        <translation>
+            <numerusform>%Ln Zeile in %1 geschrieben.</numerusform>
+            <numerusform>%Ln Zeilen in %1 geschrieben.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Y</source>
@@ -19150,11 +19209,11 @@ Ursache</translation>
     </message>
     <message>
         <source>You may not write to its folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>In ihrem Ordner darf nicht geschrieben werden.</translation>
     </message>
     <message>
         <source>You may not write to this file.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diese Datei darf nicht geschrieben werden.</translation>
     </message>
     <message>
         <source>You say that the record is complete. Every open check with a reading is closed, so that it keeps the set-up it was judged by. Somebody else reviews it.</source>
@@ -19170,7 +19229,7 @@ Ursache</translation>
     </message>
     <message>
         <source>Yours is kept. It is on the disk when you save it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Eigene ist behalten. Auf der Platte ist es nach dem Speichern.</translation>
     </message>
     <message>
         <source>Zero</source>
@@ -19222,7 +19281,7 @@ Ursache</translation>
     </message>
     <message>
         <source>Zigzags (IEEE 315)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zickzack (IEEE 315)</translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
@@ -19233,8 +19292,8 @@ Ursache</translation>
         <translation>Verklei&amp;nern</translation>
     </message>
     <message>
-        <source>a leak</source>
-        <translation>ein Nebenschluss</translation>
+        <source>a channel needs a name</source>
+        <translation>ein Kanal braucht einen Namen</translation>
     </message>
     <message>
         <source>a list</source>
@@ -19246,7 +19305,7 @@ Ursache</translation>
     </message>
     <message>
         <source>a newer version of the program wrote it</source>
-        <translation type="unfinished"></translation>
+        <translation>eine neuere Fassung des Programms hat es geschrieben</translation>
     </message>
     <message>
         <source>a pin that is not in the list</source>
@@ -19284,9 +19343,12 @@ Ursache</translation>
         <source>all</source>
         <translation>alle</translation>
     </message>
-    <message>
-        <source>all %1 plans</source>
-        <translation>alle %1 Pläne</translation>
+    <message numerus="yes">
+        <source>all %n plans</source>
+        <translation>
+            <numerusform>alle %n Pläne</numerusform>
+            <numerusform>alle %n Pläne</numerusform>
+        </translation>
     </message>
     <message>
         <source>all bridges, leads with resistance, shunts at terminals</source>
@@ -19316,19 +19378,25 @@ Ursache</translation>
         <source>and %1 more</source>
         <translation>und %1 weitere</translation>
     </message>
-    <message>
-        <source>and %1 more cells</source>
-        <translation>und %1 weitere Zellen</translation>
+    <message numerus="yes">
+        <source>and %Ln more cell(s)</source>
+        <translation>
+            <numerusform>und %Ln weitere Zelle</numerusform>
+            <numerusform>und %Ln weitere Zellen</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>and %1 more lines</source>
-        <translation>und %1 weitere Zeilen</translation>
+    <message numerus="yes">
+        <source>and %Ln more line(s)</source>
+        <translation>
+            <numerusform>und %Ln weitere Zeile</numerusform>
+            <numerusform>und %Ln weitere Zeilen</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -19355,24 +19423,20 @@ Ursache</translation>
         <translation>Arkussinus</translation>
     </message>
     <message>
-        <source>arm </source>
-        <translation>Zweig </translation>
-    </message>
-    <message>
         <source>arm %1</source>
         <translation>Zweig %1</translation>
     </message>
     <message>
-        <source>arm %1 carries </source>
-        <translation>Zweig %1 führt </translation>
+        <source>arm %1 carries %2</source>
+        <translation>Zweig %1 führt %2</translation>
     </message>
     <message>
         <source>arms</source>
         <translation>Zweige</translation>
     </message>
     <message>
-        <source>arms </source>
-        <translation>Zweige </translation>
+        <source>arms %1</source>
+        <translation>Zweige %1</translation>
     </message>
     <message>
         <source>as guessed</source>
@@ -19401,10 +19465,6 @@ Ursache</translation>
     <message>
         <source>assumed: %1</source>
         <translation>angenommen: %1</translation>
-    </message>
-    <message>
-        <source>at the article</source>
-        <translation>am Prüfling</translation>
     </message>
     <message>
         <source>balance network</source>
@@ -19479,8 +19539,12 @@ Ursache</translation>
         <translation>Mitte</translation>
     </message>
     <message>
-        <source>change </source>
-        <translation>Änderung </translation>
+        <source>change %1, negative</source>
+        <translation>Änderung %1, negativ</translation>
+    </message>
+    <message>
+        <source>change %1, positive</source>
+        <translation>Änderung %1, positiv</translation>
     </message>
     <message>
         <source>change 0 mV/V</source>
@@ -19498,13 +19562,12 @@ Ursache</translation>
         <source>changes</source>
         <translation>ändert sich</translation>
     </message>
-    <message>
-        <source>changes; %1 readings of open checks are dropped</source>
-        <translation>ändert sich; %1 Messwerte offener Prüfungen entfallen</translation>
-    </message>
-    <message>
-        <source>changes; a reading of an open check is dropped</source>
-        <translation>ändert sich; ein Messwert einer offenen Prüfung entfällt</translation>
+    <message numerus="yes">
+        <source>changes; %n reading(s) of open checks are dropped</source>
+        <translation>
+            <numerusform>ändert sich; ein Messwert einer offenen Prüfung entfällt</numerusform>
+            <numerusform>ändert sich; %n Messwerte offener Prüfungen entfallen</numerusform>
+        </translation>
     </message>
     <message>
         <source>check</source>
@@ -19524,7 +19587,7 @@ Ursache</translation>
     </message>
     <message>
         <source>choose the cells to fill as one block, those to fill from first</source>
-        <translation type="unfinished"></translation>
+        <translation>die zu füllenden Zellen als einen Block wählen, die Vorlage zuerst</translation>
     </message>
     <message>
         <source>choose the span before, after</source>
@@ -19532,7 +19595,7 @@ Ursache</translation>
     </message>
     <message>
         <source>clear</source>
-        <translation type="unfinished"></translation>
+        <translation>leeren</translation>
     </message>
     <message>
         <source>closed</source>
@@ -19551,10 +19614,6 @@ Ursache</translation>
         <translation>Spalte %1</translation>
     </message>
     <message>
-        <source>completion resistor in the instrument</source>
-        <translation>Ergänzungswiderstand im Gerät</translation>
-    </message>
-    <message>
         <source>control limits</source>
         <translation>Eingriffsgrenzen</translation>
     </message>
@@ -19564,7 +19623,7 @@ Ursache</translation>
     </message>
     <message>
         <source>cut</source>
-        <translation type="unfinished"></translation>
+        <translation>ausschneiden</translation>
     </message>
     <message>
         <source>decade box</source>
@@ -19572,7 +19631,7 @@ Ursache</translation>
     </message>
     <message>
         <source>decade box %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Widerstandsdekade %1</translation>
     </message>
     <message>
         <source>decade boxes</source>
@@ -19652,7 +19711,7 @@ Ursache</translation>
     </message>
     <message>
         <source>fill</source>
-        <translation type="unfinished"></translation>
+        <translation>füllen</translation>
     </message>
     <message>
         <source>fits</source>
@@ -19711,12 +19770,8 @@ Ursache</translation>
         <translation>wird gelesen</translation>
     </message>
     <message>
-        <source>it</source>
-        <translation>er</translation>
-    </message>
-    <message>
         <source>its content is not what was written (SHA-256 differs)</source>
-        <translation type="unfinished"></translation>
+        <translation>der Inhalt ist nicht der geschriebene (SHA-256 weicht ab)</translation>
     </message>
     <message>
         <source>its ends differ by %1 and %2</source>
@@ -19724,7 +19779,7 @@ Ursache</translation>
     </message>
     <message>
         <source>its first line is not one that we wrote</source>
-        <translation type="unfinished"></translation>
+        <translation>die erste Zeile ist keine von uns geschriebene</translation>
     </message>
     <message>
         <source>join with the next span</source>
@@ -19735,8 +19790,8 @@ Ursache</translation>
         <translation>k</translation>
     </message>
     <message>
-        <source>lead </source>
-        <translation>Leitung </translation>
+        <source>lead %1</source>
+        <translation>Leitung %1</translation>
     </message>
     <message>
         <source>leads</source>
@@ -19788,7 +19843,7 @@ Ursache</translation>
     </message>
     <message>
         <source>more than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr als %1</translation>
     </message>
     <message>
         <source>more than the uncertainties explain.</source>
@@ -19816,7 +19871,7 @@ Ursache</translation>
     </message>
     <message>
         <source>no cell is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Zelle ist gewählt</translation>
     </message>
     <message>
         <source>no change</source>
@@ -19860,7 +19915,7 @@ Ursache</translation>
     </message>
     <message>
         <source>no series follows from %1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>aus %1 und %2 folgt keine Reihe</translation>
     </message>
     <message>
         <source>no shunts yet: add them under Shunts</source>
@@ -19884,7 +19939,7 @@ Ursache</translation>
     </message>
     <message>
         <source>none; press the keys here</source>
-        <translation type="unfinished"></translation>
+        <translation>keine; hier die Tasten drücken</translation>
     </message>
     <message>
         <source>none; such as 59k9; 174.65k</source>
@@ -19936,7 +19991,7 @@ Ursache</translation>
     </message>
     <message>
         <source>nothing found</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts gefunden</translation>
     </message>
     <message>
         <source>of %1</source>
@@ -19948,11 +20003,15 @@ Ursache</translation>
     </message>
     <message>
         <source>on</source>
-        <translation type="unfinished"></translation>
+        <translation>ein</translation>
     </message>
     <message>
         <source>one typed in the table</source>
         <translation>ein in die Tabelle eingetippter</translation>
+    </message>
+    <message>
+        <source>only name, group and note are edited here</source>
+        <translation>nur Name, Gruppe und Notiz werden hier bearbeitet</translation>
     </message>
     <message>
         <source>only terminals</source>
@@ -19967,8 +20026,12 @@ Ursache</translation>
         <translation>das Übliche unserer Halle</translation>
     </message>
     <message>
-        <source>output </source>
-        <translation>Signal </translation>
+        <source>output %1, negative</source>
+        <translation>Signal %1, negativ</translation>
+    </message>
+    <message>
+        <source>output %1, positive</source>
+        <translation>Signal %1, positiv</translation>
     </message>
     <message>
         <source>output 0 mV/V, no change</source>
@@ -19979,8 +20042,8 @@ Ursache</translation>
         <translation>Signal nicht bekannt</translation>
     </message>
     <message>
-        <source>output with all shunts open </source>
-        <translation>Signal mit allen Shunts offen </translation>
+        <source>output with all shunts open %1 mV/V</source>
+        <translation>Signal mit allen Shunts offen %1 mV/V</translation>
     </message>
     <message>
         <source>output, mV/V</source>
@@ -20028,7 +20091,7 @@ Ursache</translation>
     </message>
     <message>
         <source>paste</source>
-        <translation type="unfinished"></translation>
+        <translation>einfügen</translation>
     </message>
     <message>
         <source>plan</source>
@@ -20055,8 +20118,8 @@ Ursache</translation>
         <translation>positiv</translation>
     </message>
     <message>
-        <source>pot. </source>
-        <translation>Pot. </translation>
+        <source>pot. %1</source>
+        <translation>Pot. %1</translation>
     </message>
     <message>
         <source>pre-test</source>
@@ -20071,6 +20134,10 @@ Ursache</translation>
         <translation>den Cursor setzen, bewegen; über den Spuren ist es die Maus</translation>
     </message>
     <message>
+        <source>r: correlation of two inputs.</source>
+        <translation>r: Korrelation zweier Eingangsgrößen.</translation>
+    </message>
+    <message>
         <source>range of preferred values</source>
         <translation>Normwertbereich</translation>
     </message>
@@ -20083,8 +20150,8 @@ Ursache</translation>
         <translation>abgelesen %1 %2</translation>
     </message>
     <message>
-        <source>reading </source>
-        <translation>Messwert </translation>
+        <source>reading %1</source>
+        <translation>Messwert %1</translation>
     </message>
     <message>
         <source>rectangular</source>
@@ -20104,7 +20171,7 @@ Ursache</translation>
     </message>
     <message>
         <source>resistor %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Widerstand %1</translation>
     </message>
     <message>
         <source>resistors</source>
@@ -20131,6 +20198,10 @@ Ursache</translation>
         <translation>skalierte Einheit</translation>
     </message>
     <message>
+        <source>seed %1</source>
+        <translation>Startzahl %1</translation>
+    </message>
+    <message>
         <source>settle %1 s, hold %2 s</source>
         <translation>Einschwingen %1 s, Halten %2 s</translation>
     </message>
@@ -20151,28 +20222,28 @@ Ursache</translation>
         <translation>alles zeigen, den gewählten Abschnitt zeigen</translation>
     </message>
     <message>
-        <source>shunt </source>
-        <translation>Shunt </translation>
-    </message>
-    <message>
         <source>shunt %1</source>
         <translation>Shunt %1</translation>
+    </message>
+    <message>
+        <source>shunt %1 carries %2</source>
+        <translation>Shunt %1 führt %2</translation>
     </message>
     <message>
         <source>simulated</source>
         <translation>simuliert</translation>
     </message>
     <message>
-        <source>simulated load </source>
-        <translation>simulierte Last </translation>
+        <source>simulated load %1</source>
+        <translation>simulierte Last %1</translation>
     </message>
     <message>
-        <source>simulated strain </source>
-        <translation>simulierte Dehnung </translation>
+        <source>simulated strain %1</source>
+        <translation>simulierte Dehnung %1</translation>
     </message>
     <message>
         <source>somebody</source>
-        <translation type="unfinished"></translation>
+        <translation>jemand</translation>
     </message>
     <message>
         <source>split at the cursor</source>
@@ -20256,7 +20327,7 @@ Ursache</translation>
     </message>
     <message>
         <source>the block has %1 rows, but only %2 are shown from the chosen cell on, since others are filtered out</source>
-        <translation type="unfinished"></translation>
+        <translation>der Block hat %1 Zeilen, aber nur %2 sind ab der gewählten Zelle zu sehen, da andere weggefiltert sind</translation>
     </message>
     <message>
         <source>the block has %1 rows, but only %2 are there from the chosen cell on</source>
@@ -20264,11 +20335,11 @@ Ursache</translation>
     </message>
     <message>
         <source>the block is wider than the table from the chosen cell on</source>
-        <translation type="unfinished"></translation>
+        <translation>der Block ist breiter als die Tabelle ab der gewählten Zelle</translation>
     </message>
     <message>
         <source>the clipboard holds no text</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zwischenablage enthält keinen Text</translation>
     </message>
     <message>
         <source>the input resistance</source>
@@ -20283,16 +20354,20 @@ Ursache</translation>
         <translation>der Nebenschluss von Zweig %1 zur Struktur</translation>
     </message>
     <message>
-        <source>the leak of arm %1 carries </source>
-        <translation>der Nebenschluss von Zweig %1 führt </translation>
+        <source>the leak of arm %1 carries %2 from the structure</source>
+        <translation>der Nebenschluss von Zweig %1 führt %2 aus der Struktur</translation>
+    </message>
+    <message>
+        <source>the leak of arm %1 carries %2 to the structure</source>
+        <translation>der Nebenschluss von Zweig %1 führt %2 zur Struktur</translation>
     </message>
     <message>
         <source>the leak over arm %1</source>
         <translation>der Nebenschluss über Zweig %1</translation>
     </message>
     <message>
-        <source>the leak over arm %1 carries </source>
-        <translation>der Nebenschluss über Zweig %1 führt </translation>
+        <source>the leak over arm %1 carries %2</source>
+        <translation>der Nebenschluss über Zweig %1 führt %2</translation>
     </message>
     <message>
         <source>the parts are from here</source>
@@ -20314,13 +20389,12 @@ Ursache</translation>
         <source>the span begins, ends at the cursor</source>
         <translation>der Abschnitt beginnt, endet am Cursor</translation>
     </message>
-    <message>
-        <source>the stock, %1 entries</source>
-        <translation>der Bestand, %1 Einträge</translation>
-    </message>
-    <message>
-        <source>the stock, 1 entry</source>
-        <translation>der Bestand, 1 Eintrag</translation>
+    <message numerus="yes">
+        <source>the stock, %n entries</source>
+        <translation>
+            <numerusform>der Bestand, %n Eintrag</numerusform>
+            <numerusform>der Bestand, %n Einträge</numerusform>
+        </translation>
     </message>
     <message>
         <source>the stock, which is empty</source>
@@ -20331,12 +20405,8 @@ Ursache</translation>
         <translation>der Schleifer</translation>
     </message>
     <message>
-        <source>theirs</source>
-        <translation>ihre</translation>
-    </message>
-    <message>
         <source>this computer</source>
-        <translation type="unfinished"></translation>
+        <translation>dieser Rechner</translation>
     </message>
     <message>
         <source>this list</source>
@@ -20352,15 +20422,15 @@ Ursache</translation>
     </message>
     <message>
         <source>this table is worked out: it can be copied, but takes no text</source>
-        <translation type="unfinished"></translation>
+        <translation>diese Tabelle ist berechnet: Sie lässt sich kopieren, nimmt aber keinen Text</translation>
     </message>
     <message>
         <source>to</source>
         <translation>nach</translation>
     </message>
     <message>
-        <source>to S+ </source>
-        <translation>zu S+ </translation>
+        <source>to S+ %1</source>
+        <translation>zu S+ %1</translation>
     </message>
     <message>
         <source>to structure</source>
@@ -20487,8 +20557,12 @@ Ursache</translation>
         <translation>mit Widerständen, deren Kalibrierung überfällig ist</translation>
     </message>
     <message>
-        <source>with question %1 of %2 · %3 · seed %4%5</source>
-        <translation>mit Aufgabe %1 von %2 · %3 · Startzahl %4%5</translation>
+        <source>with question %1 of %2 · %3 · seed %4</source>
+        <translation>mit Aufgabe %1 von %2 · %3 · Startzahl %4</translation>
+    </message>
+    <message>
+        <source>with question %1 of %2 · %3 · seed %4 · repeated</source>
+        <translation>mit Aufgabe %1 von %2 · %3 · Startzahl %4 · wiederholt</translation>
     </message>
     <message>
         <source>with the same difficulty, kinds and number of questions it gives the same questions, on every computer</source>
@@ -20664,10 +20738,6 @@ Ursache</translation>
 </context>
 <context>
     <name>ui::CheckBar</name>
-    <message>
-        <source> (closed)</source>
-        <translation> (abgeschl.)</translation>
-    </message>
     <message>
         <source>Close check</source>
         <translation>Abschließen</translation>

@@ -7,6 +7,8 @@
 #include <QTemporaryDir>
 #include <clocale>
 
+#include "ui/locale.h"
+
 int main(int argc, char** argv) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   QCoreApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
@@ -19,5 +21,6 @@ int main(int argc, char** argv) {
   // Nothing of the user's is read or changed, and tests that run at the same time do not meet.
   const QTemporaryDir state;
   qputenv("XDG_STATE_HOME", state.path().toUtf8());
+  ui::useLanguage("en");  // counts have their plural forms from there
   return RUN_ALL_TESTS();
 }

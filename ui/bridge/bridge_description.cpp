@@ -19,13 +19,14 @@ QString circuitSentence(const core::Channel& channel, const BridgeState& state) 
   const core::Setup& setup = channel.setup;
   const core::Bridge& bridge = setup.bridge;
   QString text = toQString(channel.name) + ": " + toQString(core::templateOf(bridge.type).name);
-  if (core::templateOf(bridge.type).senseLeads) text += bridge.sixWire ? tr(", six-wire") : tr(", four-wire");
-  text += tr(", excitation ") + excitationText(setup.instrument);
-  if (setup.instrument.current) {
-    text += tr(" constant current");
-    if (state.excitation_V > 0) text += ", " + voltText(state.excitation_V) + tr(" at this step");
-  }
-  return text + ". ";
+  if (core::templateOf(bridge.type).senseLeads)
+    text = (bridge.sixWire ? tr("%1, six-wire") : tr("%1, four-wire")).arg(text);
+  const QString excitation = excitationText(setup.instrument);
+  if (!setup.instrument.current) return tr("%1, excitation %2.").arg(text, excitation) + " ";
+  if (!(state.excitation_V > 0)) return tr("%1, excitation %2 constant current.").arg(text, excitation) + " ";
+  return tr("%1, excitation %2 constant current, %3 at this step.")
+             .arg(text, excitation, voltText(state.excitation_V)) +
+         " ";
 }
 
 QString leadsSentence(const core::Bridge& bridge) {
@@ -33,28 +34,29 @@ QString leadsSentence(const core::Bridge& bridge) {
   for (const core::Wire& wire : core::wiresOf(bridge))
     leads << toQString(core::leadName(wire.role)) + ' ' +
                  ohmText(core::resistanceOf(bridge.leads[static_cast<std::size_t>(wire.role)]), 6);
-  return tr("Leads: ") + leads.join(", ") + ". ";
+  return tr("Leads: %1.").arg(leads.join(", ")) + " ";
 }
 
 QString armSentence(const core::Bridge& bridge, std::size_t arm) {
   const bool outside = core::templateOf(bridge.type).atArticle[arm];
   const QString strain = strainText(bridge, arm);
-  QString text = tr("Arm %1: ").arg(arm + 1) + ohmText(bridge.arms[arm], 6) + ", " +
-                 (outside ? tr("at the article") : tr("completion resistor in the instrument"));
-  if (!strain.isEmpty()) text += tr(", active, ") + strain;
-  return text + ". ";
+  const QString text =
+      (outside ? tr("Arm %1: %2, at the article") : tr("Arm %1: %2, completion resistor in the instrument"))
+          .arg(QString::number(arm + 1), ohmText(bridge.arms[arm], 6));
+  return (strain.isEmpty() ? text : tr("%1, active, %2").arg(text, strain)) + ". ";
 }
 
 QString shuntSentence(const core::Setup& setup, std::size_t index, bool closed) {
   const core::Shunt& shunt = setup.shunts[index];
-  return tr("Shunt ") + toQString(shunt.name) + ", " + ohmText(shunt.resistance, 6) + tr(", from ") +
-         pointText(setup.bridge, shunt.a) + tr(" to ") + pointText(setup.bridge, shunt.b) + ": " +
-         (closed ? tr("closed") : tr("open")) + ". ";
+  return (closed ? tr("Shunt %1, %2, from %3 to %4: closed.") : tr("Shunt %1, %2, from %3 to %4: open."))
+             .arg(toQString(shunt.name), ohmText(shunt.resistance, 6), pointText(setup.bridge, shunt.a),
+                  pointText(setup.bridge, shunt.b)) +
+         " ";
 }
 
 QString inputSentence(const core::Instrument& instrument) {
   if (!instrument.inputResistance) return {};
-  return tr("The input takes current through %1. ").arg(ohmText(*instrument.inputResistance, 4));
+  return tr("The input takes current through %1.").arg(ohmText(*instrument.inputResistance, 4)) + " ";
 }
 
 QString balanceSentence(const core::Balance& balance) {
@@ -64,11 +66,13 @@ QString balanceSentence(const core::Balance& balance) {
     case core::BalanceKind::None:
       return {};
     case core::BalanceKind::Parallel:
-      return tr("Balance: %1 over the excitation, wiper at %2 % from P- through %3 to S+. ")
-          .arg(potentiometer, share, ohmText(balance.limiting, 6));
+      return tr("Balance: %1 over the excitation, wiper at %2 % from P- through %3 to S+.")
+                 .arg(potentiometer, share, ohmText(balance.limiting, 6)) +
+             " ";
     case core::BalanceKind::Series:
-      return tr("Balance: %1 between arms 3 and 4, wiper to S+, %2 % of it in arm 3. ")
-          .arg(potentiometer, share);
+      return tr("Balance: %1 between arms 3 and 4, wiper to S+, %2 % of it in arm 3.")
+                 .arg(potentiometer, share) +
+             " ";
   }
   return {};
 }
@@ -76,7 +80,7 @@ QString balanceSentence(const core::Balance& balance) {
 /// "7.143 mA from terminal P+ to corner S-"
 QString wayText(const core::Bridge& bridge, core::Current current, core::Node from, core::Node to) {
   if (current.base() < 0) std::swap(from, to);
-  return currentText(current) + tr(" from ") + pointText(bridge, from) + tr(" to ") + pointText(bridge, to);
+  return tr("%1 from %2 to %3").arg(currentText(current), pointText(bridge, from), pointText(bridge, to));
 }
 
 /// What carries how much, and which way: the source, the arms, closed shunts and leaks.
@@ -88,22 +92,27 @@ QString currentsSentence(const core::Setup& setup, const core::Flow& flow) {
   QStringList ways;
   for (const std::size_t arm : {0, 1, 2, 3})
     if (heard(flow.arms[arm]))
-      ways << tr("arm %1 carries ").arg(arm + 1) +
-                  wayText(bridge, flow.arms[arm], core::armBegin(arm), core::armEnd(arm));
+      ways << tr("arm %1 carries %2")
+                  .arg(QString::number(arm + 1),
+                       wayText(bridge, flow.arms[arm], core::armBegin(arm), core::armEnd(arm)));
   for (std::size_t k = 0; k < setup.shunts.size(); ++k)
     if (heard(flow.shunts[k]))
-      ways << tr("shunt ") + toQString(setup.shunts[k].name) + tr(" carries ") +
-                  wayText(bridge, flow.shunts[k], setup.shunts[k].a, setup.shunts[k].b);
+      ways << tr("shunt %1 carries %2")
+                  .arg(toQString(setup.shunts[k].name),
+                       wayText(bridge, flow.shunts[k], setup.shunts[k].a, setup.shunts[k].b));
   for (const std::size_t arm : {0, 1, 2, 3}) {
     if (heard(flow.leaksAcross[arm]))
-      ways << tr("the leak over arm %1 carries ").arg(arm + 1) + currentText(flow.leaksAcross[arm]);
+      ways << tr("the leak over arm %1 carries %2")
+                  .arg(QString::number(arm + 1), currentText(flow.leaksAcross[arm]));
     if (heard(flow.leaksToStructure[arm]))
-      ways << tr("the leak of arm %1 carries ").arg(arm + 1) + currentText(flow.leaksToStructure[arm]) +
-                  (flow.leaksToStructure[arm].base() > 0 ? tr(" to the structure")
-                                                         : tr(" from the structure"));
+      ways << (flow.leaksToStructure[arm].base() > 0 ? tr("the leak of arm %1 carries %2 to the structure")
+                                                     : tr("the leak of arm %1 carries %2 from the structure"))
+                  .arg(QString::number(arm + 1), currentText(flow.leaksToStructure[arm]));
   }
-  const QString source = tr("The source drives ") + currentText(flow.source);
-  return source + (ways.isEmpty() ? QString() : ": " + ways.join("; ")) + ". ";
+  const QString source = currentText(flow.source);
+  return (ways.isEmpty() ? tr("The source drives %1.").arg(source)
+                         : tr("The source drives %1: %2.").arg(source, ways.join("; "))) +
+         " ";
 }
 
 }  // namespace

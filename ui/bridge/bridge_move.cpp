@@ -100,7 +100,7 @@ QString movedText(const core::Setup& setup, const BridgeSpot& grip) {
     case Kind::Shunt:
       return toQString(setup.shunts[grip.part.index].name);
     case Kind::Lead:
-      return tr("lead ") + toQString(core::leadName(roleOf(grip)));
+      return tr("lead %1").arg(toQString(core::leadName(roleOf(grip))));
     case Kind::Leak:
       return tr("the leak over arm %1").arg(arm);
     case Kind::StructureLeak:
@@ -270,8 +270,9 @@ BridgeMove moveOf(const core::Setup& setup, std::optional<std::size_t> selected,
   move.target = std::move(target);
   move = grip.part.kind == Kind::Shunt ? shuntMove(setup, selected, std::move(move))
                                        : otherMove(setup, selected, std::move(move));
-  move.title = tr("Moving %1").arg(movedText(setup, grip));
-  if (move.target) move.title += tr(" to ") + placeText(setup, *move.target);
+  const QString moved = movedText(setup, grip);
+  move.title = move.target ? tr("Moving %1 to %2").arg(moved, placeText(setup, *move.target))
+                           : tr("Moving %1").arg(moved);
   move.state.title = move.title;
   return move;
 }

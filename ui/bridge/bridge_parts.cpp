@@ -152,16 +152,16 @@ QString leakText(const BridgePicture& picture, const BridgePart& part) {
 
 QString leadText(const BridgePicture& picture, std::size_t role) {
   const QString name = toQString(core::leadName(static_cast<core::LeadRole>(role)));
-  return tr("Lead ") + name + ", " + ohmText(core::resistanceOf(picture.bridge.leads[role]), 12);
+  return tr("Lead %1, %2").arg(name, ohmText(core::resistanceOf(picture.bridge.leads[role]), 12));
 }
 
 QString shuntSpotText(const BridgePicture& picture, const BridgeSpot& spot) {
   const core::Shunt& shunt = picture.shunts[spot.part.index];
-  QString text = tr("Shunt ") + shuntText(shunt) + ", " +
-                 (picture.state.closed[spot.part.index] ? tr("closed") : tr("open"));
-  if (spot.end) return text + tr(", end at ") + pointText(picture.bridge, nodeOf(shunt, *spot.end));
-  return text + tr(", from ") + pointText(picture.bridge, shunt.a) + tr(" to ") +
-         pointText(picture.bridge, shunt.b);
+  const QString text = (picture.state.closed[spot.part.index] ? tr("Shunt %1, closed") : tr("Shunt %1, open"))
+                           .arg(shuntText(shunt));
+  if (spot.end) return tr("%1, end at %2").arg(text, pointText(picture.bridge, nodeOf(shunt, *spot.end)));
+  return tr("%1, from %2 to %3")
+      .arg(text, pointText(picture.bridge, shunt.a), pointText(picture.bridge, shunt.b));
 }
 
 // ---- rings -------------------------------------------------------------------------------------
@@ -328,7 +328,7 @@ QString nameOf(const BridgePicture& picture, const BridgePart& part) {
     case Kind::Arm:
       return tr("arm %1").arg(arm);
     case Kind::Lead:
-      return tr("lead ") + toQString(core::leadName(static_cast<core::LeadRole>(part.index)));
+      return tr("lead %1").arg(toQString(core::leadName(static_cast<core::LeadRole>(part.index))));
     case Kind::Shunt:
       return toQString(picture.shunts[part.index].name);
     case Kind::Leak:

@@ -87,9 +87,9 @@ void addHeadings(std::vector<BridgeLabel>& labels, const BridgeLayout& layout,
         ohmText(*instrument.inputResistance, 4));
   if (!layout.balance) return;
   add(labels, LabelRole::Note, layout.balance->valueBox, leftward,
-      tr("pot. ") + ohmText(instrument.balance.potentiometer, 4));
+      tr("pot. %1").arg(ohmText(instrument.balance.potentiometer, 4)));
   add(labels, LabelRole::Note, layout.balance->limitingBox, leftward,
-      tr("to S+ ") + ohmText(instrument.balance.limiting, 4));
+      tr("to S+ %1").arg(ohmText(instrument.balance.limiting, 4)));
 }
 
 void addTerminalNames(std::vector<BridgeLabel>& labels, const BridgeLayout& layout) {

@@ -50,7 +50,7 @@ QString titleOf(const core::Setup& setup, const BridgeState& state, std::optiona
   const QString label = toQString(setup.sequence[*step].label), names = closedNames(setup, state.closed);
   QString title = tr("Step %1").arg(*step + 1);
   if (!label.isEmpty() && label != names) title += ", " + label;
-  return title + ": " + (names.isEmpty() ? tr("all shunts open") : names + tr(" closed"));
+  return title + ": " + (names.isEmpty() ? tr("all shunts open") : tr("%1 closed").arg(names));
 }
 
 /// What the structure is connected to. Floating, a single leak has nowhere to go; several meet there.
@@ -86,7 +86,7 @@ void showOutcome(const core::Setup& setup, const core::SetupPrediction& predicti
     state.output = prediction.steps[*step]->output;
   } else {
     state.outcome =
-        tr("output with all shunts open ") + fixedText(prediction.zero->base() * 1e3, 4) + tr(" mV/V");
+        tr("output with all shunts open %1 mV/V").arg(fixedText(prediction.zero->base() * 1e3, 4));
     state.output = core::Output(0);
   }
 }
@@ -163,11 +163,12 @@ QString pointText(const core::Bridge& bridge, core::Node node) {
 QString outcomeText(const core::Bridge& bridge, const core::Prediction& prediction) {
   // Without polarity what is left of the output is rounding.
   if (prediction.polarity == core::Polarity::None) return tr("output 0 mV/V, no change");
-  const QString text = tr("output ") + outputText(prediction.output) + ", ";
   const bool positive = prediction.polarity == core::Polarity::Positive;
-  return text + (positive ? tr("positive") : tr("negative")) + QStringLiteral(" · ") +
-         (core::isTransducer(bridge) ? tr("simulated load ") : tr("simulated strain ")) +
-         simulatedText(bridge, prediction.simulated);
+  const QString output =
+      (positive ? tr("output %1, positive") : tr("output %1, negative")).arg(outputText(prediction.output));
+  return output + QStringLiteral(" · ") +
+         (core::isTransducer(bridge) ? tr("simulated load %1") : tr("simulated strain %1"))
+             .arg(simulatedText(bridge, prediction.simulated));
 }
 
 BridgeState stateAt(const core::Channel& channel, const core::SetupPrediction& prediction,

@@ -69,8 +69,8 @@ void OutputBar::show(std::optional<core::Output> output, core::Polarity polarity
   else if (polarity == core::Polarity::None)
     m_text = tr("change 0 mV/V");
   else
-    m_text = tr("change ") + outputText(*output) + ", " +
-             (polarity == core::Polarity::Positive ? tr("positive") : tr("negative"));
+    m_text = (polarity == core::Polarity::Positive ? tr("change %1, positive") : tr("change %1, negative"))
+                 .arg(outputText(*output));
   setAccessibleDescription(m_text);
   update();
 }

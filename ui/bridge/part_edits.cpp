@@ -8,6 +8,7 @@
 
 #include "core/document/bridge_edits.h"
 #include "core/document/edits.h"
+#include "core/units/language.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -16,7 +17,9 @@ namespace {
 using Kind = BridgePart::Kind;
 using core::Channel;
 
-QString tr(const char* text) { return QCoreApplication::translate("Bridge", text); }
+QString tr(const char* text, const char* comment = nullptr, int n = -1) {
+  return QCoreApplication::translate("Bridge", text, comment, n);
+}
 
 // ---- adding ----------------------------------------------------------------------------------
 
@@ -31,7 +34,7 @@ QString armsText(const std::set<std::size_t>& arms) {
   QStringList numbers;
   for (const std::size_t arm : arms) numbers << QString::number(arm + 1);
   if (arms.empty()) return tr("an arm");
-  return (arms.size() == 1 ? tr("arm ") : tr("arms ")) + numbers.join(", ");
+  return (arms.size() == 1 ? tr("arm %1") : tr("arms %1")).arg(numbers.join(", "));
 }
 
 /// Without an arm the entry stays in its place and says what is missing.
@@ -163,18 +166,14 @@ QString nameOfKind(const BridgePart& part) {
 
 // ---- what went and what stays, in words
 
-QString counted(std::size_t count, const QString& one, const QString& many) {
-  return count == 1 ? one : many.arg(count);
-}
-
-QString inARow(QStringList words) {
-  if (words.size() < 2) return words.join(QString());
-  const QString last = words.takeLast();
-  return words.join(", ") + tr(" and ") + last;
+QString inARow(const QStringList& words) {
+  std::vector<std::string> items;
+  for (const QString& word : words) items.push_back(word.toStdString());
+  return toQString(core::sayAll(items));
 }
 
 QString shuntsText(const Channel& channel, const std::vector<BridgePart>& shunts) {
-  if (shunts.size() > 1) return tr("%1 shunts").arg(shunts.size());
+  if (shunts.size() > 1) return tr("%n shunt(s)", nullptr, int(shunts.size()));
   return toQString(channel.setup.shunts[shunts.front().index].name).simplified();
 }
 
@@ -189,11 +188,11 @@ QString removedText(const Channel& channel, const std::vector<BridgePart>& remov
   const std::size_t leaks = ofKind(Kind::Leak).size() + ofKind(Kind::StructureLeak).size();
   QStringList words;
   if (!shunts.empty()) words << shuntsText(channel, shunts);
-  if (leaks > 0) words << counted(leaks, tr("a leak"), tr("%1 leaks"));
+  if (leaks > 0) words << tr("%n leak(s)", nullptr, int(leaks));
   if (!ofKind(Kind::Balance).empty()) words << tr("the balance network");
   if (!ofKind(Kind::Lead).empty()) words << tr("the sense leads");
   if (!ofKind(Kind::Input).empty()) words << tr("the input resistance");
-  QString text = tr("Removed ") + inARow(words);
+  const QString what = inARow(words);
   const auto& steps = channel.setup.sequence;
   const auto losing =
       static_cast<std::size_t>(std::count_if(steps.begin(), steps.end(), [&](const auto& step) {
@@ -201,9 +200,10 @@ QString removedText(const Channel& channel, const std::vector<BridgePart>& remov
           return std::find(shunts.begin(), shunts.end(), BridgePart{Kind::Shunt, shunt}) != shunts.end();
         });
       }));
-  const QString what = shunts.size() == 1 ? tr("it") : tr("theirs");
-  if (losing > 0) text += "; " + counted(losing, tr("1 step"), tr("%1 steps")) + tr(" lost ") + what;
-  return text + '.';
+  if (losing == 0) return tr("Removed %1.").arg(what);
+  return (shunts.size() == 1 ? tr("Removed %1; %n step(s) lost it.", nullptr, int(losing))
+                             : tr("Removed %1; %n step(s) lost theirs.", nullptr, int(losing)))
+      .arg(what);
 }
 
 QString staysText(const std::vector<BridgePart>& stay) {
@@ -272,7 +272,8 @@ PartRemoval removalOf(const Channel& channel, const std::vector<BridgePart>& par
     if (const QString stays = staysText(stay); !stays.isEmpty()) removal.refusal = stays;
   // Either sense lead goes with the other.
   const bool alike = removable.size() == 1 || std::all_of(removable.begin(), removable.end(), isSense);
-  removal.undo = alike ? nameOfKind(removable.front()) : tr("Remove %1 parts").arg(removable.size());
+  removal.undo =
+      alike ? nameOfKind(removable.front()) : tr("Remove %n part(s)", nullptr, int(removable.size()));
   // From the last on, so that the indices of those before stay.
   std::sort(removable.begin(), removable.end(),
             [](const BridgePart& a, const BridgePart& b) { return a.index > b.index; });

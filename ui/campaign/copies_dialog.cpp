@@ -77,13 +77,12 @@ void CopiesDialog::accept() {
   if (!m_count->isReady()) return;
   const QStringList added = names();
   const std::size_t at = *m_session.selection().channel;
-  m_session.edit(
-      added.size() == 1 ? tr("Copy channel") : tr("Add %1 copies").arg(QLocale().toString(added.size())),
-      core::withChannelCopies(m_session.document(), at, static_cast<std::size_t>(added.size())));
+  m_session.edit(added.size() == 1 ? tr("Copy channel") : tr("Add %Ln copies", nullptr, int(added.size())),
+                 core::withChannelCopies(m_session.document(), at, static_cast<std::size_t>(added.size())));
   m_session.selectChannel(at + 1);
   emit said(added.size() == 1 ? tr("Added %1.").arg(added.first())
-                              : tr("Added %1 channels, %2 to %3.")
-                                    .arg(QLocale().toString(added.size()), added.first(), added.last()));
+                              : tr("Added %Ln channel(s), %1 to %2.", nullptr, int(added.size()))
+                                    .arg(added.first(), added.last()));
   QDialog::accept();
 }
 

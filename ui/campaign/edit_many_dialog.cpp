@@ -22,8 +22,6 @@ namespace {
 constexpr int typing_ms = 150;
 constexpr std::size_t mostRows = 1000;  ///< what nobody reads to its end is not listed to its end
 
-QString countText(std::size_t count) { return QLocale().toString(static_cast<qulonglong>(count)); }
-
 }  // namespace
 
 EditManyDialog::EditManyDialog(Session& session, std::vector<std::size_t> channels, QWidget* parent)
@@ -34,8 +32,7 @@ EditManyDialog::EditManyDialog(Session& session, std::vector<std::size_t> channe
       m_rows(new QTableWidget),
       m_summary(plainLabel("manySummary")) {
   setObjectName("editManyDialog");
-  setWindowTitle(m_to.size() == 1 ? tr("Edit 1 channel")
-                                  : tr("Edit %1 channels").arg(countText(m_to.size())));
+  setWindowTitle(tr("Edit %Ln channel(s)", nullptr, int(m_to.size())));
   resize(760, 560);
   auto* column = new QVBoxLayout(this);
   column->addWidget(m_fields);
@@ -106,11 +103,9 @@ void EditManyDialog::showOutcome() {
   const core::BatchEdit& edit = **m_outcome;
   const std::size_t changed = core::changedCount(edit), refused = core::refusals(edit).size();
   const std::size_t same = edit.outcomes.size() - changed - refused;
-  QStringList words{changed == 1 ? tr("1 channel changes.")
-                                 : tr("%1 channels change.").arg(countText(changed))};
-  if (same > 0)
-    words << (same == 1 ? tr("1 stays as it is.") : tr("%1 stay as they are.").arg(countText(same)));
-  if (refused > 0) words << (refused == 1 ? tr("1 refuses.") : tr("%1 refuse.").arg(countText(refused)));
+  QStringList words{tr("%Ln channel(s) change.", nullptr, int(changed))};
+  if (same > 0) words << tr("%Ln stay as they are.", nullptr, int(same));
+  if (refused > 0) words << tr("%Ln refuse.", nullptr, int(refused));
   m_summary->setText(words.join(" "));
   m_ok->setEnabled(changed > 0);
   showRows();
@@ -152,12 +147,11 @@ void EditManyDialog::accept() {
   const core::BatchEdit& edit = **m_outcome;
   const std::size_t changed = core::changedCount(edit), refused = core::refusals(edit).size();
   if (changed == 0) return;
-  m_session.edit(
-      changed == 1 ? m_fields->label() : tr("%1 in %2 channels").arg(m_fields->label(), countText(changed)),
-      edit.document);
-  emit said(refused == 0
-                ? tr("Changed %1 channels.").arg(countText(changed))
-                : tr("Changed %1 channels; %2 refused.").arg(countText(changed), countText(refused)));
+  m_session.edit(changed == 1 ? m_fields->label()
+                              : tr("%1 in %Ln channel(s)", nullptr, int(changed)).arg(m_fields->label()),
+                 edit.document);
+  const QString told = tr("Changed %Ln channel(s).", nullptr, int(changed));
+  emit said(refused == 0 ? told : told + " " + tr("%Ln refused.", nullptr, int(refused)));
   QDialog::accept();
 }
 

@@ -238,13 +238,11 @@ void ImportDialog::showOutcome() {
     return;
   }
   const core::ListImport& done = **m_outcome;
-  QString words =
-      done.added == 1 ? tr("1 channel is added.") : tr("%1 channels are added.").arg(rowsText(done.added));
-  if (done.refused.size() == 1) words += " " + tr("1 row is refused.");
-  if (done.refused.size() > 1) words += " " + tr("%1 rows are refused.").arg(rowsText(done.refused.size()));
+  QString words = tr("%Ln channel(s) are added.", nullptr, int(done.added));
+  if (!done.refused.empty()) words += " " + tr("%Ln row(s) are refused.", nullptr, int(done.refused.size()));
   m_summary->setText(words);
   m_ok->setEnabled(done.added > 0);
-  m_ok->setText(done.added == 1 ? tr("Add 1 channel") : tr("Add %1 channels").arg(rowsText(done.added)));
+  m_ok->setText(tr("Add %Ln channel(s)", nullptr, int(done.added)));
   showTold(done);
 }
 
@@ -273,13 +271,12 @@ void ImportDialog::accept() {
   if (!m_outcome || !*m_outcome || (*m_outcome)->added == 0) return;
   const core::ListImport& done = **m_outcome;
   const std::size_t first = m_session.document().channels.size();
-  m_session.edit(
-      done.added == 1 ? tr("Import 1 channel") : tr("Import %1 channels").arg(rowsText(done.added)),
-      done.document);
+  m_session.edit(tr("Import %Ln channel(s)", nullptr, int(done.added)), done.document);
   m_session.selectChannel(first);
-  emit said(done.refused.empty() ? tr("Added %1 channels.").arg(rowsText(done.added))
-                                 : tr("Added %1 channels; %2 rows were refused.")
-                                       .arg(rowsText(done.added), rowsText(done.refused.size())));
+  const QString added = tr("Added %Ln channel(s).", nullptr, int(done.added));
+  emit said(done.refused.empty()
+                ? added
+                : added + " " + tr("%Ln row(s) were refused.", nullptr, int(done.refused.size())));
   QDialog::accept();
 }
 

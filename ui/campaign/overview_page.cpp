@@ -67,9 +67,8 @@ OverviewPage::OverviewPage(Session& session, QWidget* parent)
   connect(m_table, &QWidget::customContextMenuRequested, this, &OverviewPage::showMenu);
   connect(m_table, &OverviewTable::viewsWanted, this, &OverviewPage::viewsWanted);
   connect(m_table, &OverviewTable::chosen, this, &OverviewPage::takeChoice);
-  connect(m_table, &OverviewTable::copied, this, [this](int rows) {
-    emit said(rows == 1 ? tr("Copied 1 row.") : tr("Copied %1 rows.").arg(QLocale().toString(rows)));
-  });
+  connect(m_table, &OverviewTable::copied, this,
+          [this](int rows) { emit said(tr("Copied %Ln row(s).", nullptr, rows)); });
   connect(&TableTools::of(*m_table), &TableTools::refused, this, &OverviewPage::refused);
   connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this, &OverviewPage::showTally);
   connect(m_bar, &OverviewBar::changed, this, [this] {
@@ -229,7 +228,7 @@ bool OverviewPage::write(const QString& path, const QByteArray& bytes, qsizetype
     emit refused(tr("Not exported: %1").arg(toText(written.error())));
     return false;
   }
-  emit said(tr("Wrote %1 rows to %2.").arg(QLocale().toString(rows), path));
+  emit said(tr("Wrote %Ln row(s) to %1.", nullptr, int(rows)).arg(path));
   return true;
 }
 

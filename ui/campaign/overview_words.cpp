@@ -14,7 +14,9 @@
 namespace ui {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("ui::OverviewPage", text); }
+QString tr(const char* text, const char* comment = nullptr, int n = -1) {
+  return QCoreApplication::translate("ui::OverviewPage", text, comment, n);
+}
 
 constexpr int gainDecimals = 4;
 
@@ -57,7 +59,8 @@ QString foundText(const core::OverviewRow& row, OverviewColumn column) {
     case OverviewColumn::GainChange:
       return row.gainChange ? signedPercent(*row.gainChange) : QString();
     case OverviewColumn::Latest:
-      return row.latest.empty() ? QString() : toQString(row.latest) + (row.open ? tr(" (open)") : QString());
+      return row.latest.empty() ? QString()
+                                : (row.open ? tr("%1 (open)") : QString("%1")).arg(toQString(row.latest));
     case OverviewColumn::Day:
       return row.day ? toQString(core::shown(*row.day)) : QString();
     case OverviewColumn::Remarks:
@@ -197,20 +200,15 @@ QString overviewCell(const OverviewItem& item, OverviewColumn column) {
 }
 
 QString tallyWords(const core::OverviewTally& tally) {
-  const auto number = [](std::size_t count) { return QLocale().toString(static_cast<qulonglong>(count)); };
   QStringList parts;
-  const auto add = [&](std::size_t count, const QString& words) {
-    if (count > 0) parts << words.arg(number(count));
-  };
-  add(tally.fail, tr("%1 fail"));
-  add(tally.cannotTell, tr("%1 cannot tell"));
-  add(tally.notJudged, tr("%1 not judged"));
-  add(tally.notChecked, tr("%1 not checked"));
-  add(tally.pass, tr("%1 pass"));
-  add(tally.changed, tr("%1 changed beyond the margin"));
-  add(tally.remarks, tr("%1 with open remarks"));
-  const QString channels =
-      tally.channels == 1 ? tr("1 channel") : tr("%1 channels").arg(number(tally.channels));
+  if (tally.fail > 0) parts << tr("%Ln fail", nullptr, int(tally.fail));
+  if (tally.cannotTell > 0) parts << tr("%Ln cannot tell", nullptr, int(tally.cannotTell));
+  if (tally.notJudged > 0) parts << tr("%Ln not judged", nullptr, int(tally.notJudged));
+  if (tally.notChecked > 0) parts << tr("%Ln not checked", nullptr, int(tally.notChecked));
+  if (tally.pass > 0) parts << tr("%Ln pass", nullptr, int(tally.pass));
+  if (tally.changed > 0) parts << tr("%Ln changed beyond the margin", nullptr, int(tally.changed));
+  if (tally.remarks > 0) parts << tr("%Ln with open remarks", nullptr, int(tally.remarks));
+  const QString channels = tr("%Ln channel(s)", nullptr, int(tally.channels));
   return parts.isEmpty() ? channels : tr("%1: %2").arg(channels, parts.join(", "));
 }
 

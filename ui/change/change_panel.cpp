@@ -95,7 +95,7 @@ QString foldWords(const core::Comparison& comparison) {
                                      [](const core::SetupDifference& one) { return one.onReadings; }));
   const QString differ = all == 1 ? ChangePanel::tr("Set-ups differ in one thing: %1.")
                                         .arg(toQString(comparison.configuration.front().what))
-                                  : ChangePanel::tr("Set-ups differ in %1 things.").arg(all);
+                                  : ChangePanel::tr("Set-ups differ in %n things.", nullptr, int(all));
   if (onReadings == 0) return differ + " " + ChangePanel::tr("Readings do not depend on it.");
   return differ + " " +
          (all == 1 ? ChangePanel::tr("Readings depend on it.")

@@ -45,7 +45,8 @@ QList<TrendMark> marksOf(const ShownChange& shown, std::optional<double> core::T
     mark.text = mark.name + (mark.dayText.isEmpty() ? QString() : ", " + mark.dayText) + ": " +
                 numberText(mark.value, digits);
     if (mark.standard) mark.text += " ± " + numberText(2 * *mark.standard, 2);
-    mark.text += mark.beyond ? TrendSection::tr(", beyond the control limits.") : QString(".");
+    mark.text =
+        (mark.beyond ? TrendSection::tr("%1, beyond the control limits.") : QString("%1.")).arg(mark.text);
     marks.append(mark);
   }
   return marks;

@@ -38,11 +38,12 @@ QString fitText(const std::vector<core::Remainder>& remainders, const core::Expl
     before = std::max(before, std::abs(one.before));
     after = std::max(after, std::abs(one.after));
   }
-  const QString numbers = CauseDetails::tr("Steps are off by up to %1 %3, with this cause by up to %2 %3: ")
+  const QString numbers = CauseDetails::tr("Steps are off by up to %1 %3, with this cause by up to %2 %3:")
                               .arg(numberText(before, 3), numberText(after, 3), unit);
-  return numbers + (explanation.fitProbability >= core::doubtfulProbability
-                        ? CauseDetails::tr("no more than the uncertainties explain.")
-                        : CauseDetails::tr("more than the uncertainties explain."));
+  return numbers + " " +
+         (explanation.fitProbability >= core::doubtfulProbability
+              ? CauseDetails::tr("no more than the uncertainties explain.")
+              : CauseDetails::tr("more than the uncertainties explain."));
 }
 
 }  // namespace
@@ -133,7 +134,7 @@ void CauseDetails::show(const Contents& contents) {
   m_legitimate = cause.correction.legitimate;
   const QString advice = toQString(core::correctionAdvice(cause.correction));
   m_advice->setText(withWholeUnits(m_legitimate ? advice : "▲ " + advice));
-  m_advice->setAccessibleName(m_legitimate ? advice : tr("Warning: ") + advice);
+  m_advice->setAccessibleName(m_legitimate ? advice : tr("Warning: %1").arg(advice));
   QStringList names;
   for (std::size_t k = 0; k < contents.setup.sequence.size(); ++k)
     names << stepName(contents.setup.sequence[k], k);

@@ -193,8 +193,8 @@ void DiagnosisPanel::fitSentence() {
 
 void DiagnosisPanel::showOutcome(const DiagnosisRunner::Outcome& outcome, bool outdated) {
   const core::Diagnosis& diagnosis = outcome->diagnosis;
-  m_words = outdated ? tr("Being worked out again. Before the edit: ") +
-                           toQString(core::diagnosisSentence(diagnosis))
+  m_words = outdated ? tr("Being worked out again. Before the edit: %1")
+                           .arg(toQString(core::diagnosisSentence(diagnosis)))
                      : sentenceOf(*outcome);
   m_body->setEnabled(!outdated);
   if (outdated) return;

@@ -109,7 +109,9 @@ OutcomeHeading headingOf(const Session& session, const ShownOutcome& outcome) {
     checks << toQString(one.name) + (one.date.empty() ? QString() : " (" + toQString(one.date) + ")");
   }
   heading.subject = tr("Channel") + " " + toQString(outcome.channel->name) + ", " +
-                    (checks.isEmpty() ? tr("plan without a check") : checks.join(tr(" and ")));
+                    (checks.isEmpty()    ? tr("plan without a check")
+                     : checks.size() < 2 ? checks.join(QString())
+                                         : tr("%1 and %2").arg(checks[0], checks[1]));
   heading.verdict = whatIsMissing(session);
   if (!heading.verdict.isEmpty()) return heading;
   heading.scope = toQString(core::chainScopeStatement());

@@ -43,7 +43,7 @@ ShownOutcome shownOutcome(const Session& session) {
 QString whatIsMissing(const Session& session) {
   if (!session.channel()) return tr("No channel yet. Add a channel to see its outcome here.");
   if (const auto& zero = session.shownPrediction().zero; !zero)
-    return tr("Cannot be predicted. ") + toText(zero.error());
+    return tr("Cannot be predicted. %1").arg(toText(zero.error()));
   if (session.shownSetup().sequence.empty())
     return tr("The channel has no steps yet. Add steps to its sequence.");
   const core::Check* check = session.check();

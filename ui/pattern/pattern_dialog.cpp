@@ -393,8 +393,7 @@ void PatternDialog::follow() {
   m_preview.show(channel().setup, core::layOut(m_pattern, found, step.settle, step.hold));
   const std::size_t steps = m_preview.steps().size();
   const QString total = durationText(totalOf(m_preview.steps()));
-  m_summary->setText(steps == 1 ? tr("1 step, %1 in all").arg(total)
-                                : tr("%1 steps, %2 in all").arg(QString::number(steps), total));
+  m_summary->setText(tr("%n step(s), %1 in all", nullptr, int(steps)).arg(total));
   m_caution->setText(caution(found));
   m_caution->setVisible(!m_caution->text().isEmpty());
   m_layOut->setEnabled(steps > 1 && steps <= mostSteps);

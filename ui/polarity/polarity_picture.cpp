@@ -337,7 +337,7 @@ void PolarityPicture::paintLegend(QPainter& painter) const {
   painter.setFont(font());
   painter.setPen(m_colours.quiet);
   const QRect box = rect().adjusted(6, 3, -6, -3);
-  const QString plus = tr("+ positive  "), minus = tr("− negative");
+  const QString plus = tr("+ positive") + "  ", minus = tr("− negative");
   const QString what = m_shown.shunt + ": " + quantityWithUnit(m_shown, m_shown.quantity);
   const int room = box.width() - fontMetrics().horizontalAdvance(plus + minus) - 12;
   painter.drawText(box, Qt::AlignLeft | Qt::AlignTop, fontMetrics().elidedText(what, Qt::ElideLeft, room));

@@ -120,12 +120,14 @@ QString cellSentence(const PolarityShown& shown, const core::PolarityCell& cell)
   if (!cell.prediction) return toText(cell.prediction.error());
   const QString place = placeText(bridge, cell), a = withMinus(core::pointName(bridge, cell.a));
   QString text = shown.shunt + ' ' + place;
-  if (!place.contains(a)) text += " (" + a + tr(" to ") + withMinus(core::pointName(bridge, cell.b)) + ')';
+  if (!place.contains(a))
+    text += " (" + tr("%1 to %2").arg(a, withMinus(core::pointName(bridge, cell.b))) + ')';
   text += ": " + outcomeText(bridge, *cell.prediction);
   if (polarityOf(shown, cell) != core::Polarity::None) {
     const core::Instrument& instrument = shown.channel->setup.instrument;
-    text += QStringLiteral(" · ") + tr("reading ") + signedText(cell.prediction->reading.base()) + ' ' +
-            toQString(core::readingUnitText(instrument));
+    text += QStringLiteral(" · ") + tr("reading %1")
+                                        .arg(signedText(cell.prediction->reading.base()) + ' ' +
+                                             toQString(core::readingUnitText(instrument)));
   }
   return text;
 }
@@ -136,7 +138,7 @@ QString shortPointText(const core::Bridge& bridge, core::Node point) {
   for (const core::Wire& wire : core::wiresOf(bridge)) {
     const QString lead = withMinus(core::leadName(wire.role));
     if (core::pointOf(bridge, wire.to) == point && wire.role != core::LeadRole::Return)
-      return lead + tr(" gauge");
+      return tr("%1 gauge").arg(lead);
     if (core::pointOf(bridge, wire.from) == point) return lead;
   }
   return name;
@@ -158,16 +160,18 @@ QString describeMap(const PolarityShown& shown, std::optional<PolarityPair> curr
   if (!shown.channel) return tr("No channel in this document.");
   if (shown.error) return toText(*shown.error);
   const core::Bridge& bridge = shown.bridge();
-  QString text = tr("The bridge %1 as a diamond: P+ above, P− below, S+ at the left, S− at the right. ")
-                     .arg(toQString(shown.channel->name));
+  QString text = tr("The bridge %1 as a diamond: P+ above, P− below, S+ at the left, S− at the right.")
+                     .arg(toQString(shown.channel->name)) +
+                 " ";
   for (const std::string& sentence : core::hookupSentences(bridge)) text += toQString(sentence) + ' ';
-  text += tr("Shunt %1. ").arg(shown.shunt);
+  text += tr("Shunt %1.").arg(shown.shunt) + " ";
   for (const bool arms : {true, false})
     for (const core::PolarityCell& cell : shown.map.cells)
       if (isOverArm(bridge, cell) == arms && (arms || isOverTerminals(cell)))
         text += cellWords(shown, cell) + ". ";
-  if (shown.present) text += tr("It lies %1 now. ").arg(placeText(bridge, shown.map.cells[*shown.present]));
-  if (current) text += tr("Chosen: ") + cellSentence(shown, shown.map.at(current->i, current->j)) + '.';
+  if (shown.present)
+    text += tr("It lies %1 now.").arg(placeText(bridge, shown.map.cells[*shown.present])) + " ";
+  if (current) text += tr("Chosen: %1.").arg(cellSentence(shown, shown.map.at(current->i, current->j)));
   return text.trimmed();
 }
 

@@ -40,9 +40,9 @@ QString ChoiceButton::shown() const {
     case Mark::None:
       return words;
     case Mark::Right:
-      return words + tr("  ✓ right");
+      return words + "  " + tr("✓ right");
     case Mark::Wrong:
-      return words + tr("  ✗ wrong");
+      return words + "  " + tr("✗ wrong");
   }
   return words;
 }

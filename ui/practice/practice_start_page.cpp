@@ -160,10 +160,10 @@ QLayout* PracticeStartPage::numbers() {
 void PracticeStartPage::refresh(const std::optional<PracticeRun>& place) {
   m_go->setVisible(place.has_value());
   if (place)
-    m_place->setText(tr("with question %1 of %2 · %3 · seed %4%5")
+    m_place->setText((place->isRepeat ? tr("with question %1 of %2 · %3 · seed %4 · repeated")
+                                      : tr("with question %1 of %2 · %3 · seed %4"))
                          .arg(QString::number(place->given.size() + 1), QString::number(place->order.size()),
-                              difficultyName(place->set.difficulty), QString::number(place->set.seed),
-                              place->isRepeat ? tr(" · repeated") : QString()));
+                              difficultyName(place->set.difficulty), QString::number(place->set.seed)));
   m_score->refresh();
 }
 

@@ -190,7 +190,7 @@ void QuestionPage::showHead(const PracticeRun& run, std::size_t position) {
   QString head = tr("Question %1 of %2").arg(position + 1).arg(run.order.size());
   if (run.isRepeat) head = tr("Repeated: question %1 of %2").arg(position + 1).arg(run.order.size());
   m_head->setText(head + " · " + kindName(m_question.kind) + " · " + difficultyName(run.set.difficulty) +
-                  tr(" · seed %1").arg(run.set.seed));
+                  " · " + tr("seed %1").arg(run.set.seed));
   m_tally->setText(run.given.empty() ? QString()
                                      : tr("%1 of %2 right").arg(run.rightOnes()).arg(run.given.size()));
   m_progress->setRange(0, static_cast<int>(run.order.size()));

@@ -351,7 +351,7 @@ void RecordPage::showHistory() {
     const core::Revision& revision = history[history.size() - 1 - k];  // newest first
     const std::size_t others = revision.changes.size() + revision.more;
     QString changes = revision.changes.empty() ? QString() : toQString(revision.changes.front());
-    if (others > 1) changes += tr(" and %n more", nullptr, static_cast<int>(others - 1));
+    if (others > 1) changes = tr("%1 and %n more", nullptr, static_cast<int>(others - 1)).arg(changes);
     putRow(m_history, static_cast<int>(k),
            {localTime(revision.time), toQString(revision.person), changes,
             toQString(core::shortFingerprint(revision.fingerprint)).left(9)});

@@ -169,10 +169,10 @@ void LayoutPane::showDoubts(const core::Preview& preview) {
   const QStringList all = doubts + leftOut;
   QStringList sentences = doubts.mid(0, mostDoubtsShown);
   if (doubts.size() > mostDoubtsShown)
-    sentences << tr("And %1 more doubts.").arg(doubts.size() - mostDoubtsShown);
+    sentences << tr("And %n more doubt(s).", nullptr, int(doubts.size()) - int(mostDoubtsShown));
   QString columns = leftOut.mid(0, mostLeftOutShown).join("; ");
   if (leftOut.size() > mostLeftOutShown)
-    columns += tr("; and %1 more").arg(leftOut.size() - mostLeftOutShown);
+    columns = tr("%1; and %n more", nullptr, int(leftOut.size()) - mostLeftOutShown).arg(columns);
   if (!leftOut.isEmpty()) sentences << tr("Columns left out: %1.").arg(columns);
   m_doubts->setToolTip(all.join("\n").toHtmlEscaped());
   m_doubts->setText(sentences.join("\n"));
@@ -201,14 +201,14 @@ void LayoutPane::showRead(const core::Recording& recording) {
     m_notRead->addItem(tr("Line %1: %2").arg(QString::number(line.line), toQString(line.reason)));
   if (recording.linesSkipped > recording.skipped.size())
     m_notRead->addItem(
-        tr("and %1 more lines").arg(countText(recording.linesSkipped - recording.skipped.size())));
+        tr("and %Ln more line(s)", nullptr, int(recording.linesSkipped - recording.skipped.size())));
   for (const core::MissingCell& cell : recording.missing)
     m_notRead->addItem(tr("Line %1, %2: %3")
                            .arg(QString::number(cell.line), toQString(recording.columns[cell.column].name),
                                 toQString(cell.reason)));
   if (recording.cellsMissing > recording.missing.size())
     m_notRead->addItem(
-        tr("and %1 more cells").arg(countText(recording.cellsMissing - recording.missing.size())));
+        tr("and %Ln more cell(s)", nullptr, int(recording.cellsMissing - recording.missing.size())));
   const std::size_t count = recording.linesSkipped + recording.cellsMissing;
   m_tabs->setTabEnabled(1, count > 0);
   m_tabs->setTabText(1, count > 0 ? tr("Not read (%1)").arg(countText(count)) : tr("Not read"));

@@ -365,7 +365,8 @@ void RecordingDialog::showName() {
   const std::string name = m_name->text().trimmed().toStdString();
   QStringList having;
   const bool isTaken = isCheckTaken(name, &having);
-  const QString who = having.size() > 3 ? tr("%1 channels").arg(having.size()) : having.join(", ");
+  const QString who =
+      having.size() > 3 ? tr("%n channel(s)", nullptr, int(having.size())) : having.join(", ");
   if (isTaken)
     m_nameNote->setText((having.size() == 1
                              ? tr("%1 already has a check called %2: the checks will be called %3.")

@@ -11,18 +11,20 @@
 namespace ui {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("TakingUp", text); }
+QString tr(const char* text, const char* comment = nullptr, int n = -1) {
+  return QCoreApplication::translate("TakingUp", text, comment, n);
+}
 
 QString inWords(const core::Channel& channel, const core::ChannelFind& find) {
   if (!find.match) return toText(find.match.error());
   const std::vector<core::FoundRun>& runs = find.match->runs;
   if (runs.empty())
-    return tr("%1 levels, which do not fit the plan").arg(static_cast<int>(find.levels->size()));
-  if (runs.size() > 1) return tr("%1 runs of the sequence").arg(static_cast<int>(runs.size()));
+    return tr("%n level(s), which do not fit the plan", nullptr, static_cast<int>(find.levels->size()));
+  if (runs.size() > 1) return tr("%n runs of the sequence", nullptr, static_cast<int>(runs.size()));
   const auto& steps = runs.front().best.levelOfStep;
   const auto given = std::count_if(steps.begin(), steps.end(), [](const auto& level) { return bool(level); });
   QString words = tr("%1 of %2 steps").arg(QString::number(given), QString::number(steps.size()));
-  if (runs.front().isAmbiguous()) return words + tr(", but it can be read in more than one way");
+  if (runs.front().isAmbiguous()) return tr("%1, but it can be read in more than one way").arg(words);
   for (const core::MatchRemark& remark : runs.front().best.remarks) {
     QString sentence = toQString(core::remarkText(remark, channel.setup, *find.levels));
     if (sentence.endsWith('.')) sentence.chop(1);

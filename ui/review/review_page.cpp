@@ -230,15 +230,13 @@ void ReviewPage::showCounts(bool complete, std::size_t channels) {
       ++counts[static_cast<std::size_t>(finding.severity)];
   }
   QStringList words;
-  const auto add = [&](core::Severity severity, const QString& one, const QString& many) {
-    const int count = counts[static_cast<std::size_t>(severity)];
-    words << (count == 1 ? one : many.arg(count));
-  };
-  add(core::Severity::Fault, tr("1 fault"), tr("%1 faults"));
-  add(core::Severity::Warning, tr("1 warning"), tr("%1 warnings"));
-  add(core::Severity::Note, tr("1 note"), tr("%1 notes"));
+  const auto count = [&](core::Severity severity) { return counts[static_cast<std::size_t>(severity)]; };
+  words << tr("%n fault(s)", nullptr, count(core::Severity::Fault));
+  words << tr("%n warning(s)", nullptr, count(core::Severity::Warning));
+  words << tr("%n note(s)", nullptr, count(core::Severity::Note));
   QString text = words.join(" · ");
-  if (!complete) text = tr("Reviewed %1 of %2 channels: %3").arg(QString::number(done), QString::number(channels), text);
+  if (!complete)
+    text = tr("Reviewed %1 of %2 channels: %3").arg(QString::number(done), QString::number(channels), text);
   m_counts->setText(text);
   m_counts->setVisible(channels > 0);
   if (channels == 0)
@@ -248,7 +246,7 @@ void ReviewPage::showCounts(bool complete, std::size_t channels) {
       tr("Nothing found: range, uncertainty, zeros, levels, times, heat, polarity, leads and "
          "resistors of %1 look as they should. What nobody entered (a range, a grid's area, a rating) "
          "is not looked at.")
-          .arg(channels == 1 ? tr("this plan") : tr("all %1 plans").arg(channels)));
+          .arg(channels == 1 ? tr("this plan") : tr("all %n plans", nullptr, int(channels))));
 }
 
 std::optional<ReviewRow> ReviewPage::chosen() const {

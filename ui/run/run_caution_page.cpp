@@ -95,8 +95,7 @@ void RunCautionPage::showFaults() {
   if (faults.sentences != m_known) m_accept->setChecked(false);
   m_known = faults.sentences;
   m_shorted = faults.shortsExcitation;
-  m_faultsTitle->setText(m_known.size() == 1 ? tr("A fault of this plan is known")
-                                             : tr("%1 faults of this plan are known").arg(m_known.size()));
+  m_faultsTitle->setText(tr("%n fault(s) of this plan are known", nullptr, int(m_known.size())));
   m_faults->setText(listOf(m_known));
   for (QWidget* widget : std::initializer_list<QWidget*>{m_faultsTitle, m_faults, m_whereFaults, m_accept})
     widget->setVisible(!m_known.isEmpty());

@@ -274,8 +274,8 @@ void RunStepPage::showVerdict() {
   setTextColour(m_verdict, colourOf(coloursFor(palette()), judged.verdict));
   QString said = tr("read %1 %2").arg(text(measured()->mean), unit);
   if (judged.deviation && judged.limit)
-    said += tr(", deviation %1, limit ± %2")
-                .arg(signedText(judged.deviation->base(), decimals), text(*judged.limit));
+    said = tr("%1, deviation %2, limit ± %3")
+               .arg(said, signedText(judged.deviation->base(), decimals), text(*judged.limit));
   m_deviation->setText(withWholeUnits(said));
   m_reason->setText(withWholeUnits(toQString(judged.reason)));
 }
@@ -285,11 +285,11 @@ void RunStepPage::showSeries() {
   const auto typed = readingFromText(m_reading->text(), m_session.channel()->setup.instrument);
   const bool series = typed && typed->count > 1;
   m_series->setText(
-      series
-          ? withWholeUnits(tr("%1 readings: mean %2, standard uncertainty of the mean %3 %4")
-                               .arg(QString::number(typed->count), numberText(typed->measured.mean.base(), 8),
-                                    numberText(typed->measured.uncertainty->base(), 2), m_unit->text()))
-          : QString());
+      series ? withWholeUnits(tr("%n readings: mean %1, standard uncertainty of the mean %2 %3", nullptr,
+                                 int(typed->count))
+                                  .arg(numberText(typed->measured.mean.base(), 8),
+                                       numberText(typed->measured.uncertainty->base(), 2), m_unit->text()))
+             : QString());
 }
 
 void RunStepPage::storeReading() {

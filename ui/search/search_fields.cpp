@@ -248,9 +248,8 @@ void ResistorsGroup::addFitted() {
 void ResistorsGroup::addSources() {
   const auto count = m_stock.resistors.size() + m_stock.boxes.size() + m_stock.series.size();
   m_useStock = add(tr("Chosen from"), "fromStock",
-                   new QCheckBox(count == 0   ? tr("the stock, which is empty")
-                                 : count == 1 ? tr("the stock, 1 entry")
-                                              : tr("the stock, %1 entries").arg(count)));
+                   new QCheckBox(count == 0 ? tr("the stock, which is empty")
+                                            : tr("the stock, %n entries", nullptr, int(count))));
   m_useStock->setEnabled(count > 0);
   m_useStock->setChecked(count > 0);
   m_overdue = add({}, "withOverdue", new QCheckBox(tr("with parts overdue for calibration")));

@@ -290,14 +290,14 @@ void SpanEditor::matchAgain() {
     return refuse(tr("The spans do not fit the steps of the plan. Nothing was changed."));
   if (match.runs.size() > 1)
     return refuse(
-        tr("The spans are %1 runs of the sequence. Nothing was changed: give the spans of one run to "
-           "the steps by hand, or take the recording anew and choose the run.")
-            .arg(match.runs.size()));
+        tr("The spans are %n runs of the sequence. Nothing was changed: give the spans of one run to "
+           "the steps by hand, or take the recording anew and choose the run.",
+           nullptr, int(match.runs.size())));
   if (match.runs[0].isAmbiguous())
     return refuse(
-        tr("The spans fit the steps in %1 ways about as well. Nothing was changed: give them to the "
-           "steps by hand.")
-            .arg(match.runs[0].others.size() + 1));
+        tr("The spans fit the steps in %n ways about as well. Nothing was changed: give them to the "
+           "steps by hand.",
+           nullptr, int(match.runs[0].others.size()) + 1));
   QStringList words;
   for (const std::string& sentence : core::matchText(match.runs[0], setup, levels))
     words << toQString(sentence);

@@ -285,7 +285,8 @@ QString StripView::wordsOf(const StripSpan& span) const {
   const auto& time = m_open->recording.time;
   const double greatest_s = std::max(std::abs(time.front()), std::abs(time.back()));
   const double step_s = time.usualSpacing_s() > 0 ? time.usualSpacing_s() : 1;
-  QString text = span.isOther() ? tr("Span of no step: ") : tr("Step %1: ").arg(span.name);
+  QString text = span.isOther() ? tr("Span of no step:") : tr("Step %1:").arg(span.name);
+  text += " ";
   text += fixedNumberText(measured.mean.base(), lane.decimals);
   if (measured.uncertainty) text += " ± " + numberText(measured.uncertainty->base(), 2);
   text += " " + lane.unit;
@@ -314,12 +315,9 @@ void StripView::refreshLine() {
     const auto& spans = m_chart->own()->spans;
     const auto others = std::count_if(spans.begin(), spans.end(), [](const auto& s) { return s.isOther(); });
     const auto ofSteps = static_cast<qlonglong>(spans.size()) - others;
-    const auto counted = [](qlonglong count, const QString& one, const QString& more) {
-      return count == 1 ? one : more.arg(count);
-    };
     QStringList counts;
-    if (ofSteps > 0) counts << counted(ofSteps, tr("1 span of a step"), tr("%1 spans of steps"));
-    if (others > 0) counts << counted(others, tr("1 span of no step"), tr("%1 spans of no step"));
+    if (ofSteps > 0) counts << tr("%n span(s) of steps", nullptr, int(ofSteps));
+    if (others > 0) counts << tr("%n span(s) of no step", nullptr, int(others));
     if (counts.isEmpty()) counts << tr("No spans yet");
     text = counts.join(", ") + ". ";
     text +=

@@ -79,10 +79,10 @@ void FilterBar::tell() {
   if (!m_view) return;
   const QLocale locale;
   const int hidden = TableTools::of(*m_view).rows().leftOut();
-  m_count->setText(hidden == 0 ? tr("All %1 rows are shown.").arg(locale.toString(m_view->model()->rowCount()))
-                               : tr("%1 of %2 rows are left out.")
-                                     .arg(locale.toString(hidden),
-                                          locale.toString(m_view->model()->rowCount())));
+  m_count->setText(hidden == 0
+                       ? tr("All %Ln row(s) are shown.", nullptr, m_view->model()->rowCount())
+                       : tr("%1 of %2 rows are left out.")
+                             .arg(locale.toString(hidden), locale.toString(m_view->model()->rowCount())));
 }
 
 }  // namespace ui

@@ -17,7 +17,7 @@ const QString unknown = QStringLiteral("–");
 QString polarityText(const core::WhatIfStep& step, core::Zeroed zeroed) {
   const auto& with = step.with(zeroed);
   QString text = toQString(core::polarityChangeText(step, zeroed));
-  if (with && with->beyondRange) text += WhatIfModel::tr(", beyond the range");
+  if (with && with->beyondRange) text = WhatIfModel::tr("%1, beyond the range").arg(text);
   return text;
 }
 

@@ -337,7 +337,8 @@ QString WhatIfPanel::text() const {
   if (!m_session.channel()) return sentence() + "\n";
   QString text = tr("%1, what if").arg(toQString(m_session.channel()->name)) + "\n";
   for (std::size_t k = 0; k < m_tried.texts.size(); ++k)
-    text += (m_tried.refused[k] ? tr("%1 (left out)") : QString("%1")).arg(toQString(m_tried.texts[k])) + "\n";
+    text +=
+        (m_tried.refused[k] ? tr("%1 (left out)") : QString("%1")).arg(toQString(m_tried.texts[k])) + "\n";
   text += m_zeroed->currentText() + "\n" + sentence() + "\n\n" + m_model.text() + "\n" +
           toQString(core::whatIfCaution()) + "\n";
   return text;

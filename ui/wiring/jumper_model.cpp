@@ -3,6 +3,7 @@
 
 #include "core/document/file_limits.h"
 #include "core/document/wiring_edits.h"
+#include "core/units/language.h"
 #include "ui/theme.h"
 #include "ui/wiring/wiring_words.h"
 
@@ -56,10 +57,10 @@ QVariant JumperModel::data(const QModelIndex& index, int role) const {
 
 /// A name that two pins have may lead to two places.
 QString JumperModel::placeOf(const core::PinName& name) const {
-  QStringList places;
+  std::vector<std::string> places;
   for (const core::Pin& pin : m_channel->setup.wiring.pins)
-    if (pin.name == name) places << pinUseText(pin.use);
-  return places.isEmpty() ? tr("a pin that is not in the list") : places.join(tr(" and "));
+    if (pin.name == name) places.push_back(pinUseText(pin.use).toStdString());
+  return places.empty() ? tr("a pin that is not in the list") : toQString(core::sayAll(places));
 }
 
 core::Result<core::Channel> JumperModel::withCell(core::Channel channel, int row, int column,

@@ -73,8 +73,7 @@ QString OhmFaultModel::text(int row, int column) const {
 }
 
 QString diagnosisText(const std::vector<core::OhmFault>& faults, std::size_t readings) {
-  const QString count =
-      readings == 1 ? OhmFaultModel::tr("1 reading") : OhmFaultModel::tr("%1 readings").arg(readings);
+  const QString count = OhmFaultModel::tr("%n reading(s)", nullptr, int(readings));
   if (faults.empty()) return count;
   const auto explaining =
       std::count_if(faults.begin(), faults.end(), [](const core::OhmFault& fault) { return fault.explains; });
@@ -89,8 +88,8 @@ QString diagnosisText(const std::vector<core::OhmFault>& faults, std::size_t rea
   if (faults.front().kind == core::OhmFaultKind::None) return best;
   if (explaining > 1)
     return best + " " +
-           OhmFaultModel::tr("%1 faults explain every reading: more readings tell them apart.")
-               .arg(explaining);
+           OhmFaultModel::tr("%n faults explain every reading: more readings tell them apart.", nullptr,
+                             int(explaining));
   return best;
 }
 

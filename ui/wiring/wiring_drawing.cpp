@@ -27,11 +27,12 @@ QString sentence(const WiringPicture& picture, const PinPlace& place) {
   QStringList others;
   for (const core::PinName& other : joinedTo(picture.jumpers, place.name))
     others << toQString(core::pinText(other));
-  if (!others.isEmpty()) text += WiringDrawing::tr(", jumper to %1").arg(others.join(", "));
+  if (!others.isEmpty()) text = WiringDrawing::tr("%1, jumper to %2").arg(text, others.join(", "));
   const auto mark = picture.marks.find(place.name);
   if (mark == picture.marks.end()) return text;
-  return text + (mark->second == core::WiringSeverity::Error ? WiringDrawing::tr("; error")
-                                                             : WiringDrawing::tr("; warning"));
+  return (mark->second == core::WiringSeverity::Error ? WiringDrawing::tr("%1; error")
+                                                      : WiringDrawing::tr("%1; warning"))
+      .arg(text);
 }
 
 }  // namespace

@@ -48,10 +48,6 @@ QWidget* column(std::initializer_list<QLayout*> lines, QWidget* body) {
   return part;
 }
 
-QString countText(std::ptrdiff_t count, const QString& one, const QString& many) {
-  return count == 1 ? one : many.arg(count);
-}
-
 QString severityWord(core::WiringSeverity severity) {
   return severity == core::WiringSeverity::Error ? WiringPage::tr("Error") : WiringPage::tr("Warning");
 }
@@ -284,8 +280,8 @@ void WiringPage::showFaults() {
   });
   const auto warnings = std::ssize(m_faults) - errors;
   QStringList counts;
-  if (errors > 0) counts << countText(errors, tr("1 error"), tr("%1 errors"));
-  if (warnings > 0) counts << countText(warnings, tr("1 warning"), tr("%1 warnings"));
+  if (errors > 0) counts << tr("%n error(s)", nullptr, int(errors));
+  if (warnings > 0) counts << tr("%n warning(s)", nullptr, int(warnings));
   m_faultTitle->setText(counts.isEmpty() ? tr("Check of the wiring")
                                          : tr("Check of the wiring: %1").arg(counts.join(", ")));
   const QIcon icons[] = {severityIcon(core::WiringSeverity::Warning, palette()),

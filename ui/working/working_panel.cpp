@@ -101,7 +101,7 @@ void WorkingPanel::refresh() {
     if (parts)
       m_text->show(*std::move(parts));
     else
-      message = tr("Cannot be predicted. ") + toText(parts.error());
+      message = tr("Cannot be predicted. %1").arg(toText(parts.error()));
   }
   const std::size_t steps = m_session.channel() ? m_session.shownSetup().sequence.size() : 0;
   const auto step = m_session.selection().step;

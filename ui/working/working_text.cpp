@@ -48,7 +48,7 @@ QString lettersOf(const core::WorkingPart& part) {
   const QString letters = WorkingText::tr(
       "c: sensitivity, by how much the result changes for one unit of the input. u: standard uncertainty. "
       "k: coverage factor. U: expanded uncertainty.");
-  return correlated ? letters + WorkingText::tr(" r: correlation of two inputs.") : letters;
+  return correlated ? letters + " " + WorkingText::tr("r: correlation of two inputs.") : letters;
 }
 
 WorkingText::WorkingText(QWidget* parent) : QTextEdit(parent) {
