@@ -3,7 +3,9 @@
 
 #include <QCollator>
 #include <QCoreApplication>
+#include <QLocale>
 #include <QRegularExpression>
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -79,9 +81,10 @@ QString written(double value, int decimals, const NumberWithTail& like) {
   return (like.hasPlus && rounded > 0 ? "+" : "") + text + like.tail;
 }
 
-QStringList countedOn(const NumberWithTail& first, double step, int decimals, int count) {
+/// Those that stand `from` and more steps behind the first.
+QStringList countedOn(const NumberWithTail& first, double step, int decimals, int from, int count) {
   QStringList texts;
-  for (int k = 2; k < count + 2; ++k) texts << written(first.value + k * step, decimals, first);
+  for (int k = from; k < from + count; ++k) texts << written(first.value + k * step, decimals, first);
   return texts;
 }
 
@@ -107,8 +110,6 @@ core::Result<QStringList> namesOn(const QString& first, const QString& second, i
     const auto found = std::find(names.begin(), names.end(), second.toStdString());
     if (found == names.end()) return noSeries(first, second);
     stride = skipped = static_cast<std::size_t>(found - names.begin()) + 1;
-  } else {
-    skipped = 1;  // the empty cell is the first to be filled
   }
   const auto names = core::namesAfter(none, from, skipped + stride * static_cast<std::size_t>(count));
   QStringList texts;
@@ -136,7 +137,8 @@ int compareCells(const CellKey& a, const CellKey& b) {
   if (a.kind != b.kind) return a.kind < b.kind ? -1 : 1;
   if (a.kind == CellKey::Kind::Number) return a.number < b.number ? -1 : a.number > b.number ? 1 : 0;
   static thread_local QCollator collator = [] {
-    QCollator made;
+    // Qt has no rules for the C locale.
+    QCollator made(QLocale() == QLocale::c() ? QLocale(QLocale::English) : QLocale());
     made.setNumericMode(true);
     made.setCaseSensitivity(Qt::CaseInsensitive);
     return made;
@@ -146,9 +148,9 @@ int compareCells(const CellKey& a, const CellKey& b) {
 
 core::Result<QStringList> seriesAfter(const QString& first, const QString& second, int count) {
   const auto a = numberWithTail(first), b = numberWithTail(second);
-  if (a && second.isEmpty()) return countedOn(*a, 1, a->decimals, count);
+  if (a && second.isEmpty()) return countedOn(*a, 1, a->decimals, 1, count);
   if (a && b && a->tail.trimmed() == b->tail.trimmed())
-    return countedOn(*a, b->value - a->value, std::max(a->decimals, b->decimals), count);
+    return countedOn(*a, b->value - a->value, std::max(a->decimals, b->decimals), 2, count);
   if (first.isEmpty() || a || b) return noSeries(first, second);
   if (first == second) return QStringList(count, first);
   return namesOn(first, second, count);

@@ -92,6 +92,11 @@ void RowOrder::watchModel() {
   m_model = model;
   if (!model) return;
   const auto later = [this] { m_later.start(0); };
+  // Rows are about to have other numbers: those left out are told anew afterwards.
+  connect(model, &QAbstractItemModel::modelAboutToBeReset, this, &RowOrder::showAll);
+  connect(model, &QAbstractItemModel::layoutAboutToBeChanged, this, &RowOrder::showAll);
+  connect(model, &QAbstractItemModel::rowsAboutToBeInserted, this, &RowOrder::showAll);
+  connect(model, &QAbstractItemModel::rowsAboutToBeRemoved, this, &RowOrder::showAll);
   connect(model, &QAbstractItemModel::modelReset, this, later);
   connect(model, &QAbstractItemModel::layoutChanged, this, later);
   connect(model, &QAbstractItemModel::rowsInserted, this, later);
@@ -144,6 +149,10 @@ bool RowOrder::holdsWords(int row, const QStringList& words) const {
     all += m_model->index(row, column).data(Qt::DisplayRole).toString() + '\n';
   return std::all_of(words.begin(), words.end(),
                      [&](const QString& word) { return all.contains(word, Qt::CaseInsensitive); });
+}
+
+void RowOrder::showAll() {
+  for (const int row : std::exchange(m_leftOut, {})) m_view.setRowHidden(row, false);
 }
 
 /// Rows that something else hides are left alone.

@@ -49,6 +49,7 @@ class RowOrder : public QObject {
   void headerClicked(int column);
   void arrange();
   void filter();
+  void showAll();
   bool holdsWords(int row, const QStringList& words) const;
 
   QTableView& m_view;

@@ -41,9 +41,9 @@ struct Block {
   QSet<QModelIndex> chosen;
 };
 
-Block blockOf(const QTableView& view) {
+Block blockOf(const QTableView& view, const QModelIndexList& cells) {
   Block block;
-  block.cells = chosenCells(view);
+  block.cells = cells;
   block.chosen = QSet<QModelIndex>(block.cells.begin(), block.cells.end());
   QSet<int> rows, columns;
   for (const QModelIndex& cell : block.cells) {
@@ -200,8 +200,15 @@ QModelIndexList chosenCells(const QTableView& view) {
   return cells;
 }
 
+QModelIndexList editedCells(const QTableView& view) {
+  QModelIndexList cells = chosenCells(view);
+  if (view.selectionBehavior() == QAbstractItemView::SelectRows)
+    cells.removeIf([&](const QModelIndex& cell) { return cell.column() != view.currentIndex().column(); });
+  return cells;
+}
+
 CellBlock copiedBlock(const QTableView& view, CopyPart part, CopyHeadings headings) {
-  Block block = blockOf(view);
+  Block block = blockOf(view, chosenCells(view));
   if (part == CopyPart::All || block.cells.isEmpty()) block = {shownRows(view), shownColumns(view), {}, {}};
   const bool named = headings == CopyHeadings::With && !view.verticalHeader()->isHidden();
   CellBlock copied;
@@ -241,7 +248,7 @@ core::Result<void> pasteCells(const QTableView& view, const QString& text) {
     return pasteError(TableWords::tr("the clipboard holds no text"), TableWords::tr("Copy cells first"));
   if (!takerOf(view)) return notEditable();
   CellBlock cells = cellsOfTabbedText(text);
-  const Block chosen = blockOf(view);
+  const Block chosen = blockOf(view, editedCells(view));
   if (chosen.cells.isEmpty() && !takerOf(view)->takesNewRows())
     return pasteError(TableWords::tr("no cell is chosen"),
                       TableWords::tr("Choose the cell for the upper left corner"));
@@ -261,12 +268,12 @@ core::Result<void> pasteCells(const QTableView& view, const QString& text) {
 
 core::Result<void> clearChosenCells(const QTableView& view) {
   if (!takerOf(view)) return notEditable();
-  return takerOf(view)->clearCells(chosenCells(view));
+  return takerOf(view)->clearCells(editedCells(view));
 }
 
 core::Result<void> fillCells(const QTableView& view, Fill fill) {
   if (!takerOf(view)) return notEditable();
-  const Block block = blockOf(view);
+  const Block block = blockOf(view, editedCells(view));
   if (block.cells.size() < 2 || block.cells.size() != block.rows.size() * block.columns.size() ||
       (fill == Fill::Down && block.rows.size() < 2) || (fill == Fill::Right && block.columns.size() < 2))
     return core::Error{
@@ -282,7 +289,7 @@ void chooseColumns(QTableView& view) {
   if (view.model()->rowCount() == 0) return;
   QItemSelection columns;
   const int last = view.model()->rowCount() - 1;
-  for (const int column : blockOf(view).columns)
+  for (const int column : blockOf(view, editedCells(view)).columns)
     columns.select(view.model()->index(0, column), view.model()->index(last, column));
   view.selectionModel()->select(columns, QItemSelectionModel::ClearAndSelect);
 }

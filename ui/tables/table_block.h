@@ -25,6 +25,8 @@ QList<int> shownRows(const QTableView& view);
 QList<int> shownColumns(const QTableView& view);
 /// The chosen cells that are shown; of nothing chosen the current one.
 QModelIndexList chosenCells(const QTableView& view);
+/// Those that are edited: where whole rows are chosen, only the cells in the column worked in.
+QModelIndexList editedCells(const QTableView& view);
 
 enum class CopyPart { Chosen, All };
 enum class CopyHeadings { Without, With };

@@ -60,7 +60,10 @@ TableTools::TableTools(QTableView& view) : QObject(&view), m_view(view), m_rows(
   connect(header, &QWidget::customContextMenuRequested, this, &TableTools::showHeaderMenu);
   connect(header, &QHeaderView::sectionResized, this, [this](int column, int, int width) {
     // By the user's hand only: everything else that resizes columns does so again by itself.
-    if (m_restored && QApplication::mouseButtons() & Qt::LeftButton) keepWidth(column, width);
+    const QHeaderView& across = *m_view.horizontalHeader();
+    const bool dragged = across.underMouse() && QApplication::mouseButtons() & Qt::LeftButton;
+    if (m_restored && dragged && across.sectionResizeMode(column) == QHeaderView::Interactive)
+      keepWidth(column, width);
   });
 }
 
