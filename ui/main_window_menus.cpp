@@ -20,6 +20,7 @@
 #include "ui/commands/command_list.h"
 #include "ui/document_file.h"
 #include "ui/help/help_desk.h"
+#include "ui/help/help_places.h"
 #include "ui/locale.h"
 #include "ui/main_window.h"
 #include "ui/outcome_view.h"
@@ -348,6 +349,7 @@ void MainWindow::editDetails() {
                          {tr("Prepared by"), toQString(document.person), {}},
                          {tr("Note"), toQString(document.note), {}}},
                         this);
+  dialog.setProperty(helpPageProperty, "files.md#details");
   if (dialog.exec() != QDialog::Accepted) return;
   core::Document next = document;
   next.title = dialog.text(0);
