@@ -122,6 +122,8 @@ const std::vector<HelpPlace>& helpPlaces() {
       {"recordHistory", "record.md#history"},
       {"recordDetails", "record.md#history"},
       {"actDialog", "record.md#review"},
+      {"findBar", "tables.md#find"},
+      {"filterBar", "tables.md#filter"},
       {"preferences", "preferences.md"},
       {"resetBox", "preferences.md"},
       // Dialogs.
