@@ -320,6 +320,21 @@ TEST_F(Fields, TimesStepThePartTheCursorIsIn) {
   EXPECT_TRUE(sheetText().contains("= 151 s")) << sheetText().toStdString();
 }
 
+TEST_F(Fields, AnEmptyFieldLeavesTheKeysToThePage) {
+  QuantityEdit empty(core::UnitFamily::Output, &form);
+  empty.show();
+  empty.setFocus();
+  QKeyEvent key(QEvent::KeyPress, Qt::Key_PageUp, Qt::NoModifier);
+  key.setAccepted(true);
+  QCoreApplication::sendEvent(&empty, &key);
+  EXPECT_FALSE(key.isAccepted());
+  type(empty, "1");
+  key.setAccepted(true);
+  QCoreApplication::sendEvent(&empty, &key);
+  EXPECT_TRUE(key.isAccepted());
+  EXPECT_EQ(empty.text(), "11");
+}
+
 TEST_F(Fields, AListStepsTheNumberTheCursorIsIn) {
   attachNumberList(&other, [] { return CellNumber{core::UnitFamily::Strain, {}}; });
   other.setText("1000; 2000; 3000");

@@ -90,12 +90,13 @@ void attachNumber(QLineEdit* field, std::function<std::optional<CellNumber>()> n
   });
 }
 
-void attachNumberList(QLineEdit* field, std::function<std::optional<CellNumber>()> number) {
+DigitKeys* attachNumberList(QLineEdit* field, std::function<std::optional<CellNumber>()> number) {
   DigitKeys* keys = attachReader(field, [number](const QString& text) {
     const auto now = number();
     return now ? understoodList(text, *now) : Understood{};
   });
   keys->setPartAt(listPart);
+  return keys;
 }
 
 }  // namespace ui

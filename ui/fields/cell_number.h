@@ -14,6 +14,8 @@ class QLineEdit;
 
 namespace ui {
 
+class DigitKeys;
+
 /// What number a cell of a table holds; models tell it under `cellNumberRole`, so that the cell's editor says
 /// how the text is understood and steps digits as the fields do. What is taken or refused decides the model
 /// alone.
@@ -36,7 +38,7 @@ void attachNumber(QLineEdit* field, std::function<std::optional<CellNumber>()> n
 
 /// The same for a list of numbers between semicolons, line breaks, or commas that a blank follows. The digit
 /// left of the cursor is one of the number that the cursor is in.
-void attachNumberList(QLineEdit* field, std::function<std::optional<CellNumber>()> number);
+DigitKeys* attachNumberList(QLineEdit* field, std::function<std::optional<CellNumber>()> number);
 
 }  // namespace ui
 

@@ -34,7 +34,9 @@ bool DigitKeys::eventFilter(QObject* watched, QEvent* event) {
   const bool isKey = event->type() == QEvent::KeyPress || event->type() == QEvent::ShortcutOverride;
   if (watched != m_field || !isKey) return QObject::eventFilter(watched, event);
   const int steps = stepsOfKey(*static_cast<QKeyEvent*>(event));
-  if (steps == 0 || m_field->isReadOnly()) return QObject::eventFilter(watched, event);
+  const bool left = m_leavesPageKeys && (steps > 1 || steps < -1);
+  if (steps == 0 || left || m_field->isReadOnly() || m_field->text().trimmed().isEmpty())
+    return QObject::eventFilter(watched, event);
   event->accept();
   if (event->type() == QEvent::KeyPress) step(steps);
   return true;

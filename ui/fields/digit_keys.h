@@ -16,7 +16,7 @@ namespace ui {
 /// the unit and the place of the cursor stay, digits carry over. With the cursor at the end it is the last
 /// digit shown. A step beyond what the field takes is left undone, and the field says why. The text changes
 /// as if it were typed: it counts when the field is left or with Enter, so that a burst of steps is one
-/// change, and Escape gives back what was.
+/// change, and Escape gives back what was. In an empty field the keys do what they do on the page.
 ///
 /// In the editor of a table's cell it is the same as in a field; the cell is left with Return or Tab. Without
 /// an editor the arrows go from cell to cell.
@@ -32,6 +32,8 @@ class DigitKeys : public QObject {
 
   /// `read` must take a text for it to be stepped to; `echo` tells when none is left.
   DigitKeys(QLineEdit* field, FieldEcho* echo, Read read);
+  /// Page Up and Page Down stay with the page that the field is on.
+  void leavePageKeys() { m_leavesPageKeys = true; }
   void setPartAt(PartAt partAt) { m_partAt = std::move(partAt); }
 
   /// True when the number was changed.
@@ -48,6 +50,7 @@ class DigitKeys : public QObject {
   FieldEcho* m_echo;
   Read m_read;
   PartAt m_partAt;
+  bool m_leavesPageKeys = false;
   // The digit of the last step, as long as nothing else was done: 100 stepped down to 0 goes up to 100 again.
   QString m_steppedText;
   int m_steppedCursor = -1;

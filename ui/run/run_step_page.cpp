@@ -11,6 +11,7 @@
 
 #include "core/document/edits.h"
 #include "ui/fields/cell_number.h"
+#include "ui/fields/digit_keys.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/quantity_edit.h"
 #include "ui/run/reading_text.h"
@@ -100,10 +101,11 @@ QWidget* RunStepPage::readingRow() {
   m_reading->setMaxLength(longestReadingText);
   m_reading->setToolTip(tr("Type a number, or paste a column of numbers: their mean is taken"));
   m_reading->installEventFilter(new FieldUndoFilter(m_reading));
-  attachNumberList(m_reading, [this]() -> std::optional<CellNumber> {
+  DigitKeys* keys = attachNumberList(m_reading, [this]() -> std::optional<CellNumber> {
     if (!m_session.channel()) return std::nullopt;
     return CellNumber{core::UnitFamily::Named, m_unit->text()};
   });
+  keys->leavePageKeys();  // they turn the pages of the run
   caption->setBuddy(m_reading);
   m_unit = withType(new QLabel, 1.4);
   m_unit->setTextFormat(Qt::PlainText);
