@@ -24,7 +24,7 @@ QAccessibleInterface* accessOf(const QString& className, QObject* object) {
     return new PictureAccess(widget);
   if (className == "QComboBox") return new ComboAccess(static_cast<QComboBox*>(widget));
   const bool isPane =
-      className == "QScrollArea" || (className == "QWidget" && widget->focusPolicy() & Qt::TabFocus);
+      className == "QScrollArea" || (className == "QWidget" && widget->focusPolicy() != Qt::NoFocus);
   if (isPane) return new PaneAccess(widget);
   if (className == "ui::LineLabel") return new QAccessibleWidget(widget, QAccessible::StaticText);
   if (className == "QSplitterHandle") return new BorderAccess(static_cast<QSplitterHandle*>(widget));

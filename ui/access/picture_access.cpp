@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/access/picture_access.h"
 
+#include <QAbstractScrollArea>
+
 namespace ui {
 namespace {
 
@@ -12,6 +14,10 @@ PictureAccess::PictureAccess(QWidget* widget) : QAccessibleWidget(widget, QAcces
 
 QString PictureAccess::text(QAccessible::Text what) const {
   return what == QAccessible::Description ? pictureDescription(*widget()) : QAccessibleWidget::text(what);
+}
+
+int PictureAccess::childCount() const {
+  return qobject_cast<const QAbstractScrollArea*>(widget()) ? 0 : QAccessibleWidget::childCount();
 }
 
 QString pictureDescription(const QWidget& widget) {

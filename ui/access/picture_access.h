@@ -14,6 +14,8 @@ class PictureAccess : public QAccessibleWidget {
   explicit PictureAccess(QWidget* widget);
 
   QString text(QAccessible::Text what) const override;
+  /// A chart has nothing inside but the surface that it is painted on; a drawing may have buttons and labels.
+  int childCount() const override;
 };
 
 /// What `widget` says of itself, else its twin in words.
