@@ -118,6 +118,7 @@ TEST_F(RecoveryTest, KeptForLaterIsOfferedAgainAtTheNextStart) {
     ASSERT_TRUE(offered(shown));
     shown.click("keepWork0");
     EXPECT_FALSE(shown.shows("recoveryBar"));
+    EXPECT_EQ(findLeftOvers(recoveryFolder()).size(), 1u) << "another window may offer it from now on";
   }
   ShownWindow next;
   next.window.offerRecovery();

@@ -76,7 +76,9 @@ RecoveryBar::RecoveryBar(QWidget* parent) : SafetyFrame("recoveryBar", parent) {
   m_thread.setMaxThreadCount(1);
   setAccessibleName(tr("Work that was left"));
   m_scroll->setAccessibleName(tr("Work that was left"));
-  connect(&m_looking, &QFutureWatcherBase::finished, this, [this] { offer(m_looking.result()); });
+  connect(&m_looking, &QFutureWatcherBase::finished, this, [this] {
+    offer(m_looking.future().takeResult());  // no copy stays that would go on holding the locks
+  });
   hide();
 }
 

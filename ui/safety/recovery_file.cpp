@@ -128,8 +128,10 @@ std::vector<LeftOver> findLeftOvers(const QString& folder) {
     if (!work.note.when.isValid()) work.note.when = QFileInfo(work.slot.file).lastModified();
     found.push_back(std::move(work));
   }
-  std::sort(found.begin(), found.end(),
-            [](const LeftOver& a, const LeftOver& b) { return a.note.when > b.note.when; });
+  std::stable_sort(found.begin(), found.end(), [](const LeftOver& a, const LeftOver& b) {
+    if (a.problem.isEmpty() != b.problem.isEmpty()) return a.problem.isEmpty();
+    return a.note.when > b.note.when;
+  });
   return found;
 }
 
