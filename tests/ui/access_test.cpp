@@ -20,6 +20,7 @@
 
 #include "tests/support/practice_questions.h"
 #include "tests/support/sample_channel.h"
+#include "tests/support/window_walk.h"
 #include "ui/bridge/bridge_canvas.h"
 #include "ui/bridge_pane.h"
 #include "ui/practice/practice_page.h"
@@ -38,22 +39,10 @@ std::string nameOf(const QWidget* widget) {
       .toStdString();
 }
 
-/// Whether it is there to be worked with: not a part that Qt builds into another widget.
-bool isInteractive(const QWidget* widget) {
-  if (qobject_cast<const QScrollBar*>(widget) || widget->objectName().startsWith("qt_")) return false;
-  const QWidget* parent = widget->parentWidget();
-  if (qobject_cast<const QAbstractSpinBox*>(parent) || qobject_cast<const QComboBox*>(parent)) return false;
-  if (qobject_cast<const QAbstractItemView*>(parent) && !qobject_cast<const QLineEdit*>(widget)) return false;
-  return qobject_cast<const QAbstractButton*>(widget) || qobject_cast<const QLineEdit*>(widget) ||
-         qobject_cast<const QComboBox*>(widget) || qobject_cast<const QAbstractSpinBox*>(widget) ||
-         qobject_cast<const QAbstractItemView*>(widget) || qobject_cast<const QAbstractSlider*>(widget) ||
-         ((widget->focusPolicy() & Qt::TabFocus) && !qobject_cast<const QScrollArea*>(widget));
-}
-
 std::vector<QWidget*> interactiveOf(const QWidget& page) {
   std::vector<QWidget*> found;
   for (QWidget* widget : page.findChildren<QWidget*>())
-    if (widget->isVisibleTo(&page) && widget->isEnabledTo(&page) && isInteractive(widget))
+    if (widget->isVisibleTo(&page) && widget->isEnabledTo(&page) && test::isInteractive(widget))
       found.push_back(widget);
   return found;
 }

@@ -1,0 +1,413 @@
+#!/usr/bin/python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""What assistive tools are told of the window: every menu item is pressed, every page and dialog walked.
+
+The program runs on a virtual screen (the offscreen platform tells assistive tools nothing) with a session bus and
+an accessibility bus of its own, and is looked at through AT-SPI, as a screen reader does. Names, roles and values:
+WCAG 2.2, success criterion 4.1.2; messages: 4.1.3; what pictures show: 1.1.1."""
+import os
+import pathlib
+import re
+import shutil
+import subprocess
+import sys
+import tempfile
+import time
+import unittest
+
+PROGRAM = pathlib.Path(sys.argv[1])
+LAUNCHERS = ["/usr/libexec/at-spi-bus-launcher", "/usr/lib/at-spi2-core/at-spi-bus-launcher"]
+PATIENCE_S = 20  # of a condition that comes at once on an idle machine
+
+# What is pressed by no test: it ends the program, fills the whole screen without a button to leave it by, sends
+# to a printer, or takes away what is looked at.
+LEFT_ALONE = re.compile(r"^(Quit|New|Present the view|Print…|Remove.*|Clear.*|Open recent|Language.*|Deutsch|English)$")
+# Qt's own dialogs, whose names are Qt's.
+FOREIGN = re.compile(r"Look in:|Name of printer|^&?Printer")
+DISMISS = ["Cancel", "Close", "OK", "No", "Skip", "Not now", "Later"]
+
+ACTIONABLE = {"push button", "toggle button", "check box", "radio button", "combo box", "text", "entry", "spin button",
+              "slider", "page tab", "link"}
+NAMED = ACTIONABLE | {"table", "tree table", "tree", "list", "page tab list", "image", "canvas", "chart", "separator"}
+PICTURES = {"image", "canvas", "chart"}
+TABLES = {"table", "tree table"}
+CLOSED = {"table", "tree table", "tree", "list"}  # their items are looked at by their own check
+
+
+def on_own_screen():
+    """Runs this very file again with a screen and a bus of its own."""
+    for tool in ("Xvfb", "dbus-run-session"):
+        if not shutil.which(tool):
+            sys.exit(f"{tool} is missing: bash app/setup tests")
+    read, write = os.pipe()
+    screen = subprocess.Popen(["Xvfb", "-displayfd", str(write), "-screen", "0", "1280x900x24", "-nolisten", "tcp"],
+                              pass_fds=[write], stderr=subprocess.DEVNULL)
+    os.close(write)
+    try:
+        with os.fdopen(read) as told, tempfile.TemporaryDirectory() as home:
+            number = told.readline().strip()
+            if not number:
+                sys.exit("Xvfb did not start")
+            os.chmod(home, 0o700)
+            own = {**os.environ, "DISPLAY": ":" + number, "HOME": home, "XDG_RUNTIME_DIR": home,
+                   "XDG_STATE_HOME": home + "/state", "XDG_CONFIG_HOME": home + "/config",
+                   "XDG_DATA_HOME": home + "/data", "LC_ALL": "C.UTF-8", "SCREEN_READER_TEST": "inside",
+                   "QT_QPA_PLATFORM": "xcb", "QT_LINUX_ACCESSIBILITY_ALWAYS_ON": "1", "NO_AT_BRIDGE": "0"}
+            own.pop("AT_SPI_BUS_ADDRESS", None)
+            run = subprocess.run(["dbus-run-session", "--", sys.executable, *sys.argv], env=own)
+        return run.returncode
+    finally:
+        screen.terminate()
+        screen.wait()
+
+
+if __name__ == "__main__" and os.environ.get("SCREEN_READER_TEST") != "inside":
+    sys.exit(on_own_screen())
+
+import gi  # noqa: E402
+
+gi.require_version("Atspi", "2.0")
+from gi.repository import Atspi, Gio, GLib  # noqa: E402
+
+EVENTS = []
+
+
+def turn():
+    """Takes up what arrived."""
+    while GLib.MainContext.default().pending():
+        GLib.MainContext.default().iteration(False)
+
+
+def wait_for(what, condition):
+    until = time.monotonic() + PATIENCE_S
+    while time.monotonic() < until:
+        turn()
+        try:
+            found = condition()
+        except GLib.Error:  # what was looked at is gone: look again
+            found = None
+        if found:
+            return found
+        time.sleep(0.01)
+    raise AssertionError(f"waited in vain for {what}")
+
+
+def has(item, state):
+    return item.get_state_set().contains(getattr(Atspi.StateType, state))
+
+
+def is_shown(item):
+    try:
+        return has(item, "SHOWING")
+    except GLib.Error:  # a dialog that was closed meanwhile
+        return False
+
+
+def children(item):
+    for index in range(item.get_child_count()):
+        child = item.get_child_at_index(index)
+        if child is not None:
+            yield child
+
+
+def shown(item):
+    """The item and everything in it that is on view; the insides of tables and lists are left out."""
+    yield item
+    if item.get_role_name() in CLOSED:
+        return
+    for child in children(item):
+        if is_shown(child):
+            yield from shown(child)
+
+
+def label_of(item):
+    """Name, or that of the label beside it."""
+    name = item.get_name().strip()
+    if name:
+        return name
+    for relation in item.get_relation_set():
+        if relation.get_relation_type() == Atspi.RelationType.LABELLED_BY:
+            return relation.get_target(0).get_name().strip()
+    return ""
+
+
+def text_of(item):
+    return Atspi.Text.get_text(item, 0, -1)
+
+
+def has_text(item):
+    return "Text" in item.get_interfaces()
+
+
+def described(item, path):
+    return f'{item.get_role_name()} "{item.get_name()[:60]}" in {" / ".join(path) or "the window"}'
+
+
+def says_nothing(item, role):
+    """A label without text, from which text could be taken, and the sign beside the text of a message."""
+    return role == "label" or (role == "image" and item.get_parent().get_role_name() == "alert")
+
+
+class Walk:
+    """Looks at everything on view, each thing once, and notes what assistive tools are not told."""
+
+    def __init__(self):
+        self.faults = []
+        self.seen = set()
+        self.roles = {}
+
+    def take(self, item, path=()):
+        role = item.get_role_name()
+        children_here = [child for child in children(item) if is_shown(child)] if role not in CLOSED else []
+        key = (item.path, item.get_name())
+        if key not in self.seen:
+            self.seen.add(key)
+            self.roles[role] = self.roles.get(role, 0) + 1
+            self.look(item, role, path)
+        self.look_at_neighbours(children_here, path)
+        inside = (*path, item.get_name()[:40]) if item.get_name() else path
+        for child in children_here:
+            self.take(child, inside)
+
+    def fault(self, item, path, what):
+        self.faults.append(f"{described(item, path)}: {what}")
+
+    def look(self, item, role, path):
+        if (role in NAMED or has(item, "FOCUSABLE")) and not label_of(item) and not says_nothing(item, role):
+            self.fault(item, path, f"has no name ({item.get_description()[:60]})")
+        if has(item, "FOCUSABLE") and role in ("unknown", "invalid", "filler"):
+            self.fault(item, path, "takes the keyboard and has no role")
+        if role in PICTURES:
+            self.look_at_picture(item, path)
+        if role in TABLES:
+            self.look_at_table(item, path)
+        if role == "combo box" and (not has_text(item) or text_of(item) == item.get_name() != ""):
+            self.fault(item, path, "does not tell what it is for and what is chosen")
+        if role in ("text", "entry") and not has_text(item):
+            self.fault(item, path, "does not tell its text")
+        if role in ("text", "entry") and has(item, "ENABLED") and not has(item, "EDITABLE") \
+                and not has(item, "READ_ONLY") and not has(item, "SELECTABLE_TEXT"):
+            self.fault(item, path, "can be edited and does not say so, or cannot and does not say so")
+        if role in ACTIONABLE - {"text", "entry", "spin button"} and has(item, "ENABLED") \
+                and Atspi.Action.get_n_actions(item) == 0:
+            self.fault(item, path, "cannot be pressed by assistive tools")
+
+    def look_at_picture(self, item, path):
+        if item.get_name() and not item.get_description():
+            self.fault(item, path, "does not say what it shows")
+
+    def look_at_table(self, item, path):
+        rows, columns = Atspi.Table.get_n_rows(item), Atspi.Table.get_n_columns(item)
+        if rows < 0 or (rows > 0) != (columns > 0 and rows > 0):
+            self.fault(item, path, f"has {rows} rows and {columns} columns")
+        if rows < 1 or columns < 1:
+            return  # nothing in it yet
+        texts = []
+        for column in range(columns):
+            cell = Atspi.Table.get_accessible_at(item, 0, column)
+            if cell is None or cell.get_role_name() not in ("table cell", "tree item", "list item"):
+                self.fault(item, path, f"has no cell in column {column}")
+                continue
+            texts.append(cell.get_name())
+        if not any(texts):
+            self.fault(item, path, "does not tell what is in its first row")
+
+    def look_at_neighbours(self, items, path):
+        names = {}
+        for item in items:
+            role = item.get_role_name()
+            name = label_of(item)
+            if role not in ACTIONABLE or not name:
+                continue
+            if (role, name) in names:
+                self.fault(item, path, "has the name of its neighbour")
+            names[(role, name)] = item
+
+
+class ScreenReader(unittest.TestCase):
+    @classmethod
+    def setUpClass(cls):
+        launcher = next((path for path in LAUNCHERS if os.path.exists(path)), None)
+        if not launcher:
+            raise AssertionError("at-spi-bus-launcher is missing: bash app/setup tests")
+        cls.launcher = subprocess.Popen([launcher, "--launch-immediately"], stderr=subprocess.DEVNULL)
+        cls.session = Gio.bus_get_sync(Gio.BusType.SESSION)
+        wait_for("the accessibility bus", cls.bus_address)
+        cls.program = subprocess.Popen([PROGRAM, "--demo"], stderr=subprocess.DEVNULL)
+        Atspi.init()
+        Atspi.set_timeout(15000, 15000)
+        cls.listener = Atspi.EventListener.new(cls.on_event)
+        for kind in ("object:state-changed:showing", "object:property-change:accessible-name",
+                     "object:state-changed:checked", "object:announcement"):
+            cls.listener.register(kind)
+        cls.bus = Gio.DBusConnection.new_for_address_sync(
+            cls.bus_address(), Gio.DBusConnectionFlags.AUTHENTICATION_CLIENT
+            | Gio.DBusConnectionFlags.MESSAGE_BUS_CONNECTION)
+        desktop = Atspi.get_desktop(0)
+        desktop.set_cache_mask(Atspi.Cache.NONE)  # what was told once may be out of date
+        cls.application = wait_for("the program", lambda: next(
+            (one for one in children(desktop) if one.get_child_count() > 0), None))
+        cls.application.set_cache_mask(Atspi.Cache.NONE)
+        cls.window = wait_for("the window", lambda: next(
+            (one for one in children(cls.application) if one.get_role_name() == "frame" and is_shown(one)), None))
+        cls.leave_dialogs()
+
+    @classmethod
+    def tearDownClass(cls):
+        for process in (cls.program, cls.launcher):
+            process.terminate()
+            process.wait()
+
+    @classmethod
+    def bus_address(cls):
+        try:
+            return cls.session.call_sync("org.a11y.Bus", "/org/a11y/bus", "org.a11y.Bus", "GetAddress", None, None, 0,
+                                         2000).unpack()[0]
+        except GLib.Error:
+            return None
+
+    @staticmethod
+    def on_event(event):
+        if event.source is not None:
+            EVENTS.append((event.type, event.detail1, event.source.get_name()))
+
+    # ---- what is there
+
+    @classmethod
+    def dialogs(cls):
+        return [one for one in children(cls.application)
+                if one.path != cls.window.path and is_shown(one) and one.get_role_name() in ("dialog", "alert", "frame")]
+
+    def find(self, role, name, within=None):
+        return next((one for one in shown(within or self.window)
+                     if one.get_role_name() == role and one.get_name() == name), None)
+
+    @classmethod
+    def press(cls, item, action=0):
+        """Without waiting for an answer: that comes only when a dialog that opens is closed."""
+        cls.bus.call(item.app.bus_name, item.path, "org.a11y.atspi.Action", "DoAction", GLib.Variant("(i)", (action,)),
+                     None, Gio.DBusCallFlags.NONE, -1, None, None)
+        cls.bus.flush_sync()
+        item.get_name()  # answered after the action was done, or has opened its dialog
+        turn()
+
+    @classmethod
+    def leave_dialogs(cls):
+        for _ in range(10):
+            open_ones = cls.dialogs()
+            if not open_ones:
+                return
+            dialog = open_ones[-1]
+            buttons = {one.get_name(): one for one in shown(dialog) if one.get_role_name() == "push button"}
+            name = next((name for name in DISMISS if name in buttons), None)
+            if name is None:
+                raise AssertionError(f'no button leaves the dialog "{dialog.get_name()}": {sorted(buttons)}')
+            cls.press(buttons[name])
+            wait_for(f'the end of the dialog "{dialog.get_name()}"',
+                     lambda: dialog.path not in [one.path for one in cls.dialogs()])
+
+    def menu_items(self):
+        """(menu, item) of all that can be chosen."""
+        bar = next(one for one in children(self.window) if one.get_role_name() == "menu bar")
+
+        def leaves(item, path):
+            inside = [one for popup in children(item) for one in children(popup)]
+            if not inside:
+                yield path, item
+            for one in inside:
+                if one.get_name() and has(one, "ENABLED"):
+                    yield from leaves(one, (*path, one.get_name()))
+        for menu in children(bar):
+            yield from leaves(menu, (menu.get_name(),))
+
+    # ---- tests
+
+    def test_walk_of_every_page_and_dialog(self):
+        walk = Walk()
+        walk.take(self.window)
+        pressed, dialogs = 0, 0
+        for path, item in list(self.menu_items()):
+            if any(LEFT_ALONE.match(name) for name in path):
+                continue
+            EVENTS.clear()
+            self.press(item)
+            pressed += 1
+            open_ones = self.dialogs()
+            for dialog in open_ones:
+                if not any(FOREIGN.search(one.get_name()) for one in shown(dialog)):
+                    dialogs += 1
+                    walk.take(dialog, path)
+            self.leave_dialogs()
+            came = any(kind.startswith("object:state-changed:showing") and on for kind, on, _ in EVENTS)
+            if came and not open_ones:
+                walk.take(self.window)
+        self.assertEqual(walk.faults, [], "\n" + "\n".join(walk.faults))
+        # So that a walk that sees nothing is no success.
+        self.assertGreater(pressed, 40)
+        self.assertGreater(dialogs, 8)
+        self.assertGreater(len(walk.seen), 500)
+        for role in ("push button", "check box", "radio button", "combo box", "text", "table", "image", "menu item"):
+            self.assertGreater(walk.roles.get(role, 0), 0, f"no {role} was seen")
+
+    def test_pressing_has_its_effect(self):
+        self.press(self.item("Resistor stock"))
+        wait_for("the page of the stock", lambda: self.find("label", "Resistor stock"))
+        self.press(wait_for("the way back", lambda: self.find("push button", "Back to the views")))
+        wait_for("the views", lambda: self.find("label", "Outcome"))
+        self.press(self.item("Charts", "Outcome: charts"))
+        charts = wait_for("the page of the charts", lambda: self.find("radio button", "Charts"))
+        wait_for("the mark of the page on view", lambda: has(charts, "CHECKED"))
+        table = self.find("radio button", "Table")
+        self.assertFalse(has(table, "CHECKED"))
+        self.press(table)
+        wait_for("the other page", lambda: has(table, "CHECKED") and not has(charts, "CHECKED"))
+
+    def test_a_field_takes_what_is_typed_through_the_tree(self):
+        note = wait_for("the field", lambda: next((one for one in shown(self.window) if one.get_role_name() == "text"
+                                                   and label_of(one) == "Note" and has(one, "EDITABLE")), None))
+        Atspi.EditableText.set_text_contents(note, "north bay")
+        wait_for("its text", lambda: text_of(note) == "north bay")
+
+    def test_a_refusal_arrives_as_an_event(self):
+        self.press(self.item("Overview of all channels"))
+        EVENTS.clear()
+        self.press(self.item("Paste cells"))
+        wait_for("the sentence of the refusal", lambda: any(
+            kind.startswith("object:") and name.startswith("There is no table on this page") for kind, _, name in EVENTS))
+        self.press(wait_for("the button", lambda: self.find("push button", "Close")))
+        self.press(self.item("All views"))
+
+    def test_tables_tell_rows_columns_and_cells(self):
+        self.press(self.item("Only Sequence"))
+        steps = wait_for("the table of steps", lambda: self.find("table", "Sequence"))
+        rows, columns = Atspi.Table.get_n_rows(steps), Atspi.Table.get_n_columns(steps)
+        self.assertGreaterEqual(rows, 9)  # of the demo: examples/demo.bridgecal
+        self.assertGreater(columns, 5)
+        header = [Atspi.Table.get_column_header(steps, column).get_name() for column in range(columns)]
+        self.assertIn("No.", header)
+        number = header.index("No.")
+        self.assertEqual([Atspi.Table.get_accessible_at(steps, row, number).get_name() for row in range(3)],
+                         ["1", "2", "3"])
+
+    def test_every_picture_is_a_table_too(self):
+        self.press(self.item("All views"))
+        pictures = wait_for("pictures", lambda: [one.get_name() for one in shown(self.window)
+                                                 if one.get_role_name() == "image"])
+        self.press(self.item("Pictures as tables…"))
+        dialog = wait_for("the dialog", lambda: next(iter(self.dialogs()), None))
+        choice = self.find("combo box", "Picture", dialog)
+        entries = [item.get_name() for one in children(choice) for part in children(one)
+                   for item in [part, *children(part)] if item.get_name()]
+        for name in pictures:
+            self.assertIn(name, entries)
+        table = next(one for one in shown(dialog) if one.get_role_name() == "table")
+        self.assertGreater(Atspi.Table.get_n_rows(table), 0)
+        self.assertTrue(Atspi.Table.get_accessible_at(table, 0, 0).get_name())
+        self.leave_dialogs()
+
+    def item(self, *names):
+        return next(item for path, item in self.menu_items() if path[-1] in names)
+
+
+if __name__ == "__main__":
+    unittest.main(argv=sys.argv[:1])
