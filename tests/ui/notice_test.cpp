@@ -184,6 +184,7 @@ TEST_F(PrivateBus, ColoursAndMotionFollowWhatTheDesktopAsksWhileTheWindowIsOpen)
   Session session;
   MainWindow window(session);
   EXPECT_TRUE(QTest::qWaitFor([&] { return isDark(window.palette()); }));
+  ASSERT_FALSE(portal.calls.isEmpty());
   EXPECT_EQ(portal.calls.first().member(), "ReadAll");
   const auto set = [&](const QString& key, uint value) {
     QDBusMessage change = QDBusMessage::createSignal("/org/freedesktop/portal/desktop",
@@ -200,7 +201,7 @@ TEST_F(PrivateBus, ColoursAndMotionFollowWhatTheDesktopAsksWhileTheWindowIsOpen)
   Preferences dark = preferences();
   dark.colours = Preferences::Colours::Dark;
   setPreferences(dark);
-  EXPECT_TRUE(isDark(window.palette()));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return isDark(window.palette()); }));
   set("color-scheme", 0);
   set("reduced-motion", 0);
   EXPECT_TRUE(

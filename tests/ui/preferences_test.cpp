@@ -111,7 +111,7 @@ TEST_F(PreferencesShown, EveryControlIsNamedAndDescribed) {
 
 TEST_F(PreferencesShown, ColoursHoldAtOnceAndAtTheNextStart) {
   press(find<QRadioButton>("coloursDark"));
-  EXPECT_TRUE(isDark(window.palette()));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return isDark(window.palette()); }));
   EXPECT_TRUE(window.findChild<QAction*>("viewDark")->isChecked());
   {
     QApplication::setPalette(QPalette());
@@ -120,7 +120,7 @@ TEST_F(PreferencesShown, ColoursHoldAtOnceAndAtTheNextStart) {
     EXPECT_TRUE(isDark(QApplication::palette()));
   }
   window.findChild<QAction*>("viewLight")->trigger();
-  EXPECT_FALSE(isDark(window.palette()));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !isDark(window.palette()); }));
   EXPECT_TRUE(find<QRadioButton>("coloursLight")->isChecked()) << "the page follows the menu";
   press(find<QRadioButton>("coloursSystem"));
   EXPECT_FALSE(stateFile().contains("colours"));

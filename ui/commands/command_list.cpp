@@ -187,8 +187,12 @@ void CommandList::showChosen() {
   m_clear->setEnabled(own && !command.keys.isEmpty());
   m_usual->setEnabled(own && command.keys != m_book.usualKeys(command.name));
   m_run->setEnabled(command.action && command.whyNot.isEmpty());
-  m_told->setText(!any || own              ? QString()
-                  : command.keys.isEmpty() ? tr("This entry changes with what is open, and can have no keys.")
+  if (!command.whyNot.isEmpty())
+    m_told->setText(command.whyNot);
+  else if (!any || own)
+    m_told->clear();
+  else
+    m_told->setText(command.keys.isEmpty() ? tr("This entry changes with what is open, and can have no keys.")
                                            : tr("These keys belong to their place and stay as they are."));
 }
 
@@ -235,9 +239,10 @@ void CommandList::record(const QKeySequence& key) {
 void CommandList::takeOver() {
   if (m_wanted.isEmpty()) return;
   const Command command = m_model->at(m_table->currentIndex().row());
-  const QString pressed = m_wanted.toString(QKeySequence::NativeText);
+  const QKeySequence wanted = m_wanted;  // which is forgotten as soon as keys change
+  const QString pressed = wanted.toString(QKeySequence::NativeText), holder = m_holder;
   m_keys->setFocus();  // before the button goes
-  m_book.takeOver(command.name, m_wanted, m_holder);
+  m_book.takeOver(command.name, wanted, holder);
   tell(tr("%1 now has the keys %2.").arg(command.text, pressed));
 }
 

@@ -76,6 +76,8 @@ QVariant CommandModel::data(const QModelIndex& index, int role) const {
   const Command& command = at(index.row());
   const bool canRun = command.action && command.whyNot.isEmpty();
   if (role == Qt::ForegroundRole && !canRun) return coloursFor(QApplication::palette()).quiet;
+  if (role == Qt::ToolTipRole && index.column() == State && !stateOf(command).isEmpty())
+    return "<span>" + stateOf(command).toHtmlEscaped() + "</span>";
   if (role != Qt::DisplayRole) return {};
   switch (index.column()) {
     case Text:

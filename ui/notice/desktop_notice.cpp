@@ -60,8 +60,8 @@ void DesktopNotice::send(const QString& title, const QString& sentence, bool und
 
 void DesktopNotice::listen() {
   QDBusConnection bus = sessionBus();
-  if (bus.baseService() == m_bus) return;
-  m_bus = bus.baseService();
+  if (bus.name() == m_bus) return;
+  m_bus = bus.name();
   m_shown = 0;
   bus.connect({}, notifyPath, notifyService, "ActionInvoked", this, SLOT(activate(quint32, QString)));
 }

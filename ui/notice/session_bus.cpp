@@ -17,15 +17,15 @@ QString sessionBusAddress() {
 }  // namespace
 
 QDBusConnection sessionBus() {
-  static const QString name = QStringLiteral("shuntwright-session");
-  static QString connectedTo;
+  static QString connected;
   const QString address = sessionBusAddress();
-  if (address == connectedTo && !address.isEmpty()) return QDBusConnection(name);
-  QDBusConnection::disconnectFromBus(name);
-  connectedTo = address;
   // Never "autolaunch:", which would start a bus of our own.
-  if (address.isEmpty() || address.startsWith("autolaunch")) return QDBusConnection(QString());
-  return QDBusConnection::connectToBus(address, name);
+  const bool isOne = !address.isEmpty() && !address.startsWith("autolaunch");
+  const QString name = isOne ? "shuntwright " + address : QString();
+  if (name == connected) return QDBusConnection(name);
+  if (!connected.isEmpty()) QDBusConnection::disconnectFromBus(connected);
+  connected = name;
+  return isOne ? QDBusConnection::connectToBus(address, name) : QDBusConnection(name);
 }
 
 }  // namespace ui

@@ -38,8 +38,8 @@ DesktopWishes& DesktopWishes::instance() {
 
 void DesktopWishes::ask() {
   QDBusConnection bus = sessionBus();
-  if (!bus.isConnected() || bus.baseService() == m_bus) return;
-  m_bus = bus.baseService();
+  if (!bus.isConnected() || bus.name() == m_bus) return;
+  m_bus = bus.name();
   bus.connect({}, portalPath, settingsInterface, "SettingChanged", this,
               SLOT(follow(QString, QString, QDBusVariant)));
   QDBusMessage call = QDBusMessage::createMethodCall(portalService, portalPath, settingsInterface, "ReadAll");

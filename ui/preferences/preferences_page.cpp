@@ -26,7 +26,7 @@
 namespace ui {
 namespace {
 
-constexpr int mostWidth_letters = 110;  // a sentence of more is hard to read
+constexpr int mostWidth_letters = 130;  // a sentence of more is hard to read
 constexpr int mostName_letters = 40;
 constexpr int textSizeStep_percent = 10;
 
@@ -82,7 +82,7 @@ void PreferencesPage::row(const QString& name, QWidget* control, const QString& 
   auto* label = new QLabel(name);
   label->setTextFormat(Qt::PlainText);
   label->setBuddy(control);
-  m_rows->addWidget(label, at, 0, Qt::AlignTop);
+  m_rows->addWidget(label, at, 0, Qt::AlignVCenter);
   m_rows->addWidget(control, at, 1);
   auto* said = plainLabel("");
   said->setText(sentence);
@@ -150,8 +150,8 @@ void PreferencesPage::addLook() {
   row(tr("Colours"),
       choices(m_colours, "preferredColours", {"coloursSystem", "coloursLight", "coloursDark"},
               {tr("As the desktop"), tr("Light"), tr("Dark")}),
-      tr("Dark letters on a light ground, or light ones on a dark ground. As the desktop follows it when it "
-         "changes."));
+      tr("Dark letters on a light ground, or light ones on a dark ground. The desktop's choice is followed "
+         "when it changes."));
   connect(m_colours, &QButtonGroup::idClicked, this, [this](int id) {
     change([&](Preferences& wanted) { wanted.colours = static_cast<Preferences::Colours>(id); });
   });
@@ -273,10 +273,9 @@ bool PreferencesPage::eventFilter(QObject* watched, QEvent* event) {
 /// Sentences are secondary, and no line of them is too long to read.
 void PreferencesPage::styleSentences() {
   const int letter = fontMetrics().averageCharWidth();
-  for (QLabel* sentence : m_sentences) {
-    sentence->setMaximumWidth(mostWidth_letters * letter);
-    setTextColour(sentence, coloursFor(palette()).quiet);
-  }
+  // Not that of the sentences: their layout would ask for their height at the width of the page.
+  m_rows->parentWidget()->setMaximumWidth(mostWidth_letters * letter);
+  for (QLabel* sentence : m_sentences) setTextColour(sentence, coloursFor(palette()).quiet);
   m_person->setMaximumWidth(mostName_letters * letter);
 }
 
