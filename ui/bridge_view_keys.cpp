@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The keyboard: walking the parts, and the twin of each drag.
+#include <QAction>
 #include <QKeyEvent>
 #include <algorithm>
 
@@ -15,6 +16,16 @@ bool isArrow(int key) {
 }
 bool isEnter(int key) { return key == Qt::Key_Return || key == Qt::Key_Enter; }
 
+/// Of the drawing's own commands that one which the keys mean, where the window may have another for them:
+/// two that act on one key would both do nothing.
+QAction* ownCommand(const QWidget& drawing, const QKeyEvent& event) {
+  if (!(event.modifiers() & Qt::ControlModifier)) return nullptr;
+  const QKeySequence pressed(event.keyCombination());
+  for (QAction* action : drawing.actions())
+    if (action->shortcuts().contains(pressed)) return action;
+  return nullptr;
+}
+
 }  // namespace
 
 /// Before the window's shortcuts and our own: the keys that end a move, and the drawing's own arrows.
@@ -22,6 +33,7 @@ bool BridgeView::isOurs(const QKeyEvent& event) const {
   const int key = event.key();
   if (m_move && (key == Qt::Key_Escape || isEnter(key))) return true;
   if (key == Qt::Key_Escape) return m_band || !m_selected.empty();
+  if (ownCommand(*this, event)) return true;
   return isZoomed() && isArrow(key) && event.modifiers() == Qt::ControlModifier;
 }
 
@@ -30,6 +42,8 @@ void BridgeView::keyPressEvent(QKeyEvent* event) {
   const bool control = event->modifiers() & Qt::ControlModifier;
   const bool menu = key == Qt::Key_Menu || (key == Qt::Key_F10 && event->modifiers() == Qt::ShiftModifier);
   if (menu) return popUp(m_menu, std::nullopt);
+  const bool endsMove = m_move && (key == Qt::Key_Escape || isEnter(key));
+  if (QAction* command = endsMove ? nullptr : ownCommand(*this, *event)) return command->trigger();
   if (!picture()) return BridgeCanvas::keyPressEvent(event);
   const bool forward = key == Qt::Key_Right || key == Qt::Key_Down;
   if (isArrow(key) && control) {

@@ -61,7 +61,7 @@ void MainWindow::buildFileMenu() {
   connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecentMenu(recent); });
   menu->addSeparator();
   addAction(menu, "save", tr("&Save"), QKeySequence::Save, [this] { save(); });
-  addAction(menu, "saveAs", tr("Save &as…"), QKeySequence::SaveAs, [this] { saveAsDialog(); });
+  addAction(menu, "saveAs", tr("Save &as…"), {}, [this] { saveAsDialog(); });
   menu->addSeparator();
   addAction(menu, "details", tr("&Details of the document…"), {}, [this] { editDetails(); });
   addAction(menu, "report", tr("Re&port…"), QKeySequence::Print, [this] { showReportDialog(); });
@@ -110,7 +110,7 @@ void MainWindow::buildChannelMenu() {
 
 /// For whoever signs.
 void MainWindow::buildRecordMenu() {
-  auto* menu = menuBar()->addMenu(tr("&Record"));
+  auto* menu = menuBar()->addMenu(tr("Recor&d"));
   addAction(menu, "recordPage", tr("&State, remarks and history"), tr("Ctrl+Shift+V"),
             [this] { showPage(m_record); });
   addAction(menu, "recordRemark", tr("Add &remark to the step…"), tr("Ctrl+Shift+M"),
@@ -258,8 +258,9 @@ void MainWindow::buildViewMenu() {
     TwinDialog(*this, this).exec();
   });
   menu->addSeparator();
-  addAction(menu, "textLarger", tr("Text &larger"), {}, [] { stepTextSize(1); })
-      ->setShortcuts({tr("Ctrl++"), tr("Ctrl+=")});  // with and without Shift, by the keyboard
+  addAction(menu, "textLarger", tr("Text &larger"), {}, [] {
+    stepTextSize(1);
+  })->setShortcuts({tr("Ctrl++"), tr("Ctrl+=")});  // with and without Shift, by the keyboard
   addAction(menu, "textSmaller", tr("Text s&maller"), tr("Ctrl+-"), [] { stepTextSize(-1); });
   addAction(menu, "textUsual", tr("Text as us&ual"), tr("Ctrl+0"), [] { stepTextSize(0); });
   new ColourMenu(*menu->addMenu(tr("Colours")));
