@@ -9,6 +9,7 @@
 #include <QStyleOption>
 
 #include "ui/access/border_access.h"
+#include "ui/preferences/preferences.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -70,6 +71,13 @@ void FrameStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
                                     QPainter* painter, const QWidget* widget) const {
   QProxyStyle::drawComplexControl(control, option, painter, widget);
   if (control == CC_SpinBox && option->state & State_Enabled) drawFrame(painter, *option, false);
+}
+
+/// Where nothing is to move by itself, the style moves nothing either.
+int FrameStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                          QStyleHintReturn* more) const {
+  if (hint == SH_Widget_Animation_Duration && preferences().lessMotion) return 0;
+  return QProxyStyle::styleHint(hint, option, widget, more);
 }
 
 void FrameStyle::polish(QWidget* widget) {

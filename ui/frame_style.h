@@ -16,6 +16,8 @@ class FrameStyle : public QProxyStyle {
                      const QWidget* widget = nullptr) const override;
   void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
                           const QWidget* widget = nullptr) const override;
+  int styleHint(StyleHint hint, const QStyleOption* option = nullptr, const QWidget* widget = nullptr,
+                QStyleHintReturn* more = nullptr) const override;
   using QProxyStyle::polish;
   void polish(QWidget* widget) override;
 };

@@ -9,6 +9,7 @@
 #include <QMenuBar>
 #include <QPrinter>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
@@ -18,6 +19,7 @@
 
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
+#include "ui/bridge_view.h"
 #include "ui/commands/command_book.h"
 #include "ui/commands/command_list.h"
 #include "ui/commands/command_model.h"
@@ -236,6 +238,18 @@ TEST_F(CommandsShown, TheListGoesToTheClipboardAndOntoPaper) {
   QFile pdf(folder.filePath("keys.pdf"));
   ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
   EXPECT_TRUE(pdf.readAll().startsWith("%PDF"));
+}
+
+TEST_F(CommandsShown, InTheDrawingItsOwnKeysGoBeforeTheWindows) {
+  list.close();
+  window.activateWindow();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+  auto* bridge = window.findChild<BridgeView*>();
+  bridge->setFocus();
+  ASSERT_EQ(action("channelCopies")->shortcut(), action("bridgeDuplicate")->shortcut());
+  const QSignalSpy duplicated(action("bridgeDuplicate"), &QAction::triggered);
+  QTest::keyClick(bridge, Qt::Key_D, Qt::ControlModifier | Qt::ShiftModifier);
+  EXPECT_EQ(duplicated.count(), 1);
 }
 
 TEST(Commands, AreListedByTheirOwnKeys) {
