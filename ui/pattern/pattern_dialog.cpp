@@ -157,8 +157,10 @@ void PatternDialog::addFields(QGridLayout* form) {
   form->addWidget(m_zeroBetween, form->rowCount(), 0, 1, 2);
   for (QComboBox* box : {m_course, m_sides})
     connect(box, &QComboBox::currentIndexChanged, this, &PatternDialog::takePattern);
-  for (CountEdit* box : {m_repeats, m_seed})
+  for (CountEdit* box : {m_repeats, m_seed}) {
     connect(box, &CountEdit::valueChanged, this, &PatternDialog::takePattern);
+    connect(box, &CountEdit::refused, this, &PatternDialog::say);
+  }
   connect(m_zeroBetween, &QCheckBox::toggled, this, &PatternDialog::takePattern);
 }
 

@@ -134,6 +134,7 @@ QLayout* PracticeStartPage::numbers() {
   m_count->setAccessibleName(tr("Number of questions"));
   m_count->setRange(1, static_cast<int>(mostQuestions));
   m_count->setValue(10);
+  connect(m_count, &CountEdit::refused, this, &PracticeStartPage::refused);
   m_begin = new QPushButton(tr("&Begin"));
   m_begin->setObjectName("practiceBegin");
   m_begin->setAutoDefault(true);
