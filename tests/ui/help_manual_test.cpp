@@ -10,6 +10,7 @@
 #include <QListWidget>
 #include <QMenu>
 #include <QMenuBar>
+#include <QPushButton>
 #include <QRegularExpression>
 #include <QScrollBar>
 #include <QSet>
@@ -326,6 +327,23 @@ TEST_F(HelpWindow, F1InADialogOpensAManualThatCanBeUsed) {
   window.findChild<QAction*>("sequenceLayOut")->trigger();
   EXPECT_EQ(address, "pattern.md");
   EXPECT_FALSE(modal);
+}
+
+TEST_F(HelpWindow, DialogsHaveAButtonToTheirPage) {
+  QString address;
+  QTimer::singleShot(200, [&] {
+    QWidget* dialog = QApplication::activeModalWidget();
+    ASSERT_TRUE(dialog);
+    if (auto* help = dialog->findChild<QPushButton*>("dialogHelp")) {
+      EXPECT_TRUE(help->isVisible());
+      EXPECT_FALSE(help->isDefault());
+      QTest::mouseClick(help, Qt::LeftButton);
+    }
+    if (auto* manual = dialog->findChild<ManualWindow*>()) address = manual->address();
+    dialog->close();
+  });
+  window.findChild<QAction*>("channelCopies")->trigger();
+  EXPECT_EQ(address, "overview.md#copies");
 }
 
 TEST_F(HelpWindow, TheManualComesBackWhereItWasLeft) {

@@ -3,7 +3,10 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QDialog>
+#include <QDialogButtonBox>
 #include <QKeyEvent>
+#include <QPushButton>
 #include <QWidget>
 
 #include "ui/help/help_places.h"
@@ -43,8 +46,21 @@ void HelpDesk::showAddress(const QString& address) {
 
 void HelpDesk::showHere() { showAddress(helpPlaceOf(QApplication::focusWidget())); }
 
+/// A button to the page of one of our dialogs, among its others. Before the dialog takes its size.
+void HelpDesk::giveButton(QDialog& dialog) {
+  auto* box = dialog.findChild<QDialogButtonBox*>();
+  if (!box || box->button(QDialogButtonBox::Help) || helpPlaceOf(&dialog) == helpPlaceOf(nullptr)) return;
+  QPushButton* help = box->addButton(QDialogButtonBox::Help);
+  help->setText(tr("Help"));
+  help->setObjectName("dialogHelp");
+  help->setAutoDefault(false);
+  connect(help, &QPushButton::clicked, this, [this, &dialog] { showAddress(helpPlaceOf(&dialog)); });
+}
+
 /// The command itself works in the window; a dialog does not know it.
 bool HelpDesk::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Polish && QByteArray(watched->metaObject()->className()).startsWith("ui::"))
+    if (auto* dialog = qobject_cast<QDialog*>(watched)) giveButton(*dialog);
   if (event->type() != QEvent::KeyPress || !watched->isWidgetType()) return false;
   const auto* widget = static_cast<const QWidget*>(watched);
   const auto* key = static_cast<const QKeyEvent*>(event);

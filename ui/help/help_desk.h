@@ -5,6 +5,7 @@
 #include <QPointer>
 
 class QAction;
+class QDialog;
 class QWidget;
 
 namespace ui {
@@ -12,7 +13,7 @@ namespace ui {
 class ManualWindow;
 
 /// Brings up the manual: as a whole, or at the page for what has the keyboard, in the window and in every
-/// dialog. The manual is made when it is first asked for.
+/// dialog, where a button does the same. The manual is made when it is first asked for.
 class HelpDesk : public QObject {
   Q_OBJECT
 
@@ -33,6 +34,7 @@ class HelpDesk : public QObject {
 
  private:
   ManualWindow& open();
+  void giveButton(QDialog& dialog);
 
   QWidget& m_window;
   QAction& m_here;
