@@ -7,10 +7,10 @@
 namespace ui {
 namespace {
 
-using Kind = DocumentPlace::Kind;
-
 class DocumentSearch {
  public:
+  using Kind = DocumentPlace::Kind;
+
   DocumentSearch(const QString& words, int most) : m_words(words), m_most(most) {}
 
   void searchChannel(const core::Channel& channel, std::size_t at) {

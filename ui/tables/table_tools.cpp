@@ -21,14 +21,17 @@ namespace {
 
 constexpr int wideColumns = 6;  ///< from so many on, columns can be left out
 
+void attachTo(QObject* widget) {
+  auto* view = qobject_cast<QTableView*>(widget);
+  if (view && !view->inherits("QCalendarView")) TableTools::of(*view);
+}
+
 /// Attaches tools to each table view that is polished, which Qt does before it is shown first.
 class EveryTable : public QObject {
  public:
   using QObject::QObject;
   bool eventFilter(QObject* watched, QEvent* event) override {
-    if (event->type() == QEvent::Polish)
-      if (auto* view = qobject_cast<QTableView*>(watched); view && !watched->inherits("QCalendarView"))
-        TableTools::of(*view);
+    if (event->type() == QEvent::Polish) attachTo(watched);
     return false;
   }
 };
@@ -224,6 +227,8 @@ void TableTools::restoreColumns() {
 
 void attachToolsToEveryTable() {
   static EveryTable* every = nullptr;
+  // Some are polished as soon as they are asked for their size.
+  for (QWidget* widget : QApplication::allWidgets()) attachTo(widget);
   if (every) return;
   every = new EveryTable(qApp);
   qApp->installEventFilter(every);
