@@ -97,7 +97,7 @@ TEST_F(AutosaveTest, SavedLeavesNothing) {
   ASSERT_TRUE(waitUntilKept());
   ASSERT_TRUE(shown.window.saveAs(path("tail.bridgecal")));
   EXPECT_TRUE(waitUntilKept(0));
-  EXPECT_TRUE(QDir(recoveryFolder()).isEmpty(QDir::Files | QDir::Hidden)) << "its lock is gone too";
+  EXPECT_TRUE(waitUntilFolderIsEmpty()) << "its lock is gone too";
 }
 
 TEST_F(AutosaveTest, DiscardedOnClosingLeavesNothing) {

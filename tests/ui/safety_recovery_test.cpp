@@ -138,7 +138,7 @@ TEST_F(RecoveryTest, DiscardingAsksOnce) {
   shown.click("discardWork0");
   EXPECT_FALSE(QFile::exists(file));
   EXPECT_FALSE(shown.shows("recoveryBar"));
-  EXPECT_TRUE(QDir(recoveryFolder()).isEmpty(QDir::Files | QDir::Hidden));
+  EXPECT_TRUE(waitUntilFolderIsEmpty());
 }
 
 TEST_F(RecoveryTest, SeveralLeftOversHaveARowEach) {
@@ -198,7 +198,7 @@ TEST_F(RecoveryTest, ABrokenOffWritingIsClearedAwayWithTheCopy) {
   ASSERT_TRUE(offered(shown));
   answerNext("Discard");
   shown.click("discardWork0");
-  EXPECT_TRUE(QDir(recoveryFolder()).isEmpty(QDir::Files | QDir::Hidden));
+  EXPECT_TRUE(waitUntilFolderIsEmpty());
 }
 
 }  // namespace

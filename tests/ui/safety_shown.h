@@ -56,6 +56,10 @@ class SafetyTest : public testing::Test {
       files << QDir(recoveryFolder()).filePath(name);
     return files;
   }
+  /// Copies, their locks and all: the locks go a moment after the copies.
+  static bool waitUntilFolderIsEmpty() {
+    return QTest::qWaitFor([] { return QDir(recoveryFolder()).isEmpty(QDir::Files | QDir::Hidden); });
+  }
   static core::Document oneChannel(const char* name = "TP-01") {
     core::Channel channel = sample::nineStepChannel();
     channel.name = name;
