@@ -225,6 +225,8 @@ class Walk:
 
 
 class ScreenReader(unittest.TestCase):
+    left_open = []  # windows that stay, by their paths
+
     @classmethod
     def setUpClass(cls):
         launcher = next((path for path in LAUNCHERS if os.path.exists(path)), None)
@@ -276,7 +278,7 @@ class ScreenReader(unittest.TestCase):
     @classmethod
     def dialogs(cls):
         return [one for one in children(cls.application)
-                if one.path != cls.window.path and is_shown(one) and one.get_role_name() in ("dialog", "alert", "frame")]
+                if one.path not in (cls.window.path, *cls.left_open) and is_shown(one) and one.get_role_name() in ("dialog", "alert", "frame")]
 
     def find(self, role, name, within=None):
         return next((one for one in shown(within or self.window)
@@ -300,6 +302,9 @@ class ScreenReader(unittest.TestCase):
             dialog = open_ones[-1]
             buttons = {one.get_name(): one for one in shown(dialog) if one.get_role_name() == "push button"}
             name = next((name for name in DISMISS if name in buttons), None)
+            if name is None and not has(dialog, "MODAL"):
+                cls.left_open.append(dialog.path)  # a window beside this one, such as the manual
+                continue
             if name is None:
                 raise AssertionError(f'no button leaves the dialog "{dialog.get_name()}": {sorted(buttons)}')
             cls.press(buttons[name])

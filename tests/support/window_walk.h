@@ -10,6 +10,7 @@
 #include <QComboBox>
 #include <QDialog>
 #include <QFileDialog>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QMainWindow>
 #include <QMenu>
@@ -70,7 +71,19 @@ inline void visitEveryPlace(QMainWindow& window, const std::function<void(QWidge
     action->trigger();
     watch.stop();
     QApplication::processEvents();
+    for (QWidget* other : QApplication::topLevelWidgets())
+      if (other != &window && other->isVisible() && other->windowType() == Qt::Window) {
+        opened = true;
+        visit(*other, how);
+        other->close();
+      }
     if (!opened) visit(window, how);
+    // The tour lies over the window until it is left.
+    if (auto* tour = window.findChild<QWidget*>("tour"); tour && tour->isVisible()) {
+      QKeyEvent leave(QEvent::KeyPress, Qt::Key_Escape, Qt::NoModifier);
+      QApplication::sendEvent(tour, &leave);
+      QApplication::processEvents();
+    }
   }
 }
 
