@@ -253,6 +253,7 @@ class ScreenReader(unittest.TestCase):
         cls.window = wait_for("the window", lambda: next(
             (one for one in children(cls.application) if one.get_role_name() == "frame" and is_shown(one)), None))
         cls.leave_dialogs()
+        cls.leave_tour()
 
     @classmethod
     def tearDownClass(cls):
@@ -311,6 +312,15 @@ class ScreenReader(unittest.TestCase):
             wait_for(f'the end of the dialog "{dialog.get_name()}"',
                      lambda: dialog.path not in [one.path for one in cls.dialogs()])
 
+    @classmethod
+    def leave_tour(cls):
+        """Which lies over the window at the first start."""
+        for part in children(cls.window):
+            for one in children(part):
+                if one.get_name() == "Skip the tour" and is_shown(one):
+                    cls.press(one)
+                    return
+
     def menu_items(self):
         """(menu, item) of all that can be chosen."""
         bar = next(one for one in children(self.window) if one.get_role_name() == "menu bar")
@@ -346,6 +356,7 @@ class ScreenReader(unittest.TestCase):
             came = any(kind.startswith("object:state-changed:showing") and on for kind, on, _ in EVENTS)
             if came and not open_ones:
                 walk.take(self.window)
+                self.leave_tour()
         self.assertEqual(walk.faults, [], "\n" + "\n".join(walk.faults))
         # So that a walk that sees nothing is no success.
         self.assertGreater(pressed, 40)
