@@ -103,9 +103,9 @@ void compareLeaks(Differences& d) {
     const auto leak = [arm](auto member) {
       return [arm, member](const Setup& s) { return s.bridge.leaks[arm].*member; };
     };
-    d.compare(numbered("leak over arm {1}", arm), true, leak(&Leak::across), ohm);
-    d.compare(numbered("leak to structure of arm {1}", arm), true, leak(&Leak::toStructure), ohm);
-    d.compare(numbered("place of the leak of arm {1}", arm), true, leak(&Leak::place), percent);
+    d.compare(numbered(sayLater("leak over arm {1}"), arm), true, leak(&Leak::across), ohm);
+    d.compare(numbered(sayLater("leak to structure of arm {1}"), arm), true, leak(&Leak::toStructure), ohm);
+    d.compare(numbered(sayLater("place of the leak of arm {1}"), arm), true, leak(&Leak::place), percent);
   }
 }
 
@@ -251,14 +251,16 @@ void compareShunt(Differences& d, const Shunt& before, const Shunt& after) {
   };
   const auto due = [](const std::optional<Date>& day) { return day ? shown(*day) : none(); };
   differ("shunt {1}", true, before.resistance, after.resistance, ohms);
-  differ("resistor of shunt {1}", false, before.part.id, after.part.id, orNone);
-  differ("certificate of the resistor of shunt {1}", false, before.part.certificate, after.part.certificate,
-         orNone);
-  differ("calibration of the resistor of shunt {1} due", false, before.part.due, after.part.due, due);
-  differ("greatest power of the resistor of shunt {1}", false, before.part.rating, after.part.rating,
+  differ(sayLater("resistor of shunt {1}"), false, before.part.id, after.part.id, orNone);
+  differ(sayLater("certificate of the resistor of shunt {1}"), false, before.part.certificate,
+         after.part.certificate, orNone);
+  differ(sayLater("calibration of the resistor of shunt {1} due"), false, before.part.due, after.part.due,
+         due);
+  differ(sayLater("greatest power of the resistor of shunt {1}"), false, before.part.rating,
+         after.part.rating,
          [](const std::optional<Power>& power) { return quantity(power, UnitFamily::Power); });
-  differ("wires of shunt {1}", true, before.wires, after.wires, ohms);
-  differ("contact of shunt {1}", true, before.contact, after.contact, ohms);
+  differ(sayLater("wires of shunt {1}"), true, before.wires, after.wires, ohms);
+  differ(sayLater("contact of shunt {1}"), true, before.contact, after.contact, ohms);
   if (before.a != after.a || before.b != after.b)
     d.add(say("place of shunt {1}", {name}), placeText(d.before(), before), placeText(d.after(), after),
           true);
@@ -294,13 +296,14 @@ void compareStep(Differences& d, std::size_t k) {
   const Step& before = d.before().sequence[k];
   const Step& after = d.after().sequence[k];
   const std::string first = closedText(d.before(), before), second = closedText(d.after(), after);
-  if (first != second) d.add(numbered("shunts closed at step {1}", k), first, second, true);
+  if (first != second) d.add(numbered(sayLater("shunts closed at step {1}"), k), first, second, true);
   if (before.label != after.label)
-    d.add(numbered("label of step {1}", k), orNone(before.label), orNone(after.label), false);
+    d.add(numbered(sayLater("label of step {1}"), k), orNone(before.label), orNone(after.label), false);
   if (before.hold != after.hold)
-    d.add(numbered("hold of step {1}", k), seconds(before.hold), seconds(after.hold), false);
+    d.add(numbered(sayLater("hold of step {1}"), k), seconds(before.hold), seconds(after.hold), false);
   if (before.settle != after.settle)
-    d.add(numbered("settling of step {1}", k), seconds(before.settle), seconds(after.settle), false);
+    d.add(numbered(sayLater("settling of step {1}"), k), seconds(before.settle), seconds(after.settle),
+          false);
 }
 
 void compareSequence(Differences& d) {

@@ -8,6 +8,7 @@
 
 #include "core/document/carried_names.h"
 #include "core/document/edits.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 
@@ -23,19 +24,20 @@ bool isOfShunt(const Input& input) {
 
 bool isSense(Node node) { return node == Node::SensePlus || node == Node::SenseMinus; }
 
-std::string missing(Node node) {
-  return isSense(node) ? "it has no sense leads for " : "it has no " + std::string(nodeName(node)) + " for ";
+std::string missing(Node node, const std::string& whose) {
+  return isSense(node) ? say("it has no sense leads for {1}", {whose})
+                       : say("it has no {1} for {2}", {nodeName(node), whose});
 }
 
 /// Why the shunts of `from` cannot lie in `bridge`.
 Refusal shuntsRefused(const Setup& from, const Bridge& bridge) {
   for (const Shunt& shunt : from.shunts) {
     for (const Node node : {shunt.a, shunt.b})
-      if (!hasNode(bridge, node)) return missing(node) + "shunt " + inQuotes(shunt.name);
+      if (!hasNode(bridge, node)) return missing(node, say("shunt {1}", {inQuotes(shunt.name)}));
     const bool nothing = pointOf(bridge, shunt.a) == pointOf(bridge, shunt.b);
     if (nothing && pointOf(from.bridge, shunt.a) != pointOf(from.bridge, shunt.b))
-      return "both ends of shunt " + inQuotes(shunt.name) + " would be at one point, the " +
-             pointName(bridge, shunt.a);
+      return say("both ends of shunt {1} would be at one point, the {2}",
+                 {inQuotes(shunt.name), pointName(bridge, shunt.a)});
   }
   return std::nullopt;
 }
@@ -43,7 +45,7 @@ Refusal shuntsRefused(const Setup& from, const Bridge& bridge) {
 Refusal pinsRefused(const Wiring& wiring, const Bridge& bridge) {
   for (const Pin& pin : wiring.pins)
     if (const auto* node = std::get_if<Node>(&pin.use); node && !hasNode(bridge, *node))
-      return missing(*node) + "pin " + inQuotes(pinText(pin.name));
+      return missing(*node, say("pin {1}", {inQuotes(pinText(pin.name))}));
   return std::nullopt;
 }
 
@@ -140,11 +142,11 @@ Refusal unitRefused(const Channel& target, const Channel& next, const Setup& fro
   const std::string was = readingUnitText(target.setup.instrument);
   const std::string is = readingUnitText(next.setup.instrument);
   if (was != is && hasOpenReadings(next))
-    return "it has readings in " + was + " in an open check, and would read in " + is;
+    return say("it has readings in {1} in an open check, and would read in {2}", {was, is});
   const std::string limitUnit = parts.limits ? readingUnitText(from.instrument) : was;
   if (limitUnit != is && next.setup.limits.least.base() != 0)
-    return "its least limit would be " + formatNumber(next.setup.limits.least.base(), 6) + " " + is +
-           " where " + limitUnit + " was meant";
+    return say("its least limit would be {1} {2} where {3} was meant",
+               {formatNumber(next.setup.limits.least.base(), 6), is, limitUnit});
   return std::nullopt;
 }
 
@@ -167,7 +169,7 @@ Result<Channel> applied(const Channel& source, const ChannelParts& parts, const 
     applyStatements(from.uncertainties, next.setup.uncertainties,
                     [](const Input& input) { return !isOfShunt(input); });
   if (const Refusal unit = unitRefused(target, next, from, parts))
-    return Error{target.name, *unit, "Close its checks, or hand over unit and limits together"};
+    return Error{target.name, *unit, say("Close its checks, or hand over unit and limits together")};
   return next;
 }
 

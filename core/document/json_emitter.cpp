@@ -10,19 +10,20 @@
 
 #include "core/document/canonical_json.h"
 #include "core/document/json_text.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
 
 void JsonEmitter::text(std::string_view key, std::string_view value) {
   begin(key);
-  if (firstInvalidUtf8(value)) return fail(key, "the text is not valid UTF-8", "Type it again");
+  if (firstInvalidUtf8(value)) return fail(key, say("the text is not valid UTF-8"), say("Type it again"));
   quote(value);
 }
 
 void JsonEmitter::number(std::string_view key, double value) {
   begin(key);
-  if (!std::isfinite(value)) return fail(key, "the value is not a finite number", "Enter a number");
+  if (!std::isfinite(value)) return fail(key, say("the value is not a finite number"), say("Enter a number"));
   if (m_canonical) return appendCanonical(m_text, value);
   std::array<char, 32> buffer;
   const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value + 0.0);

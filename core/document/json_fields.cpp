@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -19,8 +21,8 @@ std::string_view kindOf(const JsonValue& value) {
 
 void failKind(const JsonPlace& place, const JsonValue& value, std::string_view wanted) {
   if (place.failed()) return;
-  place.fail("it is " + std::string(kindOf(value)) + " where " + std::string(wanted) + " belongs",
-             "Put " + std::string(wanted) + " there in a text editor");
+  place.fail(say("it is {1} where {2} belongs", {std::string(kindOf(value)), std::string(wanted)}),
+             say("Put {1} there in a text editor", {std::string(wanted)}));
 }
 
 }  // namespace
@@ -47,21 +49,22 @@ double JsonPlace::number() const {
 std::uint64_t JsonPlace::count() const {
   if (const auto* whole = std::get_if<std::uint64_t>(&m_value->data)) return *whole;
   if (std::holds_alternative<double>(m_value->data))
-    fail("it is not a whole number from 0 to 2^64 - 1", "Write it without sign, point and exponent");
-  failKind(*this, *m_value, "a whole number");
+    fail(say("it is not a whole number from 0 to 2^64 - 1"),
+         say("Write it without sign, point and exponent"));
+  failKind(*this, *m_value, say("a whole number"));
   return 0;
 }
 
 std::uint64_t JsonPlace::count(std::uint64_t most) const {
   const std::uint64_t value = count();
   if (value <= most) return value;
-  fail("it is more than " + std::to_string(most), "Write a smaller whole number");
+  fail(say("it is more than {1}", {std::to_string(most)}), say("Write a smaller whole number"));
   return 0;
 }
 
 bool JsonPlace::boolean() const {
   if (const auto* value = std::get_if<bool>(&m_value->data)) return *value;
-  failKind(*this, *m_value, "true or false");
+  failKind(*this, *m_value, say("true or false"));
   return false;
 }
 
@@ -85,13 +88,13 @@ JsonPlace JsonPlace::element(std::size_t index) const {
 JsonFields::JsonFields(const JsonPlace& place, std::initializer_list<std::string_view> known)
     : m_place(place), m_members(std::get_if<JsonValue::Object>(&place.m_value->data)) {
   if (!m_members) {
-    failKind(place, *place.m_value, "a group of keys");
+    failKind(place, *place.m_value, say("a group of keys"));
     m_members = &noMembers;
   }
   for (const auto& [key, value] : *m_members) {
     if (std::find(known.begin(), known.end(), key) != known.end()) continue;
     JsonPlace(value, place, key, 0)
-        .fail("the key " + inQuotes(key) + " is not known here", "Check its spelling, or remove it");
+        .fail(say("the key {1} is not known here", {inQuotes(key)}), say("Check its spelling, or remove it"));
   }
 }
 
@@ -104,14 +107,15 @@ const JsonValue* JsonFields::find(std::string_view key) const {
 JsonPlace JsonFields::at(std::string_view key) const {
   const JsonValue* value = find(key);
   if (!value)
-    m_place.fail("the key " + inQuotes(key) + " is missing", "Add it in a text editor, or open a backup");
+    m_place.fail(say("the key {1} is missing", {inQuotes(key)}),
+                 say("Add it in a text editor, or open a backup"));
   return {value ? *value : nothing, m_place, key, 0};
 }
 
 void JsonNames::add(const JsonPlace& place, std::string_view kind) {
   if (m_taken.insert(place.text()).second) return;
-  place.fail("another " + std::string(kind) + " has the name " + inQuotes(place.text()),
-             "Give each " + std::string(kind) + " a name of its own");
+  place.fail(say("another {1} has the name {2}", {std::string(kind), inQuotes(place.text())}),
+             say("Give each {1} a name of its own", {std::string(kind)}));
 }
 
 }  // namespace core

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/document/json_text.h"
+#include "core/units/language.h"
 #include "core/units/result.h"
 #include "core/units/text.h"
 
@@ -96,9 +97,9 @@ std::vector<T> readList(const JsonPlace& at, const Read& read) {
 template <class T, class Read>
 std::vector<T> readShortList(const JsonPlace& at, std::size_t most, std::string_view kind, const Read& read) {
   if (at.size() > most)
-    at.fail("there are " + std::to_string(at.size()) + " " + std::string(kind) + ", more than " +
-                std::to_string(most),
-            "Keep those that are used");
+    at.fail(say("there are {1} {2}, more than {3}",
+                {std::to_string(at.size()), std::string(kind), std::to_string(most)}),
+            say("Keep those that are used"));
   return readList<T>(at, read);
 }
 
@@ -111,7 +112,7 @@ Enum readWord(const JsonPlace& at, std::string_view kind, const FromKey& fromKey
   std::string words(keyOf(Enum{}));
   for (std::size_t k = 1; k < count; ++k)
     words.append(k + 1 == count ? " or " : ", ").append(keyOf(static_cast<Enum>(k)));
-  at.fail("there is no " + std::string(kind) + " " + inQuotes(at.text()), "Use " + words);
+  at.fail(say("there is no {1} {2}", {std::string(kind), inQuotes(at.text())}), "Use " + words);
   return Enum{};
 }
 

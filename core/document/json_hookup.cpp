@@ -5,6 +5,7 @@
 
 #include "core/circuit/hookup.h"
 #include "core/document/file_limits.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -33,19 +34,20 @@ void writeBroken(JsonEmitter& out, const std::array<bool, leadRoleCount>& broken
 LeadRole readRole(const JsonPlace& at) {
   const auto role = leadFromName(at.text());
   if (!role)
-    at.fail("there is no lead " + inQuotes(at.text()), "Use P+, P-, S+, S-, sense+, sense- or return");
+    at.fail(say("there is no lead {1}", {inQuotes(at.text())}),
+            say("Use P+, P-, S+, S-, sense+, sense- or return"));
   return role.value_or(LeadRole::ExcitationPlus);
 }
 
 LeadPair readPair(const JsonPlace& at) {
   if (at.size() != 2) {
-    at.fail("it does not name two leads", "Write two, such as [\"P+\", \"S-\"]");
+    at.fail(say("it does not name two leads"), say("Write two, such as [\"P+\", \"S-\"]"));
     return {};
   }
   const LeadPair pair{readRole(at.element(0)), readRole(at.element(1))};
   if (pair.a == pair.b)
-    at.fail("it names the lead " + inQuotes(std::string(leadName(pair.a))) + " twice",
-            "Name two different leads");
+    at.fail(say("it names the lead {1} twice", {inQuotes(std::string(leadName(pair.a)))}),
+            say("Name two different leads"));
   return pair;
 }
 
@@ -54,7 +56,7 @@ std::array<bool, leadRoleCount> readBroken(const JsonPlace& at) {
   for (std::size_t k = 0; k < at.size() && !at.failed(); ++k) {
     const JsonPlace one = at.element(k);
     bool& is = broken[static_cast<std::size_t>(readRole(one))];
-    if (is) one.fail("the lead " + inQuotes(one.text()) + " is broken already", "Name it once");
+    if (is) one.fail(say("the lead {1} is broken already", {inQuotes(one.text())}), say("Name it once"));
     is = true;
   }
   return broken;
@@ -68,7 +70,7 @@ std::vector<LeadPair> readTouching(const JsonPlace& at) {
     const LeadPair pair = readPair(one);
     const bool again =
         std::any_of(pairs.begin(), pairs.end(), [&](const LeadPair& other) { return samePair(pair, other); });
-    if (again) one.fail("these two leads touch already", "Name them once");
+    if (again) one.fail(say("these two leads touch already"), say("Name them once"));
     pairs.push_back(pair);
   }
   return pairs;
@@ -99,7 +101,7 @@ Hookup readHookup(const JsonPlace& at) {
   if (in.has("broken")) hookup.broken = readBroken(in.at("broken"));
   if (in.has("exchanged"))
     hookup.exchanged =
-        readShortList<LeadPair>(in.at("exchanged"), mostExchanges, "exchanged pairs", readPair);
+        readShortList<LeadPair>(in.at("exchanged"), mostExchanges, say("exchanged pairs"), readPair);
   if (in.has("touching")) hookup.touching = readTouching(in.at("touching"));
   return hookup;
 }

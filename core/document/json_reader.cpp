@@ -14,6 +14,7 @@
 #include "core/document/json_wiring.h"
 #include "core/document/sha256.h"
 #include "core/recording/layout.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -31,7 +32,8 @@ RecordingReference readRecording(const JsonPlace& at) {
   const JsonFields in(at, {"path", "size_bytes", "sha256", "column", "read_as"});
   const JsonPlace hashAt = in.at("sha256");
   const std::string& hash = hashAt.text();
-  if (!isSha256Hex(hash)) hashAt.fail("it is not a SHA-256 sum", "Write 64 digits from 0 to 9 and a to f");
+  if (!isSha256Hex(hash))
+    hashAt.fail(say("it is not a SHA-256 sum"), say("Write 64 digits from 0 to 9 and a to f"));
   return {in.text("path"), in.at("size_bytes").count(), hash, in.text("column"),
           in.has("read_as") ? readReadAs(in.at("read_as")) : ""};
 }
@@ -51,9 +53,10 @@ std::optional<Measured> readMeasured(const JsonPlace& at) {
 Measured readOtherLevel(const JsonPlace& at, double& latest_s) {
   const Measured level = readMeasured(at).value_or(Measured{});
   if (!level.begin || !level.end) {
-    at.fail("it does not say where it lies in the recording", "Give it a begin_s and an end_s");
+    at.fail(say("it does not say where it lies in the recording"), say("Give it a begin_s and an end_s"));
   } else if (level.begin->base() < latest_s || *level.end < *level.begin) {
-    at.fail("it does not lie behind the level above, or ends before it begins", "Sort the levels by time");
+    at.fail(say("it does not lie behind the level above, or ends before it begins"),
+            say("Sort the levels by time"));
   } else {
     latest_s = level.begin->base();
   }
@@ -82,9 +85,9 @@ Check readCheck(const JsonPlace& at, const Setup& channelSetup, JsonNames& names
   const std::size_t steps = (check.closedWith ? *check.closedWith : channelSetup).sequence.size();
   if (check.readings.size() > steps)
     in.at("readings")
-        .fail("there are " + std::to_string(check.readings.size()) + " readings for " +
-                  std::to_string(steps) + " steps",
-              "Keep one reading a step, null where there is none");
+        .fail(say("there are {1} readings for {2} steps",
+                  {std::to_string(check.readings.size()), std::to_string(steps)}),
+              say("Keep one reading a step, null where there is none"));
   return check;
 }
 
@@ -115,19 +118,20 @@ std::uint64_t versionOf(const JsonPlace& root, const JsonValue::Object& members)
   const auto format = find("format");
   const auto* name = format == members.end() ? nullptr : std::get_if<std::string>(&format->value.data);
   if (!name || *name != "shuntwright") {
-    root.fail("it is not a Shuntwright document", "Open a file that ends in .bridgecal");
+    root.fail(say("it is not a Shuntwright document"), say("Open a file that ends in .bridgecal"));
     return 0;
   }
   const auto version = find("version");
   const auto* number = version == members.end() ? nullptr : std::get_if<std::uint64_t>(&version->value.data);
   if (!number || *number == 0) {
-    root.fail("the file does not say which version it has", "Open a backup of this document");
+    root.fail(say("the file does not say which version it has"), say("Open a backup of this document"));
     return 0;
   }
   if (*number > fileVersion)
-    root.fail("it was saved by a newer Shuntwright as file version " + std::to_string(*number) +
-                  ", and this one reads up to version " + std::to_string(fileVersion),
-              "Open it with a Shuntwright that reads file version " + std::to_string(*number));
+    root.fail(
+        say("it was saved by a newer Shuntwright as file version {1}, and this one reads up to version {2}",
+            {std::to_string(*number), std::to_string(fileVersion)}),
+        say("Open it with a Shuntwright that reads file version {1}", {std::to_string(*number)}));
   return *number;
 }
 
@@ -154,7 +158,8 @@ Result<Document> readDocument(std::string_view text) {
   if (!tree) return tree.error();
   const auto* members = std::get_if<JsonValue::Object>(&tree->data);
   if (!members)
-    return Error{"the file", "it is not a Shuntwright document", "Open a file that ends in .bridgecal"};
+    return Error{say("the file"), say("it is not a Shuntwright document"),
+                 say("Open a file that ends in .bridgecal")};
   FirstError error;
   const JsonPlace root(*tree, error);
   const std::uint64_t version = versionOf(root, *members);

@@ -5,6 +5,7 @@
 #include "core/document/json_stock.h"
 #include "core/document/sha256.h"
 #include "core/units/date.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -15,7 +16,7 @@ using enum JsonEmitter::Layout;
 std::string readTime(const JsonPlace& at) {
   const std::string& text = at.text();
   if (!isTimeText(text))
-    at.fail(inQuotes(text) + " is not a time", "Write it in UTC, such as 2026-11-25T14:05:00Z");
+    at.fail(say("{1} is not a time", {inQuotes(text)}), say("Write it in UTC, such as 2026-11-25T14:05:00Z"));
   return text;
 }
 
@@ -24,7 +25,7 @@ Remark readRemark(const JsonPlace& at) {
   Remark remark{{}, in.text("person"), readTime(in.at("time")), in.text("text"), in.at("settled").boolean()};
   if (!in.has("step")) return remark;
   const std::uint64_t step = in.at("step").count(mostPinnedStep);
-  if (step == 0) in.at("step").fail("steps are counted from 1", "Write 1 for the first step");
+  if (step == 0) in.at("step").fail(say("steps are counted from 1"), say("Write 1 for the first step"));
   remark.step = static_cast<std::size_t>(step) - (step > 0 ? 1 : 0);
   return remark;
 }
@@ -112,7 +113,7 @@ void writeSignOff(JsonEmitter& out, std::string_view key, const SignOff& signOff
 }
 
 SignOff readSignOff(const JsonPlace& at) {
-  return {readShortList<SignOffAct>(at, mostActs, "acts of review", readAct)};
+  return {readShortList<SignOffAct>(at, mostActs, say("acts of review"), readAct)};
 }
 
 void writeHistory(JsonEmitter& out, std::string_view key, const std::vector<Revision>& history) {
@@ -139,7 +140,7 @@ std::vector<Revision> readHistory(const JsonPlace& at) {
 
 std::string readFingerprint(const JsonPlace& at) {
   if (!isSha256Hex(at.text()))
-    at.fail("it is not a SHA-256 sum", "Write 64 digits from 0 to 9 and a to f, or open a backup");
+    at.fail(say("it is not a SHA-256 sum"), say("Write 64 digits from 0 to 9 and a to f, or open a backup"));
   return at.text();
 }
 

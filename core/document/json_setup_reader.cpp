@@ -8,6 +8,7 @@
 #include "core/document/json_stock.h"
 #include "core/document/json_uncertainties.h"
 #include "core/document/json_wiring.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -21,7 +22,7 @@ Grid readGrid(const JsonPlace& at) {
   Grid grid;
   if (in.has("area_m2")) grid.area = Area(in.number("area_m2"));
   grid.heatSink =
-      readWord<HeatSink>(in.at("heat_sink"), "heat sink", heatSinkFromKey, heatSinkKey, heatSinkCount);
+      readWord<HeatSink>(in.at("heat_sink"), say("heat sink"), heatSinkFromKey, heatSinkKey, heatSinkCount);
   grid.demand =
       readWord<HeatDemand>(in.at("demand"), "demand", heatDemandFromKey, heatDemandKey, heatDemandCount);
   return grid;
@@ -52,8 +53,8 @@ Lead readLead(const JsonPlace& at) {
     return CopperWire{Length(in.number("length_m")), Area(in.number("section_m2")),
                       Temperature(in.number("temperature_degC"))};
   if (in.has("length_m") || in.has("section_m2") || in.has("temperature_degC"))
-    at.fail("the lead has a resistance and a wire",
-            "Keep either ohm, or length_m, section_m2 and temperature_degC");
+    at.fail(say("the lead has a resistance and a wire"),
+            say("Keep either ohm, or length_m, section_m2 and temperature_degC"));
   return Resistance(in.number("ohm"));
 }
 
@@ -73,7 +74,7 @@ Leads readLeads(const JsonPlace& at, const Bridge& bridge) {
 std::array<Resistance, 4> readArms(const JsonPlace& at) {
   std::array<Resistance, 4> arms;
   if (at.size() != arms.size()) {
-    at.fail("a bridge has four arms", "List their resistances in the order of arms 1 to 4");
+    at.fail(say("a bridge has four arms"), say("List their resistances in the order of arms 1 to 4"));
     return arms;
   }
   for (std::size_t arm = 0; arm < arms.size(); ++arm) arms[arm] = Resistance(at.element(arm).number());
@@ -93,8 +94,8 @@ Leak readLeak(const JsonPlace& at) {
 std::array<Leak, 4> readLeaks(const JsonPlace& at) {
   std::array<Leak, 4> leaks;
   if (at.size() != leaks.size()) {
-    at.fail("a bridge has four arms",
-            "List their leaks in the order of arms 1 to 4, null where there is none");
+    at.fail(say("a bridge has four arms"),
+            say("List their leaks in the order of arms 1 to 4, null where there is none"));
     return leaks;
   }
   for (std::size_t arm = 0; arm < leaks.size(); ++arm) leaks[arm] = readLeak(at.element(arm));
@@ -109,7 +110,8 @@ Bridge readBridge(const JsonPlace& at) {
   if (const auto type = bridgeTypeFromKey(typeAt.text()))
     bridge.type = *type;
   else
-    typeAt.fail("there is no bridge type " + inQuotes(typeAt.text()), "Use one such as quarter_three_wire");
+    typeAt.fail(say("there is no bridge type {1}", {inQuotes(typeAt.text())}),
+                say("Use one such as quarter_three_wire"));
   bridge.gauge = readGauge(in.at("gauge"));
   bridge.rating = readRating(in.at("rating"));
   bridge.arms = readArms(in.at("arms_ohm"));
@@ -202,14 +204,14 @@ std::vector<std::size_t> readClosed(const JsonPlace& at, const ShuntIndices& shu
     const JsonPlace nameAt = at.element(k);
     const auto found = shunts.find(nameAt.text());
     if (found == shunts.end())
-      nameAt.fail("there is no shunt named " + inQuotes(nameAt.text()),
-                  "Use the name of a shunt of this channel");
+      nameAt.fail(say("there is no shunt named {1}", {inQuotes(nameAt.text())}),
+                  say("Use the name of a shunt of this channel"));
     else
       closed.push_back(found->second);
   }
   std::sort(closed.begin(), closed.end());
   if (std::adjacent_find(closed.begin(), closed.end()) != closed.end())
-    at.fail("a shunt is named twice in one step", "Name it once");
+    at.fail(say("a shunt is named twice in one step"), say("Name it once"));
   return closed;
 }
 
@@ -230,10 +232,9 @@ std::map<MeritKind, double> readMerits(const JsonPlace& at) {
     const std::string_view key = meritKindKey(kind);
     if (!in.has(key)) continue;
     if (kind == MeritKind::ZeroReturn)
-      in.at(key).fail(
-          "the limit of zero return does not stand among the merits: it is the “zero_return” of "
-          "the limits",
-          "Move it there, or remove it");
+      in.at(key).fail(say("the limit of zero return does not stand among the merits: it is the “zero_return” "
+                          "of the limits"),
+                      say("Move it there, or remove it"));
     merits.emplace(kind, in.number(key));
   }
   return merits;
@@ -244,7 +245,7 @@ Limits readLimits(const JsonPlace& at) {
       at, {"relative", "least", "zero_return", "change", "zero_change", "linearity_from", "merits"});
   Limits limits{in.number("relative"), Reading(in.number("least")), in.number("zero_return"),
                 in.number("change"), in.number("zero_change")};
-  limits.linearityFrom = readWord<ReferenceLine>(in.at("linearity_from"), "reference line",
+  limits.linearityFrom = readWord<ReferenceLine>(in.at("linearity_from"), say("reference line"),
                                                  referenceLineFromKey, referenceLineKey, referenceLineCount);
   limits.merits = readMerits(in.at("merits"));
   return limits;
@@ -252,7 +253,7 @@ Limits readLimits(const JsonPlace& at) {
 
 Decision readDecision(const JsonPlace& at) {
   const JsonFields in(at, {"rule", "coverage", "guard_factor", "conformity", "greatest_share"});
-  return {readWord<DecisionRule>(in.at("rule"), "decision rule", decisionRuleFromKey, decisionRuleKey,
+  return {readWord<DecisionRule>(in.at("rule"), say("decision rule"), decisionRuleFromKey, decisionRuleKey,
                                  decisionRuleCount),
           in.number("coverage"), in.number("guard_factor"), in.number("conformity"),
           in.number("greatest_share")};

@@ -2,6 +2,7 @@
 #include "core/document/json_stock.h"
 
 #include "core/document/file_limits.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -76,7 +77,7 @@ Certificate readCertificate(const JsonPlace& at) {
 Resistor readResistor(const JsonPlace& at, JsonNames& ids) {
   const JsonFields in(
       at, {"id", "nominal_ohm", "tolerance", "certificate", "due", "rating_W", "fitted_in", "note"});
-  ids.add(in.at("id"), "part of the stock");
+  ids.add(in.at("id"), say("part of the stock"));
   Resistor resistor;
   resistor.id = in.text("id");
   resistor.nominal = Resistance(in.number("nominal_ohm"));
@@ -97,7 +98,7 @@ Decade readDecade(const JsonPlace& at) {
 
 DecadeBox readBox(const JsonPlace& at, JsonNames& ids) {
   const JsonFields in(at, {"id", "decades", "residual_ohm", "tolerance", "due", "rating_W", "note"});
-  ids.add(in.at("id"), "part of the stock");
+  ids.add(in.at("id"), say("part of the stock"));
   DecadeBox box;
   box.id = in.text("id");
   box.decades = readShortList<Decade>(in.at("decades"), mostDecades, "dials", readDecade);
@@ -155,7 +156,9 @@ std::optional<Date> readDate(const JsonFields& in, std::string_view key) {
   if (!in.has(key)) return std::nullopt;
   const JsonPlace at = in.at(key);
   const auto date = dateFromText(at.text());
-  if (!date) at.fail(inQuotes(at.text()) + " is not a day", "Write it as year-month-day, such as 2026-11-25");
+  if (!date)
+    at.fail(say("{1} is not a day", {inQuotes(at.text())}),
+            say("Write it as year-month-day, such as 2026-11-25"));
   return date;
 }
 

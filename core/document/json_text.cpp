@@ -7,6 +7,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -20,10 +21,11 @@ constexpr std::size_t mostMembers = 64;
 constexpr std::size_t mostNumbers = 1'000'000;
 constexpr std::size_t mostValues = 4'000'000;
 
-const std::string restore = "Open the original or a backup of this document";
-const std::string split = "Split the document into several";
-const std::string otherFile = "Open a Shuntwright document";
-const std::string repair = "Undo the last change made to it in a text editor, or open a backup";
+constexpr std::string_view restore = sayLater("Open the original or a backup of this document");
+constexpr std::string_view split = sayLater("Split the document into several");
+constexpr std::string_view otherFile = sayLater("Open a Shuntwright document");
+constexpr std::string_view repair =
+    sayLater("Undo the last change made to it in a text editor, or open a backup");
 
 /// How far the parser has come.
 struct Progress {
@@ -149,7 +151,7 @@ JsonValue* TreeBuilder::place() {
 template <class T>
 JsonValue* TreeBuilder::put(T value) {
   if (++m_values > mostValues) {
-    fail("the file holds more than " + std::to_string(mostValues) + " values", split);
+    fail(say("the file holds more than {1} values", {std::to_string(mostValues)}), say(split));
     return nullptr;
   }
   JsonValue* target = place();
@@ -161,14 +163,14 @@ JsonValue* TreeBuilder::put(T value) {
 template <class T>
 bool TreeBuilder::addNumber(T value) {
   if (++m_numbers > mostNumbers)
-    return fail("the file holds more than " + std::to_string(mostNumbers) + " numbers", split);
+    return fail(say("the file holds more than {1} numbers", {std::to_string(mostNumbers)}), say(split));
   return put(value) != nullptr;
 }
 
 template <class T>
 bool TreeBuilder::open(T container) {
   if (m_open.size() >= deepest)
-    return fail("the file is nested deeper than " + std::to_string(deepest) + " levels", otherFile);
+    return fail(say("the file is nested deeper than {1} levels", {std::to_string(deepest)}), say(otherFile));
   m_open.push_back(put(std::move(container)));
   return m_open.back() != nullptr;
 }
@@ -181,12 +183,14 @@ bool TreeBuilder::close() {
 bool TreeBuilder::number_float(number_float_t value, const string_t& text) {
   const bool writtenZero = text.substr(0, text.find_first_of("eE")).find_first_of("123456789") == text.npos;
   if (value == 0 && !writtenZero)
-    return fail("the number " + inQuotes(text) + " is too small", "Write 0 or a number above 1e-300");
+    return fail(say("the number {1} is too small", {inQuotes(text)}),
+                say("Write 0 or a number above 1e-300"));
   return addNumber(value);
 }
 
 bool TreeBuilder::string(string_t& value) {
-  if (value.size() > longestString) return fail("a text is longer than 1 MB", "Shorten it in a text editor");
+  if (value.size() > longestString)
+    return fail(say("a text is longer than 1 MB"), say("Shorten it in a text editor"));
   return put(std::move(value)) != nullptr;
 }
 
@@ -194,8 +198,9 @@ bool TreeBuilder::key(string_t& name) {
   auto& members = std::get<JsonValue::Object>(m_open.back()->data);
   const auto same = [&](const auto& member) { return member.key == name; };
   if (std::any_of(members.begin(), members.end(), same))
-    return fail("the key " + inQuotes(name) + " stands here twice", "Remove one of the two in a text editor");
-  if (members.size() >= mostMembers) return fail("too many keys in one place", otherFile);
+    return fail(say("the key {1} stands here twice", {inQuotes(name)}),
+                say("Remove one of the two in a text editor"));
+  if (members.size() >= mostMembers) return fail(say("too many keys in one place"), say(otherFile));
   members.push_back({std::move(name), {}});
   return true;
 }
@@ -203,11 +208,12 @@ bool TreeBuilder::key(string_t& name) {
 bool TreeBuilder::parse_error(std::size_t position, const std::string&,
                               const nlohmann::json::exception& error) {
   constexpr int outOfRange = 406;  // the library's number of this error
-  if (error.id == outOfRange) return fail("a number is too large", "Write a number below 1e300");
+  if (error.id == outOfRange) return fail(say("a number is too large"), say("Write a number below 1e300"));
   // The library counts the end of the text as one more character.
-  if (position > m_size) return fail("the file ends too early, the rest of it is missing", restore);
-  if (m_open.empty() && m_values > 0) return fail("there is text after the end of the document", repair);
-  return fail("the text does not follow the rules of JSON", repair);
+  if (position > m_size) return fail(say("the file ends too early, the rest of it is missing"), say(restore));
+  if (m_open.empty() && m_values > 0)
+    return fail(say("there is text after the end of the document"), say(repair));
+  return fail(say("the text does not follow the rules of JSON"), say(repair));
 }
 
 std::size_t lineOf(std::string_view text, std::size_t at) {
@@ -218,20 +224,22 @@ std::size_t lineOf(std::string_view text, std::size_t at) {
 /// What can be said before any of the text is understood.
 Result<void> checkRaw(std::string_view text) {
   if (text.size() > longestText)
-    return Error{"the file", "it is larger than 64 MB",
-                 "Open a Shuntwright document; recordings are imported"};
+    return Error{say("the file"), say("it is larger than 64 MB"),
+                 say("Open a Shuntwright document; recordings are imported")};
   const std::size_t first = text.find_first_not_of(" \t\r\n");
-  if (first == text.npos) return Error{"the file", "it is empty", restore};
+  if (first == text.npos) return Error{say("the file"), say("it is empty"), say(restore)};
   constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
   if (text[first] != '{' && text.substr(0, 3) != byteOrderMark)
-    return Error{"the file", "it is not a Shuntwright document", "Open a file that ends in .bridgecal"};
+    return Error{say("the file"), say("it is not a Shuntwright document"),
+                 say("Open a file that ends in .bridgecal")};
   const auto bad = firstInvalidUtf8(text);
   if (!bad) return {};
   const std::string where = "line " + std::to_string(lineOf(text, *bad));
   // The first bytes of a character at the very end are what a cut leaves of it.
   if (text.size() - *bad < 4 && static_cast<unsigned char>(text[*bad]) >= 0xC2)
-    return Error{where, "the file ends too early, the rest of it is missing", restore};
-  return Error{where, "the text is not UTF-8", "Save it as UTF-8 in a text editor, or open a backup"};
+    return Error{where, say("the file ends too early, the rest of it is missing"), say(restore)};
+  return Error{where, say("the text is not UTF-8"),
+               say("Save it as UTF-8 in a text editor, or open a backup")};
 }
 
 }  // namespace

@@ -5,6 +5,8 @@
 #include <optional>
 #include <string>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -73,13 +75,15 @@ void failPlace(const JsonPlace& at, Place place) {
   const std::string name = inQuotes(at.text());
   switch (place) {
     case Place::Arm:
-      return at.fail("there is no arm " + name, "Write 1, 2, 3 or 4 in quotation marks");
+      return at.fail(say("there is no arm {1}", {name}), say("Write 1, 2, 3 or 4 in quotation marks"));
     case Place::Lead:
-      return at.fail("there is no lead " + name, "Use P+, P-, S+, S-, sense+, sense- or return");
+      return at.fail(say("there is no lead {1}", {name}),
+                     say("Use P+, P-, S+, S-, sense+, sense- or return"));
     case Place::Shunt:
-      return at.fail("there is no shunt named " + name, "Use the name of a shunt of this channel");
+      return at.fail(say("there is no shunt named {1}", {name}),
+                     say("Use the name of a shunt of this channel"));
     case Place::Moment:
-      return at.fail("there is no reading " + name, "Use zero or step");
+      return at.fail(say("there is no reading {1}", {name}), say("Use zero or step"));
     case Place::Nothing:
       assert(false);
   }
@@ -91,8 +95,8 @@ Input readInput(const JsonFields& in, const ShuntIndices& shunts) {
   const Place place = placeOf(input.kind);
   if (place == Place::Nothing) {
     if (in.has("at"))
-      in.at("at").fail("there is only one " + std::string(inputKindKey(input.kind)) + " in a channel",
-                       "Remove the key “at”");
+      in.at("at").fail(say("there is only one {1} in a channel", {std::string(inputKindKey(input.kind))}),
+                       say("Remove the key “at”"));
     return input;
   }
   const JsonPlace at = in.at("at");
@@ -158,14 +162,14 @@ Uncertainties readUncertainties(const JsonFields& setup, const ShuntIndices& shu
                              "degrees_of_freedom", "group"});
     const Input input = readInput(in, shunts);
     if (!uncertainties.stated.emplace(input, readUncertainty(in)).second)
-      at.fail("the uncertainty of this input is stated twice", "Keep one of the two");
+      at.fail(say("the uncertainty of this input is stated twice"), say("Keep one of the two"));
   }
   const JsonPlace groups = setup.at("correlation_groups");
   JsonNames names;
   for (std::size_t k = 0; k < groups.size() && !groups.failed(); ++k) {
     const JsonPlace at = groups.element(k);
     const JsonFields in(at, {"name", "coefficient"});
-    names.add(in.at("name"), "correlation group");
+    names.add(in.at("name"), say("correlation group"));
     uncertainties.groups.emplace(in.text("name"), in.number("coefficient"));
   }
   return uncertainties;

@@ -5,6 +5,8 @@
 #include <cassert>
 #include <utility>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -82,9 +84,9 @@ void Branch::fail(const JsonValue& at, const std::string& path, std::string what
 void Branch::refuse(std::string_view key) const {
   if (const JsonValue* stranger = find(key))
     fail(*stranger, jsonPath(path(), key),
-         "the key " + inQuotes(key) + " is not known in a file of version " +
-             std::to_string(m_lifting.version),
-         "Check its spelling, or remove it");
+         say("the key {1} is not known in a file of version {2}",
+             {inQuotes(key), std::to_string(m_lifting.version)}),
+         say("Check its spelling, or remove it"));
 }
 
 /// Lets `value` and all in it stand on `line`, and says how many values they are.
@@ -106,7 +108,8 @@ void Branch::add(const JsonValue::Object& members) const {
     m_lifting.added += putOnLine(own->emplace_back(member).value, m_value.line);
   }
   if (m_lifting.added > mostAdded)
-    fail(m_value, path(), "the file holds too many set-ups or steps", "Split the document into several");
+    fail(m_value, path(), say("the file holds too many set-ups or steps"),
+         say("Split the document into several"));
 }
 
 void Branch::addLike(std::string_view key, std::string_view from) const {

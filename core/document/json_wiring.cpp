@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "core/document/file_limits.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -32,7 +33,7 @@ void writePin(JsonEmitter& out, const Pin& pin) {
 std::uint8_t readEnd(const JsonPlace& at) {
   const std::uint64_t end = at.count();
   if (end == 1 || end == 2) return static_cast<std::uint8_t>(end);
-  at.fail("a resistor has two ends", "Write 1 or 2");
+  at.fail(say("a resistor has two ends"), "Write 1 or 2");
   return 1;
 }
 
@@ -41,7 +42,8 @@ Pin readPin(const JsonPlace& at) {
   Pin pin{{in.text("connector"), in.text("pin")}, {}};
   if (in.has("node")) {
     if (in.has("resistor") || in.has("end"))
-      at.fail("the pin leads to a place and to a resistor", "Keep either node, or resistor and end");
+      at.fail(say("the pin leads to a place and to a resistor"),
+              say("Keep either node, or resistor and end"));
     pin.use = readNode(in.at("node"));
   } else if (in.has("resistor") || in.has("end")) {
     pin.use = ResistorEnd{in.text("resistor"), readEnd(in.at("end"))};
@@ -75,8 +77,9 @@ OhmPoint readOhmPoint(const JsonPlace& at) {
   if (const auto node = nodeFromName(name)) return *node;
   for (const auto& [tail, end] : resistorTails)
     if (name.ends_with(tail)) return ResistorEnd{name.substr(0, name.size() - tail.size()), end};
-  at.fail("there is no point named " + inQuotes(name),
-          "Use a terminal such as P+, an arm's end such as arm 1 begin, or a resistor's such as R1 end 1");
+  at.fail(
+      say("there is no point named {1}", {inQuotes(name)}),
+      say("Use a terminal such as P+, an arm's end such as arm 1 begin, or a resistor's such as R1 end 1"));
   return Node::PPlus;
 }
 
@@ -132,11 +135,11 @@ void writeOhmReadings(JsonEmitter& out, std::string_view key, const std::vector<
 
 std::vector<OhmReading> readOhmReadings(const JsonPlace& at) {
   std::set<std::tuple<std::string, std::size_t, OhmPoint, OhmPoint>> taken;
-  return readShortList<OhmReading>(at, mostOhmReadings, "ohmmeter readings", [&](const JsonPlace& p) {
+  return readShortList<OhmReading>(at, mostOhmReadings, say("ohmmeter readings"), [&](const JsonPlace& p) {
     OhmReading reading = readOhmReading(p);
     const auto& [first, second] = std::minmax(reading.from, reading.to);
     if (!taken.emplace(reading.state.shunt, reading.state.jumpers, first, second).second)
-      p.fail("there are two readings between these points in this state", "Keep one of the two");
+      p.fail(say("there are two readings between these points in this state"), say("Keep one of the two"));
     return reading;
   });
 }
@@ -144,8 +147,8 @@ std::vector<OhmReading> readOhmReadings(const JsonPlace& at) {
 Node readNode(const JsonPlace& at) {
   const auto node = nodeFromName(at.text());
   if (!node)
-    at.fail("there is no place named " + inQuotes(at.text()),
-            "Use a terminal such as P+ or S-, or an arm's end such as arm 1 begin");
+    at.fail(say("there is no place named {1}", {inQuotes(at.text())}),
+            say("Use a terminal such as P+ or S-, or an arm's end such as arm 1 begin"));
   return node.value_or(Node::PPlus);
 }
 

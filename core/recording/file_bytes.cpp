@@ -10,13 +10,15 @@
 #include <system_error>
 
 #include "core/recording/clean_text.h"
+#include "core/units/language.h"
 #include "core/units/progress.h"
 
 namespace core {
 namespace {
 
 Error systemError(const std::string& name, const std::string& what, int code) {
-  return {name, what + ": " + std::generic_category().message(code), "Check the name and the access rights"};
+  return {name, what + ": " + std::generic_category().message(code),
+          say("Check the name and the access rights")};
 }
 
 }  // namespace
@@ -27,10 +29,10 @@ Result<RegularFile> RegularFile::open(const std::filesystem::path& path) {
   RegularFile file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK | O_NOCTTY), std::move(name));
   struct stat status {};
   if (file.m_descriptor < 0 || ::fstat(file.m_descriptor, &status) != 0)
-    return systemError(file.m_name, "the file cannot be opened", errno);
-  if (S_ISDIR(status.st_mode)) return Error{file.m_name, "this is a folder", "Choose a file"};
+    return systemError(file.m_name, say("the file cannot be opened"), errno);
+  if (S_ISDIR(status.st_mode)) return Error{file.m_name, say("this is a folder"), say("Choose a file")};
   if (!S_ISREG(status.st_mode))
-    return Error{file.m_name, "this is a pipe or device and not a file", "Choose a file"};
+    return Error{file.m_name, say("this is a pipe or device and not a file"), say("Choose a file")};
   file.m_size = static_cast<std::uint64_t>(status.st_size);
   return file;
 }
@@ -53,7 +55,7 @@ Result<std::size_t> RegularFile::read(std::uint64_t offset, char* to, std::size_
   while (have < count) {
     const ssize_t got = ::pread(m_descriptor, to + have, count - have, static_cast<off_t>(offset + have));
     if (got < 0 && errno == EINTR) continue;
-    if (got < 0) return systemError(m_name, "the file cannot be read", errno);
+    if (got < 0) return systemError(m_name, say("the file cannot be read"), errno);
     if (got == 0) break;
     have += static_cast<std::size_t>(got);
   }
@@ -75,8 +77,8 @@ Result<std::string> readRegularFile(const std::filesystem::path& path, std::size
   const auto file = RegularFile::open(path);
   if (!file) return file.error();
   if (file->size() > greatest) {
-    return Error{file->name(), "the file is larger than " + std::to_string(greatest >> 20U) + " MiB",
-                 "Export a shorter recording or fewer channels"};
+    return Error{file->name(), say("the file is larger than {1} MiB", {std::to_string(greatest >> 20U)}),
+                 say("Export a shorter recording or fewer channels")};
   }
   std::string bytes(static_cast<std::size_t>(file->size()), '\0');
   std::size_t have = 0;

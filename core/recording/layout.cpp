@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/recording/exact_text.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -60,9 +61,9 @@ class ChoiceReader {
       all += (all.empty() ? "" : ", ") + std::string(word);
     }
     if (choice) return {};
-    return error("this value is not known", "It may be one of: " + all);
+    return error(say("this value is not known"), say("It may be one of: {1}", {all}));
   }
-  Error twice() const { return error("this is given twice", "Give it once"); }
+  Error twice() const { return error(say("this is given twice"), say("Give it once")); }
   static std::optional<std::size_t> wholeNumber(std::string_view text) {
     std::size_t number = 0;
     const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), number);
@@ -79,8 +80,9 @@ class ChoiceReader {
     }
     const auto number = wholeNumber(value);
     if (!number || *number == 0)
-      return error("this is no number of a line or column",
-                   std::string("They count from 1") + (mayBeNone ? "; none means that there is none" : ""));
+      return error(
+          say("this is no number of a line or column"),
+          mayBeNone ? say("They count from 1; none means that there is none") : say("They count from 1"));
     choice = *number - less;
     return {};
   }
@@ -96,7 +98,7 @@ Result<void> ChoiceReader::rate(std::string_view value) {
   const auto [end, fault] = std::from_chars(value.data(), value.data() + value.size(), rate_Hz);
   const bool whole = fault == std::errc() && end == value.data() + value.size();
   if (!whole || !std::isfinite(rate_Hz) || !(rate_Hz > 0))
-    return error("the rate is no number above 0", "Give samples per second, such as rate=50");
+    return error(say("the rate is no number above 0"), say("Give samples per second, such as rate=50"));
   m_choices.rate_Hz = rate_Hz;
   return {};
 }
@@ -104,9 +106,10 @@ Result<void> ChoiceReader::rate(std::string_view value) {
 Result<void> ChoiceReader::takeUnit(std::string_view key, std::string_view value) {
   const auto column = wholeNumber(key);
   if (!column || *column == 0)
-    return error("this is no number of a column", "Columns count from 1, such as unit.2=kN");
+    return error(say("this is no number of a column"), say("Columns count from 1, such as unit.2=kN"));
   const auto unit = percentDecoded(value);
-  if (!unit) return error("a % must be followed by two hexadecimal digits", "Write a percent sign as %25");
+  if (!unit)
+    return error(say("a % must be followed by two hexadecimal digits"), say("Write a percent sign as %25"));
   if (!m_choices.units.emplace(*column - 1, *unit).second) return twice();
   return {};
 }
@@ -130,9 +133,9 @@ Result<void> ChoiceReader::take(std::string_view word) {
     if (key == "rate") return rate(value);
     if (key.starts_with("unit.")) return takeUnit(key.substr(5), value);
   }
-  return error("this choice is not known",
-               "There are encoding=, separator=, decimal=, first-row=, names=, units=, time=, time-form=, "
-               "date-order=, rate= and unit.N=");
+  return error(say("this choice is not known"),
+               say("There are encoding=, separator=, decimal=, first-row=, names=, units=, time=, "
+                   "time-form=, date-order=, rate= and unit.N="));
 }
 
 Result<LayoutChoices> ChoiceReader::read(std::string_view text) {

@@ -86,8 +86,8 @@ bool sameLetters(std::string_view a, std::string_view b) {
 
 std::string readName(const JsonPlace& at) {
   const std::string& name = at.text();
-  if (name.empty()) at.fail("the template has no name", "Give it one");
-  if (name.size() > longestName) at.fail("the name is longer than 200 bytes", "Shorten it");
+  if (name.empty()) at.fail(say("the template has no name"), say("Give it one"));
+  if (name.size() > longestName) at.fail(say("the name is longer than 200 bytes"), say("Shorten it"));
   return name;
 }
 
@@ -97,7 +97,7 @@ std::set<ReportPart> readParts(const JsonPlace& at) {
     const JsonPlace place = at.element(k);
     const auto part = readWord<ReportPart>(place, "part", reportPartFromKey, reportPartKey, reportPartCount);
     if (!parts.insert(part).second)
-      place.fail("the part " + inQuotes(place.text()) + " is named twice", "Name it once");
+      place.fail(say("the part {1} is named twice", {inQuotes(place.text())}), say("Name it once"));
   }
   return parts;
 }
@@ -117,10 +117,11 @@ bool isLanguageCode(std::string_view code) {
 
 void readFormat(const JsonFields& in) {
   if (in.text("format") != fileFormat)
-    in.at("format").fail("it is not a report template",
-                         "Choose a file with the format " + inQuotes(fileFormat));
+    in.at("format").fail(say("it is not a report template"),
+                         say("Choose a file with the format {1}", {inQuotes(fileFormat)}));
   if (in.at("version").count() != fileVersion)
-    in.at("version").fail("this version of report templates is not known", "Save it anew with this program");
+    in.at("version").fail(say("this version of report templates is not known"),
+                          say("Save it anew with this program"));
 }
 
 ReportTemplate readRoot(const JsonPlace& root) {
@@ -130,14 +131,14 @@ ReportTemplate readRoot(const JsonPlace& root) {
   ReportTemplate chosen;
   chosen.name = readName(in.at("name"));
   chosen.parts = readParts(in.at("parts"));
-  chosen.channels = readWord<ReportChannels>(in.at("channels"), "choice of channels", reportChannelsFromKey,
-                                             reportChannelsKey, reportChannelsCount);
+  chosen.channels = readWord<ReportChannels>(in.at("channels"), say("choice of channels"),
+                                             reportChannelsFromKey, reportChannelsKey, reportChannelsCount);
   chosen.latestCheckOnly = in.at("latest_check_only").boolean();
   chosen.language = in.text("language");
   if (!isLanguageCode(chosen.language))
     in.at("language")
-        .fail(inQuotes(chosen.language) + " is no code of a language",
-              "Write it as ISO 639 does: \"en\", \"de\"");
+        .fail(say("{1} is no code of a language", {inQuotes(chosen.language)}),
+              say("Write it as ISO 639 does: \"en\", \"de\""));
   chosen.localNumbers = in.at("local_numbers").boolean();
   return chosen;
 }

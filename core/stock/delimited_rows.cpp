@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -22,14 +23,14 @@ Error inLine(std::size_t line, std::string what, std::string mend) {
 
 std::optional<Error> faultOfCharacters(std::string_view text) {
   if (const auto invalid = firstInvalidUtf8(text))
-    return inLine(lineAt(text, *invalid), "the text is not UTF-8", "Save the file as CSV in UTF-8");
+    return inLine(lineAt(text, *invalid), say("the text is not UTF-8"), say("Save the file as CSV in UTF-8"));
   const auto isControl = [](unsigned char c) {
     return (c < 32 && c != '\t' && c != '\r' && c != '\n') || c == 127;
   };
   const auto control = std::find_if(text.begin(), text.end(), isControl);
   if (control == text.end()) return std::nullopt;
   return inLine(lineAt(text, static_cast<std::size_t>(control - text.begin())),
-                "there is a character that is no text", "Save the file as CSV in UTF-8");
+                say("there is a character that is no text"), say("Save the file as CSV in UTF-8"));
 }
 
 char delimiterOf(std::string_view text) {
@@ -55,7 +56,8 @@ class Rows {
       const auto isEmpty = [](const std::string& cell) { return cell.empty(); };
       if (std::all_of(row->cells.begin(), row->cells.end(), isEmpty)) continue;
       if (m_rows.size() == m_most)
-        return inLine(row->line, "there are more than " + std::to_string(m_most) + " rows", "Split the file");
+        return inLine(row->line, say("there are more than {1} rows", {std::to_string(m_most)}),
+                      say("Split the file"));
       m_rows.push_back(*std::move(row));
     }
     return std::move(m_rows);
@@ -122,15 +124,15 @@ class Rows {
         cell += m_text[m_at++];
       }
     }
-    return inLine(begun, "a quotation mark opens here and never closes",
-                  "Close it, or double it where it belongs to the text");
+    return inLine(begun, say("a quotation mark opens here and never closes"),
+                  say("Close it, or double it where it belongs to the text"));
   }
 
   Result<std::string> afterQuote(std::string cell) {
     skipSpaces();
     if (atDelimiter() || atLineEnd()) return cell;
-    return inLine(m_line, "there is text after a closing quotation mark",
-                  "Double the quotation marks that belong to the text");
+    return inLine(m_line, say("there is text after a closing quotation mark"),
+                  say("Double the quotation marks that belong to the text"));
   }
 
   std::string_view m_text;

@@ -9,6 +9,7 @@
 #include "core/stock/delimited_rows.h"
 #include "core/stock/faults.h"
 #include "core/stock/stock_text.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 
@@ -56,15 +57,18 @@ Result<Columns> columnsOf(const Row& heading) {
     const auto known = std::find(columnNames.begin(), columnNames.end(), plainName(heading.cells[k]));
     const std::string where = lineText(heading.line) + ", column " + std::to_string(k + 1);
     if (known == columnNames.end())
-      return Error{where, inQuotes(heading.cells[k]) + " is no column of a list of resistors",
-                   "The first line names the columns; known are " + allColumns()};
+      return Error{where, say("{1} is no column of a list of resistors", {inQuotes(heading.cells[k])}),
+                   say("The first line names the columns; known are {1}", {allColumns()})};
     if (!columns.emplace(*known, k).second)
-      return Error{where, "there are two columns " + inQuotes(heading.cells[k]), "Take one out"};
+      return Error{where, say("there are two columns {1}", {inQuotes(heading.cells[k])}),
+                   say("Take one out")};
   }
   if (!columns.contains("id"))
-    return Error{lineText(heading.line), "there is no column “id”", "Add what stands on the labels as “id”"};
+    return Error{lineText(heading.line), say("there is no column “id”"),
+                 say("Add what stands on the labels as “id”")};
   if (!columns.contains("resistance") && !columns.contains("decades"))
-    return Error{lineText(heading.line), "there is no column “resistance”", "Add the values as “resistance”"};
+    return Error{lineText(heading.line), say("there is no column “resistance”"),
+                 say("Add the values as “resistance”")};
   return columns;
 }
 
@@ -102,15 +106,16 @@ class Fields {
   std::optional<Date> due() {
     if (!has("due")) return std::nullopt;
     const auto date = dateFromText(cell("due"));
-    if (!date) refuse("due", inQuotes(cell("due")) + " is no day", "Write the day as in 2026-11-25");
+    if (!date)
+      refuse("due", say("{1} is no day", {inQuotes(cell("due"))}), say("Write the day as in 2026-11-25"));
     return date;
   }
 
   std::optional<Power> rating() {
     if (!has("rating")) return std::nullopt;
     if (!cell("rating").ends_with('W'))
-      refuse("rating", inQuotes(cell("rating")) + " has no unit of a power",
-             "Write it as in 250 mW or 0.5 W");
+      refuse("rating", say("{1} has no unit of a power", {inQuotes(cell("rating"))}),
+             say("Write it as in 250 mW or 0.5 W"));
     return Power(taken("rating", parseQuantity(cell("rating"), UnitFamily::Power)));
   }
 
@@ -151,18 +156,18 @@ Resistor resistorOf(Fields& fields) {
   Resistor resistor;
   resistor.id = fields.text("id");
   if (!fields.has("resistance"))
-    fields.refuse("resistance", "there is no resistance",
-                  "Write it as in 59k9 or 174.65 kOhm, or take the line out");
+    fields.refuse("resistance", say("there is no resistance"),
+                  say("Write it as in 59k9 or 174.65 kOhm, or take the line out"));
   resistor.nominal = fields.resistance("resistance");
-  fields.refuseIfGiven("residual", "only a decade box has a residual", "Empty the cell");
+  fields.refuseIfGiven("residual", say("only a decade box has a residual"), say("Empty the cell"));
   if (!fields.has("tolerance") && !fields.has("certificate_value"))
-    fields.refuse("tolerance", "there is neither a tolerance nor a certificate",
-                  "Write the tolerance, such as 0.01 % or 100 ppm");
+    fields.refuse("tolerance", say("there is neither a tolerance nor a certificate"),
+                  say("Write the tolerance, such as 0.01 % or 100 ppm"));
   resistor.tolerance = fields.has("tolerance") ? fields.share("tolerance") : 0;
   if (fields.has("certificate_value")) resistor.certificate = fields.certificate();
   for (const std::string_view column : {"certificate_expanded", "certificate_k", "certificate_number"})
     if (!resistor.certificate)
-      fields.refuseIfGiven(column, "it has no certificate_value beside it", "Write both or none");
+      fields.refuseIfGiven(column, say("it has no certificate_value beside it"), say("Write both or none"));
   resistor.due = fields.due();
   resistor.rating = fields.rating();
   resistor.fittedIn = fields.text("fitted_in");
@@ -173,15 +178,15 @@ Resistor resistorOf(Fields& fields) {
 DecadeBox boxOf(Fields& fields) {
   DecadeBox box;
   box.id = fields.text("id");
-  fields.refuseIfGiven("resistance", "a decade box has dials and no resistance",
-                       "Empty this cell or decades");
+  fields.refuseIfGiven("resistance", say("a decade box has dials and no resistance"),
+                       say("Empty this cell or decades"));
   box.decades = fields.decades();
   if (fields.has("residual")) box.residual = fields.resistance("residual");
   box.tolerance = fields.share("tolerance");
   for (const std::string_view column :
        {"certificate_value", "certificate_expanded", "certificate_k", "certificate_number"})
-    fields.refuseIfGiven(column, "a decade box has no certificate of one value", "Empty the cell");
-  fields.refuseIfGiven("fitted_in", "a decade box is fitted in no instrument", "Empty the cell");
+    fields.refuseIfGiven(column, say("a decade box has no certificate of one value"), say("Empty the cell"));
+  fields.refuseIfGiven("fitted_in", say("a decade box is fitted in no instrument"), say("Empty the cell"));
   box.due = fields.due();
   box.rating = fields.rating();
   box.note = fields.text("note");
@@ -201,9 +206,9 @@ std::optional<Error> addItem(std::vector<Item>& items, Item item, Fields& fields
 std::optional<Error> addRow(Stock& stock, const Row& row, const Columns& columns) {
   if (row.cells.size() != columns.size())
     return Error{lineText(row.line),
-                 "there are " + std::to_string(row.cells.size()) + " cells under " +
-                     std::to_string(columns.size()) + " columns",
-                 "Put a cell that holds the separator in quotation marks, and leave no cell out"};
+                 say("there are {1} cells under {2} columns",
+                     {std::to_string(row.cells.size()), std::to_string(columns.size())}),
+                 say("Put a cell that holds the separator in quotation marks, and leave no cell out")};
   Fields fields(row, columns);
   if (fields.has("decades")) return addItem(stock.boxes, boxOf(fields), fields);
   return addItem(stock.resistors, resistorOf(fields), fields);
@@ -249,7 +254,8 @@ std::string lineOf(const DecadeBox& box) {
 Result<Stock> readStockFile(std::string_view text) {
   auto rows = delimitedRows(text, mostRows + 1);
   if (!rows) return rows.error();
-  if (rows->empty()) return Error{"line 1", "there is nothing in the file", "Choose a list of resistors"};
+  if (rows->empty())
+    return Error{"line 1", say("there is nothing in the file"), say("Choose a list of resistors")};
   const auto columns = columnsOf(rows->front());
   if (!columns) return columns.error();
 
@@ -261,8 +267,8 @@ Result<Stock> readStockFile(std::string_view text) {
     const std::string id = Fields(row, *columns).text("id");
     if (const auto [other, isNew] = lines.emplace(id, row.line); !isNew)
       return Error{lineText(row.line) + ", id",
-                   inQuotes(id) + " is in line " + std::to_string(other->second) + " too",
-                   "Give each its own id, or take one line out"};
+                   say("{1} is in line {2} too", {inQuotes(id), std::to_string(other->second)}),
+                   say("Give each its own id, or take one line out")};
   }
   return stock;
 }

@@ -6,13 +6,15 @@
 #include <cassert>
 #include <charconv>
 
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 
 namespace core {
 namespace {
 
-constexpr std::string_view dialsMend = "Write positions times step of each dial, such as 10x10k 10x1k 10x100";
+constexpr std::string_view dialsMend =
+    sayLater("Write positions times step of each dial, such as 10x10k 10x1k 10x100");
 
 std::string_view trimmed(std::string_view text) {
   const std::size_t first = text.find_first_not_of(' ');
@@ -30,7 +32,7 @@ std::string withPlainSigns(std::string_view text) {
 }
 
 Result<Decade> decadeFromText(std::string_view word) {
-  const Error fault{"", inQuotes(word) + " is no dial", std::string(dialsMend)};
+  const Error fault{"", say("{1} is no dial", {inQuotes(word)}), say(dialsMend)};
   const std::size_t sign = word.find('x');
   if (sign == word.npos) return fault;
   Decade decade;
@@ -84,12 +86,13 @@ Result<std::vector<Decade>> decadesFromText(std::string_view text) {
     decades.push_back(*decade);
     rest = trimmed(rest.substr(end));
   }
-  if (decades.empty()) return Error{"", "there are no dials", std::string(dialsMend)};
+  if (decades.empty()) return Error{"", say("there are no dials"), say(dialsMend)};
   return decades;
 }
 
 Result<double> shareFromText(std::string_view text) {
-  constexpr std::string_view mend = "Write it with a percent sign or ppm, such as 0.01 % or 100 ppm";
+  constexpr std::string_view mend =
+      sayLater("Write it with a percent sign or ppm, such as 0.01 % or 100 ppm");
   std::string_view number = trimmed(text);
   if (number.starts_with("±")) number.remove_prefix(std::string_view("±").size());
   if (number.ends_with("ppm")) {
@@ -99,7 +102,7 @@ Result<double> shareFromText(std::string_view text) {
     const auto share = parseQuantity(number, UnitFamily::Percent);
     if (share) return *share;
   }
-  return Error{"", inQuotes(text) + " is no share", std::string(mend)};
+  return Error{"", say("{1} is no share", {inQuotes(text)}), say(mend)};
 }
 
 }  // namespace core

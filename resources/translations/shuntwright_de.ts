@@ -19,6 +19,22 @@
         <translation> und </translation>
     </message>
     <message>
+        <source>&quot;1,5&quot; is taken for one number with a decimal comma, not for two columns.</source>
+        <translation>„1,5“ gilt als eine Zahl mit Dezimalkomma, nicht als zwei Spalten.</translation>
+    </message>
+    <message>
+        <source>&apos;{1}&apos; has no number in the lines looked at</source>
+        <translation>„{1}“ hat in den angesehenen Zeilen keine Zahl</translation>
+    </message>
+    <message>
+        <source>&apos;{1}&apos; in &apos;{2}&apos; {3}</source>
+        <translation>„{1}“ in „{2}“ {3}</translation>
+    </message>
+    <message>
+        <source>&apos;{1}&apos; {2}</source>
+        <translation>„{1}“ {2}</translation>
+    </message>
+    <message>
         <source>, the nearest that it can is {1}</source>
         <translation>, der nächste erreichbare ist {1}</translation>
     </message>
@@ -187,6 +203,10 @@
         <translation>Fallende Stufen anlegen</translation>
     </message>
     <message>
+        <source>Add it in a text editor, or open a backup</source>
+        <translation>In einem Texteditor hinzufügen oder eine Sicherung öffnen</translation>
+    </message>
+    <message>
         <source>Add points</source>
         <translation>Punkte hinzufügen</translation>
     </message>
@@ -209,6 +229,14 @@
     <message>
         <source>Add steps that close a shunt, or mend the statement that is refused</source>
         <translation>Stufen anlegen, die einen Shunt schließen, oder die abgelehnte Angabe berichtigen</translation>
+    </message>
+    <message>
+        <source>Add the values as “resistance”</source>
+        <translation>Die Werte als „resistance“ hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add what stands on the labels as “id”</source>
+        <translation>Was auf den Schildern steht, als „id“ hinzufügen</translation>
     </message>
     <message>
         <source>All leads gained resistance</source>
@@ -671,6 +699,10 @@
         <translation>Beide Werte und ihre Einheiten prüfen</translation>
     </message>
     <message>
+        <source>Check its spelling, or remove it</source>
+        <translation>Schreibweise prüfen oder entfernen</translation>
+    </message>
+    <message>
         <source>Check number and unit</source>
         <translation>Zahl und Einheit prüfen</translation>
     </message>
@@ -687,8 +719,20 @@
         <translation>Prüfen, dass die Zweige mit DMS an der Brücke teilnehmen</translation>
     </message>
     <message>
+        <source>Check the layout</source>
+        <translation>Aufbau prüfen</translation>
+    </message>
+    <message>
+        <source>Check the layout, first of all the time column</source>
+        <translation>Aufbau prüfen, zuerst die Zeitspalte</translation>
+    </message>
+    <message>
         <source>Check the leads of the excitation</source>
         <translation>Die Leitungen der Speisung prüfen</translation>
+    </message>
+    <message>
+        <source>Check the name and the access rights</source>
+        <translation>Name und Zugriffsrechte prüfen</translation>
     </message>
     <message>
         <source>Check the sense leads</source>
@@ -705,6 +749,10 @@
     <message>
         <source>Check their units</source>
         <translation>Ihre Einheiten prüfen</translation>
+    </message>
+    <message>
+        <source>Check whether the export ended early, or choose another file</source>
+        <translation>Prüfen, ob der Export vorzeitig endete, oder eine andere Datei wählen</translation>
     </message>
     <message>
         <source>Check {1}</source>
@@ -727,8 +775,32 @@
         <translation>Einen Grad von 0 bis {1} wählen</translation>
     </message>
     <message>
+        <source>Choose a file</source>
+        <translation>Eine Datei wählen</translation>
+    </message>
+    <message>
+        <source>Choose a file with the format {1}</source>
+        <translation>Eine Datei im Format {1} wählen</translation>
+    </message>
+    <message>
+        <source>Choose a line above it, or {1}=none</source>
+        <translation>Eine Zeile darüber wählen oder {1}=none</translation>
+    </message>
+    <message>
+        <source>Choose a line above it, {1}=none, or another first-row</source>
+        <translation>Eine Zeile darüber wählen, {1}=none oder ein anderes first-row</translation>
+    </message>
+    <message>
+        <source>Choose a line that holds values</source>
+        <translation>Eine Zeile wählen, die Werte enthält</translation>
+    </message>
+    <message>
         <source>Choose a list of channels</source>
         <translation>Eine Kanalliste wählen</translation>
+    </message>
+    <message>
+        <source>Choose a list of resistors</source>
+        <translation>Eine Liste von Widerständen wählen</translation>
     </message>
     <message>
         <source>Choose a pin of the list, or add this one to it</source>
@@ -751,6 +823,10 @@
         <translation>Eine Stufe des Ablaufs wählen</translation>
     </message>
     <message>
+        <source>Choose a text file with columns of numbers</source>
+        <translation>Eine Textdatei mit Spalten von Zahlen wählen</translation>
+    </message>
+    <message>
         <source>Choose another arm, or the opposite sign</source>
         <translation>Einen anderen Zweig oder das umgekehrte Vorzeichen wählen</translation>
     </message>
@@ -767,8 +843,16 @@
         <translation>Einen anderen Ort wählen, etwa Zweig {1} von Ende zu Ende</translation>
     </message>
     <message>
+        <source>Choose another separator or decimal=point</source>
+        <translation>Ein anderes Trennzeichen oder decimal=point wählen</translation>
+    </message>
+    <message>
         <source>Choose another unit</source>
         <translation>Eine andere Einheit wählen</translation>
+    </message>
+    <message>
+        <source>Choose first-row=1 or more</source>
+        <translation>first-row=1 oder mehr wählen</translation>
     </message>
     <message>
         <source>Choose from 1 to {1}</source>
@@ -779,6 +863,18 @@
         <translation>Leitungen zweier Punkte wählen</translation>
     </message>
     <message>
+        <source>Choose names=none or units=none, or another line</source>
+        <translation>names=none oder units=none oder eine andere Zeile wählen</translation>
+    </message>
+    <message>
+        <source>Choose one of the two</source>
+        <translation>Eines von beiden wählen</translation>
+    </message>
+    <message>
+        <source>Choose one of the {1} columns</source>
+        <translation>Eine der {1} Spalten wählen</translation>
+    </message>
+    <message>
         <source>Choose one of them</source>
         <translation>Eines davon wählen</translation>
     </message>
@@ -787,16 +883,32 @@
         <translation>Andere Einheiten wählen</translation>
     </message>
     <message>
+        <source>Choose seconds or another unit of time</source>
+        <translation>Sekunden oder eine andere Zeiteinheit wählen</translation>
+    </message>
+    <message>
         <source>Choose smaller levels</source>
         <translation>Kleinere Stufenwerte wählen</translation>
+    </message>
+    <message>
+        <source>Choose the column of the time, or give the sample rate</source>
+        <translation>Die Zeitspalte wählen oder die Abtastrate angeben</translation>
     </message>
     <message>
         <source>Choose the column that holds the time</source>
         <translation>Die Spalte mit der Zeit wählen</translation>
     </message>
     <message>
+        <source>Choose the time column or give a sample rate; or name the column &apos;Time [s]&apos;, or write &apos;Sample rate: 50 Hz&apos; above the names</source>
+        <translation>Die Zeitspalte wählen oder eine Abtastrate angeben; oder die Spalte „Time [s]“ nennen oder „Sample rate: 50 Hz“ über die Namen schreiben</translation>
+    </message>
+    <message>
         <source>Choose the two nodes of the place, or leave these levels out</source>
         <translation>Die beiden Knoten des Orts wählen oder diese Stufenwerte weglassen</translation>
+    </message>
+    <message>
+        <source>Choose time=1 to time={1}</source>
+        <translation>time=1 bis time={1} wählen</translation>
     </message>
     <message>
         <source>Choose two nodes with a gauge or a completion resistor between them</source>
@@ -807,8 +919,20 @@
         <translation>Zwei andere wählen</translation>
     </message>
     <message>
+        <source>Choose unit.1 to unit.{1}</source>
+        <translation>unit.1 bis unit.{1} wählen</translation>
+    </message>
+    <message>
+        <source>Close it, or double it where it belongs to the text</source>
+        <translation>Schließen, oder verdoppeln, wo es zum Text gehört</translation>
+    </message>
+    <message>
         <source>Close its checks first</source>
         <translation>Zuerst seine Prüfungen abschließen</translation>
+    </message>
+    <message>
+        <source>Close its checks, or hand over unit and limits together</source>
+        <translation>Die Prüfungen abschließen oder Einheit und Grenzwerte zusammen übergeben</translation>
     </message>
     <message>
         <source>Closed</source>
@@ -817,6 +941,10 @@
     <message>
         <source>Closing {1} changes nothing.</source>
         <translation>Das Schließen von {1} ändert nichts.</translation>
+    </message>
+    <message>
+        <source>Columns count from 1, such as unit.2=kN</source>
+        <translation>Spalten zählen ab 1, wie unit.2=kN</translation>
     </message>
     <message>
         <source>Combined standard uncertainty, {1}</source>
@@ -1007,6 +1135,10 @@
         <translation>Durchgeführt von, Datum</translation>
     </message>
     <message>
+        <source>Double the quotation marks that belong to the text</source>
+        <translation>Anführungszeichen verdoppeln, die zum Text gehören</translation>
+    </message>
+    <message>
         <source>E_n</source>
         <translation>E_n</translation>
     </message>
@@ -1037,6 +1169,14 @@
     <message>
         <source>Either {1} and should not be, the shunt lies on the wrong arm, or the label is wrong.</source>
         <translation>Entweder {1}, obwohl es nicht so sein sollte, oder der Shunt liegt am falschen Zweig, oder die Bezeichnung ist falsch.</translation>
+    </message>
+    <message>
+        <source>Empty the cell</source>
+        <translation>Die Zelle leeren</translation>
+    </message>
+    <message>
+        <source>Empty this cell or decades</source>
+        <translation>Diese Zelle oder decades leeren</translation>
     </message>
     <message>
         <source>En number</source>
@@ -1351,6 +1491,50 @@
         <translation>Erklärt, %</translation>
     </message>
     <message>
+        <source>Export a shorter recording or fewer channels</source>
+        <translation>Eine kürzere Aufzeichnung oder weniger Kanäle exportieren</translation>
+    </message>
+    <message>
+        <source>Export at least one channel</source>
+        <translation>Mindestens einen Kanal exportieren</translation>
+    </message>
+    <message>
+        <source>Export fewer channels</source>
+        <translation>Weniger Kanäle exportieren</translation>
+    </message>
+    <message>
+        <source>Export fewer channels at a time</source>
+        <translation>Weniger Kanäle auf einmal exportieren</translation>
+    </message>
+    <message>
+        <source>Export it again</source>
+        <translation>Noch einmal exportieren</translation>
+    </message>
+    <message>
+        <source>Export it as PCM of 16, 24 or 32 bits</source>
+        <translation>Als PCM mit 16, 24 oder 32 Bit exportieren</translation>
+    </message>
+    <message>
+        <source>Export it as PCM or float</source>
+        <translation>Als PCM oder Gleitkomma exportieren</translation>
+    </message>
+    <message>
+        <source>Export it as text or WAV</source>
+        <translation>Als Text oder WAV exportieren</translation>
+    </message>
+    <message>
+        <source>Export the recording again</source>
+        <translation>Die Aufzeichnung noch einmal exportieren</translation>
+    </message>
+    <message>
+        <source>Export the recording as text (UTF-8)</source>
+        <translation>Die Aufzeichnung als Text (UTF-8) exportieren</translation>
+    </message>
+    <message>
+        <source>Export time histories as data set 58</source>
+        <translation>Zeitverläufe als Datensatz 58 exportieren</translation>
+    </message>
+    <message>
         <source>Fail: {1}.</source>
         <translation>Nicht bestanden: {1}.</translation>
     </message>
@@ -1531,6 +1715,10 @@
         <translation>Für jeden Wert eine Zeile und eine Spalte angeben</translation>
     </message>
     <message>
+        <source>Give another rate</source>
+        <translation>Eine andere Rate angeben</translation>
+    </message>
+    <message>
         <source>Give at least one reading</source>
         <translation>Mindestens einen Messwert angeben</translation>
     </message>
@@ -1543,12 +1731,20 @@
         <translation>Jeder Funktion einen eigenen Stift geben</translation>
     </message>
     <message>
+        <source>Give each its own id, or take one line out</source>
+        <translation>Jedem eine eigene Kennung geben oder eine Zeile herausnehmen</translation>
+    </message>
+    <message>
         <source>Give each its own id, or take one out</source>
         <translation>Jedem eine eigene Kennung geben oder einen herausnehmen</translation>
     </message>
     <message>
         <source>Give each reading a variance of its own, or leave one of the readings out</source>
         <translation>Jedem Messwert eine eigene Varianz geben oder einen der Messwerte weglassen</translation>
+    </message>
+    <message>
+        <source>Give each {1} a name of its own</source>
+        <translation>Jedem Eintrag ({1}) einen eigenen Namen geben</translation>
     </message>
     <message>
         <source>Give every point a covariance, or none</source>
@@ -1567,6 +1763,10 @@
         <translation>Jedem Wert seine Zeit geben</translation>
     </message>
     <message>
+        <source>Give it a begin_s and an end_s</source>
+        <translation>begin_s und end_s angeben</translation>
+    </message>
+    <message>
         <source>Give it a pin in the list</source>
         <translation>Ihm einen Stift in der Liste geben</translation>
     </message>
@@ -1583,6 +1783,14 @@
         <translation>Einen anderen Wert angeben</translation>
     </message>
     <message>
+        <source>Give it once</source>
+        <translation>Einmal angeben</translation>
+    </message>
+    <message>
+        <source>Give it one</source>
+        <translation>Einen geben</translation>
+    </message>
+    <message>
         <source>Give one of the resistances between them a value above zero</source>
         <translation>Einem der Widerstände dazwischen einen Wert über null geben</translation>
     </message>
@@ -1591,8 +1799,20 @@
         <translation>Je x einen Punkt angeben, in steigender Folge</translation>
     </message>
     <message>
+        <source>Give samples per second, such as rate=50</source>
+        <translation>Abtastwerte je Sekunde angeben, wie rate=50</translation>
+    </message>
+    <message>
         <source>Give that part a smaller uncertainty</source>
         <translation>Diesem Teil eine kleinere Unsicherheit geben</translation>
+    </message>
+    <message>
+        <source>Give the sample rate instead</source>
+        <translation>Stattdessen die Abtastrate angeben</translation>
+    </message>
+    <message>
+        <source>Give the samples per second, such as rate=50</source>
+        <translation>Die Abtastwerte je Sekunde angeben, wie rate=50</translation>
     </message>
     <message>
         <source>Give them one first</source>
@@ -1811,6 +2031,10 @@
         <translation>Sie ist {1} von {2} entfernt, innerhalb der Unsicherheit ihrer Differenz, {3}.</translation>
     </message>
     <message>
+        <source>It may be one of: {1}</source>
+        <translation>Möglich ist: {1}</translation>
+    </message>
+    <message>
         <source>It rises: positive</source>
         <translation>Es steigt: positiv</translation>
     </message>
@@ -1891,8 +2115,28 @@
         <translation>Steckbrücken</translation>
     </message>
     <message>
+        <source>Keep either node, or resistor and end</source>
+        <translation>Entweder node oder resistor und end behalten</translation>
+    </message>
+    <message>
+        <source>Keep either ohm, or length_m, section_m2 and temperature_degC</source>
+        <translation>Entweder ohm oder length_m, section_m2 und temperature_degC behalten</translation>
+    </message>
+    <message>
+        <source>Keep one of the two</source>
+        <translation>Eines von beiden behalten</translation>
+    </message>
+    <message>
+        <source>Keep one reading a step, null where there is none</source>
+        <translation>Einen Messwert je Stufe behalten, null, wo keiner ist</translation>
+    </message>
+    <message>
         <source>Keep these two apart: leave a pin between them unused, and check for a short before you switch the excitation on</source>
         <translation>Diese beiden auseinanderhalten: einen Stift dazwischen frei lassen und vor dem Einschalten der Speisung auf Kurzschluss prüfen</translation>
+    </message>
+    <message>
+        <source>Keep those that are used</source>
+        <translation>Die verwendeten behalten</translation>
     </message>
     <message>
         <source>Keep {1} alone</source>
@@ -2187,8 +2431,20 @@
         <translation>Gerade bis</translation>
     </message>
     <message>
+        <source>Line {1} has {2} cells and the rows of numbers have {3}: {4}</source>
+        <translation>Zeile {1} hat {2} Zellen, und die Zeilen der Zahlen haben {3}: {4}</translation>
+    </message>
+    <message>
         <source>Linearisation</source>
         <translation>Linearisierung</translation>
+    </message>
+    <message>
+        <source>List their leaks in the order of arms 1 to 4, null where there is none</source>
+        <translation>Ihre Nebenschlüsse in der Folge der Zweige 1 bis 4 aufführen, null, wo keiner ist</translation>
+    </message>
+    <message>
+        <source>List their resistances in the order of arms 1 to 4</source>
+        <translation>Ihre Widerstände in der Folge der Zweige 1 bis 4 aufführen</translation>
     </message>
     <message>
         <source>Load</source>
@@ -2247,12 +2503,20 @@
         <translation>M. J. Bower, Modern Strain Gage Technology, Gl. 29.4</translation>
     </message>
     <message>
+        <source>MATLAB and HDF5 files are read by the program shuntwright-reader, which is not here</source>
+        <translation>MATLAB- und HDF5-Dateien liest das Programm shuntwright-reader, und das ist nicht da</translation>
+    </message>
+    <message>
         <source>Mains hum averaged out</source>
         <translation>Netzbrummen ausgemittelt</translation>
     </message>
     <message>
         <source>Make a check first</source>
         <translation>Zuerst eine Prüfung durchführen</translation>
+    </message>
+    <message>
+        <source>Many samples stand at the same time, since the clock in &apos;{1}&apos; is coarse: a sample rate would tell more.</source>
+        <translation>Viele Abtastwerte stehen bei derselben Zeit, da die Uhr in „{1}“ grob ist: Eine Abtastrate sagte mehr.</translation>
     </message>
     <message>
         <source>Margin</source>
@@ -2319,6 +2583,10 @@
         <translation>Feuchte zur Struktur</translation>
     </message>
     <message>
+        <source>Move it there, or remove it</source>
+        <translation>Dorthin versetzen oder entfernen</translation>
+    </message>
+    <message>
         <source>Move one end to another node</source>
         <translation>Ein Ende an einen anderen Knoten legen</translation>
     </message>
@@ -2383,12 +2651,24 @@
         <translation>Einen Kanal nennen, der vor der Liste da war, oder die Zelle leeren</translation>
     </message>
     <message>
+        <source>Name it once</source>
+        <translation>Einmal nennen</translation>
+    </message>
+    <message>
         <source>Name it, such as kN</source>
         <translation>Sie benennen, etwa kN</translation>
     </message>
     <message>
         <source>Name the channel, or empty the line</source>
         <translation>Den Kanal benennen oder die Zeile leeren</translation>
+    </message>
+    <message>
+        <source>Name them once</source>
+        <translation>Sie einmal nennen</translation>
+    </message>
+    <message>
+        <source>Name two different leads</source>
+        <translation>Zwei verschiedene Leitungen nennen</translation>
     </message>
     <message>
         <source>Name two of them</source>
@@ -2421,6 +2701,10 @@
     <message>
         <source>No check has a line, so there is no trend.</source>
         <translation>Keine Prüfung hat eine Gerade, daher gibt es keinen Trend.</translation>
+    </message>
+    <message>
+        <source>No column is known to be the time: choose it or give a sample rate.</source>
+        <translation>Keine Spalte ist als Zeit bekannt: eine wählen oder eine Abtastrate angeben.</translation>
     </message>
     <message>
         <source>No diagnosis: cancelled.</source>
@@ -2735,6 +3019,30 @@
         <translation>Nur für {1}</translation>
     </message>
     <message>
+        <source>Open a Shuntwright document</source>
+        <translation>Ein Shuntwright-Dokument öffnen</translation>
+    </message>
+    <message>
+        <source>Open a Shuntwright document; recordings are imported</source>
+        <translation>Ein Shuntwright-Dokument öffnen; Aufzeichnungen werden eingelesen</translation>
+    </message>
+    <message>
+        <source>Open a backup of this document</source>
+        <translation>Eine Sicherung dieses Dokuments öffnen</translation>
+    </message>
+    <message>
+        <source>Open a file that ends in .bridgecal</source>
+        <translation>Eine Datei öffnen, die auf .bridgecal endet</translation>
+    </message>
+    <message>
+        <source>Open it with a Shuntwright that reads file version {1}</source>
+        <translation>Mit einem Shuntwright öffnen, das Dateifassung {1} liest</translation>
+    </message>
+    <message>
+        <source>Open the original or a backup of this document</source>
+        <translation>Das Original oder eine Sicherung dieses Dokuments öffnen</translation>
+    </message>
+    <message>
         <source>Open {1} instead</source>
         <translation>Stattdessen {1} öffnen</translation>
     </message>
@@ -2895,12 +3203,24 @@
         <translation>Eine Zelle, die das Trennzeichen enthält, in Anführungszeichen setzen</translation>
     </message>
     <message>
+        <source>Put a cell that holds the separator in quotation marks, and leave no cell out</source>
+        <translation>Eine Zelle, die das Trennzeichen enthält, in Anführungszeichen setzen und keine Zelle auslassen</translation>
+    </message>
+    <message>
+        <source>Put it beside the program, or export the recording as text</source>
+        <translation>Neben das Programm legen oder die Aufzeichnung als Text exportieren</translation>
+    </message>
+    <message>
         <source>Put something else into the pattern</source>
         <translation>Etwas anderes in das Muster setzen</translation>
     </message>
     <message>
         <source>Put the exchanged leads where they belong</source>
         <translation>Die vertauschten Leitungen dorthin legen, wo sie hingehören</translation>
+    </message>
+    <message>
+        <source>Put {1} there in a text editor</source>
+        <translation>Dort in einem Texteditor einsetzen: {1}</translation>
     </message>
     <message>
         <source>Put {n} into the pattern, or begin with another number</source>
@@ -3011,6 +3331,14 @@
         <translation>Anmerkungen zu {1}</translation>
     </message>
     <message>
+        <source>Remove one of the two in a text editor</source>
+        <translation>In einem Texteditor eines von beiden entfernen</translation>
+    </message>
+    <message>
+        <source>Remove the key “at”</source>
+        <translation>Den Schlüssel „at“ entfernen</translation>
+    </message>
+    <message>
         <source>Repeats of both checks that would tell</source>
         <translation>Wiederholungen beider Prüfungen, die es entschieden</translation>
     </message>
@@ -3111,8 +3439,52 @@
         <translation>Abtastrate</translation>
     </message>
     <message>
+        <source>Save a shorter recording or fewer channels</source>
+        <translation>Eine kürzere Aufzeichnung oder weniger Kanäle speichern</translation>
+    </message>
+    <message>
+        <source>Save a vector of records</source>
+        <translation>Einen Vektor von Datensätzen speichern</translation>
+    </message>
+    <message>
+        <source>Save a vector or a matrix</source>
+        <translation>Einen Vektor oder eine Matrix speichern</translation>
+    </message>
+    <message>
+        <source>Save an array of numbers</source>
+        <translation>Ein Feld von Zahlen speichern</translation>
+    </message>
+    <message>
+        <source>Save fewer columns</source>
+        <translation>Weniger Spalten speichern</translation>
+    </message>
+    <message>
+        <source>Save it again</source>
+        <translation>Noch einmal speichern</translation>
+    </message>
+    <message>
+        <source>Save it again, or export the recording as text</source>
+        <translation>Noch einmal speichern oder die Aufzeichnung als Text exportieren</translation>
+    </message>
+    <message>
+        <source>Save it anew with this program</source>
+        <translation>Mit diesem Programm neu speichern</translation>
+    </message>
+    <message>
+        <source>Save it as UTF-8 in a text editor, or open a backup</source>
+        <translation>In einem Texteditor als UTF-8 speichern oder eine Sicherung öffnen</translation>
+    </message>
+    <message>
         <source>Save its sheet as CSV and choose that file</source>
         <translation>Das Blatt als CSV speichern und diese Datei wählen</translation>
+    </message>
+    <message>
+        <source>Save the array again</source>
+        <translation>Das Feld noch einmal speichern</translation>
+    </message>
+    <message>
+        <source>Save the channels as vectors of one length</source>
+        <translation>Die Kanäle als Vektoren einer Länge speichern</translation>
     </message>
     <message>
         <source>Save the file as CSV in UTF-8</source>
@@ -3229,6 +3601,10 @@
     <message>
         <source>Shorten it</source>
         <translation>Kürzen</translation>
+    </message>
+    <message>
+        <source>Shorten it in a text editor</source>
+        <translation>In einem Texteditor kürzen</translation>
     </message>
     <message>
         <source>Shorten it to {1} bytes</source>
@@ -3397,6 +3773,18 @@
     <message>
         <source>Solved as it is connected: Δv = {1}</source>
         <translation>Gelöst, wie sie angeschlossen ist: Δv = {1}</translation>
+    </message>
+    <message>
+        <source>Sort the levels by time</source>
+        <translation>Die Plateaus nach der Zeit sortieren</translation>
+    </message>
+    <message>
+        <source>Split the document into several</source>
+        <translation>Das Dokument in mehrere teilen</translation>
+    </message>
+    <message>
+        <source>Split the file</source>
+        <translation>Die Datei teilen</translation>
     </message>
     <message>
         <source>Split the list over several documents</source>
@@ -3723,6 +4111,10 @@
         <translation>Leitungen {1} als getrennt annehmen</translation>
     </message>
     <message>
+        <source>Take one out</source>
+        <translation>Eine herausnehmen</translation>
+    </message>
+    <message>
         <source>Take out the jumper that joins them before you switch the excitation on</source>
         <translation>Vor dem Einschalten der Speisung die Steckbrücke herausnehmen, die sie verbindet</translation>
     </message>
@@ -3831,6 +4223,22 @@
         <translation>Der Kanal wurde nicht geprüft.</translation>
     </message>
     <message>
+        <source>The column &apos;{1}&apos; gives no unit of time: seconds are taken.</source>
+        <translation>Die Spalte „{1}“ nennt keine Zeiteinheit: Sekunden sind angenommen.</translation>
+    </message>
+    <message>
+        <source>The column &apos;{1}&apos; is taken for dates as spreadsheets count them, in days.</source>
+        <translation>Die Spalte „{1}“ gilt als Tage, wie Tabellenkalkulationen sie zählen.</translation>
+    </message>
+    <message>
+        <source>The column &apos;{1}&apos; rises throughout and is taken for the time in seconds.</source>
+        <translation>Die Spalte „{1}“ steigt durchweg und gilt als Zeit in Sekunden.</translation>
+    </message>
+    <message>
+        <source>The date {1} may be day-first or month-first: {2} is taken.</source>
+        <translation>Das Datum {1} kann mit dem Tag oder mit dem Monat beginnen: {2} ist angenommen.</translation>
+    </message>
+    <message>
         <source>The difference comes from the bridge&apos;s nonlinearity, which the instrument corrects.</source>
         <translation>Der Unterschied kommt von der Nichtlinearität der Brücke, die das Gerät korrigiert.</translation>
     </message>
@@ -3859,6 +4267,10 @@
         <translation>Der erwartete Wert {1} ist nicht größer als seine Unsicherheit von {2}.</translation>
     </message>
     <message>
+        <source>The file announces {1} samples and ends after {2}.</source>
+        <translation>Die Datei kündigt {1} Abtastwerte an und endet nach {2}.</translation>
+    </message>
+    <message>
         <source>The file is as it was saved: its content has the fingerprint {1} that it states.</source>
         <translation>Die Datei ist, wie sie gespeichert wurde: Ihr Inhalt hat den Fingerabdruck {1}, den sie nennt.</translation>
     </message>
@@ -3869,6 +4281,14 @@
     <message>
         <source>The file was altered outside of the program: its content has the fingerprint {1}, and it states {2}.</source>
         <translation>Die Datei wurde außerhalb des Programms verändert: Ihr Inhalt hat den Fingerabdruck {1}, und sie nennt {2}.</translation>
+    </message>
+    <message>
+        <source>The first column rises from sample to sample and is taken as the time in seconds.</source>
+        <translation>Die erste Spalte steigt von Abtastwert zu Abtastwert und gilt als Zeit in Sekunden.</translation>
+    </message>
+    <message>
+        <source>The first line names the columns; known are {1}</source>
+        <translation>Die erste Zeile nennt die Spalten; bekannt sind {1}</translation>
     </message>
     <message>
         <source>The first {1} cannot be told apart by the readings of this plan.</source>
@@ -4147,6 +4567,10 @@
         <translation>{1} und {2} haben denselben Widerstand am selben Ort.</translation>
     </message>
     <message>
+        <source>There are encoding=, separator=, decimal=, first-row=, names=, units=, time=, time-form=, date-order=, rate= and unit.N=</source>
+        <translation>Es gibt encoding=, separator=, decimal=, first-row=, names=, units=, time=, time-form=, date-order=, rate= und unit.N=</translation>
+    </message>
+    <message>
         <source>There are {1}</source>
         <translation>Es gibt {1}</translation>
     </message>
@@ -4157,6 +4581,10 @@
             <numerusform>Es gibt {n} solches Paar; die Verdrahtung führt es auf.</numerusform>
             <numerusform>Es gibt {n} solche Paare; die Verdrahtung führt sie auf.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>There is a time column and nothing else.</source>
+        <translation>Es gibt eine Zeitspalte und sonst nichts.</translation>
     </message>
     <message>
         <source>There is no zero between the two sides.</source>
@@ -4177,6 +4605,14 @@
     <message>
         <source>There is only one of it.</source>
         <translation>Es gibt ihn nur einmal.</translation>
+    </message>
+    <message>
+        <source>They count from 1</source>
+        <translation>Sie zählen ab 1</translation>
+    </message>
+    <message>
+        <source>They count from 1; none means that there is none</source>
+        <translation>Sie zählen ab 1; none heißt, dass es keine gibt</translation>
     </message>
     <message>
         <source>This connection has {1}</source>
@@ -4243,6 +4679,10 @@
         <translation>Zwei Stufenwerte, die sich nicht unterscheiden lassen, sagen nicht mehr als einer.</translation>
     </message>
     <message>
+        <source>Type it again</source>
+        <translation>Noch einmal eintippen</translation>
+    </message>
+    <message>
         <source>U at most, share of limit</source>
         <translation>U höchstens, Anteil des Grenzwerts</translation>
     </message>
@@ -4299,12 +4739,20 @@
         <translation>Unverändert innerhalb von {1}: {2}.</translation>
     </message>
     <message>
+        <source>Undo the last change made to it in a text editor, or open a backup</source>
+        <translation>Die letzte Änderung in einem Texteditor zurücknehmen oder eine Sicherung öffnen</translation>
+    </message>
+    <message>
         <source>Unit or factor of the readings mixed up</source>
         <translation>Einheit oder Faktor der Messwerte verwechselt</translation>
     </message>
     <message>
         <source>Unit or factor of the readings was changed</source>
         <translation>Einheit oder Faktor der Messwerte wurde geändert</translation>
+    </message>
+    <message>
+        <source>Use P+, P-, S+, S-, sense+, sense- or return</source>
+        <translation>P+, P-, S+, S-, sense+, sense- oder return verwenden</translation>
     </message>
     <message>
         <source>Use a calibrated load or a traceable calibration where a standard, a contract or local rules ask for it.</source>
@@ -4315,8 +4763,28 @@
         <translation>Einen Teil der Punkte verwenden</translation>
     </message>
     <message>
+        <source>Use a terminal such as P+ or S-, or an arm&apos;s end such as arm 1 begin</source>
+        <translation>Einen Anschluss wie P+ oder S- oder ein Zweigende wie arm 1 begin verwenden</translation>
+    </message>
+    <message>
+        <source>Use a terminal such as P+, an arm&apos;s end such as arm 1 begin, or a resistor&apos;s such as R1 end 1</source>
+        <translation>Einen Anschluss wie P+, ein Zweigende wie arm 1 begin oder ein Widerstandsende wie R1 end 1 verwenden</translation>
+    </message>
+    <message>
         <source>Use one decimal mark and no thousands separators</source>
         <translation>Ein Dezimalzeichen und keine Tausendertrennzeichen verwenden</translation>
+    </message>
+    <message>
+        <source>Use one such as quarter_three_wire</source>
+        <translation>Einen wie quarter_three_wire verwenden</translation>
+    </message>
+    <message>
+        <source>Use the name of a shunt of this channel</source>
+        <translation>Den Namen eines Shunts dieses Kanals verwenden</translation>
+    </message>
+    <message>
+        <source>Use zero or step</source>
+        <translation>zero oder step verwenden</translation>
     </message>
     <message>
         <source>Used by</source>
@@ -4365,6 +4833,10 @@
     <message>
         <source>What changed: {1}</source>
         <translation>Was sich geändert hat: {1}</translation>
+    </message>
+    <message>
+        <source>What comes after the first {1} variables</source>
+        <translation>Was nach den ersten {1} Variablen kommt</translation>
     </message>
     <message>
         <source>What counts is the arm&apos;s resistance over the shunt&apos;s: {1} for both. The leads decide: a shunt at the terminals spans leads too and sends its current through them, which makes {2} larger by {3} %.</source>
@@ -4571,24 +5043,88 @@
         <translation>-5 schreiben, nicht - 5</translation>
     </message>
     <message>
+        <source>Write 0 or a number above 1e-300</source>
+        <translation>0 oder eine Zahl über 1e-300 schreiben</translation>
+    </message>
+    <message>
+        <source>Write 1 for the first step</source>
+        <translation>Für die erste Stufe 1 schreiben</translation>
+    </message>
+    <message>
+        <source>Write 1, 2, 3 or 4 in quotation marks</source>
+        <translation>1, 2, 3 oder 4 in Anführungszeichen schreiben</translation>
+    </message>
+    <message>
         <source>Write 4L7 or 4.7 mΩ, or else 4M7</source>
         <translation>4L7 oder 4,7 mΩ schreiben, sonst 4M7</translation>
+    </message>
+    <message>
+        <source>Write 64 digits from 0 to 9 and a to f</source>
+        <translation>64 Ziffern von 0 bis 9 und a bis f schreiben</translation>
+    </message>
+    <message>
+        <source>Write 64 digits from 0 to 9 and a to f, or open a backup</source>
+        <translation>64 Ziffern von 0 bis 9 und a bis f schreiben oder eine Sicherung öffnen</translation>
     </message>
     <message>
         <source>Write a decimal number such as 0.5</source>
         <translation>Eine Dezimalzahl wie 0,5 schreiben</translation>
     </message>
     <message>
+        <source>Write a number below 1e300</source>
+        <translation>Eine Zahl unter 1e300 schreiben</translation>
+    </message>
+    <message>
+        <source>Write a percent sign as %25</source>
+        <translation>Ein Prozentzeichen als %25 schreiben</translation>
+    </message>
+    <message>
         <source>Write a point in a number, or a semicolon between two</source>
         <translation>In einer Zahl einen Punkt schreiben, zwischen zweien ein Semikolon</translation>
+    </message>
+    <message>
+        <source>Write a smaller whole number</source>
+        <translation>Eine kleinere ganze Zahl schreiben</translation>
     </message>
     <message>
         <source>Write as in name=Channel; fields are {1}</source>
         <translation>Wie in name=Channel schreiben; Felder sind {1}</translation>
     </message>
     <message>
+        <source>Write both or none</source>
+        <translation>Beide oder keines schreiben</translation>
+    </message>
+    <message>
+        <source>Write it as ISO 639 does: &quot;en&quot;, &quot;de&quot;</source>
+        <translation>Wie in ISO 639 schreiben: „en“, „de“</translation>
+    </message>
+    <message>
+        <source>Write it as in 250 mW or 0.5 W</source>
+        <translation>Wie 250 mW oder 0,5 W schreiben</translation>
+    </message>
+    <message>
+        <source>Write it as in 59k9 or 174.65 kOhm, or take the line out</source>
+        <translation>Wie 59k9 oder 174,65 kOhm schreiben oder die Zeile herausnehmen</translation>
+    </message>
+    <message>
+        <source>Write it as year-month-day, such as 2026-11-25</source>
+        <translation>Als Jahr-Monat-Tag schreiben, wie 2026-11-25</translation>
+    </message>
+    <message>
+        <source>Write it in UTC, such as 2026-11-25T14:05:00Z</source>
+        <translation>In UTC schreiben, wie 2026-11-25T14:05:00Z</translation>
+    </message>
+    <message>
         <source>Write it on one line</source>
         <translation>In einer Zeile schreiben</translation>
+    </message>
+    <message>
+        <source>Write it with a percent sign or ppm, such as 0.01 % or 100 ppm</source>
+        <translation>Mit Prozentzeichen oder ppm schreiben, wie 0,01 % oder 100 ppm</translation>
+    </message>
+    <message>
+        <source>Write it without sign, point and exponent</source>
+        <translation>Ohne Vorzeichen, Punkt und Exponent schreiben</translation>
     </message>
     <message>
         <source>Write mΩ or MΩ</source>
@@ -4619,8 +5155,16 @@
         <translation>Nur die Zahl schreiben</translation>
     </message>
     <message>
+        <source>Write the tolerance, such as 0.01 % or 100 ppm</source>
+        <translation>Die Toleranz schreiben, wie 0,01 % oder 100 ppm</translation>
+    </message>
+    <message>
         <source>Write times with their units, such as 1 min 30 s</source>
         <translation>Zeiten mit ihren Einheiten schreiben, wie 1 min 30 s</translation>
+    </message>
+    <message>
+        <source>Write two, such as [&quot;P+&quot;, &quot;S-&quot;]</source>
+        <translation>Zwei schreiben, wie [&quot;P+&quot;, &quot;S-&quot;]</translation>
     </message>
     <message>
         <source>Write {1} alone: this field takes the resistance</source>
@@ -4687,8 +5231,16 @@
         <translation>Nullpunkt vor Stufe {1} verschoben</translation>
     </message>
     <message>
+        <source>a % must be followed by two hexadecimal digits</source>
+        <translation>auf ein % müssen zwei Hexadezimalziffern folgen</translation>
+    </message>
+    <message>
         <source>a box has 1 to {1} dials</source>
         <translation>eine Dekade hat 1 bis {1} Drehschalter</translation>
+    </message>
+    <message>
+        <source>a bridge has four arms</source>
+        <translation>eine Brücke hat vier Zweige</translation>
     </message>
     <message>
         <source>a closed switch or relay contact within 50 mΩ</source>
@@ -4697,6 +5249,18 @@
     <message>
         <source>a correlation of {1} between each two of {2} inputs cannot exist</source>
         <translation>eine Korrelation von {1} zwischen je zweien von {2} Eingangsgrößen kann es nicht geben</translation>
+    </message>
+    <message>
+        <source>a decade box has dials and no resistance</source>
+        <translation>eine Widerstandsdekade hat Stellungen und keinen Widerstand</translation>
+    </message>
+    <message>
+        <source>a decade box has no certificate of one value</source>
+        <translation>eine Widerstandsdekade hat keinen Kalibrierschein eines Werts</translation>
+    </message>
+    <message>
+        <source>a decade box is fitted in no instrument</source>
+        <translation>eine Widerstandsdekade ist in kein Gerät eingebaut</translation>
     </message>
     <message>
         <source>a dial has {1} positions above 0</source>
@@ -4727,6 +5291,10 @@
         <translation>eine Verstärkung von {1}, wo 1 hingehört</translation>
     </message>
     <message>
+        <source>a group of keys</source>
+        <translation>eine Gruppe von Schlüsseln</translation>
+    </message>
+    <message>
         <source>a lead cannot be exchanged with itself</source>
         <translation>eine Leitung lässt sich nicht mit sich selbst tauschen</translation>
     </message>
@@ -4743,6 +5311,10 @@
         <translation>ein Wert schwingt auf 0,0001 % bis 20 % einer Stufe ein</translation>
     </message>
     <message>
+        <source>a number is too large</source>
+        <translation>eine Zahl ist zu groß</translation>
+    </message>
+    <message>
         <source>a prefix off by a factor of 1000, such as milli for micro</source>
         <translation>ein um den Faktor 1000 falscher Vorsatz, etwa Milli für Mikro</translation>
     </message>
@@ -4751,12 +5323,20 @@
         <translation>ein um den Faktor eine Million falscher Vorsatz, etwa µm/m für m/m</translation>
     </message>
     <message>
+        <source>a quotation mark opens here and never closes</source>
+        <translation>ein Anführungszeichen öffnet hier und schließt nie</translation>
+    </message>
+    <message>
         <source>a reading is as old as {1}</source>
         <translation>ein Messwert ist so alt wie {1}</translation>
     </message>
     <message>
         <source>a resistance is not a positive finite number</source>
         <translation>ein Widerstand ist keine positive endliche Zahl</translation>
+    </message>
+    <message>
+        <source>a resistor has two ends</source>
+        <translation>ein Widerstand hat zwei Enden</translation>
     </message>
     <message>
         <source>a resistor must have a finite resistance above zero</source>
@@ -4791,6 +5371,10 @@
         <translation>ein Shunt von {1} nach {2} ergibt positive Stufenwerte, und gewünscht sind dort negative</translation>
     </message>
     <message>
+        <source>a shunt is named twice in one step</source>
+        <translation>ein Shunt ist in einer Stufe zweimal genannt</translation>
+    </message>
+    <message>
         <source>a shunt must have a finite resistance above zero</source>
         <translation>ein Shunt muss einen endlichen Widerstand über null haben</translation>
     </message>
@@ -4801,6 +5385,10 @@
     <message>
         <source>a step has no uncertainty, so nothing tells large from small</source>
         <translation>eine Stufe hat keine Unsicherheit, daher unterscheidet nichts groß von klein</translation>
+    </message>
+    <message>
+        <source>a text is longer than 1 MB</source>
+        <translation>ein Text ist länger als 1 MB</translation>
     </message>
     <message>
         <source>a tolerance of 0 is no tolerance</source>
@@ -4815,12 +5403,20 @@
         <translation>eine Varianz kann nicht negativ sein</translation>
     </message>
     <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
         <source>a wire needs both its length and its cross-section</source>
         <translation>eine Ader braucht Länge und Querschnitt</translation>
     </message>
     <message>
         <source>a zero step at the end</source>
         <translation>eine Nullstufe am Ende</translation>
+    </message>
+    <message>
+        <source>a {1} may stand above the wrong column.</source>
+        <translation>eine Zeile mit „{1}“ kann über der falschen Spalte stehen.</translation>
     </message>
     <message>
         <source>above</source>
@@ -4841,6 +5437,10 @@
     <message>
         <source>across {1} and leads, {2}</source>
         <translation>über {1} und Leitungen, {2}</translation>
+    </message>
+    <message>
+        <source>acts of review</source>
+        <translation>Freigabeschritte</translation>
     </message>
     <message>
         <source>all open</source>
@@ -4927,6 +5527,10 @@
         <translation>und {1} weitere</translation>
     </message>
     <message>
+        <source>announces {1} numbers, more than can be read</source>
+        <translation>kündigt {1} Zahlen an, mehr, als sich lesen lassen</translation>
+    </message>
+    <message>
         <source>another certificate</source>
         <translation>ein anderer Kalibrierschein</translation>
     </message>
@@ -4937,6 +5541,10 @@
     <message>
         <source>another power rating</source>
         <translation>eine andere Belastbarkeit</translation>
+    </message>
+    <message>
+        <source>another {1} has the name {2}</source>
+        <translation>ein anderer Eintrag ({1}) hat den Namen {2}</translation>
     </message>
     <message>
         <source>any reading</source>
@@ -5139,6 +5747,10 @@
         <translation>beide Enden an {1}</translation>
     </message>
     <message>
+        <source>both ends of shunt {1} would be at one point, the {2}</source>
+        <translation>beide Enden von Shunt {1} wären an einem Punkt, {2}</translation>
+    </message>
+    <message>
         <source>both excitation wires</source>
         <translation>beide Speiseleitungen</translation>
     </message>
@@ -5183,8 +5795,16 @@
         <translation>Kalibrierung des Geräts fällig</translation>
     </message>
     <message>
+        <source>calibration of the resistor of shunt {1} due</source>
+        <translation>Kalibrierung des Widerstands von Shunt {1} fällig</translation>
+    </message>
+    <message>
         <source>calibration resistors of ±0.01 % are usual</source>
         <translation>Kalibrierwiderstände von ±0,01 % sind üblich</translation>
+    </message>
+    <message>
+        <source>came to grief on it (signal {1})</source>
+        <translation>ist daran gescheitert (Signal {1})</translation>
     </message>
     <message>
         <source>cannot be predicted</source>
@@ -5213,6 +5833,10 @@
     <message>
         <source>certificate of the instrument</source>
         <translation>Kalibrierschein des Geräts</translation>
+    </message>
+    <message>
+        <source>certificate of the resistor of shunt {1}</source>
+        <translation>Kalibrierschein des Widerstands von Shunt {1}</translation>
     </message>
     <message>
         <source>certificate {1}</source>
@@ -5253,6 +5877,10 @@
     <message>
         <source>chi-square {1}, probability {2}</source>
         <translation>Chi-Quadrat {1}, Wahrscheinlichkeit {2}</translation>
+    </message>
+    <message>
+        <source>choice of channels</source>
+        <translation>Wahl der Kanäle</translation>
     </message>
     <message>
         <source>closed: kept with the check, the same as that of the channel now</source>
@@ -5323,6 +5951,10 @@
         <translation>Kontakt</translation>
     </message>
     <message>
+        <source>contact of shunt {1}</source>
+        <translation>Kontakt von Shunt {1}</translation>
+    </message>
+    <message>
         <source>contents</source>
         <translation>Inhalt</translation>
     </message>
@@ -5339,8 +5971,16 @@
         <translation>korrigiert = {1} × {2}</translation>
     </message>
     <message>
+        <source>correlation group</source>
+        <translation>Korrelationsgruppe</translation>
+    </message>
+    <message>
         <source>correlation of group {1}</source>
         <translation>Korrelation der Gruppe {1}</translation>
+    </message>
+    <message>
+        <source>counts the rows</source>
+        <translation>zählt die Zeilen</translation>
     </message>
     <message>
         <source>cover</source>
@@ -5389,6 +6029,10 @@
     <message>
         <source>divides by the measured excitation</source>
         <translation>teilt durch die gemessene Speisung</translation>
+    </message>
+    <message>
+        <source>does not know it as a MATLAB or HDF5 file</source>
+        <translation>kennt sie nicht als MATLAB- oder HDF5-Datei</translation>
     </message>
     <message>
         <source>draft</source>
@@ -5453,6 +6097,10 @@
     <message>
         <source>excellent: heavy aluminium or copper part</source>
         <translation>ausgezeichnet: dickes Teil aus Aluminium oder Kupfer</translation>
+    </message>
+    <message>
+        <source>exchanged pairs</source>
+        <translation>vertauschte Paare</translation>
     </message>
     <message>
         <source>excitation</source>
@@ -5551,8 +6199,20 @@
         <translation>Fenster des Filters</translation>
     </message>
     <message>
+        <source>first-row=0: lines count from 1</source>
+        <translation>first-row=0: Zeilen zählen ab 1</translation>
+    </message>
+    <message>
+        <source>first-row={1}: the file has {2} lines</source>
+        <translation>first-row={1}: die Datei hat {2} Zeilen</translation>
+    </message>
+    <message>
         <source>floating</source>
         <translation>potentialfrei</translation>
+    </message>
+    <message>
+        <source>found it damaged</source>
+        <translation>fand sie beschädigt</translation>
     </message>
     <message>
         <source>from the output by the rated output</source>
@@ -5663,6 +6323,10 @@
         <translation>DMS auf 2 K der angegebenen Temperatur</translation>
     </message>
     <message>
+        <source>gave up ({1})</source>
+        <translation>gab auf ({1})</translation>
+    </message>
+    <message>
         <source>generalised distance regression</source>
         <translation>verallgemeinerte Abstandsregression</translation>
     </message>
@@ -5685,6 +6349,10 @@
     <message>
         <source>greatest difference of falling and rising readings at one expected value other than zero; falling less rising (of several, their means), of the measured span</source>
         <translation>größte Differenz fallender und steigender Messwerte bei einem erwarteten Wert außer null; fallend minus steigend (von mehreren ihre Mittelwerte), von der gemessenen Spanne</translation>
+    </message>
+    <message>
+        <source>greatest power of the resistor of shunt {1}</source>
+        <translation>größte Leistung des Widerstands von Shunt {1}</translation>
     </message>
     <message>
         <source>greatest share of U in the limit</source>
@@ -5731,8 +6399,24 @@
         <translation>hängendes Ende</translation>
     </message>
     <message>
+        <source>has a spacing of its samples that is not above zero</source>
+        <translation>hat einen Abstand der Abtastwerte, der nicht über null liegt</translation>
+    </message>
+    <message>
+        <source>has more than 4096 columns</source>
+        <translation>hat mehr als 4096 Spalten</translation>
+    </message>
+    <message>
+        <source>has no numbers: the file ends before them</source>
+        <translation>hat keine Zahlen: Die Datei endet davor</translation>
+    </message>
+    <message>
         <source>has no reading and is not in the line</source>
         <translation>hat keinen Messwert und ist nicht in der Geraden</translation>
+    </message>
+    <message>
+        <source>heat sink</source>
+        <translation>Wärmeableitung</translation>
     </message>
     <message>
         <source>high</source>
@@ -5741,6 +6425,42 @@
     <message>
         <source>history</source>
         <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>hold of step {1}</source>
+        <translation>Haltezeit von Stufe {1}</translation>
+    </message>
+    <message>
+        <source>holds Python objects, which are not opened</source>
+        <translation>enthält Python-Objekte, die nicht geöffnet werden</translation>
+    </message>
+    <message>
+        <source>holds complex numbers</source>
+        <translation>enthält komplexe Zahlen</translation>
+    </message>
+    <message>
+        <source>holds dates or times of day that are not needed</source>
+        <translation>enthält Daten oder Uhrzeiten, die nicht gebraucht werden</translation>
+    </message>
+    <message>
+        <source>holds elements of type {1} and no plain numbers</source>
+        <translation>enthält Elemente vom Typ {1} und keine einfachen Zahlen</translation>
+    </message>
+    <message>
+        <source>holds no samples</source>
+        <translation>enthält keine Abtastwerte</translation>
+    </message>
+    <message>
+        <source>holds numbers in a binary form that is not IEEE 754</source>
+        <translation>enthält Zahlen in einer Binärform, die nicht IEEE 754 ist</translation>
+    </message>
+    <message>
+        <source>holds numbers of an unknown type</source>
+        <translation>enthält Zahlen unbekannten Typs</translation>
+    </message>
+    <message>
+        <source>holds words</source>
+        <translation>enthält Wörter</translation>
     </message>
     <message>
         <source>how the bridge is connected</source>
@@ -5803,12 +6523,100 @@
         <translation>Isolation ist nur der Größenordnung nach bekannt, auf 50 %</translation>
     </message>
     <message>
+        <source>is &apos;infinity&apos; of SCPI (9.9E37), mostly an overload</source>
+        <translation>ist „infinity“ von SCPI (9.9E37), meist eine Übersteuerung</translation>
+    </message>
+    <message>
+        <source>is &apos;not a number&apos; of SCPI (9.91E37)</source>
+        <translation>ist „not a number“ von SCPI (9.91E37)</translation>
+    </message>
+    <message>
+        <source>is a single number</source>
+        <translation>ist eine einzelne Zahl</translation>
+    </message>
+    <message>
+        <source>is a time that is not needed</source>
+        <translation>ist eine Zeit, die nicht gebraucht wird</translation>
+    </message>
+    <message>
+        <source>is beyond 4096 columns</source>
+        <translation>liegt jenseits von 4096 Spalten</translation>
+    </message>
+    <message>
+        <source>is beyond the range of numbers</source>
+        <translation>liegt außerhalb des Bereichs von Zahlen</translation>
+    </message>
+    <message>
+        <source>is beyond the range of numbers in seconds</source>
+        <translation>liegt in Sekunden außerhalb des Bereichs von Zahlen</translation>
+    </message>
+    <message>
+        <source>is empty</source>
+        <translation>ist leer</translation>
+    </message>
+    <message>
+        <source>is not a date</source>
+        <translation>ist kein Datum</translation>
+    </message>
+    <message>
+        <source>is not a date and time</source>
+        <translation>ist kein Datum mit Uhrzeit</translation>
+    </message>
+    <message>
+        <source>is not a finite number</source>
+        <translation>ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>is not a number</source>
+        <translation>ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>is not a number of seconds since 1970</source>
+        <translation>ist keine Zahl von Sekunden seit 1970</translation>
+    </message>
+    <message>
+        <source>is not a time of day</source>
+        <translation>ist keine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>is not over time</source>
+        <translation>ist nicht über der Zeit</translation>
+    </message>
+    <message>
+        <source>is sampled at other times</source>
+        <translation>ist zu anderen Zeiten abgetastet</translation>
+    </message>
+    <message>
         <source>it</source>
         <translation>ihn</translation>
     </message>
     <message>
+        <source>it announces a sample rate of 0</source>
+        <translation>sie kündigt eine Abtastrate von 0 an</translation>
+    </message>
+    <message>
+        <source>it announces samples of {1} bits in frames of {2} bytes</source>
+        <translation>sie kündigt Abtastwerte von {1} Bit in Rahmen von {2} Byte an</translation>
+    </message>
+    <message>
+        <source>it announces {1} channels</source>
+        <translation>sie kündigt {1} Kanäle an</translation>
+    </message>
+    <message>
+        <source>it does not lie behind the level above, or ends before it begins</source>
+        <translation>es liegt nicht hinter dem Plateau darüber oder endet, bevor es beginnt</translation>
+    </message>
+    <message>
+        <source>it does not name two leads</source>
+        <translation>es nennt keine zwei Leitungen</translation>
+    </message>
+    <message>
         <source>it does not say where</source>
         <translation>der Ort fehlt</translation>
+    </message>
+    <message>
+        <source>it does not say where it lies in the recording</source>
+        <translation>es sagt nicht, wo in der Aufzeichnung es liegt</translation>
     </message>
     <message>
         <source>it does not say why it is returned</source>
@@ -5827,12 +6635,24 @@
         <translation>sie hat weniger als drei Abtastwerte</translation>
     </message>
     <message>
+        <source>it has no certificate_value beside it</source>
+        <translation>daneben steht kein certificate_value</translation>
+    </message>
+    <message>
         <source>it has no check {1}</source>
         <translation>er hat keine Prüfung {1}</translation>
     </message>
     <message>
         <source>it has no id</source>
         <translation>er hat keine Kennung</translation>
+    </message>
+    <message>
+        <source>it has no number in any column</source>
+        <translation>sie hat in keiner Spalte eine Zahl</translation>
+    </message>
+    <message>
+        <source>it has no sense leads for {1}</source>
+        <translation>er hat keine Fühlerleitungen für {1}</translation>
     </message>
     <message>
         <source>it has no {1} for pin {2}</source>
@@ -5843,12 +6663,24 @@
         <translation>er hat kein {1} für Shunt {2}</translation>
     </message>
     <message>
+        <source>it has no {1} for {2}</source>
+        <translation>er hat kein {1} für {2}</translation>
+    </message>
+    <message>
         <source>it has readings in {1} in an open check, and would read in {2}</source>
         <translation>er hat in einer offenen Prüfung Messwerte in {1} und zeigte dann in {2}</translation>
     </message>
     <message>
         <source>it has {1} numbers, the points need {2} rows of {3}</source>
         <translation>sie hat {1} Zahlen, die Punkte brauchen {2} Zeilen zu {3}</translation>
+    </message>
+    <message>
+        <source>it has {1} of {2} cells</source>
+        <translation>sie hat {1} von {2} Zellen</translation>
+    </message>
+    <message>
+        <source>it holds more than {1} functions</source>
+        <translation>sie enthält mehr als {1} Funktionen</translation>
     </message>
     <message>
         <source>it is accepted already</source>
@@ -5863,16 +6695,52 @@
         <translation>sie liegt an P-, an P+ oder an nichts</translation>
     </message>
     <message>
+        <source>it is empty</source>
+        <translation>sie ist leer</translation>
+    </message>
+    <message>
         <source>it is fed with a constant current</source>
         <translation>sie wird mit Konstantstrom gespeist</translation>
+    </message>
+    <message>
+        <source>it is larger than 64 MB</source>
+        <translation>sie ist größer als 64 MB</translation>
+    </message>
+    <message>
+        <source>it is longer than {1} bytes</source>
+        <translation>sie ist länger als {1} Byte</translation>
     </message>
     <message>
         <source>it is longer than {1} characters</source>
         <translation>es ist länger als {1} Zeichen</translation>
     </message>
     <message>
+        <source>it is more than {1}</source>
+        <translation>es ist mehr als {1}</translation>
+    </message>
+    <message>
+        <source>it is not a SHA-256 sum</source>
+        <translation>das ist keine SHA-256-Summe</translation>
+    </message>
+    <message>
+        <source>it is not a Shuntwright document</source>
+        <translation>das ist kein Shuntwright-Dokument</translation>
+    </message>
+    <message>
         <source>it is not a finite number</source>
         <translation>es ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>it is not a number</source>
+        <translation>das ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>it is not a report template</source>
+        <translation>das ist keine Berichtsvorlage</translation>
+    </message>
+    <message>
+        <source>it is not a whole number from 0 to 2^64 - 1</source>
+        <translation>das ist keine ganze Zahl von 0 bis 2^64 - 1</translation>
     </message>
     <message>
         <source>it is not known what time it is</source>
@@ -5889,6 +6757,14 @@
     <message>
         <source>it is taken for the {1}, and so is {2}</source>
         <translation>sie gilt als {1}, und {2} ebenso</translation>
+    </message>
+    <message>
+        <source>it is {1} where {2} belongs</source>
+        <translation>es ist {1}, wo {2} hingehört</translation>
+    </message>
+    <message>
+        <source>it names the lead {1} twice</source>
+        <translation>es nennt die Leitung {1} zweimal</translation>
     </message>
     <message>
         <source>it needs a value</source>
@@ -5917,6 +6793,10 @@
     <message>
         <source>it takes no value</source>
         <translation>es nimmt keinen Wert</translation>
+    </message>
+    <message>
+        <source>it was saved by a newer Shuntwright as file version {1}, and this one reads up to version {2}</source>
+        <translation>ein neueres Shuntwright hat es in Dateifassung {1} gespeichert, und dieses liest bis Fassung {2}</translation>
     </message>
     <message>
         <source>its U of {1} is at most {2}, so the risk is shared</source>
@@ -5955,8 +6835,20 @@
         <translation>ihr Messwert ist keine endliche Zahl und nicht in der Geraden</translation>
     </message>
     <message>
+        <source>its samples are compressed (WAV format {1})</source>
+        <translation>ihre Abtastwerte sind komprimiert (WAV-Format {1})</translation>
+    </message>
+    <message>
         <source>its slope is zero, so no x belongs to a y</source>
         <translation>ihre Steigung ist null, daher gehört kein x zu einem y</translation>
+    </message>
+    <message>
+        <source>its time is not a finite number</source>
+        <translation>ihre Zeit ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>its time lies before that of the one above</source>
+        <translation>ihre Zeit liegt vor der darüber</translation>
     </message>
     <message>
         <source>its uncertainty is beyond any number</source>
@@ -5987,6 +6879,10 @@
         <translation>ihre Varianz ist nicht positiv</translation>
     </message>
     <message>
+        <source>its words are not taken for names.</source>
+        <translation>ihre Wörter gelten nicht als Namen.</translation>
+    </message>
+    <message>
         <source>jumper {1}</source>
         <translation>Steckbrücke {1}</translation>
     </message>
@@ -6005,6 +6901,10 @@
     <message>
         <source>label</source>
         <translation>Bezeichnung</translation>
+    </message>
+    <message>
+        <source>label of step {1}</source>
+        <translation>Name von Stufe {1}</translation>
     </message>
     <message>
         <source>larger</source>
@@ -6067,8 +6967,16 @@
         <translation>die Leitungen {1} und {2} sind am Gerät vertauscht</translation>
     </message>
     <message>
+        <source>leak over arm {1}</source>
+        <translation>Nebenschluss über Zweig {1}</translation>
+    </message>
+    <message>
         <source>leak over {1}</source>
         <translation>Nebenschluss über {1}</translation>
+    </message>
+    <message>
+        <source>leak to structure of arm {1}</source>
+        <translation>Nebenschluss zur Struktur von Zweig {1}</translation>
     </message>
     <message>
         <source>leak to structure of {1}</source>
@@ -6239,6 +7147,10 @@
         <translation>Name</translation>
     </message>
     <message>
+        <source>names= and units= name the same line</source>
+        <translation>names= und units= nennen dieselbe Zeile</translation>
+    </message>
+    <message>
         <source>negative</source>
         <translation>negativ</translation>
     </message>
@@ -6257,6 +7169,14 @@
     <message>
         <source>no check has a reading, so that there is nothing to review</source>
         <translation>keine Prüfung hat einen Messwert, es gibt also nichts durchzusehen</translation>
+    </message>
+    <message>
+        <source>no column holds a number</source>
+        <translation>keine Spalte enthält eine Zahl</translation>
+    </message>
+    <message>
+        <source>no column is known to be the time</source>
+        <translation>keine Spalte ist als Zeit bekannt</translation>
     </message>
     <message>
         <source>no column is the name of the channels</source>
@@ -6303,6 +7223,10 @@
         <translation>kein Grenzwert gesetzt</translation>
     </message>
     <message>
+        <source>no line holds only numbers</source>
+        <translation>keine Zeile enthält nur Zahlen</translation>
+    </message>
+    <message>
         <source>no more than {1} exchanges are reckoned with</source>
         <translation>mit mehr als {1} Vertauschungen wird nicht gerechnet</translation>
     </message>
@@ -6329,6 +7253,10 @@
     <message>
         <source>no resistor connects this to the excitation, so its potential is undefined</source>
         <translation>kein Widerstand verbindet dies mit der Speisung, daher ist sein Potential unbestimmt</translation>
+    </message>
+    <message>
+        <source>no row has a time and a number{1}</source>
+        <translation>keine Zeile hat eine Zeit und eine Zahl{1}</translation>
     </message>
     <message>
         <source>no step expects a reading</source>
@@ -6559,6 +7487,10 @@
         <translation>Ohmmeter</translation>
     </message>
     <message>
+        <source>ohmmeter readings</source>
+        <translation>Ohmmeterwerte</translation>
+    </message>
+    <message>
         <source>on the day of printing</source>
         <translation>am Tag des Drucks</translation>
     </message>
@@ -6593,6 +7525,10 @@
     <message>
         <source>one wire of a three-wire connection</source>
         <translation>eine Leitung einer Dreileiterschaltung</translation>
+    </message>
+    <message>
+        <source>only a decade box has a residual</source>
+        <translation>nur eine Widerstandsdekade hat einen Restwert</translation>
     </message>
     <message numerus="yes">
         <source>only {n} samples</source>
@@ -6663,6 +7599,10 @@
         <translation>p, nichts bewegt</translation>
     </message>
     <message>
+        <source>part of the stock</source>
+        <translation>Teil des Bestands</translation>
+    </message>
+    <message>
         <source>pass</source>
         <translation>bestanden</translation>
     </message>
@@ -6697,6 +7637,10 @@
     <message>
         <source>place of shunt {1}</source>
         <translation>Ort von Shunt {1}</translation>
+    </message>
+    <message>
+        <source>place of the leak of arm {1}</source>
+        <translation>Ort des Nebenschlusses von Zweig {1}</translation>
     </message>
     <message>
         <source>places joined</source>
@@ -6751,6 +7695,14 @@
         <translation>r = y − ŷ</translation>
     </message>
     <message>
+        <source>ran longer than is allowed</source>
+        <translation>lief länger als erlaubt</translation>
+    </message>
+    <message>
+        <source>ran out of memory</source>
+        <translation>hatte zu wenig Speicher</translation>
+    </message>
+    <message>
         <source>random order</source>
         <translation>zufällige Folge</translation>
     </message>
@@ -6761,6 +7713,10 @@
     <message>
         <source>rare</source>
         <translation>selten</translation>
+    </message>
+    <message>
+        <source>rate= must be a number above 0</source>
+        <translation>rate= muss eine Zahl über 0 sein</translation>
     </message>
     <message>
         <source>rated output</source>
@@ -6839,6 +7795,10 @@
         <translation>Spalte der Aufzeichnung</translation>
     </message>
     <message>
+        <source>reference line</source>
+        <translation>Bezugsgerade</translation>
+    </message>
+    <message>
         <source>refused: {1}</source>
         <translation>abgelehnt: {1}</translation>
     </message>
@@ -6861,6 +7821,10 @@
     <message>
         <source>resistance worked out from length and section, within 5 %</source>
         <translation>Widerstand aus Länge und Querschnitt, auf 5 %</translation>
+    </message>
+    <message>
+        <source>resistor of shunt {1}</source>
+        <translation>Widerstand von Shunt {1}</translation>
     </message>
     <message>
         <source>resistors of ±1 % are usual</source>
@@ -6919,8 +7883,24 @@
         <translation>s = √(Σr² / dof)</translation>
     </message>
     <message>
+        <source>sample number and the sample rate given</source>
+        <translation>Nummer des Abtastwerts und angegebene Abtastrate</translation>
+    </message>
+    <message>
+        <source>sample number and the sample rate of the preamble</source>
+        <translation>Nummer des Abtastwerts und Abtastrate des Vorspanns</translation>
+    </message>
+    <message>
         <source>sample rate</source>
         <translation>Abtastrate</translation>
+    </message>
+    <message>
+        <source>sample rate in the file, {1} Hz</source>
+        <translation>Abtastrate in der Datei, {1} Hz</translation>
+    </message>
+    <message>
+        <source>sample spacing in the file</source>
+        <translation>Abstand der Abtastwerte in der Datei</translation>
     </message>
     <message>
         <source>sample {1}</source>
@@ -6937,6 +7917,10 @@
     <message>
         <source>schematics</source>
         <translation>Schaltbilder</translation>
+    </message>
+    <message>
+        <source>separator=comma and decimal=comma cannot both be</source>
+        <translation>separator=comma und decimal=comma kann nicht beides sein</translation>
     </message>
     <message>
         <source>serial number</source>
@@ -6961,6 +7945,10 @@
     <message>
         <source>settled to</source>
         <translation>eingeschwungen auf</translation>
+    </message>
+    <message>
+        <source>settling of step {1}</source>
+        <translation>Einschwingzeit von Stufe {1}</translation>
     </message>
     <message>
         <source>share × greatest |expected|</source>
@@ -7017,6 +8005,10 @@
     <message>
         <source>shunt {1}</source>
         <translation>Shunt {1}</translation>
+    </message>
+    <message>
+        <source>shunts closed at step {1}</source>
+        <translation>bei Stufe {1} geschlossene Shunts</translation>
     </message>
     <message>
         <source>sign-off</source>
@@ -7093,6 +8085,10 @@
     <message>
         <source>steps</source>
         <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>steps are counted from 1</source>
+        <translation>Stufen zählen ab 1</translation>
     </message>
     <message>
         <source>steps at most {1} at step {2}</source>
@@ -7187,8 +8183,44 @@
         <translation>das sagt nichts, was sich ausprobieren ließe</translation>
     </message>
     <message>
+        <source>the WAV file has no description of its samples</source>
+        <translation>die WAV-Datei beschreibt ihre Abtastwerte nicht</translation>
+    </message>
+    <message>
+        <source>the WAV file has no samples</source>
+        <translation>die WAV-Datei hat keine Abtastwerte</translation>
+    </message>
+    <message>
         <source>the arms are not all {1}</source>
         <translation>die Zweige haben nicht alle {1}</translation>
+    </message>
+    <message>
+        <source>the array announces {1} numbers, more than there can be</source>
+        <translation>das Feld kündigt {1} Zahlen an, mehr, als es geben kann</translation>
+    </message>
+    <message>
+        <source>the array has records in rows and columns</source>
+        <translation>das Feld hat Datensätze in Zeilen und Spalten</translation>
+    </message>
+    <message>
+        <source>the array has {1} dimensions</source>
+        <translation>das Feld hat {1} Dimensionen</translation>
+    </message>
+    <message>
+        <source>the array has {1} numbers, more than 4096 columns</source>
+        <translation>das Feld hat {1} Zahlen, mehr als 4096 Spalten</translation>
+    </message>
+    <message>
+        <source>the array holds no numbers: the file ends before them</source>
+        <translation>das Feld enthält keine Zahlen: Die Datei endet davor</translation>
+    </message>
+    <message>
+        <source>the array is empty</source>
+        <translation>das Feld ist leer</translation>
+    </message>
+    <message>
+        <source>the array {1}</source>
+        <translation>das Feld {1}</translation>
     </message>
     <message>
         <source>the balance network</source>
@@ -7291,12 +8323,28 @@
         <translation>die Grenzfrequenz muss größer als null sein</translation>
     </message>
     <message>
+        <source>the data end before it</source>
+        <translation>die Daten enden davor</translation>
+    </message>
+    <message>
+        <source>the data end before its time</source>
+        <translation>die Daten enden vor ihrer Zeit</translation>
+    </message>
+    <message>
         <source>the degrees of freedom of its uncertainty must be a number above zero</source>
         <translation>die Freiheitsgrade ihrer Unsicherheit müssen eine Zahl über null sein</translation>
     </message>
     <message>
         <source>the document would have {1} channels, and it can hold {2}</source>
         <translation>das Dokument hätte {1} Kanäle, fassen kann es {2}</translation>
+    </message>
+    <message>
+        <source>the elements of the NumPy array are no plain numbers</source>
+        <translation>die Elemente des NumPy-Felds sind keine einfachen Zahlen</translation>
+    </message>
+    <message>
+        <source>the elements of the array are too large</source>
+        <translation>die Elemente des Felds sind zu groß</translation>
     </message>
     <message>
         <source>the excitation</source>
@@ -7321,6 +8369,98 @@
     <message>
         <source>the figure is not known</source>
         <translation>der Kennwert ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the file</source>
+        <translation>die Datei</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened</source>
+        <translation>die Datei lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation>die Datei lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>the file could not be read: the reading process gave an answer that makes no sense</source>
+        <translation>die Datei konnte nicht gelesen werden: Der Leseprozess gab eine Antwort, die keinen Sinn ergibt</translation>
+    </message>
+    <message>
+        <source>the file could not be read: the reading process {1}</source>
+        <translation>die Datei konnte nicht gelesen werden: Der Leseprozess {1}</translation>
+    </message>
+    <message>
+        <source>the file does not say when its samples were taken</source>
+        <translation>die Datei sagt nicht, wann ihre Abtastwerte aufgenommen wurden</translation>
+    </message>
+    <message>
+        <source>the file does not say which version it has</source>
+        <translation>die Datei sagt nicht, welche Fassung sie hat</translation>
+    </message>
+    <message>
+        <source>the file ends too early, the rest of it is missing</source>
+        <translation>die Datei endet zu früh, der Rest fehlt</translation>
+    </message>
+    <message numerus="yes">
+        <source>the file has {n} columns</source>
+        <extracomment>{n} is a count. In English for one: the file has {n} column</extracomment>
+        <translation>
+            <numerusform>die Datei hat {n} Spalte</numerusform>
+            <numerusform>die Datei hat {n} Spalten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the file holds NUL bytes, so it is binary data and not plain text</source>
+        <translation>die Datei enthält NUL-Bytes, ist also binär und kein Text</translation>
+    </message>
+    <message>
+        <source>the file holds more than {1} numbers</source>
+        <translation>die Datei enthält mehr als {1} Zahlen</translation>
+    </message>
+    <message>
+        <source>the file holds more than {1} values</source>
+        <translation>die Datei enthält mehr als {1} Werte</translation>
+    </message>
+    <message>
+        <source>the file holds no samples</source>
+        <translation>die Datei enthält keine Abtastwerte</translation>
+    </message>
+    <message>
+        <source>the file holds no values beside the time</source>
+        <translation>die Datei enthält keine Werte neben der Zeit</translation>
+    </message>
+    <message>
+        <source>the file holds no vectors or matrices of real numbers{1}</source>
+        <translation>die Datei enthält keine Vektoren oder Matrizen reeller Zahlen{1}</translation>
+    </message>
+    <message>
+        <source>the file holds nothing but blank lines</source>
+        <translation>die Datei enthält nur leere Zeilen</translation>
+    </message>
+    <message>
+        <source>the file holds too many set-ups or steps</source>
+        <translation>die Datei enthält zu viele Einrichtungen oder Stufen</translation>
+    </message>
+    <message>
+        <source>the file holds {1} numbers, more than can be read at once</source>
+        <translation>die Datei enthält {1} Zahlen, mehr, als sich auf einmal lesen lassen</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>the file is larger than {1} MiB</source>
+        <translation>die Datei ist größer als {1} MiB</translation>
+    </message>
+    <message>
+        <source>the file is nested deeper than {1} levels</source>
+        <translation>die Datei ist tiefer als {1} Ebenen verschachtelt</translation>
+    </message>
+    <message>
+        <source>the file is of no kind that can be read here</source>
+        <translation>die Datei ist von keiner Art, die sich hier lesen lässt</translation>
     </message>
     <message>
         <source>the filter needs {1} to come within {2} %</source>
@@ -7379,6 +8519,14 @@
         <translation>der Schutzfaktor muss eine nicht negative Zahl sein</translation>
     </message>
     <message>
+        <source>the heading of the NumPy array cannot be read</source>
+        <translation>der Kopf des NumPy-Felds lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>the heading of the NumPy array is not whole</source>
+        <translation>der Kopf des NumPy-Felds ist nicht vollständig</translation>
+    </message>
+    <message>
         <source>the input resistance</source>
         <translation>der Eingangswiderstand</translation>
     </message>
@@ -7399,12 +8547,36 @@
         <translation>die Iteration beruhigt sich nicht: Die Punkte legen innerhalb ihrer Unsicherheiten keine Gerade fest</translation>
     </message>
     <message>
+        <source>the key {1} is missing</source>
+        <translation>der Schlüssel {1} fehlt</translation>
+    </message>
+    <message>
+        <source>the key {1} is not known here</source>
+        <translation>der Schlüssel {1} ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the key {1} is not known in a file of version {2}</source>
+        <translation>der Schlüssel {1} ist in einer Datei der Fassung {2} nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the key {1} stands here twice</source>
+        <translation>der Schlüssel {1} steht hier zweimal</translation>
+    </message>
+    <message>
         <source>the last zero reading is no finite number</source>
         <translation>der letzte Nullwert ist keine endliche Zahl</translation>
     </message>
     <message>
         <source>the latest of each channel</source>
         <translation>die letzte jedes Kanals</translation>
+    </message>
+    <message>
+        <source>the lead has a resistance and a wire</source>
+        <translation>die Leitung hat einen Widerstand und einen Draht</translation>
+    </message>
+    <message>
+        <source>the lead {1} is broken already</source>
+        <translation>die Leitung {1} ist schon unterbrochen</translation>
     </message>
     <message>
         <source>the leads</source>
@@ -7443,6 +8615,10 @@
         <translation>die Plateaus passen nicht zum Plan: gefunden {1}, {2}, für {3}: {4}</translation>
     </message>
     <message>
+        <source>the limit of zero return does not stand among the merits: it is the “zero_return” of the limits</source>
+        <translation>der Grenzwert der Nullpunktrückkehr steht nicht bei den Kennwerten: Er ist „zero_return“ der Grenzwerte</translation>
+    </message>
+    <message>
         <source>the line does not describe these readings</source>
         <translation>die Gerade beschreibt diese Messwerte nicht</translation>
     </message>
@@ -7475,12 +8651,20 @@
         <translation>der gemessenen Spanne</translation>
     </message>
     <message>
+        <source>the name is longer than 200 bytes</source>
+        <translation>der Name ist länger als 200 Byte</translation>
+    </message>
+    <message>
         <source>the noise is so slow that {1} samples count as {2}</source>
         <translation>das Rauschen ist so langsam, dass {1} Abtastwerte als {2} zählen</translation>
     </message>
     <message>
         <source>the nominal bridge resistance</source>
         <translation>der Nennwiderstand der Brücke</translation>
+    </message>
+    <message>
+        <source>the number {1} is too small</source>
+        <translation>die Zahl {1} ist zu klein</translation>
     </message>
     <message>
         <source>the numbers are too large or too small to draw a line through</source>
@@ -7493,6 +8677,10 @@
     <message>
         <source>the numbers are too large or too small to fit a polynomial to</source>
         <translation>die Zahlen sind zu groß oder zu klein, um ein Polynom anzupassen</translation>
+    </message>
+    <message>
+        <source>the only column is taken as the time, so nothing is left to read</source>
+        <translation>die einzige Spalte gilt als Zeit, sodass nichts zu lesen bleibt</translation>
     </message>
     <message>
         <source>the output</source>
@@ -7523,6 +8711,14 @@
         <translation>die Signale an beiden Enden des Bereichs sind gleich, daher gibt es keinen Endwert</translation>
     </message>
     <message>
+        <source>the part {1} is named twice</source>
+        <translation>der Teil {1} ist zweimal genannt</translation>
+    </message>
+    <message>
+        <source>the pin leads to a place and to a resistor</source>
+        <translation>der Stift führt zu einem Ort und zu einem Widerstand</translation>
+    </message>
+    <message>
         <source>the place along the arm</source>
         <translation>der Ort entlang des Zweigs</translation>
     </message>
@@ -7539,8 +8735,16 @@
         <translation>der Bereich endet bei {1}, bevor er bei {2} beginnt</translation>
     </message>
     <message>
+        <source>the rate is no number above 0</source>
+        <translation>die Rate ist keine Zahl über 0</translation>
+    </message>
+    <message>
         <source>the rated output</source>
         <translation>der Nennkennwert</translation>
+    </message>
+    <message>
+        <source>the reading process cannot be started: {1}</source>
+        <translation>der Leseprozess lässt sich nicht starten: {1}</translation>
     </message>
     <message>
         <source>the readings are too large to average</source>
@@ -7599,8 +8803,16 @@
         <translation>dasselbe, erster Ordnung in jedem Shunt</translation>
     </message>
     <message>
+        <source>the sample rate is not a number above zero</source>
+        <translation>die Abtastrate ist keine Zahl über null</translation>
+    </message>
+    <message>
         <source>the sample rate must be greater than zero</source>
         <translation>die Abtastrate muss größer als null sein</translation>
+    </message>
+    <message>
+        <source>the sample rate that was given</source>
+        <translation>die angegebene Abtastrate</translation>
     </message>
     <message>
         <source>the scale must be a finite number other than zero</source>
@@ -7613,6 +8825,10 @@
     <message>
         <source>the section</source>
         <translation>der Querschnitt</translation>
+    </message>
+    <message>
+        <source>the shape of the NumPy array cannot be read</source>
+        <translation>die Form des NumPy-Felds lässt sich nicht lesen</translation>
     </message>
     <message>
         <source>the shunt</source>
@@ -7635,12 +8851,36 @@
         <translation>die Schrittweiten der Drehschalter fallen nicht</translation>
     </message>
     <message>
+        <source>the table has more than {1} columns</source>
+        <translation>die Tabelle hat mehr als {1} Spalten</translation>
+    </message>
+    <message>
+        <source>the template has no name</source>
+        <translation>die Vorlage hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>the text does not follow the rules of JSON</source>
+        <translation>der Text folgt nicht den Regeln von JSON</translation>
+    </message>
+    <message>
         <source>the text ends within a character</source>
         <translation>der Text endet in einem Zeichen</translation>
     </message>
     <message>
         <source>the text is neither UTF-8 nor Windows-1252</source>
         <translation>der Text ist weder UTF-8 noch Windows-1252</translation>
+    </message>
+    <message>
+        <source>the text is not UTF-8</source>
+        <translation>der Text ist nicht UTF-8</translation>
+    </message>
+    <message>
+        <source>the text is not valid UTF-8</source>
+        <translation>der Text ist kein gültiges UTF-8</translation>
+    </message>
+    <message>
+        <source>the times of this file are plain numbers and no clock times or dates</source>
+        <translation>die Zeiten dieser Datei sind einfache Zahlen und keine Uhrzeiten oder Daten</translation>
     </message>
     <message>
         <source>the tolerance must be from 0 % to less than 100 %</source>
@@ -7655,8 +8895,20 @@
         <translation>die Unsicherheit der Messwerte ist nicht bekannt</translation>
     </message>
     <message>
+        <source>the uncertainty of this input is stated twice</source>
+        <translation>die Unsicherheit dieser Eingangsgröße ist zweimal angegeben</translation>
+    </message>
+    <message>
         <source>the unequal arms</source>
         <translation>den ungleichen Zweigen</translation>
+    </message>
+    <message>
+        <source>the universal file holds no function over time</source>
+        <translation>die Universaldatei enthält keine Funktion über der Zeit</translation>
+    </message>
+    <message>
+        <source>the universal file holds no function over time: {1}</source>
+        <translation>die Universaldatei enthält keine Funktion über der Zeit: {1}</translation>
     </message>
     <message>
         <source>the value is not a finite number</source>
@@ -7695,16 +8947,36 @@
         <translation>es gibt die Zweige 1 bis 4</translation>
     </message>
     <message>
+        <source>there are more than {1} rows</source>
+        <translation>es gibt mehr als {1} Zeilen</translation>
+    </message>
+    <message>
         <source>there are more than {1} values from {2} to {3}</source>
         <translation>von {2} bis {3} gibt es mehr als {1} Werte</translation>
+    </message>
+    <message>
+        <source>there are no dials</source>
+        <translation>es gibt keine Stellungen</translation>
     </message>
     <message>
         <source>there are none to take the mean of</source>
         <translation>es gibt keine zum Mitteln</translation>
     </message>
     <message>
+        <source>there are two columns {1}</source>
+        <translation>es gibt zwei Spalten {1}</translation>
+    </message>
+    <message>
         <source>there are two of the id {1}</source>
         <translation>die Kennung {1} gibt es zweimal</translation>
+    </message>
+    <message>
+        <source>there are two readings between these points in this state</source>
+        <translation>es gibt in diesem Zustand zwei Messwerte zwischen diesen Punkten</translation>
+    </message>
+    <message>
+        <source>there are {1} cells under {2} columns</source>
+        <translation>es gibt {1} Zellen unter {2} Spalten</translation>
     </message>
     <message>
         <source>there are {1} cells under {2} headings</source>
@@ -7719,12 +8991,28 @@
         <translation>es gibt {1} davon für {2} Punkte</translation>
     </message>
     <message>
+        <source>there are {1} readings for {2} steps</source>
+        <translation>es gibt {1} Messwerte für {2} Stufen</translation>
+    </message>
+    <message>
+        <source>there are {1} {2}, more than {3}</source>
+        <translation>es gibt {1} {2}, mehr als {3}</translation>
+    </message>
+    <message>
         <source>there are {1}, the fit needs at least {2}</source>
         <translation>es gibt {1}, die Anpassung braucht mindestens {2}</translation>
     </message>
     <message>
         <source>there have been {1} acts of review</source>
         <translation>es gab {1} Handlungen der Durchsicht</translation>
+    </message>
+    <message>
+        <source>there is a character that is no text</source>
+        <translation>es gibt ein Zeichen, das kein Text ist</translation>
+    </message>
+    <message>
+        <source>there is a heading and no row of numbers below it</source>
+        <translation>es gibt eine Überschrift und darunter keine Zeile mit Zahlen</translation>
     </message>
     <message>
         <source>there is a limit for {1}, which cannot be judged</source>
@@ -7739,12 +9027,44 @@
         <translation>es enthält einen Zeilenumbruch, Tabulator oder Ähnliches</translation>
     </message>
     <message>
+        <source>there is a time column and nothing else</source>
+        <translation>es gibt eine Zeitspalte und sonst nichts</translation>
+    </message>
+    <message>
+        <source>there is neither a tolerance nor a certificate</source>
+        <translation>es gibt weder eine Toleranz noch einen Kalibrierschein</translation>
+    </message>
+    <message>
+        <source>there is no arm {1}</source>
+        <translation>es gibt keinen Zweig {1}</translation>
+    </message>
+    <message>
+        <source>there is no bridge type {1}</source>
+        <translation>es gibt keine Brückenart {1}</translation>
+    </message>
+    <message>
         <source>there is no channel {1} in the document</source>
         <translation>im Dokument gibt es keinen Kanal {1}</translation>
     </message>
     <message>
         <source>there is no column {1}</source>
         <translation>es gibt keine Spalte {1}</translation>
+    </message>
+    <message>
+        <source>there is no column {1} to take the time from</source>
+        <translation>es gibt keine Spalte {1}, aus der die Zeit käme</translation>
+    </message>
+    <message>
+        <source>there is no column “id”</source>
+        <translation>es gibt keine Spalte „id“</translation>
+    </message>
+    <message>
+        <source>there is no column “resistance”</source>
+        <translation>es gibt keine Spalte „resistance“</translation>
+    </message>
+    <message>
+        <source>there is no lead {1}</source>
+        <translation>es gibt keine Leitung {1}</translation>
     </message>
     <message>
         <source>there is no name</source>
@@ -7763,12 +9083,32 @@
         <translation>es gibt keinen Ort für positive Stufenwerte</translation>
     </message>
     <message>
+        <source>there is no place named {1}</source>
+        <translation>es gibt keinen Ort namens {1}</translation>
+    </message>
+    <message>
+        <source>there is no point named {1}</source>
+        <translation>es gibt keinen Punkt namens {1}</translation>
+    </message>
+    <message>
         <source>there is no reading between points that the channel has</source>
         <translation>zwischen Punkten, die der Kanal hat, gibt es keinen Messwert</translation>
     </message>
     <message>
+        <source>there is no reading {1}</source>
+        <translation>es gibt keinen Messwert {1}</translation>
+    </message>
+    <message>
+        <source>there is no resistance</source>
+        <translation>es gibt keinen Widerstand</translation>
+    </message>
+    <message>
         <source>there is no resistor to choose from</source>
         <translation>es gibt keinen Widerstand zur Auswahl</translation>
+    </message>
+    <message>
+        <source>there is no shunt named {1}</source>
+        <translation>es gibt keinen Shunt namens {1}</translation>
     </message>
     <message>
         <source>there is no such day</source>
@@ -7779,12 +9119,40 @@
         <translation>diese Stufe gibt es nicht, der Ablauf hat {1}</translation>
     </message>
     <message>
+        <source>there is no {1} {2}</source>
+        <translation>{1}: {2} gibt es nicht</translation>
+    </message>
+    <message>
+        <source>there is not enough memory for its numbers</source>
+        <translation>es gibt nicht genug Speicher für ihre Zahlen</translation>
+    </message>
+    <message>
         <source>there is not enough memory for {1} trials</source>
         <translation>für {1} Versuche reicht der Speicher nicht</translation>
     </message>
     <message>
+        <source>there is not memory enough for so many samples</source>
+        <translation>es gibt nicht genug Speicher für so viele Abtastwerte</translation>
+    </message>
+    <message>
         <source>there is nothing in the file</source>
         <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>there is only one {1} in a channel</source>
+        <translation>es gibt in einem Kanal nur einmal: {1}</translation>
+    </message>
+    <message>
+        <source>there is text after a closing quotation mark</source>
+        <translation>hinter einem schließenden Anführungszeichen steht Text</translation>
+    </message>
+    <message>
+        <source>there is text after the end of the document</source>
+        <translation>hinter dem Ende des Dokuments steht Text</translation>
+    </message>
+    <message>
+        <source>these two leads touch already</source>
+        <translation>diese beiden Leitungen berühren sich schon</translation>
     </message>
     <message>
         <source>they permit no deviation at {1}</source>
@@ -7795,12 +9163,44 @@
         <translation>sie berühren sich schon</translation>
     </message>
     <message>
+        <source>this choice is not known</source>
+        <translation>diese Wahl ist nicht bekannt</translation>
+    </message>
+    <message>
         <source>this content</source>
         <translation>dieser Inhalt</translation>
     </message>
     <message>
+        <source>this is a folder</source>
+        <translation>das ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>this is a pipe or device and not a file</source>
+        <translation>das ist eine Pipe oder ein Gerät und keine Datei</translation>
+    </message>
+    <message>
         <source>this is a workbook and no list</source>
         <translation>dies ist eine Arbeitsmappe und keine Liste</translation>
+    </message>
+    <message>
+        <source>this is given twice</source>
+        <translation>das ist zweimal angegeben</translation>
+    </message>
+    <message>
+        <source>this is no number of a column</source>
+        <translation>das ist keine Nummer einer Spalte</translation>
+    </message>
+    <message>
+        <source>this is no number of a line or column</source>
+        <translation>das ist keine Nummer einer Zeile oder Spalte</translation>
+    </message>
+    <message>
+        <source>this value is not known</source>
+        <translation>dieser Wert ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>this version of report templates is not known</source>
+        <translation>diese Fassung von Berichtsvorlagen ist nicht bekannt</translation>
     </message>
     <message>
         <source>three times</source>
@@ -7809,6 +9209,14 @@
     <message>
         <source>through {1} readings; {2}</source>
         <translation>durch {1} Messwerte; {2}</translation>
+    </message>
+    <message>
+        <source>time={1} and rate= contradict each other</source>
+        <translation>time={1} und rate= widersprechen einander</translation>
+    </message>
+    <message>
+        <source>too many keys in one place</source>
+        <translation>zu viele Schlüssel an einer Stelle</translation>
     </message>
     <message>
         <source>too small to be told from zero</source>
@@ -7829,6 +9237,10 @@
     <message>
         <source>trials</source>
         <translation>Versuche</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true oder false</translation>
     </message>
     <message>
         <source>two-sided</source>
@@ -7945,6 +9357,10 @@
     <message>
         <source>warning</source>
         <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>was killed, perhaps for want of memory</source>
+        <translation>wurde beendet, vielleicht aus Mangel an Speicher</translation>
     </message>
     <message>
         <source>weighted least squares</source>
@@ -8195,6 +9611,10 @@
         <translation>{1} und zieht das Signal nach oben.</translation>
     </message>
     <message>
+        <source>{1} and what follows: the file ends before it</source>
+        <translation>{1} und was folgt: Die Datei endet davor</translation>
+    </message>
+    <message>
         <source>{1} and {2}</source>
         <translation>{1} und {2}</translation>
     </message>
@@ -8423,6 +9843,10 @@
         <translation>{1} hat keinen Stift</translation>
     </message>
     <message>
+        <source>{1} has no unit of a power</source>
+        <translation>{1} hat keine Einheit einer Leistung</translation>
+    </message>
+    <message>
         <source>{1} has no unit that fits here</source>
         <translation>{1} hat keine Einheit, die hierher passt</translation>
     </message>
@@ -8511,6 +9935,10 @@
         <translation>{1} in Gruppe {2}</translation>
     </message>
     <message>
+        <source>{1} in the file</source>
+        <translation>{1} in der Datei</translation>
+    </message>
+    <message>
         <source>{1} in {2}</source>
         <translation>{1} in {2}</translation>
     </message>
@@ -8539,12 +9967,40 @@
         <translation>{1} ist ständig geschlossen</translation>
     </message>
     <message>
+        <source>{1} is in line {2} too</source>
+        <translation>{1} steht auch in Zeile {2}</translation>
+    </message>
+    <message>
+        <source>{1} is left out: its heading cannot be read.</source>
+        <translation>{1} ist weggelassen: Sein Kopf lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>{1} is left out: the file ends in its heading.</source>
+        <translation>{1} ist weggelassen: Die Datei endet in seinem Kopf.</translation>
+    </message>
+    <message>
         <source>{1} is more than one number</source>
         <translation>{1} ist mehr als eine Zahl</translation>
     </message>
     <message>
         <source>{1} is negative</source>
         <translation>{1} ist negativ</translation>
+    </message>
+    <message>
+        <source>{1} is no code of a language</source>
+        <translation>{1} ist kein Code einer Sprache</translation>
+    </message>
+    <message>
+        <source>{1} is no column of a list of resistors</source>
+        <translation>{1} ist keine Spalte einer Liste von Widerständen</translation>
+    </message>
+    <message>
+        <source>{1} is no day</source>
+        <translation>{1} ist kein Tag</translation>
+    </message>
+    <message>
+        <source>{1} is no dial</source>
+        <translation>{1} ist keine Stellung</translation>
     </message>
     <message>
         <source>{1} is no field with its column</source>
@@ -8559,6 +10015,10 @@
         <translation>{1} ist keine Belastbarkeit eines Widerstands</translation>
     </message>
     <message>
+        <source>{1} is no share</source>
+        <translation>{1} ist kein Anteil</translation>
+    </message>
+    <message>
         <source>{1} is no temperature in degrees Celsius</source>
         <translation>{1} ist keine Temperatur in Grad Celsius</translation>
     </message>
@@ -8571,12 +10031,20 @@
         <translation>{1} ist keine Einheit, in der er zeigen kann</translation>
     </message>
     <message>
+        <source>{1} is not a day</source>
+        <translation>{1} ist kein Tag</translation>
+    </message>
+    <message>
         <source>{1} is not a finite number</source>
         <translation>{1} ist keine endliche Zahl</translation>
     </message>
     <message>
         <source>{1} is not a number</source>
         <translation>{1} ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>{1} is not a time</source>
+        <translation>{1} ist keine Zeit</translation>
     </message>
     <message>
         <source>{1} is not a whole number from 0 on</source>
@@ -8609,6 +10077,10 @@
     <message>
         <source>{1} is open</source>
         <translation>{1} ist offen</translation>
+    </message>
+    <message>
+        <source>{1} is sampled at other times</source>
+        <translation>{1} ist zu anderen Zeiten abgetastet</translation>
     </message>
     <message>
         <source>{1} is shorted</source>
@@ -9451,6 +10923,14 @@
         <translation>{1}; {2}</translation>
     </message>
     <message>
+        <source>{1}={2}: it must stand above the first row, line {3}</source>
+        <translation>{1}={2}: muss über der ersten Zeile stehen, Zeile {3}</translation>
+    </message>
+    <message>
+        <source>{1}={2}: the values begin in line {3}</source>
+        <translation>{1}={2}: die Werte beginnen in Zeile {3}</translation>
+    </message>
+    <message>
         <source>{1}Right: {2}
 </source>
         <translation>{1}Richtig: {2}
@@ -9475,6 +10955,14 @@
     <message>
         <source>{1}′ = {2} Rs / ({3} + Rs)</source>
         <translation>{1}′ = {2} Rs / ({3} + Rs)</translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} data sets of another kind than 58</source>
+        <extracomment>{n} is a count. In English for one: {n} data set of another kind than 58</extracomment>
+        <translation>
+            <numerusform>{n} Datensatz anderer Art als 58</numerusform>
+            <numerusform>{n} Datensätze anderer Art als 58</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>{n} degrees of freedom</source>
@@ -10828,10 +12316,6 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>&amp;Read it as</source>
         <translation>&amp;Lesen als</translation>
-    </message>
-    <message>
-        <source>&amp;Record</source>
-        <translation>Pr&amp;otokoll</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
@@ -13045,8 +14529,8 @@ in Gruppe</translation>
         <translation>Dunkel</translation>
     </message>
     <message>
-        <source>Dark letters on a light ground, or light ones on a dark ground. As the desktop follows it when it changes.</source>
-        <translation>Dunkle Buchstaben auf hellem Grund oder helle auf dunklem. „Wie der Schreibtisch“ folgt ihm, wenn er sich ändert.</translation>
+        <source>Dark letters on a light ground, or light ones on a dark ground. The desktop&apos;s choice is followed when it changes.</source>
+        <translation>Dunkle Buchstaben auf hellem Grund oder helle auf dunklem. Der Wahl des Schreibtischs wird gefolgt, wenn sie sich ändert.</translation>
     </message>
     <message>
         <source>Dashed: the check %1.</source>
@@ -15340,7 +16824,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Nothing that counts: only how the file is written, or its history.</source>
-        <translation>Nichts von Belang: nur, wie die Datei geschrieben ist, oder ihre Historie.</translation>
+        <translation>Nichts von Belang: nur, wie die Datei geschrieben ist, oder ihr Verlauf.</translation>
     </message>
     <message>
         <source>Nothing to check yet: there are no pins.</source>
@@ -16150,7 +17634,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Read the &amp;cautions</source>
-        <translation>&amp;Vorsichtshinweise lesen</translation>
+        <translation>&amp;Sicherheitshinweise lesen</translation>
     </message>
     <message>
         <source>Read the chosen recording once more</source>
@@ -16253,6 +17737,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Ready: do the above, then start the wait</source>
         <translation>Bereit: das Obige tun, dann das Warten beginnen</translation>
+    </message>
+    <message>
+        <source>Recor&amp;d</source>
+        <translation>Pr&amp;otokoll</translation>
     </message>
     <message>
         <source>Record</source>
@@ -17280,7 +18768,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Stands in the history of a record, with remarks and with acts of review. Left empty, it is the name that one logs in with.</source>
-        <translation>Steht in der Historie eines Protokolls, bei Anmerkungen und Freigabeschritten. Leer gelassen ist es der Name der Anmeldung.</translation>
+        <translation>Steht im Verlauf eines Protokolls, bei Anmerkungen und Freigabeschritten. Leer gelassen ist es der Name der Anmeldung.</translation>
     </message>
     <message>
         <source>Start</source>
@@ -17292,7 +18780,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Start a check here, type or paste its readings, take them from a recording, or be led through it by the guided run. A closed check is not changed by later edits.</source>
-        <translation>Hier eine Prüfung beginnen, ihre Messwerte eingeben oder einfügen, aus einer Aufzeichnung übernehmen oder sich von der geführten Messung leiten lassen. Spätere Änderungen berühren eine geschlossene Prüfung nicht.</translation>
+        <translation>Hier eine Prüfung beginnen, ihre Messwerte eingeben oder einfügen, aus einer Aufzeichnung übernehmen oder sich von der geführten Durchgang leiten lassen. Spätere Änderungen berühren eine geschlossene Prüfung nicht.</translation>
     </message>
     <message>
         <source>Start a check to run through them.</source>

@@ -14,6 +14,7 @@
 #include "core/recording/binary/wav_file.h"
 #include "core/recording/exact_text.h"
 #include "core/recording/file_bytes.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -36,7 +37,7 @@ Result<BinaryTable> openTable(const SharedFile& file, FileKind kind, const std::
     case FileKind::Text:
       break;
   }
-  return file->error("the file is of no kind that can be read here", "Export it as text or WAV");
+  return file->error(say("the file is of no kind that can be read here"), say("Export it as text or WAV"));
 }
 
 /// A table and its first numbers.
@@ -116,8 +117,8 @@ auto withFile(const std::filesystem::path& path, const Work& work) -> decltype(w
   try {
     return work(file);
   } catch (const std::bad_alloc&) {
-    return file->error("there is not enough memory for its numbers",
-                       "Export a shorter recording or fewer channels");
+    return file->error(say("there is not enough memory for its numbers"),
+                       say("Export a shorter recording or fewer channels"));
   }
 }
 

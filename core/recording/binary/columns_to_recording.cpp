@@ -9,12 +9,13 @@
 
 #include "core/recording/missing_cells.h"
 #include "core/recording/time_units.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
 
 constexpr double missingNumber = std::numeric_limits<double>::quiet_NaN();
-constexpr const char* endsBefore = "the data end before it";
+constexpr const char* endsBefore = sayLater("the data end before it").data();
 
 /// Which records are kept; empty while it is all of them, as it nearly always is.
 using Kept = std::vector<bool>;
@@ -24,7 +25,7 @@ bool isKept(const Kept& kept, std::size_t record) { return kept.empty() || kept[
 void skip(Recording& recording, std::uint64_t record, const char* reason) {
   ++recording.linesSkipped;
   if (recording.skipped.size() < greatestSkippedListed)
-    recording.skipped.push_back({static_cast<std::size_t>(record + 1), reason});
+    recording.skipped.push_back({static_cast<std::size_t>(record + 1), say(reason)});
 }
 
 /// Names the records whose time cannot stand; `times` in any unit.
@@ -34,11 +35,11 @@ Kept recordsInTime(const std::vector<double>& times, std::size_t records, Record
   for (std::size_t k = 0; k < records; ++k) {
     const char* reason = nullptr;
     if (k >= times.size()) {
-      reason = "the data end before its time";
+      reason = sayLater("the data end before its time").data();
     } else if (!std::isfinite(times[k])) {
-      reason = "its time is not a finite number";
+      reason = sayLater("its time is not a finite number").data();
     } else if (times[k] < last) {
-      reason = "its time lies before that of the one above";
+      reason = sayLater("its time lies before that of the one above").data();
     }
     if (!reason) {
       last = times[k];
@@ -60,12 +61,12 @@ void markMissing(std::vector<double>& values, std::size_t records, std::size_t c
   for (std::size_t k = 0; k < records; ++k) {
     if (std::isfinite(values[k])) continue;
     const char* reason = k >= held               ? endsBefore
-                         : std::isnan(values[k]) ? "it is not a number"
-                                                 : "it is not a finite number";
+                         : std::isnan(values[k]) ? sayLater("it is not a number").data()
+                                                 : sayLater("it is not a finite number").data();
     values[k] = missingNumber;
     if (!isKept(kept, k)) continue;
     ++recording.cellsMissing;
-    if (listed++ < greatestSkippedListed) recording.missing.push_back({k + 1, column, reason});
+    if (listed++ < greatestSkippedListed) recording.missing.push_back({k + 1, column, say(reason)});
   }
 }
 
@@ -93,7 +94,7 @@ TimeAxis evenTime(const BinaryTable& table, const TimeLayout& time, std::size_t 
 std::string sourceOfTime(const BinaryTable& table, const Layout& layout) {
   if (layout.time.column) return "column '" + layout.columns[*layout.time.column].name + "'";
   const bool own = table.spacing_s > 0 && layout.time.rate_Hz == 1 / table.spacing_s;
-  return own ? table.rateSource : "the sample rate that was given";
+  return own ? table.rateSource : say("the sample rate that was given");
 }
 
 }  // namespace
@@ -112,7 +113,7 @@ Result<Recording> recordingOf(const BinaryTable& table, const Layout& layout, Co
   }
   skipAfterEnd(recording, held, table.records);
   const std::size_t count = held - static_cast<std::size_t>(std::count(kept.begin(), kept.end(), false));
-  if (count == 0) return Error{"", "the file holds no samples", "Export the recording again"};
+  if (count == 0) return Error{"", say("the file holds no samples"), say("Export the recording again")};
   for (std::size_t k = 0; k < values.size(); ++k) {
     if (k == timeColumn) continue;
     if (values[k].empty()) continue;
@@ -120,7 +121,7 @@ Result<Recording> recordingOf(const BinaryTable& table, const Layout& layout, Co
     dropSkipped(values[k], kept);
     recording.columns.push_back({layout.columns[k].name, layout.columns[k].unit, std::move(values[k])});
   }
-  if (recording.columns.empty()) return Error{"", "the file holds no values beside the time", ""};
+  if (recording.columns.empty()) return Error{"", say("the file holds no values beside the time"), ""};
   keepFirst(recording.missing);
   recording.linesRead = count;
   if (timeColumn) {

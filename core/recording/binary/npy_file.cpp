@@ -10,6 +10,7 @@
 #include "core/recording/binary/number_records.h"
 #include "core/recording/clean_text.h"
 #include "core/recording/column_heading.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -22,7 +23,8 @@ struct NpyText {
 };
 
 Result<NpyText> textOfHeader(const RegularFile& file) {
-  const Error notWhole = file.error("the heading of the NumPy array is not whole", "Save the array again");
+  const Error notWhole =
+      file.error(say("the heading of the NumPy array is not whole"), say("Save the array again"));
   constexpr std::uint64_t longestHeader = 1UL << 20U;
   const auto bytes = file.read(0, 12);
   if (!bytes) return bytes.error();
@@ -67,9 +69,9 @@ std::optional<NpyType> typeOf(std::string_view text) {
 }
 
 std::string unreadable(std::string_view type) {
-  if (type.find('O') != std::string_view::npos) return "holds Python objects, which are not opened";
-  if (type.find('c') != std::string_view::npos) return "holds complex numbers";
-  return "holds elements of type " + inQuotes(type) + " and no plain numbers";
+  if (type.find('O') != std::string_view::npos) return say("holds Python objects, which are not opened");
+  if (type.find('c') != std::string_view::npos) return say("holds complex numbers");
+  return say("holds elements of type {1} and no plain numbers", {inQuotes(type)});
 }
 
 /// One element: its numbers, and the columns that they are.
@@ -84,11 +86,12 @@ Result<NpyElement> elementOf(const NpyHeader& header, const RegularFile& file) {
   NpyElement element;
   for (const NpyField& field : header.fields) {
     const auto type = typeOf(field.type);
-    if (!type) return file.error("the array " + unreadable(field.type), "Save an array of numbers");
+    if (!type)
+      return file.error(say("the array {1}", {unreadable(field.type)}), say("Save an array of numbers"));
     if (field.copies > greatestBinaryColumns ||
         element.fields.size() + field.copies > greatestBinaryColumns ||
         element.bytes + type->bytes * field.copies > greatestRecordBytes)
-      return file.error("the elements of the array are too large", "Save fewer columns");
+      return file.error(say("the elements of the array are too large"), say("Save fewer columns"));
     const std::string name = cleanName(field.name);
     for (std::uint64_t copy = 0; copy < field.copies; ++copy) {
       if (type->readable) {
@@ -103,7 +106,8 @@ Result<NpyElement> elementOf(const NpyHeader& header, const RegularFile& file) {
     }
   }
   if (element.fields.empty())
-    return file.error("the array " + unreadable(header.fields.front().type), "Save an array of numbers");
+    return file.error(say("the array {1}", {unreadable(header.fields.front().type)}),
+                      say("Save an array of numbers"));
   return element;
 }
 
@@ -125,15 +129,16 @@ std::optional<NpyShape> shapeOf(const NpyHeader& header) {
 
 std::optional<Error> faultOf(const NpyShape& shape, const NpyElement& element, const RegularFile& file) {
   const auto announces = std::to_string(shape.samples) + " by " + std::to_string(shape.channels);
-  if (shape.samples == 0 || shape.channels == 0) return file.error("the array is empty", "Save it again");
+  if (shape.samples == 0 || shape.channels == 0)
+    return file.error(say("the array is empty"), say("Save it again"));
   if (shape.channels > 1 && element.columns.size() > 1)
-    return file.error("the array has records in rows and columns", "Save a vector of records");
+    return file.error(say("the array has records in rows and columns"), say("Save a vector of records"));
   if (shape.channels > greatestBinaryColumns)
-    return file.error("the array has " + announces + " numbers, more than 4096 columns",
-                      "Save fewer columns");
+    return file.error(say("the array has {1} numbers, more than 4096 columns", {announces}),
+                      say("Save fewer columns"));
   if (shape.samples > std::numeric_limits<std::uint64_t>::max() / (shape.channels * element.bytes))
-    return file.error("the array announces " + announces + " numbers, more than there can be",
-                      "Save it again");
+    return file.error(say("the array announces {1} numbers, more than there can be", {announces}),
+                      say("Save it again"));
   return std::nullopt;
 }
 
@@ -157,7 +162,7 @@ std::vector<RecordBlock> blocksOf(const NpyShape& shape, const NpyElement& eleme
       const RecordBlock block{
           dataOffset + k * shape.samples * element.bytes, element.bytes, shape.samples, {field}};
       if (recordsHeld(file, block) == 0) {
-        table.leftOut.push_back(inQuotes(name) + " and what follows: the file ends before it");
+        table.leftOut.push_back(say("{1} and what follows: the file ends before it", {inQuotes(name)}));
         break;
       }
       blocks.push_back(block);
@@ -178,8 +183,8 @@ Result<BinaryTable> openNpy(const SharedFile& file) {
   if (!element) return element.error();
   const auto shape = shapeOf(*header);
   if (!shape) {
-    return file->error("the array has " + std::to_string(header->shape.size()) + " dimensions",
-                       "Save a vector or a matrix");
+    return file->error(say("the array has {1} dimensions", {std::to_string(header->shape.size())}),
+                       say("Save a vector or a matrix"));
   }
   if (const auto fault = faultOf(*shape, *element, *file)) return *fault;
   BinaryTable table;
@@ -189,7 +194,7 @@ Result<BinaryTable> openNpy(const SharedFile& file) {
   table.records = shape->samples;
   auto blocks = blocksOf(*shape, *element, text->dataOffset, *file, table);
   if (blocks.empty())
-    return file->error("the array holds no numbers: the file ends before them", "Save it again");
+    return file->error(say("the array holds no numbers: the file ends before them"), say("Save it again"));
   if (auto doubt = doubtWhenCut(*file, blocks.back()); !doubt.empty())
     table.doubts.push_back(std::move(doubt));
   nameColumns(table.columns);

@@ -5,6 +5,8 @@
 #include <charconv>
 #include <optional>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -146,14 +148,16 @@ Result<NpyHeader> npyHeader(std::string_view dictionary) {
   const Literal* order = all ? entry(*all, "fortran_order") : nullptr;
   const Literal* shape = all ? entry(*all, "shape") : nullptr;
   if (!type || !order || !shape || shape->kind != LiteralKind::Sequence)
-    return Error{"", "the heading of the NumPy array cannot be read", "Save the array again"};
+    return Error{"", say("the heading of the NumPy array cannot be read"), say("Save the array again")};
   auto fields = fieldsIn(*type);
   if (!fields || fields->empty())
-    return Error{"", "the elements of the NumPy array are no plain numbers", "Save an array of numbers"};
+    return Error{"", say("the elements of the NumPy array are no plain numbers"),
+                 say("Save an array of numbers")};
   NpyHeader header{std::move(*fields), order->text == "True", {}};
   for (const Literal& item : shape->items) {
     const auto extent = count(item);
-    if (!extent) return Error{"", "the shape of the NumPy array cannot be read", "Save the array again"};
+    if (!extent)
+      return Error{"", say("the shape of the NumPy array cannot be read"), say("Save the array again")};
     header.shape.push_back(*extent);
   }
   return header;

@@ -8,6 +8,8 @@
 #include <string>
 #include <type_traits>
 
+#include "core/units/language.h"
+
 namespace core {
 namespace {
 
@@ -155,8 +157,8 @@ std::uint64_t recordsHeld(const RegularFile& file, const RecordBlock& block) {
 std::string doubtWhenCut(const RegularFile& file, const RecordBlock& block) {
   const std::uint64_t held = recordsHeld(file, block);
   if (held == block.records) return {};
-  return "The file announces " + std::to_string(block.records) + " samples and ends after " +
-         std::to_string(held) + ".";
+  return say("The file announces {1} samples and ends after {2}.",
+             {std::to_string(block.records), std::to_string(held)});
 }
 
 Result<ColumnValues> readBlocks(const RegularFile& file, const std::vector<RecordBlock>& blocks,
@@ -171,8 +173,9 @@ Result<ColumnValues> readBlocks(const RegularFile& file, const std::vector<Recor
     cells += held * block.fields.size();
   }
   if (cells > greatestBinaryCells) {
-    return file.error("the file holds " + std::to_string(cells) + " numbers, more than can be read at once",
-                      "Export a shorter recording or fewer channels");
+    return file.error(
+        say("the file holds {1} numbers, more than can be read at once", {std::to_string(cells)}),
+        say("Export a shorter recording or fewer channels"));
   }
   ColumnValues values(columns);
   for (const RecordBlock& block : blocks) {

@@ -9,6 +9,7 @@
 #include "core/recording/characters.h"
 #include "core/recording/clean_text.h"
 #include "core/recording/column_heading.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -44,12 +45,13 @@ std::string unfitness(const ReaderVariable& variable, std::uint64_t fileBytes) {
   if (!variable.unfit.empty()) return cleanName(variable.unfit);
   const auto matrix = matrixOf(variable);
   if (!matrix) return "has " + std::to_string(variable.sizes.size()) + " dimensions";
-  if (matrix->outer == 0 || matrix->inner == 0) return "is empty";
-  if (variable.value || matrix->longest() == 1) return "is a single number";
+  if (matrix->outer == 0 || matrix->inner == 0) return say("is empty");
+  if (variable.value || matrix->longest() == 1) return say("is a single number");
   const std::uint64_t numbers = matrix->outer * matrix->inner;
   if (numbers / densest > fileBytes || numbers > greatestBinaryCells)
-    return "announces " + std::to_string(numbers) + " numbers, more than can be read";
-  if (std::min(matrix->outer, matrix->inner) > greatestBinaryColumns) return "has more than 4096 columns";
+    return say("announces {1} numbers, more than can be read", {std::to_string(numbers)});
+  if (std::min(matrix->outer, matrix->inner) > greatestBinaryColumns)
+    return say("has more than 4096 columns");
   return {};
 }
 
@@ -74,7 +76,7 @@ void takeRate(const ReaderListing& listing, std::vector<std::string>& unfit, Bin
     if (!spacing) continue;
     if (table.spacing_s == 0) {
       table.spacing_s = *spacing;
-      table.rateSource = inQuotes(cleanName(variable.name)) + " in the file";
+      table.rateSource = say("{1} in the file", {inQuotes(cleanName(variable.name))});
     }
     unfit[k].clear();
   }
@@ -139,13 +141,13 @@ ReaderColumns columnsOf(const ReaderListing& listing, std::uint64_t fileBytes) {
     const ReaderVariable& variable = listing.variables[k];
     if (unfit[k].empty() && variable.value) continue;
     if (unfit[k].empty() && found.table.columns.size() + 2 > greatestBinaryColumns)
-      unfit[k] = "is beyond 4096 columns";
+      unfit[k] = say("is beyond 4096 columns");
     if (unfit[k].empty() && !addColumns(variable, k, samples, found)) unfit[k] = lengthOf(variable, samples);
     if (!unfit[k].empty()) found.table.leftOut.push_back(inQuotes(cleanName(variable.name)) + " " + unfit[k]);
   }
   if (!listing.whole)
-    found.table.leftOut.push_back("What comes after the first " + std::to_string(greatestReaderVariables) +
-                                  " variables");
+    found.table.leftOut.push_back(
+        say("What comes after the first {1} variables", {std::to_string(greatestReaderVariables)}));
   // A time of its own takes the place of a rate.
   for (std::size_t k = 0; k < found.table.columns.size() && found.table.columns.size() > 1; ++k) {
     if (found.table.timeColumn || !isNameOfTime(found.table.columns[k].name)) continue;

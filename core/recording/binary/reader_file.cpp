@@ -8,6 +8,7 @@
 #include "core/recording/binary/reader_columns.h"
 #include "core/recording/binary/reader_process.h"
 #include "core/recording/binary/reader_protocol.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -15,8 +16,8 @@ namespace {
 const char* wordOf(FileKind kind) { return kind == FileKind::Mat ? "mat" : "hdf5"; }
 
 Error garbage(const RegularFile& file) {
-  return file.error("the file could not be read: the reading process gave an answer that makes no sense",
-                    "Save it again, or export the recording as text");
+  return file.error(say("the file could not be read: the reading process gave an answer that makes no sense"),
+                    say("Save it again, or export the recording as text"));
 }
 
 Result<ReaderListing> listingOf(const SharedFile& file, FileKind kind, const std::stop_token& stop) {
@@ -134,8 +135,9 @@ Result<ColumnValues> readInReader(const SharedFile& file, FileKind kind, const s
     all += target.range.count;
   }
   if (all > greatestBinaryCells) {
-    return file->error("the file holds " + std::to_string(all) + " numbers, more than can be read at once",
-                       "Save a shorter recording or fewer channels");
+    return file->error(
+        say("the file holds {1} numbers, more than can be read at once", {std::to_string(all)}),
+        say("Save a shorter recording or fewer channels"));
   }
   auto process = ReaderProcess::start(file, std::move(words));
   if (!process) return process.error();
@@ -168,8 +170,8 @@ Result<BinaryTable> openInReader(const SharedFile& file, FileKind kind, const st
   if (found.sources.empty()) {
     const std::string reason =
         found.table.leftOut.empty() ? std::string{} : ": " + found.table.leftOut.front();
-    return file->error("the file holds no vectors or matrices of real numbers" + reason,
-                       "Save the channels as vectors of one length");
+    return file->error(say("the file holds no vectors or matrices of real numbers{1}", {reason}),
+                       say("Save the channels as vectors of one length"));
   }
   const std::size_t columns = found.table.columns.size();
   const std::uint64_t samples = found.table.records;

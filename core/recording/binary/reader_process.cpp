@@ -12,6 +12,7 @@
 #include <system_error>
 
 #include "core/recording/binary/reader_protocol.h"
+#include "core/units/language.h"
 #include "core/units/progress.h"
 
 namespace core {
@@ -50,24 +51,24 @@ class ChildDescriptors {
 std::string systemMessage(int code) { return std::generic_category().message(code); }
 
 std::string reasonOfSignal(int signal) {
-  if (signal == SIGXCPU) return "ran longer than is allowed";
-  if (signal == SIGKILL) return "was killed, perhaps for want of memory";
-  return "came to grief on it (signal " + std::to_string(signal) + ")";
+  if (signal == SIGXCPU) return say("ran longer than is allowed");
+  if (signal == SIGKILL) return say("was killed, perhaps for want of memory");
+  return say("came to grief on it (signal {1})", {std::to_string(signal)});
 }
 
 std::string reasonOfExit(int code) {
   switch (static_cast<ReaderExit>(code)) {
     case ReaderExit::NoMemory:
-      return "ran out of memory";
+      return say("ran out of memory");
     case ReaderExit::Damaged:
-      return "found it damaged";
+      return say("found it damaged");
     case ReaderExit::NotOpened:
-      return "does not know it as a MATLAB or HDF5 file";
+      return say("does not know it as a MATLAB or HDF5 file");
     case ReaderExit::Done:
     case ReaderExit::Usage:
       break;
   }
-  return "gave up (" + std::to_string(code) + ")";
+  return say("gave up ({1})", {std::to_string(code)});
 }
 
 }  // namespace
@@ -81,12 +82,13 @@ Result<std::unique_ptr<ReaderProcess>> ReaderProcess::start(SharedFile file, std
                                                             const std::filesystem::path& folder) {
   const std::string program = readerIn(folder).string();
   if (program.empty()) {
-    return file->error("MATLAB and HDF5 files are read by the program shuntwright-reader, which is not here",
-                       "Put it beside the program, or export the recording as text");
+    return file->error(
+        say("MATLAB and HDF5 files are read by the program shuntwright-reader, which is not here"),
+        say("Put it beside the program, or export the recording as text"));
   }
   int ends[2];
   if (::pipe2(ends, O_CLOEXEC) != 0)
-    return file->error("the reading process cannot be started: " + systemMessage(errno), "");
+    return file->error(say("the reading process cannot be started: {1}", {systemMessage(errno)}), "");
   std::string name = programName;
   std::vector<char*> arguments = {name.data()};
   for (std::string& word : words) arguments.push_back(word.data());
@@ -99,7 +101,7 @@ Result<std::unique_ptr<ReaderProcess>> ReaderProcess::start(SharedFile file, std
   ::close(ends[1]);
   if (failed != 0) {
     ::close(ends[0]);
-    return file->error("the reading process cannot be started: " + systemMessage(failed), "");
+    return file->error(say("the reading process cannot be started: {1}", {systemMessage(failed)}), "");
   }
   return std::unique_ptr<ReaderProcess>(new ReaderProcess(std::move(file), process, ends[0]));
 }
@@ -143,8 +145,8 @@ Result<void> ReaderProcess::finish() {
   if (WIFEXITED(m_status) && WEXITSTATUS(m_status) == static_cast<int>(ReaderExit::Done)) return {};
   const std::string reason =
       WIFSIGNALED(m_status) ? reasonOfSignal(WTERMSIG(m_status)) : reasonOfExit(WEXITSTATUS(m_status));
-  return m_file->error("the file could not be read: the reading process " + reason,
-                       "Save it again, or export the recording as text");
+  return m_file->error(say("the file could not be read: the reading process {1}", {reason}),
+                       say("Save it again, or export the recording as text"));
 }
 
 }  // namespace core

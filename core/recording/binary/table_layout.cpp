@@ -7,6 +7,7 @@
 #include "core/recording/clean_text.h"
 #include "core/recording/column_heading.h"
 #include "core/recording/time_units.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -46,21 +47,21 @@ std::optional<Error> obstacleTo(const TimeLayout& time, std::size_t columns) {
     if (std::isfinite(time.rate_Hz) && time.rate_Hz > 0 && std::isfinite(1 / time.rate_Hz))
       return std::nullopt;
     if (time.rate_Hz != 0)
-      return Error{"", "the sample rate is not a number above zero", "Give another rate"};
-    return Error{"", "the file does not say when its samples were taken",
-                 "Choose the column of the time, or give the sample rate"};
+      return Error{"", say("the sample rate is not a number above zero"), say("Give another rate")};
+    return Error{"", say("the file does not say when its samples were taken"),
+                 say("Choose the column of the time, or give the sample rate")};
   }
   if (*time.column >= columns) {
-    return Error{"", "there is no column " + std::to_string(*time.column + 1) + " to take the time from",
-                 "Choose one of the " + std::to_string(columns) + " columns"};
+    return Error{"", say("there is no column {1} to take the time from", {std::to_string(*time.column + 1)}),
+                 say("Choose one of the {1} columns", {std::to_string(columns)})};
   }
   if (columns == 1) {
-    return Error{"", "the only column is taken as the time, so nothing is left to read",
-                 "Give the sample rate instead"};
+    return Error{"", say("the only column is taken as the time, so nothing is left to read"),
+                 say("Give the sample rate instead")};
   }
   if (isUnit(time.form)) return std::nullopt;
-  return Error{"", "the times of this file are plain numbers and no clock times or dates",
-               "Choose seconds or another unit of time"};
+  return Error{"", say("the times of this file are plain numbers and no clock times or dates"),
+               say("Choose seconds or another unit of time")};
 }
 
 /// All finite, each above the one before.
@@ -82,7 +83,8 @@ void guessTimeColumn(BinaryTable& table, const ColumnValues& values) {
   }
   if (values.empty() || !rises(values.front())) return;
   table.timeColumn = 0;
-  table.doubts.push_back("The first column rises from sample to sample and is taken as the time in seconds.");
+  table.doubts.push_back(
+      say("The first column rises from sample to sample and is taken as the time in seconds."));
 }
 
 TableLayout layoutOf(const BinaryTable& table, const LayoutChoices& choices) {

@@ -9,6 +9,7 @@
 #include "core/recording/binary/uff_sets.h"
 #include "core/recording/column_heading.h"
 #include "core/recording/time_units.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 
 namespace core {
@@ -44,14 +45,15 @@ TimeForm timeFormOf(const Uff58Heading& heading) {
 /// Why a function cannot be a column; empty when it can.
 std::string unfitness(const Uff58Heading& heading) {
   constexpr int time = 17;
-  if (heading.abscissaType != time && heading.abscissaType != 0) return "is not over time";
-  if (heading.ordinateType == 5 || heading.ordinateType == 6) return "holds complex numbers";
-  if (!heading.isReal()) return "holds numbers of an unknown type";
-  if (heading.form == Uff58Form::Unreadable) return "holds numbers in a binary form that is not IEEE 754";
-  if (heading.count == 0) return "holds no samples";
+  if (heading.abscissaType != time && heading.abscissaType != 0) return say("is not over time");
+  if (heading.ordinateType == 5 || heading.ordinateType == 6) return say("holds complex numbers");
+  if (!heading.isReal()) return say("holds numbers of an unknown type");
+  if (heading.form == Uff58Form::Unreadable)
+    return say("holds numbers in a binary form that is not IEEE 754");
+  if (heading.count == 0) return say("holds no samples");
   if (heading.even &&
       !(heading.increment > 0 && std::isfinite(heading.increment) && std::isfinite(heading.start)))
-    return "has a spacing of its samples that is not above zero";
+    return say("has a spacing of its samples that is not above zero");
   return {};
 }
 
@@ -61,7 +63,7 @@ std::string otherTimes(const Uff58Heading& heading, const Uff58Heading& with) {
     return "has " + std::to_string(heading.count) + " of " + std::to_string(with.count) + " samples";
   const bool same = heading.even == with.even && heading.abscissaUnit == with.abscissaUnit &&
                     (!heading.even || (heading.increment == with.increment && heading.start == with.start));
-  return same ? std::string{} : "is sampled at other times";
+  return same ? std::string{} : say("is sampled at other times");
 }
 
 UffFunctions fitFunctions(const UffSets& all) {
@@ -75,7 +77,7 @@ UffFunctions fitFunctions(const UffSets& all) {
     const Uff58Set& set = all.functions[k];
     std::string reason = unfitness(set.heading);
     if (reason.empty()) reason = otherTimes(set.heading, longest->heading);
-    if (reason.empty() && set.begin >= set.end) reason = "has no numbers: the file ends before them";
+    if (reason.empty() && set.begin >= set.end) reason = say("has no numbers: the file ends before them");
     if (reason.empty()) {
       fit.sets.push_back(set);
       fit.names.push_back(names[k]);
@@ -104,7 +106,7 @@ Result<UffFunctions> agreeingFunctions(const RegularFile& file, UffFunctions fun
       agreeing.sets.push_back(functions.sets[k]);
       agreeing.names.push_back(functions.names[k]);
     } else {
-      agreeing.leftOut.push_back(inQuotes(functions.names[k]) + " is sampled at other times");
+      agreeing.leftOut.push_back(say("{1} is sampled at other times", {inQuotes(functions.names[k])}));
     }
   }
   return agreeing;
@@ -132,7 +134,7 @@ void addColumns(const UffFunctions& functions, BinaryTable& table) {
   if (first.even) {
     table.start_s = inSeconds(first.start, timeFormOf(first));
     table.spacing_s = inSeconds(first.increment, timeFormOf(first));
-    table.rateSource = "sample spacing in the file";
+    table.rateSource = say("sample spacing in the file");
   } else {
     table.columns.push_back({"Time", first.abscissaUnit});
     table.timeColumn = 0;
@@ -154,12 +156,13 @@ Result<BinaryTable> openUff(const SharedFile& file, const std::stop_token& stop)
   table.doubts = std::move(all->broken);
   table.leftOut = std::move(functions->leftOut);
   if (all->others > 0)
-    table.leftOut.push_back(std::to_string(all->others) + (all->others == 1 ? " data set" : " data sets") +
-                            " of another kind than 58");
+    table.leftOut.push_back(sayCount(all->others, "{n} data set of another kind than 58",
+                                     "{n} data sets of another kind than 58"));
   if (functions->sets.empty()) {
-    const std::string reason = table.leftOut.empty() ? std::string{} : ": " + table.leftOut.front();
-    return file->error("the universal file holds no function over time" + reason,
-                       "Export time histories as data set 58");
+    return file->error(table.leftOut.empty() ? say("the universal file holds no function over time")
+                                             : say("the universal file holds no function over time: {1}",
+                                                   {table.leftOut.front()}),
+                       say("Export time histories as data set 58"));
   }
   table.records = functions->sets.front().heading.count;
   addColumns(*functions, table);

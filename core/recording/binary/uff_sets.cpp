@@ -6,6 +6,7 @@
 #include "core/recording/binary/binary_table.h"
 #include "core/recording/binary/line_scanner.h"
 #include "core/recording/characters.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -40,14 +41,14 @@ void addFunction(LineScanner& lines, const RegularFile& file, std::string_view m
   std::array<std::string, uff58HeadingLines> text;
   for (std::string& line : text) {
     if (!lines.next()) {
-      sets.broken.push_back(named(sets) + " is left out: the file ends in its heading.");
+      sets.broken.push_back(say("{1} is left out: the file ends in its heading.", {named(sets)}));
       return;
     }
     line = lines.line();
   }
   const auto heading = uff58Heading(marker, text);
   if (!heading) {
-    sets.broken.push_back(named(sets) + " is left out: its heading cannot be read.");
+    sets.broken.push_back(say("{1} is left out: its heading cannot be read.", {named(sets)}));
     passFence(lines, file, stop);
     return;
   }
@@ -82,8 +83,8 @@ Result<UffSets> uffSets(const RegularFile& file, const std::stop_token& stop) {
       continue;
     }
     if (sets.functions.size() + sets.broken.size() == greatestBinaryColumns)
-      return file.error("it holds more than " + std::to_string(greatestBinaryColumns) + " functions",
-                        "Export fewer channels");
+      return file.error(say("it holds more than {1} functions", {std::to_string(greatestBinaryColumns)}),
+                        say("Export fewer channels"));
     addFunction(lines, file, marker, sets, stop);
   }
   if (stop.stop_requested()) return cancelled();

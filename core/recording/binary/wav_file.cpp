@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "core/recording/binary/number_records.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -80,22 +81,24 @@ Result<WavChunks> chunksOf(const RegularFile& file) {
 }
 
 std::optional<Error> faultOf(const WavChunks& chunks, const RegularFile& file) {
-  if (!chunks.format) return file.error("the WAV file has no description of its samples", "Export it again");
-  if (!chunks.hasData) return file.error("the WAV file has no samples", "Export it again");
+  if (!chunks.format)
+    return file.error(say("the WAV file has no description of its samples"), say("Export it again"));
+  if (!chunks.hasData) return file.error(say("the WAV file has no samples"), say("Export it again"));
   const WavFormat& format = *chunks.format;
   if (format.tag != 1 && format.tag != 3) {
-    return file.error("its samples are compressed (WAV format " + std::to_string(format.tag) + ")",
-                      "Export it as PCM or float");
+    return file.error(say("its samples are compressed (WAV format {1})", {std::to_string(format.tag)}),
+                      say("Export it as PCM or float"));
   }
   if (format.channels == 0 || format.channels > greatestBinaryColumns)
-    return file.error("it announces " + std::to_string(format.channels) + " channels", "Export it again");
-  if (format.rate_Hz == 0) return file.error("it announces a sample rate of 0", "Export it again");
+    return file.error(say("it announces {1} channels", {std::to_string(format.channels)}),
+                      say("Export it again"));
+  if (format.rate_Hz == 0) return file.error(say("it announces a sample rate of 0"), say("Export it again"));
   const std::uint64_t bytes = (format.bits + 7) / 8;
   const bool plain = format.tag == 3 ? bytes == 4 || bytes == 8 : bytes >= 1 && bytes <= 4;
   if (!plain || format.frameBytes != bytes * format.channels)
-    return file.error("it announces samples of " + std::to_string(format.bits) + " bits in frames of " +
-                          std::to_string(format.frameBytes) + " bytes",
-                      "Export it as PCM of 16, 24 or 32 bits");
+    return file.error(say("it announces samples of {1} bits in frames of {2} bytes",
+                          {std::to_string(format.bits), std::to_string(format.frameBytes)}),
+                      say("Export it as PCM of 16, 24 or 32 bits"));
   return std::nullopt;
 }
 
@@ -134,7 +137,7 @@ Result<BinaryTable> openWav(const SharedFile& file) {
   if (auto doubt = doubtWhenCut(*file, block); !doubt.empty()) table.doubts.push_back(std::move(doubt));
   table.records = block.records;
   table.spacing_s = 1 / static_cast<double>(format.rate_Hz);
-  table.rateSource = "sample rate in the file, " + std::to_string(format.rate_Hz) + " Hz";
+  table.rateSource = say("sample rate in the file, {1} Hz", {std::to_string(format.rate_Hz)});
   table.read = [file, block](std::uint64_t records, const std::stop_token& stop, const Progress& progress) {
     return readBlocks(*file, {block}, block.fields.size(), records, stop, progress);
   };

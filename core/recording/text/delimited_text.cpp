@@ -14,6 +14,7 @@
 #include "core/recording/text/stamps.h"
 #include "core/recording/text/table_heading.h"
 #include "core/recording/text/text_guess.h"
+#include "core/units/language.h"
 #include "core/units/threads.h"
 
 namespace core {
@@ -90,15 +91,15 @@ unsigned threadsFor(const TextReading& how, std::uint64_t bytes) {
 }
 
 Error noTime(const std::string& name) {
-  return {name, "no column is known to be the time",
-          "Choose the time column or give a sample rate; or name the column 'Time [s]', or write "
-          "'Sample rate: 50 Hz' above the names"};
+  return {name, say("no column is known to be the time"),
+          say("Choose the time column or give a sample rate; or name the column 'Time [s]', or write 'Sample "
+              "rate: 50 Hz' above the names")};
 }
 
 Result<void> requireUsable(const TextGuess& guess, const std::string& name) {
   if (!guess.plan.hasTimeColumn && !(guess.layout.time.rate_Hz > 0)) return noTime(name);
   if (guess.plan.values.empty())
-    return Error{name, "there is a time column and nothing else", "Export at least one channel"};
+    return Error{name, say("there is a time column and nothing else"), say("Export at least one channel")};
   return {};
 }
 
@@ -108,12 +109,12 @@ Result<Recording> finished(RecordingBuilder::Built built, const TextGuess& guess
   if (recording.time.empty()) {
     std::string why;
     if (!recording.skipped.empty())
-      why = "; line " + std::to_string(recording.skipped.front().line) + ": " +
+      why = "; " + say("line {1}", {std::to_string(recording.skipped.front().line)}) + ": " +
             recording.skipped.front().reason;
-    return Error{name, "no row has a time and a number" + why,
-                 "Check the layout, first of all the time column"};
+    return Error{name, say("no row has a time and a number{1}", {why}),
+                 say("Check the layout, first of all the time column")};
   }
-  if (recording.columns.empty()) return Error{name, "no column holds a number", "Check the layout"};
+  if (recording.columns.empty()) return Error{name, say("no column holds a number"), say("Check the layout")};
   for (std::size_t k = 0; k < recording.columns.size(); ++k)
     recording.columns[k].unit = guess.layout.columns[built.columns[k]].unit;
   const auto& time = guess.layout.time;
@@ -170,7 +171,7 @@ Result<Preview> lookAtText(const std::filesystem::path& path, const LayoutChoice
        line <= guess->sample.lines.size() && preview.rows.size() < greatestPreviewRows; ++line)
     preview.rows.push_back(rowAt(*guess, line));
   preview.doubts = std::move(guess->doubts);
-  if (guess->plan.values.empty()) preview.doubts.push_back("There is a time column and nothing else.");
+  if (guess->plan.values.empty()) preview.doubts.push_back(say("There is a time column and nothing else."));
   preview.leftOut = std::move(guess->leftOut);
   preview.layout = std::move(guess->layout);
   return preview;
@@ -192,8 +193,8 @@ Result<Recording> readText(const std::filesystem::path& path, const LayoutChoice
   if (!reading.read(threadsFor(how, file->size()))) return cancelled();
   if (pieces.fault()) return *pieces.fault();
   if (reading.ranOutOfMemory())
-    return Error{file->name(), "there is not memory enough for so many samples",
-                 "Export a shorter recording or fewer channels"};
+    return Error{file->name(), say("there is not memory enough for so many samples"),
+                 say("Export a shorter recording or fewer channels")};
   if (progress) progress(1);
   return finished(builder.take(), *guess, file->name());
 }

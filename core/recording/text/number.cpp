@@ -9,6 +9,7 @@
 #include <system_error>
 
 #include "core/recording/characters.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -82,21 +83,22 @@ bool asPlain(std::string_view cell, char decimal, std::string& plain) {
 }  // namespace
 
 CellNumber readNumber(std::string_view cell, char decimal) {
-  if (cell.empty()) return {0, "is empty"};
+  if (cell.empty()) return {0, sayLater("is empty").data()};
   std::string plain;  // mostly short enough to need no memory
   if (!isGrouped(cell, decimal, plain)) {
     plain.clear();
-    if (!asPlain(cell, decimal, plain)) return {0, "is not a number"};
+    if (!asPlain(cell, decimal, plain)) return {0, sayLater("is not a number").data()};
   }
   double value = 0;
   const char* const end = plain.data() + plain.size();
   const auto [stopped, error] = std::from_chars(plain.data(), end, value);
-  if (error == std::errc::invalid_argument || stopped != end) return {0, "is not a number"};
-  if (error == std::errc::result_out_of_range) return {0, "is beyond the range of numbers"};
-  if (!std::isfinite(value)) return {0, "is not a finite number"};
+  if (error == std::errc::invalid_argument || stopped != end) return {0, sayLater("is not a number").data()};
+  if (error == std::errc::result_out_of_range) return {0, sayLater("is beyond the range of numbers").data()};
+  if (!std::isfinite(value)) return {0, sayLater("is not a finite number").data()};
   // SCPI-99 volume 1, 7.2.1.5: numbers that instruments send in place of what is none.
-  if (std::abs(value) == 9.91e37) return {0, "is 'not a number' of SCPI (9.91E37)"};
-  if (std::abs(value) == 9.9e37) return {0, "is 'infinity' of SCPI (9.9E37), mostly an overload"};
+  if (std::abs(value) == 9.91e37) return {0, sayLater("is 'not a number' of SCPI (9.91E37)").data()};
+  if (std::abs(value) == 9.9e37)
+    return {0, sayLater("is 'infinity' of SCPI (9.9E37), mostly an overload").data()};
   return {value, nullptr};
 }
 

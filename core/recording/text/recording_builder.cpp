@@ -7,6 +7,7 @@
 
 #include "core/recording/missing_cells.h"
 #include "core/recording/text/stamps.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -80,7 +81,7 @@ void RecordingBuilder::dropFallingRows(RowBlock& block) {
     } else {
       ++m_recording.linesSkipped;
       if (fallen.size() < greatestSkippedListed)
-        fallen.push_back({block.lineOf(i), "its time lies before that of the one above"});
+        fallen.push_back({block.lineOf(i), say("its time lies before that of the one above")});
     }
   }
   m_lastTime_s = last;

@@ -10,6 +10,7 @@
 #include "core/recording/text/number.h"
 #include "core/recording/text/time_cell.h"
 #include "core/recording/time_units.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -204,7 +205,7 @@ const char* RowReader::readDate(const char* p) {
   const char* const behind = cellEnd(p);
   m_dateCell = cellAt(p, behind);
   const auto days = core::readDate(m_dateCell, m_plan.order);
-  m_dateFault = days ? nullptr : "is not a date";
+  m_dateFault = days ? nullptr : sayLater("is not a date").data();
   m_date_ns = days.value_or(0) * nanosecondsOfDay;
   return behind;
 }
@@ -212,13 +213,13 @@ const char* RowReader::readDate(const char* p) {
 std::string RowReader::faultOfWidth(const char* line, const char* end) const {
   std::vector<std::string_view> cells;
   splitCells({line, static_cast<std::size_t>(end - line)}, m_plan.separator, cells);
-  return "it has " + std::to_string(cells.size()) + " of " + std::to_string(m_widest) + " cells";
+  return say("it has {1} of {2} cells", {std::to_string(cells.size()), std::to_string(m_widest)});
 }
 
 /// Why a row without any number is skipped.
 std::string RowReader::faultOfRow() const {
   const RowBlock::Missing& first = m_block.missing[m_missingBefore];
-  if (m_plan.values.size() > 1) return "it has no number in any column";
+  if (m_plan.values.size() > 1) return say("it has no number in any column");
   return faultOfNumber(first.cell, m_plan.names[m_plan.values[first.slot]], m_plan.decimal);
 }
 
@@ -232,7 +233,7 @@ void RowReader::endRow(const char* line, const char* end, std::size_t count) {
     skip(std::move(reason));
   };
   if (static_cast<std::size_t>(end - line) > longestLine)
-    return refuse("it is longer than " + std::to_string(longestLine) + " bytes");
+    return refuse(say("it is longer than {1} bytes", {std::to_string(longestLine)}));
   if (count != m_widest) return refuse(faultOfWidth(line, end));
   if (m_plan.hasTimeColumn) {
     if (m_time.fault) return refuse(faultOfCell(m_timeCell, column(CellUse::Time), m_time.fault));
@@ -271,19 +272,20 @@ std::size_t RowBlock::lineOf(std::size_t row) const {
 }
 
 std::string faultOfCell(std::string_view cell, const std::string& column, const char* fault) {
-  return "'" + cleanText(cell, 40) + "' in '" + column + "' " + fault;
+  return say("'{1}' in '{2}' {3}", {cleanText(cell, 40), column, say(fault)});
 }
 
 std::string faultOfNumber(std::string_view cell, const std::string& column, char decimal) {
   const CellNumber number = readNumber(cell, decimal);
-  return faultOfCell(cell, column, number.fault ? number.fault : "is not a number");
+  return faultOfCell(cell, column, number.fault ? number.fault : sayLater("is not a number").data());
 }
 
 void readRows(const TextPiece& piece, const RowPlan& plan, RowBlock& block) {
   block.clear();
   block.columns.resize(plan.values.size());
   RowReader reader(piece, plan, block);
-  if (piece.beginsWithLongLine) reader.skip("it is longer than " + std::to_string(longestLine) + " bytes");
+  if (piece.beginsWithLongLine)
+    reader.skip(say("it is longer than {1} bytes", {std::to_string(longestLine)}));
   reader.readAll();
 }
 

@@ -9,6 +9,7 @@
 #include "core/recording/text/preamble_rate.h"
 #include "core/recording/text/table_heading.h"
 #include "core/recording/text/text_format.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -109,26 +110,28 @@ void TableFinder::preferDecimalComma(const std::vector<std::string_view>& lines,
   }
   if (!rate || rows == 0 || (!underOneName && leadingZeros == 0)) return;
   shape = {{';', ','}, 1};
-  m_guess.doubts.push_back("\"1,5\" is taken for one number with a decimal comma, not for two columns.");
+  m_guess.doubts.push_back(say("\"1,5\" is taken for one number with a decimal comma, not for two columns."));
 }
 
 /// Why there is no table at all.
 Error TableFinder::nothingToRead() const {
   const auto& lines = m_sample.lines;
   const auto isBlankLine = [](std::string_view line) { return trimmed(line).empty(); };
-  if (lines.empty()) return error("the file is empty", "Choose a text file with columns of numbers");
+  if (lines.empty())
+    return error(say("the file is empty"), say("Choose a text file with columns of numbers"));
   if (std::all_of(lines.begin(), lines.end(), isBlankLine))
-    return error("the file holds nothing but blank lines", "Choose a text file with columns of numbers");
+    return error(say("the file holds nothing but blank lines"),
+                 say("Choose a text file with columns of numbers"));
   const auto last = std::find_if_not(lines.rbegin(), lines.rend(), isBlankLine);
   Cells cells;
   for (const char separator : {'\t', ';', '|', ','}) {
     splitCells(*last, separator, cells);
     const auto isTime = [](std::string_view cell) { return timeNameStrength(headingOf(cell).name) > 1; };
     if (cells.size() > 1 && (m_sample.isWhole && std::any_of(cells.begin(), cells.end(), isTime)))
-      return error("there is a heading and no row of numbers below it",
-                   "Check whether the export ended early, or choose another file");
+      return error(say("there is a heading and no row of numbers below it"),
+                   say("Check whether the export ended early, or choose another file"));
   }
-  return error("no line holds only numbers", "Choose a text file with columns of numbers");
+  return error(say("no line holds only numbers"), say("Choose a text file with columns of numbers"));
 }
 
 Result<void> TableFinder::findShape() {
@@ -138,8 +141,8 @@ Result<void> TableFinder::findShape() {
   if (shape.columns == 0) shape = shapeOf(lines = scoredLines(m_sample, from, true), m_choices);
   if (shape.columns == 0) return nothingToRead();
   if (shape.columns > greatestColumns + 1)
-    return error("the table has more than " + std::to_string(greatestColumns) + " columns",
-                 "Export fewer channels at a time");
+    return error(say("the table has more than {1} columns", {std::to_string(greatestColumns)}),
+                 say("Export fewer channels at a time"));
   preferDecimalComma(lines, shape);
   m_guess.layout.separator = shape.format.separator;
   m_guess.layout.decimal = shape.format.decimal;
@@ -231,8 +234,8 @@ Result<TableGuess> TableFinder::find() {
   m_guess.kinds.resize(m_guess.layout.columns.size());
   for (Cells& cells : m_guess.rows) cells.resize(m_guess.layout.columns.size());
   if (m_guess.layout.columns.size() > greatestColumns)
-    return error("the table has more than " + std::to_string(greatestColumns) + " columns",
-                 "Export fewer channels at a time");
+    return error(say("the table has more than {1} columns", {std::to_string(greatestColumns)}),
+                 say("Export fewer channels at a time"));
   return std::move(m_guess);
 }
 

@@ -9,6 +9,7 @@
 #include "core/recording/text/cells.h"
 #include "core/recording/text/preamble_rate.h"
 #include "core/recording/time_units.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -148,19 +149,20 @@ void HeadingFinder::collect() {
 
 /// What looks like names and has another number of cells than the rows could name the wrong columns.
 void HeadingFinder::doubtWidth(std::size_t number, std::size_t cells, const std::string& so) {
-  m_heading.doubts.push_back("Line " + std::to_string(number) + " has " + std::to_string(cells) +
-                             " cells and the rows of numbers have " + std::to_string(m_columns) + ": " + so);
+  m_heading.doubts.push_back(
+      say("Line {1} has {2} cells and the rows of numbers have {3}: {4}",
+          {std::to_string(number), std::to_string(cells), std::to_string(m_columns), so}));
 }
 
 void HeadingFinder::doubtWidths() {
   if (m_heading.nameLine == 0 && m_unfit.number > 0 && m_choices.nameLine != std::size_t{0})
-    doubtWidth(m_unfit.number, m_unfit.cells.size(), "its words are not taken for names.");
+    doubtWidth(m_unfit.number, m_unfit.cells.size(), say("its words are not taken for names."));
   const std::pair<const char*, std::optional<std::size_t>> lines[] = {{"name", m_choices.nameLine},
                                                                       {"unit", m_choices.unitLine}};
   for (const auto& [what, line] : lines) {
     const Cells cells = chosenCells(line.value_or(0));
     if (line.value_or(0) > 0 && !fits(cells, m_columns))
-      doubtWidth(*line, cells.size(), "a " + std::string(what) + " may stand above the wrong column.");
+      doubtWidth(*line, cells.size(), say("a {1} may stand above the wrong column.", {std::string(what)}));
   }
 }
 

@@ -9,6 +9,7 @@
 #include "core/recording/text/table_guess.h"
 #include "core/recording/text/time_guess.h"
 #include "core/recording/time_units.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -24,25 +25,26 @@ std::optional<Error> faultOfChoices(const LayoutChoices& choices) {
     return Error{"layout", std::move(what), std::move(mend)};
   };
   if (choices.separator == ',' && choices.decimal == ',')
-    return fault("separator=comma and decimal=comma cannot both be",
-                 "Choose another separator or decimal=point");
+    return fault(say("separator=comma and decimal=comma cannot both be"),
+                 say("Choose another separator or decimal=point"));
   if (choices.firstRow == std::size_t{0})
-    return fault("first-row=0: lines count from 1", "Choose first-row=1 or more");
+    return fault(say("first-row=0: lines count from 1"), say("Choose first-row=1 or more"));
   if (choices.timeColumn && choices.rate_Hz)
-    return fault("time=" + number(*choices.timeColumn + 1) + " and rate= contradict each other",
-                 "Choose one of the two");
+    return fault(say("time={1} and rate= contradict each other", {number(*choices.timeColumn + 1)}),
+                 say("Choose one of the two"));
   if (choices.rate_Hz && !(std::isfinite(*choices.rate_Hz) && *choices.rate_Hz > 0))
-    return fault("rate= must be a number above 0", "Give the samples per second, such as rate=50");
+    return fault(say("rate= must be a number above 0"), say("Give the samples per second, such as rate=50"));
   if (choices.nameLine && choices.unitLine && *choices.nameLine != 0 &&
       *choices.nameLine == *choices.unitLine)
-    return fault("names= and units= name the same line", "Choose names=none or units=none, or another line");
+    return fault(say("names= and units= name the same line"),
+                 say("Choose names=none or units=none, or another line"));
   const std::pair<const char*, std::optional<std::size_t>> lines[] = {{"names", choices.nameLine},
                                                                       {"units", choices.unitLine}};
   for (const auto& [word, line] : lines)
     if (line && choices.firstRow && *line >= *choices.firstRow)
-      return fault(std::string(word) + "=" + number(*line) + ": it must stand above the first row, line " +
-                       number(*choices.firstRow),
-                   "Choose a line above it, or " + std::string(word) + "=none");
+      return fault(say("{1}={2}: it must stand above the first row, line {3}",
+                       {std::string(word), number(*line), number(*choices.firstRow)}),
+                   say("Choose a line above it, or {1}=none", {std::string(word)}));
   return std::nullopt;
 }
 
@@ -52,21 +54,21 @@ std::optional<Error> faultIn(const LayoutChoices& choices, const Layout& layout)
   const auto fault = [](std::string what, std::string mend) {
     return Error{"layout", std::move(what), std::move(mend)};
   };
-  const std::string have =
-      columns == 1 ? "the file has 1 column" : "the file has " + number(columns) + " columns";
+  const std::string have = sayCount(columns, "the file has {n} column", "the file has {n} columns");
   if (choices.timeColumn && *choices.timeColumn >= columns)
     return fault("time=" + number(*choices.timeColumn + 1) + ": " + have,
-                 "Choose time=1 to time=" + number(columns));
+                 say("Choose time=1 to time={1}", {number(columns)}));
   for (const auto& [column, unit] : choices.units)
     if (column >= columns)
-      return fault("unit." + number(column + 1) + ": " + have, "Choose unit.1 to unit." + number(columns));
+      return fault("unit." + number(column + 1) + ": " + have,
+                   say("Choose unit.1 to unit.{1}", {number(columns)}));
   const std::pair<const char*, std::optional<std::size_t>> lines[] = {{"names", choices.nameLine},
                                                                       {"units", choices.unitLine}};
   for (const auto& [word, line] : lines)
     if (line && *line >= layout.firstRow)
-      return fault(
-          std::string(word) + "=" + number(*line) + ": the values begin in line " + number(layout.firstRow),
-          "Choose a line above it, " + std::string(word) + "=none, or another first-row");
+      return fault(say("{1}={2}: the values begin in line {3}",
+                       {std::string(word), number(*line), number(layout.firstRow)}),
+                   say("Choose a line above it, {1}=none, or another first-row", {std::string(word)}));
   return std::nullopt;
 }
 
@@ -84,9 +86,9 @@ Result<TableGuess> findTable(const RegularFile& file, const LayoutChoices& choic
     sample = *std::move(found);
     if (choices.firstRow && *choices.firstRow > sample.lines.size())
       return where({"layout",
-                    "first-row=" + number(*choices.firstRow) + ": the file has " +
-                        number(sample.lines.size()) + " lines",
-                    "Choose a line that holds values"},
+                    say("first-row={1}: the file has {2} lines",
+                        {number(*choices.firstRow), number(sample.lines.size())}),
+                    say("Choose a line that holds values")},
                    file.name());
     auto table = guessTable(sample, choices, file.name());
     // A long preamble may hide the values.
@@ -119,10 +121,10 @@ bool isOtherTime(const TableGuess& table, std::size_t column) {
 
 /// Why a column that is not the time is no value, as the end of a sentence; null when it is one.
 const char* reasonToLeaveOut(const TableGuess& table, std::size_t column) {
-  if (countsRows(table, column)) return "counts the rows";
-  if (isOtherTime(table, column)) return "is a time that is not needed";
-  if (isStamp(table.kinds[column])) return "holds dates or times of day that are not needed";
-  return table.kinds[column] == CellKind::Words ? "holds words" : nullptr;
+  if (countsRows(table, column)) return sayLater("counts the rows").data();
+  if (isOtherTime(table, column)) return sayLater("is a time that is not needed").data();
+  if (isStamp(table.kinds[column])) return sayLater("holds dates or times of day that are not needed").data();
+  return table.kinds[column] == CellKind::Words ? sayLater("holds words").data() : nullptr;
 }
 
 /// Which columns are values; the others are named in `leftOut`, unless the time is made from them.
@@ -144,9 +146,9 @@ void sortColumns(const TableGuess& table, TextGuess& guess) {
       use = time.column == k ? CellUse::Time : CellUse::Date;
     } else if (reason && (hasValue || table.kinds[k] != CellKind::Number)) {
       use = CellUse::LeftOut;
-      guess.leftOut.push_back("'" + name + "' " + reason);
+      guess.leftOut.push_back(say("'{1}' {2}", {name, say(reason)}));
     } else if (table.kinds[k] != CellKind::Number) {
-      guess.leftOut.push_back("'" + name + "' has no number in the lines looked at");
+      guess.leftOut.push_back(say("'{1}' has no number in the lines looked at", {name}));
     }
     plan.uses.push_back(use);
     if (use == CellUse::Value) plan.values.push_back(k);
@@ -183,8 +185,8 @@ Result<TextGuess> guessText(const RegularFile& file, const LayoutChoices& choice
   guess.plan.decimal = guess.layout.decimal;
   const TimeGuess time = guessTime(*table, guess.layout.columns, choices);
   setTime(time, guess);
-  guess.rateSource = choices.rate_Hz ? "sample number and the sample rate given"
-                                     : "sample number and the sample rate of the preamble";
+  guess.rateSource = choices.rate_Hz ? say("sample number and the sample rate given")
+                                     : say("sample number and the sample rate of the preamble");
   guess.doubts = table->doubts;
   guess.doubts.insert(guess.doubts.end(), time.doubts.begin(), time.doubts.end());
   sortColumns(*table, guess);

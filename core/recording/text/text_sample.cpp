@@ -6,6 +6,7 @@
 
 #include "core/recording/text/encoding.h"
 #include "core/recording/text/pieces.h"
+#include "core/units/language.h"
 #include "core/units/progress.h"
 
 namespace core {
@@ -47,8 +48,8 @@ Result<TextEncoding> encodingIn(const RegularFile& file) {
   if (!bytes) return bytes.error();
   const TextEncoding encoding = encodingOf(*bytes);
   if (!isUtf16(encoding) && bytes->find('\0') != std::string::npos)
-    return file.error("the file holds NUL bytes, so it is binary data and not plain text",
-                      "Export the recording as text (UTF-8)");
+    return file.error(say("the file holds NUL bytes, so it is binary data and not plain text"),
+                      say("Export the recording as text (UTF-8)"));
   return encoding;
 }
 

@@ -7,6 +7,7 @@
 #include "core/recording/characters.h"
 #include "core/recording/text/number.h"
 #include "core/recording/time_units.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -45,22 +46,22 @@ TimeCell readTimeCell(std::string_view cell, const RowPlan& plan) {
   TimeCell time;
   if (plan.form == TimeForm::Clock) {
     const auto clock = readClock(cell);
-    if (!clock) return {0, 0, "is not a time of day"};
+    if (!clock) return {0, 0, sayLater("is not a time of day").data()};
     time.ns = clock->utc_ns();
   } else if (plan.form == TimeForm::DateAndTime) {
     const auto stamp = readDateAndTime(cell, plan.order);
-    if (!stamp) return {0, 0, "is not a date and time"};
+    if (!stamp) return {0, 0, sayLater("is not a date and time").data()};
     time.ns = stamp->utc_ns();
   } else if (plan.isAbsolute) {
     const auto epoch = readEpoch(cell, plan.decimal, plan.form);
-    if (!epoch) return {0, 0, "is not a number of seconds since 1970"};
+    if (!epoch) return {0, 0, sayLater("is not a number of seconds since 1970").data()};
     time.ns = *epoch;
   } else {
     const CellNumber number = readNumber(cell, plan.decimal);
     time.fault = number.fault;
     time.value_s = inSeconds(number.value, plan.form);
     if (!number.fault && !std::isfinite(time.value_s))
-      time.fault = "is beyond the range of numbers in seconds";
+      time.fault = sayLater("is beyond the range of numbers in seconds").data();
   }
   return time;
 }

@@ -11,6 +11,7 @@
 #include "core/recording/text/number.h"
 #include "core/recording/text/time_cell.h"
 #include "core/recording/time_units.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -205,8 +206,8 @@ void TimeFinder::findOrder(std::size_t column) {
   if (first->numbers != last->numbers || first->separator == '.' || sameBoth) return;
   if (halfDays) m_guess.time.order = DateOrder::MonthDayYear;
   const std::string taken = halfDays ? "month-first" : "day-first";
-  m_guess.doubts.push_back("The date " + cleanText(example.substr(0, example.find(' ')), 24) +
-                           " may be day-first or month-first: " + taken + " is taken.");
+  m_guess.doubts.push_back(say("The date {1} may be day-first or month-first: {2} is taken.",
+                               {cleanText(example.substr(0, example.find(' ')), 24), taken}));
 }
 
 double TimeFinder::median(std::vector<double> values) const {
@@ -225,8 +226,8 @@ void TimeFinder::useNumbers(std::size_t column) {
   const double start = course.values.empty() ? 0 : course.values.front();
   if (!m_choices.timeForm && holdsSpreadsheetDays(column)) {
     m_guess.time.form = TimeForm::DateAndTime;
-    m_guess.doubts.push_back("The column '" + m_names[column].name +
-                             "' is taken for dates as spreadsheets count them, in days.");
+    m_guess.doubts.push_back(say("The column '{1}' is taken for dates as spreadsheets count them, in days.",
+                                 {m_names[column].name}));
     return;
   }
   auto form = unitOfTime(unit);
@@ -251,8 +252,8 @@ void TimeFinder::useNumbers(std::size_t column) {
                        m_guess.time.form == TimeForm::Microseconds;
   m_guess.isAbsolute = counted && isEpoch(m_guess.time.form);
   if (!form && !m_guess.isAbsolute)
-    m_guess.doubts.push_back("The column '" + m_names[column].name +
-                             "' gives no unit of time: seconds are taken.");
+    m_guess.doubts.push_back(
+        say("The column '{1}' gives no unit of time: seconds are taken.", {m_names[column].name}));
 }
 
 void TimeFinder::useColumn(std::size_t column) {
@@ -271,8 +272,10 @@ void TimeFinder::useColumn(std::size_t column) {
     useNumbers(column);
   if (m_choices.dateOrder) m_guess.time.order = *m_choices.dateOrder;
   if (isStamp(kind) && courseOf(column).mostlyStands())
-    m_guess.doubts.push_back("Many samples stand at the same time, since the clock in '" +
-                             m_names[column].name + "' is coarse: a sample rate would tell more.");
+    m_guess.doubts.push_back(
+        say("Many samples stand at the same time, since the clock in '{1}' is coarse: a sample rate would "
+            "tell more.",
+            {m_names[column].name}));
 }
 
 void TimeFinder::findBase() {
@@ -319,11 +322,11 @@ TimeGuess TimeFinder::find() {
       m_guess.time.rate_Hz = *m_table.rate_Hz;
     } else if (const auto rising = risingColumn()) {
       useColumn(*rising);
-      m_guess.doubts = {"The column '" + m_names[*rising].name +
-                        "' rises throughout and is taken for the time in seconds."};
+      m_guess.doubts = {say("The column '{1}' rises throughout and is taken for the time in seconds.",
+                            {m_names[*rising].name})};
       m_guess.time.form = m_choices.timeForm.value_or(m_guess.time.form);
     } else {
-      m_guess.doubts.push_back("No column is known to be the time: choose it or give a sample rate.");
+      m_guess.doubts.push_back(say("No column is known to be the time: choose it or give a sample rate."));
     }
   }
   findBase();
