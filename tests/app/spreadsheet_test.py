@@ -20,7 +20,7 @@ WRITTEN = 5e-15
 
 # What the notes of the table are (tests/support/table_clipboard.cpp): all that is awkward between two tables. What
 # begins like a formula has an apostrophe, since Calc runs it otherwise.
-NOTES = ["plain", "a tab\there", "two\nlines", '5" plug', '"in quotes"', "'=1+1", "'@home", -1.5, "semi;colon, comma",
+NOTES = ["plain", "a tab\there", "two\nlines", '5" plug', '"in quotes"', "'=1+1", "'@home", "'+x", "semi;colon, comma",
          "Ω µ ε – ü 零"]
 K = [2 + n / 3 for n in range(len(NOTES))]
 ID, VALUE, K_COLUMN, NOTE = 0, 1, 5, 9
@@ -84,7 +84,7 @@ class Spreadsheet(unittest.TestCase):
         for locale, language in (("C", "1033"), ("de_DE", "1031")):
             with self.subTest(locale):
                 html = clipboard("copy", locale)["html"]
-                # HTML makes one space of a tab, here as anywhere (CSS 2.2, 16.6.1).
+                # HTML makes one space of a tab, here as anywhere (CSS 2.2, 16.6.1; from memory).
                 rows = self.calc.sheet(html.replace("a tab\there", "a tab&#9;here"), "html",
                                        "HTML (StarCalc):" + language)
                 rows[2][NOTE].value = str(rows[2][NOTE].value).replace("a tab here", "a tab\there")
@@ -99,38 +99,50 @@ class Spreadsheet(unittest.TestCase):
         for locale in ("C", "de_DE"):
             with self.subTest(locale):
                 copied = clipboard("copy", locale)
-                path = os.path.join(self.holder.name, "own.txt")
-                with open(path, "w", encoding="utf-8", newline="") as file:
-                    # Without the column that is worked out; the headings are known and left out.
-                    file.write("\n".join(self.without_last(copied["text"])))
-                pasted = clipboard("paste", locale, path)
+                # A resistor's note takes no tab and no line break, as it stands in a line of its file.
+                text = copied["text"].replace('"a tab\there"', "a tab here").replace('"two\nlines"', "two lines")
+                # Without the column that is worked out; the headings are known and left out.
+                text = "\n".join(line.removesuffix("\tUsed by").removesuffix("\t") for line in text.split("\n"))
+                pasted = clipboard("paste", locale, self.file(text))
                 self.assertEqual(pasted["refused"], "")
-                self.assertEqual(pasted["cells"], copied["cells"])
+                for row, before in zip(pasted["cells"], copied["cells"], strict=True):
+                    self.assertEqual(row[:NOTE], before[:NOTE])
+                    self.assertEqual(row[NOTE].split(), before[NOTE].split())
 
-    @staticmethod
-    def without_last(text):
-        # The last column, Used by, is empty here: a line ends with a tab.
-        return [line[:-1] if line.endswith("\t") else line.removesuffix("\tUsed by") for line in text.split("\n")]
+    def file(self, text):
+        path = os.path.join(self.holder.name, "own.txt")
+        with open(path, "w", encoding="utf-8", newline="") as file:
+            file.write(text)
+        return path
+
+    def written_by_calc(self, notes, language, mark):
+        book = openpyxl.Workbook()
+        for n, note in enumerate(notes):
+            # Id, value in ohm, tolerance, certificate, U, k, due, rating, fitted in, note.
+            book.active.append(["R-%d" % (n + 1), 1000.25 + n, "0.1 %".replace(".", mark), None, None, None, None, None,
+                                None, note])
+        path = os.path.join(self.holder.name, "book.xlsx")
+        book.save(path)
+        # Tab, quotation mark, UTF-8, the language; quotation marks only where they must be, as on its clipboard.
+        return self.calc.convert(path, "csv:Text - txt - csv (StarCalc):9,34,76,1,," + language + ",false,true,false")
 
     def test_what_calc_writes_is_pasted(self):
-        notes = ["two\nlines", "three\nof\n\"them\"", "a tab\there", '5" plug', '"in quotes"', "plain, with; marks"]
+        notes = ['5" plug', '"in quotes"', "plain, with; marks", "Ω µ ε – ü 零"]
         for locale, language, mark in (("C", "1033", "."), ("de_DE", "1031", ",")):
             with self.subTest(locale):
-                book = openpyxl.Workbook()
-                for n, note in enumerate(notes):
-                    # Id, value in ohm, tolerance, certificate, U, k, due, rating, fitted in, note.
-                    book.active.append(["R-%d" % (n + 1), 1000.25 + n, "0.1 %".replace(".", mark), None, None, None,
-                                        None, None, None, note])
-                path = os.path.join(self.holder.name, "book.xlsx")
-                book.save(path)
-                # Tab, quotation mark, UTF-8, the language; text only where it must be in quotes, as on its clipboard.
-                written = self.calc.convert(
-                    path, "csv:Text - txt - csv (StarCalc):9,34,76,1,," + language + ",false,true,false")
-                pasted = clipboard("paste", locale, written)
+                pasted = clipboard("paste", locale, self.written_by_calc(notes, language, mark))
                 self.assertEqual(pasted["refused"], "")
                 self.assertEqual([row[NOTE] for row in pasted["cells"]], notes)
                 self.assertEqual([row[VALUE] for row in pasted["cells"]],
                                  [self.ohms(1000.25 + n, mark) for n in range(len(notes))])
+
+    def test_line_breaks_of_calc_stay_in_their_cell(self):
+        notes = ["two\nlines", 'three\nof\n"them"', "a tab\there"]
+        pasted = clipboard("paste", "C", self.written_by_calc(notes, "1033", "."))
+        self.assertEqual([row[NOTE] for row in pasted["taken"]], notes)
+        # The note of a resistor takes none: all of the block is refused and the cell named.
+        self.assertTrue(pasted["refused"].startswith("row 1, column Note: "), pasted["refused"])
+        self.assertEqual(pasted["cells"], [])
 
     @staticmethod
     def ohms(value, mark):

@@ -3,7 +3,8 @@
 // the text that a spreadsheet gives. All in and out as JSON.
 //
 //   table_clipboard copy LOCALE           the resistors of a stock with awkward texts: text, html, cells
-//   table_clipboard paste LOCALE FILE     pastes the text of FILE into an empty stock: cells, what was refused
+//   table_clipboard paste LOCALE FILE     pastes the text of FILE into an empty stock: cells, what was refused,
+//                                         and the cells that the text was taken for
 #include <QApplication>
 #include <QClipboard>
 #include <QFile>
@@ -30,7 +31,7 @@ core::Stock awkwardStock() {
                                "\"in quotes\"",
                                "=1+1",
                                "@home",
-                               "-1.5",
+                               "+x",
                                "semi;colon, comma",
                                "Ω µ ε – ü 零"};
   core::Stock stock;
@@ -44,6 +45,12 @@ core::Stock awkwardStock() {
     stock.resistors.push_back(one);
   }
   return stock;
+}
+
+QJsonArray rowsOf(const ui::CellBlock& block) {
+  QJsonArray rows;
+  for (const QStringList& cells : block) rows << QJsonArray::fromStringList(cells);
+  return rows;
 }
 
 QJsonArray cellsOf(const QAbstractItemModel& model) {
@@ -88,10 +95,12 @@ int main(int argc, char** argv) {
   }
   QFile file(words.value(3));
   if (!file.open(QIODevice::ReadOnly)) return 2;
-  QApplication::clipboard()->setText(QString::fromUtf8(file.readAll()));
+  const QString text = QString::fromUtf8(file.readAll());
+  QApplication::clipboard()->setText(text);
   const QSignalSpy refused(&page, &ui::StockPage::refused);
   tools.paste();
   print({{"cells", cellsOf(*table.model())},
+         {"taken", rowsOf(ui::cellsOfTabbedText(text))},
          {"refused", refused.isEmpty() ? QString() : refused.first().first().toString()}});
   return 0;
 }
