@@ -79,6 +79,7 @@ TEST(CommandSearch, FindsWordsInAnyOrderWhateverTheCaseAndWithoutAccents) {
 
 TEST_F(CommandsShown, EveryEntryOfEveryMenuIsListed) {
   int entries = 0;
+  const std::vector<Command> commands = book.commands();
   const std::function<void(QMenu&)> look = [&](QMenu& menu) {
     for (QAction* action : menu.actions()) {
       if (action->menu()) {
@@ -86,7 +87,7 @@ TEST_F(CommandsShown, EveryEntryOfEveryMenuIsListed) {
       } else if (!action->isSeparator() && !action->objectName().isEmpty()) {
         ++entries;
         bool listed = false;
-        for (const Command& command : book.commands()) listed = listed || command.action == action;
+        for (const Command& command : commands) listed = listed || command.action == action;
         EXPECT_TRUE(listed) << action->objectName().toStdString();
       }
     }

@@ -132,6 +132,7 @@ TEST_F(PreferencesShown, TextOfEveryKindGrowsAndShrinksByKeys) {
   const double usual = QFontInfo(notice->font()).pointSizeF();
   const double usualSmall = QFontInfo(small->font()).pointSizeF();
   for (int i = 0; i < 5; ++i) QTest::keyClick(&window, Qt::Key_Plus, Qt::ControlModifier);
+  QCoreApplication::processEvents();  // widgets are told of their font by an event
   EXPECT_EQ(preferences().textPercent, 150);
   EXPECT_EQ(find<CountEdit>("preferredTextPercent")->value(), 150);
   // Derived: 150 % of the size; fonts come in whole pixels, so within one of them (0.75 pt at 96 dpi).
@@ -140,6 +141,7 @@ TEST_F(PreferencesShown, TextOfEveryKindGrowsAndShrinksByKeys) {
   QTest::keyClick(&window, Qt::Key_Minus, Qt::ControlModifier);
   EXPECT_EQ(preferences().textPercent, 140);
   QTest::keyClick(&window, Qt::Key_0, Qt::ControlModifier);
+  QCoreApplication::processEvents();
   EXPECT_EQ(preferences().textPercent, 100);
   EXPECT_NEAR(QFontInfo(notice->font()).pointSizeF(), usual, 1e-9);  // the very font that it had
 }

@@ -80,10 +80,10 @@ void CommandBook::learn(const QMenu& menu) {
 
 // ---- the list --------------------------------------------------------------------------------
 
-std::vector<Command> CommandBook::commands() const {
+std::vector<Command> CommandBook::listAll(Menus menus) const {
   std::vector<Command> listed;
   for (QAction* top : m_window.menuBar()->actions())
-    if (top->menu()) listMenu(*top->menu(), withoutMarks(top->text()), listed);
+    if (top->menu()) listMenu(*top->menu(), withoutMarks(top->text()), menus, listed);
   listKeysOfViews(listed);
   listLettersOfMenus(listed);
   for (const FixedKeys& fixed : fixedKeys())
@@ -91,19 +91,20 @@ std::vector<Command> CommandBook::commands() const {
   return listed;
 }
 
-void CommandBook::listMenu(QMenu& menu, const QString& place, std::vector<Command>& listed) const {
+void CommandBook::listMenu(QMenu& menu, const QString& place, Menus menus,
+                           std::vector<Command>& listed) const {
   // Menus decide what can be done, and fill themselves, when they open.
-  emit menu.aboutToShow();
+  if (menus == Menus::Asked) emit menu.aboutToShow();
   for (QAction* action : menu.actions()) {
     if (action->menu()) {
-      listMenu(*action->menu(), place + " › " + withoutMarks(action->text()), listed);
+      listMenu(*action->menu(), place + " › " + withoutMarks(action->text()), menus, listed);
     } else if (acts(*action)) {
       const bool own = m_actions.value(action->objectName()) == action;
       listed.push_back({withoutMarks(action->text()), place, own ? action->objectName() : QString(),
                         action->shortcuts(), action, whyNotNow(*action)});
     }
   }
-  emit menu.aboutToHide();
+  if (menus == Menus::Asked) emit menu.aboutToHide();
 }
 
 /// Keys of actions that stand in no menu of the window, or only count where a view has the keyboard.
@@ -126,7 +127,7 @@ void CommandBook::listLettersOfMenus(std::vector<Command>& listed) const {
 // ---- keys ------------------------------------------------------------------------------------
 
 std::optional<Command> CommandBook::holderOf(const QKeySequence& key, const QString& name) const {
-  const std::vector<Command> all = commands();
+  const std::vector<Command> all = listAll(Menus::AsTheyAre);
   const auto found = std::find_if(all.begin(), all.end(), [&](const Command& command) {
     return command.keys.contains(key) && (name.isEmpty() || command.name != name);
   });

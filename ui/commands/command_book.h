@@ -37,8 +37,9 @@ class CommandBook : public QObject {
   /// When all menus are there: the keys that they have now are the usual ones.
   explicit CommandBook(QMainWindow& window);
 
-  /// In the order of the menus, then the keys of places. What can be done is as of now.
-  std::vector<Command> commands() const;
+  /// In the order of the menus, then the keys of places. What can be done is as of now: menus that fill
+  /// themselves when they open do so, and what they held before is no more.
+  std::vector<Command> commands() const { return listAll(Menus::Asked); }
 
   /// What has `key` already, other than the command `name`. What only one place answers to counts too, since
   /// it would no longer hear it.
@@ -60,7 +61,9 @@ class CommandBook : public QObject {
 
  private:
   void learn(const QMenu& menu);
-  void listMenu(QMenu& menu, const QString& place, std::vector<Command>& listed) const;
+  enum class Menus { AsTheyAre, Asked };
+  std::vector<Command> listAll(Menus menus) const;
+  void listMenu(QMenu& menu, const QString& place, Menus menus, std::vector<Command>& listed) const;
   void listKeysOfViews(std::vector<Command>& listed) const;
   void listLettersOfMenus(std::vector<Command>& listed) const;
   void follow();
