@@ -2,11 +2,11 @@
 #include "app/offscreen.h"
 
 #include <QApplication>
-#include <QLocale>
 #include <QTemporaryDir>
 #include <clocale>
 
 #include "ui/frame_style.h"
+#include "ui/locale.h"
 
 namespace app {
 namespace {
@@ -35,7 +35,7 @@ int drawnOffscreen(const std::function<int()>& work) {
   QApplication::setApplicationVersion(SHUNTWRIGHT_VERSION);  // stands at the foot of reports
   // Files are written with a point, wherever they are made. QApplication takes the user's C locale.
   std::setlocale(LC_NUMERIC, "C");
-  QLocale::setDefault(QLocale::c());
+  ui::useLanguage("en");  // whatever the window speaks: a report chooses its own
   return work();
 }
 

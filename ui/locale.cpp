@@ -61,6 +61,27 @@ std::shared_ptr<const QTranslator> translatorFor(const QString& code) {
   return kept;
 }
 
+/// Of this thread's innermost SpokenScope; null outside of any.
+const QTranslator*& spokenHere() {
+  thread_local const QTranslator* words = nullptr;
+  return words;
+}
+
+/// What the application has installed: the window's words, or those of a SpokenScope. Changing them through
+/// Qt would tell every widget.
+class Speaker : public QTranslator {
+ public:
+  bool isEmpty() const override { return false; }
+  void speak(std::shared_ptr<const QTranslator> words) { m_words = std::move(words); }
+  QString translate(const char* context, const char* text, const char* comment, int n) const override {
+    const QTranslator* words = spokenHere() ? spokenHere() : m_words.get();
+    return words ? words->translate(context, text, comment, n) : QString();
+  }
+
+ private:
+  std::shared_ptr<const QTranslator> m_words;
+};
+
 bool hasWords(const QString& code) { return interfaceLanguages().contains(code); }
 
 /// Which of the languages that we know `locale` speaks: with its country, else without; empty for none.
@@ -156,11 +177,20 @@ void useLanguage(const QString& wanted) {
   const QString code = found.isEmpty() ? englishCode : found;
   auto words = wordsOf(code);
   writeNumbersLike(locale, *words);
-  if (const auto translator = translatorFor(code))
-    // Qt asks for a translator that it could change; it never does.
-    QCoreApplication::installTranslator(const_cast<QTranslator*>(translator.get()));
+  static Speaker speaker;
+  QCoreApplication::removeTranslator(&speaker);
+  speaker.speak(translatorFor(code));
+  QCoreApplication::installTranslator(&speaker);
   core::setLanguage(std::move(words));
 }
+
+SpokenScope::SpokenScope(std::shared_ptr<const core::Language> language)
+    : m_core(language), m_before(spokenHere()) {
+  // Kept for as long as the program runs.
+  if (const auto words = translatorFor(QString::fromStdString(language->code))) spokenHere() = words.get();
+}
+
+SpokenScope::~SpokenScope() { spokenHere() = m_before; }
 
 std::shared_ptr<const core::Language> languageFor(std::string_view code, bool localNumbers) {
   auto words = wordsOf(QString::fromUtf8(code.data(), qsizetype(code.size())));

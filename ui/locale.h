@@ -8,6 +8,8 @@
 
 #include "core/units/language.h"
 
+class QTranslator;
+
 // In which language the window speaks, and reports. Files, keys and commands are never touched by this.
 // Languages are data: resources/translations tells how one is added. A code is that of ISO 639, where needed
 // with a country ("pt_BR").
@@ -35,5 +37,20 @@ void useLanguage(const QString& code);
 /// For sentences of core, for a report; English for what is not known. `localNumbers`: decimal mark and days
 /// as the language writes them; else decimal point and ISO 8601, which programs read.
 std::shared_ptr<const core::Language> languageFor(std::string_view code, bool localNumbers);
+
+/// Words of the window, of tr(), in another language for this thread as long as it lives, and core with it:
+/// for a picture in a report. No widget learns of it.
+class SpokenScope {
+ public:
+  /// Words that `language.code` has; those of the window when it has none.
+  explicit SpokenScope(std::shared_ptr<const core::Language> language);
+  ~SpokenScope();
+  SpokenScope(const SpokenScope&) = delete;
+  SpokenScope& operator=(const SpokenScope&) = delete;
+
+ private:
+  core::LanguageScope m_core;
+  const QTranslator* m_before;
+};
 
 }  // namespace ui

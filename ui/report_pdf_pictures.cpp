@@ -4,6 +4,7 @@
 #include <QPainter>
 
 #include "ui/bridge/paper_bridge.h"
+#include "ui/locale.h"
 #include "ui/outcome/outcome_picture.h"
 #include "ui/wiring/wiring_pictures.h"
 
@@ -19,7 +20,7 @@ constexpr QSizeF bridgeRoom_pt(480, 430);  ///< text width less a little; three 
 }  // namespace
 
 ReportPictures::ReportPictures(const core::Document& document, QTextDocument& text)
-    : m_document(document), m_pictures(text) {}
+    : m_document(document), m_language(core::currentLanguage()), m_pictures(text) {}
 
 core::PictureSource ReportPictures::add(const core::Picture& picture) {
   const core::Channel& channel = *m_document.channels[picture.channel];
@@ -28,7 +29,8 @@ core::PictureSource ReportPictures::add(const core::Picture& picture) {
       return addBridge(picture.channel);
     case core::Picture::Kind::Wiring:
       return m_pictures.add(wiringSize_pt(channel.setup, picture.shunt),
-                            [&channel, shunt = picture.shunt](QPainter& painter, const QRectF& room) {
+                            [this, &channel, shunt = picture.shunt](QPainter& painter, const QRectF& room) {
+                              const SpokenScope words(m_language);
                               drawWiring(painter, room, channel.setup, shunt);
                             });
     case core::Picture::Kind::Outcome:
@@ -36,6 +38,7 @@ core::PictureSource ReportPictures::add(const core::Picture& picture) {
   }
   return m_pictures.add(
       QSizeF(outcome_px) * outcomeScale_pt, [this, &channel, picture](QPainter& painter, const QRectF& room) {
+        const SpokenScope words(m_language);
         painter.drawImage(room,
                           outcomePicture(channel, evaluationOf(picture.channel), picture.check, outcome_px));
       });
@@ -45,9 +48,11 @@ core::PictureSource ReportPictures::addBridge(std::size_t channel) {
   const auto drawn = [this, channel] {
     return pictureOf(*m_document.channels[channel], evaluationOf(channel).prediction, std::nullopt);
   };
-  return m_pictures.add(paperSize_pt(drawn(), bridgeRoom_pt), [drawn](QPainter& painter, const QRectF& room) {
-    drawOnPaper(painter, room, drawn());
-  });
+  return m_pictures.add(paperSize_pt(drawn(), bridgeRoom_pt),
+                        [this, drawn](QPainter& painter, const QRectF& room) {
+                          const SpokenScope words(m_language);
+                          drawOnPaper(painter, room, drawn());
+                        });
 }
 
 const core::ChannelEvaluation& ReportPictures::evaluationOf(std::size_t channel) {

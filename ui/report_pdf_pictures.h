@@ -23,6 +23,7 @@ class ReportPictures {
   core::PictureSource addBridge(std::size_t channel);
 
   const core::Document& m_document;
+  std::shared_ptr<const core::Language> m_language;  ///< of this thread when it was made: that of the report
   PagePictures m_pictures;
   std::optional<std::size_t> m_evaluated;
   core::ChannelEvaluation m_evaluation;  ///< of channel m_evaluated

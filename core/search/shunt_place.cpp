@@ -11,16 +11,15 @@
 namespace core {
 namespace {
 
-/// "; the nearest is 1850 µm/m" as a sentence of its own for a direct short at the place, or less when the
-/// gauges cannot simulate that.
-std::string nearestByShort(const Setup& setup, const ShuntPlace& place, const ShuntResponse& response) {
+/// What is wrong, and what a direct short at the place reaches, or less when the gauges cannot simulate that.
+std::string outOfReach(const Setup& setup, const ShuntPlace& place, const ShuntResponse& response) {
   const double series = (place.wires + place.contact).base();
   const double bent = series > 0 ? response.bent(1 / series) : 1 / response.bend;
   auto circuit = BridgeCircuit::make(setup.bridge, setup.instrument, {});
-  if (!circuit) return {};
+  if (!circuit) return say("no resistance gives this level at this place");
   const auto nearest = circuit->stimulusFor(response.zero + Output(response.slope * bent));
-  if (!nearest) return {};
-  return say(", the nearest that it can is {1}",
+  if (!nearest) return say("no resistance gives this level at this place");
+  return say("no resistance gives this level at this place, the nearest that it can is {1}",
              {levelText(setup.bridge, simulatedInUnit(setup.bridge, *nearest))});
 }
 
@@ -63,10 +62,8 @@ Result<Resistance> resistanceFor(const Setup& setup, const ShuntPlace& place, do
   if (!response) return response.error();
   auto circuit = BridgeCircuit::make(bridge, setup.instrument, {});
   if (!circuit) return circuit.error();
-  const Error impossible{
-      levelText(bridge, level),
-      say("no resistance gives this level at this place{1}", {nearestByShort(setup, place, *response)}),
-      say("Choose a smaller level or another place")};
+  const Error impossible{levelText(bridge, level), outOfReach(setup, place, *response),
+                         say("Choose a smaller level or another place")};
   const Stimulus stimulus = stimulusOf(bridge, level);
   for (const std::size_t arm : {0, 1, 2, 3})
     if (!(armUnder(bridge, arm, stimulus).base() > 0)) return impossible;

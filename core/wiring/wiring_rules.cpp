@@ -245,16 +245,16 @@ class Checker {
 
   void checkTogether(const std::vector<std::size_t>& closed) {
     JumperGroups laid = m_bare;
-    std::string whose = say("Laid together, the jumpers of ");
+    std::vector<std::string> names;
     for (std::size_t k = 0; k < closed.size(); ++k) {
       const Shunt& shunt = m_setup.shunts[closed[k]];
-      whose += (k == 0 ? "" : k + 1 == closed.size() ? say(" and ") : ", ") + shunt.name;
+      names.push_back(shunt.name);
       for (const Jumper& jumper : shunt.jumpers) laid.lay(jumper);
       // A shunt that is wrong alone has been told of.
       for (const WiringFault& fault : m_faults)
         if (fault.shunt == closed[k] && fault.severity == WiringSeverity::Error) return;
     }
-    checkJoins(laid, std::nullopt, whose);
+    checkJoins(laid, std::nullopt, say("Laid together, the jumpers of {1}", {sayAll(names)}));
   }
 
   const Setup& m_setup;

@@ -15,10 +15,6 @@
 <context>
     <name>core</name>
     <message>
-        <source> and </source>
-        <translation> und </translation>
-    </message>
-    <message>
         <source>&quot;1,5&quot; is taken for one number with a decimal comma, not for two columns.</source>
         <translation>„1,5“ gilt als eine Zahl mit Dezimalkomma, nicht als zwei Spalten.</translation>
     </message>
@@ -33,10 +29,6 @@
     <message>
         <source>&apos;{1}&apos; {2}</source>
         <translation>„{1}“ {2}</translation>
-    </message>
-    <message>
-        <source>, the nearest that it can is {1}</source>
-        <translation>, der nächste erreichbare ist {1}</translation>
     </message>
     <message>
         <source>0 Ω is no shunt but a short circuit</source>
@@ -2171,8 +2163,8 @@
         <translation>Gelegt</translation>
     </message>
     <message>
-        <source>Laid together, the jumpers of </source>
-        <translation>Gemeinsam gelegt würden die Steckbrücken von </translation>
+        <source>Laid together, the jumpers of {1}</source>
+        <translation>Gemeinsam gelegt würden die Steckbrücken von {1}</translation>
     </message>
     <message>
         <source>Lay a jumper from each end of the resistor to its place</source>
@@ -7247,8 +7239,12 @@
         <translation>kein Messwert</translation>
     </message>
     <message>
-        <source>no resistance gives this level at this place{1}</source>
-        <translation>kein Widerstand ergibt diesen Stufenwert an diesem Ort{1}</translation>
+        <source>no resistance gives this level at this place</source>
+        <translation>kein Widerstand ergibt diesen Stufenwert an diesem Ort</translation>
+    </message>
+    <message>
+        <source>no resistance gives this level at this place, the nearest that it can is {1}</source>
+        <translation>kein Widerstand ergibt diesen Stufenwert an diesem Ort, der nächste erreichbare ist {1}</translation>
     </message>
     <message>
         <source>no resistor connects this to the excitation, so its potential is undefined</source>
@@ -11076,26 +11072,6 @@
 <context>
     <name>ui</name>
     <message>
-        <source> V</source>
-        <translation> V</translation>
-    </message>
-    <message>
-        <source> mA</source>
-        <translation> mA</translation>
-    </message>
-    <message>
-        <source> mV/V</source>
-        <translation> mV/V</translation>
-    </message>
-    <message>
-        <source> nA</source>
-        <translation> nA</translation>
-    </message>
-    <message>
-        <source> µA</source>
-        <translation> µA</translation>
-    </message>
-    <message>
         <source>&quot;Close check&quot; above the sequence keeps the set-up that this check is judged by, so that later edits never change its verdict. A shunt check says nothing about gauge factor, bond or alignment.</source>
         <translation>„Prüfung abschließen“ über dem Ablauf hält die Einrichtung fest, nach der diese Prüfung beurteilt wird, sodass spätere Änderungen ihr Urteil nie verändern. Eine Shuntprüfung sagt nichts über k-Faktor, Klebung oder Ausrichtung.</translation>
     </message>
@@ -11392,8 +11368,8 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>%1 von %2 beurteilt</translation>
     </message>
     <message>
-        <source>%1 of %2 readings are in the document; save it. </source>
-        <translation>%1 von %2 Messwerten stehen im Dokument; jetzt speichern. </translation>
+        <source>%1 of %2 readings are in the document; save it.</source>
+        <translation>%1 von %2 Messwerten stehen im Dokument; jetzt speichern.</translation>
     </message>
     <message>
         <source>%1 of %2 right</source>
@@ -11955,7 +11931,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>&amp;About Shuntwright</source>
-        <translation>Ü&amp;ber Shuntwright</translation>
+        <translation>&amp;Über Shuntwright</translation>
     </message>
     <message>
         <source>&amp;Accept…</source>
@@ -12199,7 +12175,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>&amp;Manual</source>
-        <translation>&amp;Handbuch</translation>
+        <translation>Hand&amp;buch</translation>
     </message>
     <message>
         <source>&amp;Name</source>
@@ -12271,7 +12247,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>&amp;Pictures as tables…</source>
-        <translation>&amp;Bilder als Tabellen…</translation>
+        <translation>Bilder als Tabe&amp;llen…</translation>
     </message>
     <message>
         <source>&amp;Polarity map</source>
@@ -18780,7 +18756,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Start a check here, type or paste its readings, take them from a recording, or be led through it by the guided run. A closed check is not changed by later edits.</source>
-        <translation>Hier eine Prüfung beginnen, ihre Messwerte eingeben oder einfügen, aus einer Aufzeichnung übernehmen oder sich von der geführten Durchgang leiten lassen. Spätere Änderungen berühren eine geschlossene Prüfung nicht.</translation>
+        <translation>Hier eine Prüfung beginnen, ihre Messwerte eingeben oder einfügen, aus einer Aufzeichnung übernehmen oder sich vom geführten Durchgang leiten lassen. Spätere Änderungen berühren eine geschlossene Prüfung nicht.</translation>
     </message>
     <message>
         <source>Start a check to run through them.</source>
@@ -19142,15 +19118,15 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Text &amp;larger</source>
-        <translation>Text &amp;größer</translation>
+        <translation>S&amp;chrift größer</translation>
     </message>
     <message>
         <source>Text as us&amp;ual</source>
-        <translation>Text wie ü&amp;blich</translation>
+        <translation>&amp;Schrift wie üblich</translation>
     </message>
     <message>
         <source>Text s&amp;maller</source>
-        <translation>Text &amp;kleiner</translation>
+        <translation>Sc&amp;hrift kleiner</translation>
     </message>
     <message>
         <source>Text, files, languages</source>
@@ -19193,8 +19169,8 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Der Kanal hat noch keine Stufen. Im Ablauf Stufen anlegen.</translation>
     </message>
     <message>
-        <source>The channel has no steps yet; add steps to its sequence. </source>
-        <translation>Der Kanal hat noch keine Stufen; im Ablauf Stufen anlegen. </translation>
+        <source>The channel has no steps yet; add steps to its sequence.</source>
+        <translation>Der Kanal hat noch keine Stufen; im Ablauf Stufen anlegen.</translation>
     </message>
     <message>
         <source>The channel list is read.</source>

@@ -34,7 +34,20 @@ class Translations(unittest.TestCase):
         self.assertIsNotNone(trouble(key, False, ["{1} Schritte"]))
         self.assertIsNotNone(trouble(("ui", "&Open…", ""), False, ["Öffnen…"]))
         self.assertIsNotNone(trouble(("ui", "&Open…", ""), False, ["Ö&ffnen"]))
-        self.assertIsNotNone(trouble(("core", " and ", ""), False, ["und"]))
+        for piece in (" and ", ", six-wire", "Step ", "; no step fails"):
+            self.assertIsNotNone(trouble(("core", piece, ""), False, [piece]), piece)
+        counted = ("core", "Steps {1} have {n} levels.", "")
+        self.assertIsNone(trouble(counted, True, ["Stufe {1} hat ein Plateau.", "Stufen {1} haben {n} Plateaus."]))
+        self.assertIsNotNone(trouble(counted, True, ["Stufe {2} hat ein Plateau.", "Stufen {1} haben {n} Plateaus."]))
+
+    def test_counts_are_found_with_both_forms(self):
+        found = list(collect().core_counts('x = sayCount(f(a, b), "One {1}.",\n "Many " "{n} {1}.", {y});'))
+        self.assertEqual(found, [("One {1}.", "Many {n} {1}.", 1)])
+
+    def test_plural_forms_are_those_of_the_language(self):
+        # Unicode CLDR, language plural rules, from memory: the same for one and many in Japanese, two forms in German
+        # and English, three in Polish.
+        self.assertEqual([collect().plural_forms(code) for code in ("ja", "de", "en", "pl")], [1, 2, 2, 3])
 
     def test_adjacent_literals_are_one_text(self):
         found = [text for text, _ in collect().core_texts('say("One \\"a\\" {1} "\n  "two.", {x}) + sayLater("b")')]

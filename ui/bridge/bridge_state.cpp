@@ -113,16 +113,16 @@ QString ohmText(core::Resistance resistance, int significantDigits) {
   return quantityText(rounded, core::UnitFamily::Resistance);
 }
 
-QString outputText(core::Output output) { return signedText(output.base() * 1e3, 4) + tr(" mV/V"); }
+QString outputText(core::Output output) { return signedText(output.base() * 1e3, 4) + QStringLiteral(" mV/V"); }
 
 QString currentText(core::Current current) {
   const double size = std::abs(current.base());
-  if (size >= 1e-4) return numberText(1e3 * size, 4) + tr(" mA");
-  if (size >= 1e-6) return numberText(1e6 * size, 4) + tr(" µA");
-  return numberText(1e9 * size, 3) + tr(" nA");
+  if (size >= 1e-4) return numberText(1e3 * size, 4) + QStringLiteral(" mA");
+  if (size >= 1e-6) return numberText(1e6 * size, 4) + QStringLiteral(" µA");
+  return numberText(1e9 * size, 3) + QStringLiteral(" nA");
 }
 
-QString voltText(double volt, int decimals) { return fixedText(volt, decimals) + tr(" V"); }
+QString voltText(double volt, int decimals) { return fixedText(volt, decimals) + QStringLiteral(" V"); }
 
 QString excitationText(const core::Instrument& instrument) {
   if (!instrument.current) return quantityText(instrument.excitation.base(), core::UnitFamily::Voltage);

@@ -37,7 +37,7 @@ BookMaker::~BookMaker() {
 void BookMaker::takeWords() {
   if (m_stop.stop_requested()) return;
   m_book = std::make_unique<ReportBook>(m_words.result(), m_stamp);
-  m_sketches = std::make_unique<ReportSketches>(m_document, m_book->report().words->decimalMark);
+  m_sketches = std::make_unique<ReportSketches>(m_document, m_book->report().words);
   m_dealAt = std::min(first, m_book->chapterCount());
   m_timer.start(0);
 }

@@ -4,6 +4,7 @@
 #include <QPainter>
 
 #include "ui/bridge/paper_bridge.h"
+#include "ui/locale.h"
 #include "ui/outcome/deviation_plot.h"
 #include "ui/outcome/measured_plot.h"
 #include "ui/wiring/wiring_pictures.h"
@@ -51,12 +52,13 @@ std::unique_ptr<Plot> plotOf(QSize size) {
 
 }  // namespace
 
-ReportSketches::ReportSketches(const core::Document& document, char decimalMark)
-    : m_document(document), m_locale(localeWith(decimalMark)) {}
+ReportSketches::ReportSketches(const core::Document& document, std::shared_ptr<const core::Language> language)
+    : m_document(document), m_language(std::move(language)), m_locale(localeWith(m_language->decimalMark)) {}
 ReportSketches::~ReportSketches() = default;
 
 QSizeF ReportSketches::sizeOf(const core::Picture& picture) {
   const LocaleScope scope(m_locale);
+  const SpokenScope words(m_language);
   switch (picture.kind) {
     case core::Picture::Kind::Bridge:
       return paperSize_pt(bridgeOf(picture), bridgeRoom_pt);
@@ -71,10 +73,12 @@ QSizeF ReportSketches::sizeOf(const core::Picture& picture) {
 std::shared_ptr<const Sketch> ReportSketches::draw(const core::Picture& picture) {
   if (picture.kind == core::Picture::Kind::Outcome) {
     const LocaleScope scope(m_locale);
+    const SpokenScope words(m_language);
     return outcome(picture);
   }
   const QRectF room(QPointF(0, 0), sizeOf(picture) * finer);
   const LocaleScope scope(m_locale);
+  const SpokenScope words(m_language);
   return Sketch::of(room.size(), [&](QPainter& painter) {
     if (picture.kind == core::Picture::Kind::Bridge)
       drawOnPaper(painter, room, bridgeOf(picture));

@@ -21,8 +21,8 @@ class MeasuredPlot;
 /// light colours. The plots are made once and filled anew for each check. GUI thread only.
 class ReportSketches {
  public:
-  /// Numbers are written with `decimalMark`, whatever the user's locale.
-  ReportSketches(const core::Document& document, char decimalMark);
+  /// In the words and with the decimal mark of `language`, whatever the user's are.
+  ReportSketches(const core::Document& document, std::shared_ptr<const core::Language> language);
   ~ReportSketches();
   Q_DISABLE_COPY_MOVE(ReportSketches)
 
@@ -37,6 +37,7 @@ class ReportSketches {
   const core::ChannelEvaluation& evaluationOf(std::size_t channel);
 
   const core::Document& m_document;
+  std::shared_ptr<const core::Language> m_language;
   QLocale m_locale;
   std::optional<std::size_t> m_evaluated;
   core::ChannelEvaluation m_evaluation;  ///< of channel m_evaluated

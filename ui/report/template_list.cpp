@@ -84,10 +84,14 @@ void TemplateList::fill(const QString& chosen) {
     m_list->setToolTip(tr("Not read: %1").arg(m_store.troubles().join("\n")).toHtmlEscaped());
 }
 
-const core::ReportTemplate& TemplateList::chosen() const {
+core::ReportTemplate TemplateList::chosen() const {
   const auto row = std::size_t(std::max(0, m_list->currentRow()));
   const auto& ready = core::readyTemplates();
-  return row < ready.size() ? ready[row] : m_store.own()[row - ready.size()];
+  if (row >= ready.size()) return m_store.own()[row - ready.size()];
+  core::ReportTemplate own = ready[row];
+  own.language = core::language().code;
+  own.localNumbers = own.language != core::english()->code;
+  return own;
 }
 
 bool TemplateList::isOwn() const {

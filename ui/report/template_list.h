@@ -18,7 +18,7 @@ class TemplateList : public QWidget {
  public:
   explicit TemplateList(QWidget* parent = nullptr);
 
-  const core::ReportTemplate& chosen() const;
+  core::ReportTemplate chosen() const;
   bool isOwn() const;
   /// The first one when there is none of that name.
   void choose(const QString& name);

@@ -56,8 +56,9 @@ void RunStopPage::refresh() {
   const auto& readings = m_session.check()->readings;
   const auto read =
       std::count_if(readings.begin(), readings.end(), [](const auto& r) { return r.has_value(); });
-  m_kept->setText(tr("%1 of %2 readings are in the document; save it. ")
+  m_kept->setText(tr("%1 of %2 readings are in the document; save it.")
                       .arg(QString::number(read), QString::number(steps.size())) +
+                  " " +
                   (next ? tr("The run resumes at step %1.").arg(*next + 1) : tr("All steps are read.")));
 }
 

@@ -239,7 +239,7 @@ QString WhatIfPanel::sentence() const {
         "and without it. The document does not change.");
   if (m_tried.applied.empty()) return tr("None of this applies to this channel.");
   if (m_session.channel()->setup.sequence.empty())
-    return tr("The channel has no steps yet; add steps to its sequence. ") +
+    return tr("The channel has no steps yet; add steps to its sequence.") + " " +
            (m_whatIf ? toQString(core::whatIfSentence(*m_whatIf, zeroed())) : QString());
   return m_whatIf ? toQString(core::whatIfSentence(*m_whatIf, zeroed())) : QString();
 }
