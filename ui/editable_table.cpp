@@ -5,6 +5,8 @@
 
 #include "ui/theme.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 
 EditableTable::EditableTable(Session& session, int columns, QObject* parent)
@@ -44,13 +46,14 @@ bool EditableTable::setData(const QModelIndex& index, const QVariant& value, int
 /// A row that does not exist yet takes what any row takes.
 core::Result<void> EditableTable::checkTarget(const CellText& cell) const {
   if (cell.row >= m_rows || flags(index(cell.row, cell.column)) & Qt::ItemIsEditable) return {};
-  return inCell(
-      {"", "this cell is worked out and takes no text", "Choose cells of columns that can be edited"},
-      cell.row, cell.column);
+  return inCell({"", core::say("this cell is worked out and takes no text"),
+                 core::say("Choose cells of columns that can be edited")},
+                cell.row, cell.column);
 }
 
 core::Result<void> EditableTable::putCells(const QList<CellText>& cells, const QString& label) {
-  if (!isThere()) return core::Error{"", "there is no channel to edit", "Add a channel first"};
+  if (!isThere())
+    return core::Error{"", core::say("there is no channel to edit"), core::say("Add a channel first")};
   for (const CellText& cell : cells)
     if (const auto fits = checkTarget(cell); !fits) return fits;
   return cells.isEmpty() ? core::Result<void>() : put(cells, label);

@@ -39,7 +39,8 @@ void choose(QTableView& view, std::size_t row, int column) {
 
 /// The one with the keyboard, else the one of the page.
 QTableView* MainWindow::currentTable() {
-  for (QWidget* widget = QApplication::focusWidget(); widget && widget != this; widget = widget->parentWidget())
+  for (QWidget* widget = QApplication::focusWidget(); widget && widget != this;
+       widget = widget->parentWidget())
     if (auto* view = qobject_cast<QTableView*>(widget)) return view;
   QWidget* shown = m_area->currentWidget();
   if (shown == m_wiring->parentWidget()) return &m_wiring->table();
@@ -60,7 +61,8 @@ void MainWindow::buildTableMenu(QMenu* menu) {
   const auto add = [&](const char* name, const QString& text, const QKeySequence& keys, auto act) {
     addAction(menu, name, text, keys, [this, act] { withTable(act); });
   };
-  // Ctrl+C, Ctrl+X, Ctrl+V and Delete belong to the table or field that has the keyboard; here they have none.
+  // Ctrl+C, Ctrl+X, Ctrl+V and Delete belong to the table or field that has the keyboard; here they have
+  // none.
   add("cut", tr("Cu&t cells"), {}, [](TableTools& tools) { tools.cut(); });
   addAction(menu, "copy", tr("&Copy cells"), {}, [this] {
     if (m_area->currentWidget() == m_overview->parentWidget()) return m_overview->copyRows();
@@ -72,7 +74,8 @@ void MainWindow::buildTableMenu(QMenu* menu) {
   add("clear", tr("C&lear cells"), {}, [](TableTools& tools) { tools.clear(); });
   menu->addSeparator();
   add("fillDown", tr("Fill &down"), tr("Ctrl+Alt+Down"), [](TableTools& tools) { tools.fill(Fill::Down); });
-  add("fillRight", tr("Fill ri&ght"), tr("Ctrl+Alt+Right"), [](TableTools& tools) { tools.fill(Fill::Right); });
+  add("fillRight", tr("Fill ri&ght"), tr("Ctrl+Alt+Right"),
+      [](TableTools& tools) { tools.fill(Fill::Right); });
   add("fillSeries", tr("Fill &series"), tr("Ctrl+Alt+Return"),
       [](TableTools& tools) { tools.fill(Fill::Series); });
   menu->addSeparator();
@@ -96,9 +99,8 @@ void MainWindow::buildTableMenu(QMenu* menu) {
 /// After the views and menus are there.
 void MainWindow::attachTables() {
   attachToolsToEveryTable();
-  TableBars::of(*this).findBar().setBeyond(
-      [this](const QString& words) { return placesBeyond(words); },
-      [this](const DocumentPlace& place) { showPlace(place); });
+  TableBars::of(*this).findBar().setBeyond([this](const QString& words) { return placesBeyond(words); },
+                                           [this](const DocumentPlace& place) { showPlace(place); });
   auto* drop = new FileDrop(*this);
   connect(drop, &FileDrop::refused, this, &MainWindow::warn);
   connect(drop, &FileDrop::documentDropped, this, [this](const QString& path) {

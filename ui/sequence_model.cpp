@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/document/edits.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 #include "ui/budget/budget_words.h"
@@ -42,9 +43,9 @@ core::Result<std::vector<std::size_t>> closedShuntsFromText(const core::Setup& s
     if (name.isEmpty() || name == "none" || name == SequenceModel::tr("none") || name == "zero") continue;
     const qsizetype found = known.indexOf(name);
     if (found < 0)
-      return core::Error{
-          "", "no shunt is called " + core::inQuotes(name.toStdString()),
-          known.isEmpty() ? "Add a shunt first" : "Known shunts: " + known.join(", ").toStdString()};
+      return core::Error{"", core::say("no shunt is called {1}", {core::inQuotes(name.toStdString())}),
+                         known.isEmpty() ? core::say("Add a shunt first")
+                                         : core::say("Known shunts: {1}", {known.join(", ").toStdString()})};
     closed.push_back(static_cast<std::size_t>(found));
   }
   return closed;
@@ -87,8 +88,9 @@ QVariant SequenceModel::headerData(int section, Qt::Orientation orientation, int
     return tr("Expanded uncertainty. %1 The scope is chosen on the page Budget.")
         .arg(scopeSentence(shownSetup(), session().selection().scope));
   if (role == Qt::ToolTipRole && section == Number)
-    return tr("Steps stand in the order in which they are made, which is a part of the plan: drag a number to "
-              "move its step.");
+    return tr(
+        "Steps stand in the order in which they are made, which is a part of the plan: drag a number to "
+        "move its step.");
   if (role == Qt::ToolTipRole)
     return tr("Steps stand in the order in which they are made, so this table is not sorted.");
   if (role != Qt::DisplayRole) return {};
@@ -306,8 +308,8 @@ QString SequenceModel::whyFixed(int column) const {
 core::Result<core::Channel> SequenceModel::withCell(core::Channel channel, int row, int column,
                                                     const QString& text) const {
   if (session().checkIsClosed())
-    return core::Error{"", "this check is closed and shows the set-up it was judged by",
-                       "Reopen the check, or choose another"};
+    return core::Error{"", core::say("this check is closed and shows the set-up it was judged by"),
+                       core::say("Reopen the check, or choose another")};
   const auto at = static_cast<std::size_t>(row);
   core::Step step = channel.setup.sequence[at];
   if (column == Measured) {
@@ -331,13 +333,17 @@ core::Result<core::Channel> SequenceModel::withCell(core::Channel channel, int r
   if (column == Settle) {
     const auto value = typedNumber(text, core::UnitFamily::Duration);
     if (!value) return value.error();
-    if (*value < 0) return core::Error{"", "a step cannot settle for less than no time", "Enter 0 or more"};
+    if (*value < 0)
+      return core::Error{"", core::say("a step cannot settle for less than no time"),
+                         core::say("Enter 0 or more")};
     step.settle = core::Duration(*value);
   }
   if (column == Hold) {
     const auto value = typedNumber(text, core::UnitFamily::Duration);
     if (!value) return value.error();
-    if (*value <= 0) return core::Error{"", "a hold must be longer than zero", "Enter at least one second"};
+    if (*value <= 0)
+      return core::Error{"", core::say("a hold must be longer than zero"),
+                         core::say("Enter at least one second")};
     step.hold = core::Duration(*value);
   }
   return core::withStep(std::move(channel), at, std::move(step));

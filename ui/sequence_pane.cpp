@@ -141,9 +141,10 @@ QWidget* SequencePane::stepsPage() {
                         [this] { emit runWanted(); }));
   tools->addStretch();
   tools->addWidget(m_checks->comparison());
-  return page(tools, m_steps,
-              new NextSteps(m_session, NextSteps::Need::Steps,
-                            tr("No steps yet. A sequence of steps says which shunts are closed, and how long.")));
+  return page(
+      tools, m_steps,
+      new NextSteps(m_session, NextSteps::Need::Steps,
+                    tr("No steps yet. A sequence of steps says which shunts are closed, and how long.")));
 }
 
 QWidget* SequencePane::shuntsPage() {
@@ -169,9 +170,10 @@ QWidget* SequencePane::shuntsPage() {
                         tr("Find the resistors that come nearest to the levels wanted"),
                         [this] { emit resistorsWanted(); }));
   tools->addStretch();
-  return page(tools, m_shunts,
-              new NextSteps(m_session, NextSteps::Need::Shunts,
-                            tr("No shunts yet. A shunt is a resistor and the place that it is switched to.")));
+  return page(
+      tools, m_shunts,
+      new NextSteps(m_session, NextSteps::Need::Shunts,
+                    tr("No shunts yet. A shunt is a resistor and the place that it is switched to.")));
 }
 
 QWidget* SequencePane::uncertaintiesPage() {

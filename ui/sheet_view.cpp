@@ -62,7 +62,8 @@ void SheetView::commitData(QWidget* editor) {
 void SheetView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
   const bool toAll = std::exchange(m_toAll, false);
   QTableView::closeEditor(editor, hint);
-  // As in a spreadsheet: Return in an editor goes on to the cell below. What filled many cells stays with them.
+  // As in a spreadsheet: Return in an editor goes on to the cell below. What filled many cells stays with
+  // them.
   if (hint != QAbstractItemDelegate::SubmitModelCache || toAll) return;
   const QModelIndex below = moveCursor(MoveDown, Qt::NoModifier);
   if (below.isValid()) setCurrentIndex(below);

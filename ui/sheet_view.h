@@ -7,8 +7,8 @@ namespace ui {
 
 class EditableTable;
 
-/// A table that is edited like a sheet, with all of ui::TableTools: Return opens the editor and, in it, goes on
-/// to the cell below; Ctrl+Return puts what was typed into all chosen cells. Over a model that is no
+/// A table that is edited like a sheet, with all of ui::TableTools: Return opens the editor and, in it, goes
+/// on to the cell below; Ctrl+Return puts what was typed into all chosen cells. Over a model that is no
 /// EditableTable it only copies, and Return activates the cell.
 class SheetView : public QTableView {
   Q_OBJECT

@@ -6,6 +6,7 @@
 
 #include "core/budget/budget.h"
 #include "core/document/edits.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 #include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
@@ -67,17 +68,17 @@ QStringList wordsOf(std::size_t count, std::string_view (*keyOf)(Enum)) {
 }
 
 core::Error unknownWord(const QString& text, const QStringList& known) {
-  return {"", core::inQuotes(text.toStdString()) + " is not known here",
-          "Choose one of: " + known.join(", ").toStdString()};
+  return {"", core::say("{1} is not known here", {core::inQuotes(text.toStdString())}),
+          core::say("Choose one of: {1}", {known.join(", ").toStdString()})};
 }
 
 core::Result<Uncertainty> withAmount(const core::Setup& setup, Input input, Uncertainty next, QString text) {
   text.remove(QChar(0xB1));  // "±0.01 %" is written so on data sheets
   next.relative = text.trimmed().endsWith('%');
   if (next.relative && !hasShares(input))
-    return core::Error{"", "a share of this input says nothing",
-                       "Enter its uncertainty with the unit " +
-                           amountText(setup, input, {}, 3).section(' ', 1).toStdString()};
+    return core::Error{"", core::say("a share of this input says nothing"),
+                       core::say("Enter its uncertainty with the unit {1}",
+                                 {amountText(setup, input, {}, 3).section(' ', 1).toStdString()})};
   const core::InputUnit unit =
       next.relative ? core::InputUnit{core::UnitFamily::Percent, {}} : amountUnit(setup, input);
   const auto amount = core::parseQuantity(text.toStdString(), unit.family, unit.named);
@@ -99,8 +100,8 @@ core::Result<Uncertainty> withDistribution(Uncertainty next, const QString& text
   if (next.statement == Statement::Tolerance) {
     next.distribution = *distribution;
   } else if (*distribution != core::distributionOf(next)) {
-    return core::Error{"", "a standard or expanded uncertainty counts as normal",
-                       "State it as a tolerance to choose its distribution"};
+    return core::Error{"", core::say("a standard or expanded uncertainty counts as normal"),
+                       core::say("State it as a tolerance to choose its distribution")};
   }
   return next;
 }
@@ -113,8 +114,8 @@ core::Result<Uncertainty> withCoverageFactor(Uncertainty next, const QString& te
   const auto factor = core::parseQuantity(text.toStdString(), core::UnitFamily::Plain);
   if (!factor) return factor.error();
   if (!usesCoverageFactor(next))
-    return core::Error{"", "k plays no part in this statement",
-                       "State it as expanded, or as a tolerance with normal distribution"};
+    return core::Error{"", core::say("k plays no part in this statement"),
+                       core::say("State it as expanded, or as a tolerance with normal distribution")};
   next.coverageFactor = *factor;
   return next;
 }
@@ -160,15 +161,15 @@ core::Result<core::Channel> withCorrelationText(core::Channel channel, const std
                                                 const QString& text) {
   if (group.empty()) {
     if (text.isEmpty()) return channel;
-    return core::Error{"", "this input is in no group",
-                       "Give it a group first, the same as the inputs it moves with"};
+    return core::Error{"", core::say("this input is in no group"),
+                       core::say("Give it a group first, the same as the inputs it moves with")};
   }
   if (text.isEmpty()) return core::withCorrelation(std::move(channel), group, std::nullopt);
   const auto coefficient = core::parseQuantity(text.toStdString(), core::UnitFamily::Plain);
   if (!coefficient) return coefficient.error();
   if (!(std::abs(*coefficient) <= 1))
-    return core::Error{"", "a correlation coefficient must lie between -1 and 1",
-                       "Enter 1 for inputs that move together, 0 for independent ones"};
+    return core::Error{"", core::say("a correlation coefficient must lie between -1 and 1"),
+                       core::say("Enter 1 for inputs that move together, 0 for independent ones")};
   return core::withCorrelation(std::move(channel), group, *coefficient);
 }
 
@@ -293,8 +294,9 @@ QString UncertaintyModel::text(int row, int column, bool full) const {
     case Group:
       return toQString(uncertainty.group);
     case Correlation:
-      return uncertainty.group.empty() ? QString()
-                                       : numberText(correlationOf(shownSetup(), uncertainty.group), full ? fullDigits : 6);
+      return uncertainty.group.empty()
+                 ? QString()
+                 : numberText(correlationOf(shownSetup(), uncertainty.group), full ? fullDigits : 6);
     default:
       if (const auto& refused = m_refused[static_cast<std::size_t>(row)])
         return tr("refused: %1").arg(toQString(refused->where + ", " + refused->what));
@@ -353,8 +355,8 @@ core::Result<void> UncertaintyModel::clearCells(const QModelIndexList& cells) {
 core::Result<core::Channel> UncertaintyModel::withCell(core::Channel channel, int row, int column,
                                                        const QString& text) const {
   if (session().checkIsClosed())
-    return core::Error{"", "this check is closed and shows the set-up it was judged by",
-                       "Reopen the check, or choose another"};
+    return core::Error{"", core::say("this check is closed and shows the set-up it was judged by"),
+                       core::say("Reopen the check, or choose another")};
   const Input input = m_inputs[static_cast<std::size_t>(row)].input;
   const auto& stated = channel.setup.uncertainties.stated;
   const auto found = stated.find(input);

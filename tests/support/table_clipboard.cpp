@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What tests/app/spreadsheet_test.py needs of the window: what a table puts on the clipboard, and what it makes of
-// the text that a spreadsheet gives. All in and out as JSON.
+// What tests/app/spreadsheet_test.py needs of the window: what a table puts on the clipboard, and what it
+// makes of the text that a spreadsheet gives. All in and out as JSON.
 //
 //   table_clipboard copy LOCALE           the resistors of a stock with awkward texts: text, html, cells
-//   table_clipboard paste LOCALE FILE     pastes the text of FILE into an empty stock: cells, what was refused,
+//   table_clipboard paste LOCALE FILE     pastes the text of FILE into an empty stock: cells, what was
+//   refused,
 //                                         and the cells that the text was taken for
 #include <QApplication>
 #include <QClipboard>
@@ -24,16 +25,8 @@
 namespace {
 
 core::Stock awkwardStock() {
-  const std::string notes[] = {"plain",
-                               "a tab\there",
-                               "two\nlines",
-                               "5\" plug",
-                               "\"in quotes\"",
-                               "=1+1",
-                               "@home",
-                               "+x",
-                               "semi;colon, comma",
-                               "Ω µ ε – ü 零"};
+  const std::string notes[] = {"plain", "a tab\there", "two\nlines", "5\" plug",          "\"in quotes\"",
+                               "=1+1",  "@home",       "+x",         "semi;colon, comma", "Ω µ ε – ü 零"};
   core::Stock stock;
   for (const std::string& note : notes) {
     core::Resistor one{.id = "S-" + std::to_string(101 + stock.resistors.size()),

@@ -9,7 +9,8 @@
 namespace ui {
 namespace {
 
-// Quotes as RFC 4180 has them, with tabs for commas; LibreOffice Calc takes part in tests/app/spreadsheet_test.py.
+// Quotes as RFC 4180 has them, with tabs for commas; LibreOffice Calc takes part in
+// tests/app/spreadsheet_test.py.
 TEST(TableText, CellsThatNeedItStandInQuotes) {
   EXPECT_EQ(tabbedText({{"a", "b\tc"}, {"d\ne", "\"f\" g"}, {"5\" plug", ""}}),
             "a\t\"b\tc\"\n\"d\ne\"\t\"\"\"f\"\" g\"\n5\" plug\t");

@@ -31,19 +31,20 @@
 #include "ui/sequence_pane.h"
 #include "ui/sheet_view.h"
 #include "ui/stock/resistor_model.h"
-#include "ui/tables/row_order.h"
+#include "ui/tables/match_marks.h"
 
 namespace ui {
 namespace {
 
 /// Values that no short decimal gives, so that a digit too few is seen.
 core::Document tableDocument() {
-  core::Channel first = sample::withCheckReading(sample::withCheckReading(sample::nineStepChannel(), 1.0), 1.02);
+  core::Channel first =
+      sample::withCheckReading(sample::withCheckReading(sample::nineStepChannel(), 1.0), 1.02);
   first.setup.shunts[0].resistance = core::Resistance(1e6 / 7);
   first.setup.sequence[2].hold = core::Duration(1.0 / 3);
   first.setup.wiring.pins = {{{"J1", "A"}, {}}, {{"J1", "B"}, {}}};
-  first.checks.back().remarks.push_back({.step = 1, .person = "Reader", .time = "2026-03-02T10:00:00Z",
-                                         .text = "the plug of J1 was loose"});
+  first.checks.back().remarks.push_back(
+      {.step = 1, .person = "Reader", .time = "2026-03-02T10:00:00Z", .text = "the plug of J1 was loose"});
   core::Channel second = sample::nineStepChannel();
   second.note = "kestrel spar";
   core::Document document = sample::documentOf({first, second});
@@ -80,9 +81,9 @@ class Tables : public testing::Test {
   void choose(QTableView& view, int row, int column, int lastRow, int lastColumn) {
     view.setFocus();
     view.setCurrentIndex(view.model()->index(row, column));
-    view.selectionModel()->select(QItemSelection(view.model()->index(row, column),
-                                                 view.model()->index(lastRow, lastColumn)),
-                                  QItemSelectionModel::ClearAndSelect);
+    view.selectionModel()->select(
+        QItemSelection(view.model()->index(row, column), view.model()->index(lastRow, lastColumn)),
+        QItemSelectionModel::ClearAndSelect);
   }
   QString text(const QTableView& view, int row, int column) {
     return view.model()->index(row, column).data(Qt::EditRole).toString();
@@ -115,17 +116,18 @@ using Step = SequenceModel::Column;
 
 TEST_F(Tables, EveryTableOfTheWindowCopies) {
   std::set<QString> seen;
-  const char* const places[] = {"viewAll",         "viewSequence",     "viewOutcome",     "viewBudget",
-                                "prepareReview",   "outcomeTablePage", "outcomeChange",   "outcomeDiagnosis",
-                                "bridgePolarity",  "bridgeWhatIf",     "prepareWiring",   "prepareOhmmeter",
-                                "prepareStock",    "channelOverview",  "recordPage",      "checkWatch"};
+  const char* const places[] = {"viewAll",        "viewSequence",     "viewOutcome",   "viewBudget",
+                                "prepareReview",  "outcomeTablePage", "outcomeChange", "outcomeDiagnosis",
+                                "bridgePolarity", "bridgeWhatIf",     "prepareWiring", "prepareOhmmeter",
+                                "prepareStock",   "channelOverview",  "recordPage",    "checkWatch"};
   const auto visit = [&] {
     QTest::qWait(20);
     for (auto* view : window.findChildren<QTableView*>()) {
       if (!view->isVisible() || view->model()->rowCount() == 0 || seen.contains(view->objectName())) continue;
       EXPECT_FALSE(view->objectName().isEmpty());
       seen.insert(view->objectName());
-      const QModelIndex cell = view->model()->index(view->model()->rowCount() - 1, shownColumns(*view).last());
+      const QModelIndex cell =
+          view->model()->index(view->model()->rowCount() - 1, shownColumns(*view).last());
       QApplication::clipboard()->setText("nothing was copied");
       view->setFocus();
       view->selectionModel()->select(cell, QItemSelectionModel::ClearAndSelect);
@@ -136,7 +138,8 @@ TEST_F(Tables, EveryTableOfTheWindowCopies) {
       TableTools::of(*view).copy(CopyPart::All, CopyHeadings::With);
       const CellBlock block = cellsOfTabbedText(QApplication::clipboard()->text());
       ASSERT_EQ(block.size(), shownRows(*view).size() + 1) << view->objectName().toStdString();
-      const QVariant full = view->model()->index(shownRows(*view).first(), shownColumns(*view).first()).data(Qt::EditRole);
+      const QVariant full =
+          view->model()->index(shownRows(*view).first(), shownColumns(*view).first()).data(Qt::EditRole);
       if (full.isValid() && view->verticalHeader()->isHidden()) {
         EXPECT_EQ(unguardedCell(block[1][0]), full.toString()) << view->objectName().toStdString();
       }
@@ -309,7 +312,8 @@ TEST_F(Tables, TheSequenceKeepsItsOrderAndSaysWhy) {
   const QStringList before = shown(view, Step::Expected);
   clickHeader(view, Step::Expected);
   EXPECT_EQ(shown(view, Step::Expected), before);
-  EXPECT_TRUE(view.model()->headerData(Step::Expected, Qt::Horizontal, Qt::ToolTipRole).toString().contains("order"));
+  EXPECT_TRUE(
+      view.model()->headerData(Step::Expected, Qt::Horizontal, Qt::ToolTipRole).toString().contains("order"));
 }
 
 TEST_F(Tables, RowsThatAreLeftOutAreToldAndNeverTouched) {
@@ -355,6 +359,7 @@ TEST_F(Tables, FindsInTheTableAndThenInTheDocument) {
   EXPECT_TRUE(told("findCount").startsWith("3 of 3: resistor S-104"));
   EXPECT_TRUE(table("resistorTable").isVisible());
   EXPECT_EQ(table("resistorTable").currentIndex().row(), 3);
+  EXPECT_EQ(MatchMarks::of(table("resistorTable")).count(), 1);
   trigger("findNext");
   EXPECT_FALSE(told("findCount").startsWith("nothing"));
   QTest::keyClick(words, Qt::Key_Escape);
@@ -380,7 +385,9 @@ TEST_F(Tables, AStepIsDraggedByItsNumber) {
   QTableView& view = table("sequenceTable");
   const auto before = session.channel()->setup.sequence;
   QWidget* at = view.viewport();
-  const auto middle = [&](int row) { return view.visualRect(view.model()->index(row, Step::Number)).center(); };
+  const auto middle = [&](int row) {
+    return view.visualRect(view.model()->index(row, Step::Number)).center();
+  };
   QTest::mousePress(at, Qt::LeftButton, {}, middle(1));
   for (const int row : {2, 3})
     for (const int down : {0, 4}) {
@@ -463,7 +470,8 @@ TEST_F(Dropping, ListsAreKnownByTheirHeadings) {
   const QString channels = write("list.csv", "name,group,gauge_factor\nTP-77,left,2.05\n");
   const QString recording = write("run.csv", "time,TP-01\n0,1\n1,2\n2,3\n");
   EXPECT_EQ(drag({resistors}), "Take resistors into the stock from stock.csv");
-  EXPECT_EQ(drag({channels, recording}), "Take resistors into the stock from stock.csv") << "the drag goes on";
+  EXPECT_EQ(drag({channels, recording}), "Take resistors into the stock from stock.csv")
+      << "the drag goes on";
   QDragLeaveEvent leave;
   QApplication::sendEvent(&target(), &leave);
   EXPECT_EQ(drag({channels, recording}), "Add channels from the list list.csv\nRead the recording run.csv");

@@ -9,6 +9,8 @@
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
@@ -56,7 +58,7 @@ core::Result<void> setOfCertificate(Resistor& resistor, int column, const QStrin
   const bool isEmpty = text.trimmed().isEmpty();
   if (!resistor.certificate) {
     if (isEmpty) return {};
-    return core::Error{"", "there is no certificate value yet", std::string(bothMend)};
+    return core::Error{"", core::say("there is no certificate value yet"), std::string(bothMend)};
   }
   if (column == ResistorModel::Expanded) {
     resistor.certificate->expanded = core::Resistance(0);
@@ -137,8 +139,9 @@ QString ResistorModel::text(const Resistor& resistor, int column, int digits) co
       return certificate ? quantityText(certificate->value.base(), core::UnitFamily::Resistance, {}, digits)
                          : QString();
     case Expanded:
-      return certificate ? quantityText(certificate->expanded.base(), core::UnitFamily::Resistance, {}, digits)
-                         : QString();
+      return certificate
+                 ? quantityText(certificate->expanded.base(), core::UnitFamily::Resistance, {}, digits)
+                 : QString();
     case CoverageFactor:
       return certificate ? numberText(certificate->coverageFactor, digits) : QString();
     case Due:

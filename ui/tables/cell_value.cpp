@@ -22,11 +22,11 @@ constexpr int everyDigit = 17;
 constexpr std::size_t farthestName = 1000;  ///< how far apart two names may be to be counted on
 
 /// Units of one kind stand in a column, so the first family that knows the unit orders it well.
-constexpr std::array familiesWithUnits = {
-    core::UnitFamily::Resistance, core::UnitFamily::Output, core::UnitFamily::Strain,
-    core::UnitFamily::Voltage,    core::UnitFamily::Power,  core::UnitFamily::Duration,
-    core::UnitFamily::Frequency,  core::UnitFamily::Area,   core::UnitFamily::Temperature,
-    core::UnitFamily::Length};
+constexpr std::array familiesWithUnits = {core::UnitFamily::Resistance,  core::UnitFamily::Output,
+                                          core::UnitFamily::Strain,      core::UnitFamily::Voltage,
+                                          core::UnitFamily::Power,       core::UnitFamily::Duration,
+                                          core::UnitFamily::Frequency,   core::UnitFamily::Area,
+                                          core::UnitFamily::Temperature, core::UnitFamily::Length};
 
 bool mayBeNumber(const QString& text) {
   const QChar first = text.isEmpty() ? QChar() : text.front();

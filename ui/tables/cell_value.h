@@ -15,7 +15,8 @@ namespace ui {
 /// anything else, a number with a unit too.
 std::optional<double> numberIn(const QString& text);
 
-/// What a cell sorts by: its number, in the base unit when it has one ("4.7 kΩ" above "900 Ω"); else its text.
+/// What a cell sorts by: its number, in the base unit when it has one ("4.7 kΩ" above "900 Ω"); else its
+/// text.
 struct CellKey {
   enum class Kind { Number, Text, Empty };
   Kind kind = Kind::Empty;
@@ -26,8 +27,8 @@ struct CellKey {
 /// A dash, which stands for what is not known, counts as empty.
 CellKey keyOfCell(const QString& text);
 
-/// Less than 0, 0, more than 0, as `a` comes before `b`: numbers, then texts (numbers within them by value, so
-/// that TP-9 comes before TP-10).
+/// Less than 0, 0, more than 0, as `a` comes before `b`: numbers, then texts (numbers within them by value,
+/// so that TP-9 comes before TP-10).
 int compareCells(const CellKey& a, const CellKey& b);
 
 /// `count` texts that go on from `first` and `second`: numbers in equal steps, with the unit that both have;

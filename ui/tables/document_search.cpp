@@ -20,7 +20,8 @@ class DocumentSearch {
     const auto& steps = channel.setup.sequence;
     for (std::size_t k = 0; k < steps.size(); ++k)
       if (holds({steps[k].label}))
-        add({.kind = Kind::Step, .channel = at, .row = k}, TableWords::tr("%1, step %2").arg(name).arg(k + 1));
+        add({.kind = Kind::Step, .channel = at, .row = k},
+            TableWords::tr("%1, step %2").arg(name).arg(k + 1));
     const auto& shunts = channel.setup.shunts;
     for (std::size_t k = 0; k < shunts.size(); ++k)
       if (holds({shunts[k].name, shunts[k].part.id}))
@@ -51,7 +52,8 @@ class DocumentSearch {
     for (std::size_t k = 0; k < pins.size(); ++k)
       if (holds({pins[k].name.connector, pins[k].name.pin, core::pinText(pins[k].name)}))
         add({.kind = Kind::Pin, .channel = at, .row = k},
-            TableWords::tr("%1, pin %2").arg(toQString(channel.name), toQString(core::pinText(pins[k].name))));
+            TableWords::tr("%1, pin %2")
+                .arg(toQString(channel.name), toQString(core::pinText(pins[k].name))));
   }
 
   void searchCheck(const core::Channel& channel, std::size_t at, std::size_t k) {

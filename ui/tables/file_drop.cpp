@@ -44,7 +44,9 @@ bool isResistorList(const QByteArray& text) {
   const auto rows = core::delimitedRows(viewOf(text), viewOf(text).size() + 1);
   if (!rows || rows->empty()) return false;
   const auto& names = rows->front().cells;
-  const auto has = [&](const char* name) { return std::find(names.begin(), names.end(), name) != names.end(); };
+  const auto has = [&](const char* name) {
+    return std::find(names.begin(), names.end(), name) != names.end();
+  };
   return has("id") && (has("resistance") || has("decades"));
 }
 
@@ -64,7 +66,8 @@ QString namesOf(const QStringList& paths) {
   constexpr int most = 4;
   QStringList names;
   for (const QString& path : paths.mid(0, most)) names << QFileInfo(path).fileName();
-  if (paths.size() > most) names << FileDrop::tr("and %n more", nullptr, static_cast<int>(paths.size()) - most);
+  if (paths.size() > most)
+    names << FileDrop::tr("and %n more", nullptr, static_cast<int>(paths.size()) - most);
   return names.join(", ");
 }
 
@@ -169,7 +172,8 @@ void FileDrop::end() {
 
 bool FileDrop::eventFilter(QObject* watched, QEvent* event) {
   const QEvent::Type type = event->type();
-  if (type != QEvent::DragEnter && type != QEvent::DragMove && type != QEvent::DragLeave && type != QEvent::Drop)
+  if (type != QEvent::DragEnter && type != QEvent::DragMove && type != QEvent::DragLeave &&
+      type != QEvent::Drop)
     return false;
   auto* widget = qobject_cast<QWidget*>(watched);
   if (!widget || widget->window() != &m_window) return false;

@@ -17,9 +17,9 @@ namespace ui {
 enum class DroppedKind { Document, Recording, Resistors, Channels, Unknown };
 DroppedKind kindOfDropped(const QString& path);
 
-/// Takes files that are dropped anywhere on a window, whatever widget is there, and tells over the window what
-/// will become of them while they are dragged. What is dropped is acted on after the drag has ended, since the
-/// program it comes from waits for that.
+/// Takes files that are dropped anywhere on a window, whatever widget is there, and tells over the window
+/// what will become of them while they are dragged. What is dropped is acted on after the drag has ended,
+/// since the program it comes from waits for that.
 class FileDrop : public QObject {
   Q_OBJECT
 

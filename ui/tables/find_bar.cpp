@@ -28,6 +28,19 @@ bool showsWords(const QModelIndex& cell, const QString& words) {
   return cell.data(Qt::DisplayRole).toString().replace('\n', ' ').contains(words, Qt::CaseInsensitive);
 }
 
+/// In the order in which they are shown.
+QModelIndexList cellsWith(const QTableView& view, const QString& words, qsizetype most) {
+  QModelIndexList cells;
+  const QList<int> columns = shownColumns(view);
+  for (const int row : shownRows(view))
+    for (const int column : columns)
+      if (const QModelIndex cell = view.model()->index(row, column); showsWords(cell, words)) {
+        if (cells.size() >= most) return cells;
+        cells << cell;
+      }
+  return cells;
+}
+
 }  // namespace
 
 bool FindBar::Match::isThere() const {
@@ -37,8 +50,7 @@ bool FindBar::Match::isThere() const {
   return label && label->isVisible();
 }
 
-FindBar::FindBar(QWidget* parent)
-    : QWidget(parent), m_words(new QLineEdit), m_count(new QLabel) {
+FindBar::FindBar(QWidget* parent) : QWidget(parent), m_words(new QLineEdit), m_count(new QLabel) {
   setObjectName("findBar");
   setAccessibleName(tr("Find"));
   auto* line = new QHBoxLayout(this);
@@ -145,14 +157,10 @@ void FindBar::searchTables() {
 
 void FindBar::searchTable(QTableView& view) {
   QList<QPersistentModelIndex> cells;
-  const QList<int> columns = shownColumns(view);
-  for (const int row : shownRows(view))
-    for (const int column : columns)
-      if (const QModelIndex cell = view.model()->index(row, column);
-          m_matches.size() <= mostMatches && showsWords(cell, m_searched)) {
-        cells << cell;
-        m_matches << Match{.table = &view, .cell = cell};
-      }
+  for (const QModelIndex& cell : cellsWith(view, m_searched, mostMatches + 1 - m_matches.size())) {
+    cells << cell;
+    m_matches << Match{.table = &view, .cell = cell};
+  }
   if (cells.isEmpty()) return;
   MatchMarks::of(view).mark(cells);
   m_markedTables << &view;
@@ -202,7 +210,8 @@ void FindBar::go(int by) {
                                      [](const Match& match) { return match.isOfDocument(); });
     const bool some = beyond != m_matches.end();
     m_at = by < 0 ? static_cast<int>(m_matches.size()) - 1
-                  : some ? static_cast<int>(beyond - m_matches.begin()) : 0;
+           : some ? static_cast<int>(beyond - m_matches.begin())
+                  : 0;
   }
   show(m_matches[m_at]);
   tell();
@@ -212,6 +221,7 @@ void FindBar::show(const Match& match) {
   delete m_frame;
   if (match.isOfDocument()) {
     if (m_show) m_show(match.place);
+    markMoreTables();
   } else if (match.table) {
     match.table->setCurrentIndex(match.cell);
     match.table->scrollTo(match.cell);
@@ -224,6 +234,18 @@ void FindBar::show(const Match& match) {
   }
   // Typing goes on, whatever showing the match gave the keyboard to.
   m_words->setFocus();
+}
+
+/// Those that came into view with a place of the document.
+void FindBar::markMoreTables() {
+  for (QTableView* view : shown<QTableView>()) {
+    if (!view->model() || m_markedTables.contains(QPointer<QTableView>(view))) continue;
+    QList<QPersistentModelIndex> cells;
+    for (const QModelIndex& cell : cellsWith(*view, m_searched, mostMatches)) cells << cell;
+    if (cells.isEmpty()) continue;
+    MatchMarks::of(*view).mark(cells);
+    m_markedTables << view;
+  }
 }
 
 void FindBar::markLabel(QLabel* label) {
@@ -248,7 +270,8 @@ void FindBar::tell() {
     text = tr("%1 found").arg(all);
   else
     text = tr("%1 of %2").arg(locale.toString(m_at + 1), all);
-  if (m_at >= 0 && !m_matches.isEmpty() && m_matches[m_at].isOfDocument()) text += ": " + m_matches[m_at].where;
+  if (m_at >= 0 && !m_matches.isEmpty() && m_matches[m_at].isOfDocument())
+    text += ": " + m_matches[m_at].where;
   m_count->setText(text);
   QAccessibleEvent alert(m_count, QAccessible::Alert);
   QAccessible::updateAccessibility(&alert);

@@ -61,6 +61,7 @@ class FindBar : public QWidget {
   void searchTexts();
   void go(int by);
   void show(const Match& match);
+  void markMoreTables();
   void markLabel(QLabel* label);
   void unmark();
   void tell();

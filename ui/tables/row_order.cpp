@@ -123,8 +123,7 @@ void RowOrder::rowsChanged() {
 }
 
 bool RowOrder::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() == QEvent::FocusOut && m_late && !hasKeyboard())
-    m_later.start(0);
+  if (event->type() == QEvent::FocusOut && m_late && !hasKeyboard()) m_later.start(0);
   return QObject::eventFilter(watched, event);
 }
 

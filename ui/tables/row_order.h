@@ -12,8 +12,8 @@ class QTableView;
 
 namespace ui {
 
-/// Which rows of a table view are shown, and in what order. The model keeps its own rows: the view alone shows
-/// them elsewhere or not at all, so everything that speaks of the model's rows stays right.
+/// Which rows of a table view are shown, and in what order. The model keeps its own rows: the view alone
+/// shows them elsewhere or not at all, so everything that speaks of the model's rows stays right.
 ///
 /// Sorting is by value (see keyOfCell) and stable; cells that are empty come last either way. While the table
 /// has the keyboard, rows keep their places when a cell of theirs changes.

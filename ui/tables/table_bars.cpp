@@ -17,7 +17,8 @@ TableBars& TableBars::of(QWidget& inside) {
   return *new TableBars(window);
 }
 
-/// In the place that a layout keeps for a menu bar, which any layout has and which takes no room while hidden.
+/// In the place that a layout keeps for a menu bar, which any layout has and which takes no room while
+/// hidden.
 TableBars::TableBars(QWidget& window)
     : QWidget(&window), m_find(new FindBar(this)), m_filter(new FilterBar(this)) {
   setObjectName("tableBars");

@@ -19,7 +19,8 @@ namespace {
 QList<int> shownSections(const QHeaderView& header) {
   QList<int> sections;
   for (int visual = 0; visual < header.count(); ++visual)
-    if (const int logical = header.logicalIndex(visual); !header.isSectionHidden(logical)) sections << logical;
+    if (const int logical = header.logicalIndex(visual); !header.isSectionHidden(logical))
+      sections << logical;
   return sections;
 }
 
@@ -128,7 +129,8 @@ core::Result<void> putInAll(const QTableView& view, const QModelIndexList& cells
 }
 
 core::Error notEditable() {
-  return {"", TableWords::tr("this table is worked out: it can be copied, but takes no text").toStdString(), ""};
+  return {"", TableWords::tr("this table is worked out: it can be copied, but takes no text").toStdString(),
+          ""};
 }
 
 /// A line of cells that goes on from its first two.
@@ -170,8 +172,8 @@ QList<CellText> filledFrom(const QTableView& view, const Block& block, bool down
   for (const int row : block.rows)
     for (const int column : block.columns) {
       if (down ? row == block.rows.first() : column == block.columns.first()) continue;
-      const QModelIndex from = view.model()->index(down ? block.rows.first() : row,
-                                                   down ? column : block.columns.first());
+      const QModelIndex from =
+          view.model()->index(down ? block.rows.first() : row, down ? column : block.columns.first());
       texts.append({row, column, textOf(from)});
     }
   return texts;
@@ -194,8 +196,7 @@ QModelIndexList chosenCells(const QTableView& view) {
   const QHeaderView &down = *view.verticalHeader(), &across = *view.horizontalHeader();
   std::sort(cells.begin(), cells.end(), [&](const QModelIndex& a, const QModelIndex& b) {
     const int above = down.visualIndex(a.row()), below = down.visualIndex(b.row());
-    return above != below ? above < below
-                          : across.visualIndex(a.column()) < across.visualIndex(b.column());
+    return above != below ? above < below : across.visualIndex(a.column()) < across.visualIndex(b.column());
   });
   return cells;
 }
@@ -239,8 +240,7 @@ QMimeData* mimeOf(const CellBlock& block, bool hasHeadings) {
 
 void copyCells(const QTableView& view, CopyPart part, CopyHeadings headings) {
   const CellBlock block = copiedBlock(view, part, headings);
-  if (!block.isEmpty())
-    QApplication::clipboard()->setMimeData(mimeOf(block, headings == CopyHeadings::With));
+  if (!block.isEmpty()) QApplication::clipboard()->setMimeData(mimeOf(block, headings == CopyHeadings::With));
 }
 
 core::Result<void> pasteCells(const QTableView& view, const QString& text) {
@@ -253,7 +253,8 @@ core::Result<void> pasteCells(const QTableView& view, const QString& text) {
     return pasteError(TableWords::tr("no cell is chosen"),
                       TableWords::tr("Choose the cell for the upper left corner"));
   const QList<int> shown = shownColumns(view);
-  const QList<int> columns = chosen.columns.isEmpty() ? shown : shown.mid(shown.indexOf(chosen.columns.first()));
+  const QList<int> columns =
+      chosen.columns.isEmpty() ? shown : shown.mid(shown.indexOf(chosen.columns.first()));
   if (cells.size() > 1 && saysHeadings(view, cells.first(), columns)) cells.removeFirst();
   if (cells.size() == 1 && cells.first().size() == 1 && chosen.cells.size() > 1)
     return putInAll(view, chosen.cells, cells.first().first());
@@ -277,7 +278,8 @@ core::Result<void> fillCells(const QTableView& view, Fill fill) {
   if (block.cells.size() < 2 || block.cells.size() != block.rows.size() * block.columns.size() ||
       (fill == Fill::Down && block.rows.size() < 2) || (fill == Fill::Right && block.columns.size() < 2))
     return core::Error{
-        "", TableWords::tr("choose the cells to fill as one block, those to fill from first").toStdString(), ""};
+        "", TableWords::tr("choose the cells to fill as one block, those to fill from first").toStdString(),
+        ""};
   if (fill == Fill::Series) {
     const auto texts = filledSeries(view, block);
     return texts ? takerOf(view)->putCells(*texts, TableWords::tr("Fill series")) : texts.error();

@@ -10,8 +10,8 @@
 class QMimeData;
 class QTableView;
 
-// What is done with the chosen cells of any table view, in the order in which they are shown. Rows and columns
-// that are not on view are never part of it.
+// What is done with the chosen cells of any table view, in the order in which they are shown. Rows and
+// columns that are not on view are never part of it.
 
 namespace ui {
 

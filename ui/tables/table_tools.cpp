@@ -90,7 +90,8 @@ void TableTools::clear() { pass(clearChosenCells(m_view), tr("clear")); }
 void TableTools::fill(Fill how) { pass(fillCells(m_view, how), tr("fill")); }
 
 void TableTools::fillMenu(QMenu& menu) {
-  addTo(menu, "tableCopy", tr("&Copy") + "\t" + QKeySequence(QKeySequence::Copy).toString(QKeySequence::NativeText),
+  addTo(menu, "tableCopy",
+        tr("&Copy") + "\t" + QKeySequence(QKeySequence::Copy).toString(QKeySequence::NativeText),
         [this] { m_ownCopy ? m_ownCopy() : copy(); });
   addTo(menu, "tableCopyHeadings", tr("Copy with &headings"),
         [this] { copy(CopyPart::Chosen, CopyHeadings::With); });
@@ -174,7 +175,8 @@ QString TableTools::place(const char* what) const {
 void TableTools::showHeaderMenu(const QPoint& at) {
   QMenu menu(&m_view);
   menu.setObjectName("columnMenu");
-  addTo(menu, "fitColumns", tr("&Fit the columns to what they hold"), [this] { m_view.resizeColumnsToContents(); });
+  addTo(menu, "fitColumns", tr("&Fit the columns to what they hold"),
+        [this] { m_view.resizeColumnsToContents(); });
   const int columns = m_view.model()->columnCount();
   if (columns >= wideColumns && !m_view.objectName().isEmpty()) {
     addTo(menu, "allColumns", tr("Show &all columns"), [this, columns] {
@@ -218,7 +220,8 @@ void TableTools::restoreColumns() {
   if (m_view.objectName().isEmpty()) return;
   const QSettings state = stateFile();
   for (const QString& column : state.value(place("hidden")).toStringList())
-    if (const int at = column.toInt(); at < m_view.model()->columnCount() - 1 || shownColumns(m_view).size() > 1)
+    if (const int at = column.toInt();
+        at < m_view.model()->columnCount() - 1 || shownColumns(m_view).size() > 1)
       m_view.setColumnHidden(at, true);
   for (int column = 0; column < m_view.model()->columnCount(); ++column)
     if (const int width = state.value(place("width") + QString::number(column)).toInt(); width > 0)

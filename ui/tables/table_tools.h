@@ -15,8 +15,8 @@ namespace ui {
 class RowOrder;
 
 /// What every table of the program can do, whichever view and model it is made of: copy, with and without
-/// headings; cut, paste, clear and fill where its model is a BlockTaker; a context menu with all of it; find and
-/// filter; columns left out and their widths remembered. One of it belongs to each view.
+/// headings; cut, paste, clear and fill where its model is a BlockTaker; a context menu with all of it; find
+/// and filter; columns left out and their widths remembered. One of it belongs to each view.
 class TableTools : public QObject {
   Q_OBJECT
 
