@@ -9,6 +9,7 @@
 #include <QToolButton>
 
 #include "core/document/edits.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "ui/parts.h"
 #include "ui/quantity_edit.h"
@@ -32,14 +33,16 @@ core::Result<core::Ambient> ambientFrom(const std::string& air, const std::strin
     const auto value = core::parseQuantity(air, core::UnitFamily::Temperature);
     if (!value) return value.error();
     if (!(*value > -100 && *value < 200))
-      return core::Error{"", "that is no temperature of the air", "Enter it in °C, such as 21"};
+      return core::Error{"", core::say("that is no temperature of the air"),
+                         core::say("Enter it in °C, such as 21")};
     ambient.air = core::Temperature(*value);
   }
   if (!humidity.empty()) {
     const auto value = core::parseQuantity(humidity, core::UnitFamily::Percent);
     if (!value) return value.error();
     if (!(*value >= 0 && *value <= 1))
-      return core::Error{"", "a relative humidity is between 0 % and 100 %", "Enter it such as 45 %"};
+      return core::Error{"", core::say("a relative humidity is between 0 % and 100 %"),
+                         core::say("Enter it such as 45 %")};
     ambient.humidity = *value;
   }
   return ambient;

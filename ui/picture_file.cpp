@@ -12,6 +12,8 @@
 #include "ui/safe_file.h"
 #include "ui/state_file.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
@@ -79,8 +81,9 @@ QByteArray picturePdf(const PictureDrawing& drawing) {
 core::Result<void> writePicture(const QString& path, const PictureDrawing& drawing) {
   const QString ending = QFileInfo(path).suffix().toLower();
   if (ending != "svg" && ending != "png" && ending != "pdf")
-    return core::Error{QFileInfo(path).fileName().toStdString(), "its ending names no kind of picture",
-                       "end the name with .svg, .png or .pdf"};
+    return core::Error{QFileInfo(path).fileName().toStdString(),
+                       core::say("its ending names no kind of picture"),
+                       core::say("end the name with .svg, .png or .pdf")};
   return saveBytes(path, ending == "svg"   ? pictureSvg(drawing)
                          : ending == "png" ? picturePng(drawing)
                                            : picturePdf(drawing));

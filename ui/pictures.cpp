@@ -13,6 +13,8 @@
 #include "ui/theme.h"
 #include "ui/whatif/what_if_panel.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
@@ -117,7 +119,8 @@ QStringList pictureNames() {
 core::Result<QStringList> takePictures(const core::Document& document, const QString& folder,
                                        const QStringList& names) {
   if (!QDir().mkpath(folder))
-    return core::Error{folder.toStdString(), "the folder cannot be made", "Choose another folder"};
+    return core::Error{folder.toStdString(), core::say("the folder cannot be made"),
+                       core::say("Choose another folder")};
   const QPalette before = QApplication::palette();
   QStringList paths;
   for (const Shot& shot : shots()) {

@@ -11,6 +11,8 @@
 
 #include "ui/theme.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
@@ -18,8 +20,8 @@ constexpr int dpi = 1200;  ///< of the page; 96 dpi would put letters on a coars
 constexpr double mm = dpi / 25.4;
 constexpr double margin = 16 * mm, head = 10 * mm;  ///< head and foot lie between the text and the margin
 
-core::Error stopped() { return {"report", "was stopped before it was finished", ""}; }
-core::Error notPainted() { return {"report", "the pages could not be painted", ""}; }
+core::Error stopped() { return {"report", core::say("was stopped before it was finished"), ""}; }
+core::Error notPainted() { return {"report", core::say("the pages could not be painted"), ""}; }
 
 /// Joined letters would not be found by a search for "off" or "finite"; any letter spacing parts them.
 QFont withoutLigatures(QFont font) {

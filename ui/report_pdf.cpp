@@ -13,14 +13,16 @@
 #include "ui/report/pdf_extras.h"
 #include "ui/theme.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
 constexpr double laidOut = 0.35;  ///< share of the work until the book is laid out
 constexpr double drawn = 0.3;     ///< share of the pages' work until their pictures are drawn
 
-core::Error stopped() { return {"report", "was stopped before it was finished", ""}; }
-core::Error notPainted() { return {"report", "the pages could not be painted", ""}; }
+core::Error stopped() { return {"report", core::say("was stopped before it was finished"), ""}; }
+core::Error notPainted() { return {"report", core::say("the pages could not be painted"), ""}; }
 
 PdfFacts factsOf(const core::Document& document, const core::Report& report) {
   const core::LanguageScope scope(report.words);

@@ -12,6 +12,8 @@
 #include <filesystem>
 #include <system_error>
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
@@ -37,34 +39,34 @@ class Descriptor {
 std::string causeOf(int code) {
   switch (code) {
     case ENOSPC:
-      return "the disk is full";
+      return core::say("the disk is full");
     case EDQUOT:
-      return "your share of the disk is used up";
+      return core::say("your share of the disk is used up");
     case EFBIG:
-      return "the file would be larger than the system allows";
+      return core::say("the file would be larger than the system allows");
     case EACCES:
     case EPERM:
-      return "you do not have the right to do that here";
+      return core::say("you do not have the right to do that here");
     case EROFS:
-      return "the disk is read-only";
+      return core::say("the disk is read-only");
     case EIO:
-      return "the disk reports a fault";
+      return core::say("the disk reports a fault");
     case ENAMETOOLONG:
-      return "the name is too long";
+      return core::say("the name is too long");
     case ENOENT:
-      return "there is no such file";
+      return core::say("there is no such file");
     default:
       return std::generic_category().message(code);
   }
 }
 
 core::Error notSaved(const QString& path, const std::string& cause) {
-  return {path.toStdString(), "it is not saved, " + cause,
-          "Save it in another place, or mend the cause and save again"};
+  return {path.toStdString(), core::say("it is not saved, {1}", {cause}),
+          core::say("Save it in another place, or mend the cause and save again")};
 }
 
 core::Error notRead(const QString& path, const std::string& cause) {
-  return {path.toStdString(), "it cannot be read, " + cause, "Choose another file"};
+  return {path.toStdString(), core::say("it cannot be read, {1}", {cause}), core::say("Choose another file")};
 }
 
 int retried(auto call) {
@@ -90,18 +92,19 @@ core::Result<Target> targetOf(const QString& path) {
   for (int links = 0; links <= mostLinks; ++links) {
     // By the file system and not by the text: behind a link to a folder, ".." is not the way back.
     const fs::path folder = fs::canonical(file.parent_path(), error);
-    if (error) return notSaved(path, "there is no folder " + file.parent_path().string());
+    if (error) return notSaved(path, core::say("there is no folder {1}", {file.parent_path().string()}));
     file = folder / file.filename();
     const fs::file_status status = fs::symlink_status(file, error);
     if (fs::is_symlink(status)) {
       file = folder / fs::read_symlink(file, error);
       continue;
     }
-    if (fs::is_directory(status)) return notSaved(path, "a folder has that name");
-    if (fs::exists(status) && !fs::is_regular_file(status)) return notSaved(path, "it is a pipe or a device");
+    if (fs::is_directory(status)) return notSaved(path, core::say("a folder has that name"));
+    if (fs::exists(status) && !fs::is_regular_file(status))
+      return notSaved(path, core::say("it is a pipe or a device"));
     return Target{QFile::decodeName(folder.c_str()), QFile::decodeName(file.c_str())};
   }
-  return notSaved(path, "it is a link that leads in a circle");
+  return notSaved(path, core::say("it is a link that leads in a circle"));
 }
 
 /// Forces the name to the disk; without it a power cut may bring back the old file.
@@ -109,9 +112,10 @@ core::Result<void> syncFolder(const QString& path, const QString& folder) {
   const Descriptor descriptor(folder, O_RDONLY | O_DIRECTORY);
   if (descriptor && retried([&] { return ::fsync(descriptor.number()); }) == 0) return {};
   if (errno == EINVAL || errno == ENOTSUP) return {};  // a file system that has no such thing
-  return core::Error{path.toStdString(),
-                     "it is written, but the disk did not confirm its folder, " + causeOf(errno),
-                     "Save it in another place as well"};
+  return core::Error{
+      path.toStdString(),
+      core::say("it is written, but the disk did not confirm its folder, {1}", {causeOf(errno)}),
+      core::say("Save it in another place as well")};
 }
 
 /// Writes all bytes into the new file and sees them on the disk; 0, or the system's error.
@@ -127,8 +131,8 @@ int writeThrough(QSaveFile& file, const QByteArray& bytes) {
 /// Opens a regular file for reading. Non-blocking, since opening a pipe would wait for its writer.
 core::Result<void> checkReadable(const QString& path, const Descriptor& file, struct stat& status) {
   if (!file || ::fstat(file.number(), &status) != 0) return notRead(path, causeOf(errno));
-  if (S_ISDIR(status.st_mode)) return notRead(path, "it is a folder");
-  if (!S_ISREG(status.st_mode)) return notRead(path, "it is a pipe or a device");
+  if (S_ISDIR(status.st_mode)) return notRead(path, core::say("it is a folder"));
+  if (!S_ISREG(status.st_mode)) return notRead(path, core::say("it is a pipe or a device"));
   return {};
 }
 
@@ -176,7 +180,7 @@ core::Result<QByteArray> loadBytes(const QString& path, qint64 cap) {
   struct stat status {};
   if (auto readable = checkReadable(path, file, status); !readable) return readable.error();
   const auto tooLarge = [&] {
-    return notRead(path, "it is larger than " + std::to_string(cap / (1024 * 1024)) + " MB");
+    return notRead(path, core::say("it is larger than {1} MB", {std::to_string(cap / (1024 * 1024))}));
   };
   if (status.st_size > cap) return tooLarge();
   QByteArray bytes;

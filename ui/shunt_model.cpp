@@ -3,6 +3,7 @@
 
 #include "core/document/apply.h"
 #include "core/document/edits.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 #include "ui/fields/cell_number.h"
@@ -27,13 +28,14 @@ core::Result<core::Resistance> shuntResistance(const QString& text, int column) 
   const auto value = core::parseQuantity(text.toStdString(), core::UnitFamily::Resistance);
   if (!value) return value.error();
   if (column == ShuntModel::Resistance && *value <= 0)
-    return core::Error{"", "a shunt must have more than 0 Ω",
-                       "Enter its resistance, such as 59k9 or 174.65 kΩ"};
+    return core::Error{"", core::say("a shunt must have more than 0 Ω"),
+                       core::say("Enter its resistance, such as 59k9 or 174.65 kΩ")};
   if (*value < 0)
     return core::Error{"",
-                       std::string(column == ShuntModel::Wires ? "wires" : "a closed switch") +
-                           " cannot have a negative resistance",
-                       "Enter 0 Ω or more"};
+                       column == ShuntModel::Wires
+                           ? core::say("wires cannot have a negative resistance")
+                           : core::say("a closed switch cannot have a negative resistance"),
+                       core::say("Enter 0 Ω or more")};
   return core::Resistance(*value);
 }
 
@@ -44,8 +46,8 @@ core::Result<core::Node> nodeFromText(const core::Bridge& bridge, const QString&
   for (const core::Node candidate : core::allNodes())
     if (core::hasNode(bridge, candidate))
       known += (known.empty() ? "" : ", ") + std::string(core::nodeName(candidate));
-  return core::Error{"", core::inQuotes(text.toStdString()) + " is no node of this bridge",
-                     "Choose one of: " + known};
+  return core::Error{"", core::say("{1} is no node of this bridge", {core::inQuotes(text.toStdString())}),
+                     core::say("Choose one of: {1}", {known})};
 }
 
 /// Made of the part `id` of the stock, or named so when the stock has none. A decade box is set to the value
@@ -235,7 +237,8 @@ core::Result<core::Channel> ShuntModel::withCell(core::Channel channel, int row,
     if (const auto set = taken(shunt.part.due, dueFromText(text)); !set) return set.error();
   if (column == Name) {
     if (text.trimmed().isEmpty() || text.contains(','))
-      return core::Error{"", "a shunt needs a name without commas", "Enter a name such as R1 on arm 2"};
+      return core::Error{"", core::say("a shunt needs a name without commas"),
+                         core::say("Enter a name such as R1 on arm 2")};
     shunt.name = text.trimmed().toStdString();
   }
   if (column == Resistance || column == Wires || column == Contact) {
@@ -249,8 +252,9 @@ core::Result<core::Channel> ShuntModel::withCell(core::Channel channel, int row,
     (column == From ? shunt.a : shunt.b) = *node;
     if (core::pointOf(channel.setup.bridge, shunt.a) == core::pointOf(channel.setup.bridge, shunt.b))
       return core::Error{
-          "", "both ends would be on one node (" + core::pointName(channel.setup.bridge, *node) + ")",
-          "Choose another node"};
+          "",
+          core::say("both ends would be on one node ({1})", {core::pointName(channel.setup.bridge, *node)}),
+          core::say("Choose another node")};
   }
   return core::withShunt(std::move(channel), at, std::move(shunt));
 }

@@ -115,6 +115,10 @@
         <translation>Ein Mittelwert über ganze Perioden nimmt das Brummen heraus, einer über angebrochene nicht.</translation>
     </message>
     <message>
+        <source>A negative reading means that a voltage is there: switch the excitation off</source>
+        <translation>Eine negative Anzeige heißt, dass Spannung da ist: Speisung abschalten</translation>
+    </message>
+    <message>
         <source>A passed shunt check says nothing about gauge bond, gauge factor, alignment or the strength of the article.</source>
         <translation>Eine bestandene Shuntprüfung sagt nichts über DMS-Klebung, k-Faktor, Ausrichtung oder die Festigkeit des Prüflings.</translation>
     </message>
@@ -187,8 +191,16 @@
         <translation>Handlung</translation>
     </message>
     <message>
+        <source>Add a channel first</source>
+        <translation>Zuerst einen Kanal anlegen</translation>
+    </message>
+    <message>
         <source>Add a point at another x</source>
         <translation>Einen Punkt bei einem anderen x hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a shunt first</source>
+        <translation>Zuerst einen Shunt anlegen</translation>
     </message>
     <message>
         <source>Add falling steps</source>
@@ -827,8 +839,24 @@
         <translation>Eine andere Spalte wählen oder länger aufzeichnen</translation>
     </message>
     <message>
+        <source>Choose another file</source>
+        <translation>Eine andere Datei wählen</translation>
+    </message>
+    <message>
+        <source>Choose another folder</source>
+        <translation>Einen anderen Ordner wählen</translation>
+    </message>
+    <message>
         <source>Choose another lead as the second one</source>
         <translation>Eine andere Leitung als zweite wählen</translation>
+    </message>
+    <message>
+        <source>Choose another name</source>
+        <translation>Einen anderen Namen wählen</translation>
+    </message>
+    <message>
+        <source>Choose another node</source>
+        <translation>Einen anderen Knoten wählen</translation>
     </message>
     <message>
         <source>Choose another place, such as arm {1} end to end</source>
@@ -841,6 +869,14 @@
     <message>
         <source>Choose another unit</source>
         <translation>Eine andere Einheit wählen</translation>
+    </message>
+    <message>
+        <source>Choose below how to read it</source>
+        <translation>Unten wählen, wie sie zu lesen ist</translation>
+    </message>
+    <message>
+        <source>Choose cells of columns that can be edited</source>
+        <translation>Zellen von Spalten wählen, die sich bearbeiten lassen</translation>
     </message>
     <message>
         <source>Choose first-row=1 or more</source>
@@ -859,6 +895,10 @@
         <translation>names=none oder units=none oder eine andere Zeile wählen</translation>
     </message>
     <message>
+        <source>Choose one from the list of pins, or add it there first</source>
+        <translation>Einen aus der Liste der Stifte wählen oder ihn dort zuerst hinzufügen</translation>
+    </message>
+    <message>
         <source>Choose one of the two</source>
         <translation>Eines von beiden wählen</translation>
     </message>
@@ -869,6 +909,10 @@
     <message>
         <source>Choose one of them</source>
         <translation>Eines davon wählen</translation>
+    </message>
+    <message>
+        <source>Choose one of: {1}</source>
+        <translation>Wählbar: {1}</translation>
     </message>
     <message>
         <source>Choose other units</source>
@@ -1023,6 +1067,10 @@
         <translation>Ihn berichtigen oder weglassen</translation>
     </message>
     <message>
+        <source>Correct it, or press Escape in the field to have the last value back</source>
+        <translation>Berichtigen, oder im Feld Escape drücken, um den letzten Wert zurückzubekommen</translation>
+    </message>
+    <message>
         <source>Correct nothing before the measurement has confirmed the cause; the responsible person decides, and the report states it.</source>
         <translation>Nichts korrigieren, bevor die Messung die Ursache bestätigt hat; die verantwortliche Person entscheidet, und der Bericht nennt es.</translation>
     </message>
@@ -1163,6 +1211,10 @@
         <translation>Entweder {1}, obwohl es nicht so sein sollte, oder der Shunt liegt am falschen Zweig, oder die Bezeichnung ist falsch.</translation>
     </message>
     <message>
+        <source>Empty some of the others</source>
+        <translation>Einige der anderen leeren</translation>
+    </message>
+    <message>
         <source>Empty the cell</source>
         <translation>Die Zelle leeren</translation>
     </message>
@@ -1175,8 +1227,16 @@
         <translation>E_n-Zahl</translation>
     </message>
     <message>
+        <source>Enter 0 or more</source>
+        <translation>0 oder mehr eingeben</translation>
+    </message>
+    <message>
         <source>Enter 0 when its value is exact</source>
         <translation>0 eintragen, wenn der Wert genau ist</translation>
+    </message>
+    <message>
+        <source>Enter 0 Ω or more</source>
+        <translation>0 Ω oder mehr eingeben</translation>
     </message>
     <message>
         <source>Enter 0.333 for a third of the limit</source>
@@ -1201,6 +1261,10 @@
     <message>
         <source>Enter 1 for a guard band of U, or 0 for none</source>
         <translation>1 für einen Schutzabstand von U eintragen, 0 für keinen</translation>
+    </message>
+    <message>
+        <source>Enter 1 for inputs that move together, 0 for independent ones</source>
+        <translation>1 für gemeinsam abweichende Eingangsgrößen eingeben, 0 für unabhängige</translation>
     </message>
     <message>
         <source>Enter 1 to {1}</source>
@@ -1239,6 +1303,10 @@
         <translation>Einen Grenzwert eintragen oder Abstände als Anteile des Stufenwerts zählen</translation>
     </message>
     <message>
+        <source>Enter a name such as R1 on arm 2</source>
+        <translation>Einen Namen wie R1 an Zweig 2 eingeben</translation>
+    </message>
+    <message>
         <source>Enter a number</source>
         <translation>Eine Zahl eintragen</translation>
     </message>
@@ -1267,6 +1335,10 @@
         <translation>Einen Widerstand in Ohm eintragen</translation>
     </message>
     <message>
+        <source>Enter a resistance such as 349.8 or 174.65k, or open when the ohmmeter shows no reading</source>
+        <translation>Einen Widerstand wie 349,8 oder 174.65k eingeben, oder open, wenn das Ohmmeter nichts anzeigt</translation>
+    </message>
+    <message>
         <source>Enter a resistance such as 350 Ω, 174.65k or 59k9</source>
         <translation>Einen Widerstand eintragen, etwa 350 Ω, 174,65k oder 59k9</translation>
     </message>
@@ -1289,6 +1361,10 @@
     <message>
         <source>Enter a temperature in degrees Celsius such as 20 °C</source>
         <translation>Eine Temperatur in Grad Celsius eintragen, etwa 20 °C</translation>
+    </message>
+    <message>
+        <source>Enter a terminal such as P+, an end of an arm such as arm 1 begin, an end of a shunt&apos;s resistor such as R1 end 1, or unused</source>
+        <translation>Einen Anschluss wie P+, ein Zweigende wie arm 1 begin, ein Ende des Widerstands eines Shunts wie R1 end 1 oder unused eingeben</translation>
     </message>
     <message>
         <source>Enter a time such as 2 s, 500 ms or 1 min 30 s</source>
@@ -1315,24 +1391,60 @@
         <translation>Mindestens einen eintragen</translation>
     </message>
     <message>
+        <source>Enter at least one second</source>
+        <translation>Mindestens eine Sekunde eingeben</translation>
+    </message>
+    <message>
         <source>Enter how many kelvin the leads are above the temperature that they are stated for</source>
         <translation>Eintragen, um wie viele Kelvin die Leitungen wärmer sind als die Temperatur, für die sie angegeben sind</translation>
+    </message>
+    <message>
+        <source>Enter it as in 2026-11-25</source>
+        <translation>Wie 2026-11-25 eingeben</translation>
     </message>
     <message>
         <source>Enter it in the set-up</source>
         <translation>In der Einrichtung eintragen</translation>
     </message>
     <message>
+        <source>Enter it in °C, such as 21</source>
+        <translation>In °C eingeben, wie 21</translation>
+    </message>
+    <message>
+        <source>Enter it such as 45 %</source>
+        <translation>Wie 45 % eingeben</translation>
+    </message>
+    <message>
+        <source>Enter its letter or number</source>
+        <translation>Seinen Buchstaben oder seine Nummer eingeben</translation>
+    </message>
+    <message>
         <source>Enter its resistance</source>
         <translation>Seinen Widerstand eintragen</translation>
+    </message>
+    <message>
+        <source>Enter its resistance, such as 59k9 or 174.65 kΩ</source>
+        <translation>Seinen Widerstand eingeben, wie 59k9 oder 174,65 kΩ</translation>
     </message>
     <message>
         <source>Enter its tolerance</source>
         <translation>Seine Toleranz eintragen</translation>
     </message>
     <message>
+        <source>Enter its uncertainty with the unit {1}</source>
+        <translation>Seine Unsicherheit mit der Einheit {1} eingeben</translation>
+    </message>
+    <message>
         <source>Enter k as the certificate states it, such as 2</source>
         <translation>k laut Kalibrierschein eintragen, etwa 2</translation>
+    </message>
+    <message>
+        <source>Enter shares such as 20; 40; 60; 80; 100</source>
+        <translation>Anteile wie 20; 40; 60; 80; 100 eingeben</translation>
+    </message>
+    <message>
+        <source>Enter such as 59k9</source>
+        <translation>Wie 59k9 eingeben</translation>
     </message>
     <message>
         <source>Enter the half width, such as 0.01 %</source>
@@ -1367,6 +1479,10 @@
         <translation>Einheiten je mV/V eintragen</translation>
     </message>
     <message>
+        <source>Enter value and U together, such as 59.906k ± 0.6, or paste both</source>
+        <translation>Wert und U zusammen eingeben, wie 59.906k ± 0.6, oder beide einfügen</translation>
+    </message>
+    <message>
         <source>Enter what is measured with all dials at 0, such as 0.05 Ω</source>
         <translation>Eintragen, was mit allen Drehschaltern auf 0 gemessen wird, etwa 0,05 Ω</translation>
     </message>
@@ -1381,6 +1497,10 @@
     <message>
         <source>Enter what stands on its label, such as AF-0104</source>
         <translation>Eintragen, was auf seinem Etikett steht, etwa AF-0104</translation>
+    </message>
+    <message>
+        <source>Enter what the instrument shows</source>
+        <translation>Eingeben, was das Gerät anzeigt</translation>
     </message>
     <message>
         <source>Enter what the ohmmeter showed</source>
@@ -1559,6 +1679,14 @@
         <translation>Filter</translation>
     </message>
     <message>
+        <source>Find it, or put it back there</source>
+        <translation>Suchen oder dorthin zurücklegen</translation>
+    </message>
+    <message>
+        <source>Find the recording</source>
+        <translation>Die Aufzeichnung suchen</translation>
+    </message>
+    <message>
         <source>Fingerprint</source>
         <translation>Fingerabdruck</translation>
     </message>
@@ -1703,6 +1831,10 @@
         <translation>DMS {1}</translation>
     </message>
     <message>
+        <source>Give a level to a step</source>
+        <translation>Einer Stufe ein Plateau geben</translation>
+    </message>
+    <message>
         <source>Give a row and a column for every value</source>
         <translation>Für jeden Wert eine Zeile und eine Spalte angeben</translation>
     </message>
@@ -1721,6 +1853,10 @@
     <message>
         <source>Give each function a pin of its own</source>
         <translation>Jeder Funktion einen eigenen Stift geben</translation>
+    </message>
+    <message>
+        <source>Give each its own id</source>
+        <translation>Jedem eine eigene Kennung geben</translation>
     </message>
     <message>
         <source>Give each its own id, or take one line out</source>
@@ -1757,6 +1893,10 @@
     <message>
         <source>Give it a begin_s and an end_s</source>
         <translation>begin_s und end_s angeben</translation>
+    </message>
+    <message>
+        <source>Give it a group first, the same as the inputs it moves with</source>
+        <translation>Zuerst eine Gruppe geben, dieselbe wie den Eingangsgrößen, mit denen sie sich bewegt</translation>
     </message>
     <message>
         <source>Give it a pin in the list</source>
@@ -2019,6 +2159,10 @@
         <translation>Sie wird {1} gehalten, weniger als eine Sekunde.</translation>
     </message>
     <message>
+        <source>It is read when you ask for it</source>
+        <translation>Sie wird auf Verlangen gelesen</translation>
+    </message>
+    <message>
         <source>It is {1} apart from {2}, within the uncertainty of their difference, {3}.</source>
         <translation>Sie ist {1} von {2} entfernt, innerhalb der Unsicherheit ihrer Differenz, {3}.</translation>
     </message>
@@ -2141,6 +2285,10 @@
     <message>
         <source>Known are {n}, {name}, {group} and {column}</source>
         <translation>Bekannt sind {n}, {name}, {group} und {column}</translation>
+    </message>
+    <message>
+        <source>Known shunts: {1}</source>
+        <translation>Bekannte Shunts: {1}</translation>
     </message>
     <message>
         <source>L = C R / ((4 Rs + 2 R) S), C capacity, S rated output</source>
@@ -2315,6 +2463,14 @@
         <translation>Eines weglassen</translation>
     </message>
     <message>
+        <source>Leave out pins that nothing of it uses</source>
+        <translation>Stifte weglassen, die nichts davon verwendet</translation>
+    </message>
+    <message>
+        <source>Leave out those that join nothing</source>
+        <translation>Die weglassen, die nichts verbinden</translation>
+    </message>
+    <message>
         <source>Leave out those that undo each other</source>
         <translation>Die weglassen, die einander aufheben</translation>
     </message>
@@ -2469,6 +2625,14 @@
     <message>
         <source>Look in the switch log or the recording which side was taken first, or take one positive step again.</source>
         <translation>Im Schaltprotokoll oder in der Aufzeichnung nachsehen, welche Seite zuerst aufgenommen wurde, oder eine positive Stufe wiederholen.</translation>
+    </message>
+    <message>
+        <source>Look whether it may be written to</source>
+        <translation>Nachsehen, ob dort geschrieben werden darf</translation>
+    </message>
+    <message>
+        <source>Look whether its folder may be written to</source>
+        <translation>Nachsehen, ob in ihrem Ordner geschrieben werden darf</translation>
     </message>
     <message>
         <source>Look whether the excitation is on, the signal wires and the shunts are connected, and the right channel is recorded; then close one shunt by hand and see the reading move.</source>
@@ -3079,6 +3243,14 @@
         <translation>P(|wahre d| ≤ L) ≥ {1} besteht, ≤ {2} besteht nicht</translation>
     </message>
     <message>
+        <source>Page {1}</source>
+        <translation>Seite {1}</translation>
+    </message>
+    <message>
+        <source>Page {1} of {2}</source>
+        <translation>Seite {1} von {2}</translation>
+    </message>
+    <message>
         <source>Pair each reading of one with the reading of the other taken at the same time</source>
         <translation>Jeden Messwert der einen mit dem gleichzeitigen der anderen paaren</translation>
     </message>
@@ -3089,6 +3261,10 @@
     <message>
         <source>Pass: {1}.</source>
         <translation>Bestanden: {1}.</translation>
+    </message>
+    <message>
+        <source>Paste fewer numbers, or their mean</source>
+        <translation>Weniger Zahlen einfügen oder ihren Mittelwert</translation>
     </message>
     <message>
         <source>Person</source>
@@ -3239,6 +3415,10 @@
         <translation>Nennkennwert</translation>
     </message>
     <message>
+        <source>Read it again</source>
+        <translation>Noch einmal lesen</translation>
+    </message>
+    <message>
         <source>Read the bridge factor N or the kind of bridge from the instrument itself.</source>
         <translation>Den Brückenfaktor N oder die Brückenart am Gerät selbst ablesen.</translation>
     </message>
@@ -3323,12 +3503,20 @@
         <translation>Anmerkungen zu {1}</translation>
     </message>
     <message>
+        <source>Remove one first</source>
+        <translation>Zuerst eines entfernen</translation>
+    </message>
+    <message>
         <source>Remove one of the two in a text editor</source>
         <translation>In einem Texteditor eines von beiden entfernen</translation>
     </message>
     <message>
         <source>Remove the key “at”</source>
         <translation>Den Schlüssel „at“ entfernen</translation>
+    </message>
+    <message>
+        <source>Reopen the check, or choose another</source>
+        <translation>Die Prüfung wieder öffnen oder eine andere wählen</translation>
     </message>
     <message>
         <source>Repeats of both checks that would tell</source>
@@ -3465,6 +3653,14 @@
     <message>
         <source>Save it as UTF-8 in a text editor, or open a backup</source>
         <translation>In einem Texteditor als UTF-8 speichern oder eine Sicherung öffnen</translation>
+    </message>
+    <message>
+        <source>Save it in another place as well</source>
+        <translation>Auch an einem anderen Ort speichern</translation>
+    </message>
+    <message>
+        <source>Save it in another place, or mend the cause and save again</source>
+        <translation>An einem anderen Ort speichern, oder die Ursache beheben und noch einmal speichern</translation>
     </message>
     <message>
         <source>Save its sheet as CSV and choose that file</source>
@@ -3799,6 +3995,14 @@
         <translation>Eine Unsicherheit über null angeben, oder die Spalte weglassen, wenn keine bekannt sind</translation>
     </message>
     <message>
+        <source>State it as a tolerance to choose its distribution</source>
+        <translation>Als Toleranz angeben, um die Verteilung zu wählen</translation>
+    </message>
+    <message>
+        <source>State it as expanded, or as a tolerance with normal distribution</source>
+        <translation>Als erweiterte Unsicherheit angeben oder als Toleranz mit Normalverteilung</translation>
+    </message>
+    <message>
         <source>State the rounding of a reading in the last rows of the Uncertainties page</source>
         <translation>Die Auflösung eines Messwerts in den letzten Zeilen der Seite Unsicherheiten angeben</translation>
     </message>
@@ -4117,6 +4321,10 @@
     <message>
         <source>Take the least times for {1}</source>
         <translation>Für {1} die kürzesten Zeiten nehmen</translation>
+    </message>
+    <message>
+        <source>Take the line out of the file, or replace the stock</source>
+        <translation>Die Zeile aus der Datei nehmen oder den Bestand ersetzen</translation>
     </message>
     <message>
         <source>Take the ohmmeter off and every jumper out that the next step does not need before you switch the excitation on again, and let the bridge warm up before you read.</source>
@@ -4483,6 +4691,10 @@
         <translation>Die Plusseite der Quelle liegt an P-, was das Vorzeichen des Signals umkehrt.</translation>
     </message>
     <message>
+        <source>The spans may lie elsewhere in it</source>
+        <translation>Die Abschnitte können darin anderswo liegen</translation>
+    </message>
+    <message>
         <source>The step</source>
         <translation>Die Stufe</translation>
     </message>
@@ -4617,6 +4829,10 @@
     <message>
         <source>This step</source>
         <translation>Diese Stufe</translation>
+    </message>
+    <message>
+        <source>Tick the stock, or choose a series</source>
+        <translation>Den Bestand anhaken oder eine Reihe wählen</translation>
     </message>
     <message>
         <source>Time</source>
@@ -5235,8 +5451,24 @@
         <translation>eine Brücke hat vier Zweige</translation>
     </message>
     <message>
+        <source>a channel holds no more pins</source>
+        <translation>ein Kanal fasst nicht mehr Stifte</translation>
+    </message>
+    <message>
+        <source>a channel holds no more readings of the ohmmeter</source>
+        <translation>ein Kanal fasst nicht mehr Ohmmeterwerte</translation>
+    </message>
+    <message>
+        <source>a closed switch cannot have a negative resistance</source>
+        <translation>ein geschlossener Schalter kann keinen negativen Widerstand haben</translation>
+    </message>
+    <message>
         <source>a closed switch or relay contact within 50 mΩ</source>
         <translation>ein geschlossener Schalter- oder Relaiskontakt auf 50 mΩ</translation>
+    </message>
+    <message>
+        <source>a correlation coefficient must lie between -1 and 1</source>
+        <translation>ein Korrelationskoeffizient muss zwischen -1 und 1 liegen</translation>
     </message>
     <message>
         <source>a correlation of {1} between each two of {2} inputs cannot exist</source>
@@ -5279,12 +5511,20 @@
         <translation>eine Anpassung an angegebene Unsicherheiten sagt nicht, wie neue Messwerte streuen</translation>
     </message>
     <message>
+        <source>a folder has that name</source>
+        <translation>ein Ordner hat diesen Namen</translation>
+    </message>
+    <message>
         <source>a gain of {1} where 1 belongs</source>
         <translation>eine Verstärkung von {1}, wo 1 hingehört</translation>
     </message>
     <message>
         <source>a group of keys</source>
         <translation>eine Gruppe von Schlüsseln</translation>
+    </message>
+    <message>
+        <source>a hold must be longer than zero</source>
+        <translation>eine Haltezeit muss länger als null sein</translation>
     </message>
     <message>
         <source>a lead cannot be exchanged with itself</source>
@@ -5307,6 +5547,10 @@
         <translation>eine Zahl ist zu groß</translation>
     </message>
     <message>
+        <source>a pin needs a name</source>
+        <translation>ein Stift braucht einen Namen</translation>
+    </message>
+    <message>
         <source>a prefix off by a factor of 1000, such as milli for micro</source>
         <translation>ein um den Faktor 1000 falscher Vorsatz, etwa Milli für Mikro</translation>
     </message>
@@ -5323,6 +5567,10 @@
         <translation>ein Messwert ist so alt wie {1}</translation>
     </message>
     <message>
+        <source>a relative humidity is between 0 % and 100 %</source>
+        <translation>eine relative Luftfeuchte liegt zwischen 0 % und 100 %</translation>
+    </message>
+    <message>
         <source>a resistance is not a positive finite number</source>
         <translation>ein Widerstand ist keine positive endliche Zahl</translation>
     </message>
@@ -5335,8 +5583,16 @@
         <translation>ein Widerstand muss endlich und über null sein</translation>
     </message>
     <message>
+        <source>a resistor must have more than 0 Ω</source>
+        <translation>ein Widerstand muss mehr als 0 Ω haben</translation>
+    </message>
+    <message>
         <source>a robust line through more than 10000 points would take too long</source>
         <translation>eine robuste Gerade durch mehr als 10000 Punkte dauerte zu lange</translation>
+    </message>
+    <message>
+        <source>a share of this input says nothing</source>
+        <translation>ein Anteil dieser Eingangsgröße sagt nichts</translation>
     </message>
     <message>
         <source>a shunt</source>
@@ -5363,6 +5619,10 @@
         <translation>ein Shunt von {1} nach {2} ergibt positive Stufenwerte, und gewünscht sind dort negative</translation>
     </message>
     <message>
+        <source>a shunt holds no more jumpers</source>
+        <translation>ein Shunt fasst nicht mehr Steckbrücken</translation>
+    </message>
+    <message>
         <source>a shunt is named twice in one step</source>
         <translation>ein Shunt ist in einer Stufe zweimal genannt</translation>
     </message>
@@ -5371,8 +5631,24 @@
         <translation>ein Shunt muss einen endlichen Widerstand über null haben</translation>
     </message>
     <message>
+        <source>a shunt must have more than 0 Ω</source>
+        <translation>ein Shunt muss mehr als 0 Ω haben</translation>
+    </message>
+    <message>
+        <source>a shunt needs a name without commas</source>
+        <translation>ein Shunt braucht einen Namen ohne Kommas</translation>
+    </message>
+    <message>
         <source>a standard deviation needs two readings at least</source>
         <translation>eine Standardabweichung braucht mindestens zwei Messwerte</translation>
+    </message>
+    <message>
+        <source>a standard or expanded uncertainty counts as normal</source>
+        <translation>eine Standard- oder erweiterte Unsicherheit gilt als normalverteilt</translation>
+    </message>
+    <message>
+        <source>a step cannot settle for less than no time</source>
+        <translation>eine Stufe kann nicht kürzer als gar nicht einschwingen</translation>
     </message>
     <message>
         <source>a step has no uncertainty, so nothing tells large from small</source>
@@ -5505,6 +5781,10 @@
     <message>
         <source>an error of the excitation is an error of the reading</source>
         <translation>ein Fehler der Speisung ist ein Fehler des Messwerts</translation>
+    </message>
+    <message>
+        <source>an ohmmeter reads no less than 0 Ω</source>
+        <translation>ein Ohmmeter zeigt nicht weniger als 0 Ω</translation>
     </message>
     <message>
         <source>an order of {1} is not known here</source>
@@ -5743,6 +6023,10 @@
         <translation>beide Enden von Shunt {1} wären an einem Punkt, {2}</translation>
     </message>
     <message>
+        <source>both ends would be on one node ({1})</source>
+        <translation>beide Enden lägen an einem Knoten ({1})</translation>
+    </message>
+    <message>
         <source>both excitation wires</source>
         <translation>beide Speiseleitungen</translation>
     </message>
@@ -5873,6 +6157,10 @@
     <message>
         <source>choice of channels</source>
         <translation>Wahl der Kanäle</translation>
+    </message>
+    <message>
+        <source>chosen from</source>
+        <translation>gewählt aus</translation>
     </message>
     <message>
         <source>closed: kept with the check, the same as that of the channel now</source>
@@ -6071,6 +6359,10 @@
         <translation>Ende</translation>
     </message>
     <message>
+        <source>end the name with .svg, .png or .pdf</source>
+        <translation>den Namen auf .svg, .png oder .pdf enden lassen</translation>
+    </message>
+    <message>
         <source>end {1} of resistor {2}</source>
         <translation>Ende {1} von Widerstand {2}</translation>
     </message>
@@ -6191,12 +6483,20 @@
         <translation>Fenster des Filters</translation>
     </message>
     <message>
+        <source>fingerprint {1}</source>
+        <translation>Fingerabdruck {1}</translation>
+    </message>
+    <message>
         <source>first-row=0: lines count from 1</source>
         <translation>first-row=0: Zeilen zählen ab 1</translation>
     </message>
     <message>
         <source>first-row={1}: the file has {2} lines</source>
         <translation>first-row={1}: die Datei hat {2} Zeilen</translation>
+    </message>
+    <message>
+        <source>fitted, by value</source>
+        <translation>eingebaut, nach Wert</translation>
     </message>
     <message>
         <source>floating</source>
@@ -6595,6 +6895,10 @@
         <translation>sie kündigt {1} Kanäle an</translation>
     </message>
     <message>
+        <source>it cannot be read, {1}</source>
+        <translation>sie lässt sich nicht lesen, {1}</translation>
+    </message>
+    <message>
         <source>it does not lie behind the level above, or ends before it begins</source>
         <translation>es liegt nicht hinter dem Plateau darüber oder endet, bevor es beginnt</translation>
     </message>
@@ -6663,6 +6967,10 @@
         <translation>er hat in einer offenen Prüfung Messwerte in {1} und zeigte dann in {2}</translation>
     </message>
     <message>
+        <source>it has {1} bytes and had {2} when the readings were taken</source>
+        <translation>sie hat {1} Byte und hatte {2}, als die Messwerte entstanden</translation>
+    </message>
+    <message>
         <source>it has {1} numbers, the points need {2} rows of {3}</source>
         <translation>sie hat {1} Zahlen, die Punkte brauchen {2} Zeilen zu {3}</translation>
     </message>
@@ -6673,6 +6981,18 @@
     <message>
         <source>it holds more than {1} functions</source>
         <translation>sie enthält mehr als {1} Funktionen</translation>
+    </message>
+    <message>
+        <source>it is a folder</source>
+        <translation>das ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>it is a link that leads in a circle</source>
+        <translation>das ist ein Verweis, der im Kreis führt</translation>
+    </message>
+    <message>
+        <source>it is a pipe or a device</source>
+        <translation>das ist eine Pipe oder ein Gerät</translation>
     </message>
     <message>
         <source>it is accepted already</source>
@@ -6699,6 +7019,10 @@
         <translation>sie ist größer als 64 MB</translation>
     </message>
     <message>
+        <source>it is larger than {1} MB</source>
+        <translation>sie ist größer als {1} MB</translation>
+    </message>
+    <message>
         <source>it is longer than {1} bytes</source>
         <translation>sie ist länger als {1} Byte</translation>
     </message>
@@ -6709,6 +7033,10 @@
     <message>
         <source>it is more than {1}</source>
         <translation>es ist mehr als {1}</translation>
+    </message>
+    <message>
+        <source>it is no regular file</source>
+        <translation>das ist keine gewöhnliche Datei</translation>
     </message>
     <message>
         <source>it is not a SHA-256 sum</source>
@@ -6735,8 +7063,16 @@
         <translation>das ist keine ganze Zahl von 0 bis 2^64 - 1</translation>
     </message>
     <message>
+        <source>it is not in the folder of the document</source>
+        <translation>sie liegt nicht im Ordner des Dokuments</translation>
+    </message>
+    <message>
         <source>it is not known what time it is</source>
         <translation>die Uhrzeit ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>it is not saved, {1}</source>
+        <translation>es ist nicht gespeichert, {1}</translation>
     </message>
     <message>
         <source>it is not submitted</source>
@@ -6749,6 +7085,10 @@
     <message>
         <source>it is taken for the {1}, and so is {2}</source>
         <translation>sie gilt als {1}, und {2} ebenso</translation>
+    </message>
+    <message>
+        <source>it is written, but the disk did not confirm its folder, {1}</source>
+        <translation>es ist geschrieben, aber die Platte hat seinen Ordner nicht bestätigt, {1}</translation>
     </message>
     <message>
         <source>it is {1} where {2} belongs</source>
@@ -6811,8 +7151,20 @@
         <translation>seine Kovarianz von x und y ist nicht kleiner als ux mal uy</translation>
     </message>
     <message>
+        <source>its ending names no kind of picture</source>
+        <translation>seine Endung nennt keine Bildart</translation>
+    </message>
+    <message>
         <source>its least limit would be {1} {2} where {3} was meant</source>
         <translation>sein Mindestgrenzwert wäre {1} {2}, wo {3} gemeint war</translation>
+    </message>
+    <message>
+        <source>its levels are being looked for</source>
+        <translation>seine Plateaus werden gesucht</translation>
+    </message>
+    <message>
+        <source>its name must have 1 to {1} characters</source>
+        <translation>sein Name muss 1 bis {1} Zeichen haben</translation>
     </message>
     <message>
         <source>its name would be empty</source>
@@ -6885,6 +7237,10 @@
     <message>
         <source>jumpers {1} and {2} of {3} are swapped</source>
         <translation>die Steckbrücken {1} und {2} von {3} sind vertauscht</translation>
+    </message>
+    <message>
+        <source>k plays no part in this statement</source>
+        <translation>k spielt in dieser Angabe keine Rolle</translation>
     </message>
     <message>
         <source>keep {1} closed</source>
@@ -7135,6 +7491,10 @@
         <translation>gleitender Mittelwert über {1}</translation>
     </message>
     <message>
+        <source>must be from 1 to {1}</source>
+        <translation>muss von 1 bis {1} sein</translation>
+    </message>
+    <message>
         <source>name</source>
         <translation>Name</translation>
     </message>
@@ -7165,6 +7525,10 @@
     <message>
         <source>no column holds a number</source>
         <translation>keine Spalte enthält eine Zahl</translation>
+    </message>
+    <message>
+        <source>no column is chosen</source>
+        <translation>keine Spalte ist gewählt</translation>
     </message>
     <message>
         <source>no column is known to be the time</source>
@@ -7255,12 +7619,20 @@
         <translation>keine Zeile hat eine Zeit und eine Zahl{1}</translation>
     </message>
     <message>
+        <source>no shunt is called {1}</source>
+        <translation>kein Shunt heißt {1}</translation>
+    </message>
+    <message>
         <source>no step expects a reading</source>
         <translation>keine Stufe erwartet einen Messwert</translation>
     </message>
     <message>
         <source>no step fails</source>
         <translation>keine Stufe überschreitet ihren Grenzwert</translation>
+    </message>
+    <message>
+        <source>no step has a level</source>
+        <translation>keine Stufe hat ein Plateau</translation>
     </message>
     <message>
         <source>no step has an uncertainty that could be drawn</source>
@@ -7301,6 +7673,10 @@
     <message>
         <source>none instead of {1}</source>
         <translation>keine statt {1}</translation>
+    </message>
+    <message>
+        <source>none is given</source>
+        <translation>keiner ist angegeben</translation>
     </message>
     <message>
         <source>none listed</source>
@@ -7449,6 +7825,10 @@
     <message>
         <source>now {1}</source>
         <translation>jetzt {1}</translation>
+    </message>
+    <message>
+        <source>number of questions</source>
+        <translation>Anzahl der Aufgaben</translation>
     </message>
     <message>
         <source>of arms and shunts</source>
@@ -7733,6 +8113,10 @@
     <message>
         <source>reading / simulated − 1</source>
         <translation>Messwert / simuliert − 1</translation>
+    </message>
+    <message>
+        <source>reading was cancelled</source>
+        <translation>das Lesen wurde abgebrochen</translation>
     </message>
     <message>
         <source>readings</source>
@@ -8167,6 +8551,10 @@
         <translation>Anschluss {1}</translation>
     </message>
     <message>
+        <source>that is no temperature of the air</source>
+        <translation>das ist keine Lufttemperatur</translation>
+    </message>
+    <message>
         <source>that is one lead twice</source>
         <translation>das ist zweimal dieselbe Leitung</translation>
     </message>
@@ -8267,6 +8655,10 @@
         <translation>der Kanal hat keinen solchen Shunt oder nicht so viele Steckbrücken</translation>
     </message>
     <message>
+        <source>the channel was changed since the recording was read</source>
+        <translation>der Kanal wurde geändert, seit die Aufzeichnung gelesen wurde</translation>
+    </message>
+    <message>
         <source>the coefficients between the inputs contradict each other</source>
         <translation>die Koeffizienten zwischen den Eingangsgrößen widersprechen einander</translation>
     </message>
@@ -8331,6 +8723,18 @@
         <translation>die Freiheitsgrade ihrer Unsicherheit müssen eine Zahl über null sein</translation>
     </message>
     <message>
+        <source>the disk is full</source>
+        <translation>die Platte ist voll</translation>
+    </message>
+    <message>
+        <source>the disk is read-only</source>
+        <translation>die Platte ist nur lesbar</translation>
+    </message>
+    <message>
+        <source>the disk reports a fault</source>
+        <translation>die Platte meldet einen Fehler</translation>
+    </message>
+    <message>
         <source>the document would have {1} channels, and it can hold {2}</source>
         <translation>das Dokument hätte {1} Kanäle, fassen kann es {2}</translation>
     </message>
@@ -8377,6 +8781,10 @@
     <message>
         <source>the file cannot be read</source>
         <translation>die Datei lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>the file cannot be removed</source>
+        <translation>die Datei lässt sich nicht entfernen</translation>
     </message>
     <message>
         <source>the file could not be read: the reading process gave an answer that makes no sense</source>
@@ -8459,12 +8867,24 @@
         <translation>die Datei ist von keiner Art, die sich hier lesen lässt</translation>
     </message>
     <message>
+        <source>the file was changed since it was read</source>
+        <translation>die Datei wurde geändert, seit sie gelesen wurde</translation>
+    </message>
+    <message>
+        <source>the file would be larger than the system allows</source>
+        <translation>die Datei wäre größer, als das System erlaubt</translation>
+    </message>
+    <message>
         <source>the filter needs {1} to come within {2} %</source>
         <translation>der Filter braucht {1}, um auf {2} % heranzukommen</translation>
     </message>
     <message>
         <source>the first two</source>
         <translation>die ersten beiden</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>der Ordner lässt sich nicht anlegen</translation>
     </message>
     <message>
         <source>the form for short wires</source>
@@ -8651,6 +9071,10 @@
         <translation>der Name ist länger als 200 Byte</translation>
     </message>
     <message>
+        <source>the name is too long</source>
+        <translation>der Name ist zu lang</translation>
+    </message>
+    <message>
         <source>the noise is so slow that {1} samples count as {2}</source>
         <translation>das Rauschen ist so langsam, dass {1} Abtastwerte als {2} zählen</translation>
     </message>
@@ -8707,6 +9131,10 @@
         <translation>die Signale an beiden Enden des Bereichs sind gleich, daher gibt es keinen Endwert</translation>
     </message>
     <message>
+        <source>the pages could not be painted</source>
+        <translation>die Seiten ließen sich nicht zeichnen</translation>
+    </message>
+    <message>
         <source>the part {1} is named twice</source>
         <translation>der Teil {1} ist zweimal genannt</translation>
     </message>
@@ -8753,6 +9181,10 @@
     <message>
         <source>the readings at both ends of the range are equal</source>
         <translation>die Messwerte an beiden Enden des Bereichs sind gleich</translation>
+    </message>
+    <message>
+        <source>the recording can be read in several ways</source>
+        <translation>die Aufzeichnung lässt sich auf mehrere Arten lesen</translation>
     </message>
     <message>
         <source>the recording is in {1} and the channel reads in {2}</source>
@@ -8845,6 +9277,10 @@
     <message>
         <source>the steps of the dials do not fall</source>
         <translation>die Schrittweiten der Drehschalter fallen nicht</translation>
+    </message>
+    <message>
+        <source>the stock has a part of the id “{1}” already</source>
+        <translation>der Bestand hat schon ein Teil mit der Kennung „{1}“</translation>
     </message>
     <message>
         <source>the table has more than {1} columns</source>
@@ -8987,6 +9423,10 @@
         <translation>es gibt {1} davon für {2} Punkte</translation>
     </message>
     <message>
+        <source>there are {1} patterns of your own already</source>
+        <translation>es gibt schon {1} eigene Muster</translation>
+    </message>
+    <message>
         <source>there are {1} readings for {2} steps</source>
         <translation>es gibt {1} Messwerte für {2} Stufen</translation>
     </message>
@@ -9039,6 +9479,14 @@
         <translation>es gibt keine Brückenart {1}</translation>
     </message>
     <message>
+        <source>there is no certificate value yet</source>
+        <translation>es gibt noch keinen Wert aus einem Kalibrierschein</translation>
+    </message>
+    <message>
+        <source>there is no channel to edit</source>
+        <translation>es gibt keinen Kanal zu bearbeiten</translation>
+    </message>
+    <message>
         <source>there is no channel {1} in the document</source>
         <translation>im Dokument gibt es keinen Kanal {1}</translation>
     </message>
@@ -9057,6 +9505,10 @@
     <message>
         <source>there is no column “resistance”</source>
         <translation>es gibt keine Spalte „resistance“</translation>
+    </message>
+    <message>
+        <source>there is no folder {1}</source>
+        <translation>es gibt keinen Ordner {1}</translation>
     </message>
     <message>
         <source>there is no lead {1}</source>
@@ -9111,6 +9563,14 @@
         <translation>diesen Tag gibt es nicht</translation>
     </message>
     <message>
+        <source>there is no such file</source>
+        <translation>es gibt keine solche Datei</translation>
+    </message>
+    <message>
+        <source>there is no such recording in the folder of the document</source>
+        <translation>im Ordner des Dokuments gibt es keine solche Aufzeichnung</translation>
+    </message>
+    <message>
         <source>there is no such step, the sequence has {1}</source>
         <translation>diese Stufe gibt es nicht, der Ablauf hat {1}</translation>
     </message>
@@ -9133,6 +9593,10 @@
     <message>
         <source>there is nothing in the file</source>
         <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>there is nothing to choose from</source>
+        <translation>es gibt nichts, woraus zu wählen wäre</translation>
     </message>
     <message>
         <source>there is only one {1} in a channel</source>
@@ -9159,12 +9623,24 @@
         <translation>sie berühren sich schon</translation>
     </message>
     <message>
+        <source>this cell is worked out and takes no text</source>
+        <translation>diese Zelle ist berechnet und nimmt keinen Text</translation>
+    </message>
+    <message>
+        <source>this check is closed and shows the set-up it was judged by</source>
+        <translation>diese Prüfung ist abgeschlossen und zeigt die Einrichtung, nach der sie beurteilt wurde</translation>
+    </message>
+    <message>
         <source>this choice is not known</source>
         <translation>diese Wahl ist nicht bekannt</translation>
     </message>
     <message>
         <source>this content</source>
         <translation>dieser Inhalt</translation>
+    </message>
+    <message>
+        <source>this input is in no group</source>
+        <translation>diese Eingangsgröße ist in keiner Gruppe</translation>
     </message>
     <message>
         <source>this is a folder</source>
@@ -9181,6 +9657,10 @@
     <message>
         <source>this is given twice</source>
         <translation>das ist zweimal angegeben</translation>
+    </message>
+    <message>
+        <source>this is more text than a reading takes</source>
+        <translation>das ist mehr Text, als ein Messwert nimmt</translation>
     </message>
     <message>
         <source>this is no number of a column</source>
@@ -9359,8 +9839,16 @@
         <translation>wurde beendet, vielleicht aus Mangel an Speicher</translation>
     </message>
     <message>
+        <source>was stopped before it was finished</source>
+        <translation>wurde abgebrochen, bevor er fertig war</translation>
+    </message>
+    <message>
         <source>weighted least squares</source>
         <translation>gewichtete kleinste Quadrate</translation>
+    </message>
+    <message>
+        <source>were stopped before they were finished</source>
+        <translation>wurden abgebrochen, bevor sie fertig waren</translation>
     </message>
     <message>
         <source>what shunts simulate up to there cannot be followed closely</source>
@@ -9389,6 +9877,10 @@
     <message>
         <source>wires</source>
         <translation>Leitungen</translation>
+    </message>
+    <message>
+        <source>wires cannot have a negative resistance</source>
+        <translation>Adern können keinen negativen Widerstand haben</translation>
     </message>
     <message>
         <source>wires of all shunts</source>
@@ -9461,6 +9953,14 @@
     <message>
         <source>yes</source>
         <translation>ja</translation>
+    </message>
+    <message>
+        <source>you do not have the right to do that here</source>
+        <translation>das ist hier nicht erlaubt</translation>
+    </message>
+    <message>
+        <source>your share of the disk is used up</source>
+        <translation>der eigene Anteil an der Platte ist aufgebraucht</translation>
     </message>
     <message>
         <source>zero</source>
@@ -9967,6 +10467,10 @@
         <translation>{1} steht auch in Zeile {2}</translation>
     </message>
     <message>
+        <source>{1} is in the stock already</source>
+        <translation>{1} ist schon im Bestand</translation>
+    </message>
+    <message>
         <source>{1} is left out: its heading cannot be read.</source>
         <translation>{1} ist weggelassen: Sein Kopf lässt sich nicht lesen.</translation>
     </message>
@@ -10007,8 +10511,24 @@
         <translation>{1} ist kein Grenzwert</translation>
     </message>
     <message>
+        <source>{1} is no node of this bridge</source>
+        <translation>{1} ist kein Knoten dieser Brücke</translation>
+    </message>
+    <message>
+        <source>{1} is no pin of this channel</source>
+        <translation>{1} ist kein Stift dieses Kanals</translation>
+    </message>
+    <message>
+        <source>{1} is no place of this channel</source>
+        <translation>{1} ist kein Ort dieses Kanals</translation>
+    </message>
+    <message>
         <source>{1} is no power of a resistor</source>
         <translation>{1} ist keine Belastbarkeit eines Widerstands</translation>
+    </message>
+    <message>
+        <source>{1} is no series of preferred values</source>
+        <translation>{1} ist keine Normwertreihe</translation>
     </message>
     <message>
         <source>{1} is no share</source>
@@ -10025,6 +10545,10 @@
     <message>
         <source>{1} is no unit that it can read in</source>
         <translation>{1} ist keine Einheit, in der er zeigen kann</translation>
+    </message>
+    <message>
+        <source>{1} is no value for this field</source>
+        <translation>{1} ist kein Wert für dieses Feld</translation>
     </message>
     <message>
         <source>{1} is not a day</source>
@@ -10063,12 +10587,20 @@
         <translation>{1} ist nicht beurteilt.</translation>
     </message>
     <message>
+        <source>{1} is not known here</source>
+        <translation>{1} ist hier nicht bekannt</translation>
+    </message>
+    <message>
         <source>{1} is not known: {2}.</source>
         <translation>{1} ist nicht bekannt: {2}.</translation>
     </message>
     <message>
         <source>{1} is not recorded: what the bridge does is not seen.</source>
         <translation>{1} wird nicht aufgezeichnet: Was die Brücke tut, wird nicht gesehen.</translation>
+    </message>
+    <message>
+        <source>{1} is one of the usual patterns</source>
+        <translation>{1} ist eines der üblichen Muster</translation>
     </message>
     <message>
         <source>{1} is open</source>
@@ -11245,6 +11777,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1 geschlossen</translation>
     </message>
     <message>
+        <source>%1 columns</source>
+        <translation>%1 Spalten</translation>
+    </message>
+    <message>
         <source>%1 entered</source>
         <translation>%1 eingetragen</translation>
     </message>
@@ -11263,6 +11799,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>%1 gauge</source>
         <translation>%1 DMS</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
     </message>
     <message>
         <source>%1 has %2 bytes now and had %3 when the readings were taken from it.</source>
@@ -11356,6 +11896,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>%1 unverändert gelassen. %2.</translation>
     </message>
     <message>
+        <source>%1 min %2 s</source>
+        <translation>%1 min %2 s</translation>
+    </message>
+    <message>
         <source>%1 now has the keys %2.</source>
         <translation>%1 hat jetzt die Tasten %2.</translation>
     </message>
@@ -11386,6 +11930,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>%1 of %2 steps</source>
         <translation>%1 von %2 Stufen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 steps have a level</source>
+        <translation>%1 von %2 Stufen haben ein Plateau</translation>
     </message>
     <message>
         <source>%1 on %2</source>
@@ -11422,6 +11970,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>%1 to %2 %3, %4 samples</source>
         <translation>%1 bis %2 %3, %4 Abtastwerte</translation>
+    </message>
+    <message>
+        <source>%1 to %2 for %3</source>
+        <translation>%1 bis %2 für %3</translation>
     </message>
     <message>
         <source>%1 to look at again.</source>
@@ -11516,6 +12068,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>%1, geschlossener Schalter</translation>
     </message>
     <message>
+        <source>%1, date from column %2</source>
+        <translation>%1, Datum aus Spalte %2</translation>
+    </message>
+    <message>
         <source>%1, deviation %2, limit ± %3</source>
         <translation>%1, Abweichung %2, Grenzwert ± %3</translation>
     </message>
@@ -11604,6 +12160,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>%1, auf %2 % genau</translation>
     </message>
     <message>
+        <source>%1, written as %2</source>
+        <translation>%1, geschrieben als %2</translation>
+    </message>
+    <message>
         <source>%1. Fits best: %2.</source>
         <translation>%1. Am besten passt: %2.</translation>
     </message>
@@ -11614,6 +12174,14 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 steps</source>
+        <translation>%1: %2 von %3 Stufen</translation>
+    </message>
+    <message>
+        <source>%1: %2 s to %3 s</source>
+        <translation>%1: %2 s bis %3 s</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
@@ -12901,6 +13469,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>Alle gezeigt</translation>
     </message>
     <message>
+        <source>All shunts are open at this step.</source>
+        <translation>Bei dieser Stufe sind alle Shunts offen.</translation>
+    </message>
+    <message>
         <source>All shunts open.</source>
         <translation>Alle Shunts offen.</translation>
     </message>
@@ -13368,6 +13940,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>Abbrechen</translation>
     </message>
     <message>
+        <source>Cancelled before anything was found.</source>
+        <translation>Abgebrochen, bevor etwas gefunden war.</translation>
+    </message>
+    <message>
         <source>Cancelled.</source>
         <translation>Abgebrochen.</translation>
     </message>
@@ -13378,6 +13954,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>Cancelled: nothing was written.</source>
         <translation>Abgebrochen: Nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>Cancelled: the best found so far, %1; a better set may exist.</source>
+        <translation>Abgebrochen: das bisher Beste, %1; es kann einen besseren Satz geben.</translation>
     </message>
     <message>
         <source>Cannot be predicted. %1</source>
@@ -13598,6 +14178,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>Change note</source>
         <translation>Notiz ändern</translation>
+    </message>
+    <message>
+        <source>Change nothing: all stays as it is</source>
+        <translation>Nichts ändern: Alles bleibt, wie es ist</translation>
     </message>
     <message>
         <source>Change of each step</source>
@@ -13999,6 +14583,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>Schließen</translation>
     </message>
     <message>
+        <source>Close %1</source>
+        <translation>%1 schließen</translation>
+    </message>
+    <message>
         <source>Close (Escape)</source>
         <translation>Schließen (Escape)</translation>
     </message>
@@ -14025,6 +14613,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>Closed</source>
         <translation>Geschlossen</translation>
+    </message>
+    <message>
+        <source>Closed at this step, and nothing else: %1.</source>
+        <translation>Bei dieser Stufe geschlossen, und sonst nichts: %1.</translation>
     </message>
     <message>
         <source>Closed check, not to be changed.</source>
@@ -15496,6 +16088,14 @@ grade</translation>
         <translation>Größter Abstand</translation>
     </message>
     <message>
+        <source>Greatest miss, %1</source>
+        <translation>Größter Fehlbetrag, %1</translation>
+    </message>
+    <message>
+        <source>Greatest power</source>
+        <translation>Größte Leistung</translation>
+    </message>
+    <message>
         <source>Greatest share of U in the limit</source>
         <translation>Größter Anteil von U am Grenzwert</translation>
     </message>
@@ -15522,6 +16122,10 @@ grade</translation>
     <message>
         <source>Guided run</source>
         <translation>Geführter Durchgang</translation>
+    </message>
+    <message>
+        <source>HDF5 file</source>
+        <translation>HDF5-Datei</translation>
     </message>
     <message>
         <source>Heat sink</source>
@@ -15675,6 +16279,10 @@ grade</translation>
     <message>
         <source>In stock is %1. Choose it again to take it as it is there.</source>
         <translation>Im Bestand ist %1. Nochmals wählen, um ihn von dort zu übernehmen.</translation>
+    </message>
+    <message>
+        <source>In the first set the levels %1 are served by the same resistors closed, and so are one level only.</source>
+        <translation>Im ersten Satz werden die Stufenwerte %1 mit denselben geschlossenen Widerständen erreicht und sind so nur ein Stufenwert.</translation>
     </message>
     <message>
         <source>In words</source>
@@ -15883,6 +16491,14 @@ grade</translation>
     <message>
         <source>Latest check</source>
         <translation>Letzte Prüfung</translation>
+    </message>
+    <message>
+        <source>Latin-1</source>
+        <translation>Latin-1</translation>
+    </message>
+    <message>
+        <source>Lay %1</source>
+        <translation>%1 legen</translation>
     </message>
     <message>
         <source>Lay out</source>
@@ -16191,6 +16807,10 @@ grade</translation>
         <translation>M</translation>
     </message>
     <message>
+        <source>MATLAB file</source>
+        <translation>MATLAB-Datei</translation>
+    </message>
+    <message>
         <source>Made by</source>
         <translation>Durchgeführt von</translation>
     </message>
@@ -16251,6 +16871,10 @@ grade</translation>
         <translation>Mittelwert</translation>
     </message>
     <message>
+        <source>Mean miss, %1</source>
+        <translation>Mittlerer Fehlbetrag, %1</translation>
+    </message>
+    <message>
         <source>Mean square of the deviations, each as a share of its tolerance</source>
         <translation>Mittleres Quadrat der Abweichungen, jede als Anteil ihrer Toleranz</translation>
     </message>
@@ -16303,6 +16927,10 @@ grade</translation>
     <message>
         <source>Misfit</source>
         <translation>Restabw.</translation>
+    </message>
+    <message>
+        <source>Miss, %1</source>
+        <translation>Fehlbetrag, %1</translation>
     </message>
     <message>
         <source>More than %1 steps are not laid out: choose fewer repeats.</source>
@@ -16405,6 +17033,10 @@ grade</translation>
         <translation>&amp;Notiz</translation>
     </message>
     <message>
+        <source>NPY array</source>
+        <translation>NPY-Feld</translation>
+    </message>
+    <message>
         <source>Name</source>
         <translation>Name</translation>
     </message>
@@ -16433,6 +17065,14 @@ grade</translation>
         <translation>Namen in Zeile</translation>
     </message>
     <message>
+        <source>Negative first</source>
+        <translation>Zuerst negativ</translation>
+    </message>
+    <message>
+        <source>Negative only</source>
+        <translation>Nur negativ</translation>
+    </message>
+    <message>
         <source>Neither filter nor sample rate is stated: see Acquisition in the set-up.</source>
         <translation>Weder Filter noch Abtastrate ist angegeben: siehe Erfassung in der Einrichtung.</translation>
     </message>
@@ -16447,6 +17087,10 @@ grade</translation>
     <message>
         <source>New channels: %1</source>
         <translation>Neue Kanäle: %1</translation>
+    </message>
+    <message>
+        <source>New parts</source>
+        <translation>Neue Teile</translation>
     </message>
     <message>
         <source>New shunt: %1</source>
@@ -16831,6 +17475,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Nichts wurde verdoppelt</translation>
     </message>
     <message>
+        <source>Nothing was found.</source>
+        <translation>Nichts wurde gefunden.</translation>
+    </message>
+    <message>
         <source>Nothing was moved</source>
         <translation>Nichts wurde versetzt</translation>
     </message>
@@ -17017,6 +17665,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Open</source>
         <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <translation>%1 öffnen</translation>
     </message>
     <message>
         <source>Open &amp;read-only</source>
@@ -17381,6 +18033,14 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Stellungen mal Schrittweite jedes Drehschalters, die größte Schrittweite zuerst: 10x10k 10x1k 10x100</translation>
     </message>
     <message>
+        <source>Positive first</source>
+        <translation>Zuerst positiv</translation>
+    </message>
+    <message>
+        <source>Positive only</source>
+        <translation>Nur positiv</translation>
+    </message>
+    <message>
         <source>Possible causes, the likeliest first</source>
         <translation>Mögliche Ursachen, die wahrscheinlichste zuerst</translation>
     </message>
@@ -17501,6 +18161,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Fortschritt der Versuche</translation>
     </message>
     <message>
+        <source>Proven best of %1 sets: no other misses less than the first, %2.</source>
+        <translation>Erwiesen der beste von %1 Sätzen: Kein anderer verfehlt weniger als der erste, %2.</translation>
+    </message>
+    <message>
         <source>Put pins for everything that the channel needs in place of the list, to be renamed</source>
         <translation>Statt der Liste Stifte für alles setzen, was der Kanal braucht, zum Umbenennen</translation>
     </message>
@@ -17535,6 +18199,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>R&amp;eport…</source>
         <translation>&amp;Bericht…</translation>
+    </message>
+    <message>
+        <source>Random order (drift)</source>
+        <translation>Zufällige Folge (Drift)</translation>
     </message>
     <message>
         <source>Range ±</source>
@@ -17575,6 +18243,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Rea&amp;ding</source>
         <translation>&amp;Messwert</translation>
+    </message>
+    <message>
+        <source>Reached, %1</source>
+        <translation>Erreicht, %1</translation>
     </message>
     <message>
         <source>Read &amp;again</source>
@@ -17912,6 +18584,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Remove the chosen step</source>
         <translation>Die gewählte Stufe entfernen</translation>
+    </message>
+    <message>
+        <source>Remove the jumper %1</source>
+        <translation>Steckbrücke %1 entfernen</translation>
     </message>
     <message>
         <source>Remove: %1</source>
@@ -18278,6 +18954,14 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Section or AWG</source>
         <translation>Querschnitt oder AWG</translation>
+    </message>
+    <message>
+        <source>See that all shunts are open</source>
+        <translation>Sicherstellen, dass alle Shunts offen sind</translation>
+    </message>
+    <message>
+        <source>See that all shunts are open and no jumper is laid</source>
+        <translation>Sicherstellen, dass alle Shunts offen sind und keine Steckbrücke gelegt ist</translation>
     </message>
     <message>
         <source>See that the reading is back at zero</source>
@@ -18961,6 +19645,10 @@ Fehler ist</translation>
         <translation>Schalter</translation>
     </message>
     <message>
+        <source>Switch the excitation off</source>
+        <translation>Speisung abschalten</translation>
+    </message>
+    <message>
         <source>Switch the excitation off before an ohmmeter touches the circuit, and take the channel out of service where something acts on its reading.</source>
         <translation>Die Speisung abschalten, bevor ein Ohmmeter die Schaltung berührt, und den Kanal außer Betrieb nehmen, wo etwas auf seinen Messwert reagiert.</translation>
     </message>
@@ -18979,6 +19667,10 @@ Ein geschalteter Shunt bewegt den Messwert eines laufenden Regel- oder Sicherhei
 Eine bestandene Shuntprüfung sagt nichts über DMS-Klebung, k-Faktor, Ausrichtung oder die Festigkeit des Prüflings. Wo eine Norm, ein Vertrag oder örtliche Vorschriften eine kalibrierte Last oder eine rückführbare Kalibrierung verlangen, ersetzt diese Prüfung sie nicht.
 
 Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
+    </message>
+    <message>
+        <source>Switch the excitation on again and let the bridge warm up again before the reading</source>
+        <translation>Speisung wieder einschalten und die Brücke vor dem Messwert wieder warm werden lassen</translation>
     </message>
     <message>
         <source>Switched inside.</source>
@@ -19117,12 +19809,20 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Prüfbereich</translation>
     </message>
     <message>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
         <source>Text &amp;larger</source>
         <translation>S&amp;chrift größer</translation>
     </message>
     <message>
         <source>Text as us&amp;ual</source>
         <translation>&amp;Schrift wie üblich</translation>
+    </message>
+    <message>
+        <source>Text in %1, %2 between cells, decimal %3; %4</source>
+        <translation>Text in %1, %2 zwischen Zellen, dezimal %3; %4</translation>
     </message>
     <message>
         <source>Text s&amp;maller</source>
@@ -19325,8 +20025,16 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Die erste Seite</translation>
     </message>
     <message>
+        <source>The first set still misses by more than the channel&apos;s limit at %1 of %2 levels: %3.</source>
+        <translation>Der erste Satz verfehlt noch um mehr als den Grenzwert des Kanals bei %1 von %2 Stufenwerten: %3.</translation>
+    </message>
+    <message>
         <source>The first step or the shunt that it is about</source>
         <translation>Die erste Stufe oder der Shunt, um den es geht</translation>
+    </message>
+    <message>
+        <source>The gain is %1.</source>
+        <translation>Die Steigung ist %1.</translation>
     </message>
     <message>
         <source>The guided run waits where it was left: shunts may still be closed. Alt+9 goes back to it; Stop safely there tells what to open.</source>
@@ -19371,6 +20079,14 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>The language itself</source>
         <translation>Die Sprache selbst</translation>
+    </message>
+    <message>
+        <source>The levels can be read in %1 ways that are about as likely. Choose above how to read them.</source>
+        <translation>Die Plateaus lassen sich auf %1 etwa gleich wahrscheinliche Arten lesen. Oben wählen, wie.</translation>
+    </message>
+    <message>
+        <source>The levels lie %1 %2 off that line.</source>
+        <translation>Die Plateaus liegen %1 %2 neben dieser Geraden.</translation>
     </message>
     <message>
         <source>The levels of the present sequence</source>
@@ -19735,6 +20451,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Nach dem gewählten Abschnitt gibt es keinen zum Verbinden.</translation>
     </message>
     <message>
+        <source>There is no step on which all ways agree.</source>
+        <translation>Es gibt keine Stufe, bei der alle Arten übereinstimmen.</translation>
+    </message>
+    <message>
         <source>There is no table on this page whose cells could be copied, pasted or cleared.</source>
         <translation>Auf dieser Seite gibt es keine Tabelle, deren Zellen kopiert, eingefügt oder geleert werden könnten.</translation>
     </message>
@@ -19989,6 +20709,18 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
 [%2]</translation>
     </message>
     <message>
+        <source>UTF-16, high byte first</source>
+        <translation>UTF-16, höheres Byte zuerst</translation>
+    </message>
+    <message>
+        <source>UTF-16, low byte first</source>
+        <translation>UTF-16, niedrigeres Byte zuerst</translation>
+    </message>
+    <message>
+        <source>UTF-8</source>
+        <translation>UTF-8</translation>
+    </message>
+    <message>
         <source>Uncertainties</source>
         <translation>Unsicherheiten</translation>
     </message>
@@ -20029,6 +20761,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Einheiten je mV/V</translation>
     </message>
     <message>
+        <source>Universal file, dataset 58</source>
+        <translation>Universaldatei, Datensatz 58</translation>
+    </message>
+    <message>
         <source>Unsaved changes</source>
         <translation>Ungespeicherte Änderungen</translation>
     </message>
@@ -20041,6 +20777,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Ungespeicherte Arbeit lässt sich zurzeit nicht gegen einen Absturz sichern: %1. Bis das behoben ist, oft speichern.</translation>
     </message>
     <message>
+        <source>Until then the table has only the steps on which all ways agree.</source>
+        <translation>Bis dahin enthält die Tabelle nur die Stufen, bei denen alle Arten übereinstimmen.</translation>
+    </message>
+    <message>
         <source>Untitled document</source>
         <translation>Unbenanntes Dokument</translation>
     </message>
@@ -20051,6 +20791,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>Up and Down step the digit left of the cursor, Page Up and Page Down by ten. Escape gives back what was.</source>
         <translation>Auf und Ab ändern die Ziffer links der Schreibmarke, Bild auf und Bild ab um zehn. Escape bringt zurück, was war.</translation>
+    </message>
+    <message>
+        <source>Up and down (hysteresis)</source>
+        <translation>Hinauf und hinunter (Umkehrspanne)</translation>
     </message>
     <message>
         <source>Up to</source>
@@ -20129,8 +20873,16 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Ansicht</translation>
     </message>
     <message>
+        <source>WAV file</source>
+        <translation>WAV-Datei</translation>
+    </message>
+    <message>
         <source>Wait</source>
         <translation>Warten</translation>
+    </message>
+    <message>
+        <source>Wanted, %1</source>
+        <translation>Gewünscht, %1</translation>
     </message>
     <message>
         <source>Warning</source>
@@ -20760,6 +21512,10 @@ Ursache</translation>
         <translation>ein Kanal braucht einen Namen</translation>
     </message>
     <message>
+        <source>a constant current of %1 mA</source>
+        <translation>ein Konstantstrom von %1 mA</translation>
+    </message>
+    <message>
         <source>a list</source>
         <translation>eine Liste</translation>
     </message>
@@ -20833,6 +21589,10 @@ Ursache</translation>
     <message>
         <source>all shunts open</source>
         <translation>alle Shunts offen</translation>
+    </message>
+    <message>
+        <source>ambiguous, %1 ways to read it: choose below</source>
+        <translation>mehrdeutig, %1 Arten, es zu lesen: unten wählen</translation>
     </message>
     <message>
         <source>an arm</source>
@@ -20911,6 +21671,10 @@ Ursache</translation>
         <translation>wie auf dem Blatt</translation>
     </message>
     <message>
+        <source>as planned</source>
+        <translation>wie geplant</translation>
+    </message>
+    <message>
         <source>as share of the level</source>
         <translation>als Anteil des Stufenwerts</translation>
     </message>
@@ -20935,6 +21699,10 @@ Ursache</translation>
         <translation>Abgleichnetzwerk</translation>
     </message>
     <message>
+        <source>bar</source>
+        <translation>senkrechter Strich</translation>
+    </message>
+    <message>
         <source>being worked out</source>
         <translation>wird berechnet</translation>
     </message>
@@ -20953,6 +21721,10 @@ Ursache</translation>
     <message>
         <source>beyond limits</source>
         <translation>jenseits der Grenzen</translation>
+    </message>
+    <message>
+        <source>blanks</source>
+        <translation>Leerzeichen</translation>
     </message>
     <message>
         <source>both</source>
@@ -21078,6 +21850,14 @@ Ursache</translation>
         <translation>Spalte %1</translation>
     </message>
     <message>
+        <source>column %1 has nearly the channel&apos;s name</source>
+        <translation>Spalte %1 hat fast den Namen des Kanals</translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation>Komma</translation>
+    </message>
+    <message>
         <source>control limits</source>
         <translation>Eingriffsgrenzen</translation>
     </message>
@@ -21088,6 +21868,14 @@ Ursache</translation>
     <message>
         <source>cut</source>
         <translation>ausschneiden</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>Datum und Uhrzeit</translation>
+    </message>
+    <message>
+        <source>day, month, year</source>
+        <translation>Tag, Monat, Jahr</translation>
     </message>
     <message>
         <source>decade box</source>
@@ -21150,6 +21938,10 @@ Ursache</translation>
         <translation>Fehler</translation>
     </message>
     <message>
+        <source>every step has its level</source>
+        <translation>jede Stufe hat ihr Plateau</translation>
+    </message>
+    <message>
         <source>expanded</source>
         <translation>aufgeklappt</translation>
     </message>
@@ -21210,12 +22002,24 @@ Ursache</translation>
         <translation>gut</translation>
     </message>
     <message>
+        <source>greatest miss %1 %2</source>
+        <translation>größter Fehlbetrag %1 %2</translation>
+    </message>
+    <message>
         <source>grid not known</source>
         <translation>Gitter nicht bekannt</translation>
     </message>
     <message>
         <source>h:min:s</source>
         <translation>h:min:s</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>in another order</source>
+        <translation>in anderer Folge</translation>
     </message>
     <message>
         <source>instead of the present shunts and steps</source>
@@ -21282,6 +22086,10 @@ Ursache</translation>
         <translation>Grenzwerte</translation>
     </message>
     <message>
+        <source>looking for levels…</source>
+        <translation>Plateaus werden gesucht…</translation>
+    </message>
+    <message>
         <source>margin</source>
         <translation>Toleranz</translation>
     </message>
@@ -21302,12 +22110,32 @@ Ursache</translation>
         <translation>Messeingang</translation>
     </message>
     <message>
+        <source>microseconds</source>
+        <translation>Mikrosekunden</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>Millisekunden</translation>
+    </message>
+    <message>
         <source>min:s</source>
         <translation>min:s</translation>
     </message>
     <message>
+        <source>minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>month, day, year</source>
+        <translation>Monat, Tag, Jahr</translation>
+    </message>
+    <message>
         <source>more than %1</source>
         <translation>mehr als %1</translation>
+    </message>
+    <message>
+        <source>more than 18 quintillion</source>
+        <translation>mehr als 18 Trillionen</translation>
     </message>
     <message>
         <source>more than the uncertainties explain.</source>
@@ -21326,6 +22154,14 @@ Ursache</translation>
         <translation>die Kante eines Abschnitts verschieben</translation>
     </message>
     <message>
+        <source>names</source>
+        <translation>Namen</translation>
+    </message>
+    <message>
+        <source>names in line %1</source>
+        <translation>Namen in Zeile %1</translation>
+    </message>
+    <message>
         <source>negative</source>
         <translation>negativ</translation>
     </message>
@@ -21340,6 +22176,10 @@ Ursache</translation>
     <message>
         <source>no change</source>
         <translation>keine Änderung</translation>
+    </message>
+    <message>
+        <source>no column</source>
+        <translation>keine Spalte</translation>
     </message>
     <message>
         <source>no column belongs to a channel</source>
@@ -21358,12 +22198,20 @@ Ursache</translation>
         <translation>kein Nebenschluss</translation>
     </message>
     <message>
+        <source>no level</source>
+        <translation>kein Plateau</translation>
+    </message>
+    <message>
         <source>no limits yet</source>
         <translation>noch keine Grenzen</translation>
     </message>
     <message>
         <source>no more than the uncertainties explain.</source>
         <translation>nicht mehr, als die Unsicherheiten erklären.</translation>
+    </message>
+    <message>
+        <source>no names</source>
+        <translation>keine Namen</translation>
     </message>
     <message>
         <source>no number</source>
@@ -21454,8 +22302,20 @@ Ursache</translation>
         <translation>nichts</translation>
     </message>
     <message>
+        <source>nothing comes nearer than zero</source>
+        <translation>nichts kommt näher als null</translation>
+    </message>
+    <message>
         <source>nothing found</source>
         <translation>nichts gefunden</translation>
+    </message>
+    <message>
+        <source>numbers</source>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>numbers from line %1</source>
+        <translation>Zahlen ab Zeile %1</translation>
     </message>
     <message>
         <source>of %1</source>
@@ -21466,8 +22326,24 @@ Ursache</translation>
         <translation>von bisher %1</translation>
     </message>
     <message>
+        <source>of the level</source>
+        <translation>des Stufenwerts</translation>
+    </message>
+    <message>
+        <source>of the limit</source>
+        <translation>des Grenzwerts</translation>
+    </message>
+    <message>
         <source>on</source>
         <translation>ein</translation>
+    </message>
+    <message>
+        <source>on arm %1</source>
+        <translation>an Zweig %1</translation>
+    </message>
+    <message>
+        <source>one column</source>
+        <translation>eine Spalte</translation>
     </message>
     <message>
         <source>one typed in the table</source>
@@ -21554,6 +22430,10 @@ Ursache</translation>
         <translation>bestanden</translation>
     </message>
     <message>
+        <source>passed over</source>
+        <translation>übergangen</translation>
+    </message>
+    <message>
         <source>paste</source>
         <translation>einfügen</translation>
     </message>
@@ -21572,6 +22452,10 @@ Ursache</translation>
     <message>
         <source>plugged in, excitation off</source>
         <translation>angesteckt, Speisung aus</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Punkt</translation>
     </message>
     <message>
         <source>poor</source>
@@ -21646,8 +22530,16 @@ Ursache</translation>
         <translation>Rückleitung</translation>
     </message>
     <message>
+        <source>reversed</source>
+        <translation>umgepolt</translation>
+    </message>
+    <message>
         <source>row %1, column %2</source>
         <translation>Zeile %1, Spalte %2</translation>
+    </message>
+    <message>
+        <source>run %1 of %2: %3</source>
+        <translation>Durchgang %1 von %2: %3</translation>
     </message>
     <message>
         <source>s</source>
@@ -21662,8 +22554,20 @@ Ursache</translation>
         <translation>skalierte Einheit</translation>
     </message>
     <message>
+        <source>seconds</source>
+        <translation>Sekunden</translation>
+    </message>
+    <message>
         <source>seed %1</source>
         <translation>Startzahl %1</translation>
+    </message>
+    <message>
+        <source>semicolon</source>
+        <translation>Semikolon</translation>
+    </message>
+    <message>
+        <source>set by hand: %1</source>
+        <translation>von Hand gesetzt: %1</translation>
     </message>
     <message>
         <source>settle %1 s, hold %2 s</source>
@@ -21772,6 +22676,10 @@ Ursache</translation>
     <message>
         <source>symmetric</source>
         <translation>symmetrisch</translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation>Tabulator</translation>
     </message>
     <message>
         <source>take the span from its step</source>
@@ -21889,6 +22797,22 @@ Ursache</translation>
         <translation>diese Tabelle ist berechnet: Sie lässt sich kopieren, nimmt aber keinen Text</translation>
     </message>
     <message>
+        <source>time from column %1</source>
+        <translation>Zeit aus Spalte %1</translation>
+    </message>
+    <message>
+        <source>time from the sample rate, %1</source>
+        <translation>Zeit aus der Abtastrate, %1</translation>
+    </message>
+    <message>
+        <source>time not known</source>
+        <translation>Zeit nicht bekannt</translation>
+    </message>
+    <message>
+        <source>time of day</source>
+        <translation>Uhrzeit</translation>
+    </message>
+    <message>
         <source>to</source>
         <translation>nach</translation>
     </message>
@@ -21935,6 +22859,14 @@ Ursache</translation>
     <message>
         <source>unit taken</source>
         <translation>angenommene Einheit</translation>
+    </message>
+    <message>
+        <source>units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>units in line %1</source>
+        <translation>Einheiten in Zeile %1</translation>
     </message>
     <message>
         <source>unplugged</source>
@@ -22039,6 +22971,10 @@ Ursache</translation>
     <message>
         <source>working…</source>
         <translation>in Arbeit…</translation>
+    </message>
+    <message>
+        <source>year, month, day</source>
+        <translation>Jahr, Monat, Tag</translation>
     </message>
     <message>
         <source>yes</source>

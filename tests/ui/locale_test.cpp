@@ -87,9 +87,9 @@ TEST(Locale, ALanguageThatATranslatorPutsIntoTheDataFolderIsFound) {
 TEST(Locale, EnglishCountsHaveTheirPluralForms) {
   QTranslator english;
   ASSERT_TRUE(english.load(":/translations/shuntwright_en.qm"));
-  const auto more = [&](int n) { return english.translate("ui", "%n step(s)", nullptr, n); };
-  EXPECT_EQ(more(1), "%n step");
-  EXPECT_EQ(more(3), "%n steps");
+  const auto more = [&](int n) { return english.translate("ui", "%n shunt(s)", nullptr, n); };
+  EXPECT_EQ(more(1), "%n shunt");
+  EXPECT_EQ(more(3), "%n shunts");
 }
 
 TEST(Locale, WhatIsNotKnownIsEnglish) {

@@ -11,6 +11,8 @@
 #include "ui/state_file.h"
 #include "ui/theme.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
@@ -81,22 +83,24 @@ std::vector<core::Pattern> ownPatterns() {
 
 core::Result<void> saveOwnPattern(const core::Pattern& pattern) {
   if (!nameFits(toQString(pattern.name)))
-    return core::Error{"pattern",
-                       "its name must have 1 to " + std::to_string(longestPatternName) + " characters", ""};
+    return core::Error{
+        "pattern", core::say("its name must have 1 to {1} characters", {std::to_string(longestPatternName)}),
+        ""};
   const auto& usual = core::usualPatterns();
   if (std::any_of(usual.begin(), usual.end(),
                   [&](const core::Pattern& other) { return other.name == pattern.name; }))
-    return core::Error{"pattern", core::inQuotes(pattern.name) + " is one of the usual patterns",
-                       "Choose another name"};
+    return core::Error{"pattern",
+                       core::say("{1} is one of the usual patterns", {core::inQuotes(pattern.name)}),
+                       core::say("Choose another name")};
   std::vector<core::Pattern> patterns = ownPatterns();
   if (const auto old = named(patterns, pattern.name); old != patterns.end())
     *old = pattern;
   else
     patterns.push_back(pattern);
   if (patterns.size() > mostOwnPatterns)
-    return core::Error{"pattern",
-                       "there are " + std::to_string(mostOwnPatterns) + " patterns of your own already",
-                       "Remove one first"};
+    return core::Error{
+        "pattern", core::say("there are {1} patterns of your own already", {std::to_string(mostOwnPatterns)}),
+        core::say("Remove one first")};
   keep(patterns);
   return {};
 }

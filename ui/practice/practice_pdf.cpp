@@ -188,7 +188,7 @@ void breakBetweenQuestions(QTextDocument& text) {
   text.setPageSize(page);
 }
 
-core::Error stopped() { return {"sheets", "were stopped before they were finished", ""}; }
+core::Error stopped() { return {"sheets", core::say("were stopped before they were finished"), ""}; }
 
 }  // namespace
 
@@ -217,7 +217,8 @@ core::Result<QByteArray> practicePdf(std::uint64_t seed, std::size_t count, core
                                      const std::function<void(double)>& progress, std::stop_token stop,
                                      const ReportStamp& stamp) {
   if (count == 0 || count > most)
-    return core::Error{"number of questions", "must be from 1 to " + std::to_string(most), ""};
+    return core::Error{core::say("number of questions"),
+                       core::say("must be from 1 to {1}", {std::to_string(most)}), ""};
   const auto tell = [&](double share) {
     if (progress) progress(share);
   };

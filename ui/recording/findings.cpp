@@ -10,6 +10,8 @@
 #include "ui/recording/taking_up.h"
 #include "ui/theme.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
@@ -167,16 +169,18 @@ LevelOfSteps levelOfSteps(const Finding& finding) {
 std::size_t stepsWithLevel(const Finding& finding) { return countOf(levelOfSteps(finding)); }
 
 core::Result<void> requireTakable(const Finding& finding, const core::Channel& channel) {
-  if (!finding.column) return core::Error{"", "no column is chosen", ""};
-  if (!finding.find) return core::Error{"", "its levels are being looked for", ""};
+  if (!finding.column) return core::Error{"", core::say("no column is chosen"), ""};
+  if (!finding.find) return core::Error{"", core::say("its levels are being looked for"), ""};
   if (!finding.find->levels) return finding.find->levels.error();
   if (!finding.find->match) return finding.find->match.error();
   if (!finding.byHand.empty())
-    return countOf(finding.byHand) > 0 ? core::Result<void>()
-                                       : core::Error{"", "no step has a level", "Give a level to a step"};
+    return countOf(finding.byHand) > 0
+               ? core::Result<void>()
+               : core::Error{"", core::say("no step has a level"), core::say("Give a level to a step")};
   if (!runOf(finding)) return core::noRunError(channel.setup, *finding.find->levels);
   if (!finding.reading)
-    return core::Error{"", "the recording can be read in several ways", "Choose below how to read it"};
+    return core::Error{"", core::say("the recording can be read in several ways"),
+                       core::say("Choose below how to read it")};
   return {};
 }
 

@@ -12,12 +12,12 @@ namespace {
 QString words(const char* text) { return QCoreApplication::translate("LayoutWords", text); }
 
 QString textWords(const core::Layout& layout) {
-  QString text =
-      words("Text in %1, %2 between cells, decimal %3; ")
-          .arg(wordsOf(layout.encoding), separatorWords(layout.separator), decimalWords(layout.decimal));
-  text += layout.nameLine > 0 ? words("names in line %1, ").arg(layout.nameLine) : words("no names, ");
-  if (layout.unitLine > 0) text += words("units in line %1, ").arg(layout.unitLine);
-  return text + words("numbers from line %1").arg(layout.firstRow);
+  QStringList lines{layout.nameLine > 0 ? words("names in line %1").arg(layout.nameLine) : words("no names")};
+  if (layout.unitLine > 0) lines << words("units in line %1").arg(layout.unitLine);
+  lines << words("numbers from line %1").arg(layout.firstRow);
+  return words("Text in %1, %2 between cells, decimal %3; %4")
+      .arg(wordsOf(layout.encoding), separatorWords(layout.separator), decimalWords(layout.decimal),
+           lines.join(", "));
 }
 
 QString timeWords(const core::Layout& layout) {
@@ -28,9 +28,9 @@ QString timeWords(const core::Layout& layout) {
                             : words("time not known");
   QString text = words("time from column %1").arg(columnWords(layout, *time.column));
   if (layout.kind == core::FileKind::Text || time.form != core::TimeForm::Seconds)
-    text += words(", written as %1").arg(wordsOf(time.form));
+    text = words("%1, written as %2").arg(text, wordsOf(time.form));
   if (time.form == core::TimeForm::DateAndTime || time.dateColumn) text += " (" + wordsOf(time.order) + ")";
-  if (time.dateColumn) text += words(", date from column %1").arg(columnWords(layout, *time.dateColumn));
+  if (time.dateColumn) text = words("%1, date from column %2").arg(text, columnWords(layout, *time.dateColumn));
   return text;
 }
 

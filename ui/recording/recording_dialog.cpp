@@ -25,6 +25,8 @@
 #include "ui/recording/recording_reference.h"
 #include "ui/theme.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
@@ -392,7 +394,8 @@ core::Result<core::Channel> RecordingDialog::channelWith(const Finding& finding,
   // Checks may have come meanwhile; another plan would take the readings for other steps.
   if (finding.channel >= channels.size() || channels[finding.channel]->name != then.name ||
       channels[finding.channel]->setup != then.setup)
-    return core::Error{then.name, "the channel was changed since the recording was read", "Read it again"};
+    return core::Error{then.name, core::say("the channel was changed since the recording was read"),
+                       core::say("Read it again")};
   core::Check check;
   check.name = checkName;
   check.date = m_date->text().trimmed().toStdString();

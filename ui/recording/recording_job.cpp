@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/recording/reader.h"
+#include "core/units/language.h"
 #include "core/units/threads.h"
 #include "ui/safe_file.h"
 
@@ -85,8 +86,8 @@ std::shared_ptr<const RecordingRead> readNow(const RecordingTask& task, const st
 core::Result<QString> hashOfUnchanged(const QString& path, const FileStamp& stamp) {
   auto hash = sha256OfFile(path);
   if (hash && stampOf(path) != stamp)
-    return core::Error{QFileInfo(path).fileName().toStdString(), "the file was changed since it was read",
-                       "Read it again"};
+    return core::Error{QFileInfo(path).fileName().toStdString(),
+                       core::say("the file was changed since it was read"), core::say("Read it again")};
   return hash;
 }
 

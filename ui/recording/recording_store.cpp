@@ -20,6 +20,7 @@
 #include <stop_token>
 
 #include "core/recording/reader.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 #include "ui/theme.h"
 
@@ -268,23 +269,26 @@ std::optional<std::pair<RecordingStore::Obstacle, core::Error>> RecordingStore::
   const QString path = pathOf(reference), stated = toQString(reference.path);
   const QFileInfo file(path);
   if (!file.exists())
-    return std::pair(Obstacle::Missing,
-                     core::Error{nameOf(path), "there is no such recording in the folder of the document",
-                                 "Find it, or put it back there"});
+    return std::pair(
+        Obstacle::Missing,
+        core::Error{nameOf(path), core::say("there is no such recording in the folder of the document"),
+                    core::say("Find it, or put it back there")});
   const bool isBuiltIn = m_builtIn && path.startsWith(m_builtIn->path());
   const QString folder = m_folder.isEmpty() ? QDir::currentPath() : m_folder;
   if (!isBuiltIn && (QDir::isAbsolutePath(stated) || goesUp(stated) || !isInside(folder, path)))
-    return std::pair(Obstacle::Outside, core::Error{nameOf(path), "it is not in the folder of the document",
-                                                    "It is read when you ask for it"});
+    return std::pair(Obstacle::Outside,
+                     core::Error{nameOf(path), core::say("it is not in the folder of the document"),
+                                 core::say("It is read when you ask for it")});
   if (!file.isFile())
-    return std::pair(Obstacle::Unreadable,
-                     core::Error{nameOf(path), "it is no regular file", "Find the recording"});
+    return std::pair(Obstacle::Unreadable, core::Error{nameOf(path), core::say("it is no regular file"),
+                                                       core::say("Find the recording")});
   if (static_cast<std::uint64_t>(file.size()) != reference.size_bytes)
-    return std::pair(Obstacle::Changed,
-                     core::Error{nameOf(path),
-                                 "it has " + std::to_string(file.size()) + " bytes and had " +
-                                     std::to_string(reference.size_bytes) + " when the readings were taken",
-                                 "The spans may lie elsewhere in it"});
+    return std::pair(
+        Obstacle::Changed,
+        core::Error{nameOf(path),
+                    core::say("it has {1} bytes and had {2} when the readings were taken",
+                              {std::to_string(file.size()), std::to_string(reference.size_bytes)}),
+                    core::say("The spans may lie elsewhere in it")});
   return std::nullopt;
 }
 
@@ -395,7 +399,8 @@ void RecordingStore::cancel(const core::RecordingReference& reference) {
   // A new entry: what the worker still comes to is of no use to anybody.
   auto stopped = std::make_unique<Entry>();
   stopped->state = State::Failed;
-  stopped->fault.emplace(Obstacle::Cancelled, core::Error{nameOf(key.first), "reading was cancelled", ""});
+  stopped->fault.emplace(Obstacle::Cancelled,
+                         core::Error{nameOf(key.first), core::say("reading was cancelled"), ""});
   found->second = std::move(stopped);
   emit changed();
 }

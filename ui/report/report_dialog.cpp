@@ -34,6 +34,8 @@
 #include "ui/state_file.h"
 #include "ui/theme.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
@@ -283,7 +285,7 @@ bool ReportDialog::writeTo(const QString& typed) {
   const LongWork time;
   begin(tr("Writing %1").arg(QFileInfo(path).fileName()));
   const auto progress = [this](double share) { showProgress(share); };
-  const core::Error stopped{"report", "was stopped before it was finished", ""};
+  const core::Error stopped{"report", core::say("was stopped before it was finished"), ""};
   core::Result<QByteArray> bytes = stopped;
   if (*kind != ReportFormat::Pdf)
     bytes = reportBytes(m_document, order(), *kind, progress, m_stop.get_token());
@@ -300,7 +302,7 @@ bool ReportDialog::printOn(QPrinter& printer) {
   if (m_isWriting) return false;
   begin(tr("Printing"));
   if (!finishBook()) {
-    tell({}, core::Error{"report", "was stopped before it was finished", ""});
+    tell({}, core::Error{"report", core::say("was stopped before it was finished"), ""});
     return false;
   }
   printer.setFullPage(true);

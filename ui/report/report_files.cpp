@@ -8,6 +8,7 @@
 #include "core/report/json.h"
 #include "core/report/web_page.h"
 #include "core/report/workbook.h"
+#include "core/units/language.h"
 #include "ui/aside.h"
 #include "ui/report/report_sketches.h"
 #include "ui/report_pdf.h"
@@ -17,7 +18,7 @@ namespace {
 
 constexpr double worded = 0.6;  ///< share of a web page's work until it is known what it says
 
-core::Error stopped() { return {"report", "was stopped before it was finished", ""}; }
+core::Error stopped() { return {"report", core::say("was stopped before it was finished"), ""}; }
 
 core::Result<QByteArray> webPage(const core::Document& document, const core::ReportOrder& order,
                                  const std::function<void(double)>& progress, const std::stop_token& stop) {
@@ -28,7 +29,7 @@ core::Result<QByteArray> webPage(const core::Document& document, const core::Rep
       doneAside([&](const core::Progress& wording) { return core::reportOf(document, order, wording, stop); },
                 [&](double share) { tell(worded * share); });
   if (stop.stop_requested()) return stopped();
-  ReportSketches sketches(document, report.words->decimalMark);
+  ReportSketches sketches(document, report.words);
   double pictures = 0, done = 0;
   for (const core::Section& section : report.sections)
     for (const core::Block& block : section.blocks) pictures += std::holds_alternative<core::Picture>(block);

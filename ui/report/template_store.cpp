@@ -10,6 +10,8 @@
 #include "ui/state_file.h"
 #include "ui/theme.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
@@ -74,8 +76,8 @@ QString TemplateStore::fileOf(const QString& name) const {
 
 core::Result<void> TemplateStore::add(const core::ReportTemplate& made) {
   if (!QDir().mkpath(m_folder))
-    return core::Error{m_folder.toStdString(), "the folder cannot be made",
-                       "Look whether it may be written to"};
+    return core::Error{m_folder.toStdString(), core::say("the folder cannot be made"),
+                       core::say("Look whether it may be written to")};
   const QString path = fileOf(toQString(made.name));
   const auto saved = saveBytes(path, QByteArray::fromStdString(core::writeTemplate(made)));
   if (!saved) return saved;
@@ -98,8 +100,8 @@ core::Result<void> TemplateStore::remove(const QString& name) {
   for (std::size_t k = 0; k < m_own.size(); ++k) {
     if (toQString(m_own[k].name) != name) continue;
     if (QFileInfo::exists(m_files[k]) && !QFile::remove(m_files[k]))
-      return core::Error{m_files[k].toStdString(), "the file cannot be removed",
-                         "Look whether its folder may be written to"};
+      return core::Error{m_files[k].toStdString(), core::say("the file cannot be removed"),
+                         core::say("Look whether its folder may be written to")};
     m_own.erase(m_own.begin() + std::ptrdiff_t(k));
     m_files.erase(m_files.begin() + std::ptrdiff_t(k));
     break;

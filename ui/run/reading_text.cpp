@@ -4,19 +4,21 @@
 #include <QRegularExpression>
 
 #include "core/uncertainty/propagation.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace ui {
 
 core::Result<TypedReading> readingFromText(const QString& text, const core::Instrument& instrument) {
   if (text.size() >= longestReadingText)
-    return core::Error{"reading", "this is more text than a reading takes",
-                       "Paste fewer numbers, or their mean"};
+    return core::Error{"reading", core::say("this is more text than a reading takes"),
+                       core::say("Paste fewer numbers, or their mean")};
   static const QRegularExpression between("[\\n\\r\\t;\\x{2028}\\x{2029}]+");
   QStringList parts;
   for (const QString& part : text.split(between))
     if (!part.trimmed().isEmpty()) parts << part.trimmed();
-  if (parts.isEmpty()) return core::Error{"reading", "it is empty", "Enter what the instrument shows"};
+  if (parts.isEmpty())
+    return core::Error{"reading", core::say("it is empty"), core::say("Enter what the instrument shows")};
   std::vector<double> numbers;
   for (const QString& part : parts) {
     const auto number =

@@ -18,6 +18,8 @@
 #include "ui/search/use_set.h"
 #include "ui/theme.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 namespace {
 
@@ -75,9 +77,10 @@ core::Result<void> SearchGroup::commit() {
     edit->commit();
     if (!edit->isRefused()) continue;
     edit->setFocus();
-    return core::Error{edit->accessibleName().toStdString(),
-                       core::inQuotes(edit->text().toStdString()) + " is no value for this field",
-                       "Correct it, or press Escape in the field to have the last value back"};
+    return core::Error{
+        edit->accessibleName().toStdString(),
+        core::say("{1} is no value for this field", {core::inQuotes(edit->text().toStdString())}),
+        core::say("Correct it, or press Escape in the field to have the last value back")};
   }
   return {};
 }
@@ -137,11 +140,13 @@ core::Result<std::vector<double>> LevelsGroup::shares() const {
       return error;
     }
     if (!(*share > 0))
-      return core::Error{"shares", core::inQuotes(part.toStdString()) + " is not above zero", "Leave it out"};
+      return core::Error{"shares", core::say("{1} is not above zero", {core::inQuotes(part.toStdString())}),
+                         core::say("Leave it out")};
     shares.push_back(*share);
   }
   if (shares.empty())
-    return core::Error{"shares", "none is given", "Enter shares such as 20; 40; 60; 80; 100"};
+    return core::Error{"shares", core::say("none is given"),
+                       core::say("Enter shares such as 20; 40; 60; 80; 100")};
   return shares;
 }
 
@@ -290,11 +295,12 @@ core::Result<std::vector<core::Candidate>> ResistorsGroup::fitted() const {
     const auto value = core::parseQuantity(part.toStdString(), core::UnitFamily::Resistance);
     if (!value) {
       core::Error error = value.error();
-      error.where = "fitted, by value";
+      error.where = core::say("fitted, by value");
       return error;
     }
     if (!(*value > 0))
-      return core::Error{"fitted, by value", "a resistor must have more than 0 Ω", "Enter such as 59k9"};
+      return core::Error{core::say("fitted, by value"), core::say("a resistor must have more than 0 Ω"),
+                         core::say("Enter such as 59k9")};
     fitted.push_back(
         {.value = core::Resistance(*value), .tolerance = m_tolerance, .name = part.toStdString()});
   }
@@ -308,8 +314,8 @@ core::Result<core::Stock> ResistorsGroup::from() const {
     stock.series.push_back({static_cast<core::ESeries>(series - 1), core::Resistance(m_from_ohm),
                             core::Resistance(m_to_ohm), m_tolerance});
   if (stock == core::Stock{})
-    return core::Error{"chosen from", "there is nothing to choose from",
-                       "Tick the stock, or choose a series"};
+    return core::Error{core::say("chosen from"), core::say("there is nothing to choose from"),
+                       core::say("Tick the stock, or choose a series")};
   return stock;
 }
 

@@ -18,7 +18,8 @@ using core::Certificate;
 using core::Resistor;
 
 constexpr int everyDigit = 17;  ///< the shortest text that is the same number again
-constexpr std::string_view bothMend = "Enter value and U together, such as 59.906k ± 0.6, or paste both";
+constexpr std::string_view bothMend =
+    core::sayLater("Enter value and U together, such as 59.906k ± 0.6, or paste both");
 
 /// U as a resistance or as a share of the certificate's value.
 core::Result<void> setExpanded(Certificate& certificate, const QString& text) {
@@ -58,7 +59,7 @@ core::Result<void> setOfCertificate(Resistor& resistor, int column, const QStrin
   const bool isEmpty = text.trimmed().isEmpty();
   if (!resistor.certificate) {
     if (isEmpty) return {};
-    return core::Error{"", core::say("there is no certificate value yet"), std::string(bothMend)};
+    return core::Error{"", core::say("there is no certificate value yet"), core::say(bothMend)};
   }
   if (column == ResistorModel::Expanded) {
     resistor.certificate->expanded = core::Resistance(0);

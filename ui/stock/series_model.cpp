@@ -9,6 +9,8 @@
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
+#include "core/units/language.h"
+
 namespace ui {
 
 QStringList seriesNames() {
@@ -72,8 +74,9 @@ core::Result<void> SeriesModel::setCell(core::Stock& stock, std::size_t row, int
     case Series: {
       const auto series = core::eSeriesFromName(text.trimmed().toUpper().toStdString());
       if (!series)
-        return core::Error{"", core::inQuotes(text.toStdString()) + " is no series of preferred values",
-                           "Choose one of: " + seriesNames().join(", ").toStdString()};
+        return core::Error{
+            "", core::say("{1} is no series of preferred values", {core::inQuotes(text.toStdString())}),
+            core::say("Choose one of: {1}", {seriesNames().join(", ").toStdString()})};
       range.series = *series;
       return {};
     }

@@ -9,6 +9,7 @@
 
 #include "core/stock/delimited_rows.h"
 #include "core/stock/stock_file.h"
+#include "core/units/language.h"
 #include "ui/safe_file.h"
 #include "ui/stock/stock_page.h"
 #include "ui/theme.h"
@@ -106,9 +107,10 @@ void StockPage::importFrom(const QString& path) {
   if (how == Import::Cancel) return;
   if (how == Import::Replace) next.resistors.clear(), next.boxes.clear();
   if (const auto id = idInBoth(next, *read))
-    return emit refused(toText(
-        inFile(path, {placeOfId(textOf(*bytes), *id), "the stock has a part of the id “" + *id + "” already",
-                      "Take the line out of the file, or replace the stock"})));
+    return emit refused(
+        toText(inFile(path, {placeOfId(textOf(*bytes), *id),
+                             core::say("the stock has a part of the id “{1}” already", {*id}),
+                             core::say("Take the line out of the file, or replace the stock")})));
   std::move(read->resistors.begin(), read->resistors.end(), std::back_inserter(next.resistors));
   std::move(read->boxes.begin(), read->boxes.end(), std::back_inserter(next.boxes));
   if (const auto checked = core::checkStock(next); !checked)

@@ -6,6 +6,7 @@
 
 #include "core/document/apply.h"
 #include "core/stock/stock_text.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -37,8 +38,9 @@ core::Result<void> StockSheet::check(const core::Stock& stock, const QList<CellT
       return inCell({"", fault->what, fault->mend}, row, columnOf(fault->field));
     const std::string id = idOf(stock, at);
     if (!id.empty() && ids[id] > 1)
-      return inCell({"", core::inQuotes(id) + " is in the stock already", "Give each its own id"}, row,
-                    columnOf("id"));
+      return inCell({"", core::say("{1} is in the stock already", {core::inQuotes(id)}),
+                     core::say("Give each its own id")},
+                    row, columnOf("id"));
   }
   return {};
 }
@@ -57,7 +59,8 @@ core::Result<std::optional<core::Date>> dueFromText(const QString& text) {
   const QString day = text.trimmed();
   if (day.isEmpty()) return std::optional<core::Date>();
   if (const auto date = core::dateFromText(day.toStdString())) return std::optional(*date);
-  return core::Error{"", core::inQuotes(day.toStdString()) + " is no day", "Enter it as in 2026-11-25"};
+  return core::Error{"", core::say("{1} is no day", {core::inQuotes(day.toStdString())}),
+                     core::say("Enter it as in 2026-11-25")};
 }
 
 core::Result<std::optional<core::Power>> ratingFromText(const QString& text) {

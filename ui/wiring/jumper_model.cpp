@@ -69,7 +69,8 @@ core::Result<core::Channel> JumperModel::withCell(core::Channel channel, int row
   const auto at = static_cast<std::size_t>(row);
   if (at >= jumpers.size()) {
     if (jumpers.size() >= core::mostJumpers)
-      return core::Error{"", "a shunt holds no more jumpers", "Leave out those that join nothing"};
+      return core::Error{"", core::say("a shunt holds no more jumpers"),
+                         core::say("Leave out those that join nothing")};
     jumpers.push_back({});
   }
   core::Jumper& jumper = jumpers[at];

@@ -6,6 +6,7 @@
 
 #include "core/document/file_limits.h"
 #include "core/document/ohm_edits.h"
+#include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
 #include "ui/fields/cell_number.h"
@@ -43,12 +44,14 @@ core::Result<std::optional<core::Resistance>> ohmFromText(const QString& text) {
   const auto value = core::parseQuantity(typed.toStdString(), core::UnitFamily::Resistance);
   if (!value) {
     core::Error error = value.error();
-    error.mend = "Enter a resistance such as 349.8 or 174.65k, or open when the ohmmeter shows no reading";
+    error.mend =
+        core::say("Enter a resistance such as 349.8 or 174.65k, or open when the ohmmeter shows no reading");
     return error;
   }
   if (*value < 0)
-    return core::Error{"", "an ohmmeter reads no less than 0 Ω",
-                       "A negative reading means that a voltage is there: switch the excitation off"};
+    return core::Error{
+        "", core::say("an ohmmeter reads no less than 0 Ω"),
+        core::say("A negative reading means that a voltage is there: switch the excitation off")};
   return std::optional(core::Resistance(*value));
 }
 
@@ -176,7 +179,8 @@ core::Result<core::Channel> OhmModel::withCell(core::Channel channel, int row, i
   const auto ohm = ohmFromText(text);
   if (!ohm) return ohm.error();
   if (channel.ohmReadings.size() >= core::mostOhmReadings)
-    return core::Error{"", "a channel holds no more readings of the ohmmeter", "Empty some of the others"};
+    return core::Error{"", core::say("a channel holds no more readings of the ohmmeter"),
+                       core::say("Empty some of the others")};
   return core::withOhmReading(std::move(channel), {m_state, at.from, at.to, *ohm});
 }
 

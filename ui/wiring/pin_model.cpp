@@ -6,6 +6,7 @@
 
 #include "core/document/file_limits.h"
 #include "core/document/wiring_edits.h"
+#include "core/units/language.h"
 #include "ui/theme.h"
 #include "ui/wiring/wiring_painter.h"
 #include "ui/wiring/wiring_words.h"
@@ -129,14 +130,16 @@ core::Result<core::Channel> PinModel::withCell(core::Channel channel, int row, i
   auto& pins = channel.setup.wiring.pins;
   if (at >= pins.size()) {
     if (pins.size() >= core::mostPins)
-      return core::Error{"", "a channel holds no more pins", "Leave out pins that nothing of it uses"};
+      return core::Error{"", core::say("a channel holds no more pins"),
+                         core::say("Leave out pins that nothing of it uses")};
     pins.push_back({pins.empty() ? core::PinName{"J1", "A"} : pinNameAfter(pins.back().name), {}});
   }
   core::Pin& pin = pins[at];
   if (column == Connector) pin.name.connector = text.trimmed().toStdString();
   if (column == PinColumn) {
     pin.name.pin = text.trimmed().toStdString();
-    if (pin.name.pin.empty()) return core::Error{"", "a pin needs a name", "Enter its letter or number"};
+    if (pin.name.pin.empty())
+      return core::Error{"", core::say("a pin needs a name"), core::say("Enter its letter or number")};
   }
   if (column == LeadsTo && text != pinUseText(pin.use)) {
     const auto use = pinUseFromText(channel.setup, text);

@@ -6,6 +6,7 @@
 #include <set>
 
 #include "core/plan/prediction.h"
+#include "core/units/language.h"
 #include "core/units/text.h"
 #include "core/wiring/wiring_rules.h"
 #include "ui/theme.h"
@@ -60,9 +61,9 @@ core::Result<core::PinUse> pinUseFromText(const core::Setup& setup, const QStrin
   for (const auto sensitivity : {Qt::CaseSensitive, Qt::CaseInsensitive})
     for (const core::PinUse& use : usesOf(setup))
       if (pinUseText(use).compare(typed, sensitivity) == 0) return use;
-  return core::Error{"", core::inQuotes(text.toStdString()) + " is no place of this channel",
-                     "Enter a terminal such as P+, an end of an arm such as arm 1 begin, an end of a shunt's "
-                     "resistor such as R1 end 1, or unused"};
+  return core::Error{"", core::say("{1} is no place of this channel", {core::inQuotes(text.toStdString())}),
+                     core::say("Enter a terminal such as P+, an end of an arm such as arm 1 begin, an end of "
+                               "a shunt's resistor such as R1 end 1, or unused")};
 }
 
 QString leadsToText(const core::Pin& pin) {
@@ -84,8 +85,8 @@ core::Result<core::PinName> pinFromText(const core::Wiring& wiring, const QStrin
   for (const auto sensitivity : {Qt::CaseSensitive, Qt::CaseInsensitive})
     for (const core::Pin& pin : wiring.pins)
       if (toQString(core::pinText(pin.name)).compare(typed, sensitivity) == 0) return pin.name;
-  return core::Error{"", core::inQuotes(text.toStdString()) + " is no pin of this channel",
-                     "Choose one from the list of pins, or add it there first"};
+  return core::Error{"", core::say("{1} is no pin of this channel", {core::inQuotes(text.toStdString())}),
+                     core::say("Choose one from the list of pins, or add it there first")};
 }
 
 core::PinName pinNameAfter(const core::PinName& name) {
