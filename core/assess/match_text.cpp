@@ -112,8 +112,9 @@ std::string remarkText(const MatchRemark& remark, const Setup& setup, std::span<
       return sayCount(remark.levels.size(), "The level {1} belongs to no step.",
                       "The levels {1} belong to no step.", {of});
     case MatchRemarkKind::Repeated:
-      return sayCount(count, "Step {1} was done again; the last level is taken, not the one {2}.",
-                      "Steps {1} were done again; the last levels are taken, not those {2}.", {steps, of});
+      return sayCount(count, "Step {1} was done again; the last level is taken, not {2}.",
+                      "Steps {1} were done again; the last levels are taken, not {2}.",
+                      {steps, sayCount(remark.levels.size(), "the level {1}", "the levels {1}", {of})});
     case MatchRemarkKind::Swapped:
       return sayCount(count, "Step {1} was done in another place than planned, or its shunt is another's.",
                       "Steps {1} were done in another order than planned, or their shunts are exchanged.",

@@ -4187,11 +4187,11 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Steps {1} were done again; the last levels are taken, not those {2}.</source>
-        <extracomment>{n} is a count. In English for one: Step {1} was done again; the last level is taken, not the one {2}.</extracomment>
+        <source>Steps {1} were done again; the last levels are taken, not {2}.</source>
+        <extracomment>{n} is a count. In English for one: Step {1} was done again; the last level is taken, not {2}.</extracomment>
         <translation>
-            <numerusform>Stufe {1} wurde wiederholt; das letzte Plateau gilt, nicht das {2}.</numerusform>
-            <numerusform>Die Stufen {1} wurden wiederholt; die letzten Plateaus gelten, nicht die {2}.</numerusform>
+            <numerusform>Stufe {1} wurde wiederholt; das letzte Plateau gilt, nicht {2}.</numerusform>
+            <numerusform>Die Stufen {1} wurden wiederholt; die letzten Plateaus gelten, nicht {2}.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -9029,6 +9029,14 @@
     <message>
         <source>the levels do not fit the plan: {1} found, {2}, for {3}: {4}</source>
         <translation>die Plateaus passen nicht zum Plan: gefunden {1}, {2}, für {3}: {4}</translation>
+    </message>
+    <message numerus="yes">
+        <source>the levels {1}</source>
+        <extracomment>{n} is a count. In English for one: the level {1}</extracomment>
+        <translation>
+            <numerusform>das Plateau {1}</numerusform>
+            <numerusform>die Plateaus {1}</numerusform>
+        </translation>
     </message>
     <message>
         <source>the limit of zero return does not stand among the merits: it is the “zero_return” of the limits</source>
