@@ -7,6 +7,7 @@
 
 #include "core/circuit/hookup.h"
 #include "core/document/carried_names.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -236,11 +237,11 @@ bool dropsReadings(const Channel& channel, const std::vector<Step>& sequence) {
 std::string usualCheckName(const Channel& channel) {
   switch (channel.checks.size()) {
     case 0:
-      return "pre-test";
+      return say("pre-test");
     case 1:
-      return "post-test";
+      return say("post-test");
     default:
-      return "check " + std::to_string(channel.checks.size() + 1);
+      return say("check {1}", {std::to_string(channel.checks.size() + 1)});
   }
 }
 

@@ -56,7 +56,8 @@ Channel withSequence(Channel channel, std::vector<Step> sequence);
 /// Whether `withSequence` would drop a reading.
 bool dropsReadings(const Channel& channel, const std::vector<Step>& sequence);
 
-/// What the channel's next check is usually called: "pre-test", "post-test", then "check 3" and so on.
+/// What the channel's next check is usually called, in the present language: "pre-test", "post-test", then
+/// "check 3" and so on.
 std::string usualCheckName(const Channel& channel);
 /// An open check without readings at the end, its name made unique.
 Channel withCheckAdded(Channel channel, Check check);

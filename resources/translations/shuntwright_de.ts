@@ -6143,6 +6143,10 @@
         <translation>Diagramme</translation>
     </message>
     <message>
+        <source>check {1}</source>
+        <translation>Prüfung {1}</translation>
+    </message>
+    <message>
         <source>check {1} has no reading</source>
         <translation>Prüfung {1} hat keinen Messwert</translation>
     </message>
@@ -8055,8 +8059,16 @@
         <translation>nur positive Seite</translation>
     </message>
     <message>
+        <source>post-test</source>
+        <translation>Nachprüfung</translation>
+    </message>
+    <message>
         <source>potentiometers of ±5 % are usual</source>
         <translation>Potentiometer von ±5 % sind üblich</translation>
+    </message>
+    <message>
+        <source>pre-test</source>
+        <translation>Vorprüfung</translation>
     </message>
     <message>
         <source>probability of conformity</source>
