@@ -48,7 +48,7 @@ Colours coloursFor(const QPalette& palette) {
   c.measured = pick("#0072b2", "#56b4e9");
   c.compared = pick("#8a6100", "#e6b450");
   c.fitted = pick("#3d4752", "#c3ccd6");
-  c.band = pick("#009e73", "#35c79a");
+  c.band = pick("#00966d", "#35c79a");
   c.selected = pick("#c26a00", "#ffb347");
   return c;
 }

@@ -71,8 +71,9 @@ inline void visitEveryPlace(QMainWindow& window, const std::function<void(QWidge
     action->trigger();
     watch.stop();
     QApplication::processEvents();
-    for (QWidget* other : QApplication::topLevelWidgets())
-      if (other != &window && other->isVisible() && other->windowType() == Qt::Window) {
+    const QWidgetList tops = QApplication::topLevelWidgets();
+    for (const QPointer<QWidget>& other : QList<QPointer<QWidget>>(tops.begin(), tops.end()))
+      if (other && other != &window && other->isVisible() && other->windowType() == Qt::Window) {
         opened = true;
         visit(*other, how);
         other->close();
@@ -103,7 +104,8 @@ inline bool isInteractive(const QWidget* widget) {
   const QWidget* parent = widget->parentWidget();
   if (qobject_cast<const QAbstractSpinBox*>(parent) || qobject_cast<const QComboBox*>(parent)) return false;
   if (qobject_cast<const QLineEdit*>(parent)) return false;  // its arrow keys do what its buttons do
-  if (qobject_cast<const QAbstractItemView*>(parent) && !qobject_cast<const QLineEdit*>(widget)) return false;
+  if (qobject_cast<const QAbstractScrollArea*>(parent) && !qobject_cast<const QLineEdit*>(widget))
+    return false;
   if (widget->inherits("QTableCornerButton") || widget->inherits("QMenuBarExtension")) return false;
   return qobject_cast<const QAbstractButton*>(widget) || qobject_cast<const QLineEdit*>(widget) ||
          qobject_cast<const QComboBox*>(widget) || qobject_cast<const QAbstractSpinBox*>(widget) ||

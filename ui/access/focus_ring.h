@@ -7,13 +7,14 @@
 
 namespace ui {
 
-/// A line of two pixels around whatever has the keyboard, however that paints itself: WCAG 2.2, 2.4.7 and
-/// 2.4.13 (a ring at least two pixels thick, 3 to 1 against the same pixels without it).
+/// A line of three pixels around whatever has the keyboard, however that paints itself: WCAG 2.2, 2.4.7 and
+/// 2.4.13 (a ring at least two pixels thick, 3 to 1 against the same pixels without it; the third lies on the
+/// frame).
 class FocusRing : public QObject {
   Q_OBJECT
 
  public:
-  static constexpr int thickness_px = 2;
+  static constexpr int thickness_px = 3;
 
   explicit FocusRing(QObject* parent);
 

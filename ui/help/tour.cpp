@@ -210,8 +210,9 @@ void Tour::announce() {
 
 void Tour::applyColours() {
   const Colours colours = coloursFor(m_window.palette());
-  setStyleSheet(QString("#tour { border: 2px solid %1; background: %2; }")
-                    .arg(colours.selected.name(), colours.background.name()));
+  const QString sheet = QString("#tour { border: 2px solid %1; background: %2; }")
+                            .arg(colours.selected.name(), colours.background.name());
+  if (sheet != styleSheet()) setStyleSheet(sheet);  // setting it comes back here as a change of palette
 }
 
 void Tour::end() {
