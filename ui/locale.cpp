@@ -102,7 +102,7 @@ std::string dayPatternOf(const QLocale& locale, const QString& code) {
 }
 
 /// With the marks of numbers and days as programs read them.
-std::shared_ptr<core::Language> wordsOf(const QString& code) {
+std::shared_ptr<core::Language> coreWordsOf(const QString& code) {
   auto language = std::make_shared<core::Language>();
   const auto words = code == englishCode ? nullptr : translatorFor(code);
   if (!words) return language;
@@ -175,7 +175,7 @@ void useLanguage(const QString& wanted) {
   QLocale::setDefault(locale);
   const QString found = wanted.isEmpty() ? knownLanguageOf(locale) : wanted;
   const QString code = found.isEmpty() ? englishCode : found;
-  auto words = wordsOf(code);
+  auto words = coreWordsOf(code);
   writeNumbersLike(locale, *words);
   static Speaker speaker;
   QCoreApplication::removeTranslator(&speaker);
@@ -193,7 +193,7 @@ SpokenScope::SpokenScope(std::shared_ptr<const core::Language> language)
 SpokenScope::~SpokenScope() { spokenHere() = m_before; }
 
 std::shared_ptr<const core::Language> languageFor(std::string_view code, bool localNumbers) {
-  auto words = wordsOf(QString::fromUtf8(code.data(), qsizetype(code.size())));
+  auto words = coreWordsOf(QString::fromUtf8(code.data(), qsizetype(code.size())));
   if (localNumbers && words->code != englishCode)
     writeNumbersLike(QLocale(QString::fromStdString(words->code)), *words);
   return words;

@@ -18,7 +18,7 @@ std::size_t lineAt(std::string_view text, std::size_t at) {
 }
 
 Error inLine(std::size_t line, std::string what, std::string mend) {
-  return {"line " + std::to_string(line), std::move(what), std::move(mend)};
+  return {say("line {1}", {std::to_string(line)}), std::move(what), std::move(mend)};
 }
 
 std::optional<Error> faultOfCharacters(std::string_view text) {

@@ -34,7 +34,7 @@ constexpr std::array<std::string_view, 13> columnNames = {"id",
 /// Where each column stands in the rows.
 using Columns = std::map<std::string_view, std::size_t>;
 
-std::string lineText(std::size_t line) { return "line " + std::to_string(line); }
+std::string lineText(std::size_t line) { return say("line {1}", {std::to_string(line)}); }
 
 std::string allColumns() {
   std::string names;
@@ -55,7 +55,8 @@ Result<Columns> columnsOf(const Row& heading) {
   Columns columns;
   for (std::size_t k = 0; k < heading.cells.size(); ++k) {
     const auto known = std::find(columnNames.begin(), columnNames.end(), plainName(heading.cells[k]));
-    const std::string where = lineText(heading.line) + ", column " + std::to_string(k + 1);
+    const std::string where =
+        say("line {1}, column {2}", {std::to_string(heading.line), std::to_string(k + 1)});
     if (known == columnNames.end())
       return Error{where, say("{1} is no column of a list of resistors", {inQuotes(heading.cells[k])}),
                    say("The first line names the columns; known are {1}", {allColumns()})};

@@ -7411,6 +7411,14 @@
         <translation>Zeile {1}</translation>
     </message>
     <message>
+        <source>line {1}, column {2}</source>
+        <translation>Zeile {1}, Spalte {2}</translation>
+    </message>
+    <message>
+        <source>line {1}, {2}</source>
+        <translation>Zeile {1}, {2}</translation>
+    </message>
+    <message>
         <source>linear indication, F and N as set</source>
         <translation>lineare Anzeige, F und N wie eingestellt</translation>
     </message>

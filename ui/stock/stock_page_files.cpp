@@ -44,7 +44,7 @@ std::string placeOfId(std::string_view text, const std::string& id) {
   for (std::size_t k = 1; k < rows->size(); ++k) {
     const core::Row& row = (*rows)[k];
     if (column < row.cells.size() && row.cells[column] == id)
-      return "line " + std::to_string(row.line) + ", id";
+      return core::say("line {1}, {2}", {std::to_string(row.line), "id"});
   }
   return id;
 }
