@@ -35,7 +35,7 @@ std::string JsonPlace::path() const {
 void JsonPlace::fail(std::string what, std::string mend) const {
   if (failed()) return;
   const std::string way = path();
-  const std::string line = "line " + std::to_string(m_value->line);
+  const std::string line = say("line {1}", {std::to_string(m_value->line)});
   *m_error = Error{way.empty() ? line : line + ", " + way, std::move(what), std::move(mend)};
 }
 

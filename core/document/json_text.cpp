@@ -135,8 +135,8 @@ std::string TreeBuilder::path() const {
 
 bool TreeBuilder::fail(std::string what, std::string mend) {
   const std::string way = path();
-  m_error = {"line " + std::to_string(m_progress.line) + (way.empty() ? "" : ", " + way), std::move(what),
-             std::move(mend)};
+  m_error = {say("line {1}", {std::to_string(m_progress.line)}) + (way.empty() ? "" : ", " + way),
+             std::move(what), std::move(mend)};
   return false;
 }
 
@@ -234,7 +234,7 @@ Result<void> checkRaw(std::string_view text) {
                  say("Open a file that ends in .bridgecal")};
   const auto bad = firstInvalidUtf8(text);
   if (!bad) return {};
-  const std::string where = "line " + std::to_string(lineOf(text, *bad));
+  const std::string where = say("line {1}", {std::to_string(lineOf(text, *bad))});
   // The first bytes of a character at the very end are what a cut leaves of it.
   if (text.size() - *bad < 4 && static_cast<unsigned char>(text[*bad]) >= 0xC2)
     return Error{where, say("the file ends too early, the rest of it is missing"), say(restore)};

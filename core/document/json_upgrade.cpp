@@ -78,7 +78,8 @@ std::string Branch::path() const {
 
 void Branch::fail(const JsonValue& at, const std::string& path, std::string what, std::string mend) const {
   if (m_lifting.error) return;
-  m_lifting.error = Error{"line " + std::to_string(at.line) + ", " + path, std::move(what), std::move(mend)};
+  m_lifting.error =
+      Error{say("line {1}", {std::to_string(at.line)}) + ", " + path, std::move(what), std::move(mend)};
 }
 
 void Branch::refuse(std::string_view key) const {
