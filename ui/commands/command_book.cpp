@@ -46,6 +46,12 @@ QString placeOf(const QObject* object) {
 
 bool isOfWindow(const QAction& action) { return action.shortcutContext() == Qt::WindowShortcut; }
 
+/// One that stands in two menus is one command.
+bool isListed(const QAction& action, const std::vector<Command>& listed) {
+  return std::any_of(listed.begin(), listed.end(),
+                     [&](const Command& command) { return command.action == &action; });
+}
+
 bool acts(const QAction& action) { return !action.isSeparator() && !action.text().isEmpty(); }
 
 }  // namespace
@@ -98,7 +104,7 @@ void CommandBook::listMenu(QMenu& menu, const QString& place, Menus menus,
   for (QAction* action : menu.actions()) {
     if (action->menu()) {
       listMenu(*action->menu(), place + " › " + withoutMarks(action->text()), menus, listed);
-    } else if (acts(*action)) {
+    } else if (acts(*action) && !isListed(*action, listed)) {
       const bool own = m_actions.value(action->objectName()) == action;
       listed.push_back({withoutMarks(action->text()), place, own ? action->objectName() : QString(),
                         action->shortcuts(), action, whyNotNow(*action)});
