@@ -13,7 +13,6 @@
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QScrollBar>
-#include <QSet>
 #include <QSignalSpy>
 #include <QTest>
 #include <QTextBlock>
@@ -79,8 +78,9 @@ TEST(Manual, AnchorsAreTheSameInEveryLanguage) {
     for (const QString& id : manualPageIds()) {
       const QStringList english = anchorsOf(manualPage(id, "en"));
       EXPECT_EQ(anchorsOf(manualPage(id, language)), english) << language << " " << id;
-      const QSet<QString> once(english.begin(), english.end());
-      EXPECT_EQ(once.size(), english.size()) << id << ": an anchor stands there twice";
+      for (const QString& anchor : english)
+        EXPECT_TRUE(anchor.isEmpty() || english.count(anchor) == 1)
+            << id << ": " << anchor << " stands there twice";
     }
 }
 

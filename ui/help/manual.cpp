@@ -75,7 +75,10 @@ QString excerptOf(const QString& text, const QStringList& words) {
 
 QStringList manualLanguages() {
   openManualPages();
-  return QDir(manualFolder).entryList(QDir::Dirs, QDir::Name);
+  QStringList languages;  // the pictures have a folder too
+  for (const QString& folder : QDir(manualFolder).entryList(QDir::Dirs, QDir::Name))
+    if (folder != "pictures") languages << folder;
+  return languages;
 }
 
 QString manualLanguage() {

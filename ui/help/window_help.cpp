@@ -2,6 +2,7 @@
 // What the window does for whoever is new to it.
 #include <QAction>
 #include <QApplication>
+#include <QLabel>
 #include <QTimer>
 
 #include "ui/document_file.h"
