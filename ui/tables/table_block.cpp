@@ -59,7 +59,7 @@ Block blockOf(const QTableView& view, const QModelIndexList& cells) {
 }
 
 core::Error pasteError(const QString& what, const QString& mend) {
-  return {"paste", what.toStdString(), mend.toStdString()};
+  return {"", what.toStdString(), mend.toStdString()};
 }
 
 /// The shown rows from `at` on, then new ones as far as the table grows.
