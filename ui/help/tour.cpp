@@ -208,11 +208,12 @@ void Tour::announce() {
   QAccessible::updateAccessibility(&alert);
 }
 
+/// A style sheet of its own tells the callout that its palette changed.
 void Tour::applyColours() {
   const Colours colours = coloursFor(m_window.palette());
   const QString sheet = QString("#tour { border: 2px solid %1; background: %2; }")
                             .arg(colours.selected.name(), colours.background.name());
-  if (sheet != styleSheet()) setStyleSheet(sheet);  // setting it comes back here as a change of palette
+  if (sheet != styleSheet()) setStyleSheet(sheet);
 }
 
 void Tour::end() {
