@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMessageBox>
@@ -24,6 +25,7 @@
 #include "ui/preferences/appearance.h"
 #include "ui/preferences/preferences_page.h"
 #include "ui/record/saving.h"
+#include "ui/sequence_pane.h"
 #include "ui/state_file.h"
 #include "ui/theme.h"
 
@@ -131,6 +133,8 @@ TEST_F(PreferencesShown, TextOfEveryKindGrowsAndShrinksByKeys) {
   auto* small = window.findChild<QLabel*>("outcomeScope");
   const double usual = QFontInfo(notice->font()).pointSizeF();
   const double usualSmall = QFontInfo(small->font()).pointSizeF();
+  const QHeaderView* columns = window.findChild<SequencePane*>()->steps().horizontalHeader();
+  const int usualColumn = columns->sectionSize(SequenceModel::Measured);
   for (int i = 0; i < 5; ++i) QTest::keyClick(&window, Qt::Key_Plus, Qt::ControlModifier);
   QCoreApplication::processEvents();  // widgets are told of their font by an event
   EXPECT_EQ(preferences().textPercent, 150);
@@ -138,6 +142,8 @@ TEST_F(PreferencesShown, TextOfEveryKindGrowsAndShrinksByKeys) {
   // Derived: 150 % of the size; fonts come in whole pixels, so within one of them (0.75 pt at 96 dpi).
   EXPECT_NEAR(QFontInfo(notice->font()).pointSizeF(), 1.5 * usual, 0.75);
   EXPECT_NEAR(QFontInfo(small->font()).pointSizeF(), 1.5 * usualSmall, 0.75);
+  // Five steps, each rounded to a pixel: half a pixel each, which the next ones enlarge a little.
+  EXPECT_NEAR(columns->sectionSize(SequenceModel::Measured), 1.5 * usualColumn, 4);
   QTest::keyClick(&window, Qt::Key_Minus, Qt::ControlModifier);
   EXPECT_EQ(preferences().textPercent, 140);
   QTest::keyClick(&window, Qt::Key_0, Qt::ControlModifier);

@@ -2,6 +2,7 @@
 #include "ui/preferences/appearance.h"
 
 #include <QApplication>
+#include <QHeaderView>
 #include <QPointer>
 #include <QTimer>
 #include <QWidget>
@@ -70,6 +71,16 @@ void scale(const SizedForText& before, double factor) {
   if (before.least.height() == before.most.height()) widget.setMinimumHeight(most.height());
 }
 
+/// Columns keep what they were given, by the program or by the user.
+void scaleColumns(QHeaderView& head, double factor) {
+  for (int section = 0; section < head.count(); ++section) {
+    const auto mode = head.sectionResizeMode(section);
+    if (mode != QHeaderView::Interactive && mode != QHeaderView::Fixed) continue;
+    if (!head.isSectionHidden(section) && !(head.stretchLastSection() && section == head.count() - 1))
+      head.resizeSection(section, static_cast<int>(std::lround(head.sectionSize(section) * factor)));
+  }
+}
+
 /// Widgets follow the application's font by themselves, but for those that were given a size of their own;
 /// some of these work it out anew from the font around them.
 void showText(int percent) {
@@ -86,6 +97,9 @@ void showText(int percent) {
   QApplication::setFont(percent == Preferences::usualTextPercent ? plain : times(plain, percent / 100.0));
   for (const SizedForText& one : sized)
     if (one.widget) scale(one, factor);
+  for (QWidget* widget : QApplication::allWidgets())
+    if (auto* head = qobject_cast<QHeaderView*>(widget); head && head->orientation() == Qt::Horizontal)
+      scaleColumns(*head, factor);
 }
 
 void setOwnPalette(const QPalette& palette) {
