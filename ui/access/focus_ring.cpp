@@ -31,7 +31,7 @@ class RingAround : public QFocusFrame {
 
   void paintEvent(QPaintEvent*) override {
     QPainter painter(this);
-    painter.fillRect(rect(), coloursFor(palette()).selected);
+    painter.fillRect(rect(), coloursFor(palette()).text);  // frames and pressed buttons swallow other colours
   }
 
  private:
