@@ -44,12 +44,12 @@ void addShuntLines(std::vector<std::string>& lines, const Setup& setup, std::siz
       if (contrast.by != say(oneShuntFormula) || contrast.what != say("Change of output")) continue;
       lines.push_back(say("Shunt {1}: {2}", {name, contrastLine(contrast)}));
       if (std::abs(contrast.approximateValue / contrast.exactValue - 1) > 1e-3)
-        lines.push_back(say("{1}in the whole network {2}; the formula is off by {3}. {4}",
+        lines.push_back(say("Shunt {1}: in the whole network {2}; the formula is off by {3}. {4}",
                             {name, contrast.exact, contrast.off, contrast.why}));
       return;
     }
-  lines.push_back(
-      say("{1}v = R3/(R3 + R4) − R2/(R1 + R2) keeps its four arms; the shunt lies over none.", {name}));
+  lines.push_back(say(
+      "Shunt {1}: v = R3/(R3 + R4) − R2/(R1 + R2) keeps its four arms; the shunt lies over none.", {name}));
 }
 
 /// "Shunt B lies right across arm 4 and pulls the output up."
@@ -149,8 +149,8 @@ std::vector<std::string> readingLines(const Setup& setup, std::size_t step) {
     if (part.heading != say("The reading")) continue;
     const WorkingLine& line = part.lines.front();
     const bool plain = setup.instrument.unit == ReadingUnit::MillivoltPerVolt;
-    lines.push_back(
-        say("Reading: {1}{2} = {3}", {line.formula, (plain ? "" : " = " + line.numbers), line.result}));
+    lines.push_back(say("Reading: {1}", {plain ? line.formula + " = " + line.result
+                                               : line.formula + " = " + line.numbers + " = " + line.result}));
   }
   return lines;
 }

@@ -183,13 +183,13 @@ bool isThinkable(const Setup& setup, const Fault& fault) {
 }
 
 Table readingsTable(const ReadGround& ground, const std::vector<double>& shown) {
-  const std::string unit = ", " + readingUnitText(ground.setup.instrument);
+  const std::string unit = readingUnitText(ground.setup.instrument);
   const int places = displayPlaces(ground.greatest());
   Table table{"",
               {{say("Step"), true},
                {say("Closed")},
-               {say("Expected{1}", {unit}), true},
-               {say("Shown{1}", {unit}), true}},
+               {say("Expected, {1}", {unit}), true},
+               {say("Shown, {1}", {unit}), true}},
               {}};
   for (std::size_t k = 0; k < shown.size(); ++k)
     table.rows.push_back({{std::to_string(k + 1), ground.setup.sequence[k].label,

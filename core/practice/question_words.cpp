@@ -44,11 +44,11 @@ std::string leadsText(const Bridge& bridge) {
 }
 
 std::string leaksText(const Bridge& bridge) {
-  std::string text;
+  std::vector<std::string> leaks;
   for (const std::size_t arm : {0, 1, 2, 3})
     if (const auto& leak = bridge.leaks[arm].across)
-      text += say("{1}{2} over {3}", {(text.empty() ? "" : ", "), ohmText(*leak), armWords(bridge, arm)});
-  return text;
+      leaks.push_back(say("{1} over {2}", {ohmText(*leak), armWords(bridge, arm)}));
+  return sayAll(leaks);
 }
 
 std::string withSign(const std::string& text, double value) { return value > 0 ? "+" + text : text; }

@@ -31,16 +31,15 @@ std::vector<Mend> lowerExcitation(const Instrument& instrument, double share) {
   const auto setting =
       std::find_if(settings.begin(), settings.end(), [&](double one) { return one <= share * now; });
   if (setting == settings.end()) return {};
-  return {
-      {say("Lower the excitation to {1}{2}", {shown(formatNumber(*setting, 3)), (current ? " mA" : " V")}),
-       [value = *setting](Channel channel) {
-         Instrument& changed = channel.setup.instrument;
-         if (changed.current)
-           changed.current->supplied = Current(1e-3 * value);
-         else
-           changed.excitation = Voltage(value);
-         return channel;
-       }}};
+  return {{say("Lower the excitation to {1}", {shown(formatNumber(*setting, 3)) + (current ? " mA" : " V")}),
+           [value = *setting](Channel channel) {
+             Instrument& changed = channel.setup.instrument;
+             if (changed.current)
+               changed.current->supplied = Current(1e-3 * value);
+             else
+               changed.excitation = Voltage(value);
+             return channel;
+           }}};
 }
 
 /// The greatest heat in one resistor, and where.

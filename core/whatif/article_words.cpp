@@ -77,19 +77,24 @@ std::string articleSentence(const WhatIf& whatIf, bool hidden) {
   if (!readings.step) return "";
   const std::string subject =
       isTransducer(whatIf.before.bridge) ? say("The load") : say("The article's strain");
-  const std::string size = sizeText(gain), shown = " (" + simulatedText(whatIf, *readings.step) + ")";
-  if (gain < 0 && readings.kept)
-    return say("{1} then reads with the other sign{2}{3}, which {4}",
-               {subject, (size.empty() ? "" : ", " + size), shown,
-                (readings.turned ? say("not all steps of a shunt check show.")
-                                 : say("a shunt check does not see."))});
+  const std::string size = sizeText(gain), shown = simulatedText(whatIf, *readings.step);
+  if (gain < 0 && readings.kept) {
+    const std::string reads =
+        size.empty() ? say("{1} then reads with the other sign ({2})", {subject, shown})
+                     : say("{1} then reads with the other sign, {2} ({3})", {subject, size, shown});
+    return say(readings.turned ? sayLater("{1}, which not all steps of a shunt check show.")
+                               : sayLater("{1}, which a shunt check does not see."),
+               {reads});
+  }
   if (gain > 0 && readings.turned && !readings.kept)
-    return say("{1} then keeps its sign{2}{3}: only the shunts read the other way round.",
-               {subject, (size.empty() ? "" : ", " + size), shown});
+    return say("{1}: only the shunts read the other way round.",
+               {size.empty() ? say("{1} then keeps its sign ({2})", {subject, shown})
+                             : say("{1} then keeps its sign, {2} ({3})", {subject, size, shown})});
   if (size.empty() || !(readings.simulated > sameSize)) return "";
   const bool unseen = readings.growth <= 0.1 * std::abs(std::abs(gain) - 1);
-  if (unseen) return say("{1} then reads {2}{3}, which a shunt check does not see.", {subject, size, shown});
-  return hidden ? "" : say("{1} reads {2}{3}.", {subject, size, shown});
+  if (unseen)
+    return say("{1} then reads {2} ({3}), which a shunt check does not see.", {subject, size, shown});
+  return hidden ? "" : say("{1} reads {2} ({3}).", {subject, size, shown});
 }
 
 std::string polarityChangeText(const WhatIfStep& step, Zeroed zeroed) {

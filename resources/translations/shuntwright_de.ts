@@ -1587,8 +1587,8 @@
         <translation>Erwarteter Messwert, genullt, dann um die Nichtlinearität der Brücke korrigiert</translation>
     </message>
     <message>
-        <source>Expected{1}</source>
-        <translation>Erwartet{1}</translation>
+        <source>Expected, {1}</source>
+        <translation>Erwartet, {1}</translation>
     </message>
     <message>
         <source>Explains</source>
@@ -2647,8 +2647,8 @@
         <translation>Nachsehen, ob die Aufzeichnung von diesem Plan und Kanal ist</translation>
     </message>
     <message>
-        <source>Lower the excitation to {1}{2}</source>
-        <translation>Speisung auf {1} senken{2}</translation>
+        <source>Lower the excitation to {1}</source>
+        <translation>Speisung auf {1} senken</translation>
     </message>
     <message>
         <source>M. J. Bower, Modern Strain Gage Technology, eq. 27.4 to 27.11</source>
@@ -3439,8 +3439,8 @@
         <translation>Messwert der Stufe {1} weicht ab</translation>
     </message>
     <message>
-        <source>Reading: {1}{2} = {3}</source>
-        <translation>Messwert: {1}{2} = {3}</translation>
+        <source>Reading: {1}</source>
+        <translation>Messwert: {1}</translation>
     </message>
     <message>
         <source>Readings are taken as changes from the first zero; what the zero moves before it is not seen.</source>
@@ -3799,8 +3799,8 @@
         <translation>Auf {1} Bytes kürzen</translation>
     </message>
     <message>
-        <source>Shown{1}</source>
-        <translation>Gezeigt{1}</translation>
+        <source>Shown, {1}</source>
+        <translation>Gezeigt, {1}</translation>
     </message>
     <message>
         <source>Shunt</source>
@@ -3841,6 +3841,14 @@
     <message>
         <source>Shunt {1}, {2}</source>
         <translation>Shunt {1}, {2}</translation>
+    </message>
+    <message>
+        <source>Shunt {1}: in the whole network {2}; the formula is off by {3}. {4}</source>
+        <translation>Shunt {1}: im ganzen Netzwerk {2}; die Formel weicht um {3} ab. {4}</translation>
+    </message>
+    <message>
+        <source>Shunt {1}: v = R3/(R3 + R4) − R2/(R1 + R2) keeps its four arms; the shunt lies over none.</source>
+        <translation>Shunt {1}: v = R3/(R3 + R4) − R2/(R1 + R2) behält seine vier Zweige; der Shunt liegt über keinem.</translation>
     </message>
     <message>
         <source>Shunt {1}: {2}</source>
@@ -5601,10 +5609,6 @@
     <message>
         <source>a shunt at this place moves the output the other way</source>
         <translation>ein Shunt an diesem Ort bewegt das Signal in die andere Richtung</translation>
-    </message>
-    <message>
-        <source>a shunt check does not see.</source>
-        <translation>was eine Shuntprüfung nicht sieht.</translation>
     </message>
     <message>
         <source>a shunt from {1} to {2} does not change the output</source>
@@ -7729,10 +7733,6 @@
     <message>
         <source>not a number</source>
         <translation>keine Zahl</translation>
-    </message>
-    <message>
-        <source>not all steps of a shunt check show.</source>
-        <translation>was nicht alle Stufen einer Shuntprüfung zeigen.</translation>
     </message>
     <message>
         <source>not checked</source>
@@ -10867,16 +10867,16 @@
         <translation>{1} liegt {2} % {3}</translation>
     </message>
     <message>
+        <source>{1} reads {2} ({3}).</source>
+        <translation>{1} zeigt {2} ({3}).</translation>
+    </message>
+    <message>
         <source>{1} reads {2} times too large</source>
         <translation>{1} ist {2}-mal zu groß</translation>
     </message>
     <message>
         <source>{1} reads {2} times too small</source>
         <translation>{1} ist {2}-mal zu klein</translation>
-    </message>
-    <message>
-        <source>{1} reads {2}{3}.</source>
-        <translation>{1} zeigt {2}{3}.</translation>
     </message>
     <message>
         <source>{1} recorded after the shift and before the next zeroing reads {2} {3} high; its scale is right.</source>
@@ -10931,15 +10931,23 @@
         <translation>{1} zeigte das Gerät {2}.</translation>
     </message>
     <message>
-        <source>{1} then keeps its sign{2}{3}: only the shunts read the other way round.</source>
-        <translation>{1} behält dann das Vorzeichen{2}{3}: Nur die Shunts werden umgekehrt gelesen.</translation>
+        <source>{1} then keeps its sign ({2})</source>
+        <translation>{1} behält dann das Vorzeichen ({2})</translation>
     </message>
     <message>
-        <source>{1} then reads with the other sign{2}{3}, which {4}</source>
-        <translation>{1} wird dann mit dem anderen Vorzeichen gelesen{2}{3}, {4}</translation>
+        <source>{1} then keeps its sign, {2} ({3})</source>
+        <translation>{1} behält dann das Vorzeichen, {2} ({3})</translation>
     </message>
     <message>
-        <source>{1} then reads {2}{3}, which a shunt check does not see.</source>
+        <source>{1} then reads with the other sign ({2})</source>
+        <translation>{1} wird dann mit dem anderen Vorzeichen gelesen ({2})</translation>
+    </message>
+    <message>
+        <source>{1} then reads with the other sign, {2} ({3})</source>
+        <translation>{1} wird dann mit dem anderen Vorzeichen gelesen, {2} ({3})</translation>
+    </message>
+    <message>
+        <source>{1} then reads {2} ({3}), which a shunt check does not see.</source>
         <translation>{1} wird dann {2} gelesen{3}, was eine Shuntprüfung nicht sieht.</translation>
     </message>
     <message>
@@ -11251,12 +11259,20 @@
         <translation>{1}, Unsicherheit nicht bekannt</translation>
     </message>
     <message>
+        <source>{1}, which a shunt check does not see.</source>
+        <translation>{1}, was eine Shuntprüfung nicht sieht.</translation>
+    </message>
+    <message>
         <source>{1}, which has no reading</source>
         <translation>{1}, die keinen Messwert hat</translation>
     </message>
     <message>
         <source>{1}, which leads nowhere</source>
         <translation>{1}, der nirgendwohin führt</translation>
+    </message>
+    <message>
+        <source>{1}, which not all steps of a shunt check show.</source>
+        <translation>{1}, was nicht alle Stufen einer Shuntprüfung zeigen.</translation>
     </message>
     <message>
         <source>{1}, which simulates a load of {2}</source>
@@ -11361,6 +11377,10 @@
     <message>
         <source>{1}: no jumper leads from {2}{3} to the bridge, so the shunt hangs on {4}</source>
         <translation>{1}: Keine Steckbrücke führt von {2}{3} zur Brücke, der Shunt hängt also an {4}</translation>
+    </message>
+    <message>
+        <source>{1}: only the shunts read the other way round.</source>
+        <translation>{1}: Nur die Shunts werden umgekehrt gelesen.</translation>
     </message>
     <message>
         <source>{1}: removed</source>
@@ -11491,18 +11511,6 @@
 </source>
         <translation>{1}Richtig: {2}
 </translation>
-    </message>
-    <message>
-        <source>{1}in the whole network {2}; the formula is off by {3}. {4}</source>
-        <translation>{1}im ganzen Netzwerk {2}; die Formel weicht um {3} ab. {4}</translation>
-    </message>
-    <message>
-        <source>{1}v = R3/(R3 + R4) − R2/(R1 + R2) keeps its four arms; the shunt lies over none.</source>
-        <translation>{1}v = R3/(R3 + R4) − R2/(R1 + R2) behält seine vier Zweige; der Shunt liegt über keinem.</translation>
-    </message>
-    <message>
-        <source>{1}{2} over {3}</source>
-        <translation>{1}{2} über {3}</translation>
     </message>
     <message>
         <source>{1}′ = 1 / (1/{2} + Σ 1/Rs)</source>
