@@ -136,6 +136,7 @@ void NextSteps::fill() {
     button->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     m_buttons->addWidget(button, 0, Qt::AlignLeft);
   }
+  m_buttons->addStretch(1);
   arrange();
 }
 

@@ -21,7 +21,7 @@ namespace ui {
 namespace {
 
 constexpr auto seenKey = "tourSeen";
-constexpr int calloutWidth_em = 21;
+constexpr int calloutWidth_em = 24;
 constexpr int gap_px = 10;
 
 /// Lies over the window around one part; the mouse goes through it.
@@ -188,13 +188,16 @@ void Tour::place() {
   const bool there = shown.part && shown.part->isVisible();
   if (there)
     part = QRect(shown.part->mapTo(&m_window, QPoint()), shown.part->size()).intersected(m_window.rect());
-  const int width = std::min(calloutWidth_em * fontMetrics().horizontalAdvance('m'), room.width());
+  const int wanted =
+      std::max(calloutWidth_em * fontMetrics().horizontalAdvance('m'), minimumSizeHint().width());
+  const int width = std::min(wanted, room.width());
   const QSize size(width, std::min(room.height(), layout()->totalHeightForWidth(width) > 0
                                                       ? layout()->totalHeightForWidth(width)
                                                       : sizeHint().height()));
   setGeometry(placeBeside(part, size, room));
   m_frame->setVisible(there);
-  m_frame->setGeometry(part);
+  // Around the part, so that it covers nothing of it.
+  m_frame->setGeometry(part.adjusted(-6, -6, 6, 6).intersected(m_window.rect()));
   m_frame->raise();
   raise();
 }
