@@ -176,7 +176,7 @@ QRect textArea(const QWidget& widget) {
   if (const auto* field = qobject_cast<const QLineEdit*>(&widget))
     return field->displayText().isEmpty() && field->placeholderText().isEmpty() ? QRect() : inside;
   const auto* button = qobject_cast<const QAbstractButton*>(&widget);
-  if (!button || button->text().isEmpty()) return {};
+  if (!button || button->text().isEmpty() || button->inherits("QLineEditIconButton")) return {};
   const int side = widget.style()->pixelMetric(QStyle::PM_IndicatorWidth) + 6;
   const bool ticked = qobject_cast<const QCheckBox*>(&widget) || qobject_cast<const QRadioButton*>(&widget);
   return ticked ? inside.adjusted(side, 0, 0, 0) : inside;

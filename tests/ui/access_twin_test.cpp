@@ -22,6 +22,7 @@
 #include "ui/bridge/bridge_canvas.h"
 #include "ui/bridge/output_bar.h"
 #include "ui/bridge_pane.h"
+#include "ui/bridge_view.h"
 #include "ui/main_window.h"
 #include "ui/outcome/plot_frame.h"
 #include "ui/polarity/polarity_picture.h"
@@ -34,9 +35,9 @@ namespace {
 class TwinTest : public testing::Test {
  protected:
   TwinTest()
-      : session(sample::documentOf({sample::withCheckReading(sample::nineStepChannel(), 1.001)})),
+      : session((installAccess(),
+                 sample::documentOf({sample::withCheckReading(sample::nineStepChannel(), 1.001)}))),
         window(session) {
-    installAccess();
     session.selectStep(1);
     window.resize(1280, 800);
     window.show();
@@ -111,9 +112,9 @@ TEST_F(TwinTest, EveryPictureOnEveryPageIsNamedDescribedAndATable) {
 }
 
 TEST_F(TwinTest, TheBridgeSaysItsPartsAndItsStep) {
-  const auto* pane = window.findChild<BridgePane*>();
+  auto* pane = window.findChild<BridgePane*>();
   ASSERT_TRUE(pane);
-  const auto* canvas = pane->findChild<BridgeCanvas*>();
+  const BridgeCanvas* canvas = &pane->view();
   ASSERT_TRUE(canvas && canvas->picture());
   const TwinTable table = canvas->twin();
   const QString all = spreadsheetText(table);
