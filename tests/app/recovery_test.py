@@ -84,28 +84,28 @@ class Window:
                 pass
         return None
 
-    def find(self, role, name, item=None):
+    def find(self, role, name, item=None, shown=False):
         item = item or self.frame
         for index in range(item.get_child_count()):
             child = item.get_child_at_index(index)
-            if child is None:
+            if child is None or shown and not child.get_state_set().contains(Atspi.StateType.SHOWING):
                 continue
             if child.get_role_name() == role and child.get_name().startswith(name):
                 return child
-            if child.get_role_name() not in ("table", "list", "tree") and (found := self.find(role, name, child)):
+            if child.get_role_name() not in ("table", "list", "tree") and (
+                    found := self.find(role, name, child, shown)):
                 return found
         return None
 
     def is_shown(self, role, name):
-        found = self.find(role, name)
-        return found if found and found.get_state_set().contains(Atspi.StateType.SHOWING) else None
+        return self.find(role, name, shown=True)
 
     def press(self, role, name):
         button = wait_for(f"{role} {name}", lambda: self.is_shown(role, name))
         Atspi.Action.do_action(button, 0)
 
     def add_channel(self):
-        self.press("push button", "Add")
+        Atspi.Action.do_action(wait_for("the menu", lambda: self.find("menu item", "Add channel")), 0)
 
     def save(self):
         item = self.find("menu item", "Save")
