@@ -162,11 +162,10 @@ BatchEdit withChannelsRemoved(const Document& document, std::span<const std::siz
   for (const std::size_t index : to) {
     const Channel& channel = *document.channels[index];
     const std::size_t checks = channel.checks.size();
-    edit.outcomes.push_back(
-        {index, true, false,
-         checks == 0   ? say("{1}: removed", {channel.name})
-         : checks == 1 ? say("{1}: removed with its check", {channel.name})
-                       : say("{1}: removed with its {2} checks", {channel.name, std::to_string(checks)})});
+    edit.outcomes.push_back({index, true, false,
+                             checks == 0 ? say("{1}: removed", {channel.name})
+                                         : sayCount(checks, "{1}: removed with its check",
+                                                    "{1}: removed with its {n} checks", {channel.name})});
   }
   edit.document.channels.clear();
   for (std::size_t k = 0; k < document.channels.size(); ++k)

@@ -212,9 +212,9 @@ class Sentences {
       for (std::size_t k = 0; k < m_comparison.steps.size(); ++k)
         if (!m_comparison.steps[k].moved && m_comparison.steps[k].reason == reason) steps.push_back(k);
       const std::string list = stepList(steps), half = halfOf(steps);
-      add(steps.size() == 1 ? say("Step {1} is not compared: {2}", {list, reason})
-          : half.empty()
-              ? say("Steps {1} are not compared: {2}", {list, reason})
+      add(steps.size() == 1 || half.empty()
+              ? sayCount(steps.size(), "Step {1} is not compared: {2}", "Steps {1} are not compared: {2}",
+                         {list, reason})
               : say("Steps {1}, all {3} ones among them, are not compared: {2}", {list, reason, half}));
     }
     if (!m_comparison.onlyAfter.empty())

@@ -116,8 +116,7 @@ Result<void> mayAccept(const Document& document, const Standing& standing, const
   if (standing.changedSince)
     return refusal(say("it has changed since it was submitted"), say("Let it be submitted again"));
   if (const std::size_t open = openRemarks(document))
-    return refusal(open == 1 ? say("one remark is not settled")
-                             : say("{1} remarks are not settled", {std::to_string(open)}),
+    return refusal(sayCount(open, "one remark is not settled", "{n} remarks are not settled"),
                    say("Settle them, or return the record"));
   return mayReview(document, person);
 }

@@ -68,8 +68,7 @@ std::string stepsWithoutNumber(const CheckAssessment& assessment) {
     steps += (count++ == 0 ? "" : ", ") + std::to_string(k + 1);
   }
   if (count == 0) return {};
-  return count == 1 ? say("step {1}: no finite reading", {steps})
-                    : say("steps {1}: no finite reading", {steps});
+  return sayCount(count, "step {1}: no finite reading", "steps {1}: no finite reading", {steps});
 }
 
 double greatestChange(const CheckAssessment& assessment) {

@@ -437,12 +437,11 @@ std::vector<std::string> missingUncertainties(const Setup& setup, const SetupPre
     const auto& [scope, reason] = why;
     const std::string list = numbered(those);
     if (scope.empty())
-      sentences.push_back(those.size() == 1 ? say("Step {1} has no uncertainty: {2}", {list, reason})
-                                            : say("Steps {1} have no uncertainty: {2}", {list, reason}));
+      sentences.push_back(sayCount(those.size(), "Step {1} has no uncertainty: {2}",
+                                   "Steps {1} have no uncertainty: {2}", {list, reason}));
     else
-      sentences.push_back(
-          those.size() == 1 ? say("Step {1} has no uncertainty in scope {2}: {3}", {list, scope, reason})
-                            : say("Steps {1} have no uncertainty in scope {2}: {3}", {list, scope, reason}));
+      sentences.push_back(sayCount(those.size(), "Step {1} has no uncertainty in scope {2}: {3}",
+                                   "Steps {1} have no uncertainty in scope {2}: {3}", {list, scope, reason}));
   }
   return sentences;
 }

@@ -4059,20 +4059,8 @@
         <translation>Stufe {1} besteht nicht. {2}</translation>
     </message>
     <message>
-        <source>Step {1} has no uncertainty in scope {2}: {3}</source>
-        <translation>Stufe {1} hat im Bereich {2} keine Unsicherheit: {3}</translation>
-    </message>
-    <message>
-        <source>Step {1} has no uncertainty: {2}</source>
-        <translation>Stufe {1} hat keine Unsicherheit: {2}</translation>
-    </message>
-    <message>
         <source>Step {1} is compared with step {2} of {3}, which closes the same.</source>
         <translation>Stufe {1} wird mit Stufe {2} von {3} verglichen, die dasselbe schließt.</translation>
-    </message>
-    <message>
-        <source>Step {1} is not compared: {2}</source>
-        <translation>Stufe {1} wird nicht verglichen: {2}</translation>
     </message>
     <message>
         <source>Step {1} moved by {2}, where {3} would count as unchanged.</source>
@@ -4138,9 +4126,13 @@
             <numerusform>Die Stufen {1} fehlen.</numerusform>
         </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>Steps {1} are not compared: {2}</source>
-        <translation>Die Stufen {1} werden nicht verglichen: {2}</translation>
+        <extracomment>{n} is a count. In English for one: Step {1} is not compared: {2}</extracomment>
+        <translation>
+            <numerusform>Stufe {1} wird nicht verglichen: {2}</numerusform>
+            <numerusform>Die Stufen {1} werden nicht verglichen: {2}</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>Steps {1} are then off by {2}.</source>
@@ -4166,13 +4158,21 @@
             <numerusform>Die Stufen {1} bewegen den Messwert nicht mehr.</numerusform>
         </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>Steps {1} have no uncertainty in scope {2}: {3}</source>
-        <translation>Die Stufen {1} haben im Bereich {2} keine Unsicherheit: {3}</translation>
+        <extracomment>{n} is a count. In English for one: Step {1} has no uncertainty in scope {2}: {3}</extracomment>
+        <translation>
+            <numerusform>Stufe {1} hat im Bereich {2} keine Unsicherheit: {3}</numerusform>
+            <numerusform>Die Stufen {1} haben im Bereich {2} keine Unsicherheit: {3}</numerusform>
+        </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>Steps {1} have no uncertainty: {2}</source>
-        <translation>Die Stufen {1} haben keine Unsicherheit: {2}</translation>
+        <extracomment>{n} is a count. In English for one: Step {1} has no uncertainty: {2}</extracomment>
+        <translation>
+            <numerusform>Stufe {1} hat keine Unsicherheit: {2}</numerusform>
+            <numerusform>Die Stufen {1} haben keine Unsicherheit: {2}</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>Steps {1} lie beyond the ±{2}.</source>
@@ -7903,10 +7903,6 @@
         <translation>eine der beiden Reihen ändert sich nicht, sodass sie keine Korrelation hat</translation>
     </message>
     <message>
-        <source>one remark is not settled</source>
-        <translation>eine Anmerkung ist nicht erledigt</translation>
-    </message>
-    <message>
         <source>one wire in each arm</source>
         <translation>eine Leitung in jedem Zweig</translation>
     </message>
@@ -8479,10 +8475,6 @@
         <translation>Stufe {1}</translation>
     </message>
     <message>
-        <source>step {1}: no finite reading</source>
-        <translation>Stufe {1}: kein endlicher Messwert</translation>
-    </message>
-    <message>
         <source>steps</source>
         <translation>Stufen</translation>
     </message>
@@ -8494,9 +8486,13 @@
         <source>steps at most {1} at step {2}</source>
         <translation>Stufen höchstens {1} bei Stufe {2}</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>steps {1}: no finite reading</source>
-        <translation>Stufen {1}: kein endlicher Messwert</translation>
+        <extracomment>{n} is a count. In English for one: step {1}: no finite reading</extracomment>
+        <translation>
+            <numerusform>Stufe {1}: kein endlicher Messwert</numerusform>
+            <numerusform>Stufen {1}: kein endlicher Messwert</numerusform>
+        </translation>
     </message>
     <message>
         <source>still settling at its beginning</source>
@@ -10895,10 +10891,6 @@
         <translation>{1} relative Feuchte</translation>
     </message>
     <message>
-        <source>{1} remarks are not settled</source>
-        <translation>{1} Anmerkungen sind nicht erledigt</translation>
-    </message>
-    <message>
         <source>{1} repeats of both checks would tell, if the differences stay what they are.</source>
         <translation>{1} Wiederholungen beider Prüfungen entschieden es, wenn die Unterschiede bleiben, wie sie sind.</translation>
     </message>
@@ -11386,13 +11378,13 @@
         <source>{1}: removed</source>
         <translation>{1}: entfernt</translation>
     </message>
-    <message>
-        <source>{1}: removed with its check</source>
-        <translation>{1}: mit seiner Prüfung entfernt</translation>
-    </message>
-    <message>
-        <source>{1}: removed with its {2} checks</source>
-        <translation>{1}: mit seinen {2} Prüfungen entfernt</translation>
+    <message numerus="yes">
+        <source>{1}: removed with its {n} checks</source>
+        <extracomment>{n} is a count. In English for one: {1}: removed with its check</extracomment>
+        <translation>
+            <numerusform>{1}: mit seiner Prüfung entfernt</numerusform>
+            <numerusform>{1}: mit seinen {n} Prüfungen entfernt</numerusform>
+        </translation>
     </message>
     <message>
         <source>{1}: step {2} would show {3} {4} where {5} stands.</source>
@@ -11542,6 +11534,14 @@
         <translation>
             <numerusform>{n} Plateau</numerusform>
             <numerusform>{n} Plateaus</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} remarks are not settled</source>
+        <extracomment>{n} is a count. In English for one: one remark is not settled</extracomment>
+        <translation>
+            <numerusform>eine Anmerkung ist nicht erledigt</numerusform>
+            <numerusform>{n} Anmerkungen sind nicht erledigt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
