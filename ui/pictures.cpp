@@ -6,6 +6,8 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QPalette>
+#include <QThreadPool>
+#include <algorithm>
 
 #include "ui/main_window.h"
 #include "ui/recording/recording_store.h"
@@ -75,12 +77,19 @@ bool isReading(const Session& session, const MainWindow& window) {
   return state == RecordingStore::State::Absent || state == RecordingStore::State::Reading;
 }
 
-/// Lets layouts and charts settle, charts place their labels only when shown, and waits for a recording.
+/// Lets layouts and charts settle, charts place their labels only when shown, and waits for a recording and
+/// whatever else is worked out aside.
 void settle(const Session& session, const MainWindow& window, int least_ms) {
   QElapsedTimer timer;
   timer.start();
-  while (timer.elapsed() < least_ms || (isReading(session, window) && timer.elapsed() < 5000))
+  const auto isBusy = [&] {
+    return isReading(session, window) || QThreadPool::globalInstance()->activeThreadCount() > 0;
+  };
+  // What one piece of work finds can ask for another: only a while without any is the end.
+  for (qint64 busyUntil_ms = 0; timer.elapsed() < std::max<qint64>(least_ms, busyUntil_ms + 100);) {
     QApplication::processEvents(QEventLoop::AllEvents, 20);
+    if (isBusy() && timer.elapsed() < 10000) busyUntil_ms = timer.elapsed();
+  }
 }
 
 QByteArray pictureOf(const core::Document& document, const Shot& shot) {
