@@ -57,7 +57,7 @@ TEST(ReportTemplate, WhatIsWrongIsNamedWithLineAndField) {
       {"\"cover\"", "\"covers\"", "line 6, parts[0]", "there is no part “covers”"},
       {"\"contents\"", "\"cover\"", "line 7, parts[1]", "the part “cover” is named twice"},
       {"\"Full record\"", "\"\"", "line 4, name", "the template has no name"},
-      {"\"en\"", "\"French\"", "line 28, language", "there is no language of reports “fr”"},
+      {"\"en\"", "\"French\"", "line 28, language", "“French” is no code of a language"},
       {"\"version\": 1", "\"version\": 2", "line 3, version",
        "this version of report templates is not known"},
       {"-template", "", "line 2, format", "it is not a report template"},
