@@ -18976,6 +18976,14 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Punktestand auf diesem Computer, richtig von beantwortet</translation>
     </message>
     <message>
+        <source>Scroll Left</source>
+        <translation>Nach links rollen</translation>
+    </message>
+    <message>
+        <source>Scroll Right</source>
+        <translation>Nach rechts rollen</translation>
+    </message>
+    <message>
         <source>Search</source>
         <translation>Suchen</translation>
     </message>
