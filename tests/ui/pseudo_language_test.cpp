@@ -116,10 +116,10 @@ std::set<QString> wordsOfNobody(const QString& document) {
        {"arm", "begin", "end", "return", "zero", "rectangular", "normal", "triangular", "arcsine"})
     words.insert(typed);
   for (const char* same :
-       {"Shuntwright", "bridgecal", "ppm",  "kHz",   "PDF",  "SVG",  "PNG",   "CSV",  "XLSX", "HTML",
-        "JSON",        "sense",     "IEC",  "IEEE",  "AWG",  "BIC",  "AIC",   "JCGM", "ISO",  "TSV",
-        "English",     "Deutsch",   "SHA",  "SPICE", "Ctrl", "Alt",  "Shift", "Del",  "Home", "CH",
-        "max",         "demo",      "SPDX", "Qt",    "GPL",  "home", "tmp"})
+       {"Shuntwright", "bridgecal", "ppm",  "kHz",   "PDF",  "SVG", "PNG",   "CSV",  "XLSX",   "HTML",
+        "JSON",        "sense",     "IEC",  "IEEE",  "AWG",  "BIC", "AIC",   "JCGM", "ISO",    "TSV",
+        "English",     "Deutsch",   "SHA",  "SPICE", "Ctrl", "Alt", "Shift", "Del",  "Delete", "Home",
+        "CH",          "max",       "demo", "SPDX",  "Qt",   "GPL", "home",  "tmp"})
     words.insert(same);
   return words;
 }
