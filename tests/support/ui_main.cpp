@@ -10,6 +10,7 @@
 #include "ui/locale.h"
 
 int main(int argc, char** argv) {
+  Q_INIT_RESOURCE(resources);  // lies in a static library, from where nothing else pulls it in
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   QCoreApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
   testing::InitGoogleTest(&argc, argv);
