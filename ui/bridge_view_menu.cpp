@@ -36,18 +36,18 @@ void BridgeView::buildActions() {
       action("bridgeShowField", tr("&Show the field in the set-up"),
              {Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter}, [this] { showInSetup(); }),
       action("bridgeRemove", tr("&Remove"), {Qt::Key_Delete}, [this] { removeSelected(); }),
-      action("bridgeDuplicate", tr("D&uplicate shunt"), {Qt::CTRL | Qt::SHIFT | Qt::Key_D},
+      action("bridgeDuplicate", tr("Duplicate s&hunt"), {Qt::CTRL | Qt::SHIFT | Qt::Key_D},
              [this] { duplicateSelected(); }),
       action("bridgeAlign", tr("A&lign to template"), {Qt::CTRL | Qt::SHIFT | Qt::Key_L},
              [this] { alignSelected(); }),
-      action("bridgeSelectAll", tr("Select a&ll"), {QKeySequence::SelectAll}, [this] { selectAll(); })};
+      action("bridgeSelectAll", tr("Selec&t all"), {QKeySequence::SelectAll}, [this] { selectAll(); })};
   m_viewActions = {action("bridgeZoomIn", tr("Zoom &in"), {Qt::Key_Plus}, [this] { zoomIn(); }),
                    action("bridgeZoomOut", tr("Zoom &out"), {Qt::Key_Minus}, [this] { zoomOut(); }),
                    action("bridgeFit", tr("&Fit"), {Qt::Key_0}, [this] { fit(); })};
   m_shareActions = {
       action("bridgeCopyPicture", tr("&Copy as picture"), {QKeySequence::Copy}, [this] { copyPicture(); }),
       action("bridgeExport", tr("E&xport picture…"), {Qt::CTRL | Qt::Key_E}, [this] { exportPicture(); }),
-      action("bridgePrint", tr("&Print…"), {Qt::CTRL | Qt::ALT | Qt::Key_P}, [this] { print(); })};
+      action("bridgePrint", tr("Pri&nt…"), {Qt::CTRL | Qt::ALT | Qt::Key_P}, [this] { print(); })};
   buildLookMenus();
   m_menu = new QMenu(this);
   m_menu->setObjectName("bridgeMenu");

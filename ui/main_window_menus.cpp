@@ -65,7 +65,7 @@ void MainWindow::buildFileMenu() {
   menu->addSeparator();
   addAction(menu, "details", tr("&Details of the document…"), {}, [this] { editDetails(); });
   addAction(menu, "report", tr("Re&port…"), QKeySequence::Print, [this] { showReportDialog(); });
-  addAction(menu, "netlist", tr("SPICE &netlist of the step…"), {}, [this] { exportNetlist(); });
+  addAction(menu, "netlist", tr("SPICE net&list of the step…"), {}, [this] { exportNetlist(); });
   menu->addSeparator();
   addAction(menu, "quit", tr("&Quit"), QKeySequence::Quit, [this] { close(); });
 }
@@ -89,8 +89,8 @@ void MainWindow::buildEditMenu() {
   m_redo->setShortcuts({tr("Ctrl+Shift+Z"), tr("Ctrl+Y")});  // whichever one's hands know
   menu->addSeparator();
   buildTableMenu(menu);
-  addAction(menu, "preferences", tr("Pre&ferences"), tr("Ctrl+,"), [this] { showPreferences(); });
-  addAction(menu, "commands", tr("Co&mmands and keys…"), tr("Ctrl+Shift+K"), [this] { showCommands(); });
+  addAction(menu, "preferences", tr("Preferenc&es"), tr("Ctrl+,"), [this] { showPreferences(); });
+  addAction(menu, "commands", tr("Comma&nds and keys…"), tr("Ctrl+Shift+K"), [this] { showCommands(); });
 }
 
 void MainWindow::buildChannelMenu() {
@@ -231,7 +231,7 @@ void MainWindow::buildViewMenu() {
     m_sequence->showBudget();
     enlarge(m_sequence);
   });
-  m_showStrip = addAction(menu, "viewStrip", tr("Recording &strip under the Sequence"), tr("Ctrl+L"),
+  m_showStrip = addAction(menu, "viewStrip", tr("Recordin&g strip under the Sequence"), tr("Ctrl+L"),
                           [this] { followStrip(); });
   m_showStrip->setCheckable(true);
   m_showStrip->setChecked(true);
@@ -262,7 +262,7 @@ void MainWindow::buildViewMenu() {
     stepTextSize(1);
   })->setShortcuts({tr("Ctrl++"), tr("Ctrl+=")});  // with and without Shift, by the keyboard
   addAction(menu, "textSmaller", tr("Text s&maller"), tr("Ctrl+-"), [] { stepTextSize(-1); });
-  addAction(menu, "textUsual", tr("Text as us&ual"), tr("Ctrl+0"), [] { stepTextSize(0); });
+  addAction(menu, "textUsual", tr("T&ext as usual"), tr("Ctrl+0"), [] { stepTextSize(0); });
   new ColourMenu(*menu->addMenu(tr("Colours")));
   fillLanguageMenu(menu->addMenu(tr("La&nguage")));
 }

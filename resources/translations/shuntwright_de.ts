@@ -14663,10 +14663,6 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>Geschlossen: %1</translation>
     </message>
     <message>
-        <source>Co&amp;mmands and keys…</source>
-        <translation>&amp;Befehle und Tasten…</translation>
-    </message>
-    <message>
         <source>Colours</source>
         <translation>Farben</translation>
     </message>
@@ -14685,6 +14681,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>Combined standard uncertainty u = %1 %2; %3.</source>
         <translation>Kombinierte Standardunsicherheit u = %1 %2; %3.</translation>
+    </message>
+    <message>
+        <source>Comma&amp;nds and keys…</source>
+        <translation>&amp;Befehle und Tasten…</translation>
     </message>
     <message>
         <source>Command</source>
@@ -15121,10 +15121,6 @@ in Gruppe</translation>
         <translation>Grenzfrequenz des Filters</translation>
     </message>
     <message>
-        <source>D&amp;uplicate shunt</source>
-        <translation>Shunt &amp;verdoppeln</translation>
-    </message>
-    <message>
         <source>Da&amp;rk</source>
         <translation>&amp;Dunkel</translation>
     </message>
@@ -15391,6 +15387,10 @@ grade</translation>
     <message>
         <source>Duplicate channel</source>
         <translation>Kanal verdoppeln</translation>
+    </message>
+    <message>
+        <source>Duplicate s&amp;hunt</source>
+        <translation>Shunt &amp;verdoppeln</translation>
     </message>
     <message>
         <source>Duplicate shunt</source>
@@ -18101,12 +18101,12 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Übung, Aufgaben · %1 · Startzahl %2</translation>
     </message>
     <message>
-        <source>Pre&amp;ferences</source>
-        <translation>Ei&amp;nstellungen</translation>
-    </message>
-    <message>
         <source>Prediction band</source>
         <translation>Vorhersageband</translation>
+    </message>
+    <message>
+        <source>Preferenc&amp;es</source>
+        <translation>Ei&amp;nstellungen</translation>
     </message>
     <message>
         <source>Preferences</source>
@@ -18147,6 +18147,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Previous page</source>
         <translation>Vorherige Seite</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt…</source>
+        <translation>Druc&amp;ken…</translation>
     </message>
     <message>
         <source>Print</source>
@@ -18431,12 +18435,12 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Protokoll</translation>
     </message>
     <message>
-        <source>Recording</source>
-        <translation>Aufzeichnung</translation>
+        <source>Recordin&amp;g strip under the Sequence</source>
+        <translation>Aufzeichnung u&amp;nter dem Ablauf</translation>
     </message>
     <message>
-        <source>Recording &amp;strip under the Sequence</source>
-        <translation>Aufzeichnung u&amp;nter dem Ablauf</translation>
+        <source>Recording</source>
+        <translation>Aufzeichnung</translation>
     </message>
     <message>
         <source>Recording over time</source>
@@ -18876,7 +18880,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>S&amp;ymbole</translation>
     </message>
     <message>
-        <source>SPICE &amp;netlist of the step…</source>
+        <source>SPICE net&amp;list of the step…</source>
         <translation>SPICE-Netz&amp;liste der Stufe…</translation>
     </message>
     <message>
@@ -19020,6 +19024,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Startzahl der zufälligen Folge: Dieselbe Zahl ergibt auf jedem Rechner dieselbe Folge.</translation>
     </message>
     <message>
+        <source>Selec&amp;t all</source>
+        <translation>&amp;Alles auswählen</translation>
+    </message>
+    <message>
         <source>Select &amp;all</source>
         <translation>&amp;Alles wählen</translation>
     </message>
@@ -19038,10 +19046,6 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Select a shunt to duplicate.</source>
         <translation>Einen Shunt zum Verdoppeln auswählen.</translation>
-    </message>
-    <message>
-        <source>Select a&amp;ll</source>
-        <translation>&amp;Alles auswählen</translation>
     </message>
     <message>
         <source>Select an arm first, or a leak or a shunt that lies at one.</source>
@@ -19733,6 +19737,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Symmetrie</translation>
     </message>
     <message>
+        <source>T&amp;ext as usual</source>
+        <translation>&amp;Schrift wie üblich</translation>
+    </message>
+    <message>
         <source>TP-{nn}</source>
         <translation>TP-{nn}</translation>
     </message>
@@ -19859,10 +19867,6 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>Text &amp;larger</source>
         <translation>S&amp;chrift größer</translation>
-    </message>
-    <message>
-        <source>Text as us&amp;ual</source>
-        <translation>&amp;Schrift wie üblich</translation>
     </message>
     <message>
         <source>Text in %1, %2 between cells, decimal %3; %4</source>

@@ -9,7 +9,6 @@
 #include <QStyleFactory>
 #include <QTabBar>
 #include <QTest>
-#include <QTranslator>
 #include <algorithm>
 #include <map>
 
@@ -42,7 +41,10 @@ std::vector<QWidget*> walkedBy(QWidget& place, Qt::KeyboardModifiers modifiers) 
     QWidget* focus = QApplication::focusWidget();
     if (!focus) break;
     if (++stays[focus] > mostStays && test::interactiveIn(place).size() > 1) {
-      ADD_FAILURE() << "Tab does not leave " << test::nameForPeople(focus).toStdString();
+      QStringList others;
+      for (const QWidget* other : test::interactiveIn(place)) others << test::nameForPeople(other);
+      ADD_FAILURE() << "Tab does not leave " << test::nameForPeople(focus).toStdString() << " for any of "
+                    << others.join(", ").toStdString();
       break;
     }
     if (!walked.empty() && focus == walked.back()) continue;
@@ -301,15 +303,12 @@ void checkLetters(MainWindow& window) {
 TEST_F(KeyboardTest, NoLetterStandsForTwoThings) { checkLetters(*window); }
 
 TEST_F(KeyboardTest, NoLetterStandsForTwoThingsInGerman) {
-  ASSERT_TRUE(interfaceLanguages().contains("de"));  // opens what is compiled in
-  QTranslator german;
-  ASSERT_TRUE(german.load(":/translations/shuntwright_de.qm"));
-  QCoreApplication::installTranslator(&german);
+  useLanguage("de");
   window = std::make_unique<MainWindow>(*session);
   window->show();
   EXPECT_TRUE(window->menuBar()->actions().first()->text().contains("Datei"));
   checkLetters(*window);
-  QCoreApplication::removeTranslator(&german);
+  useLanguage("en");
 }
 
 }  // namespace
