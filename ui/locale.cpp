@@ -171,7 +171,9 @@ void rememberLanguage(const QString& code) {
 }
 
 void useLanguage(const QString& wanted) {
-  const QLocale locale = localeFor(wanted);
+  QLocale locale = localeFor(wanted);
+  // No field reads a mark between thousands, so no number is shown with one.
+  locale.setNumberOptions(QLocale::OmitGroupSeparator | QLocale::RejectGroupSeparator);
   QLocale::setDefault(locale);
   const QString found = wanted.isEmpty() ? knownLanguageOf(locale) : wanted;
   const QString code = found.isEmpty() ? englishCode : found;

@@ -12,6 +12,7 @@
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QScreen>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QStatusBar>
@@ -197,7 +198,15 @@ void MainWindow::buildViews() {
   layout->addWidget(m_safety->bars());
   layout->addWidget(m_columns, 1);
   buildNotice(centre);
-  setCentralWidget(centre);
+  // At a large size of text the views need more than a small screen has: then they scroll, and the window
+  // stays.
+  auto* room = new QScrollArea;
+  room->setObjectName("viewsScroll");
+  room->setFrameShape(QFrame::NoFrame);
+  room->setFocusPolicy(Qt::NoFocus);
+  room->setWidgetResizable(true);
+  room->setWidget(centre);
+  setCentralWidget(room);
   resetLayout();
   connect(m_setup, &SetupForm::refused, this, &MainWindow::warn);
   connect(m_sequence, &SequencePane::refused, this, &MainWindow::warn);
@@ -400,10 +409,13 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   event->accept();
 }
 
-/// Escape closes the notice.
+/// Escape closes the notice, then the page in place of the views; a run is not left by the way.
 void MainWindow::keyPressEvent(QKeyEvent* event) {
-  if (event->key() != Qt::Key_Escape || m_notice->isHidden()) return QMainWindow::keyPressEvent(event);
-  warn({});
+  if (event->key() != Qt::Key_Escape) return QMainWindow::keyPressEvent(event);
+  if (!m_notice->isHidden()) return warn({});
+  const QWidget* shown = m_area->currentWidget();
+  if (shown != m_rows && shown != m_run->parentWidget()) return enlarge(nullptr);
+  QMainWindow::keyPressEvent(event);
 }
 
 }  // namespace ui

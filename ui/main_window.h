@@ -116,6 +116,7 @@ class MainWindow : public QMainWindow {
 
   void newDocument();
   void openDialog();
+  QString proposedPath() const;
   bool saveAsDialog();
   core::Result<QByteArray> reportWithProgress(bool csv);
   void showReportDialog();

@@ -170,8 +170,18 @@ bool MainWindow::save() {
   return saveAsDialog();
 }
 
+/// The document's own name; where that cannot be written, one beside it or in the user's own folder.
+QString MainWindow::proposedPath() const {
+  const QString suffix = QStringLiteral(".") + documentSuffix;
+  if (m_path.isEmpty()) return QDir::current().filePath(tr("document") + suffix);
+  if (m_safety->readOnlyReason().isEmpty()) return m_path;
+  const QFileInfo file(m_path);
+  const QString folder = QFileInfo(file.path()).isWritable() ? file.path() : QDir::homePath();
+  return QDir(folder).filePath(tr("%1 copy").arg(file.completeBaseName()) + suffix);
+}
+
 bool MainWindow::saveAsDialog() {
-  const QString path = QFileDialog::getSaveFileName(this, tr("Save document"), m_path,
+  const QString path = QFileDialog::getSaveFileName(this, tr("Save document"), proposedPath(),
                                                     tr("Shuntwright documents (*.%1)").arg(documentSuffix));
   return !path.isEmpty() && saveAs(withSuffix(path, documentSuffix));
 }

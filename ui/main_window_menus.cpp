@@ -61,7 +61,7 @@ void MainWindow::buildFileMenu() {
   connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecentMenu(recent); });
   menu->addSeparator();
   addAction(menu, "save", tr("&Save"), QKeySequence::Save, [this] { save(); });
-  addAction(menu, "saveAs", tr("Save &as…"), {}, [this] { saveAsDialog(); });
+  addAction(menu, "saveAs", tr("Save &as…"), tr("Ctrl+Shift+S"), [this] { saveAsDialog(); });
   menu->addSeparator();
   addAction(menu, "details", tr("&Details of the document…"), {}, [this] { editDetails(); });
   addAction(menu, "report", tr("Re&port…"), QKeySequence::Print, [this] { showReportDialog(); });
@@ -90,7 +90,7 @@ void MainWindow::buildEditMenu() {
   menu->addSeparator();
   buildTableMenu(menu);
   addAction(menu, "preferences", tr("Preferenc&es"), tr("Ctrl+,"), [this] { showPreferences(); });
-  addAction(menu, "commands", tr("Comma&nds and keys…"), tr("Ctrl+Shift+K"), [this] { showCommands(); });
+  addAction(menu, "commands", tr("Commands and keys…"), tr("Ctrl+Shift+K"), [this] { showCommands(); });
 }
 
 void MainWindow::buildChannelMenu() {
@@ -156,7 +156,7 @@ void MainWindow::buildSequenceMenu() {
   });
   addAction(menu, "sequenceRemoveShunt", tr("Remove shunt"), {}, [this] { m_sequence->removeShunt(); });
   menu->addSeparator();
-  addAction(menu, "sequenceAddStep", tr("Add &step"), tr("Ctrl+Shift+S"), [this] { m_sequence->addStep(); });
+  addAction(menu, "sequenceAddStep", tr("Add &step"), tr("Ctrl+Shift+I"), [this] { m_sequence->addStep(); });
   addAction(menu, "sequenceRemoveStep", tr("&Remove step"), {}, [this] { m_sequence->removeStep(); });
   addAction(menu, "sequenceUp", tr("Move step &up"), tr("Ctrl+Up"), [this] { m_sequence->moveStep(-1); });
   addAction(menu, "sequenceDown", tr("Move step &down"), tr("Ctrl+Down"),

@@ -73,11 +73,9 @@ void MainWindow::buildTableMenu(QMenu* menu) {
   add("paste", tr("&Paste cells"), {}, [](TableTools& tools) { tools.paste(); });
   add("clear", tr("C&lear cells"), {}, [](TableTools& tools) { tools.clear(); });
   menu->addSeparator();
-  add("fillDown", tr("Fill &down"), tr("Ctrl+Alt+Down"), [](TableTools& tools) { tools.fill(Fill::Down); });
-  add("fillRight", tr("Fill ri&ght"), tr("Ctrl+Alt+Right"),
-      [](TableTools& tools) { tools.fill(Fill::Right); });
-  add("fillSeries", tr("Fill &series"), tr("Ctrl+Alt+Return"),
-      [](TableTools& tools) { tools.fill(Fill::Series); });
+  add("fillDown", tr("Fill &down"), tr("F8"), [](TableTools& tools) { tools.fill(Fill::Down); });
+  add("fillRight", tr("Fill ri&ght"), tr("Shift+F8"), [](TableTools& tools) { tools.fill(Fill::Right); });
+  add("fillSeries", tr("Fill &series"), tr("Ctrl+F8"), [](TableTools& tools) { tools.fill(Fill::Series); });
   menu->addSeparator();
   addAction(menu, "selectAllCells", tr("Select &all cells"), {}, [this] {
     if (QTableView* table = currentTable()) table->selectAll();

@@ -18,11 +18,18 @@ SheetView::SheetView(QWidget* parent) : QTableView(parent) {
   setAlternatingRowColors(true);
   setWordWrap(false);
   verticalHeader()->setVisible(false);
-  verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 9);
+  fitRows();
   horizontalHeader()->setHighlightSections(false);
   // A header may have its unit on a second line.
   horizontalHeader()->setDefaultAlignment(Qt::AlignCenter | static_cast<Qt::Alignment>(Qt::TextWordWrap));
   connect(&TableTools::of(*this), &TableTools::refused, this, &SheetView::refused);
+}
+
+void SheetView::fitRows() { verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 9); }
+
+void SheetView::changeEvent(QEvent* event) {
+  QTableView::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fitRows();
 }
 
 EditableTable* SheetView::sheet() const { return qobject_cast<EditableTable*>(model()); }

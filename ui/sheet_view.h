@@ -22,6 +22,7 @@ class SheetView : public QTableView {
   void refused(const QString& reason);
 
  protected:
+  void changeEvent(QEvent* event) override;
   bool edit(const QModelIndex& index, EditTrigger trigger, QEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
   void commitData(QWidget* editor) override;
@@ -30,6 +31,7 @@ class SheetView : public QTableView {
   void mouseDoubleClickEvent(QMouseEvent* event) override;
 
  private:
+  void fitRows();
   EditableTable* sheet() const;
   bool isLeftOut(const QModelIndex& cell);
 

@@ -13,6 +13,13 @@
     </message>
 </context>
 <context>
+    <name>QShortcut</name>
+    <message>
+        <source>Return</source>
+        <translation>Eingabe</translation>
+    </message>
+</context>
+<context>
     <name>core</name>
     <message>
         <source>&quot;1,5&quot; is taken for one number with a decimal comma, not for two columns.</source>
@@ -11817,6 +11824,10 @@ Soll die Datei ersetzt werden?</translation>
         <translation>%1 Spalten</translation>
     </message>
     <message>
+        <source>%1 copy</source>
+        <translation>Kopie von %1</translation>
+    </message>
+    <message>
         <source>%1 entered</source>
         <translation>%1 eingetragen</translation>
     </message>
@@ -12555,7 +12566,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>&amp;Another seed</source>
-        <translation>&amp;Andere Startzahl</translation>
+        <translation>Andere Startzahl</translation>
     </message>
     <message>
         <source>&amp;Another set</source>
@@ -12811,7 +12822,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>&amp;No keys</source>
-        <translation>&amp;Keine Tasten</translation>
+        <translation>Keine Tasten</translation>
     </message>
     <message>
         <source>&amp;Not shown</source>
@@ -13526,7 +13537,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>All text of the window, against the size that the desktop has chosen. Drawings fill their room and have a zoom of their own.</source>
-        <translation>Aller Text des Fensters, gegen die Größe, die der Schreibtisch gewählt hat. Zeichnungen füllen ihren Platz und haben ein eigenes Zoom.</translation>
+        <translation>Aller Text des Fensters, gegen die Größe, die die Arbeitsumgebung gewählt hat. Zeichnungen füllen ihren Platz und haben ein eigenes Zoom.</translation>
     </message>
     <message>
         <source>Alt+0</source>
@@ -13697,11 +13708,11 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>As the &amp;desktop</source>
-        <translation>Wie der &amp;Schreibtisch</translation>
+        <translation>Wie die Arbeits&amp;umgebung</translation>
     </message>
     <message>
         <source>As the desktop</source>
-        <translation>Wie der Schreibtisch</translation>
+        <translation>Wie die Arbeitsumgebung</translation>
     </message>
     <message>
         <source>As the filter and sample rate ask</source>
@@ -14683,10 +14694,6 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>Kombinierte Standardunsicherheit u = %1 %2; %3.</translation>
     </message>
     <message>
-        <source>Comma&amp;nds and keys…</source>
-        <translation>&amp;Befehle und Tasten…</translation>
-    </message>
-    <message>
         <source>Command</source>
         <translation>Befehl</translation>
     </message>
@@ -14701,6 +14708,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>Commands and keys</source>
         <translation>Befehle und Tasten</translation>
+    </message>
+    <message>
+        <source>Commands and keys…</source>
+        <translation>Befehle und Tasten…</translation>
     </message>
     <message>
         <source>Commands and their keys</source>
@@ -14969,18 +14980,6 @@ in Gruppe</translation>
         <translation>Ctrl+=</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+Down</source>
-        <translation>Ctrl+Alt+Down</translation>
-    </message>
-    <message>
-        <source>Ctrl+Alt+Return</source>
-        <translation>Ctrl+Alt+Return</translation>
-    </message>
-    <message>
-        <source>Ctrl+Alt+Right</source>
-        <translation>Ctrl+Alt+Right</translation>
-    </message>
-    <message>
         <source>Ctrl+D</source>
         <translation>Ctrl+D</translation>
     </message>
@@ -14995,6 +14994,10 @@ in Gruppe</translation>
     <message>
         <source>Ctrl+F1</source>
         <translation>Ctrl+F1</translation>
+    </message>
+    <message>
+        <source>Ctrl+F8</source>
+        <translation>Ctrl+F8</translation>
     </message>
     <message>
         <source>Ctrl+K</source>
@@ -15039,6 +15042,10 @@ in Gruppe</translation>
     <message>
         <source>Ctrl+Shift+H</source>
         <translation>Ctrl+Shift+H</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+I</source>
+        <translation>Ctrl+Shift+I</translation>
     </message>
     <message>
         <source>Ctrl+Shift+K</source>
@@ -15130,7 +15137,7 @@ in Gruppe</translation>
     </message>
     <message>
         <source>Dark letters on a light ground, or light ones on a dark ground. The desktop&apos;s choice is followed when it changes.</source>
-        <translation>Dunkle Buchstaben auf hellem Grund oder helle auf dunklem. Der Wahl des Schreibtischs wird gefolgt, wenn sie sich ändert.</translation>
+        <translation>Dunkle Buchstaben auf hellem Grund oder helle auf dunklem. Der Wahl der Arbeitsumgebung wird gefolgt, wenn sie sich ändert.</translation>
     </message>
     <message>
         <source>Dashed: the check %1.</source>
@@ -15684,6 +15691,10 @@ grade</translation>
         <translation>F5</translation>
     </message>
     <message>
+        <source>F8</source>
+        <translation>F8</translation>
+    </message>
+    <message>
         <source>Factor changes by</source>
         <translation>Faktor ändert sich um</translation>
     </message>
@@ -15753,11 +15764,11 @@ grade</translation>
     </message>
     <message>
         <source>Fill &amp;right</source>
-        <translation>Nach &amp;rechts füllen</translation>
+        <translation>Nach rechts füllen</translation>
     </message>
     <message>
         <source>Fill &amp;series</source>
-        <translation>&amp;Reihe füllen</translation>
+        <translation>Reihe füllen</translation>
     </message>
     <message>
         <source>Fill cells</source>
@@ -15765,7 +15776,7 @@ grade</translation>
     </message>
     <message>
         <source>Fill ri&amp;ght</source>
-        <translation>Nach &amp;rechts füllen</translation>
+        <translation>Nach rechts füllen</translation>
     </message>
     <message>
         <source>Fill series</source>
@@ -15785,7 +15796,7 @@ grade</translation>
     </message>
     <message>
         <source>Find &amp;next</source>
-        <translation>&amp;Weitersuchen</translation>
+        <translation>Weitersuchen</translation>
     </message>
     <message>
         <source>Find a command</source>
@@ -15793,7 +15804,7 @@ grade</translation>
     </message>
     <message>
         <source>Find pre&amp;vious</source>
-        <translation>&amp;Rückwärts suchen</translation>
+        <translation>Rückwärts suchen</translation>
     </message>
     <message>
         <source>Find recording</source>
@@ -17528,7 +17539,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Notices on the desktop</source>
-        <translation>Hinweise auf dem Schreibtisch</translation>
+        <translation>Hinweise der Arbeitsumgebung</translation>
     </message>
     <message>
         <source>Now</source>
@@ -18150,7 +18161,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Pri&amp;nt…</source>
-        <translation>Druc&amp;ken…</translation>
+        <translation>Dru&amp;cken…</translation>
     </message>
     <message>
         <source>Print</source>
@@ -18869,7 +18880,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>S&amp;eed</source>
-        <translation>&amp;Startzahl</translation>
+        <translation>Sta&amp;rtzahl</translation>
     </message>
     <message>
         <source>S&amp;top safely</source>
@@ -19033,7 +19044,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Select &amp;all cells</source>
-        <translation>&amp;Alle Zellen wählen</translation>
+        <translation>Alle Zellen wählen</translation>
     </message>
     <message>
         <source>Select All</source>
@@ -19197,6 +19208,10 @@ Varianz</translation>
     <message>
         <source>Shift+F3</source>
         <translation>Shift+F3</translation>
+    </message>
+    <message>
+        <source>Shift+F8</source>
+        <translation>Shift+F8</translation>
     </message>
     <message>
         <source>Shortest interval of the trials</source>
@@ -19830,7 +19845,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>Tell through the desktop when it is done</source>
-        <translation>Über den Schreibtisch melden, wenn sie getan ist</translation>
+        <translation>Durch einen Hinweis melden, wenn sie getan ist</translation>
     </message>
     <message>
         <source>Temperature</source>
@@ -20115,6 +20130,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>The instrument reckons with %1.</source>
         <translation>Das Gerät rechnet mit %1.</translation>
+    </message>
+    <message>
+        <source>The kept work on %1 is removed for good. It was never saved as a file.</source>
+        <translation>Die aufgehobene Arbeit an %1 wird endgültig entfernt. Sie wurde nie als Datei gespeichert.</translation>
     </message>
     <message>
         <source>The kept work on %1 is removed for good. Your own file stays as it is.</source>
@@ -21948,6 +21967,10 @@ Ursache</translation>
     <message>
         <source>do not depend on it</source>
         <translation>hängen nicht davon ab</translation>
+    </message>
+    <message>
+        <source>document</source>
+        <translation>Dokument</translation>
     </message>
     <message>
         <source>does not fit</source>

@@ -20,7 +20,7 @@ QString tr(const char* text, const char* comment = nullptr, int n = -1) {
 
 constexpr int gainDecimals = 4;
 
-/// "63 %"; above the limit with what it is above in full: "1,240 %".
+/// "63 %"; above the limit with what it is above in full: "1240 %".
 QString percent(double share) {
   if (!std::isfinite(share)) return QStringLiteral("∞");  // a limit of nothing is exceeded
   const double value = 100 * share;

@@ -166,10 +166,12 @@ void RecoveryBar::takeOut(const QString& file) {
 void RecoveryBar::discard(const QString& file) {
   const LeftOver* work = workIn(file);
   if (!work) return;
-  QMessageBox box(
-      QMessageBox::Question, tr("Discard kept work"),
-      tr("The kept work on %1 is removed for good. Your own file stays as it is.").arg(nameOfWork(*work)),
-      QMessageBox::Discard | QMessageBox::Cancel, this);
+  const bool hasFile = !work->note.path.isEmpty();
+  QMessageBox box(QMessageBox::Question, tr("Discard kept work"),
+                  (hasFile ? tr("The kept work on %1 is removed for good. Your own file stays as it is.")
+                           : tr("The kept work on %1 is removed for good. It was never saved as a file."))
+                      .arg(nameOfWork(*work)),
+                  QMessageBox::Discard | QMessageBox::Cancel, this);
   box.setObjectName("discardWorkBox");
   box.setTextFormat(Qt::PlainText);
   box.setDefaultButton(QMessageBox::Cancel);
