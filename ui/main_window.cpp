@@ -418,19 +418,4 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
   QMainWindow::keyPressEvent(event);
 }
 
-/// Where most of the window is hidden Qt finds nowhere to go although there is something.
-bool MainWindow::focusNextPrevChild(bool next) {
-  if (QMainWindow::focusNextPrevChild(next)) return true;
-  QWidget* from = focusWidget() ? focusWidget() : this;
-  const auto after = [next](QWidget* one) {
-    return next ? one->nextInFocusChain() : one->previousInFocusChain();
-  };
-  for (QWidget* to = after(from); to != from; to = after(to))
-    if (to->window() == this && to->isVisible() && to->isEnabled() && (to->focusPolicy() & Qt::TabFocus)) {
-      to->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
-      return true;
-    }
-  return false;
-}
-
 }  // namespace ui
