@@ -125,7 +125,7 @@ QLayout* PracticeStartPage::numbers() {
       tr("with the same difficulty, kinds and number of questions it gives the same questions, on every "
          "computer"));
   m_seed->setRange(0, UINT64_MAX);
-  m_seed->setMinimumWidth(m_seed->fontMetrics().horizontalAdvance("0000000"));  // in a narrow window
+  m_seed->setMinimumWidth(m_seed->fontMetrics().horizontalAdvance("0000"));  // in a narrow window
   auto* other = new QPushButton(tr("&Another seed"));
   other->setObjectName("anotherSeed");
   other->setAutoDefault(true);
@@ -135,6 +135,7 @@ QLayout* PracticeStartPage::numbers() {
   m_count->setAccessibleName(tr("Number of questions"));
   m_count->setRange(1, static_cast<int>(mostQuestions));
   m_count->setValue(10);
+  m_count->setMinimumWidth(m_seed->minimumWidth());
   connect(m_count, &CountEdit::refused, this, &PracticeStartPage::refused);
   m_begin = new QPushButton(tr("&Begin"));
   m_begin->setObjectName("practiceBegin");
