@@ -92,6 +92,9 @@ void settle(const Session& session, const MainWindow& window, int least_ms) {
   }
 }
 
+/// The cause of a change and the curves of a recording come on threads of their own, a while after the rest.
+bool waitsForMore(std::string_view name) { return name.starts_with("change") || name == "recording"; }
+
 QByteArray pictureOf(const core::Document& document, const Shot& shot) {
   QApplication::setPalette(shot.dark ? darkPalette() : lightPalette());
   Session session(document);
@@ -109,7 +112,7 @@ QByteArray pictureOf(const core::Document& document, const Shot& shot) {
   for (const char* action : shot.actions) window.findChild<QAction*>(action)->trigger();
   if (shot.tried) window.findChild<WhatIfPanel*>()->tryOut(*shot.tried);
   // The cause of a change is looked for aside.
-  settle(session, window, std::string_view(shot.name).starts_with("change") ? 1500 : 120);
+  settle(session, window, waitsForMore(shot.name) ? 1500 : 120);
   QByteArray png;
   QBuffer buffer(&png);
   buffer.open(QIODevice::WriteOnly);
