@@ -156,7 +156,7 @@ QLayout* PracticeStartPage::numbers() {
   grid->addWidget(m_count, 2, 1);
   grid->setRowMinimumHeight(3, 8);
   grid->addWidget(m_begin, 4, 0, 1, 2);
-  grid->addWidget(m_sheets, 4, 2);
+  grid->addWidget(m_sheets, 5, 0, 1, 4, Qt::AlignLeft);
   return grid;
 }
 
