@@ -147,7 +147,7 @@ TEST(StockFile, NamesLineAndColumnOfWhatItRefuses) {
       {"AF-0105,1e12 ohm,0.01 %,,,,", "line 3, resistance", "not between"},
       {"AF-0105,-59k9,0.01 %,,,,", "line 3, resistance", "not between"},
       {"AF-0105,59.9 kV,0.01 %,,,,", "line 3, resistance", "59.9 kV"},
-      {"AF-0105,59.9 mV/V,0.01 %,,,,", "line 3, resistance", "no unit that fits"},
+      {"AF-0105,59.9 mV/V,0.01 %,,,,", "line 3, resistance", "has the unit of an output"},
       {"AF-0105,nan,0.01 %,,,,", "line 3, resistance", "nan"},
       {"AF-0105,,0.01 %,,,,", "line 3, resistance", "no resistance"},
       {"AF-0105,59 900,0.01 %,,,,", "line 3, resistance", "59 900"},
@@ -192,7 +192,7 @@ TEST(StockFile, NamesWhatIsWrongWithABox) {
       {"AF-D1,,10x10k,,0.1%,10k,,", "line 2, certificate_value"},
       {"AF-D1,,10x10k,,0.1%,,,Amplifier 2", "line 2, fitted_in"},
       {"AF-D1,,10x10k,,0.1%,,0.25,", "line 2, rating"},
-      {"AF-D1,,10x10k,,0.1%,,5 kW,", "line 2, rating"},
+      {"AF-D1,,10x10k,,0.1%,,5 kHz,", "line 2, rating"},
       {"AF-R1,350,,0.1,0.1%,,,", "line 2, residual"},
       {"AF-R1,350,,,0.1%,,0 W,", "line 2, rating"}};
   for (const auto& [line, where] : wrong) EXPECT_EQ(errorOf(names + line).where, where) << line;
