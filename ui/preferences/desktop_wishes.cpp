@@ -40,6 +40,8 @@ void DesktopWishes::ask() {
   QDBusConnection bus = sessionBus();
   if (!bus.isConnected() || bus.name() == m_bus) return;
   m_bus = bus.name();
+  qRegisterMetaType<QDBusVariant>(
+      "QDBusVariant");  // else the slot is not found in a program that has seen none
   bus.connect({}, portalPath, settingsInterface, "SettingChanged", this,
               SLOT(follow(QString, QString, QDBusVariant)));
   QDBusMessage call = QDBusMessage::createMethodCall(portalService, portalPath, settingsInterface, "ReadAll");

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QDBusVariant>
 #include <QObject>
 #include <QString>
-
-class QDBusVariant;
 
 namespace ui {
 
