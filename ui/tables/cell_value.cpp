@@ -138,7 +138,7 @@ int compareCells(const CellKey& a, const CellKey& b) {
   if (a.kind == CellKey::Kind::Number) return a.number < b.number ? -1 : a.number > b.number ? 1 : 0;
   static thread_local QCollator collator = [] {
     // Qt has no rules for the C locale.
-    QCollator made(QLocale() == QLocale::c() ? QLocale(QLocale::English) : QLocale());
+    QCollator made(QLocale().language() == QLocale::C ? QLocale(QLocale::English) : QLocale());
     made.setNumericMode(true);
     made.setCaseSensitivity(Qt::CaseInsensitive);
     return made;
