@@ -5,6 +5,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QLocale>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTranslator>
@@ -48,6 +49,13 @@ TEST(Locale, AReportSpeaksGermanWithNumbersAsChosen) {
   EXPECT_EQ(core::shown("1.5"), "1.5");
   const core::LanguageScope local(languageFor("de", true));
   EXPECT_EQ(core::shown("1.5"), "1,5");
+}
+
+TEST(Locale, NoNumberIsShownAsNoFieldReadsIt) {
+  for (const char* language : {"de", "en"}) {
+    useLanguage(language);
+    EXPECT_EQ(QLocale().toString(20011), "20011") << language;
+  }
 }
 
 /// A data folder of this user's own for one test.

@@ -3,10 +3,13 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 
 #include "tests/support/sample_channel.h"
 #include "ui/main_window.h"
+#include "ui/sheet_view.h"
 
 // Whatever page is on view, the window stays as large as it was made.
 
@@ -30,6 +33,8 @@ TEST(WindowRoom, PagesGiveTheirRoomBack) {
         action->trigger();
         QTest::qWait(30);  // layouts settle from inside outwards
         EXPECT_EQ(window.size(), size) << "after " << keys;
+        const auto* room = window.findChild<QScrollArea*>("viewsScroll");
+        EXPECT_EQ(room->horizontalScrollBar()->maximum(), 0) << "after " << keys;
         return;
       }
     ADD_FAILURE() << keys << " does nothing";
@@ -39,6 +44,37 @@ TEST(WindowRoom, PagesGiveTheirRoomBack) {
   for (const char* keys : {"Alt+1", "Ctrl+7", "Ctrl+8", "Alt+0", "Ctrl+7", "Alt+1", "Alt+0", "Ctrl+Shift+P",
                            "Alt+1", "Ctrl+8", "Ctrl+7", "Ctrl+Shift+P", "Alt+0", "Ctrl+6"})
     press(keys);
+}
+
+TEST(WindowRoom, TextOfTwiceTheSizeScrollsAndDoesNotMakeTheWindowWider) {
+  Session session(sample::documentOf({sample::nineStepChannel()}));
+  MainWindow window(session);
+  const QSize size(1280, 780);
+  window.resize(size);
+  window.show();
+  const QFont before = QApplication::font();
+  QFont twice = before;
+  twice.setPointSizeF(2 * before.pointSizeF());
+  QApplication::setFont(twice);
+  QTest::qWait(50);
+  EXPECT_EQ(window.size(), size);
+  EXPECT_LE(window.minimumSizeHint().width(), size.width());
+  const auto* sheet = window.findChild<SheetView*>("sequenceTable");
+  ASSERT_TRUE(sheet);
+  EXPECT_GE(sheet->rowHeight(0), QFontMetrics(sheet->font()).height()) << "rows hold their letters";
+  QApplication::setFont(before);
+}
+
+TEST(WindowRoom, EscapeLeavesAPage) {
+  Session session(sample::documentOf({sample::nineStepChannel()}));
+  MainWindow window(session);
+  window.show();
+  window.findChild<QAction*>("preferences")->trigger();
+  auto* bridge = window.findChild<QWidget*>("bridgePane");
+  ASSERT_TRUE(bridge);
+  EXPECT_FALSE(bridge->isVisible());
+  QTest::keyClick(&window, Qt::Key_Escape);
+  EXPECT_TRUE(bridge->isVisible());
 }
 
 }  // namespace

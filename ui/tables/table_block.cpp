@@ -234,7 +234,7 @@ QMimeData* mimeOf(const CellBlock& block, bool hasHeadings) {
   auto* data = new QMimeData;
   const QLocale locale;
   data->setText(tabbedText(block));
-  data->setHtml(htmlTable(block, hasHeadings, locale == QLocale::c() ? "en" : locale.bcp47Name()));
+  data->setHtml(htmlTable(block, hasHeadings, locale.language() == QLocale::C ? "en" : locale.bcp47Name()));
   return data;
 }
 
