@@ -12566,7 +12566,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>&amp;Another seed</source>
-        <translation>Andere Startzahl</translation>
+        <translation>A&amp;ndere Startzahl</translation>
     </message>
     <message>
         <source>&amp;Another set</source>
@@ -12822,7 +12822,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>&amp;No keys</source>
-        <translation>Keine Tasten</translation>
+        <translation>K&amp;eine Tasten</translation>
     </message>
     <message>
         <source>&amp;Not shown</source>
@@ -15764,11 +15764,11 @@ grade</translation>
     </message>
     <message>
         <source>Fill &amp;right</source>
-        <translation>Nach rechts füllen</translation>
+        <translation>Nach &amp;rechts füllen</translation>
     </message>
     <message>
         <source>Fill &amp;series</source>
-        <translation>Reihe füllen</translation>
+        <translation>Re&amp;ihe füllen</translation>
     </message>
     <message>
         <source>Fill cells</source>
@@ -15776,7 +15776,7 @@ grade</translation>
     </message>
     <message>
         <source>Fill ri&amp;ght</source>
-        <translation>Nach rechts füllen</translation>
+        <translation>Na&amp;ch rechts füllen</translation>
     </message>
     <message>
         <source>Fill series</source>
@@ -15796,7 +15796,7 @@ grade</translation>
     </message>
     <message>
         <source>Find &amp;next</source>
-        <translation>Weitersuchen</translation>
+        <translation>Wei&amp;tersuchen</translation>
     </message>
     <message>
         <source>Find a command</source>
@@ -15804,7 +15804,7 @@ grade</translation>
     </message>
     <message>
         <source>Find pre&amp;vious</source>
-        <translation>Rückwärts suchen</translation>
+        <translation>Rückw&amp;ärts suchen</translation>
     </message>
     <message>
         <source>Find recording</source>
@@ -19044,7 +19044,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Select &amp;all cells</source>
-        <translation>Alle Zellen wählen</translation>
+        <translation>Alle &amp;Zellen wählen</translation>
     </message>
     <message>
         <source>Select All</source>
