@@ -15947,6 +15947,10 @@ grade</translation>
         <translation>Vorwärts</translation>
     </message>
     <message>
+        <source>Four arms in a square, one of them with a resistor in parallel.</source>
+        <translation>Vier Arme im Quadrat, einer davon mit einem parallelen Widerstand.</translation>
+    </message>
+    <message>
         <source>Free software: you may use, change and pass it on under the GNU General Public License, version 3 or any later one. It comes without any warranty, to the extent permitted by law.</source>
         <translation>Freie Software: nutzen, ändern und weitergeben unter der GNU General Public License, Version 3 oder jeder späteren. Sie kommt ohne jede Gewährleistung, soweit das Gesetz es zulässt.</translation>
     </message>

@@ -371,9 +371,9 @@ class ScreenReader(unittest.TestCase):
         self.press(wait_for("the way back", lambda: self.find("push button", "Back to the views")))
         wait_for("the views", lambda: self.find("label", "Outcome"))
         self.press(self.item("Charts", "Outcome: charts"))
-        charts = wait_for("the page of the charts", lambda: self.find("radio button", "Charts"))
+        charts = wait_for("the page of the charts", lambda: self.find("check box", "Charts"))
         wait_for("the mark of the page on view", lambda: has(charts, "CHECKED"))
-        table = self.find("radio button", "Table")
+        table = self.find("check box", "Table")
         self.assertFalse(has(table, "CHECKED"))
         self.press(table)
         wait_for("the other page", lambda: has(table, "CHECKED") and not has(charts, "CHECKED"))
@@ -385,7 +385,8 @@ class ScreenReader(unittest.TestCase):
         wait_for("its text", lambda: text_of(note) == "north bay")
 
     def test_a_refusal_arrives_as_an_event(self):
-        self.press(self.item("Overview of all channels"))
+        self.press(self.item("Preferences"))
+        wait_for("the page", lambda: self.find("radio button", "Dark"))
         EVENTS.clear()
         self.press(self.item("Paste cells"))
         wait_for("the sentence of the refusal", lambda: any(

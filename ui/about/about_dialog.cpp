@@ -96,6 +96,7 @@ QWidget* AboutDialog::programPage() {
   auto* picture = new QLabel;
   picture->setPixmap(QIcon(":/shuntwright.svg").pixmap(64, 64));
   picture->setAccessibleName(tr("The program's sign: a bridge with a shunt over one arm"));
+  picture->setAccessibleDescription(tr("Four arms in a square, one of them with a resistor in parallel."));
   auto* title = aboutLine(tr("Shuntwright %1").arg(QApplication::applicationVersion()));
   title->setObjectName("aboutVersion");
   QFont large = title->font();

@@ -78,7 +78,6 @@ WatchPage::WatchPage(Session& session, RecordingStore& store, QWidget* parent)
     : QWidget(parent), m_arrivals(session, store) {
   setObjectName("watchPage");
   setAccessibleName(tr("Watched recordings"));
-  setFocusPolicy(Qt::StrongFocus);
   auto* explanation = plainLabel("watchExplanation");
   explanation->setText(tr(
       "A recording that is complete is read as it arrives. It becomes a check of each channel that it has a "
@@ -105,6 +104,7 @@ WatchPage::WatchPage(Session& session, RecordingStore& store, QWidget* parent)
   });
   followWatch();
   showState();
+  setFocusProxy(m_pattern);
 }
 
 QToolButton* WatchPage::tool(const char* name, const QString& text, const QString& tip,
