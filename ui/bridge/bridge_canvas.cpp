@@ -8,8 +8,8 @@
 #include <cmath>
 
 #include "ui/bridge/bridge_painter.h"
-#include "ui/preferences/preferences.h"
 #include "ui/bridge/bridge_parts.h"
+#include "ui/preferences/preferences.h"
 
 namespace ui {
 namespace {

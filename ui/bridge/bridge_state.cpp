@@ -113,7 +113,9 @@ QString ohmText(core::Resistance resistance, int significantDigits) {
   return quantityText(rounded, core::UnitFamily::Resistance);
 }
 
-QString outputText(core::Output output) { return signedText(output.base() * 1e3, 4) + QStringLiteral(" mV/V"); }
+QString outputText(core::Output output) {
+  return signedText(output.base() * 1e3, 4) + QStringLiteral(" mV/V");
+}
 
 QString currentText(core::Current current) {
   const double size = std::abs(current.base());

@@ -13,7 +13,7 @@ namespace {
 
 constexpr int valueDigits = 6;
 constexpr int contributionDigits = 3;
-constexpr int fullDigits = 17;  // the shortest that is the same number again
+constexpr int fullDigits = 17;        // the shortest that is the same number again
 constexpr double negligible = 1e-10;  ///< of the combined uncertainty, itself some 1e-4 of the value
 
 QString spreadName(const core::Uncertainty& uncertainty) {

@@ -30,7 +30,8 @@ QString timeWords(const core::Layout& layout) {
   if (layout.kind == core::FileKind::Text || time.form != core::TimeForm::Seconds)
     text = words("%1, written as %2").arg(text, wordsOf(time.form));
   if (time.form == core::TimeForm::DateAndTime || time.dateColumn) text += " (" + wordsOf(time.order) + ")";
-  if (time.dateColumn) text = words("%1, date from column %2").arg(text, columnWords(layout, *time.dateColumn));
+  if (time.dateColumn)
+    text = words("%1, date from column %2").arg(text, columnWords(layout, *time.dateColumn));
   return text;
 }
 

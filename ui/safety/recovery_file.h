@@ -54,8 +54,8 @@ struct LeftOver {
   std::vector<std::string> differences;  ///< of the work against the document's file, in English
 };
 
-/// All in `folder` that no living process works on, newest first, damaged ones last. One that holds nothing but what its
-/// document's file holds is removed. Slow: for a worker.
+/// All in `folder` that no living process works on, newest first, damaged ones last. One that holds nothing
+/// but what its document's file holds is removed. Slow: for a worker.
 std::vector<LeftOver> findLeftOvers(const QString& folder);
 
 }  // namespace ui
