@@ -109,8 +109,7 @@ QWidget* StockPage::part(const QString& title, SheetView* view, std::initializer
   name->setText(title);
   name->setBuddy(view);
   auto* line = new QHBoxLayout;
-  line->addWidget(name);
-  line->addStretch();
+  line->addWidget(name, 1);
   for (QToolButton* button : tools) line->addWidget(button);
   auto* part = new QWidget;
   auto* layout = new QVBoxLayout(part);
@@ -124,6 +123,7 @@ QWidget* StockPage::part(const QString& title, SheetView* view, std::initializer
 QWidget* StockPage::head() {
   m_summary = plainLabel("stockSummary");
   m_overdue = embolden(plainLabel("stockOverdue"));
+  m_overdue->setWordWrap(false);
   auto* head = new QWidget;
   auto* line = new QHBoxLayout(head);
   line->setContentsMargins(0, 0, 0, 0);
