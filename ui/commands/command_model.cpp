@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/commands/command_model.h"
 
+#include <QAction>
 #include <QApplication>
 #include <algorithm>
 
