@@ -76,6 +76,12 @@ int retried(auto call) {
   return result;
 }
 
+/// A folder may be there and not be reached: no right to look into it, or a disk that fails.
+std::string causeOfNoFolder(const std::filesystem::path& folder, const std::error_code& error) {
+  const bool isMissing = error == std::errc::no_such_file_or_directory || error == std::errc::not_a_directory;
+  return isMissing ? core::say("there is no folder {1}", {folder.string()}) : causeOf(error.value());
+}
+
 /// A place that a file can be saved to: its folder without links, and the name in it.
 struct Target {
   QString folder;
@@ -92,11 +98,12 @@ core::Result<Target> targetOf(const QString& path) {
   for (int links = 0; links <= mostLinks; ++links) {
     // By the file system and not by the text: behind a link to a folder, ".." is not the way back.
     const fs::path folder = fs::canonical(file.parent_path(), error);
-    if (error) return notSaved(path, core::say("there is no folder {1}", {file.parent_path().string()}));
+    if (error) return notSaved(path, causeOfNoFolder(file.parent_path(), error));
     file = folder / file.filename();
     const fs::file_status status = fs::symlink_status(file, error);
     if (fs::is_symlink(status)) {
       file = folder / fs::read_symlink(file, error);
+      if (error) return notSaved(path, causeOf(error.value()));
       continue;
     }
     if (fs::is_directory(status)) return notSaved(path, core::say("a folder has that name"));

@@ -117,6 +117,21 @@ TEST_F(SafeFile, SaysThatTheFolderIsMissing) {
   EXPECT_NE(saved.error().what.find("there is no folder " + path("gone").toStdString()), std::string::npos);
 }
 
+TEST_F(SafeFile, SaysWhyAFolderIsNotReached) {
+  // Errors of path_resolution(7) other than that the folder is missing; they bind root too.
+  const auto causeAt = [](const QString& name) {
+    const auto saved = saveBytes(name, "new");
+    return saved ? std::string("saved") : saved.error().what;
+  };
+  ASSERT_TRUE(QFile::link("circle", path("circle")));
+  for (const QString& name : {path("circle/plan.bridgecal"), path(QString(300, 'x') + "/plan.bridgecal")})
+    EXPECT_EQ(causeAt(name).find("there is no folder"), std::string::npos) << causeAt(name);
+  EXPECT_NE(causeAt(path(QString(300, 'x') + "/plan.bridgecal")).find("the name is too long"),
+            std::string::npos);
+  put("file", "old");
+  EXPECT_NE(causeAt(path("file/plan.bridgecal")).find("there is no folder"), std::string::npos);
+}
+
 TEST_F(SafeFile, RefusesPlacesThatCannotBeWritten) {
   // Nobody can make a file there, root included.
   const auto saved = saveBytes("/proc/plan.bridgecal", "new");
