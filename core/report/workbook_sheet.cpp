@@ -5,12 +5,15 @@
 #include <xlsxwriter.h>
 
 #include <algorithm>
+#include <cerrno>
 #include <cmath>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 
 #include "core/report/figures.h"
+#include "core/report/workbook_check.h"
+#include "core/units/language.h"
 
 namespace core {
 namespace {
@@ -47,14 +50,16 @@ std::string headerText(const std::string& text) {
   return doubled;
 }
 
-std::string temporaryPath() {
-  std::error_code failed;
-  const std::filesystem::path folder = std::filesystem::temp_directory_path(failed);
-  if (failed) return {};
+/// A new file; where none can be made, the name that was tried, and why in `fault`.
+std::string temporaryPath(std::error_code& fault) {
+  const std::filesystem::path folder = std::filesystem::temp_directory_path(fault);
+  if (fault) return "TMPDIR";  // which names something that is no folder
   std::string path = folder.string() + "/shuntwright-XXXXXX";
   const int file = mkstemp(path.data());
-  if (file < 0) return {};
-  close(file);
+  if (file < 0)
+    fault = {errno, std::generic_category()};
+  else
+    close(file);
   return path;
 }
 
@@ -201,8 +206,8 @@ void WorkbookSheet::chart(std::uint32_t row, std::uint16_t column, const Chart& 
 }
 
 WorkbookFile::WorkbookFile(const Facts& facts)
-    : m_path(temporaryPath()), m_title(facts.title), m_dayPattern(facts.dayPattern) {
-  if (m_path.empty()) return;
+    : m_path(temporaryPath(m_fault)), m_title(facts.title), m_dayPattern(facts.dayPattern) {
+  if (m_fault) return;
   m_book = workbook_new(m_path.c_str());
   if (!m_book) return;
   std::string title = facts.title, author = facts.author, subject = facts.subject, program = "Shuntwright";
@@ -223,7 +228,7 @@ WorkbookFile::WorkbookFile(const Facts& facts)
 WorkbookFile::~WorkbookFile() {
   if (m_book) workbook_close(m_book);
   std::error_code ignored;
-  if (!m_path.empty()) std::filesystem::remove(m_path, ignored);
+  if (!m_fault) std::filesystem::remove(m_path, ignored);
 }
 
 std::string WorkbookFile::sheetNameFor(const std::string& wanted) {
@@ -260,13 +265,24 @@ WorkbookSheet WorkbookFile::addSheet(const std::string& name) {
 }
 
 Result<std::string> WorkbookFile::bytes() {
-  const Error failed{"the workbook", "it could not be written to a temporary file", "Make room on the disk"};
-  if (!m_book) return failed;
-  const lxw_error error = workbook_close(std::exchange(m_book, nullptr));
-  if (error != LXW_NO_ERROR) return failed;
+  const auto failed = [this](const std::error_code& why) {
+    return Error{say("the workbook"),
+                 say("it is put together in a temporary file, and that cannot be written: {1}, {2}",
+                     {m_path, why.message()}),
+                 say("Make room there, or let TMPDIR name another folder")};
+  };
+  const std::error_code unnamed(EIO, std::generic_category());
+  if (!m_book) return failed(m_fault ? m_fault : unnamed);
+  errno = 0;  // the library tells by it what the system said
+  if (workbook_close(std::exchange(m_book, nullptr)) != LXW_NO_ERROR)
+    return failed(errno != 0 ? std::error_code(errno, std::generic_category()) : unnamed);
+  std::error_code sizeless;
+  const std::uintmax_t size = std::filesystem::file_size(m_path, sizeless);
   std::ifstream file(m_path, std::ios::binary);
   std::string bytes{std::istreambuf_iterator<char>(file), {}};
-  if (bytes.empty()) return failed;
+  if (sizeless || bytes.size() != size) return failed(sizeless ? sizeless : unnamed);
+  // What the library did not notice is most likely this.
+  if (!isWholeWorkbook(bytes)) return failed(std::error_code(ENOSPC, std::generic_category()));
   return bytes;
 }
 

@@ -6,6 +6,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <system_error>
 #include <vector>
 
 #include "core/assess/verdict.h"
@@ -101,6 +102,7 @@ class WorkbookFile {
   lxw_format* numberFormat(int decimals);
   lxw_format* dayFormat();
 
+  std::error_code m_fault;  ///< why there is no temporary file
   std::string m_path, m_title, m_dayPattern;
   lxw_workbook* m_book = nullptr;
   std::set<std::string> m_names;         ///< in small letters
