@@ -12,6 +12,7 @@
 #include "ui/bridge/part_editor.h"
 #include "ui/bridge/part_edits.h"
 #include "ui/bridge_view.h"
+#include "ui/printed_file.h"
 #include "ui/wire_dialog.h"
 
 namespace ui {
@@ -254,10 +255,12 @@ void BridgeView::print() {
   printer.setPageOrientation(QPageLayout::Landscape);
   QPrintDialog dialog(&printer, this);
   if (dialog.exec() != QDialog::Accepted) return;
-  if (printPicture(printer, bridgeDrawing(m_session, m_look)))
-    emit said(tr("Printed the bridge."));
-  else
-    emit refused(tr("Not printed: the printer did not start."));
+  PrintedFile file(printer);
+  if (!printPicture(printer, bridgeDrawing(m_session, m_look)))
+    return emit refused(tr("Not printed: the printer did not start."));
+  if (const auto written = file.finish(); !written)
+    return emit refused(tr("Not printed: %1").arg(toText(written.error())));
+  emit said(tr("Printed the bridge."));
 }
 
 }  // namespace ui

@@ -23,6 +23,7 @@
 #include "ui/commands/key_field.h"
 #include "ui/parts.h"
 #include "ui/preferences/appearance.h"
+#include "ui/printed_file.h"
 
 namespace ui {
 namespace {
@@ -289,7 +290,10 @@ void CommandList::printTo(QPrinter& printer) const {
 void CommandList::askAndPrint() {
   QPrinter printer;
   QPrintDialog dialog(&printer, this);
-  if (dialog.exec() == QDialog::Accepted) printTo(printer);
+  if (dialog.exec() != QDialog::Accepted) return;
+  PrintedFile file(printer);
+  printTo(printer);
+  file.finishOrSay(this);
 }
 
 }  // namespace ui

@@ -23,6 +23,7 @@
 #include "ui/help/manual.h"
 #include "ui/help/manual_browser.h"
 #include "ui/parts.h"
+#include "ui/printed_file.h"
 
 namespace ui {
 namespace {
@@ -258,7 +259,10 @@ void ManualWindow::copy() {
 void ManualWindow::print() {
   QPrinter printer(QPrinter::HighResolution);
   QPrintDialog dialog(&printer, this);
-  if (dialog.exec() == QDialog::Accepted) m_page->print(&printer);
+  if (dialog.exec() != QDialog::Accepted) return;
+  PrintedFile file(printer);
+  m_page->print(&printer);
+  file.finishOrSay(this);
 }
 
 void ManualWindow::keyPressEvent(QKeyEvent* event) {

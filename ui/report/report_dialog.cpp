@@ -25,6 +25,7 @@
 #include "ui/locale.h"
 #include "ui/notice/long_work.h"
 #include "ui/preferences/appearance.h"
+#include "ui/printed_file.h"
 #include "ui/report/book_maker.h"
 #include "ui/report/page_preview.h"
 #include "ui/report/report_choices.h"
@@ -305,6 +306,7 @@ bool ReportDialog::printOn(QPrinter& printer) {
     tell({}, core::Error{"report", core::say("was stopped before it was finished"), ""});
     return false;
   }
+  PrintedFile file(printer);
   printer.setFullPage(true);
   printer.setDocName(toQString(m_maker->book()->report().title));
   const int pages = int(m_maker->book()->pageCount());
@@ -330,7 +332,12 @@ bool ReportDialog::printOn(QPrinter& printer) {
   if (painter.isActive()) painter.end();
   const bool wasStopped = m_stop.stop_requested();
   end();
-  m_state->setText(wasStopped ? tr("Cancelled.") : fine ? tr("Sent to the printer.") : QString());
+  const auto written = fine && !wasStopped ? file.finish() : core::Result<void>();
+  m_state->setText(wasStopped ? tr("Cancelled.") : fine && written ? tr("Sent to the printer.") : QString());
+  if (!written) {
+    emit refused(tr("Not printed: %1").arg(toText(written.error())));
+    return false;
+  }
   if (!fine) emit refused(tr("Not printed: the printer takes no pages. Look whether it is there and ready."));
   return fine && !wasStopped;
 }
