@@ -42,6 +42,8 @@ QStringList recentDocuments() { return stateFile().value("recent").toStringList(
 void rememberDocument(const QString& path) {
   QStringList recent = recentDocuments();
   const QString full = QFileInfo(path).absoluteFilePath();
+  // Saving again and again is no news, and the window waits for the disk.
+  if (!recent.isEmpty() && recent.front() == full) return;
   recent.removeAll(full);
   recent.prepend(full);
   stateFile().setValue("recent", QStringList(recent.mid(0, recentCount)));

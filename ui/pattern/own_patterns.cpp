@@ -23,8 +23,13 @@ auto named(std::vector<core::Pattern>& patterns, const std::string& name) {
                       [&](const core::Pattern& pattern) { return pattern.name == name; });
 }
 
-void keep(const std::vector<core::Pattern>& patterns) {
-  stateFile().setValue(key, QString::fromUtf8(patternsToJson(patterns)));
+core::Result<void> keep(const std::vector<core::Pattern>& patterns) {
+  QSettings state = stateFile();
+  state.setValue(key, QString::fromUtf8(patternsToJson(patterns)));
+  state.sync();
+  if (state.status() != QSettings::AccessError) return {};
+  return core::Error{state.fileName().toStdString(), core::say("it cannot be written"),
+                     core::say("Look whether the disk is full, and whether its folder may be written to")};
 }
 
 /// The whole number under `name`, when it is one from `least` to `greatest`.
@@ -101,14 +106,13 @@ core::Result<void> saveOwnPattern(const core::Pattern& pattern) {
     return core::Error{
         "pattern", core::say("there are {1} patterns of your own already", {std::to_string(mostOwnPatterns)}),
         core::say("Remove one first")};
-  keep(patterns);
-  return {};
+  return keep(patterns);
 }
 
 void removeOwnPattern(const std::string& name) {
   std::vector<core::Pattern> patterns = ownPatterns();
   std::erase_if(patterns, [&](const core::Pattern& pattern) { return pattern.name == name; });
-  keep(patterns);
+  static_cast<void>(keep(patterns));  // when that fails it is there again at the next start
 }
 
 }  // namespace ui

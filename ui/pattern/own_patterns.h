@@ -19,7 +19,7 @@ inline constexpr std::uint32_t greatestSeed = 0x7fffffff;
 /// In the order they were saved in.
 std::vector<core::Pattern> ownPatterns();
 /// Saves `pattern` under its name; one of that name is replaced in its place. Fails when the name is empty,
-/// too long, or that of a usual pattern, and when there are too many.
+/// too long, or that of a usual pattern, when there are too many, and when it cannot be written.
 core::Result<void> saveOwnPattern(const core::Pattern& pattern);
 void removeOwnPattern(const std::string& name);
 

@@ -78,6 +78,7 @@ std::optional<Place> rememberedPlace(const QString& path) {
 QString lastDocument() { return stateFile(placesName()).value("last").toString(); }
 
 void rememberLastDocument(const QString& path) {
+  if (path == lastDocument()) return;  // saved once more: no news, and the window waits for the disk
   QSettings file = stateFile(placesName());
   path.isEmpty() ? file.remove("last") : file.setValue("last", path);
 }
