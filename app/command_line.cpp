@@ -3,6 +3,7 @@
 
 #include <CLI/CLI.hpp>
 #include <QFileInfo>
+#include <sstream>
 
 #include "app/files.h"
 #include "app/output.h"
@@ -84,8 +85,10 @@ Request requestFrom(int argc, const char* const* argv) {
   try {
     cli.parse(argc, argv);
   } catch (const CLI::Success& success) {
-    // Help and version: the library prints them.
-    request.exit = cli.exit(success);
+    // Help and version. Printed by us, so that a full disk is told.
+    std::ostringstream text;
+    request.exit = cli.exit(success, text);
+    if (request.exit == AllPass) request.exit = print(text.str(), AllPass);
   } catch (const CLI::ParseError& error) {
     if (const auto mistyped = mistypedCommand(cli, request.file))
       request.exit = fail(*mistyped);
