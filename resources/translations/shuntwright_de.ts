@@ -710,6 +710,10 @@
         <translation>Beide Werte und ihre Einheiten prüfen</translation>
     </message>
     <message>
+        <source>Check its gauge factor, bridge factor, excitation and scaling</source>
+        <translation>k-Faktor, Brückenfaktor, Speisung und Skalierung des Geräts prüfen</translation>
+    </message>
+    <message>
         <source>Check its spelling, or remove it</source>
         <translation>Schreibweise prüfen oder entfernen</translation>
     </message>
@@ -724,6 +728,10 @@
     <message>
         <source>Check of pins and jumpers</source>
         <translation>Prüfung der Stifte und Steckbrücken</translation>
+    </message>
+    <message>
+        <source>Check resistance, gauge factor and rated output</source>
+        <translation>Widerstand, k-Faktor und Nennkennwert prüfen</translation>
     </message>
     <message>
         <source>Check that the arms with gauges take part in the bridge</source>
@@ -2642,6 +2650,10 @@
         <translation>Nachsehen, ob in ihrem Ordner geschrieben werden darf</translation>
     </message>
     <message>
+        <source>Look whether the disk is full, and whether its folder may be written to</source>
+        <translation>Prüfen, ob die Platte voll ist und ob in den Ordner geschrieben werden darf</translation>
+    </message>
+    <message>
         <source>Look whether the excitation is on, the signal wires and the shunts are connected, and the right channel is recorded; then close one shunt by hand and see the reading move.</source>
         <translation>Nachsehen, ob die Speisung eingeschaltet ist, Signalleitungen und Shunts angeschlossen sind und der richtige Kanal aufgezeichnet wird; dann einen Shunt von Hand schließen und den Messwert sich bewegen sehen.</translation>
     </message>
@@ -2676,6 +2688,14 @@
     <message>
         <source>Make a check first</source>
         <translation>Zuerst eine Prüfung durchführen</translation>
+    </message>
+    <message>
+        <source>Make room in the folder for temporary files</source>
+        <translation>Im Ordner für temporäre Dateien Platz schaffen</translation>
+    </message>
+    <message>
+        <source>Make room there, or let TMPDIR name another folder</source>
+        <translation>Dort Platz schaffen oder in TMPDIR einen anderen Ordner nennen</translation>
     </message>
     <message>
         <source>Many samples stand at the same time, since the clock in &apos;{1}&apos; is coarse: a sample rate would tell more.</source>
@@ -3024,6 +3044,10 @@
     <message>
         <source>Not judged: a limit is negative or not a number.</source>
         <translation>Nicht beurteilt: Ein Grenzwert ist negativ oder keine Zahl.</translation>
+    </message>
+    <message>
+        <source>Not judged: its uncertainty is not a number, or too large to reckon with.</source>
+        <translation>Nicht beurteilt: Die Unsicherheit ist keine Zahl oder zu groß zum Rechnen.</translation>
     </message>
     <message>
         <source>Not judged: no reading.</source>
@@ -3508,6 +3532,10 @@
     <message>
         <source>Remarks on {1}</source>
         <translation>Anmerkungen zu {1}</translation>
+    </message>
+    <message>
+        <source>Remove columns and rows that are not used</source>
+        <translation>Spalten und Zeilen entfernen, die nicht gebraucht werden</translation>
     </message>
     <message>
         <source>Remove one first</source>
@@ -6150,6 +6178,10 @@
         <translation>geändert, innerhalb der Toleranz</translation>
     </message>
     <message>
+        <source>channels</source>
+        <translation>Kanäle</translation>
+    </message>
+    <message>
         <source>charts</source>
         <translation>Diagramme</translation>
     </message>
@@ -6160,6 +6192,10 @@
     <message>
         <source>check {1} has no reading</source>
         <translation>Prüfung {1} hat keinen Messwert</translation>
+    </message>
+    <message>
+        <source>checks</source>
+        <translation>Prüfungen</translation>
     </message>
     <message>
         <source>chi-square {1}</source>
@@ -6320,6 +6356,10 @@
     <message>
         <source>diagnosis</source>
         <translation>Diagnose</translation>
+    </message>
+    <message>
+        <source>did not come to an end</source>
+        <translation>kam zu keinem Ende</translation>
     </message>
     <message>
         <source>divides by the measured excitation</source>
@@ -6686,6 +6726,10 @@
         <translation>Gruppe {1}</translation>
     </message>
     <message>
+        <source>groups</source>
+        <translation>Gruppen</translation>
+    </message>
+    <message>
         <source>guard band in units of U</source>
         <translation>Schutzabstand in Einheiten von U</translation>
     </message>
@@ -6914,6 +6958,10 @@
         <translation>sie lässt sich nicht lesen, {1}</translation>
     </message>
     <message>
+        <source>it cannot be written</source>
+        <translation>sie lässt sich nicht schreiben</translation>
+    </message>
+    <message>
         <source>it does not lie behind the level above, or ends before it begins</source>
         <translation>es liegt nicht hinter dem Plateau darüber oder endet, bevor es beginnt</translation>
     </message>
@@ -7094,6 +7142,10 @@
         <translation>es ist nicht vorgelegt</translation>
     </message>
     <message>
+        <source>it is put together in a temporary file, and that cannot be written: {1}, {2}</source>
+        <translation>sie wird in einer temporären Datei zusammengestellt, und die lässt sich nicht schreiben: {1}, {2}</translation>
+    </message>
+    <message>
         <source>it is submitted already</source>
         <translation>es ist schon vorgelegt</translation>
     </message>
@@ -7176,6 +7228,10 @@
     <message>
         <source>its levels are being looked for</source>
         <translation>seine Plateaus werden gesucht</translation>
+    </message>
+    <message>
+        <source>its lines are longer than {1} bytes</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>its name must have 1 to {1} characters</source>
@@ -8286,6 +8342,10 @@
         <translation>s = √(Σr² / dof)</translation>
     </message>
     <message>
+        <source>said nothing for too long</source>
+        <translation>schwieg zu lange</translation>
+    </message>
+    <message>
         <source>sample number and the sample rate given</source>
         <translation>Nummer des Abtastwerts und angegebene Abtastrate</translation>
     </message>
@@ -8408,6 +8468,10 @@
     <message>
         <source>shunt {1}</source>
         <translation>Shunt {1}</translation>
+    </message>
+    <message>
+        <source>shunts</source>
+        <translation>Shunts</translation>
     </message>
     <message>
         <source>shunts closed at step {1}</source>
@@ -9322,6 +9386,10 @@
         <translation>die Vorlage hat keinen Namen</translation>
     </message>
     <message>
+        <source>the temporary file that it is printed into first was cut short</source>
+        <translation>die temporäre Datei, in die zuerst gedruckt wird, ist unvollständig</translation>
+    </message>
+    <message>
         <source>the text does not follow the rules of JSON</source>
         <translation>der Text folgt nicht den Regeln von JSON</translation>
     </message>
@@ -9390,6 +9458,10 @@
         <translation>der Ort des Schleifers</translation>
     </message>
     <message>
+        <source>the workbook</source>
+        <translation>die Arbeitsmappe</translation>
+    </message>
+    <message>
         <source>the worst of the causes that cannot be told apart counts</source>
         <translation>es zählt die schlimmste der nicht unterscheidbaren Ursachen</translation>
     </message>
@@ -9408,6 +9480,10 @@
     <message>
         <source>there are arms 1 to 4</source>
         <translation>es gibt die Zweige 1 bis 4</translation>
+    </message>
+    <message>
+        <source>there are more than {1} cells</source>
+        <translation>es gibt mehr als {1} Zellen</translation>
     </message>
     <message>
         <source>there are more than {1} rows</source>
@@ -9882,8 +9958,16 @@
         <translation>wurden abgebrochen, bevor sie fertig waren</translation>
     </message>
     <message>
+        <source>what it would show is too large to reckon with</source>
+        <translation>was es anzeigen würde, ist zu groß zum Rechnen</translation>
+    </message>
+    <message>
         <source>what shunts simulate up to there cannot be followed closely</source>
         <translation>was Shunts bis dorthin simulieren, lässt sich nicht eng verfolgen</translation>
+    </message>
+    <message>
+        <source>what strain or load does to its resistance is too large to reckon with</source>
+        <translation>was Dehnung oder Last an seinem Widerstand ändert, ist zu groß zum Rechnen</translation>
     </message>
     <message>
         <source>whole</source>
@@ -17412,6 +17496,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Not possible: no lead is at %1, so there is nothing to exchange this one with.</source>
         <translation>Nicht möglich: An %1 ist keine Leitung, mit der diese zu tauschen wäre.</translation>
+    </message>
+    <message>
+        <source>Not printed: %1</source>
+        <translation>Nicht gedruckt: %1</translation>
     </message>
     <message>
         <source>Not printed: the printer did not start.</source>
