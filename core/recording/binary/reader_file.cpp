@@ -20,21 +20,31 @@ Error garbage(const RegularFile& file) {
                     say("Save it again, or export the recording as text"));
 }
 
-Result<ReaderListing> listingOf(const SharedFile& file, FileKind kind, const std::stop_token& stop) {
-  auto process = ReaderProcess::start(file, {wordOf(kind), "list"});
-  if (!process) return process.error();
+/// Asks a process of its own.
+AskReader processFor(const SharedFile& file) {
+  return [file](std::vector<std::string> words) -> Result<std::unique_ptr<ReaderAnswer>> {
+    auto process = ReaderProcess::start(file, std::move(words));
+    if (!process) return process.error();
+    return std::unique_ptr<ReaderAnswer>(std::move(*process));
+  };
+}
+
+Result<ReaderListing> listingOf(const SharedFile& file, FileKind kind, const AskReader& ask,
+                                const std::stop_token& stop) {
+  auto answer = ask({wordOf(kind), "list"});
+  if (!answer) return answer.error();
   constexpr std::size_t piece = 1UL << 16U;
   std::string text;
   while (text.size() <= greatestListingBytes) {
     const std::size_t have = text.size();
     text.resize(have + piece);
-    const auto got = (*process)->read(text.data() + have, piece, stop);
+    const auto got = (*answer)->read(text.data() + have, piece, stop);
     if (!got) return got.error();
     text.resize(have + *got);
     if (*got < piece) break;
   }
   if (text.size() > greatestListingBytes) return garbage(*file);
-  if (auto ended = (*process)->finish(); !ended) return ended.error();
+  if (auto ended = (*answer)->finish(); !ended) return ended.error();
   auto listing = readerListing(text);
   if (!listing) return garbage(*file);
   return std::move(*listing);
@@ -71,8 +81,8 @@ std::vector<Target> targetsOf(const std::vector<VariableColumns>& sources, std::
 /// Takes the pieces of one range apart.
 class RangeReader {
  public:
-  RangeReader(ReaderProcess& process, const RegularFile& file, const std::stop_token& stop)
-      : m_process(process), m_file(file), m_stop(stop), m_piece(greatestReaderPiece) {}
+  RangeReader(ReaderAnswer& answer, const RegularFile& file, const std::stop_token& stop)
+      : m_answer(answer), m_file(file), m_stop(stop), m_piece(greatestReaderPiece) {}
 
   /// Calls `told` with the numbers that came.
   Result<void> read(const Target& target, ColumnValues& values,
@@ -111,23 +121,23 @@ class RangeReader {
       values[target.firstColumn + (have + k) / target.run % target.columns].push_back(piece[k]);
   }
   Result<void> exactly(void* to, std::size_t bytes) {
-    const auto got = m_process.read(static_cast<char*>(to), bytes, m_stop);
+    const auto got = m_answer.read(static_cast<char*>(to), bytes, m_stop);
     if (!got) return got.error();
     if (*got == bytes) return {};
     // Why it fell silent says more than that it did.
-    auto ended = m_process.finish();
+    auto ended = m_answer.finish();
     return ended ? Result<void>(garbage(m_file)) : ended;
   }
 
-  ReaderProcess& m_process;
+  ReaderAnswer& m_answer;
   const RegularFile& m_file;
   const std::stop_token& m_stop;
   std::vector<double> m_piece;
 };
 
-Result<ColumnValues> readInReader(const SharedFile& file, FileKind kind, const std::vector<Target>& targets,
-                                  std::size_t columns, const std::stop_token& stop,
-                                  const Progress& progress) {
+Result<ColumnValues> readInReader(const SharedFile& file, FileKind kind, const AskReader& ask,
+                                  const std::vector<Target>& targets, std::size_t columns,
+                                  const std::stop_token& stop, const Progress& progress) {
   std::vector<std::string> words = {wordOf(kind), "read"};
   std::uint64_t all = 0;
   for (const Target& target : targets) {
@@ -139,15 +149,15 @@ Result<ColumnValues> readInReader(const SharedFile& file, FileKind kind, const s
         say("the file holds {1} numbers, more than can be read at once", {std::to_string(all)}),
         say("Save a shorter recording or fewer channels"));
   }
-  auto process = ReaderProcess::start(file, std::move(words));
-  if (!process) return process.error();
+  auto answer = ask(std::move(words));
+  if (!answer) return answer.error();
   ColumnValues values(columns);
   // What a header announces is not believed beyond the size of the file.
   for (const Target& target : targets)
     for (std::size_t k = 0; k < target.columns; ++k)
       values[target.firstColumn + k].reserve(
           static_cast<std::size_t>(std::min(target.range.count / target.columns, file->size())));
-  RangeReader reader(**process, *file, stop);
+  RangeReader reader(**answer, *file, stop);
   std::uint64_t done = 0;
   for (const Target& target : targets) {
     const auto told = [&](std::uint64_t count) {
@@ -156,14 +166,16 @@ Result<ColumnValues> readInReader(const SharedFile& file, FileKind kind, const s
     };
     if (auto got = reader.read(target, values, told); !got) return got.error();
   }
-  if (auto ended = (*process)->finish(); !ended) return ended.error();
+  if (auto ended = (*answer)->finish(); !ended) return ended.error();
   return values;
 }
 
 }  // namespace
 
-Result<BinaryTable> openInReader(const SharedFile& file, FileKind kind, const std::stop_token& stop) {
-  const auto listing = listingOf(file, kind, stop);
+Result<BinaryTable> openInReader(const SharedFile& file, FileKind kind, const std::stop_token& stop,
+                                 AskReader ask) {
+  if (!ask) ask = processFor(file);
+  const auto listing = listingOf(file, kind, ask, stop);
   if (!listing) return listing.error();
   ReaderColumns found = columnsOf(*listing, file->size());
   found.table.kind = kind;
@@ -175,9 +187,9 @@ Result<BinaryTable> openInReader(const SharedFile& file, FileKind kind, const st
   }
   const std::size_t columns = found.table.columns.size();
   const std::uint64_t samples = found.table.records;
-  found.table.read = [file, kind, columns, samples, sources = found.sources](
+  found.table.read = [file, kind, ask, columns, samples, sources = found.sources](
                          std::uint64_t records, const std::stop_token& halt, const Progress& progress) {
-    return readInReader(file, kind, targetsOf(sources, samples, records), columns, halt, progress);
+    return readInReader(file, kind, ask, targetsOf(sources, samples, records), columns, halt, progress);
   };
   return std::move(found.table);
 }

@@ -10,6 +10,7 @@
 
 #include <cerrno>
 #include <system_error>
+#include <thread>
 
 #include "core/recording/binary/reader_protocol.h"
 #include "core/units/language.h"
@@ -17,6 +18,8 @@
 
 namespace core {
 namespace {
+
+using Clock = std::chrono::steady_clock;
 
 constexpr const char* programName = "shuntwright-reader";
 
@@ -71,6 +74,11 @@ std::string reasonOfExit(int code) {
   return say("gave up ({1})", {std::to_string(code)});
 }
 
+Error unread(const RegularFile& file, const std::string& reason) {
+  return file.error(say("the file could not be read: the reading process {1}", {reason}),
+                    say("Save it again, or export the recording as text"));
+}
+
 }  // namespace
 
 std::filesystem::path ReaderProcess::programFolder() {
@@ -122,6 +130,7 @@ void ReaderProcess::kill() {
 Result<std::size_t> ReaderProcess::read(char* to, std::size_t count, const std::stop_token& stop) {
   constexpr int lookEvery_ms = 20;
   std::size_t have = 0;
+  auto lastHeard = Clock::now();
   while (have < count) {
     if (stop.stop_requested()) {
       kill();
@@ -129,24 +138,39 @@ Result<std::size_t> ReaderProcess::read(char* to, std::size_t count, const std::
     }
     pollfd answer{m_answer, POLLIN, 0};
     const int ready = ::poll(&answer, 1, lookEvery_ms);
+    if (ready == 0 && Clock::now() - lastHeard > m_silence) {
+      kill();
+      return unread(*m_file, say("said nothing for too long"));
+    }
     if (ready == 0 || (ready < 0 && errno == EINTR)) continue;
     const ssize_t got = ::read(m_answer, to + have, count - have);
     if (got < 0 && errno == EINTR) continue;
     if (got <= 0) break;
     have += static_cast<std::size_t>(got);
+    lastHeard = Clock::now();
   }
   return have;
 }
 
+/// Whether it ends by itself; nothing tells when but asking.
+bool ReaderProcess::endsWithin(std::chrono::milliseconds time) {
+  constexpr std::chrono::milliseconds askEvery{1};
+  for (const auto begin = Clock::now(); !m_ended; std::this_thread::sleep_for(askEvery)) {
+    const pid_t ended = ::waitpid(m_process, &m_status, WNOHANG);
+    m_ended = ended > 0 || (ended < 0 && errno != EINTR);
+    if (Clock::now() - begin > time) break;
+  }
+  return m_ended;
+}
+
 Result<void> ReaderProcess::finish() {
-  while (!m_ended) {
-    if (::waitpid(m_process, &m_status, 0) >= 0 || errno != EINTR) m_ended = true;
+  if (!endsWithin(m_end)) {
+    kill();
+    return unread(*m_file, say("did not come to an end"));
   }
   if (WIFEXITED(m_status) && WEXITSTATUS(m_status) == static_cast<int>(ReaderExit::Done)) return {};
-  const std::string reason =
-      WIFSIGNALED(m_status) ? reasonOfSignal(WTERMSIG(m_status)) : reasonOfExit(WEXITSTATUS(m_status));
-  return m_file->error(say("the file could not be read: the reading process {1}", {reason}),
-                       say("Save it again, or export the recording as text"));
+  return unread(*m_file, WIFSIGNALED(m_status) ? reasonOfSignal(WTERMSIG(m_status))
+                                               : reasonOfExit(WEXITSTATUS(m_status)));
 }
 
 }  // namespace core

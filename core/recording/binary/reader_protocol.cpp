@@ -33,9 +33,10 @@ std::optional<Number> number(std::string_view text) {
   return value;
 }
 
-std::vector<std::string_view> parts(std::string_view text, char separator) {
+/// At most `most` and one more, which tells that there are too many: an answer may be all separators.
+std::vector<std::string_view> parts(std::string_view text, char separator, std::size_t most) {
   std::vector<std::string_view> result;
-  for (std::size_t at = 0; at <= text.size();) {
+  for (std::size_t at = 0; at <= text.size() && result.size() <= most;) {
     const std::size_t end = std::min(text.find(separator, at), text.size());
     result.push_back(text.substr(at, end - at));
     at = end + 1;
@@ -46,7 +47,7 @@ std::vector<std::string_view> parts(std::string_view text, char separator) {
 /// NAME UNIT UNFIT VALUE ORDER SIZE...
 std::optional<ReaderVariable> variableIn(std::string_view line) {
   constexpr std::size_t fixedWords = 5;
-  const auto words = parts(line, ' ');
+  const auto words = parts(line, ' ', fixedWords + greatestRank);
   if (words.size() < fixedWords || words.size() > fixedWords + greatestRank) return std::nullopt;
   const auto name = decoded(words[0]);
   const auto unit = decoded(words[1]);
@@ -83,10 +84,10 @@ std::string textOf(const ReaderListing& listing) {
 }
 
 std::optional<ReaderListing> readerListing(std::string_view text) {
-  const auto lines = parts(text, '\n');
   // The first line, the last one, and nothing behind its end.
-  if (lines.size() < 3 || lines.size() > greatestReaderVariables + 3 || lines.front() != firstLine ||
-      !lines.back().empty())
+  constexpr std::size_t most = greatestReaderVariables + 3;
+  const auto lines = parts(text, '\n', most);
+  if (lines.size() < 3 || lines.size() > most || lines.front() != firstLine || !lines.back().empty())
     return std::nullopt;
   const std::string_view last = lines[lines.size() - 2];
   if (last != lastLineWhole && last != lastLineCut) return std::nullopt;
@@ -106,7 +107,7 @@ std::string textOf(const ReaderRange& range) {
 }
 
 std::optional<ReaderRange> readerRange(std::string_view text) {
-  const auto words = parts(text, ':');
+  const auto words = parts(text, ':', 3);
   if (words.size() != 3) return std::nullopt;
   const auto variable = number<std::size_t>(words[0]);
   const auto begin = number<std::uint64_t>(words[1]);

@@ -8,6 +8,7 @@
 
 #include <chrono>
 #include <set>
+#include <sstream>
 #include <thread>
 
 #include "core/recording/binary/reader_columns.h"
@@ -50,14 +51,18 @@ std::string contentOf(const std::string& path) {
   return {std::istreambuf_iterator<char>(file), {}};
 }
 
-/// The soft limit that /proc tells, by the words that it uses.
-std::string limitOf(pid_t process, const std::string& name) {
+/// The soft and the hard limit that /proc tells, by the words that it uses.
+std::pair<std::string, std::string> limitsOf(pid_t process, const std::string& name) {
   const std::string limits = contentOf("/proc/" + std::to_string(process) + "/limits");
   const auto at = limits.find(name);
-  if (at == std::string::npos) return "none";
-  const auto begin = limits.find_first_not_of(' ', at + name.size());
-  return limits.substr(begin, limits.find(' ', begin) - begin);
+  if (at == std::string::npos) return {"none", "none"};
+  std::istringstream words(limits.substr(at + name.size()));
+  std::pair<std::string, std::string> found;
+  words >> found.first >> found.second;
+  return found;
 }
+
+std::string limitOf(pid_t process, const std::string& name) { return limitsOf(process, name).first; }
 
 TEST(ReaderProcess, IsLimitedAsItShouldBe) {
   // One that every child would get if nobody closed it.
@@ -66,7 +71,8 @@ TEST(ReaderProcess, IsLimitedAsItShouldBe) {
   const auto process = startedOn(file);
   const pid_t id = process->number();
   EXPECT_EQ(limitOf(id, "Max address space"), "2147483648");
-  EXPECT_EQ(limitOf(id, "Max cpu time"), "60");
+  // The signal that says why it ends comes at the soft limit; at the hard one it is killed (setrlimit(2)).
+  EXPECT_EQ(limitsOf(id, "Max cpu time"), std::pair(std::string("60"), std::string("65")));
   EXPECT_EQ(limitOf(id, "Max file size"), "0");
   EXPECT_EQ(limitOf(id, "Max core file size"), "0");
   EXPECT_EQ(limitOf(id, "Max open files"), "0");
@@ -126,6 +132,76 @@ TEST(ReaderProcess, ItsDeathIsOneSentence) {
   }
 }
 
+/// A folder with a reading process that does what a script says, as one could that a file has taken over.
+class Impostor {
+ public:
+  explicit Impostor(const std::string& script)
+      : m_folder(testing::TempDir() + "impostor_" + std::to_string(::getpid())) {
+    std::filesystem::create_directories(m_folder);
+    std::ofstream(m_folder / "shuntwright-reader") << "#!/bin/sh\n" << script << "\n";
+    std::filesystem::permissions(m_folder / "shuntwright-reader", std::filesystem::perms::owner_all);
+  }
+  ~Impostor() { std::filesystem::remove_all(m_folder); }
+  Impostor(const Impostor&) = delete;
+  Impostor& operator=(const Impostor&) = delete;
+
+  std::unique_ptr<ReaderProcess> start() const {
+    auto process = ReaderProcess::start(samples::opened(m_file.path()), {"mat", "list"}, m_folder);
+    if (!process) throw std::runtime_error(process.error().text());
+    (*process)->waitAtMost(std::chrono::milliseconds(300), std::chrono::milliseconds(300));
+    return std::move(*process);
+  }
+
+ private:
+  std::filesystem::path m_folder;
+  samples::MemoryFile m_file{"x"};
+};
+
+/// What waiting for `count` bytes and then for the end comes to.
+std::string endOf(ReaderProcess& process, std::size_t count) {
+  std::vector<char> bytes(count);
+  const auto got = process.read(bytes.data(), count, {});
+  if (!got) return got.error().text();
+  const auto ended = process.finish();
+  return ended ? std::to_string(*got) + " bytes" : ended.error().text();
+}
+
+TEST(ReaderProcess, IsNotWaitedForWithoutEnd) {
+  const std::pair<const char*, const char*> tricks[] = {
+      {"exec sleep 1000", "said nothing for too long"},
+      {"echo one; exec sleep 1000", "said nothing for too long"},
+      {"exec 1>&-; exec sleep 1000", "did not come to an end"},
+      // More than was asked for, until the pipe is full: it hangs in writing, without using up its time.
+      {"exec cat /dev/zero", "did not come to an end"},
+      {"printf '%0100d' 1", "100 bytes"}};
+  for (const auto& [script, end] : tricks) {
+    SCOPED_TRACE(script);
+    const Impostor impostor(script);
+    const auto begin = std::chrono::steady_clock::now();
+    EXPECT_THAT(endOf(*impostor.start(), 100), HasSubstr(end));
+    // Patience twice and the start of a process, on a machine that has much else to do.
+    EXPECT_LT(std::chrono::steady_clock::now() - begin, std::chrono::seconds(20));
+    EXPECT_EQ(::waitpid(-1, nullptr, WNOHANG), -1);  // no child is left, alive or dead
+  }
+}
+
+TEST(ReaderProcess, DeathOfAnyKindIsOneSentence) {
+  const std::pair<const char*, const char*> deaths[] = {
+      {"kill -ABRT $$", "came to grief on it (signal 6)"},
+      {"f() { f; }; ulimit -s 256; f", "came to grief on it (signal 11)"},
+      {"ulimit -S -t 1; while :; do :; done", "ran longer than is allowed"},
+      {"kill -KILL $$", "was killed, perhaps for want of memory"},
+      {"exit 3", "ran out of memory"},
+      {"exit 77", "gave up (77)"}};
+  for (const auto& [script, words] : deaths) {
+    SCOPED_TRACE(script);
+    const Impostor impostor(script);
+    const auto process = impostor.start();
+    process->waitAtMost(std::chrono::seconds(60), std::chrono::seconds(60));
+    EXPECT_THAT(endOf(*process, 100), HasSubstr(words));
+  }
+}
+
 TEST(ReaderProcess, IsMissedByName) {
   const samples::MemoryFile file("x");
   const auto process =
@@ -168,6 +244,8 @@ TEST(ReaderProtocol, GarbageIsNoListing) {
   for (std::size_t length = 0; length < good.size(); ++length)
     EXPECT_FALSE(core::readerListing(std::string_view(good).substr(0, length))) << length;
   EXPECT_FALSE(core::readerListing(good + "x"));
+  // Lines beyond the greatest number are not even looked for.
+  EXPECT_FALSE(core::readerListing(std::string(core::greatestListingBytes, '\n')));
   for (const std::string_view bad :
        {"shuntwright-reader 2\nend\n", "shuntwright-reader 1\na - - - rows -3\nend\n",
         "shuntwright-reader 1\na - - x rows 3\nend\n", "shuntwright-reader 1\n% - - - rows 3\nend\n",
