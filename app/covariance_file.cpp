@@ -13,16 +13,17 @@ namespace app {
 namespace {
 
 constexpr std::size_t greatestFile_bytes = 256 * 1024 * 1024;
+constexpr std::size_t longestCell_bytes = 64;
 
 struct TextLine {
   std::size_t number;
   std::string_view text;
 };
 
-/// The lines that hold numbers.
-std::vector<TextLine> rowsOf(std::string_view text) {
+/// The lines that hold numbers, at most one more than there may be.
+std::vector<TextLine> rowsOf(std::string_view text, std::size_t most) {
   std::vector<TextLine> rows;
-  for (std::size_t number = 1; !text.empty(); ++number) {
+  for (std::size_t number = 1; !text.empty() && rows.size() <= most; ++number) {
     const std::size_t end = std::min(text.find('\n'), text.size());
     const std::string_view line = text.substr(0, end);
     const std::size_t first = line.find_first_not_of(" \t\r;,");
@@ -53,15 +54,20 @@ core::Error wrongCount(const std::string& where, std::size_t found, std::size_t 
 }
 
 core::Result<std::vector<double>> matrixOf(std::string_view text, std::size_t size) {
-  const std::vector<TextLine> rows = rowsOf(text);
+  const std::vector<TextLine> rows = rowsOf(text, size);
+  if (rows.size() > size) return wrongCount("", rows.size(), size, "rows or more");
   const char separator = separatorOf(rows);
   const char decimal = separator != ',' && text.find(',') != std::string_view::npos ? ',' : '.';
   std::vector<double> matrix;
   std::vector<std::string_view> cells;
   for (const TextLine& row : rows) {
+    const std::string line = "line " + std::to_string(row.number);
+    // A cell of a line that is all separators costs sixteen times its byte.
+    if (row.text.size() > longestCell_bytes * (size + 1))
+      return core::Error{line, "it is longer than " + std::to_string(size) + " numbers can be",
+                         "Give a row and a column for every value, nothing else"};
     core::splitCells(row.text, separator, cells);
     while (cells.size() > size && cells.back().empty()) cells.pop_back();
-    const std::string line = "line " + std::to_string(row.number);
     for (std::size_t k = 0; k < cells.size(); ++k) {
       const core::CellNumber number = core::readNumber(cells[k], decimal);
       if (number.fault)

@@ -37,16 +37,49 @@ std::string inPage(std::string_view text) {
   return name == text.npos ? std::string() : behind(text.substr(name, 500), "content=\"");
 }
 
+/// Keeps two members of the outermost object and counts the depth; everything else passes by, so that a file
+/// of brackets alone costs no memory.
+class OutermostMembers : public nlohmann::json_sax<nlohmann::json> {
+ public:
+  std::string format, fingerprint;
+
+  bool null() override { return true; }
+  bool boolean(bool) override { return true; }
+  bool number_integer(number_integer_t) override { return true; }
+  bool number_unsigned(number_unsigned_t) override { return true; }
+  bool number_float(number_float_t, const string_t&) override { return true; }
+  bool binary(binary_t&) override { return false; }
+  bool string(string_t& value) override {
+    if (m_depth == 1 && m_key == "format") format = value;
+    if (m_depth == 1 && m_key == "fingerprint") fingerprint = value;
+    return true;
+  }
+  bool start_object(std::size_t) override { return ++m_depth <= deepest; }
+  bool key(string_t& name) override {
+    if (m_depth == 1) m_key = name;
+    return true;
+  }
+  bool end_object() override { return --m_depth >= 0; }
+  bool start_array(std::size_t) override { return ++m_depth <= deepest; }
+  bool end_array() override { return --m_depth >= 0; }
+  bool parse_error(std::size_t, const std::string&, const nlohmann::json::exception&) override {
+    return false;
+  }
+
+ private:
+  static constexpr int deepest = 64;  // as of documents
+
+  int m_depth = 0;
+  std::string m_key;
+};
+
 core::Result<std::string> inJson(const std::string& path, std::string_view text) {
-  const auto json = nlohmann::json::parse(text, nullptr, false);
-  if (json.is_discarded() || !json.is_object())
+  OutermostMembers found;
+  if (!nlohmann::json::sax_parse(text, &found))
     return core::Error{path, "it is no JSON that can be read", "Choose a report that this program wrote"};
-  if (json.value("format", nlohmann::json()) == "shuntwright")
+  if (found.format == "shuntwright")
     return core::Error{path, "it is a document and no report", "Name a report made from the document"};
-  const auto found = json.find("fingerprint");
-  if (found == json.end() || !found->is_string() || !core::isSha256Hex(found->get<std::string>()))
-    return std::string();
-  return found->get<std::string>();
+  return core::isSha256Hex(found.fingerprint) ? found.fingerprint : std::string();
 }
 
 /// The last cells of all rows below a heading that ends in "fingerprint".

@@ -375,6 +375,10 @@ Result<ListTable> readListTable(std::string_view bytes) {
                    say("Put a cell that holds the separator in quotation marks")};
     columns = std::max(columns, row.cells.size());
   }
+  // Short rows are filled up, so that a few bytes may ask for many cells.
+  if (columns * read->rows.size() > mostCellsInRows)
+    return Error{lineText(1), say("there are more than {1} cells", {std::to_string(mostCellsInRows)}),
+                 say("Remove columns and rows that are not used")};
   nameColumns(table, read->rows.front().cells, columns);
   for (std::size_t k = table.hasHeader ? 1 : 0; k < read->rows.size(); ++k) {
     read->rows[k].cells.resize(columns);

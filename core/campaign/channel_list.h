@@ -9,13 +9,12 @@
 #include <vector>
 
 #include "core/document/document.h"
+#include "core/document/file_limits.h"
 
 // Channels from a list that somebody keeps in a spreadsheet: delimited text, one channel a row, its columns
 // said by the user.
 
 namespace core {
-
-inline constexpr std::size_t mostChannels = 10'000;  ///< of a document that a list is read into
 
 /// What a column of a channel list may be.
 enum class ListField : std::uint8_t {

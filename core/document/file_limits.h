@@ -10,10 +10,17 @@
 
 namespace core {
 
-inline constexpr std::size_t mostResistors = 10'000;    ///< of a stock
-inline constexpr std::size_t mostBoxes = 1'000;         ///< of a stock
-inline constexpr std::size_t mostSeries = 100;          ///< of a stock
-inline constexpr std::size_t mostDecades = 20;          ///< of a box
+inline constexpr std::size_t mostResistors = 10'000;  ///< of a stock
+inline constexpr std::size_t mostBoxes = 1'000;       ///< of a stock
+inline constexpr std::size_t mostSeries = 100;        ///< of a stock
+inline constexpr std::size_t mostDecades = 20;        ///< of a box
+inline constexpr std::size_t mostChannels = 10'000;   ///< of a document
+inline constexpr std::size_t mostShunts = 1'000;      ///< of a set-up
+/// Of a set-up. What is worked out of them, each step against each other one, grows with their square.
+inline constexpr std::size_t mostSteps = 2'000;
+inline constexpr std::size_t mostGroups = 1'000;        ///< of correlated inputs in a set-up
+inline constexpr std::size_t mostChecks = 1'000;        ///< of a channel
+inline constexpr std::size_t mostOtherLevels = 10'000;  ///< of a check
 inline constexpr std::size_t mostPins = 200;            ///< of a channel
 inline constexpr std::size_t mostJumpers = 20;          ///< of a shunt
 inline constexpr std::size_t mostExchanges = 100;       ///< of a bridge's leads, one after the other

@@ -6,6 +6,7 @@
 #include <limits>
 #include <utility>
 
+#include "core/document/file_limits.h"
 #include "core/document/json_fields.h"
 #include "core/document/json_record.h"
 #include "core/document/json_setup_reader.h"
@@ -74,11 +75,13 @@ Check readCheck(const JsonPlace& at, const Setup& channelSetup, JsonNames& names
   check.remark = in.text("remark");
   if (in.has("ambient")) check.ambient = readAmbient(in.at("ambient"));
   if (in.has("recording")) check.recording = readRecording(in.at("recording"));
-  check.readings = readList<std::optional<Measured>>(in.at("readings"), readMeasured);
+  check.readings =
+      readShortList<std::optional<Measured>>(in.at("readings"), mostSteps, say("readings"), readMeasured);
   double latest_s = -std::numeric_limits<double>::infinity();
   if (in.has("other_levels"))
-    check.otherLevels = readList<Measured>(in.at("other_levels"),
-                                           [&](const JsonPlace& p) { return readOtherLevel(p, latest_s); });
+    check.otherLevels =
+        readShortList<Measured>(in.at("other_levels"), mostOtherLevels, say("levels"),
+                                [&](const JsonPlace& p) { return readOtherLevel(p, latest_s); });
   if (in.has("closed_with"))
     check.closedWith = std::make_shared<const Setup>(readSetup(in.at("closed_with")));
   if (in.has("remarks")) check.remarks = readRemarks(in.at("remarks"));
@@ -96,8 +99,9 @@ std::shared_ptr<const Channel> readChannel(const JsonPlace& at, JsonNames& names
   names.add(in.at("name"), "channel");
   Channel channel{in.text("name"), in.text("note"), readSetup(in.at("setup")), {}};
   JsonNames checkNames;
-  channel.checks = readList<Check>(
-      in.at("checks"), [&](const JsonPlace& p) { return readCheck(p, channel.setup, checkNames); });
+  channel.checks = readShortList<Check>(in.at("checks"), mostChecks, say("checks"), [&](const JsonPlace& p) {
+    return readCheck(p, channel.setup, checkNames);
+  });
   if (in.has("group")) channel.group = in.text("group");
   channel.ohmReadings = readOhmReadings(in.at("ohm_readings"));
   if (in.has("recording_column")) channel.recordingColumn = in.text("recording_column");
@@ -143,8 +147,9 @@ Document readRoot(const JsonPlace& root) {
   if (Stock stock = readStock(in.at("stock")); stock != Stock{})
     document.stock = std::make_shared<const Stock>(std::move(stock));
   JsonNames names;
-  document.channels = readList<std::shared_ptr<const Channel>>(
-      in.at("channels"), [&](const JsonPlace& p) { return readChannel(p, names); });
+  document.channels = readShortList<std::shared_ptr<const Channel>>(
+      in.at("channels"), mostChannels, say("channels"),
+      [&](const JsonPlace& p) { return readChannel(p, names); });
   if (in.has("sign_off")) document.signOff = readSignOff(in.at("sign_off"));
   if (in.has("history")) document.history = readHistory(in.at("history"));
   if (in.has("fingerprint")) readFingerprint(in.at("fingerprint"));  // its form; whether it is right is no

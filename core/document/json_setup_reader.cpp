@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/document/file_limits.h"
 #include "core/document/json_hookup.h"
 #include "core/document/json_record.h"
 #include "core/document/json_stock.h"
@@ -271,11 +272,12 @@ Setup readSetup(const JsonPlace& at) {
   setup.acquisition = readAcquisition(in.at("acquisition"));
   setup.wiring = readPins(in.at("pins"));
   JsonNames names;
-  setup.shunts = readList<Shunt>(in.at("shunts"), [&](const JsonPlace& p) { return readShunt(p, names); });
+  setup.shunts = readShortList<Shunt>(in.at("shunts"), mostShunts, say("shunts"),
+                                      [&](const JsonPlace& p) { return readShunt(p, names); });
   ShuntIndices indices;
   for (std::size_t k = 0; k < setup.shunts.size(); ++k) indices.emplace(setup.shunts[k].name, k);
-  setup.sequence =
-      readList<Step>(in.at("sequence"), [&](const JsonPlace& p) { return readStep(p, indices); });
+  setup.sequence = readShortList<Step>(in.at("sequence"), mostSteps, say("steps"),
+                                       [&](const JsonPlace& p) { return readStep(p, indices); });
   setup.limits = readLimits(in.at("limits"));
   setup.decision = readDecision(in.at("decision"));
   setup.uncertainties = readUncertainties(in, indices);

@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "core/document/file_limits.h"
 #include "core/units/language.h"
 
 namespace core {
@@ -165,6 +166,10 @@ Uncertainties readUncertainties(const JsonFields& setup, const ShuntIndices& shu
       at.fail(say("the uncertainty of this input is stated twice"), say("Keep one of the two"));
   }
   const JsonPlace groups = setup.at("correlation_groups");
+  if (groups.size() > mostGroups)
+    groups.fail(say("there are {1} {2}, more than {3}",
+                    {std::to_string(groups.size()), say("groups"), std::to_string(mostGroups)}),
+                say("Keep those that are used"));
   JsonNames names;
   for (std::size_t k = 0; k < groups.size() && !groups.failed(); ++k) {
     const JsonPlace at = groups.element(k);

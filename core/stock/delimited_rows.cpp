@@ -21,6 +21,11 @@ Error inLine(std::size_t line, std::string what, std::string mend) {
   return {say("line {1}", {std::to_string(line)}), std::move(what), std::move(mend)};
 }
 
+Error tooManyCells(std::size_t line, std::size_t most) {
+  return inLine(line, say("there are more than {1} cells", {std::to_string(most)}),
+                say("Remove columns and rows that are not used"));
+}
+
 std::optional<Error> faultOfCharacters(std::string_view text) {
   if (const auto invalid = firstInvalidUtf8(text))
     return inLine(lineAt(text, *invalid), say("the text is not UTF-8"), say("Save the file as CSV in UTF-8"));
@@ -58,6 +63,8 @@ class Rows {
       if (m_rows.size() == m_most)
         return inLine(row->line, say("there are more than {1} rows", {std::to_string(m_most)}),
                       say("Split the file"));
+      m_cells += row->cells.size();
+      if (m_cells > mostCellsInRows) return tooManyCells(row->line, mostCellsInRows);
       m_rows.push_back(*std::move(row));
     }
     return std::move(m_rows);
@@ -92,6 +99,7 @@ class Rows {
     do {
       auto cell = nextCell();
       if (!cell) return cell.error();
+      if (row.cells.size() == mostCellsInRow) return tooManyCells(row.line, mostCellsInRow);
       row.cells.push_back(*std::move(cell));
     } while (skipDelimiter());
     skipLineEnd();
@@ -140,12 +148,14 @@ class Rows {
   std::size_t m_most;
   std::size_t m_at = 0;
   std::size_t m_line = 1;
+  std::size_t m_cells = 0;  ///< of `m_rows`
   std::vector<Row> m_rows;
 };
 
-/// What a spreadsheet would take for a formula, after any apostrophes.
+/// What a spreadsheet would take for a formula, after any apostrophes and white space, which may be lost on
+/// the way.
 bool looksLikeFormula(std::string_view text) {
-  const std::size_t first = text.find_first_not_of("' ");
+  const std::size_t first = text.find_first_not_of("' \t\r\n\v\f");
   return first != text.npos && std::string_view("=+-@").find(text[first]) != std::string_view::npos;
 }
 

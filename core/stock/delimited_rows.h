@@ -21,9 +21,13 @@ struct Row {
 /// whose cells are all empty. Unquoted cells lose the spaces around them.
 /// The delimiter, when it is not given, is that of comma, semicolon and tab which stands most often in the
 /// first line. Fails, with "line N" as place, for text that is not UTF-8, a control character, text after a
-/// closing quote, a quote that never closes, and more than `mostRows` rows.
+/// closing quote, a quote that never closes, more than `mostRows` rows, and more cells than the constants
+/// below say: a byte of text makes a cell of 32 bytes.
 Result<std::vector<Row>> delimitedRows(std::string_view text, std::size_t mostRows,
                                        std::optional<char> delimiter = {});
+
+inline constexpr std::size_t mostCellsInRow = 4'096;
+inline constexpr std::size_t mostCellsInRows = 1'000'000;  ///< of all rows together
 
 /// `text` as a cell between commas: in quotes where it needs them.
 std::string delimitedCell(std::string_view text);

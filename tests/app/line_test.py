@@ -234,6 +234,8 @@ class LineTest(unittest.TestCase):
         for text, says in (("1,0\n0,1\n", ("m.csv, line 1", "2 cells", "need 3")),
                            ("1,0,0\n0,1,0\n", ("m.csv", "2 rows", "need 3")),
                            ("1,0,0\n0,1,0\n0,0,1\n0,0,0\n", ("m.csv", "4 rows")),
+                           ("1,0,0" + "," * 300 + "\n0,1,0\n0,0,1\n", ("m.csv, line 1", "longer than 3 numbers")),
+                           ("1\n" * 10_000_000, ("m.csv", "4 rows or more")),
                            ("1,0,0\n0,x,0\n0,0,1\n", ("m.csv, line 2, column 2", '"x"')),
                            ("# of y\n1,0,0\n0,nan,0\n0,0,1\n", ("m.csv, line 3, column 2", "nan")),
                            ("1,0,0\n0.1,1,0\n0,0,1\n", ("m.csv, row 2, column 1", "not symmetric")),

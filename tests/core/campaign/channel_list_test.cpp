@@ -102,6 +102,13 @@ TEST(ListTable, MoreRowsThanADocumentHoldsAreRefused) {
   EXPECT_EQ(faultOf(text + "B\n"), "line 10002: there are more than 10001 rows");
 }
 
+TEST(ListTable, ALongHeadingOverManyShortRowsIsRefused) {
+  // Each of the rows would be filled up to the length of the heading: 24 kB would ask for a gigabyte.
+  std::string text = "name" + std::string(4'000, ',') + "note\n";
+  for (int k = 0; k < 9'000; ++k) text += "A\n";
+  EXPECT_EQ(faultOf(text), "line 1: there are more than 1000000 cells");
+}
+
 TEST(ListHeadings, AreKnownInEnglishAndGerman) {
   using F = ListField;
   EXPECT_EQ(

@@ -974,6 +974,14 @@ TEST(ReadDocument, RefusesMoreOfOneThingThanAFileMayHold) {
       {"", "{\"id\": \"AF-0102\"}", "{\"id\": \"\"}, \"jumpers\": " + times(21, jumper), "21 jumpers"},
       {"", "\"decades\": [{\"step_ohm\": 1000, \"positions\": 10}]", "\"decades\": " + times(21, "{}"),
        "21 dials"},
+      {"LC-1", "\"shunts\": []", "\"shunts\": " + times(1'001, "{}"),
+       "there are 1001 shunts, more than 1000"},
+      {"LC-1", "\"sequence\": []", "\"sequence\": " + times(2'001, "{}"),
+       "there are 2001 steps, more than 2000"},
+      {"LC-1", "\"correlation_groups\": []", "\"correlation_groups\": " + times(1'001, "{}"),
+       "there are 1001 groups, more than 1000"},
+      {"LC-1", "\"checks\": []", "\"checks\": " + times(1'001, "{}"),
+       "there are 1001 checks, more than 1000"},
   };
   for (const Case& c : cases) {
     const auto document = readDocument(damaged(good, c.anchor, c.from, c.to));
