@@ -75,12 +75,13 @@ MatElement matrixIn(const MatBytes& bytes, std::uint64_t length) {
 /// Unpacks a compressed element, keeping its head alone.
 class Unpacking {
  public:
-  Unpacking() { m_ready = inflateInit(&m_stream) == Z_OK; }
+  explicit Unpacking(bool bigEndian) : m_bigEndian(bigEndian) { m_ready = inflateInit(&m_stream) == Z_OK; }
   ~Unpacking() { inflateEnd(&m_stream); }
   Unpacking(const Unpacking&) = delete;
   Unpacking& operator=(const Unpacking&) = delete;
 
-  /// True when the stream comes to its own good end within the bytes.
+  /// True when the stream comes to its own good end within the bytes. Ends early when there is more than the
+  /// head announces: a small stream may unpack to terabytes.
   bool unpack(int fd, std::uint64_t offset, std::uint64_t length) {
     constexpr std::size_t piece = 1UL << 16U;
     while (m_ready && length > 0) {
@@ -90,6 +91,7 @@ class Unpacking {
       offset += packed.size();
       length -= packed.size();
       if (const int state = feed(packed); state != Z_OK) return state == Z_STREAM_END;
+      if (isTooMuch()) return true;
     }
     return false;
   }
@@ -97,6 +99,9 @@ class Unpacking {
   std::uint64_t bytes() const { return m_bytes; }
 
  private:
+  bool isTooMuch() const {
+    return m_head.size() >= 8 && m_bytes > 8 + std::uint64_t{MatBytes(m_head, m_bigEndian).word(4)};
+  }
   int feed(std::string& packed) {
     m_stream.next_in = reinterpret_cast<Bytef*>(packed.data());
     m_stream.avail_in = static_cast<uInt>(packed.size());
@@ -107,13 +112,14 @@ class Unpacking {
       const std::size_t got = sizeof m_out - m_stream.avail_out;
       m_bytes += got;
       m_head.append(reinterpret_cast<const char*>(m_out), std::min(got, headBytes - m_head.size()));
-      if (state == Z_BUF_ERROR) return Z_OK;
+      if (state == Z_BUF_ERROR || (state == Z_OK && isTooMuch())) return Z_OK;
       if (state != Z_OK) return state;
     } while (m_stream.avail_in > 0 || m_stream.avail_out == 0);
     return Z_OK;
   }
 
   z_stream m_stream{};
+  bool m_bigEndian;
   bool m_ready = false;
   Bytef m_out[1UL << 16U];
   std::string m_head;
@@ -121,7 +127,7 @@ class Unpacking {
 };
 
 MatElement packedElement(int fd, std::uint64_t offset, std::uint64_t length, bool bigEndian) {
-  Unpacking unpacking;
+  Unpacking unpacking(bigEndian);
   const bool whole = unpacking.unpack(fd, offset, length);
   const MatBytes head(unpacking.head(), bigEndian);
   if (!head.holds(0, 8)) return {"", doesNotUnpack};

@@ -71,7 +71,7 @@ std::optional<NpyType> typeOf(std::string_view text) {
 std::string unreadable(std::string_view type) {
   if (type.find('O') != std::string_view::npos) return say("holds Python objects, which are not opened");
   if (type.find('c') != std::string_view::npos) return say("holds complex numbers");
-  return say("holds elements of type {1} and no plain numbers", {inQuotes(type)});
+  return say("holds elements of type {1} and no plain numbers", {inQuotes(cleanText(type))});
 }
 
 /// One element: its numbers, and the columns that they are.

@@ -9,6 +9,7 @@
 #include "core/recording/text/preamble_rate.h"
 #include "core/recording/text/table_heading.h"
 #include "core/recording/text/text_format.h"
+#include "core/recording/text/text_limits.h"
 #include "core/units/language.h"
 
 namespace core {
@@ -119,6 +120,10 @@ Error TableFinder::nothingToRead() const {
   const auto isBlankLine = [](std::string_view line) { return trimmed(line).empty(); };
   if (lines.empty())
     return error(say("the file is empty"), say("Choose a text file with columns of numbers"));
+  if (std::all_of(lines.begin(), lines.end(), isBlankLine) &&
+      std::any_of(lines.begin(), lines.end(), isLeftOut))
+    return error(say("its lines are longer than {1} bytes", {std::to_string(longestLine)}),
+                 say("Choose a text file with columns of numbers"));
   if (std::all_of(lines.begin(), lines.end(), isBlankLine))
     return error(say("the file holds nothing but blank lines"),
                  say("Choose a text file with columns of numbers"));

@@ -13,7 +13,8 @@
 
 namespace core {
 
-/// Lines of a file that its layout is guessed from. Lines that are too long are empty here.
+/// Lines of a file that its layout is guessed from. Lines that are too long are empty here
+/// and point nowhere (isLeftOut).
 struct TextSample {
   TextEncoding encoding = TextEncoding::Utf8;
   std::deque<std::string> texts;          ///< what the lines point into
@@ -21,6 +22,8 @@ struct TextSample {
   std::vector<std::string_view> farther;  ///< whole lines from the middle and the end, in order
   bool isWhole = false;                   ///< `lines` are all lines of the file
 };
+
+inline bool isLeftOut(std::string_view line) { return line.data() == nullptr; }
 
 /// At least `fewestLines` from the beginning, when there are as many, and some from farther on. Refuses a
 /// file with zero bytes that is no UTF-16.

@@ -11,6 +11,7 @@
 #include "core/recording/binary/npy_file.h"
 #include "core/recording/binary/uff_file.h"
 #include "core/recording/binary/wav_file.h"
+#include "core/units/text.h"
 #include "tests/core/recording/binary_samples.h"
 
 namespace {
@@ -187,6 +188,16 @@ TEST(BinaryDamage, NpySizesThatNoFileCanHaveAreRefused) {
     const samples::MemoryFile file(bytes + heading + std::string(64, '\0'));
     EXPECT_FALSE(core::readBinary(file.path(), FileKind::Npy, rateOf(64))) << shape;
   }
+}
+
+TEST(BinaryDamage, ATypeThatIsNoTextIsToldAsText) {
+  std::string heading = "{'descr': '<f\xB5\xB5' , 'fortran_order': False, 'shape': (3,), }\n";
+  const std::string bytes =
+      std::string("\x93NUMPY\x01\x00", 8) + static_cast<char>(heading.size()) + '\0' + heading;
+  const samples::MemoryFile file(bytes);
+  const auto refused = core::readBinary(file.path(), FileKind::Npy, rateOf(64));
+  ASSERT_FALSE(refused);
+  EXPECT_FALSE(core::firstInvalidUtf8(refused.error().text())) << refused.error().text();
 }
 
 core::Result<core::BinaryTable> openedTable(const core::SharedFile& file, FileKind kind) {

@@ -194,6 +194,15 @@ TEST(TextReading, NeedsNoMemoryForALineOfAGigabyte) {
   EXPECT_LT(kilobytesOf("VmHWM:"), before + 64 * 1024);
 }
 
+TEST(TextReading, SaysThatItsLinesAreTooLong) {
+  for (const char* end : {"", "\n", "\n\n"}) {
+    const test::TextFile file(std::string(core::longestLine + 1, '7') + end);
+    const auto read = core::readText(file.path());
+    ASSERT_FALSE(read);
+    EXPECT_THAT(read.error().text(), HasSubstr("its lines are longer than 131072 bytes"));
+  }
+}
+
 TEST(TextReading, EndsAtOnceWhenAskedTo) {
   std::string text = "t [s],a,b\n";
   for (int k = 0; k < 600'000; ++k) text += std::to_string(k) + ",1.25,2.5\n";
