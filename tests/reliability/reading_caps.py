@@ -194,7 +194,8 @@ def bombs(bench, desk):
 def verified(bench, report):
     document = bench.source / "examples" / "quarter_bridge.bridgecal"
     done = watched([bench.program, "verify", document, report])
-    lines = [line for line in (done.said + done.complained).splitlines() if "report" in line and "fingerprint shows" not in line]
+    lines = [line for line in (done.said + done.complained).splitlines()
+             if "report" in line and "fingerprint shows" not in line]
     return Answer(lines[-1] if lines else f"status {done.status}", done.seconds, done.memory_MB)
 
 

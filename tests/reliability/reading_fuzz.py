@@ -79,8 +79,8 @@ def fuzz(bench, target):
     findings.mkdir(parents=True, exist_ok=True)
     program = bench.sanitized / "tests" / "fuzz" / f"{target}_fuzz"
     done = subprocess.run(
-        [program, f"-runs={RUNS}", f"-max_len={LONGEST.get(target, 4096)}", "-timeout=10", "-rss_limit_mb=2048", "-close_fd_mask=1",
-         "-print_final_stats=1", f"-dict={bench.source}/tests/fuzz/{target}.dict",
+        [program, f"-runs={RUNS}", f"-max_len={LONGEST.get(target, 4096)}", "-timeout=10", "-rss_limit_mb=2048",
+         "-close_fd_mask=1", "-print_final_stats=1", f"-dict={bench.source}/tests/fuzz/{target}.dict",
          f"-artifact_prefix={findings}/{target}-", "corpus", corpus_of(bench, target)],
         cwd=scratch, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE)
     ended = re.search(rb"Done (\d+) runs in (\d+) second", done.stderr)

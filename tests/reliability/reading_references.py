@@ -66,7 +66,8 @@ def rows(bench):
     outside = elsewhere / "outside.csv"
     outside.write_text("time,TP-01\n" + "".join(f"{k / 10},{k // 40 * 500}\n" for k in range(200)))
     document, count = strangers_document(bench, folder, outside)
-    commands = [["predict"], ["compare", "--channel", "TP-01"], ["working", "--channel", "TP-01", "--step", "2"], ["review"], ["verify"], ["batch"],
+    commands = [["predict"], ["compare", "--channel", "TP-01"], ["working", "--channel", "TP-01", "--step", "2"],
+                ["review"], ["verify"], ["batch"],
                 ["report", "--out", folder / "report.html"], ["channels", "--export", "-"]]
     watch = Watch(outside, folder / "fifo.csv")
     statuses = []
