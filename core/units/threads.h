@@ -13,9 +13,9 @@ namespace core {
 /// All speak the language of the thread that calls.
 template <class Work>
 void onThreads(unsigned count, const Work& work) {
-  std::vector<std::jthread> threads;
-  threads.reserve(count);
   const auto spoken = currentLanguage();
+  std::vector<std::jthread> threads;  // ends before what they look at: one may begin when all work is done
+  threads.reserve(count);
   try {
     for (unsigned k = 1; k < count; ++k)
       threads.emplace_back([&work, &spoken, k] {
