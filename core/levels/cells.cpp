@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/levels/statistics.h"
+#include "core/recording/samples.h"
 
 namespace core {
 namespace {
@@ -196,6 +197,7 @@ Cells cellsOf(std::span<const double> values, std::size_t length, const std::sto
   for (std::size_t chunk = 0; chunk < maker.chunks(); ++chunk) {
     if (chunk % between == 0) {
       if (stop.stop_requested()) return {};
+      letSamplesGo();
       if (progress) progress(static_cast<double>(chunk) / static_cast<double>(maker.chunks()));
     }
     maker.addChunk(chunk);

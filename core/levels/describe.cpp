@@ -13,6 +13,7 @@
 #include "core/levels/resolution.h"
 #include "core/levels/robust.h"
 #include "core/levels/tally.h"
+#include "core/recording/samples.h"
 
 namespace core {
 namespace {
@@ -58,8 +59,9 @@ double tailOf(std::span<const double> values, const Baseline& baseline) {
 class Description {
  public:
   Description(const TimeAxis& time, std::span<const double> values, std::span<const SampleSpan> spans,
-              const LevelOptions& options);
+              const LevelOptions& options, const std::stop_token& stop);
 
+  /// Empty when stopped.
   std::vector<Level> levels();
 
  private:
@@ -81,6 +83,7 @@ class Description {
   const TimeAxis& m_time;
   std::span<const double> m_values;
   std::span<const SampleSpan> m_spans;
+  const std::stop_token& m_stop;
   double m_resolution = 0;
   std::vector<Baseline> m_baselines;
   std::vector<double> m_tails;  ///< how far off their beginnings lie that still settle; 0: do not
@@ -94,16 +97,19 @@ class Description {
 };
 
 Description::Description(const TimeAxis& time, std::span<const double> values,
-                         std::span<const SampleSpan> spans, const LevelOptions& options)
-    : m_time(time), m_values(values), m_spans(spans) {
+                         std::span<const SampleSpan> spans, const LevelOptions& options,
+                         const std::stop_token& stop)
+    : m_time(time), m_values(values), m_spans(spans), m_stop(stop) {
   m_resolution = options.resolution > 0 ? options.resolution : resolutionOf(values, spans);
   std::vector<double> scales;
   for (const SampleSpan& span : spans) {
+    letSamplesGo();
     m_baselines.push_back(baselineOf(values.subspan(span.begin, span.size())));
     if (!std::isnan(m_baselines.back().centre)) scales.push_back(m_baselines.back().scale);
   }
   const double usual = scales.empty() ? 0 : medianOf(scales);
   for (std::size_t k = 0; k < spans.size(); ++k) {
+    letSamplesGo();
     Baseline& baseline = m_baselines[k];
     if (spans[k].size() < fewSamples) baseline.scale = std::max(baseline.scale, usual);
     baseline.limit = limitOf(baseline.scale, m_resolution) + roundingOf(baseline, spans[k].size());
@@ -261,11 +267,13 @@ void Description::tallyAll() {
   std::size_t finished = 0;
   for (std::size_t k = 0; k < m_spans.size(); ++k) {
     const SampleSpan& span = m_spans[k];
+    letSamplesGo();
     m_tallies.emplace_back(span.size(), m_baselines[k]);
     const bool isFar = !m_parts.empty() && span.begin > m_parts.front().begin + 4 * pieceLength;
     if (isFar || (span.size() >= pieceLength && m_residuals.size() >= pieceLength / 2)) flush();
     const std::size_t pieces = std::max<std::size_t>(1, span.size() / pieceLength);
     for (std::size_t p = 0; p < pieces; ++p) {
+      if (m_stop.stop_requested()) return;
       // Of one length but for the last, since a hum is laid out by the length.
       const std::size_t begin = span.begin + p * pieceLength;
       addResiduals(k, begin, p + 1 == pieces ? span.end : begin + pieceLength);
@@ -369,19 +377,24 @@ Level Description::levelOf(std::size_t k, const Noise& noise, double beforeRound
 std::vector<Level> Description::levels() {
   listen();
   tallyAll();
+  if (m_stop.stop_requested()) return {};
   const Noise noise(m_contrasts);
   const double beforeRounding = noiseBefore();
   std::vector<Level> levels;
-  for (std::size_t k = 0; k < m_spans.size(); ++k) levels.push_back(levelOf(k, noise, beforeRounding));
+  for (std::size_t k = 0; k < m_spans.size(); ++k) {
+    letSamplesGo();
+    levels.push_back(levelOf(k, noise, beforeRounding));
+  }
   return levels;
 }
 
 }  // namespace
 
 std::vector<Level> describeLevels(const TimeAxis& time, std::span<const double> values,
-                                  std::span<const SampleSpan> spans, const LevelOptions& options) {
+                                  std::span<const SampleSpan> spans, const LevelOptions& options,
+                                  const std::stop_token& stop) {
   if (spans.empty()) return {};
-  return Description(time, values, spans, options).levels();
+  return Description(time, values, spans, options, stop).levels();
 }
 
 }  // namespace core

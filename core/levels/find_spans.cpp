@@ -15,6 +15,7 @@
 #include "core/levels/settling.h"
 #include "core/levels/statistics.h"
 #include "core/levels/trim.h"
+#include "core/recording/samples.h"
 
 namespace core {
 namespace {
@@ -58,6 +59,7 @@ double resolutionOf(std::span<const double> values) {
   std::size_t differing = 0;
   std::size_t looked = 0;
   for (std::size_t i = 1; i < values.size(); i += stride) {
+    if (looked % 256 == 0) letSamplesGo();
     const double difference = std::abs(values[i] - values[i - 1]);
     if (std::isnan(difference)) continue;
     ++looked;
@@ -129,6 +131,7 @@ std::vector<SampleSpan> samplesOf(std::span<const double> values, const Cells& c
   const double most = std::max(6 * ofSample, 0.25 * smallest);
   std::vector<SampleSpan> spans;
   for (std::size_t k = 0; k < pieces.size(); ++k) {
+    letSamplesGo();
     const SampleSpan span = cells.samplesOf(inCells[k].begin, inCells[k].end);
     spans.push_back(pieces.size() > 1 ? withoutBounce(values, cells, pieces[k], span, most) : span);
   }

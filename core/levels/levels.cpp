@@ -7,6 +7,7 @@
 
 #include "core/levels/describe.h"
 #include "core/levels/find_spans.h"
+#include "core/recording/samples.h"
 #include "core/units/language.h"
 
 namespace core {
@@ -57,6 +58,7 @@ std::optional<Error> faultOfValues(std::span<const double> values, const std::st
   std::size_t numbers = 0;
   for (std::size_t begin = 0; begin < values.size(); begin += block) {
     if (stop.stop_requested()) return cancelled();
+    letSamplesGo();
     const Check check = checkOf(values.subspan(begin, std::min(block, values.size() - begin)));
     if (check.isTooLarge) return tooLarge(values, begin);
     numbers += check.numbers;
@@ -83,7 +85,7 @@ Result<std::vector<Level>> findLevels(const TimeAxis& time, std::span<const doub
   };
   const std::vector<SampleSpan> spans = findSpans(time, values, options, stop, half);
   if (stop.stop_requested()) return cancelled();
-  std::vector<Level> levels = describeLevels(time, values, spans, options);
+  std::vector<Level> levels = describeLevels(time, values, spans, options, stop);
   if (progress) progress(1);
   if (stop.stop_requested()) return cancelled();
   return levels;

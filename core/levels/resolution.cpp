@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/recording/samples.h"
+
 namespace core {
 namespace {
 
@@ -17,6 +19,7 @@ std::vector<double> someOf(std::span<const double> span, std::size_t most) {
   const std::size_t runs = std::max<std::size_t>(1, most / run);
   const std::size_t stride = std::max<std::size_t>(run, span.size() / runs);
   for (std::size_t begin = 0; begin < span.size(); begin += stride) {
+    letSamplesGo();
     for (std::size_t k = begin; k < std::min(span.size(), begin + run); ++k) {
       if (!std::isnan(span[k])) some.push_back(span[k]);
     }

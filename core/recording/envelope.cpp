@@ -35,8 +35,8 @@ Extremes ofBlock(std::span<const double> values) {
   return lanes[0];
 }
 
-std::vector<Extremes> coarser(const std::vector<Extremes>& fine) {
-  std::vector<Extremes> coarse((fine.size() + growth - 1) / growth, nothing);
+ExtremeBlocks coarser(const ExtremeBlocks& fine) {
+  ExtremeBlocks coarse((fine.size() + growth - 1) / growth, nothing);
   for (std::size_t k = 0; k < fine.size(); ++k) take(coarse[k / growth], fine[k]);
   return coarse;
 }
@@ -51,10 +51,12 @@ Extremes joined(Extremes a, Extremes b) {
 }
 
 Envelope::Envelope(std::span<const double> values) {
-  std::vector<Extremes> blocks;
+  ExtremeBlocks blocks;
   blocks.reserve((values.size() + shortestBlock - 1) / shortestBlock);
-  for (std::size_t k = 0; k < values.size(); k += shortestBlock)
+  for (std::size_t k = 0; k < values.size(); k += shortestBlock) {
+    if (blocks.size() % 1024 == 0) letSamplesGo();
     blocks.push_back(ofBlock(values.subspan(k, std::min(shortestBlock, values.size() - k))));
+  }
   m_scales.push_back(std::move(blocks));
   while (m_scales.back().size() > growth) m_scales.push_back(coarser(m_scales.back()));
 }
@@ -71,7 +73,7 @@ Extremes Envelope::of(std::span<const double> values, std::size_t begin, std::si
   take(found, ofBlock(values.subspan(begin, first * shortestBlock - begin)));
   take(found, ofBlock(values.subspan(last * shortestBlock, end - last * shortestBlock)));
   for (std::size_t scale = 0; first < last; ++scale) {
-    const std::vector<Extremes>& blocks = m_scales[scale];
+    const ExtremeBlocks& blocks = m_scales[scale];
     const bool longest = scale + 1 == m_scales.size();
     for (; first < last && (longest || first % growth != 0); ++first) take(found, blocks[first]);
     for (; first < last && (longest || last % growth != 0); --last) take(found, blocks[last - 1]);

@@ -5,6 +5,8 @@
 #include <span>
 #include <vector>
 
+#include "core/recording/samples.h"
+
 namespace core {
 
 /// Least and greatest of some values; least above greatest when there was no number among them.
@@ -15,6 +17,9 @@ struct Extremes {
   bool empty() const { return least > greatest; }
   friend bool operator==(const Extremes&, const Extremes&) = default;
 };
+
+/// Many of them: they lie where samples do.
+using ExtremeBlocks = std::vector<Extremes, SampleAllocator<Extremes>>;
 
 /// What is the extreme of either.
 Extremes joined(Extremes a, Extremes b);
@@ -37,7 +42,7 @@ class Envelope {
                              std::size_t pixels) const;
 
  private:
-  std::vector<std::vector<Extremes>> m_scales;  ///< blocks of 64, 64*8, 64*8*8 ... samples
+  std::vector<ExtremeBlocks> m_scales;  ///< blocks of 64, 64*8, 64*8*8 ... samples
 };
 
 }  // namespace core

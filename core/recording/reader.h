@@ -23,7 +23,8 @@ namespace core {
 Result<Preview> lookAt(const std::filesystem::path& path, const LayoutChoices& choices = {},
                        const std::stop_token& stop = {});
 
-/// Reads all of the file. Memory is that of the numbers and a few pieces of the file.
+/// Reads all of the file. Memory is a few pieces of the file and the numbers, many of which go to disk
+/// (core/recording/samples.h).
 Result<Recording> readRecording(const std::filesystem::path& path, const LayoutChoices& choices = {},
                                 const std::stop_token& stop = {}, const Progress& progress = {});
 

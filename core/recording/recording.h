@@ -5,15 +5,16 @@
 #include <string>
 #include <vector>
 
+#include "core/recording/samples.h"
 #include "core/recording/time_axis.h"
 
 namespace core {
 
 /// One measured quantity of a recording.
 struct Column {
-  std::string name;            ///< UTF-8, unique in its recording, never empty
-  std::string unit;            ///< as the file writes it; empty when it gives none
-  std::vector<double> values;  ///< one per sample; finite, or NaN where the file has no number
+  std::string name;  ///< UTF-8, unique in its recording, never empty
+  std::string unit;  ///< as the file writes it; empty when it gives none
+  Samples values;    ///< one per sample; finite, or NaN where the file has no number
 };
 
 /// A line of a file that gave no sample, and why.

@@ -4,7 +4,8 @@
 #include <cassert>
 #include <cstddef>
 #include <utility>
-#include <vector>
+
+#include "core/recording/samples.h"
 
 namespace core {
 
@@ -16,7 +17,7 @@ class TimeAxis {
   /// Sample k at start_s + k spacing_s; `spacing_s` above 0.
   static TimeAxis even(double start_s, double spacing_s, std::size_t samples);
   /// Finite times that never fall.
-  explicit TimeAxis(std::vector<double> times_s) : m_times_s(std::move(times_s)), m_size(m_times_s.size()) {}
+  explicit TimeAxis(Samples times_s) : m_times_s(std::move(times_s)), m_size(m_times_s.size()) {}
 
   std::size_t size() const { return m_size; }
   bool empty() const { return m_size == 0; }
@@ -34,7 +35,7 @@ class TimeAxis {
   double usualSpacing_s() const;
 
  private:
-  std::vector<double> m_times_s;
+  Samples m_times_s;
   double m_start_s = 0;
   double m_spacing_s = 1;
   std::size_t m_size = 0;

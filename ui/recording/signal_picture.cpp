@@ -101,7 +101,7 @@ std::optional<std::size_t> SignalPicture::levelAt(double x) const {
 
 void SignalPicture::drawSignal(QPainter& painter) {
   const core::Recording& recording = m_recording->recording;
-  const std::vector<double>& values = recording.columns[*m_finding.column].values;
+  const core::Samples& values = recording.columns[*m_finding.column].values;
   const QRectF inside = frame().adjusted(margin_px, 18, -margin_px, -5);
   const double ratio = devicePixelRatioF();
   const QSize pixels = (inside.size() * ratio).toSize();

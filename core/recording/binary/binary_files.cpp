@@ -62,7 +62,7 @@ Result<Opened> openedTable(const SharedFile& file, FileKind kind, bool toShow, c
 }
 
 /// Empty where there is no number.
-std::string cellText(const std::vector<double>& values, std::size_t row) {
+std::string cellText(const Samples& values, std::size_t row) {
   if (row >= values.size() || !std::isfinite(values[row])) return {};
   return shortestText(values[row]);
 }

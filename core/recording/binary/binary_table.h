@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/recording/layout.h"
+#include "core/recording/samples.h"
 #include "core/units/progress.h"
 #include "core/units/result.h"
 
@@ -17,7 +18,7 @@ namespace core {
 
 /// The numbers of each column of a file, the time too, as they stand there. A column may be shorter than the
 /// others where the file ends early.
-using ColumnValues = std::vector<std::vector<double>>;
+using ColumnValues = std::vector<Samples>;
 
 /// What a binary file says of itself, the same for all kinds.
 struct BinaryTable {

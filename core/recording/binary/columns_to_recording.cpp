@@ -29,7 +29,7 @@ void skip(Recording& recording, std::uint64_t record, const char* reason) {
 }
 
 /// Names the records whose time cannot stand; `times` in any unit.
-Kept recordsInTime(const std::vector<double>& times, std::size_t records, Recording& recording) {
+Kept recordsInTime(const Samples& times, std::size_t records, Recording& recording) {
   Kept kept;
   double last = -std::numeric_limits<double>::infinity();
   for (std::size_t k = 0; k < records; ++k) {
@@ -53,7 +53,7 @@ Kept recordsInTime(const std::vector<double>& times, std::size_t records, Record
 }
 
 /// NaN for every cell of `values` without a number, and its entry.
-void markMissing(std::vector<double>& values, std::size_t records, std::size_t column, const Kept& kept,
+void markMissing(Samples& values, std::size_t records, std::size_t column, const Kept& kept,
                  Recording& recording) {
   const std::size_t held = values.size();
   values.resize(records, missingNumber);
@@ -70,7 +70,7 @@ void markMissing(std::vector<double>& values, std::size_t records, std::size_t c
   }
 }
 
-void dropSkipped(std::vector<double>& values, const Kept& kept) {
+void dropSkipped(Samples& values, const Kept& kept) {
   if (kept.empty()) return;
   std::size_t to = 0;
   for (std::size_t k = 0; k < values.size(); ++k)
@@ -103,7 +103,7 @@ Result<Recording> recordingOf(const BinaryTable& table, const Layout& layout, Co
   assert(values.size() == layout.columns.size());
   Recording recording;
   std::size_t held = 0;
-  for (const std::vector<double>& column : values) held = std::max(held, column.size());
+  for (const Samples& column : values) held = std::max(held, column.size());
   const std::optional<std::size_t>& timeColumn = layout.time.column;
   Kept kept;
   if (timeColumn) {

@@ -53,19 +53,19 @@ struct Run {
 };
 
 template <NumberKind Kind, std::size_t Bytes, bool BigEndian>
-void append(const Run& run, const RecordField& field, std::vector<double>& to) {
+void append(const Run& run, const RecordField& field, Samples& to) {
   for (std::size_t k = 0; k < run.count; ++k)
     to.push_back((numberAt<Kind, Bytes, BigEndian>(run.at + k * run.stride) + field.shift) * field.scale);
 }
 
 template <NumberKind Kind, std::size_t Bytes>
-void appendEitherEndian(const Run& run, const RecordField& field, std::vector<double>& to) {
+void appendEitherEndian(const Run& run, const RecordField& field, Samples& to) {
   field.format.bigEndian ? append<Kind, Bytes, true>(run, field, to)
                          : append<Kind, Bytes, false>(run, field, to);
 }
 
 template <NumberKind Kind>
-void appendIntegers(const Run& run, const RecordField& field, std::vector<double>& to) {
+void appendIntegers(const Run& run, const RecordField& field, Samples& to) {
   switch (field.format.bytes) {
     case 1:
       return appendEitherEndian<Kind, 1>(run, field, to);
@@ -80,7 +80,7 @@ void appendIntegers(const Run& run, const RecordField& field, std::vector<double
   }
 }
 
-void appendNumbers(const Run& run, const RecordField& field, std::vector<double>& to) {
+void appendNumbers(const Run& run, const RecordField& field, Samples& to) {
   switch (field.format.kind) {
     case NumberKind::Signed:
       return appendIntegers<NumberKind::Signed>(run, field, to);
@@ -181,7 +181,7 @@ Result<ColumnValues> readBlocks(const RegularFile& file, const std::vector<Recor
   for (const RecordBlock& block : blocks) {
     const std::uint64_t held = std::min(records, recordsHeld(file, block));
     for (const RecordField& field : block.fields) {
-      std::vector<double>& column = values[field.column];
+      Samples& column = values[field.column];
       column.reserve(column.size() + static_cast<std::size_t>(held) + 1);
     }
     if (const auto read = readBlock(file, block, std::min(records, block.records), values, account); !read)

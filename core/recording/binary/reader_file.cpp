@@ -113,7 +113,7 @@ class RangeReader {
   static void share(std::span<const double> piece, std::uint64_t have, const Target& target,
                     ColumnValues& values) {
     if (target.columns == 1) {
-      std::vector<double>& column = values[target.firstColumn];
+      Samples& column = values[target.firstColumn];
       column.insert(column.end(), piece.begin(), piece.end());
       return;
     }

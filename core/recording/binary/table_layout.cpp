@@ -65,7 +65,7 @@ std::optional<Error> obstacleTo(const TimeLayout& time, std::size_t columns) {
 }
 
 /// All finite, each above the one before.
-bool rises(const std::vector<double>& values) {
+bool rises(const Samples& values) {
   if (values.size() < 3 || !std::isfinite(values.front())) return false;
   for (std::size_t k = 1; k < values.size(); ++k)
     if (!std::isfinite(values[k]) || values[k] <= values[k - 1]) return false;

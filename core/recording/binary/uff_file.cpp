@@ -95,11 +95,11 @@ Result<UffFunctions> agreeingFunctions(const RegularFile& file, UffFunctions fun
   if (functions.sets.size() < 2 || functions.sets.front().heading.even) return functions;
   UffFunctions agreeing;
   agreeing.leftOut = std::move(functions.leftOut);
-  std::vector<double> first;
+  Samples first;
   for (std::size_t k = 0; k < functions.sets.size(); ++k) {
     auto numbers = uff58Numbers(file, functions.sets[k], functions.sets[k].heading.count, stop, {});
     if (!numbers) return numbers.error();
-    std::vector<double>& times = numbers->abscissa;
+    Samples& times = numbers->abscissa;
     if (k == 0) first = times;
     const std::size_t common = std::min(first.size(), times.size());
     if (std::equal(times.begin(), times.begin() + static_cast<std::ptrdiff_t>(common), first.begin())) {

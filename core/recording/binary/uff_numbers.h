@@ -7,13 +7,14 @@
 
 #include "core/recording/binary/binary_table.h"
 #include "core/recording/binary/uff_sets.h"
+#include "core/recording/samples.h"
 
 namespace core {
 
 /// The numbers of a data set as far as they go, NaN for what is no number.
 struct Uff58Numbers {
-  std::vector<double> abscissa;  ///< empty when it is even
-  std::vector<double> ordinate;
+  Samples abscissa;  ///< empty when it is even
+  Samples ordinate;
 };
 
 /// The first `count` of a set of real numbers.

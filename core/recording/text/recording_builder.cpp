@@ -19,7 +19,7 @@ void keepOnly(std::vector<double>& values, const std::vector<std::size_t>& kept)
   for (std::size_t i = 0; i < kept.size(); ++i) values[i] = values[kept[i]];
 }
 
-void append(std::vector<double>& all, const std::vector<double>& block, std::size_t rows) {
+void append(Samples& all, const std::vector<double>& block, std::size_t rows) {
   all.insert(all.end(), block.begin(), block.begin() + static_cast<std::ptrdiff_t>(rows));
 }
 
@@ -34,21 +34,26 @@ RecordingBuilder::RecordingBuilder(const RowPlan& plan, double rate_Hz, std::siz
   m_recording.linesRead = headingLines;
 }
 
-/// Room for `rows` more. What is reserved and not used costs no memory, growing by copies would: so all of it
-/// is reserved at once, from the share of the file that has been read.
+/// Room for `rows` more. What is reserved and not used costs little, growing by copies would: so all of it is
+/// reserved at once, from the share of the file that has been read. Where that is not to be had, because the
+/// beginning misleads, a little more than what is needed may be.
 bool RecordingBuilder::reserve(std::size_t rows, double share) {
   const std::size_t wanted = m_samples + rows;
   if (wanted <= m_capacity) return true;
   const double expected = share > 0 ? static_cast<double>(wanted) / share * 1.1 : 0;
   std::size_t room = wanted + wanted / 4;
   if (expected < 1e15) room = std::max(wanted, static_cast<std::size_t>(expected));
+  return reserveRoom(room) || reserveRoom(wanted + wanted / 4);
+}
+
+bool RecordingBuilder::reserveRoom(std::size_t samples) {
   try {
-    if (m_plan.hasTimeColumn) m_time_s.reserve(room);
-    for (auto& column : m_columns) column.reserve(room);
+    if (m_plan.hasTimeColumn) m_time_s.reserve(samples);
+    for (auto& column : m_columns) column.reserve(samples);
   } catch (const std::bad_alloc&) {
     return false;
   }
-  m_capacity = room;
+  m_capacity = samples;
   return true;
 }
 

@@ -32,6 +32,7 @@ class RecordingBuilder {
 
  private:
   bool reserve(std::size_t rows, double share);
+  bool reserveRoom(std::size_t samples);
   void turnClock(RowBlock& block);
   void dropFallingRows(RowBlock& block);
   void account(const RowBlock& block);
@@ -43,8 +44,8 @@ class RecordingBuilder {
   std::size_t m_linesBefore;
   std::size_t m_samples = 0;
   std::size_t m_capacity = 0;
-  std::vector<double> m_time_s;
-  std::vector<std::vector<double>> m_columns;
+  Samples m_time_s;
+  std::vector<Samples> m_columns;
   std::vector<std::size_t> m_skippedAt;  ///< with a rate: samples before each skipped row
   std::optional<double> m_lastTime_s;
   std::int64_t m_days = 0;  ///< midnights passed

@@ -99,7 +99,7 @@ inline core::Preview look(const std::string& name, const core::LayoutChoices& ch
   return *preview;
 }
 
-inline const std::vector<double>& column(const core::Recording& recording, const std::string& name) {
+inline const core::Samples& column(const core::Recording& recording, const std::string& name) {
   for (const core::Column& column : recording.columns)
     if (column.name == name) return column.values;
   throw std::runtime_error("there is no column " + name);
