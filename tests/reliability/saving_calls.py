@@ -108,13 +108,26 @@ def judge(tally, where, fault, told, now, old, new, beside):
         tally.unnamed.append(f"{where}: nothing was told")
 
 
+def finds_faults(bench):
+    """The same injections into a save that does everything wrong: in place, and without looking at errors."""
+    tally = tally_of(bench, "careless", True)
+    found = bool(tally and tally.lost and tally.false_saved)
+    measured = f"{len(tally.lost)} lost and {len(tally.false_saved)} false \"saved\"" if tally else "no save"
+    return Row("the same check of a save in place", measured, "both are found", found)
+
+
 def content(file):
     """None when there is no such file. A recovery copy names the process that wrote it."""
     return re.sub(rb'"process":\d+', b"", file.read_bytes()) if file.exists() else None
 
 
 def injected(bench, what, mode, over):
-    """`mode`: what the driver does; `over`: there is an old file."""
+    tally = tally_of(bench, mode, over)
+    return tally.row(what) if tally else Row(what, "it does not save even without a fault", "saves", False)
+
+
+def tally_of(bench, mode, over):
+    """`mode`: what the driver does; `over`: there is an old file. None when it does not save at all."""
     folder = fresh(bench.scratch / "calls")
     old, new = documents(bench, folder)
     target, log = folder / "disk" / "tail.bridgecal", folder / "log"
@@ -128,7 +141,7 @@ def injected(bench, what, mode, over):
     begin()
     before = content(target)
     if traced(command, log, env=environment(folder)).stdout != "saved\n":
-        return Row(what, "it does not save even without a fault", "saves", False)
+        return None
     after, tally = content(target), Tally()
     for index, place in enumerate(places_in(log)):
         for fault in faults_for(place, index, bench.long):
@@ -141,7 +154,7 @@ def injected(bench, what, mode, over):
             beside = [name.name for name in target.parent.iterdir() if name != target]
             judge(tally, f"{place.name} ({fault}) {place.text}", fault, run.stdout.strip(),
                   content(target), before, after, beside)
-    return tally.row(what)
+    return tally
 
 
 def window_injected(bench):
@@ -215,6 +228,7 @@ def rows(bench):
         yield Row("each system call of a save", why, "can be traced", False)
         return
     yield injected(bench, "each system call of a save failed and killed", "save", True)
+    yield finds_faults(bench)
     if not bench.long:
         return
     yield injected(bench, "the same, where there is no old file", "save", False)

@@ -2,6 +2,7 @@
 // Saves with the program's own functions, for those who let it fail or kill it:
 //   save NEW FILE      the document of NEW under the name FILE; "saved", or "not saved: " with the reason
 //   recovery NEW FILE  the same as a recovery copy
+//   careless NEW FILE  the same as nobody should: in place, and without looking
 //   loop NEW FILE      again and again with another title: "begin K SHA256", then "saved K SHA256"
 //   keep NEW FILE      the same as recovery copies
 //   state VALUE        what is remembered for this user: sets "VALUE", tells what a reader finds
@@ -10,6 +11,7 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
+#include <QFile>
 #include <QFileInfo>
 #include <QLockFile>
 #include <csignal>
@@ -50,6 +52,17 @@ ui::RecoverySlot slotAt(const QString& file) { return {file, std::make_shared<QL
 core::Result<void> kept(const core::Document& document, const QString& file) {
   const ui::RecoverySlot slot = slotAt(file);
   return ui::writeRecovery(slot, {"/tail.bridgecal", "Tail", QDateTime::fromSecsSinceEpoch(0)}, document);
+}
+
+/// What the checks must be able to find.
+core::Result<void> carelesslySaved(const core::Document& document, const QString& path) {
+  const auto text = core::writeDocument(document);
+  if (!text) return text.error();
+  QFile file(path);
+  file.open(QIODevice::WriteOnly | QIODevice::Truncate);
+  file.write(text->data(), static_cast<qint64>(text->size()));
+  file.close();
+  return {};
 }
 
 /// Tells before each save by which hash its bytes can be known. The moment is fixed, so that they can be
@@ -94,6 +107,7 @@ int main(int argc, char** argv) {
   const QString file = QString::fromLocal8Bit(argv[3]);
   markBegin();
   if (what == "save") return told(saved(*document, file, nullptr));
+  if (what == "careless") return told(carelesslySaved(*document, file));
   if (what == "recovery") return told(kept(*document, file));
   if (what == "loop" || what == "keep") saveForEver(*document, file, what == "keep");
   return 2;
