@@ -78,7 +78,7 @@ StepAssessment assessStep(const Ground& ground, std::size_t step, const Result<P
   judged.change = measured->mean - ground.zero;
   judged.deviation = *judged.change - prediction->reading;
   judged.limit = limitOf(ground, step, prediction->reading);
-  if (!limitsUsable(ground.setup.limits)) {
+  if (!limitsUsable(ground.setup.limits) || !std::isfinite(judged.limit->base())) {
     judged.reason = say("Not judged: a limit is negative or not a number.");
     return judged;
   }
@@ -87,6 +87,10 @@ StepAssessment assessStep(const Ground& ground, std::size_t step, const Result<P
     return judged;
   }
   judged.standard = deviationUncertainty(ground.check, ground.zeroStep, step, *uncertainty);
+  if (!std::isfinite(judged.standard->base())) {
+    judged.reason = say("Not judged: its uncertainty is not a number, or too large to reckon with.");
+    return judged;
+  }
   judged.decided = decide(ground.setup.decision, judged.deviation->base(), judged.limit->base(),
                           judged.standard->base(), uncertainty->dof);
   if (ground.setup.decision.rule == DecisionRule::EnNumber)

@@ -43,6 +43,16 @@ Error shortedOr(Error error, const Bridge& bridge) {
   return error;
 }
 
+/// Numbers that are each usable may have a product that is not.
+Result<void> requireSlopes(const Bridge& bridge) {
+  for (const std::size_t arm : {0, 1, 2, 3})
+    if (!std::isfinite(armSlope(bridge, arm)))
+      return Error{say("arm {1}", {std::to_string(arm + 1)}),
+                   say("what strain or load does to its resistance is too large to reckon with"),
+                   say("Check resistance, gauge factor and rated output")};
+  return {};
+}
+
 /// A broken lead may leave a terminal that is measured at without any wire.
 Result<void> requireConnected(const Solver& solver, const BridgeNetwork& bridge) {
   for (const NodeIndex node :
@@ -80,6 +90,7 @@ BridgeCircuit::BridgeCircuit(const Bridge& bridge, std::optional<Resistance> nom
 Result<BridgeCircuit> BridgeCircuit::make(const Bridge& bridge, const Instrument& instrument,
                                           std::span<const ShuntBranch> shunts) {
   if (auto ok = checkBridge(bridge, instrument); !ok) return ok.error();
+  if (auto ok = requireSlopes(bridge); !ok) return ok.error();
   BridgeNetwork network = bridgeNetwork(bridge, instrument, shunts);
   // A bad shunt must fail its own steps only: none takes part in the preparation with its value, and one
   // on a sense terminal that is not there must not make that terminal a node, which would float.
@@ -110,7 +121,7 @@ void BridgeCircuit::setStimulus(Stimulus stimulus) {
 Result<void> BridgeCircuit::close(std::size_t shunt) {
   const ShuntBranch& branch = m_shunts[shunt];
   const double ohm = branch.resistance.base();
-  if (!std::isfinite(ohm) || ohm <= 0)
+  if (!std::isfinite(ohm) || ohm <= 0 || !std::isfinite(1 / ohm))
     return Error{branch.name, say("a shunt must have a finite resistance above zero"),
                  say("Enter its resistance")};
   for (const Node node : {branch.a, branch.b})
@@ -208,6 +219,7 @@ Result<Stimulus> BridgeCircuit::stimulusFor(Output output) {
     if (!(std::abs(slope) > 0) || !std::isfinite(slope)) break;
     if (round == 0) rounding = outputRounding / std::abs(slope);
     const double wanted = (output - *now).base() / slope;
+    if (!std::isfinite(wanted)) break;
     const double step = admissibleStep(wanted);
     setStimulus(m_stimulus + step);
     if (step != wanted) {

@@ -64,7 +64,7 @@ Difference differenceOf(double value, const std::optional<double>& standard, con
   Difference difference;
   difference.value = value;
   difference.margin = margin;
-  if (!std::isfinite(value) || !(margin >= 0)) return difference;
+  if (!std::isfinite(value) || !(margin >= 0) || !std::isfinite(margin)) return difference;
   difference.change = Change::CannotTell;
   if (!standard || !std::isfinite(*standard)) return difference;
   difference.standard = standard;
@@ -74,7 +74,7 @@ Difference differenceOf(double value, const std::optional<double>& standard, con
   difference.halfWidth90 = t.at95 * *standard;
   difference.halfWidth95 = t.at975 * *standard;
   difference.expanded = coverageFactorFor(coverage, dof) * *standard;
-  difference.en = value / *difference.expanded;
+  if (const double en = value / *difference.expanded; std::isfinite(en)) difference.en = en;
   const double size = std::abs(value);
   difference.pDifferent = 2 * studentExceeded(size / *standard, dof);
   difference.pEquivalent = studentExceeded((margin - size) / *standard, dof);

@@ -57,6 +57,9 @@ Result<Prediction> predictStep(BridgeCircuit& circuit, const Setup& setup, std::
   const auto indication = indicationOf(setup.bridge, instrument, *shunted, zero);
   if (!indication) return indication.error();
   prediction.reading = indication->value;
+  if (!std::isfinite(prediction.indicated.base()) || !std::isfinite(prediction.reading.base()))
+    return Error{say("instrument"), say("what it would show is too large to reckon with"),
+                 say("Check its gauge factor, bridge factor, excitation and scaling")};
   prediction.polarity = polarityOf(prediction.output);
   return prediction;
 }

@@ -107,11 +107,17 @@ double conformityProbability(double deviation, double limit, double u) {
 Decided decide(const Decision& decision, double deviation, double limit,
                const std::optional<double>& standardUncertainty, const std::optional<double>& dof) {
   assert(checkDecision(decision));
-  const bool known = standardUncertainty && std::isfinite(*standardUncertainty);
   Decided decided;
-  if (known) decided.expanded = coverageFactorFor(decision.coverage, dof) * *standardUncertainty;
+  if (standardUncertainty && std::isfinite(*standardUncertainty)) {
+    // One that overflows is as good as unknown: E_n would come to 0 with it.
+    const double expanded = coverageFactorFor(decision.coverage, dof) * *standardUncertainty;
+    if (std::isfinite(expanded)) decided.expanded = expanded;
+  }
+  const bool known = decided.expanded.has_value();
   if (!std::isfinite(deviation)) {
     decided.outcome = Outcome::Beyond;
+  } else if (!std::isfinite(limit) && decision.rule != DecisionRule::EnNumber) {
+    decided.outcome = Outcome::CannotTell;  // a limit that overflowed would let everything pass
   } else if (known) {
     decided = decideKnowing(*standardUncertainty, decision, deviation, limit, decided);
   } else if (decision.rule == DecisionRule::Simple) {
