@@ -39,7 +39,7 @@ TEST(TableText, HtmlHoldsNothingButText) {
 }
 
 TEST(TableText, WhatASpreadsheetWouldRunIsGuardedAndNumbersAreNot) {
-  for (const char* text : {"=1+1", "@home", "+x", "-y", "-1+2"}) {
+  for (const char* text : {"=1+1", "@home", "+x", "-y", "-1+2", " =1+1", "\n@home", "'=1+1"}) {
     EXPECT_EQ(guardedCell(text), QString("'") + text);
     EXPECT_EQ(unguardedCell(guardedCell(text)), text);
   }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/tables/cell_text.h"
 
+#include <algorithm>
+
 #include "ui/tables/cell_value.h"
 
 namespace ui {
@@ -8,7 +10,14 @@ namespace {
 
 constexpr QChar quotationMark = '"';
 
-bool beginsFormula(QChar first) { return first == '=' || first == '@' || first == '+' || first == '-'; }
+/// After any apostrophes, so that one more is taken away again, and white space, which may be lost on the
+/// way.
+bool beginsFormula(const QString& text) {
+  static const QString signs = "=@+-";
+  const auto* const first =
+      std::find_if(text.begin(), text.end(), [](QChar c) { return c != '\'' && !c.isSpace(); });
+  return first != text.end() && signs.contains(*first);
+}
 
 /// Where the quoted cell that begins at `at` ends: behind its closing mark; -1 when it is none, since a cell
 /// must end there.
@@ -79,12 +88,12 @@ QString htmlTable(const CellBlock& rows, bool hasHeadings, const QString& langua
 }
 
 QString guardedCell(const QString& text) {
-  if (text.isEmpty() || !beginsFormula(text.front()) || numberIn(text)) return text;
+  if (!beginsFormula(text) || numberIn(text)) return text;
   return '\'' + text;
 }
 
 QString unguardedCell(const QString& text) {
-  return text.size() > 1 && text.front() == '\'' && beginsFormula(text[1]) ? text.mid(1) : text;
+  return text.startsWith('\'') && beginsFormula(text) ? text.mid(1) : text;
 }
 
 }  // namespace ui
