@@ -103,7 +103,7 @@ struct Done {
 };
 
 std::string lineOf(const Json& json) {
-  return json.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n";
+  return harmlessJson(json.dump(-1, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 Json rowJson(const std::string& file, const core::Document& document, const core::OverviewRow& row) {

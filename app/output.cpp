@@ -23,6 +23,11 @@ std::string padded(const std::string& text, std::size_t columns, bool right) {
   return right ? gap + text : text + gap;
 }
 
+/// Whether U+0080 to U+009F begins at `k`: to some terminals the same as Escape with a letter.
+bool isUpperControl(const std::string& text, std::size_t k) {
+  return text[k] == '\xC2' && k + 1 < text.size() && static_cast<unsigned char>(text[k + 1]) < 0xA0;
+}
+
 /// A column's title in two lines: from " (" on it stands in the lower one, and so does a title without.
 struct Title {
   std::string upper, lower;
@@ -43,9 +48,26 @@ int written(const std::string& text, Exit exit) {
 }  // namespace
 
 std::string harmless(std::string text, bool keepLines) {
-  for (char& c : text) {
-    const auto byte = static_cast<unsigned char>(c);
-    if ((byte < 0x20 && !(keepLines && c == '\n')) || byte == 0x7F) c = '?';
+  for (std::size_t k = 0; k < text.size(); ++k) {
+    const auto byte = static_cast<unsigned char>(text[k]);
+    if ((byte < 0x20 && !(keepLines && text[k] == '\n')) || byte == 0x7F) text[k] = '?';
+    if (isUpperControl(text, k)) text.replace(k, 2, "?");
+  }
+  return text;
+}
+
+std::string harmlessJson(const std::string& json) {
+  std::string text;
+  for (std::size_t k = 0; k < json.size(); ++k) {
+    if (json[k] == '\x7F') {
+      text += "\\u007f";
+    } else if (isUpperControl(json, k)) {
+      const auto code = static_cast<unsigned char>(json[++k]);
+      text += code < 0x90 ? "\\u008" : "\\u009";
+      text += "0123456789abcdef"[code & 15];
+    } else {
+      text += json[k];
+    }
   }
   return text;
 }
@@ -90,7 +112,7 @@ std::string textOf(const std::vector<core::Entry>& entries) {
 int print(const std::string& text, Exit exit) { return written(harmless(text, true), exit); }
 
 int print(const Json& json, Exit exit) {
-  return written(json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n", exit);
+  return written(harmlessJson(json.dump(2, ' ', false, Json::error_handler_t::replace)) + "\n", exit);
 }
 
 void note(const std::string& text) {

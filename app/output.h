@@ -40,6 +40,8 @@ std::string shown(std::optional<double> value);
 
 /// `text` without anything that steers a terminal; line ends are kept where `keepLines` says so.
 std::string harmless(std::string text, bool keepLines);
+/// The same of JSON, which escapes only some of that by itself: the same value with the rest escaped too.
+std::string harmlessJson(const std::string& json);
 
 /// The table in plain text: a title row, what stands in brackets below it, columns padded to the same width,
 /// numbers at the right; its note in the end, its caption not at all.
