@@ -5,6 +5,7 @@
 #include <QGuiApplication>
 #include <numeric>
 
+#include "ui/as_typed.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -133,7 +134,7 @@ QVariant ApplyChannels::data(const QModelIndex& index, int role) const {
     if (m_fates[row].kind == Kind::Refused) return QBrush(colours.fail);
     if (m_fates[row].kind != Kind::Changes) return QBrush(colours.quiet);
   }
-  if (role == Qt::ToolTipRole && index.column() == Outcome) return m_fates[row].words.toHtmlEscaped();
+  if (role == Qt::ToolTipRole && index.column() == Outcome) return asTyped(m_fates[row].words);
   if (role != Qt::DisplayRole) return {};
   switch (index.column()) {
     case Name:

@@ -7,6 +7,7 @@
 #include <QToolButton>
 #include <algorithm>
 
+#include "ui/as_typed.h"
 #include "ui/bridge/part_edits.h"
 #include "ui/bridge_view.h"
 
@@ -121,7 +122,7 @@ void BridgeView::fillAddMenu() {
     QAction* made = m_addMenu->addAction(addition.text);
     made->setObjectName(addition.name);
     made->setEnabled(addition.refusal.isEmpty());
-    made->setToolTip(addition.refusal.toHtmlEscaped());
+    made->setToolTip(asTyped(addition.refusal));
     connect(made, &QAction::triggered, this, [this, name = addition.name] { add(name); });
   }
 }

@@ -8,6 +8,7 @@
 #include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
+#include "ui/as_typed.h"
 #include "ui/budget/budget_words.h"
 #include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
@@ -151,7 +152,7 @@ QVariant SequenceModel::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(index.row(), index.column(), true);
     case Qt::ToolTipRole:
-      return hint(index).toHtmlEscaped();
+      return asTyped(hint(index));
     case Qt::ForegroundRole:
       return foreground(index);
     case Qt::TextAlignmentRole: {

@@ -6,6 +6,7 @@
 #include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
+#include "ui/as_typed.h"
 #include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
 #include "ui/stock/part_delegate.h"
@@ -141,7 +142,7 @@ QVariant ShuntModel::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(row, column, true);
     case Qt::ToolTipRole:
-      return hint(row, column).toHtmlEscaped();
+      return asTyped(hint(row, column));
     case Qt::ForegroundRole:
       return colour(row, column);
     case Qt::TextAlignmentRole:

@@ -8,6 +8,7 @@
 #include "core/document/edits.h"
 #include "core/units/language.h"
 #include "core/units/text.h"
+#include "ui/as_typed.h"
 #include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -252,7 +253,7 @@ QVariant UncertaintyModel::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(index.row(), index.column(), true);
     case Qt::ToolTipRole:
-      return hint(index.row()).toHtmlEscaped();
+      return asTyped(hint(index.row()));
     case Qt::ForegroundRole:
       if (index.column() != Source) return {};
       if (m_refused[static_cast<std::size_t>(index.row())]) return coloursFor(QPalette()).fail;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/as_typed.h"
 #include "ui/budget/budget_words.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -144,7 +145,7 @@ QVariant BudgetModel::data(const QModelIndex& index, int role) const {
       if (column == Contribution) return numberText(row.contribution, fullDigits);
       return column == Share ? numberText(row.share, fullDigits) : text(row, column);
     case Qt::ToolTipRole:
-      return row.hint.toHtmlEscaped();
+      return asTyped(row.hint);
     case Qt::TextAlignmentRole: {
       const bool number =
           column == Value || column == Sensitivity || column == Contribution || column == Share;

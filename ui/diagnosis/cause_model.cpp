@@ -2,6 +2,7 @@
 #include "ui/diagnosis/cause_model.h"
 
 #include "core/report/diagnosis_section.h"
+#include "ui/as_typed.h"
 #include "ui/diagnosis/diagnosis_outcome.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -69,7 +70,7 @@ QVariant CauseModel::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(row, index.column());
     case Qt::ToolTipRole:
-      if (index.column() == Cause) return text(row, Cause).toHtmlEscaped().replace("\n", "<br>");
+      if (index.column() == Cause) return asTyped(text(row, Cause));
       if (index.column() == Rank && m_outcome->diagnosis.tied > 1 && row < m_outcome->diagnosis.tied)
         return tr("The first %1 cannot be told apart by the readings of this plan")
             .arg(m_outcome->diagnosis.tied);

@@ -8,6 +8,7 @@
 #include <QTextDocument>
 #include <QToolTip>
 
+#include "ui/as_typed.h"
 #include "ui/fields/digit_keys.h"
 #include "ui/theme.h"
 
@@ -89,7 +90,7 @@ void NumberEdit::refuse(const QString& reason) {
       still.isEmpty() ? tr("%1 Nothing was changed.").arg(reason) : tr("%1 Still %2.").arg(reason, still);
   if (!m_refused) m_ownTip = toolTip();
   m_refused = true;
-  setToolTip(words.toHtmlEscaped());
+  setToolTip(asTyped(words));
   m_echo->refuse(words);
   update();
   emit refused(accessibleName().isEmpty() ? words : tr("%1: %2").arg(accessibleName(), words));
@@ -102,9 +103,9 @@ bool NumberEdit::event(QEvent* event) {
          "Escape gives back what was.");
   // The reason of a refusal is escaped already, words of a page may be markup of our own.
   const bool ready = m_refused || Qt::mightBeRichText(toolTip());
-  const QString own = ready ? toolTip() : toolTip().toHtmlEscaped();
+  const QString own = ready ? toolTip() : asTyped(toolTip());
   const QString words =
-      own.isEmpty() ? keys.toHtmlEscaped() : QString("<p>%1</p><p>%2</p>").arg(own, keys.toHtmlEscaped());
+      own.isEmpty() ? asTyped(keys) : QString("<p>%1</p><p>%2</p>").arg(own, keys.toHtmlEscaped());
   QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(), words, this);
   return true;
 }

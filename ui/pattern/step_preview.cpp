@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 
+#include "ui/as_typed.h"
 #include "ui/quantity_edit.h"
 #include "ui/sequence_model.h"
 #include "ui/theme.h"
@@ -70,7 +71,7 @@ QVariant StepPreview::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(index.row(), index.column());
     case Qt::ToolTipRole:
-      return predicted ? QString() : toText(predicted.error()).toHtmlEscaped();
+      return predicted ? QString() : asTyped(toText(predicted.error()));
     case Qt::ForegroundRole:
       if (index.column() != PolarityColumn) return {};
       return predicted ? colourOf(coloursFor(QPalette()), predicted->polarity) : coloursFor(QPalette()).fail;

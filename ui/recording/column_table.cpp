@@ -3,6 +3,7 @@
 
 #include <QPalette>
 
+#include "ui/as_typed.h"
 #include "ui/recording/choice_cell.h"
 #include "ui/recording/taking_up.h"
 #include "ui/theme.h"
@@ -80,7 +81,7 @@ QVariant ColumnTable::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(row, column);
     case Qt::ToolTipRole:
-      return text(row, column).toHtmlEscaped();
+      return asTyped(text(row, column));
     case Qt::CheckStateRole:
       if (column != Channel) return {};
       return static_cast<int>(

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/as_typed.h"
 #include "ui/quantity_edit.h"
 #include "ui/recording/choice_cell.h"
 #include "ui/theme.h"
@@ -120,7 +121,7 @@ QVariant FindTable::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(row, column);
     case Qt::ToolTipRole:
-      return text(row, column).toHtmlEscaped();
+      return asTyped(text(row, column));
     case Qt::TextAlignmentRole:
       return alignmentOf(column);
     case Qt::ForegroundRole:

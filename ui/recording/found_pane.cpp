@@ -13,6 +13,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/as_typed.h"
 #include "ui/parts.h"
 #include "ui/recording/choice_cell.h"
 #include "ui/recording/column_table.h"
@@ -293,8 +294,7 @@ void FoundPane::showReadings(const Finding* finding) {
   const core::Channel& channel = *m_document.channels[finding->channel];
   m_readAs->addItems(readingWords(*finding, channel));
   const QStringList sentences = readingSentences(*finding, channel);
-  for (int k = 0; k < sentences.size(); ++k)
-    m_readAs->setItemData(k, sentences[k].toHtmlEscaped(), Qt::ToolTipRole);
+  for (int k = 0; k < sentences.size(); ++k) m_readAs->setItemData(k, asTyped(sentences[k]), Qt::ToolTipRole);
   m_readAs->setCurrentIndex(finding->reading ? static_cast<int>(*finding->reading) : -1);
 }
 

@@ -15,6 +15,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/as_typed.h"
 #include "ui/parts.h"
 #include "ui/recording/layout_form.h"
 #include "ui/recording/layout_words.h"
@@ -174,7 +175,7 @@ void LayoutPane::showDoubts(const core::Preview& preview) {
   if (leftOut.size() > mostLeftOutShown)
     columns = tr("%1; and %n more", nullptr, int(leftOut.size()) - mostLeftOutShown).arg(columns);
   if (!leftOut.isEmpty()) sentences << tr("Columns left out: %1.").arg(columns);
-  m_doubts->setToolTip(all.join("\n").toHtmlEscaped());
+  m_doubts->setToolTip(asTyped(all.join("\n")));
   m_doubts->setText(sentences.join("\n"));
   setTextColour(m_doubts, coloursFor(palette()).cannotTell);
   m_doubts->setVisible(!sentences.isEmpty());

@@ -5,6 +5,7 @@
 #include <QPalette>
 #include <algorithm>
 
+#include "ui/as_typed.h"
 #include "ui/recording/layout_words.h"
 #include "ui/theme.h"
 
@@ -86,7 +87,7 @@ QVariant PreviewTable::data(const QModelIndex& index, int role) const {
       return text(row, column);
     case Qt::ToolTipRole:
       return row == m_unitRow ? tr("The unit that this column is taken to have; type another over it")
-                              : text(row, column).toHtmlEscaped();
+                              : asTyped(text(row, column));
     default:
       return style(row, column, role);
   }
@@ -104,7 +105,7 @@ QString PreviewTable::heading(int column) const {
 QVariant PreviewTable::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation == Qt::Horizontal) {
     if (role == Qt::DisplayRole) return heading(section);
-    if (role == Qt::ToolTipRole) return heading(section).toHtmlEscaped();
+    if (role == Qt::ToolTipRole) return asTyped(heading(section));
     return {};
   }
   if (role == Qt::TextAlignmentRole) return QVariant(Qt::AlignLeft | Qt::AlignVCenter);

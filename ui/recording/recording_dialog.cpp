@@ -18,6 +18,7 @@
 #include <set>
 
 #include "core/document/edits.h"
+#include "ui/as_typed.h"
 #include "ui/parts.h"
 #include "ui/recording/findings.h"
 #include "ui/recording/found_pane.h"
@@ -299,7 +300,7 @@ void RecordingDialog::showRunning() {
 void RecordingDialog::showTake() {
   const QString reason = whyNothingToTake();
   m_take->setEnabled(reason.isEmpty() && !m_takesWhenFinished);
-  m_take->setToolTip(reason);
+  m_take->setToolTip(asTyped(reason));
   showName();
 }
 

@@ -14,6 +14,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "ui/as_typed.h"
 #include "ui/picture_file.h"
 #include "ui/preferences/appearance.h"
 #include "ui/safe_file.h"
@@ -81,7 +82,7 @@ void TemplateList::fill(const QString& chosen) {
   m_isFilling = false;
   choose(chosen);
   if (!m_store.troubles().isEmpty())
-    m_list->setToolTip(tr("Not read: %1").arg(m_store.troubles().join("\n")).toHtmlEscaped());
+    m_list->setToolTip(asTyped(tr("Not read: %1").arg(m_store.troubles().join("\n"))));
 }
 
 core::ReportTemplate TemplateList::chosen() const {

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "core/units/text.h"
+#include "ui/as_typed.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -99,9 +100,7 @@ QVariant ReviewModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
       return text(row, index.column());
     case Qt::ToolTipRole:
-      return (toQString(row.finding.what) + "\n" + toQString(row.finding.why))
-          .toHtmlEscaped()
-          .replace("\n", "<br>");
+      return asTyped(toQString(row.finding.what) + "\n" + toQString(row.finding.why));
     case Qt::ForegroundRole:
       if (index.column() != Severity) return {};
       return row.finding.severity == core::Severity::Fault     ? m_fault

@@ -16,6 +16,7 @@
 #include <numeric>
 
 #include "core/document/edits.h"
+#include "ui/as_typed.h"
 #include "ui/help/next_steps.h"
 #include "ui/parts.h"
 #include "ui/tables/table_tools.h"
@@ -284,7 +285,7 @@ void ReviewPage::showDetails() {
     if (k >= mends) continue;
     const QString label = toQString(row->finding.mends[k].label);
     button->setText(QString(label).replace("&", "&&"));
-    button->setToolTip(label.toHtmlEscaped());
+    button->setToolTip(asTyped(label));
     button->setAccessibleName(label);
   }
   m_show->setVisible(row && row->finding.shunt);

@@ -7,6 +7,7 @@
 #include <QToolTip>
 #include <algorithm>
 
+#include "ui/as_typed.h"
 #include "ui/run/step_words.h"
 #include "ui/theme.h"
 
@@ -75,7 +76,7 @@ bool RunStrip::event(QEvent* event) {
   if (event->type() != QEvent::ToolTip) return QWidget::event(event);
   const auto* help = static_cast<QHelpEvent*>(event);
   const auto step = stepAt(help->pos());
-  QToolTip::showText(help->globalPos(), step ? wordsOf(*step).toHtmlEscaped() : QString(), this);
+  QToolTip::showText(help->globalPos(), step ? asTyped(wordsOf(*step)) : QString(), this);
   return true;
 }
 

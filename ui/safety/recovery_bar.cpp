@@ -13,6 +13,7 @@
 #include <QtConcurrentRun>
 #include <algorithm>
 
+#include "ui/as_typed.h"
 #include "ui/parts.h"
 #include "ui/theme.h"
 
@@ -130,7 +131,7 @@ void RecoveryBar::addRow(QGridLayout* rows, int row, const LeftOver& work) {
   const QString file = work.slot.file, number = QString::number(row);
   auto* text = plainLabel(qPrintable("recoveryText" + number));
   text->setText(textOfWork(work));
-  text->setToolTip(differencesIn(work, 40).toHtmlEscaped().replace('\n', "<br>"));
+  text->setToolTip(asTyped(differencesIn(work, 40)));
   rows->addWidget(text, row, 0);
   const auto add = [&](int column, const QString& name, const QString& words, const QString& tip, auto act) {
     QPushButton* button = safetyButton(name + number, words, tip);

@@ -10,6 +10,7 @@
 #include <QSessionManager>
 #include <QVBoxLayout>
 
+#include "ui/as_typed.h"
 #include "ui/safety/differences_dialog.h"
 #include "ui/safety/disk_bar.h"
 #include "ui/safety/recovery_bar.h"
@@ -107,7 +108,7 @@ void WorkSafety::setLock(DocumentLock lock) {
   m_lock = std::move(lock);
   if (m_mark) {
     m_mark->setVisible(!m_lock.reason().isEmpty());
-    m_mark->setToolTip(m_lock.reason().toHtmlEscaped());
+    m_mark->setToolTip(asTyped(m_lock.reason()));
     m_mark->setAccessibleDescription(m_lock.reason());
   }
   emit accessChanged();

@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 #include <QWheelEvent>
 
+#include "ui/as_typed.h"
 #include "ui/setup/folded_group.h"
 #include "ui/theme.h"
 
@@ -175,7 +176,7 @@ QComboBox* SetupRows::addChoice(QGridLayout* form, const FieldName& name, const 
   onRefresh([this, box, get = choice.get, shown](const Channel& channel) {
     showRow(box, !shown || shown(channel));
     box->setCurrentIndex(get(channel));
-    box->setToolTip(box->currentText());
+    box->setToolTip(asTyped(box->currentText()));
   });
   return box;
 }

@@ -5,6 +5,7 @@
 #include <array>
 
 #include "core/stock/stock_text.h"
+#include "ui/as_typed.h"
 #include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -42,7 +43,7 @@ QVariant BoxModel::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(box, column);
     case Qt::ToolTipRole:
-      return column == Dials || column >= Note ? text(box, column).toHtmlEscaped() : QString();
+      return column == Dials || column >= Note ? asTyped(text(box, column)) : QString();
     case Qt::ForegroundRole:
       if (column == Due && core::isOverdue(box.due, session().today())) return coloursFor(QPalette()).fail;
       return {};

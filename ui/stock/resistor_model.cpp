@@ -5,6 +5,7 @@
 #include <array>
 
 #include "core/stock/stock_text.h"
+#include "ui/as_typed.h"
 #include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -108,7 +109,7 @@ QVariant ResistorModel::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(resistor, column, everyDigit);
     case Qt::ToolTipRole:
-      return column >= FittedIn ? text(resistor, column).toHtmlEscaped() : QString();
+      return column >= FittedIn ? asTyped(text(resistor, column)) : QString();
     case Qt::ForegroundRole:
       if (column == Due && core::isOverdue(resistor.due, session().today()))
         return coloursFor(QPalette()).fail;

@@ -18,6 +18,7 @@
 #include <algorithm>
 
 #include "core/levels/describe.h"
+#include "ui/as_typed.h"
 #include "ui/parts.h"
 #include "ui/quantity_edit.h"
 #include "ui/strip/span_editor.h"
@@ -34,7 +35,7 @@ LineLabel::LineLabel(const QString& name, QWidget* parent) : QWidget(parent) {
 void LineLabel::setText(const QString& text) {
   if (m_text == text) return;
   m_text = text;
-  setToolTip(text.toHtmlEscaped());
+  setToolTip(asTyped(text));
   setAccessibleName(text);
   update();
 }
@@ -59,7 +60,6 @@ StripView::StripView(Session& session, RecordingStore& store, QWidget* parent)
       m_line(new LineLabel("stripLine")),
       m_warning(plainLabel("stripWarning")) {
   setObjectName("stripView");
-  setFocusProxy(m_chart);
   buildTools();
   auto* row = new QHBoxLayout;
   row->setSpacing(10);
@@ -127,6 +127,7 @@ void StripView::refresh() {
   showRecording(open);
   if (!open) refreshState();
   m_stack->setCurrentIndex(open ? 0 : 1);
+  setFocusProxy(open ? m_chart : nullptr);  // Tab would end at a chart that is not on view
   refreshWarning();
 }
 

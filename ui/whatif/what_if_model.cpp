@@ -4,6 +4,7 @@
 #include <QStringList>
 
 #include "core/units/shown.h"
+#include "ui/as_typed.h"
 #include "ui/budget/budget_words.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -148,7 +149,7 @@ QVariant WhatIfModel::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return cell(index.row(), index.column());
     case Qt::ToolTipRole:
-      return hint(index.row(), index.column()).toHtmlEscaped();
+      return asTyped(hint(index.row(), index.column()));
     case Qt::TextAlignmentRole: {
       const bool numeric = index.column() >= Without && index.column() <= Percent;
       return QVariant((numeric ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);

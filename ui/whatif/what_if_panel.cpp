@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/as_typed.h"
 #include "ui/bridge/bridge_canvas.h"
 #include "ui/help/next_steps.h"
 #include "ui/parts.h"
@@ -111,7 +112,7 @@ QLayout* WhatIfPanel::head() {
 QLayout* WhatIfPanel::foot() {
   m_caution = plainLabel("whatIfCaution");
   m_caution->setText(tr("A what-if says nothing about the real article."));
-  m_caution->setToolTip(toQString(core::whatIfCaution()).toHtmlEscaped());
+  m_caution->setToolTip(asTyped(toQString(core::whatIfCaution())));
   m_caution->setAccessibleDescription(toQString(core::whatIfCaution()));
   m_copy = toolButton("copyWhatIf", tr("Copy as text"),
                       tr("Copies what is tried out, the sentence and the table"));

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "ui/as_typed.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
@@ -45,7 +46,7 @@ QVariant OhmFaultModel::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(index.row(), index.column());
     case Qt::ToolTipRole:  // the whole of what may be cut off
-      return index.column() == Fault ? QVariant(text(index.row(), Fault).toHtmlEscaped()) : QVariant();
+      return index.column() == Fault ? QVariant(asTyped(text(index.row(), Fault))) : QVariant();
     case Qt::ForegroundRole:
       if (index.column() != Explains) return {};
       return fault.explains ? coloursFor(QPalette()).pass : coloursFor(QPalette()).quiet;

@@ -7,6 +7,7 @@
 #include "core/document/file_limits.h"
 #include "core/document/wiring_edits.h"
 #include "core/units/language.h"
+#include "ui/as_typed.h"
 #include "ui/theme.h"
 #include "ui/wiring/wiring_painter.h"
 #include "ui/wiring/wiring_words.h"
@@ -63,7 +64,7 @@ QVariant PinModel::data(const QModelIndex& index, int role) const {
     case Qt::EditRole:
       return text(index.row(), index.column());
     case Qt::ToolTipRole:
-      return hint(index.row()).toHtmlEscaped();
+      return asTyped(hint(index.row()));
     case Qt::DecorationRole:
       if (const auto mark = markOf(index.row()); mark && index.column() == Connector)
         return severityIcon(*mark, QGuiApplication::palette());

@@ -14,6 +14,7 @@
 #include <QToolButton>
 #include <algorithm>
 
+#include "ui/as_typed.h"
 #include "ui/help/next_steps.h"
 #include "ui/parts.h"
 #include "ui/tables/table_tools.h"
@@ -264,7 +265,7 @@ void WiringPage::takeChannel(std::shared_ptr<const core::Channel> channel) {
 void WiringPage::showShunt(std::optional<std::size_t> shunt) {
   m_shunt = shunt;
   m_shunts->setCurrentIndex(shunt ? static_cast<int>(*shunt) : -1);
-  m_shunts->setToolTip(m_shunts->currentText().toHtmlEscaped());
+  m_shunts->setToolTip(asTyped(m_shunts->currentText()));
   m_pinModel.show(m_channel, m_shunt, m_faults);
   m_jumperModel.show(m_channel, m_shunt);
   showMessages();
