@@ -132,7 +132,7 @@ def without_recordings(bench, folder, document, window):
 
 def with_score(bench, folder, document, window):
     """Some answers of earlier days, that can be cleared."""
-    (folder / "state" / "shuntwright" / "practice.ini").write_text("[score]\nfirst\\reading=1, 2\n")
+    (folder / "state" / "shuntwright" / "practice.ini").write_text("[score]\nfirst\\reading=2, 1\n")
 
 
 def with_answers(bench, folder, document, window):
@@ -140,7 +140,7 @@ def with_answers(bench, folder, document, window):
 
 
 def with_stock(bench, folder, document, window):
-    (folder / "s.csv").write_text("id,resistance\nR1,1000\n")
+    (folder / "s.csv").write_text("id,resistance,tolerance\nR1,1000,0.1 %\n")
 
 
 def killed_in(bench, one):
@@ -197,7 +197,7 @@ def rows(bench):
             wrong = killed_in(bench, one)
         except (AssertionError, EOFError) as error:
             wrong = str(error)
-        count.add(f"{one.source} ({one.steps[-1]})", wrong)
+        count.add(f"{one.source.split('/')[-1].replace('.cpp:', ' ')} ({one.steps[-1]})", wrong)
     yield count.row("killed with unsaved work while a dialog is open", "the next start has it, for each",
                     f" ({', '.join(count.good)})")
     there = opened_in(bench.source / "ui")

@@ -19,14 +19,15 @@ def calls_in(log):
     return sum(line.startswith(thread) and "DELAYED" in line for line in lines[marks[-1]:])
 
 
-def still_ms(bench, delayed):
+def still_ms(bench, delay_ms):
+    """Longest in the save, and calls of it that were delayed."""
     folder = fresh(bench.scratch / "slow")
     document = folder / "tail.bridgecal"
     shutil.copyfile(bench.source / "examples" / "demo.bridgecal", document)
     log = folder / "log"
-    before = ["strace", "-f", "-qq", "-o", log, "-e", "trace=access,fsync,fdatasync,rename",
-              "-e", f"inject=fsync,fdatasync,rename:delay_enter={DELAY_MS * 1000}"] if delayed else []
-    with Window(bench, folder, before) as window:
+    with Window(bench, folder, ["strace", "-f", "-qq", "--seccomp-bpf", "-o", log, "-e",
+                                "trace=access,fsync,fdatasync,rename", "-e",
+                                f"inject=fsync,fdatasync,rename:delay_enter={delay_ms * 1000}"]) as window:
         window(f"open {document}")
         assert window("edit FIRST") and window("save")["done"]  # from then on the document is known
         window("edit SANDPIPER")
@@ -38,7 +39,12 @@ def still_ms(bench, delayed):
         for _ in range(3):
             longest = max(longest, window("state")["still_ms"])
         assert b"SANDPIPER" in document.read_bytes()
-        return longest, calls_in(log) if delayed else 0
+        return longest, calls_in(log)
+
+
+def least(bench, delay_ms):
+    """Of three: what else runs on the machine is no matter of the disk."""
+    return min(still_ms(bench, delay_ms) for _ in range(3))
 
 
 def rows(bench):
@@ -47,11 +53,11 @@ def rows(bench):
     if why := tracing():
         yield Row("window while it saves on a slow disk", why, "can be traced", False)
         return
-    usual, (slow, calls) = still_ms(bench, False)[0], still_ms(bench, True)
+    (usual, _), (slow, calls) = least(bench, 1), least(bench, DELAY_MS)
     disk_ms = calls * DELAY_MS
     # The window waits for its document, so as to tell the truth about it, and for nothing else: fsync and
     # fdatasync of the bytes, rename, fsync of the folder, and one more for a lock.
     yield Row(f"window while it saves on a disk whose fsync and rename take {DELAY_MS} ms",
-              f"stands still for {slow:.0f} ms, {calls} such calls; undelayed disk: {usual:.0f} ms",
+              f"stands still for {slow:.0f} ms, {calls} such calls; 1 ms each: {usual:.0f} ms",
               f"at most {MOST_CALLS} such calls, and {LEAST_MS} ms beside them and the undelayed save",
               0 < calls <= MOST_CALLS and slow <= usual + disk_ms + LEAST_MS)

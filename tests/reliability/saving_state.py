@@ -23,7 +23,7 @@ DAMAGES = {
 
 def starts(bench, home, words):
     """Whether the window comes, opens a document and saves it."""
-    document = documents(bench, fresh(bench.scratch / "documents"))[0]
+    document = documents(bench, fresh(bench.scratch / "documents"))[1]
     document.parent.chmod(0o777)
     document.chmod(0o666)
     with Window(bench, home, **words) as window:
@@ -68,7 +68,7 @@ def homes(bench):
     yield "no right to write", folder, as_nobody()
     folder, state = home()
     yield "hardly any room", folder, {
-        "preexec_fn": lambda: resource.setrlimit(resource.RLIMIT_FSIZE, (40_000, 40_000))}
+        "preexec_fn": lambda: resource.setrlimit(resource.RLIMIT_FSIZE, (20_000, 20_000))}
 
 
 def damaged(bench):

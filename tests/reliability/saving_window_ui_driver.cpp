@@ -7,7 +7,7 @@
 //   dialog
 //                                    or else in the window; answered before what it opens is closed
 //   answer NAME                      presses that button of the next message box
-//   sheets PATH                      writes practice sheets of thousands of questions
+//   sheets PATH                      writes practice sheets of a thousand questions
 //   choose PATH                      gives that name to the file dialog in front
 //   export KIND PATH                 see `exported`; "done", else "refused" says why
 //   offer, recover                   looks for what a crash left; takes the first of it
@@ -157,7 +157,7 @@ class Worker : public QObject {
   bool writeManySheets(const QString& path) {
     auto* page = m_window.findChild<ui::PracticePage*>();
     QTimer::singleShot(0, page, [page, path] {
-      page->writeSheets({.seed = 7, .count = 3000, .kinds = {core::QuestionKind::Reading}}, path, false);
+      page->writeSheets({.seed = 7, .count = 1000, .kinds = {core::QuestionKind::PlantedFault}}, path, false);
     });
     return true;
   }
