@@ -184,7 +184,10 @@ QWidget* StripView::buildMessage() {
   const auto button = [&](const char* name, const QString& text, const std::function<void()>& act) {
     auto* made = new QPushButton(text);
     made->setObjectName(name);
-    connect(made, &QPushButton::clicked, this, act);
+    // One that was pressed while there was a recording may be let go when there is none any more.
+    connect(made, &QPushButton::clicked, this, [this, act] {
+      if (m_session.check() && m_session.check()->recording) act();
+    });
     return made;
   };
   m_cancel = button("stripCancel", tr("Cancel"), [this] { m_store.cancel(*m_session.check()->recording); });
