@@ -37,7 +37,8 @@ bool EditableTable::setData(const QModelIndex& index, const QVariant& value, int
   const QString text = value.toString();
   QList<CellText> texts;
   for (const QModelIndex& cell : std::exchange(m_spread, {})) texts.append({cell.row(), cell.column(), text});
-  const auto done = texts.isEmpty() ? put({{index.row(), index.column(), text}}, editLabel(index.column()))
+  // A cell may be fixed by now that was not when its editor was opened.
+  const auto done = texts.isEmpty() ? putCells({{index.row(), index.column(), text}}, editLabel(index.column()))
                                     : putCells(texts, tr("Fill cells"));
   if (!done) emit refused(toText(done.error()));
   return static_cast<bool>(done);
