@@ -99,6 +99,29 @@ TEST_F(Fields, SayItToScreenReadersWhenTheTypingPauses) {
   EXPECT_EQ(described(), "of the bridge");
 }
 
+/// The lower one was refused first: the words of the upper one come to where those of the lower one are.
+TEST_F(Fields, TheWordsOfTwoRefusedFieldsDoNotCoverEachOther) {
+  for (const int width : {240, 320, 400, 500}) {
+    SCOPED_TRACE(width);
+    form.resize(width, 300);
+    count.setFocus();
+    count.selectAll();
+    QTest::keyClicks(&count, "1000");
+    press(Qt::Key_Return);
+    resistance.setFocus();
+    resistance.selectAll();
+    QTest::keyClicks(&resistance, "1 sheep");
+    press(Qt::Key_Return);
+    QCoreApplication::processEvents();
+    QList<QRect> sheets;
+    for (const auto* label : form.findChildren<QLabel*>("fieldEcho"))
+      if (label->isVisible()) sheets << label->geometry();
+    ASSERT_EQ(sheets.size(), 2);
+    EXPECT_FALSE(sheets[0].intersects(sheets[1]));
+    for (const QRect& one : sheets) EXPECT_TRUE(form.rect().contains(one));
+  }
+}
+
 TEST_F(Fields, TheWordsCoverNeitherTheFieldNorMoveTheLayout) {
   const QRect before = inForm(count);
   QTest::keyClicks(&resistance, "120");

@@ -48,6 +48,30 @@ class EchoSheet : public QLabel {
   bool m_refused = false;
 };
 
+/// Where the words of other fields of the window stand.
+QList<QRect> otherSheets(const QWidget& window, const QWidget* own) {
+  QList<QRect> taken;
+  for (const auto* other : window.findChildren<QLabel*>("fieldEcho", Qt::FindDirectChildrenOnly))
+    if (other != own && other->isVisible()) taken << other->geometry();
+  return taken;
+}
+
+/// Upper left corners for a sheet of that size, the best first: at the field, else clear of what has the
+/// keyboard and of the words of other fields.
+QList<QPoint> cornersAround(const QRect& field, const QRect& keyboard, const QList<QRect>& others,
+                            QSize size) {
+  QList<QPoint> corners{field.bottomLeft() + QPoint(0, echoGap + 1),
+                        field.topLeft() - QPoint(0, size.height() + echoGap),
+                        field.topRight() + QPoint(echoGap + 1, 0),
+                        field.topLeft() - QPoint(size.width() + echoGap, 0),
+                        QPoint(field.left(), keyboard.bottom() + echoGap + 1),
+                        QPoint(field.left(), keyboard.top() - size.height() - echoGap)};
+  for (const QRect& other : others)
+    corners << QPoint(field.left(), other.bottom() + echoGap + 1)
+            << QPoint(field.left(), other.top() - size.height() - echoGap);
+  return corners;
+}
+
 }  // namespace
 
 FieldEcho::FieldEcho(QLineEdit* field) : QObject(field), m_field(field) {
@@ -144,21 +168,21 @@ void FieldEcho::place() {
   const QWidget* focus = QApplication::focusWidget();
   if (focus && focus != m_field && focus->window() == window && window->isAncestorOf(focus))
     keyboard = QRect(focus->mapTo(window, QPoint()), focus->size());
-  const QPoint corners[] = {field.bottomLeft() + QPoint(0, echoGap + 1),
-                            field.topLeft() - QPoint(0, sheet.height() + echoGap),
-                            field.topRight() + QPoint(echoGap + 1, 0),
-                            field.topLeft() - QPoint(sheet.width() + echoGap, 0),
-                            QPoint(field.left(), keyboard.bottom() + echoGap + 1),
-                            QPoint(field.left(), keyboard.top() - sheet.height() - echoGap)};
-  for (const QPoint& corner : corners) {
+  const QList<QRect> others = otherSheets(*window, m_sheet);
+  const auto isFree = [&] {
+    return room.contains(sheet) && !sheet.intersects(field) && !sheet.intersects(keyboard) &&
+           std::none_of(others.begin(), others.end(),
+                        [&](const QRect& one) { return one.intersects(sheet); });
+  };
+  for (const QPoint& corner : cornersAround(field, keyboard, others, sheet.size())) {
     sheet.moveTopLeft(corner);
     sheet.moveLeft(
         std::clamp(sheet.left(), room.left(), std::max(room.left(), room.right() - sheet.width() + 1)));
-    if (room.contains(sheet) && !sheet.intersects(field) && !sheet.intersects(keyboard)) break;
+    if (isFree()) break;
   }
   // Nowhere: below all the same, cut off by the window rather than over the field.
   if (!room.contains(sheet) || sheet.intersects(field)) {
-    sheet.moveTop(corners[0].y());
+    sheet.moveTop(field.bottom() + echoGap + 1);
     sheet.moveLeft(
         std::clamp(field.left(), room.left(), std::max(room.left(), room.right() - sheet.width() + 1)));
   }
