@@ -178,6 +178,21 @@ TEST_F(CommandsShown, AConflictNamesTheOtherCommandWhichLosesTheKeyOnlyWhenItIsT
   EXPECT_TRUE(stateFile().allKeys().filter("keys/").isEmpty());
 }
 
+TEST_F(CommandsShown, ReturnTakesKeysOverThatWaitForIt) {
+  find("remove channel");
+  press(Qt::Key_D, Qt::ControlModifier);
+  ASSERT_TRUE(button("takeKeys")->isVisible());
+  press(Qt::Key_Return, Qt::NoModifier);
+  EXPECT_EQ(action("channelRemove")->shortcut(), QKeySequence("Ctrl+D"));
+  EXPECT_TRUE(action("channelDuplicate")->shortcuts().isEmpty());
+  EXPECT_FALSE(button("takeKeys")->isVisible());
+  press(Qt::Key_Return, Qt::NoModifier);  // nothing waits any more
+  EXPECT_TRUE(told().contains("for typing")) << told().toStdString();
+  QTest::mouseClick(button("usualKeys"), Qt::LeftButton);
+  find("duplicate channel");
+  QTest::mouseClick(button("usualKeys"), Qt::LeftButton);
+}
+
 TEST_F(CommandsShown, KeysOfPlacesAndLettersForTypingAreNotGivenAway) {
   find("remove channel");
   press(Qt::Key_C, Qt::ControlModifier);

@@ -122,6 +122,7 @@ QWidget* CommandList::keyRow() {
   m_clear = listButton("clearKeys", tr("&No keys"));
   m_usual = listButton("usualKeys", tr("&Usual keys"));
   m_take = listButton("takeKeys", tr("&Take them over"));
+  m_take->setAutoDefault(true);
   auto* label = new QLabel(tr("&Keys"));
   label->setBuddy(m_keys);
   line->addWidget(label);
@@ -218,7 +219,10 @@ void CommandList::runChosen() {
 
 // ---- keys ------------------------------------------------------------------------------------
 
+/// While keys wait to be taken over, Return says yes; it cannot be the key of a command.
 void CommandList::record(const QKeySequence& key) {
+  const bool isReturn = key == QKeySequence(Qt::Key_Return) || key == QKeySequence(Qt::Key_Enter);
+  if (isReturn && !m_wanted.isEmpty()) return takeOver();
   const Command command = m_model->at(m_table->currentIndex().row());
   m_take->hide();
   m_wanted = {};
