@@ -329,6 +329,10 @@ void MainWindow::chooseResistors() {
 
 void MainWindow::layOutSequence() {
   if (!m_session.channel()) return warn(tr("There is no channel to lay a sequence out for."));
+  if (m_session.checkIsClosed())  // as Ctrl+T says it
+    return warn(SequencePane::tr(
+        "This check is closed and shows the set-up it was judged by: choose \"plan only\" or an open check "
+        "to change the plan."));
   PatternDialog dialog(m_session, this);
   connect(&dialog, &PatternDialog::refused, this, &MainWindow::warn);
   dialog.exec();
