@@ -23,6 +23,8 @@
 #include <QLabel>
 #include <QMimeData>
 #include <QPixmap>
+#include <QRegularExpression>
+#include <QSignalSpy>
 #include <QTabBar>
 #include <QTableView>
 #include <QTemporaryDir>
@@ -37,10 +39,14 @@
 
 #include "core/document/json_reader.h"
 #include "tests/support/window_walk.h"
+#include "ui/campaign/import_dialog.h"
 #include "ui/campaign/overview_page.h"
 #include "ui/main_window.h"
 #include "ui/present/presentation.h"
+#include "ui/recording/recording_dialog.h"
 #include "ui/report/report_files.h"
+#include "ui/safety/differences_dialog.h"
+#include "ui/safety/recovery_file.h"
 #include "ui/session.h"
 #include "ui/stock/stock_page.h"
 #include "ui/tables/table_tools.h"
@@ -64,7 +70,8 @@ void complain(const QString& what, const QString& where, const QString& text) {
 
 /// Markers are in every hostile text and in no text of ours.
 bool isForeign(const QString& text) {
-  return text.contains("mark0") || text.contains("mark1") || text.contains("mark2");
+  static const QRegularExpression marker("mark\\d{3}");
+  return text.contains("mark") && marker.match(text).hasMatch();
 }
 
 bool hasPictureOrLink(const QTextDocument& document) {
@@ -164,7 +171,8 @@ void checkWidget(QWidget& widget, const QString& place) {
       checkGuessed(box->itemData(k, Qt::ToolTipRole).toString(), where + " choice");
   if (const auto* tabs = qobject_cast<const QTabBar*>(&widget))
     for (int k = 0; k < tabs->count(); ++k) checkGuessed(tabs->tabToolTip(k), where + " tab");
-  for (const QAction* action : widget.actions()) checkGuessed(action->toolTip(), where + " action");
+  if (const auto* menu = qobject_cast<const QMenu*>(&widget); !menu || menu->toolTipsVisible())
+    for (const QAction* action : widget.actions()) checkGuessed(action->toolTip(), where + " action");
   if (!widget.isVisible()) return;
   askTip(widget, widget.rect().center(), where);
   if (auto* view = qobject_cast<QAbstractItemView*>(&widget)) askItems(*view, where);
@@ -259,6 +267,67 @@ void writeReports(const core::Document& document, const QString& folder) {
   }
 }
 
+void write(const QString& path, const QString& text) {
+  QFile file(path);
+  if (!file.open(QIODevice::WriteOnly) || file.write(text.toUtf8()) < 0) complain("not written", path, {});
+}
+
+/// A recording and a list of channels whose names are the document's, and more of the kind.
+void visitImports(ui::Session& session, const QString& folder) {
+  const auto quoted = [](const std::string& text) {
+    return '"' + QString::fromStdString(text).replace('"', "\"\"") + '"';
+  };
+  QString heading = "time [s]", row = "%1", list = "Name,Note,Template\n";
+  for (const auto& channel : session.document().channels) {
+    heading += ',' + quoted(channel->name), row += ",%1";
+    list += quoted("new " + channel->name) + ",<img src=mark990.png>,\"<img src=mark991.png>\"\n";
+  }
+  QString samples;
+  for (int k = 0; k < 400; ++k) samples += row.arg(0.1 * k) + '\n';
+  const QString recording = folder + "/<img src='mark997.png'> R&D.csv", channels = folder + "/list.txt";
+  write(recording, "# <img src=mark992.png> & more\n" + heading + ",<img src=mark993.png> [<b>]\n" + samples);
+  write(channels, list);
+  ui::RecordingDialog reading(session, folder + "/a.bridgecal");
+  QSignalSpy done(&reading, &ui::RecordingDialog::readingDone);
+  reading.show();
+  reading.readFile(recording);
+  if (done.isEmpty() && !done.wait(60'000)) complain("is not read", recording, {});
+  visit(reading, "a recording");
+  ui::ImportDialog import(session);
+  import.show();
+  import.openFile(channels);
+  visit(import, "a list of channels");
+  ui::RecordingDialog refused(session, folder + "/a.bridgecal");
+  QSignalSpy ended(&refused, &ui::RecordingDialog::readingDone);
+  refused.show();
+  refused.readFile(folder + "/<img src=mark996.png> is not there.csv");
+  if (ended.isEmpty()) ended.wait(60'000);
+  visit(refused, "no recording");
+}
+
+/// Unsaved work of another window, offered in a bar with what differs from the file; the file changed
+/// meanwhile.
+void visitSafety(ui::MainWindow& window, ui::Session& session, const QString& path) {
+  core::Document other = session.document();
+  other.title += " & more <img src=\"mark994.png\">";
+  {
+    const ui::RecoverySlot slot = ui::newRecoverySlot();
+    const ui::RecoveryNote note{path, QString::fromStdString(other.title), QDateTime::currentDateTime()};
+    if (!ui::writeRecovery(slot, note, other)) complain("no recovery copy", path, {});
+  }
+  window.offerRecovery();
+  auto* text = [&] {
+    QTest::qWaitFor([&] { return window.findChild<QLabel*>("recoveryText0"); }, 20'000);
+    return window.findChild<QLabel*>("recoveryText0");
+  }();
+  if (!text) complain("is not offered", path, {});
+  visit(window, "left over work");
+  ui::DifferencesDialog differences(other, path);
+  differences.show();
+  QTest::qWait(500);
+  visit(differences, "differences");
+}
+
 int careless() {
   QLabel label("<img src=\"mark000.png\">TP-01");
   label.show();
@@ -286,6 +355,8 @@ int walk(const QString& path, const QString& out) {
   visit(window, "told");
   test::visitEveryPlace(window, visit);
   visitPresentations(session);
+  visitImports(session, out);
+  visitSafety(window, session, path);
   writeReports(session.document(), out);
   window.findChild<ui::StockPage*>()->exportTo(out + "/stock.csv");
   if (!window.findChild<ui::OverviewPage*>()->exportTo(out + "/overview.csv"))
