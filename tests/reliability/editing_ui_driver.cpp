@@ -30,7 +30,7 @@ class Held {
  public:
   Held(ui::Session& session, std::size_t every) : m_session(session), m_every(every) {
     m_states.push_back(hashOf(savedText(session)));
-    QObject::connect(&session.history(), &QUndoStack::indexChanged,
+    QObject::connect(&session.history(), &QUndoStack::indexChanged, &m_context,
                      [this](int at) { moved(std::size_t(at)); });
   }
 
