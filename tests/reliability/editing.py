@@ -42,7 +42,7 @@ def growth(early, late, what):
 
 
 def soak_rows(bench):
-    rounds, look_at = (MINUTES_OF_A_DAY, 10) if bench.long else (6, 4)
+    rounds, look_at = (MINUTES_OF_A_DAY, 10) if bench.long else (5, 3)
     told, problem = run_driver(bench, bench.build, "soak_ui_driver", "soak", rounds, look_at, hours=4)
     if problem:
         yield Row("a working day in one process", problem, "runs to its end", False)
