@@ -49,7 +49,7 @@ class Stage:
         self.folder.mkdir()
         self.program = self.folder / "shuntwright"
         try:
-            os.link(bench.program, self.program)
+            os.link(bench.program.resolve(), self.program)
         except OSError:
             shutil.copy(bench.program, self.program)
         self.real = bench.build / "shuntwright-reader"
