@@ -7231,7 +7231,7 @@
     </message>
     <message>
         <source>its lines are longer than {1} bytes</source>
-        <translation type="unfinished"></translation>
+        <translation>ihre Zeilen sind länger als {1} Byte</translation>
     </message>
     <message>
         <source>its name must have 1 to {1} characters</source>
