@@ -69,12 +69,21 @@ class MappedRoom {
     const std::lock_guard lock(m_mutex);
     const auto found = m_rooms.find(room);
     if (found == m_rooms.end()) return false;
-    ::munmap(found->first, found->second);
-    m_rooms.erase(found);
+    if (m_isLettingGo)
+      m_givenBack.insert(m_rooms.extract(found));
+    else
+      m_rooms.erase(unmapped(found));
     return true;
   }
 
  private:
+  using Rooms = std::map<void*, std::size_t>;
+
+  static Rooms::iterator unmapped(Rooms::iterator room) {
+    ::munmap(room->first, room->second);
+    return room;
+  }
+
   void startLettingGo() {
     try {
       std::thread([this] {
@@ -87,10 +96,17 @@ class MappedRoom {
 
   /// False when nothing is left, so that the thread ends.
   bool letGoInTurn() {
-    const std::lock_guard lock(m_mutex);
-    letGoOfAll();
-    m_isLettingGo = !m_rooms.empty();
-    return m_isLettingGo;
+    Rooms givenBack;
+    bool goesOn = false;
+    {
+      const std::lock_guard lock(m_mutex);
+      letGoOfAll();
+      givenBack.swap(m_givenBack);
+      goesOn = m_isLettingGo = !m_rooms.empty() || !givenBack.empty();
+    }
+    // Gigabytes on a disk take seconds to give back: whoever cancels waits for none of it.
+    for (auto room = givenBack.begin(); room != givenBack.end(); ++room) unmapped(room);
+    return goesOn;
   }
 
   void letGoOfAll() {
@@ -98,7 +114,8 @@ class MappedRoom {
   }
 
   std::mutex m_mutex;
-  std::map<void*, std::size_t> m_rooms;
+  Rooms m_rooms;
+  Rooms m_givenBack;  ///< nobody looks at them any longer
   bool m_isLettingGo = false;
 };
 
