@@ -8,6 +8,7 @@
 #include <set>
 
 #include "tests/support/case_evaluation.h"
+#include "tests/support/reached_digits.h"
 
 using test::BridgeCase;
 using test::Found;
@@ -45,7 +46,8 @@ TEST_P(BridgeCases, AgreeWithTheirSource) {
 
   ASSERT_FALSE(founds.empty()) << row.text("group") << " has no " << row.text("quantity");
   for (const Found& found : founds)
-    EXPECT_NEAR(found.value, row.number("expected_value"), row.number("tolerance_abs"))
+    EXPECT_REACHED("Bridge cases, " + row.text("source_kind"), row.text("group"), found.value,
+                   row.number("expected_value"), row.number("tolerance_abs"))
         << "by " << found.by << "\n  " << row.text("configuration") << ", " << row.text("quantity") << " in "
         << row.text("unit") << "\n  tolerance: " << row.text("tolerance_basis")
         << "\n  source: " << row.text("source") << " (" << row.text("source_kind")

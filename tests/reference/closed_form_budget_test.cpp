@@ -5,12 +5,14 @@
 #include <gtest/gtest.h>
 
 #include "core/budget/budget.h"
-#include "tests/support/digits.h"
+#include "tests/support/reached_digits.h"
 #include "tests/support/sample_channel.h"
 
 using namespace core;
 
 namespace {
+
+const std::string source = "Closed form, uncertainties 3.1.6";
 
 struct StepOfClosedForm {
   double reading, readingUncertainty, simulated, simulatedUncertainty;  ///< um/m; standard uncertainties
@@ -39,9 +41,12 @@ TEST(ClosedFormBudget, OfNineStepsIsTheSameInBothScopes) {
     ASSERT_TRUE(chain && strain);
     // Both take differences of outputs, and of their derivatives, of some tenths of a V/V that are right to a
     // few 1e-16; of a difference of 1e-3 V/V that leaves twelve digits less the roundings on the way.
-    EXPECT_DIGITS(chain->value, published[step].reading, 10) << step;
-    EXPECT_DIGITS(chain->standard, published[step].readingUncertainty, 10) << step;
-    EXPECT_DIGITS(strain->value, published[step].simulated, 10) << step;
-    EXPECT_DIGITS(strain->standard, published[step].simulatedUncertainty, 10) << step;
+    EXPECT_DIGITS_REACHED(source, "reading", chain->value, published[step].reading, 10) << step;
+    EXPECT_DIGITS_REACHED(source, "u of the reading", chain->standard, published[step].readingUncertainty, 10)
+        << step;
+    EXPECT_DIGITS_REACHED(source, "simulated strain", strain->value, published[step].simulated, 10) << step;
+    EXPECT_DIGITS_REACHED(source, "u of the simulated strain", strain->standard,
+                          published[step].simulatedUncertainty, 10)
+        << step;
   }
 }

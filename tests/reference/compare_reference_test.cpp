@@ -13,12 +13,14 @@
 #include "core/line/distributions.h"
 #include "core/uncertainty/propagation.h"
 #include "tests/support/csv.h"
+#include "tests/support/reached_digits.h"
 
 namespace core {
 namespace {
 
 using Values = std::map<std::string, double>;
 
+const std::string gsl = "GSL, distributions";
 const std::string folder = std::string(SHUNTWRIGHT_TESTS_DIR) + "/reference/lines/";
 
 std::vector<double> column(const std::string& dataset, const std::string& name) {
@@ -105,7 +107,10 @@ TEST(CompareReference, EveryRowOfTheTableIsReached) {
     ASSERT_NE(values, known.end()) << row.at("dataset") << " " << method;
     const auto value = values->second.find(row.at("quantity"));
     ASSERT_NE(value, values->second.end()) << method << " " << row.at("quantity");
-    EXPECT_NEAR(value->second, test::number(row, "value"), test::number(row, "tolerance"))
+    EXPECT_REACHED(method == "two_line_comparison" ? "Two lines compared, of the table"
+                                                   : "Equivalence by two one-sided tests, of the table",
+                   row.at("quantity"), value->second, test::number(row, "value"),
+                   test::number(row, "tolerance"))
         << method << " " << row.at("quantity");
     ++checked;
   }
@@ -117,21 +122,26 @@ TEST(CompareReference, TailsAgreeWithGsl) {
   for (const double dof : {1.0, 1.5, 3.7, 14.0, 26.7484787582315, 400.0}) {
     for (const double t : {-2.5, -0.3, 0.0, 0.4, 1.7, 4.2, 9.0}) {
       const double expected = gsl_cdf_tdist_Q(t, dof);
-      EXPECT_NEAR(studentExceeded(t, dof), expected, 1e-9 * expected) << t << " " << dof;
+      EXPECT_REACHED(gsl, "tail of Student's t", studentExceeded(t, dof), expected, 1e-9 * expected)
+          << t << " " << dof;
     }
     for (const double p : {0.6, 0.95, 0.975, 0.999}) {
       const double expected = gsl_cdf_tdist_Pinv(p, dof);
-      EXPECT_NEAR(studentQuantile(p, dof), expected, 1e-9 * expected) << p << " " << dof;
+      EXPECT_REACHED(gsl, "quantile of Student's t", studentQuantile(p, dof), expected, 1e-9 * expected)
+          << p << " " << dof;
     }
   }
   for (const double z : {-1.3, 0.2, 3.0, 7.0}) {
     const double expected = gsl_cdf_ugaussian_Q(z);
-    EXPECT_NEAR(studentExceeded(z, {}), expected, 1e-9 * expected);
+    EXPECT_REACHED(gsl, "tail of the normal", studentExceeded(z, {}), expected, 1e-9 * expected);
   }
-  EXPECT_NEAR(studentQuantile(0.975, {}), gsl_cdf_ugaussian_Pinv(0.975), 1e-9);
+  EXPECT_REACHED(gsl, "quantile of Student's t", studentQuantile(0.975, {}), gsl_cdf_ugaussian_Pinv(0.975),
+                 1e-9);
   for (const double f : {0.2, 1.0, 3.1, 20.0}) {
-    EXPECT_NEAR(fisherExceeded(f, 8, 14), gsl_cdf_fdist_Q(f, 8, 14), 1e-9 * gsl_cdf_fdist_Q(f, 8, 14));
-    EXPECT_NEAR(chiSquareExceeded(f, 8), gsl_cdf_chisq_Q(f, 8), 1e-9 * gsl_cdf_chisq_Q(f, 8));
+    EXPECT_REACHED(gsl, "tail of F", fisherExceeded(f, 8, 14), gsl_cdf_fdist_Q(f, 8, 14),
+                   1e-9 * gsl_cdf_fdist_Q(f, 8, 14));
+    EXPECT_REACHED(gsl, "tail of chi-square", chiSquareExceeded(f, 8), gsl_cdf_chisq_Q(f, 8),
+                   1e-9 * gsl_cdf_chisq_Q(f, 8));
   }
 }
 
@@ -139,7 +149,7 @@ TEST(CompareReference, EqualScatterIsTestedByF) {
   const auto [up, down] = gauge();
   const double f = up.residualSquares / down.residualSquares;  // the same degrees of freedom in both
   const double expected = 2 * std::min(gsl_cdf_fdist_Q(f, 9, 9), gsl_cdf_fdist_P(f, 9, 9));
-  EXPECT_NEAR(*equalScatterProbability(up, down), expected, 1e-9 * expected);
+  EXPECT_REACHED(gsl, "equal scatter by F", *equalScatterProbability(up, down), expected, 1e-9 * expected);
 }
 
 TEST(CompareReference, WelchOfSlopesIsThatOfTwoUncertaintiesWithTheirFreedom) {
@@ -151,9 +161,11 @@ TEST(CompareReference, WelchOfSlopesIsThatOfTwoUncertaintiesWithTheirFreedom) {
   const double a = u.at("ols_up"), b = u.at("ols_down");
   const auto [up, down] = gauge();
   const auto welch = *slopeDifference(up, down, false);
-  EXPECT_NEAR(welch.standard, std::hypot(a, b), 1e-10);
+  EXPECT_REACHED("JCGM 100:2008, G.4.1, Welch", "standard uncertainty", welch.standard, std::hypot(a, b),
+                 1e-10);
   const double dof = std::pow(a * a + b * b, 2) / (std::pow(a, 4) / 9 + std::pow(b, 4) / 9);
-  EXPECT_NEAR(welch.dof, dof, 1e-7 * dof);  // ten digits of u to the fourth power
+  EXPECT_REACHED("JCGM 100:2008, G.4.1, Welch", "degrees of freedom", welch.dof, dof,
+                 1e-7 * dof);  // ten digits of u to the fourth power
 }
 
 TEST(CompareReference, TheJointTestIsChiSquareOfACorrelatedPair) {
@@ -162,15 +174,16 @@ TEST(CompareReference, TheJointTestIsChiSquareOfACorrelatedPair) {
   const auto test = jointTest(3, -1, {4, 1, 2}, {1, 1, 2});
   ASSERT_TRUE(test);
   EXPECT_DOUBLE_EQ(test->chiSquare, 53.0 / 16);
-  EXPECT_NEAR(test->probability, gsl_cdf_chisq_Q(53.0 / 16, 2), 1e-12);
+  EXPECT_REACHED(gsl, "joint test", test->probability, gsl_cdf_chisq_Q(53.0 / 16, 2), 1e-12);
   EXPECT_FALSE(jointTest(3, -1, {1, 1, 1}, {1, 1, 1})) << "one follows from the other";
 }
 
 TEST(CompareReference, EnOfTwoLaboratories) {
   // ISO 13528 and ISO/IEC 17043: E_n = (x1 - x2) / sqrt(U1^2 + U2^2). By hand: 10.3 - 10.0 with U = 0.3 and
   // 0.4 of k = 2 is 0.6. Standard: half of 0.5. Four digits: 95.45 % stands for k = 2.
-  EXPECT_NEAR(*differenceOf(0.3, 0.25, {}, 1, 0.9545).en, 0.6, 1e-4);
-  EXPECT_NEAR(enNumber(0.3, 0.3, 0.4), 0.6, 1e-12);
+  EXPECT_REACHED("ISO 13528, E_n", "by coverage 95.45 %", *differenceOf(0.3, 0.25, {}, 1, 0.9545).en, 0.6,
+                 1e-4);
+  EXPECT_REACHED("ISO 13528, E_n", "by k = 2", enNumber(0.3, 0.3, 0.4), 0.6, 1e-12);
 }
 
 }  // namespace

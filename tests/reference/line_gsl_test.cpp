@@ -15,7 +15,7 @@
 
 #include "core/line/line_use.h"
 #include "core/line/stated_fits.h"
-#include "tests/support/digits.h"
+#include "tests/support/reached_digits.h"
 
 namespace {
 
@@ -75,23 +75,29 @@ TEST(LineAgainstGsl, WeightedLinesAgree) {
     gsl_fit_wlinear(p.x.data(), 1, w.data(), 1, p.y.data(), 1, m, &a, &b, &aa, &ab, &bb, &chiSquare);
     const auto line = core::fitWeightedLine(p.x, p.y, p.uy);
     ASSERT_TRUE(line) << line.error().text();
-    EXPECT_NEAR(line->intercept, a, 1e-13 * 20) << "of readings up to 10";
-    EXPECT_NEAR(line->slope, b, 1e-13 * 20);
-    EXPECT_DIGITS(*line->interceptError, std::sqrt(aa), digits);
-    EXPECT_DIGITS(*line->slopeError, std::sqrt(bb), digits);
-    EXPECT_NEAR(*line->covariance, ab, 1e-12 * std::sqrt(aa * bb));
-    EXPECT_DIGITS(*line->chiSquare, chiSquare, 11);
-    EXPECT_DIGITS(*line->chiSquareProbability, gsl_cdf_chisq_Q(chiSquare, static_cast<double>(m) - 2), 10);
+    EXPECT_REACHED(test::Source("GSL, weighted lines", 20), "intercept", line->intercept, a, 1e-13 * 20)
+        << "of readings up to 10";
+    EXPECT_REACHED(test::Source("GSL, weighted lines", 20), "slope", line->slope, b, 1e-13 * 20);
+    EXPECT_DIGITS_REACHED("GSL, weighted lines", "standard errors", *line->interceptError, std::sqrt(aa),
+                          digits);
+    EXPECT_DIGITS_REACHED("GSL, weighted lines", "standard errors", *line->slopeError, std::sqrt(bb), digits);
+    EXPECT_REACHED(test::Source("GSL, weighted lines", std::sqrt(aa * bb)), "covariance", *line->covariance,
+                   ab, 1e-12 * std::sqrt(aa * bb));
+    EXPECT_DIGITS_REACHED("GSL, weighted lines", "chi-square", *line->chiSquare, chiSquare, 11);
+    EXPECT_DIGITS_REACHED("GSL, weighted lines", "probability", *line->chiSquareProbability,
+                          gsl_cdf_chisq_Q(chiSquare, static_cast<double>(m) - 2), 10);
     double y, error;
     gsl_fit_linear_est(3.3, a, b, aa, ab, bb, &y, &error);
-    EXPECT_DIGITS(*core::forwardOf(*line, 3.3).standard, error, digits);
+    EXPECT_DIGITS_REACHED("GSL, weighted lines", "u of an estimate", *core::forwardOf(*line, 3.3).standard,
+                          error, digits);
 
     gsl_fit_wmul(p.x.data(), 1, w.data(), 1, p.y.data(), 1, m, &b, &bb, &chiSquare);
     const auto through = core::fitWeightedLine(p.x, p.y, p.uy, Through::Zero);
     ASSERT_TRUE(through);
-    EXPECT_NEAR(through->slope, b, 1e-13 * 20);
-    EXPECT_DIGITS(*through->slopeError, std::sqrt(bb), digits);
-    EXPECT_DIGITS(*through->chiSquare, chiSquare, 11);
+    EXPECT_REACHED(test::Source("GSL, weighted lines", 20), "slope", through->slope, b, 1e-13 * 20);
+    EXPECT_DIGITS_REACHED("GSL, weighted lines", "standard errors", *through->slopeError, std::sqrt(bb),
+                          digits);
+    EXPECT_DIGITS_REACHED("GSL, weighted lines", "chi-square", *through->chiSquare, chiSquare, 11);
   }
 }
 
@@ -142,13 +148,18 @@ TEST(LineAgainstGsl, CorrelatedLinesAgree) {
     const auto line = core::fitCorrelatedLine(p.x, p.y, covariance);
     ASSERT_TRUE(line) << line.error().text();
     // A shared offset of 2 beside scatter of 0.7, m times over, makes the matrix uneven by 10 m.
-    EXPECT_NEAR(line->intercept, expected.intercept, 1e-12 * 20);
-    EXPECT_NEAR(line->slope, expected.slope, 1e-12 * 20);
-    EXPECT_DIGITS(*line->interceptError, expected.interceptError, 11);
-    EXPECT_DIGITS(*line->slopeError, expected.slopeError, 11);
-    EXPECT_NEAR(*line->covariance, expected.covariance,
-                1e-11 * expected.interceptError * expected.slopeError);
-    EXPECT_DIGITS(*line->chiSquare, expected.chiSquare, 9);
+    EXPECT_REACHED(test::Source("GSL, correlated lines", 20), "intercept", line->intercept,
+                   expected.intercept, 1e-12 * 20);
+    EXPECT_REACHED(test::Source("GSL, correlated lines", 20), "slope", line->slope, expected.slope,
+                   1e-12 * 20);
+    EXPECT_DIGITS_REACHED("GSL, correlated lines", "standard errors", *line->interceptError,
+                          expected.interceptError, 11);
+    EXPECT_DIGITS_REACHED("GSL, correlated lines", "standard errors", *line->slopeError, expected.slopeError,
+                          11);
+    EXPECT_REACHED(test::Source("GSL, correlated lines", expected.interceptError * expected.slopeError),
+                   "covariance", *line->covariance, expected.covariance,
+                   1e-11 * expected.interceptError * expected.slopeError);
+    EXPECT_DIGITS_REACHED("GSL, correlated lines", "chi-square", *line->chiSquare, expected.chiSquare, 9);
   }
 }
 
@@ -161,11 +172,13 @@ TEST(LineAgainstGsl, OrdinaryLinesAgree) {
     gsl_fit_linear(p.x.data(), 1, p.y.data(), 1, m, &a, &b, &aa, &ab, &bb, &rss);
     const auto line = core::fitLine(p.x, p.y);
     ASSERT_TRUE(line);
-    EXPECT_NEAR(line->intercept, a, 1e-13 * 20);
-    EXPECT_NEAR(line->slope, b, 1e-13 * 20);
-    EXPECT_DIGITS(*line->interceptError, std::sqrt(aa), digits);
-    EXPECT_DIGITS(*line->slopeError, std::sqrt(bb), digits);
-    EXPECT_DIGITS(line->residualSumOfSquares, rss, 11);
+    EXPECT_REACHED(test::Source("GSL, ordinary lines", 20), "intercept", line->intercept, a, 1e-13 * 20);
+    EXPECT_REACHED(test::Source("GSL, ordinary lines", 20), "slope", line->slope, b, 1e-13 * 20);
+    EXPECT_DIGITS_REACHED("GSL, ordinary lines", "standard errors", *line->interceptError, std::sqrt(aa),
+                          digits);
+    EXPECT_DIGITS_REACHED("GSL, ordinary lines", "standard errors", *line->slopeError, std::sqrt(bb), digits);
+    EXPECT_DIGITS_REACHED("GSL, ordinary lines", "residual sum of squares", line->residualSumOfSquares, rss,
+                          11);
   }
 }
 
@@ -179,12 +192,14 @@ TEST(LineAgainstGsl, QuantilesOfTheBandsAgree) {
     ASSERT_TRUE(scatter && stated);
     for (const double coverage : {0.68, 0.95, 0.9973}) {
       const double u = *core::forwardOf(*scatter, 1).standard, known = *core::forwardOf(*stated, 1).standard;
-      EXPECT_DIGITS(*core::confidenceHalfWidth(*scatter, 1, coverage) / u,
-                    gsl_cdf_tdist_Pinv((1 + coverage) / 2, dof), 9);
-      EXPECT_DIGITS(*core::simultaneousHalfWidth(*scatter, 1, coverage) / u,
-                    std::sqrt(2 * gsl_cdf_fdist_Pinv(coverage, 2, dof)), 9);
-      EXPECT_DIGITS(*core::simultaneousHalfWidth(*stated, 1, coverage) / known,
-                    std::sqrt(gsl_cdf_chisq_Pinv(coverage, 2)), 9);
+      EXPECT_DIGITS_REACHED("GSL, bands", "quantiles", *core::confidenceHalfWidth(*scatter, 1, coverage) / u,
+                            gsl_cdf_tdist_Pinv((1 + coverage) / 2, dof), 9);
+      EXPECT_DIGITS_REACHED("GSL, bands", "quantiles",
+                            *core::simultaneousHalfWidth(*scatter, 1, coverage) / u,
+                            std::sqrt(2 * gsl_cdf_fdist_Pinv(coverage, 2, dof)), 9);
+      EXPECT_DIGITS_REACHED("GSL, bands", "quantiles",
+                            *core::simultaneousHalfWidth(*stated, 1, coverage) / known,
+                            std::sqrt(gsl_cdf_chisq_Pinv(coverage, 2)), 9);
     }
   }
 }

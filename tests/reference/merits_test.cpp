@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "tests/support/csv.h"
+#include "tests/support/reached_digits.h"
 
 // Figures of merit of published calibrations. A check is made of the rows of their tables: each x is a step,
 // what it is expected to read is x times a factor, and the readings are y.
@@ -65,7 +66,9 @@ void expectRow(const std::string& dataset, const std::string& method, const std:
   for (const auto& row : test::readCsv(folder + "results.csv")) {
     if (row.at("dataset") != dataset || row.at("method") != method || row.at("quantity") != quantity)
       continue;
-    EXPECT_NEAR(value, test::number(row, "value"), test::number(row, "tolerance")) << method << quantity;
+    EXPECT_REACHED("Pressure gauge and sensor, " + method, quantity, value, test::number(row, "value"),
+                   test::number(row, "tolerance"))
+        << method << quantity;
     ++found;
   }
   EXPECT_EQ(found, 1) << dataset << method << quantity;

@@ -15,6 +15,7 @@
 #include "core/plan/spice.h"
 #include "tests/support/effects.h"
 #include "tests/support/ngspice.h"
+#include "tests/support/reached_digits.h"
 #include "tests/support/setups.h"
 
 using namespace core;
@@ -206,6 +207,7 @@ struct StepDeck {
 /// differences of voltages, to 1e-9 relative and `rounding`. At a current source our voltages are per volt
 /// over the bridge; how many volts those are is in the output.
 void expectAgreement(const std::vector<core::Setup>& setups, double rounding) {
+  const test::Source ofExcitation("ngspice, bridges, of 1 V/V", 1);
   std::vector<StepDeck> steps;
   std::vector<test::Deck> decks;
   for (const core::Setup& setup : setups)
@@ -227,13 +229,16 @@ void expectAgreement(const std::vector<core::Setup>& setups, double rounding) {
                                                      : setup.instrument.excitation.base();
       for (std::size_t i = 0; i < decks[at].nodes.size(); ++i) {
         const double volt = *ours[static_cast<std::size_t>(steps[at].nodes[i])] * supply;
-        EXPECT_NEAR((*voltages)[at][i], volt, 1e-9 * volt) << decks[at].nodes[i];
+        EXPECT_REACHED("ngspice, bridges", "node voltages", volt, (*voltages)[at][i], 1e-9 * volt)
+            << decks[at].nodes[i];
       }
       ASSERT_TRUE(predicted.steps[step]) << predicted.steps[step].error().text();
       const double change = predicted.steps[step]->output.base();
       const double theirs = steps[at].output((*voltages)[at], setup);
-      EXPECT_NEAR(theirs, predicted.zero->base() + change, 1e-9 * std::abs(theirs) + rounding);
-      EXPECT_NEAR(theirs - theirZero, change, 1e-9 * std::abs(change) + rounding);
+      EXPECT_REACHED(ofExcitation, "outputs", predicted.zero->base() + change, theirs,
+                     1e-9 * std::abs(theirs) + rounding);
+      EXPECT_REACHED(ofExcitation, "output changes", change, theirs - theirZero,
+                     1e-9 * std::abs(change) + rounding);
     }
   }
 }
@@ -268,8 +273,10 @@ TEST(Ngspice, AgreesOnRandomNetworksWithRandomClosedShunts) {
       for (std::size_t i = 0; i < decks[at].nodes.size(); ++i) {
         const NodeIndex node = i == 0 ? 0 : i + 1;  // node 1 is ground
         const double ours = solver->potential(node);
-        EXPECT_NEAR((*voltages)[at][i], ours, 1e-9 * std::abs(ours)) << "node " << node << "\n"
-                                                                     << decks[at].netlist;
+        EXPECT_REACHED("ngspice, random networks", "node voltages", ours, (*voltages)[at][i],
+                       1e-9 * std::abs(ours))
+            << "node " << node << "\n"
+            << decks[at].netlist;
       }
       ++at;
     }

@@ -3,11 +3,13 @@
 // (linear least squares). Data, values and sources stand in tests/reference/lines.
 #include <gtest/gtest.h>
 
+#include <map>
+
 #include "core/line/line.h"
 #include "core/line/polynomial.h"
 #include "core/line/stated_fits.h"
 #include "tests/support/csv.h"
-#include "tests/support/digits.h"
+#include "tests/support/reached_digits.h"
 
 namespace {
 
@@ -34,6 +36,15 @@ double certified(const std::string& dataset, const std::string& quantity) {
   throw std::runtime_error("no certified " + quantity + " of " + dataset);
 }
 
+/// "NIST StRD, Norris" of "nist_norris".
+std::string source(const std::string& dataset) {
+  static const std::map<std::string, std::string> names = {
+      {"nist_norris", "Norris"},     {"nist_noint1", "NoInt1"},     {"nist_noint2", "NoInt2"},
+      {"nist_pontius", "Pontius"},   {"nist_wampler1", "Wampler1"}, {"nist_wampler2", "Wampler2"},
+      {"nist_wampler4", "Wampler4"}, {"nist_filip", "Filip"}};
+  return "NIST StRD, " + names.at(dataset);
+}
+
 /// Checks a polynomial against all its certified values, asking for `digits` of each.
 void expectCertified(const std::string& dataset, int degree, double digits) {
   SCOPED_TRACE(dataset);
@@ -43,12 +54,18 @@ void expectCertified(const std::string& dataset, int degree, double digits) {
   ASSERT_TRUE(fit->errors && fit->residualDeviation && fit->rSquared);
   for (int k = 0; k <= degree; ++k) {
     const std::string name = "B" + std::to_string(k);
-    EXPECT_DIGITS(fit->coefficients[k], certified(dataset, name), digits) << name;
-    EXPECT_DIGITS((*fit->errors)[k], certified(dataset, "se_" + name), digits) << name;
+    EXPECT_DIGITS_REACHED(source(dataset), "coefficients", fit->coefficients[k], certified(dataset, name),
+                          digits)
+        << name;
+    EXPECT_DIGITS_REACHED(source(dataset), "standard errors", (*fit->errors)[k],
+                          certified(dataset, "se_" + name), digits)
+        << name;
   }
-  EXPECT_DIGITS(*fit->residualDeviation, certified(dataset, "resid_sd"), digits);
-  EXPECT_DIGITS(fit->residualSumOfSquares, certified(dataset, "rss"), digits);
-  EXPECT_DIGITS(*fit->rSquared, certified(dataset, "R2"), digits);
+  EXPECT_DIGITS_REACHED(source(dataset), "residual deviation", *fit->residualDeviation,
+                        certified(dataset, "resid_sd"), digits);
+  EXPECT_DIGITS_REACHED(source(dataset), "residual sum of squares", fit->residualSumOfSquares,
+                        certified(dataset, "rss"), digits);
+  EXPECT_DIGITS_REACHED(source(dataset), "R squared", *fit->rSquared, certified(dataset, "R2"), digits);
   EXPECT_EQ(fit->degreesOfFreedom, certified(dataset, "dof"));
 }
 
@@ -58,16 +75,24 @@ TEST(NistLine, NorrisComesOutToThirteenDigits) {
   const auto [x, y] = points("nist_norris");
   const auto line = core::fitLine(x, y);
   ASSERT_TRUE(line) << line.error().text();
-  EXPECT_DIGITS(line->intercept, certified("nist_norris", "B0"), 13);
-  EXPECT_DIGITS(*line->interceptError, certified("nist_norris", "se_B0"), 13);
-  EXPECT_DIGITS(line->slope, certified("nist_norris", "B1"), 13);
-  EXPECT_DIGITS(*line->slopeError, certified("nist_norris", "se_B1"), 13);
-  EXPECT_DIGITS(*line->residualDeviation, certified("nist_norris", "resid_sd"), 13);
-  EXPECT_DIGITS(line->residualSumOfSquares, certified("nist_norris", "rss"), 13);
-  EXPECT_DIGITS(*line->rSquared, certified("nist_norris", "R2"), 13);
+  EXPECT_DIGITS_REACHED(source("nist_norris"), "coefficients", line->intercept,
+                        certified("nist_norris", "B0"), 13);
+  EXPECT_DIGITS_REACHED(source("nist_norris"), "standard errors", *line->interceptError,
+                        certified("nist_norris", "se_B0"), 13);
+  EXPECT_DIGITS_REACHED(source("nist_norris"), "coefficients", line->slope, certified("nist_norris", "B1"),
+                        13);
+  EXPECT_DIGITS_REACHED(source("nist_norris"), "standard errors", *line->slopeError,
+                        certified("nist_norris", "se_B1"), 13);
+  EXPECT_DIGITS_REACHED(source("nist_norris"), "residual deviation", *line->residualDeviation,
+                        certified("nist_norris", "resid_sd"), 13);
+  EXPECT_DIGITS_REACHED(source("nist_norris"), "residual sum of squares", line->residualSumOfSquares,
+                        certified("nist_norris", "rss"), 13);
+  EXPECT_DIGITS_REACHED(source("nist_norris"), "R squared", *line->rSquared, certified("nist_norris", "R2"),
+                        13);
   EXPECT_EQ(line->degreesOfFreedom, certified("nist_norris", "dof"));
   // Exact rational arithmetic on the decimal data.
-  EXPECT_DIGITS(*line->covariance, -7.743275363156437e-05, 13);
+  EXPECT_DIGITS_REACHED("Exact rational arithmetic on Norris", "covariance", *line->covariance,
+                        -7.743275363156437e-05, 13);
 }
 
 TEST(NistLine, NorrisKeepsItsDigitsWithStatedUncertainties) {
@@ -85,12 +110,17 @@ TEST(NistLine, NorrisKeepsItsDigitsWithStatedUncertainties) {
                            core::fitDistanceLine(x, y, exact, uy), core::fitGeneralisedLine(x, y, full)}) {
     ASSERT_TRUE(line) << line.error().text();
     SCOPED_TRACE(core::lineFitName(line->fit));
-    EXPECT_DIGITS(line->intercept, certified("nist_norris", "B0"), 13);
-    EXPECT_DIGITS(line->slope, certified("nist_norris", "B1"), 13);
-    EXPECT_DIGITS(*line->interceptError, certified("nist_norris", "se_B0"), 13);
-    EXPECT_DIGITS(*line->slopeError, certified("nist_norris", "se_B1"), 13);
-    EXPECT_DIGITS(*line->chiSquare, 34, 13);
-    EXPECT_DIGITS(line->residualSumOfSquares, certified("nist_norris", "rss"), 13);
+    EXPECT_DIGITS_REACHED(source("nist_norris"), "coefficients, stated u", line->intercept,
+                          certified("nist_norris", "B0"), 13);
+    EXPECT_DIGITS_REACHED(source("nist_norris"), "coefficients, stated u", line->slope,
+                          certified("nist_norris", "B1"), 13);
+    EXPECT_DIGITS_REACHED(source("nist_norris"), "standard errors, stated u", *line->interceptError,
+                          certified("nist_norris", "se_B0"), 13);
+    EXPECT_DIGITS_REACHED(source("nist_norris"), "standard errors, stated u", *line->slopeError,
+                          certified("nist_norris", "se_B1"), 13);
+    EXPECT_DIGITS_REACHED(source("nist_norris"), "chi-square, stated u", *line->chiSquare, 34, 13);
+    EXPECT_DIGITS_REACHED(source("nist_norris"), "residual sum of squares, stated u",
+                          line->residualSumOfSquares, certified("nist_norris", "rss"), 13);
   }
 }
 
@@ -99,11 +129,14 @@ void expectCertifiedThroughZero(const std::string& dataset) {
   const auto [x, y] = points(dataset);
   const auto line = core::fitLineThroughZero(x, y);
   ASSERT_TRUE(line) << line.error().text();
-  EXPECT_DIGITS(line->slope, certified(dataset, "B1"), 14);
-  EXPECT_DIGITS(*line->slopeError, certified(dataset, "se_B1"), 14);
-  EXPECT_DIGITS(*line->residualDeviation, certified(dataset, "resid_sd"), 14);
-  EXPECT_DIGITS(line->residualSumOfSquares, certified(dataset, "rss"), 14);
-  EXPECT_DIGITS(*line->rSquared, certified(dataset, "R2"), 14);
+  EXPECT_DIGITS_REACHED(source(dataset), "coefficients", line->slope, certified(dataset, "B1"), 14);
+  EXPECT_DIGITS_REACHED(source(dataset), "standard errors", *line->slopeError, certified(dataset, "se_B1"),
+                        14);
+  EXPECT_DIGITS_REACHED(source(dataset), "residual deviation", *line->residualDeviation,
+                        certified(dataset, "resid_sd"), 14);
+  EXPECT_DIGITS_REACHED(source(dataset), "residual sum of squares", line->residualSumOfSquares,
+                        certified(dataset, "rss"), 14);
+  EXPECT_DIGITS_REACHED(source(dataset), "R squared", *line->rSquared, certified(dataset, "R2"), 14);
   EXPECT_EQ(line->degreesOfFreedom, certified(dataset, "dof"));
 }
 
@@ -114,10 +147,14 @@ TEST(NistLine, NoInt1AndNoInt2KeepTheirDigitsWithStatedUncertainties) {
     const double u = certified(dataset, "resid_sd");
     const auto line = core::fitWeightedLine(x, y, std::vector<double>(x.size(), u), core::Through::Zero);
     ASSERT_TRUE(line) << line.error().text();
-    EXPECT_DIGITS(line->slope, certified(dataset, "B1"), 14);
-    EXPECT_DIGITS(*line->slopeError, certified(dataset, "se_B1"), 14);
-    EXPECT_DIGITS(*line->rSquared, certified(dataset, "R2"), 14);
-    EXPECT_DIGITS(*line->chiSquare, certified(dataset, "dof"), 13);
+    EXPECT_DIGITS_REACHED(source(dataset), "coefficients, stated u", line->slope, certified(dataset, "B1"),
+                          14);
+    EXPECT_DIGITS_REACHED(source(dataset), "standard errors, stated u", *line->slopeError,
+                          certified(dataset, "se_B1"), 14);
+    EXPECT_DIGITS_REACHED(source(dataset), "R squared, stated u", *line->rSquared, certified(dataset, "R2"),
+                          14);
+    EXPECT_DIGITS_REACHED(source(dataset), "chi-square, stated u", *line->chiSquare,
+                          certified(dataset, "dof"), 13);
   }
 }
 

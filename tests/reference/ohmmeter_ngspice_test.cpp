@@ -13,6 +13,7 @@
 #include "core/wiring/wiring_rules.h"
 #include "tests/support/effects.h"
 #include "tests/support/ngspice.h"
+#include "tests/support/reached_digits.h"
 
 using namespace core;
 
@@ -187,7 +188,8 @@ struct Cases {
     // Their nodal matrix holds 1/0.1 ohm of a jumper beside 1/200 kohm of a resistor, so that 2e-16 of the
     // one is 4e-10 of the other; and each of up to thirty nodes leaks to ground by 1e15 ohm.
     const double ours = expectation.ohm->base();
-    EXPECT_NEAR(theirs, ours, 4e-9 * ours + 30 * ours * ours / toGround_ohm);
+    EXPECT_REACHED("ngspice, ohmmeter", "resistances", ours, theirs,
+                   4e-9 * ours + 30 * ours * ours / toGround_ohm);
   }
 };
 

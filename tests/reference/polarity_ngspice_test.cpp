@@ -12,6 +12,7 @@
 #include "core/polarity/place_words.h"
 #include "core/polarity/polarity_map.h"
 #include "tests/support/ngspice.h"
+#include "tests/support/reached_digits.h"
 #include "tests/support/setups.h"
 
 namespace {
@@ -133,6 +134,8 @@ void addCases(Bench& bench, std::vector<Case>& cases, const core::Setup& setup, 
 // arm over lead, 350/0.4 here. Twice that of a difference, and 1e-9 of the output.
 constexpr double rounding = 2 * 2e-16 * 350 / 0.4;
 
+const test::Source ofExcitation("ngspice, polarity, of 1 V/V", 1);
+
 /// Every cell's sign, size and simulated strain. Gives the number of cells with a sign.
 std::size_t expectAgreement(const Bench& bench, const std::vector<Case>& cases) {
   const std::vector<double> outputs = bench.outputs();
@@ -142,8 +145,10 @@ std::size_t expectAgreement(const Bench& bench, const std::vector<Case>& cases) 
     SCOPED_TRACE(one.name + "\n" + bench.netlist(one.shunted));
     const double theirs = outputs[one.shunted] - outputs[one.zero];
     const double allowed = 1e-9 * std::abs(theirs) + rounding;
-    EXPECT_NEAR(one.ours.output.base(), theirs, allowed);
-    EXPECT_NEAR(outputs[one.strained] - outputs[one.zero], theirs, allowed) << "strain fed back";
+    EXPECT_REACHED(ofExcitation, "outputs of all places", one.ours.output.base(), theirs, allowed);
+    EXPECT_REACHED(ofExcitation, "simulated strain fed back", outputs[one.strained] - outputs[one.zero],
+                   theirs, allowed)
+        << "strain fed back";
     if (std::abs(theirs) <= 2 * rounding) continue;  // nothing that ngspice could tell the sign of
     EXPECT_EQ(one.ours.polarity, theirs > 0 ? Polarity::Positive : Polarity::Negative);
     ++signs;

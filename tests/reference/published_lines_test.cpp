@@ -13,6 +13,7 @@
 #include "core/line/stated_fits.h"
 #include "core/uncertainty/propagation.h"
 #include "tests/support/csv.h"
+#include "tests/support/reached_digits.h"
 
 namespace {
 
@@ -411,7 +412,8 @@ TEST(PublishedLines, EveryRowIsReached) {
     if (!values.contains(group)) values[group] = known_group->second();
     const auto value = values[group].find(row.at("quantity"));
     ASSERT_NE(value, values[group].end()) << group << " has no " << row.at("quantity");
-    EXPECT_NEAR(value->second, test::number(row, "value"), test::number(row, "tolerance"))
+    EXPECT_REACHED("Published line " + row.at("dataset"), row.at("method"), value->second,
+                   test::number(row, "value"), test::number(row, "tolerance"))
         << group << " " << row.at("quantity") << ", " << row.at("source_or_note");
     ++checked;
   }

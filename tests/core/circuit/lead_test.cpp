@@ -7,7 +7,7 @@
 #include <string>
 
 #include "tests/support/csv.h"
-#include "tests/support/digits.h"
+#include "tests/support/reached_digits.h"
 
 using namespace core;
 
@@ -32,12 +32,14 @@ TEST(CopperWire, AgreesWithPublishedWireTables) {
     SCOPED_TRACE("AWG " + row.at("size") + ": " + row.at("source"));
     if (!row.at("published_ohm_per_1000ft").empty()) {
       const double published = test::number(row, "published_ohm_per_1000ft");
-      EXPECT_NEAR(copperOhm(row, thousandFeet), published, 0.002 * published);
+      EXPECT_REACHED("Published wire tables", "ohm per 1000 ft", copperOhm(row, thousandFeet), published,
+                     0.002 * published);
       ++perThousandFeet;
     }
     if (!row.at("published_ohm_per_km").empty()) {
       const double published = test::number(row, "published_ohm_per_km");
-      EXPECT_NEAR(copperOhm(row, kilometre), published, 0.002 * published);
+      EXPECT_REACHED("Published wire tables", "ohm per km", copperOhm(row, kilometre), published,
+                     0.002 * published);
       ++perKilometre;
     }
   }
