@@ -316,11 +316,8 @@ void visitSafety(ui::MainWindow& window, ui::Session& session, const QString& pa
     if (!ui::writeRecovery(slot, note, other)) complain("no recovery copy", path, {});
   }
   window.offerRecovery();
-  auto* text = [&] {
-    QTest::qWaitFor([&] { return window.findChild<QLabel*>("recoveryText0"); }, 20'000);
-    return window.findChild<QLabel*>("recoveryText0");
-  }();
-  if (!text) complain("is not offered", path, {});
+  const bool isOffered = QTest::qWaitFor([&] { return window.findChild<QLabel*>("recoveryText0"); }, 20'000);
+  if (!isOffered) complain("is not offered", path, {});
   visit(window, "left over work");
   ui::DifferencesDialog differences(other, path);
   differences.show();

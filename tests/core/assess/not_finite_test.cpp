@@ -108,13 +108,13 @@ TEST(DecideNotFinite, ALimitThatOverflowedPermitsNothing) {
   for (const DecisionRule rule :
        {DecisionRule::Simple, DecisionRule::SharedRisk, DecisionRule::Guarded, DecisionRule::Conformity})
     for (const double limit : {HUGE_VAL, std::nan("")})
-      EXPECT_EQ(decide({.rule = rule}, 1, limit, 0.1, {}).outcome, Outcome::CannotTell);
+      EXPECT_EQ(decide({.rule = rule}, 1, limit, 0.1, {}).outcome, core::Outcome::CannotTell);
 }
 
 TEST(DecideNotFinite, AnExpandedUncertaintyThatOverflowsIsNotKnown) {
   // 2 x 1.7e308 is beyond the largest double, 1.8e308; any deviation over it would be an E_n of 0.
   const Decided decided = decide({.rule = DecisionRule::EnNumber}, 1000, 1, 1.7e308, {});
-  EXPECT_EQ(decided.outcome, Outcome::CannotTell);
+  EXPECT_EQ(decided.outcome, core::Outcome::CannotTell);
   EXPECT_FALSE(decided.expanded);
   EXPECT_FALSE(decided.en);
 }
