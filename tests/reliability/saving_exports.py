@@ -15,7 +15,7 @@ IN_WINDOW = [
     ("report", "report.pdf"), ("report", "report.xlsx"), ("report", "report.html"), ("report", "report.csv"),
     ("report", "report.json"), ("window-report", "all.pdf"), ("window-report", "all.csv"),
 ]
-BY_DIALOG = {"as usual", "file-size limit", "read-only folder", "file of another owner in a shared folder",
+BY_DIALOG = {"as usual", "read-only folder", "file of another owner in a shared folder",
              "link to a file"}
 ASKED = "old bytes kept, cause named, nothing left half written"
 # Of which two runs give the same bytes, so that a piece that is missing shows.
