@@ -279,6 +279,9 @@ class RandomEdits {
   }
   void uncertainty() {
     const core::Input input{static_cast<core::InputKind>(below(core::inputKindCount)), 0};
+    const bool ofShunt = input.kind == core::InputKind::Shunt || input.kind == core::InputKind::ShuntWires ||
+                         input.kind == core::InputKind::ShuntContact;
+    if (ofShunt && setup().shunts.empty()) return;  // only what the channel has can be stated
     core::Uncertainty stated{.amount = between(0, 0.1), .relative = oneIn(2)};
     if (oneIn(3)) stated.group = "lot";
     put(core::withUncertainty(channel(), input, oneIn(3) ? std::nullopt : std::optional(stated)));
