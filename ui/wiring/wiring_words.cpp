@@ -17,7 +17,7 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("ui::WiringWords", text); }
 
 /// The typographic minus is the same to a reader.
-QString asTyped(QString text) { return text.replace(QChar(0x2212), '-').trimmed(); }
+QString withoutMarks(QString text) { return text.replace(QChar(0x2212), '-').trimmed(); }
 
 std::vector<core::PinUse> usesOf(const core::Setup& setup) {
   std::vector<core::PinUse> uses{std::monostate{}};
@@ -56,7 +56,7 @@ QStringList pinUseChoices(const core::Setup& setup) {
 }
 
 core::Result<core::PinUse> pinUseFromText(const core::Setup& setup, const QString& text) {
-  const QString typed = asTyped(text);
+  const QString typed = withoutMarks(text);
   if (typed.isEmpty()) return core::PinUse{};
   for (const auto sensitivity : {Qt::CaseSensitive, Qt::CaseInsensitive})
     for (const core::PinUse& use : usesOf(setup))
