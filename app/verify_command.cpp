@@ -56,13 +56,16 @@ std::string savingText(const core::Revision& revision) {
 Finding historyFinding(const core::Document& document, const std::string& fingerprint) {
   const auto& history = document.history;
   const auto broken = core::brokenRevision(history);
+  const auto altered = core::revisionsAfterAlteration(history);
   const bool covers = !history.empty() && history.back().fingerprint == fingerprint;
   Finding finding{{{"entries", history.size()},
                    {"holds_together", !broken},
                    {"broken_entry", broken ? Json(*broken + 1) : Json()},
+                   {"altered_before", Json::array()},
                    {"covers_content", history.empty() ? Json() : Json(covers)}},
                   "",
-                  !broken && (history.empty() || covers)};
+                  !broken && altered.empty() && (history.empty() || covers)};
+  for (const std::size_t entry : altered) finding.json["altered_before"].push_back(entry + 1);
   if (history.empty()) {
     finding.sentence = "The document has no history.";
   } else if (broken) {
@@ -74,6 +77,11 @@ Finding historyFinding(const core::Document& document, const std::string& finger
   } else if (!covers) {
     finding.sentence = "The history holds together, but its last entry (" + savingText(history.back()) +
                        ") is about another content.";
+  } else if (!altered.empty()) {
+    finding.sentence = "The history of " + std::to_string(history.size()) +
+                       " entries says that the file was altered without it before entry " +
+                       std::to_string(altered.front() + 1) + " (" + savingText(history[altered.front()]) +
+                       "): what was altered is not known. Compare with a copy from before that.";
   } else {
     finding.sentence = "The history of " + std::to_string(history.size()) +
                        (history.size() == 1 ? " entry" : " entries") + " holds together; last " +

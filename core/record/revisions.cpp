@@ -21,6 +21,8 @@ constexpr std::size_t mostWalked = 200;   ///< channels that are looked into
 constexpr std::size_t longestLine = 200;  ///< bytes
 constexpr std::size_t longestHistory = 8 * 1024 * 1024;  ///< bytes of text; a file may have 64 MB
 constexpr std::size_t mostNamed = 3;                     ///< channels of a line that stands for several
+/// Stands in files: never another word of it.
+constexpr const char* alteredBefore = "before this, the file was altered without an entry of its history";
 
 /// A change and the channel it is in; empty: in the document.
 struct Change {
@@ -252,8 +254,7 @@ Result<Document> withRevision(Document document, const Document* before, const S
   if (before && !document.history.empty()) {
     const auto known = fingerprintOf(*before);
     if (known && *known != document.history.back().fingerprint)
-      what.lines.insert(what.lines.begin(),
-                        "before this, the file was altered without an entry of its history");
+      what.lines.insert(what.lines.begin(), alteredBefore);
   }
   makeRoom(document.history, what.lines);
   if (what.lines.size() > mostTold) {
@@ -293,6 +294,13 @@ std::optional<std::size_t> brokenRevision(const std::vector<Revision>& history) 
     if (chain != history[k].chain) return k;
   }
   return std::nullopt;
+}
+
+std::vector<std::size_t> revisionsAfterAlteration(const std::vector<Revision>& history) {
+  std::vector<std::size_t> found;
+  for (std::size_t k = 0; k < history.size(); ++k)
+    if (!history[k].changes.empty() && history[k].changes.front() == alteredBefore) found.push_back(k);
+  return found;
 }
 
 }  // namespace core

@@ -39,4 +39,8 @@ std::string chainOf(const std::string& before, const Revision& revision);
 /// The first entry whose chain does not follow from those before it; none when the history holds together.
 std::optional<std::size_t> brokenRevision(const std::vector<Revision>& history);
 
+/// The entries whose saving found a file that was not as the entry before had left it: somebody altered it
+/// without this program, and no entry tells what.
+std::vector<std::size_t> revisionsAfterAlteration(const std::vector<Revision>& history);
+
 }  // namespace core

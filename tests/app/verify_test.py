@@ -126,6 +126,21 @@ class VerifyTest(unittest.TestCase):
         self.assertEqual(said["file"]["standing"], "as_saved")
         self.assertFalse(said["history"]["in_order"])
 
+    def test_an_alteration_stays_told_after_it_is_saved_over(self):
+        def saved(source, name):
+            target = self.folder / f"{name}.bridgecal"
+            self.run_program("check", source, "--recording", SOURCE / "examples/pre_test.csv", "--as", name, "--save",
+                             target)
+            return target
+        once = saved(SOURCE / "examples/plan.bridgecal", "one")
+        self.assertEqual(self.verified(once, status=0)["history"]["altered_before"], [])
+        document = load(once)
+        document["channels"][0]["setup"]["bridge"]["gauge"]["factor"] += 0.1
+        twice = saved(self.written(document), "two")
+        said = self.verified(twice, status=1)
+        self.assertEqual(said["file"]["standing"], "as_saved")
+        self.assertEqual(said["history"]["altered_before"], [len(load(twice)["history"])])
+
     def test_an_altered_history_is_told(self):
         document = load(NEWEST)
         document["history"][0]["person"] = "somebody else"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QApplication>
+#include <QPaintEvent>
 #include <QRegularExpression>
 #include <QSignalSpy>
 #include <QWheelEvent>
@@ -48,6 +49,29 @@ TEST(BridgeView, ChosenStepClosesItsSwitchAndNoOther) {
   EXPECT_GT(count(closed), 100);
   shown.session.selectStep(0);
   EXPECT_EQ(count(shown.view.grab().toImage()), 0);
+}
+
+/// Where a widget was painted.
+struct PaintedPlaces : QObject {
+  QRegion places;
+  bool eventFilter(QObject*, QEvent* event) override {
+    if (event->type() == QEvent::Paint) places += static_cast<QPaintEvent*>(event)->region();
+    return false;
+  }
+};
+
+TEST(BridgeView, IsPaintedAnewAllOverWhenWordsBesideItMoveIt) {
+  Shown shown(fullBridge());
+  PaintedPlaces painted;
+  shown.view.installEventFilter(&painted);
+  const double before = shown.view.toWidget({0, 0}).y();
+  auto* words = shown.view.findChild<QLabel*>("bridgeLeaks");
+  words->setText("one\ntwo\nthree\nfour\nfive");
+  words->show();
+  EXPECT_TRUE(QTest::qWaitFor(
+      [&] { return painted.places.contains(QRect(shown.view.rect().center(), QSize(1, 1))); }));
+  EXPECT_NE(shown.view.toWidget({0, 0}).y(), before);
+  EXPECT_TRUE(QRegion(shown.view.rect()).subtracted(painted.places).isEmpty());
 }
 
 TEST(BridgeView, DraggedShuntEndIsOneUndoStep) {

@@ -119,7 +119,10 @@ void BridgeCanvas::zoomOut() { zoomAt(room().center(), 1 / zoomStep); }
 
 // ---- events ----------------------------------------------------------------------------------
 
-void BridgeCanvas::paintEvent(QPaintEvent*) {
+void BridgeCanvas::paintEvent(QPaintEvent* event) {
+  // Words that come or go beside the drawing move all of it, though Qt asks for their own places alone.
+  if (m_paintedRoom != room() && event->rect() != rect()) update();
+  m_paintedRoom = room();
   QPainter painter(this);
   painter.fillRect(rect(), m_colours.background);
   if (!m_picture) return;

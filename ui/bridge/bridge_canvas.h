@@ -95,6 +95,7 @@ class BridgeCanvas : public QWidget, public Twin {
   double m_zoom = 1;
   QPointF m_pan;                     ///< of the zoomed drawing, in pixels
   std::optional<QPointF> m_panFrom;  ///< while the drawing is dragged
+  QRectF m_paintedRoom;
 };
 
 }  // namespace ui

@@ -163,6 +163,8 @@ TEST(WithRevision, SaysThatAFileWasAlteredBetween) {
   EXPECT_THAT(saved->history.back().changes,
               ElementsAre("before this, the file was altered without an entry of its history",
                           "TP-01: group from “left spar” to “right spar”"));
+  EXPECT_THAT(revisionsAfterAlteration(saved->history), ElementsAre(saved->history.size() - 1));
+  EXPECT_THAT(revisionsAfterAlteration(first.history), IsEmpty());
 }
 
 TEST(WithRevision, TellsNoMoreThanAFileMayHold) {
