@@ -75,11 +75,12 @@ bool RowDrag::release() {
 
 bool RowDrag::eventFilter(QObject* watched, QEvent* event) {
   if (watched == m_view.viewport()) {
-    const auto* mouse = static_cast<QMouseEvent*>(event);
-    if (event->type() == QEvent::MouseButtonPress && mouse->button() == Qt::LeftButton)
-      return press(mouse->position().toPoint());
-    if (event->type() == QEvent::MouseMove && mouse->buttons() & Qt::LeftButton)
-      return move(mouse->position().toPoint());
+    // Any event comes here: it is one of the mouse by its type alone.
+    const auto mouse = [event] { return static_cast<QMouseEvent*>(event); };
+    if (event->type() == QEvent::MouseButtonPress && mouse()->button() == Qt::LeftButton)
+      return press(mouse()->position().toPoint());
+    if (event->type() == QEvent::MouseMove && mouse()->buttons() & Qt::LeftButton)
+      return move(mouse()->position().toPoint());
     if (event->type() == QEvent::MouseButtonRelease && m_pressed) return release();
   } else if (event->type() == QEvent::KeyPress && m_gap >= 0 &&
              static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
