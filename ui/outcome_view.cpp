@@ -335,7 +335,11 @@ void OutcomeView::placeFigures(bool wide) {
 }
 
 bool OutcomeView::canShare() {
-  if (page() == Page::Change && m_change->shown()) return true;
+  if (page() == Page::Change) {
+    if (m_change->shown()) return true;
+    emit refused(tr("There is nothing to copy or export: no two checks are compared."));
+    return false;
+  }
   if (shownOutcome(m_session).drawn) return true;
   emit refused(tr("There is nothing to copy or export: %1").arg(whatIsMissing(m_session)));
   return false;

@@ -20626,6 +20626,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Es gibt nichts zu kopieren oder zu exportieren: %1</translation>
     </message>
     <message>
+        <source>There is nothing to copy or export: no two checks are compared.</source>
+        <translation>Es gibt nichts zu kopieren oder auszugeben: Es werden keine zwei Prüfungen verglichen.</translation>
+    </message>
+    <message>
         <source>There is nothing to export: the stock has no resistors and no decade boxes.</source>
         <translation>Es gibt nichts zu exportieren: Der Bestand hat weder Widerstände noch Dekaden.</translation>
     </message>

@@ -40,6 +40,19 @@ QMap<QString, QStringList> elementsOf(const QByteArray& svg) {
   return elements;
 }
 
+TEST(OutcomePages, AChangeThatIsNotThereIsNotCopied) {
+  ShownView shown(oneCheck());
+  shown.view.showPage(OutcomeView::Page::Change);
+  QSignalSpy refused(&shown.view, &OutcomeView::refused);
+  for (const char* name : {"outcomeCopyData", "outcomeCopyPicture"}) {
+    auto* action = shown.view.findChild<QAction*>(name);
+    ASSERT_TRUE(action) << name;
+    action->trigger();
+  }
+  ASSERT_EQ(refused.count(), 2);
+  EXPECT_EQ(refused[0][0].toString(), "There is nothing to copy or export: no two checks are compared.");
+}
+
 TEST(OutcomePages, EachButtonShowsItsPage) {
   ShownView shown(oneCheck());
   const std::pair<const char*, const char*> pages[] = {{"outcomeAsTable", "outcomeTable"},

@@ -129,7 +129,7 @@ TEST_F(SafeFile, SaysWhyAFolderIsNotReached) {
   EXPECT_NE(causeAt(path(QString(300, 'x') + "/plan.bridgecal")).find("the name is too long"),
             std::string::npos);
   put("file", "old");
-  EXPECT_NE(causeAt(path("file/plan.bridgecal")).find("there is no folder"), std::string::npos);
+  EXPECT_NE(causeAt(path("file/plan.bridgecal")).find("Not a directory"), std::string::npos);
 }
 
 TEST_F(SafeFile, RefusesPlacesThatCannotBeWritten) {

@@ -13,7 +13,7 @@
 namespace ui {
 
 RowDrag::RowDrag(QTableView& view, int column)
-    : QObject(&view), m_view(view), m_column(column), m_line(new QFrame(&view)) {
+    : QObject(&view), m_view(view), m_viewport(view.viewport()), m_column(column), m_line(new QFrame(&view)) {
   m_line->setObjectName("rowDragLine");
   m_line->setAttribute(Qt::WA_TransparentForMouseEvents);
   m_line->setAutoFillBackground(true);
@@ -74,7 +74,7 @@ bool RowDrag::release() {
 }
 
 bool RowDrag::eventFilter(QObject* watched, QEvent* event) {
-  if (watched == m_view.viewport()) {
+  if (watched == m_viewport) {
     // Any event comes here: it is one of the mouse by its type alone.
     const auto mouse = [event] { return static_cast<QMouseEvent*>(event); };
     if (event->type() == QEvent::MouseButtonPress && mouse()->button() == Qt::LeftButton)

@@ -33,6 +33,7 @@ class RowDrag : public QObject {
   void end();
 
   QTableView& m_view;
+  const QObject* m_viewport;  ///< kept, since events still come when the view is half destroyed
   int m_column;
   QWidget* m_line;
   std::optional<QPoint> m_pressed;

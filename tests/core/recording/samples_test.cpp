@@ -16,7 +16,7 @@
 namespace core {
 namespace {
 
-constexpr std::size_t manySamples = 40'000'000;  // 320 MB
+constexpr std::size_t manySamples = 80'000'000;  // 640 MB
 
 /// Memory of this process in MB, by a word of proc(5).
 std::size_t megabytesOf(const std::string& wanted) {
@@ -39,8 +39,9 @@ TEST(Samples, OfAnyNumberAreKeptInLittleMemory) {
   double sum = 0;
   for (const double value : samples) sum += value;
   EXPECT_EQ(sum, 0.5 * static_cast<double>(manySamples) * static_cast<double>(manySamples - 1));
-  // What is looked at within 20 ms, on a machine with other things to do as well.
-  EXPECT_LT(megabytesOf("VmHWM:"), before + 160);
+  // What is looked at within some 20 ms of the thread that lets go: far less than all, however busy the
+  // machine is.
+  EXPECT_LT(megabytesOf("VmHWM:"), before + manySamples * sizeof(double) / 1'000'000 / 4 * 3);
 }
 
 TEST(Samples, KeepTheirNumbersWhenTheyGrowAndMove) {
