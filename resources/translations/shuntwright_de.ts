@@ -20627,7 +20627,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>There is nothing to copy or export: no two checks are compared.</source>
-        <translation>Es gibt nichts zu kopieren oder auszugeben: Es werden keine zwei Prüfungen verglichen.</translation>
+        <translation>Es gibt nichts zu kopieren oder zu exportieren: Es werden keine zwei Prüfungen verglichen.</translation>
     </message>
     <message>
         <source>There is nothing to export: the stock has no resistors and no decade boxes.</source>
