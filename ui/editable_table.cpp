@@ -38,8 +38,9 @@ bool EditableTable::setData(const QModelIndex& index, const QVariant& value, int
   QList<CellText> texts;
   for (const QModelIndex& cell : std::exchange(m_spread, {})) texts.append({cell.row(), cell.column(), text});
   // A cell may be fixed by now that was not when its editor was opened.
-  const auto done = texts.isEmpty() ? putCells({{index.row(), index.column(), text}}, editLabel(index.column()))
-                                    : putCells(texts, tr("Fill cells"));
+  const auto done = texts.isEmpty()
+                        ? putCells({{index.row(), index.column(), text}}, editLabel(index.column()))
+                        : putCells(texts, tr("Fill cells"));
   if (!done) emit refused(toText(done.error()));
   return static_cast<bool>(done);
 }
