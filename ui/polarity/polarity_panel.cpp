@@ -396,8 +396,9 @@ void PolarityPanel::changeEvent(QEvent* event) {
 }
 
 bool PolarityPanel::eventFilter(QObject* watched, QEvent* event) {
-  if (watched == m_table->viewport() && event->type() == QEvent::Leave) showSentence(m_current);
-  if (watched == m_table->viewport() && event->type() == QEvent::Resize) sizeColumns();
+  // The type first: others come while the table is being destroyed, and then it cannot be asked.
+  if (event->type() == QEvent::Leave && watched == m_table->viewport()) showSentence(m_current);
+  if (event->type() == QEvent::Resize && watched == m_table->viewport()) sizeColumns();
   if (watched == m_table && event->type() == QEvent::FontChange)
     QTimer::singleShot(0, this, [this] {
       arrange();

@@ -316,7 +316,8 @@ void WhatIfPanel::resizeEvent(QResizeEvent* event) {
 
 bool WhatIfPanel::eventFilter(QObject* watched, QEvent* event) {
   // When what stands above it grows, the table shrinks: the chosen row stays in view, once the height is new.
-  if (watched == m_table->viewport() && event->type() == QEvent::Resize)
+  // The type first: others come while the table is being destroyed, and then it cannot be asked.
+  if (event->type() == QEvent::Resize && watched == m_table->viewport())
     QTimer::singleShot(0, m_table, [this] {
       sizeColumns();
       m_table->scrollTo(m_table->currentIndex());
