@@ -21,8 +21,8 @@ FULL = Place("full disk", "the disk is full|No space left on device", None)
 LEFT_KB = [0, 1, 4, 16]
 
 
-def disk(bench, left_kb):
-    """A disk with that much room for data and an old file of each export's name, which takes a page."""
+def disk(bench):
+    """A small empty disk."""
     folder = bench.scratch / "full"
     folder.mkdir(exist_ok=True)
     subprocess.run(["umount", "-l", folder], capture_output=True)
@@ -46,6 +46,14 @@ def fill(folder, left_kb):
         piece.unlink()
 
 
+def old_file_on_full(bench, left_kb, name):
+    """An old file of that name, which takes a page, on a disk with that much room left; and all that is on it."""
+    path = disk(bench) / name
+    path.write_bytes(OLD)
+    fill(path.parent, left_kb)
+    return path, seen(path.parent)
+
+
 def after_writing(path, before, told, reason):
     """On a disk that has some room either may be right, but nothing between."""
     place = FULL if not told else dataclasses.replace(FULL, cause=None)
@@ -59,11 +67,7 @@ def window_on_full(bench, kinds):
         window(f"open {document}")
         for left_kb in LEFT_KB:
             for kind, name in kinds:
-                folder = disk(bench, left_kb)
-                path = folder / name
-                path.write_bytes(OLD)
-                fill(folder, left_kb)
-                before = seen(folder)
+                path, before = old_file_on_full(bench, left_kb, name)
                 answer = window(f"export {kind} {path}")
                 refused += not answer["done"]
                 count.add(f"{kind} {name}, {left_kb} KB left",
@@ -80,11 +84,7 @@ def line_on_full(bench, only=None):
     commands = saving_exports.on_line(bench, document, channels)[:only]
     for left_kb in LEFT_KB if bench.long else LEFT_KB[:1]:
         for command, name in commands:
-            folder = disk(bench, left_kb)
-            path = folder / name
-            path.write_bytes(OLD)
-            fill(folder, left_kb)
-            before = seen(folder)
+            path, before = old_file_on_full(bench, left_kb, name)
             run = subprocess.run([*map(str, command), path], capture_output=True, text=True, timeout=120,
                                  env=environment(opened(bench.scratch / "home")))
             told = run.returncode in (0, 1)
@@ -117,7 +117,7 @@ def temporary_folder(bench):
     count = Count()
     document = documents(bench, fresh(bench.scratch / "documents"))[1]
     for left_kb in (0, 4, 8, 12, 16, 24, 32, 48, 64):
-        folder = disk(bench, left_kb)
+        folder = disk(bench)
         fill(folder, left_kb)
         target = opened(bench.scratch / "out") / "report.xlsx"
         target.write_bytes(OLD)
