@@ -28,6 +28,7 @@
 #include "ui/check_bar.h"
 #include "ui/commands/command_book.h"
 #include "ui/document_file.h"
+#include "ui/notice_bar.h"
 #include "ui/outcome_view.h"
 #include "ui/parts.h"
 #include "ui/practice/practice_page.h"
@@ -132,40 +133,6 @@ QWidget* MainWindow::leftColumn() {
   return m_left;
 }
 
-/// Lies over the foot of the views, so that nothing moves away under the pointer when it comes.
-void MainWindow::buildNotice(QWidget* centre) {
-  m_notice = new QFrame(centre);
-  m_notice->setObjectName("notice");
-  auto* line = new QHBoxLayout(m_notice);
-  line->setContentsMargins(10, 4, 6, 4);
-  m_noticeText = new QLabel;
-  m_noticeText->setObjectName("noticeText");
-  m_noticeText->setTextFormat(Qt::PlainText);
-  m_noticeText->setWordWrap(true);
-  m_noticeText->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  auto* close = new QToolButton;
-  close->setObjectName("closeNotice");
-  close->setText(tr("Close"));
-  connect(close, &QToolButton::clicked, this, [this] { warn({}); });
-  line->addWidget(m_noticeText, 1);
-  line->addWidget(close);
-  m_notice->hide();
-  centre->installEventFilter(this);
-}
-
-void MainWindow::placeNotice() {
-  constexpr int margin = 8;
-  const QRect room = m_notice->parentWidget()->rect().adjusted(margin, margin, -margin, -margin);
-  const int height = std::min(m_notice->heightForWidth(room.width()), room.height());
-  m_notice->setGeometry(room.left(), room.bottom() - height, room.width(), height);
-  m_notice->raise();
-}
-
-bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() == QEvent::Resize && m_notice && watched == m_notice->parent()) placeNotice();
-  return QMainWindow::eventFilter(watched, event);
-}
-
 void MainWindow::buildViews() {
   m_bridge = new BridgePane(m_session);
   m_outcome = new OutcomeView(m_session);
@@ -190,23 +157,24 @@ void MainWindow::buildViews() {
   m_rows->setObjectName("rowsSplitter");
   m_columns->setObjectName("columnsSplitter");
   m_left->setObjectName("leftSplitter");
+  // At a large size of text, or with a bar above, the views need more than a small screen has: then they
+  // scroll, and the window stays. The bars do not scroll: their words wrap, and what scrolls with a text that
+  // wraps is given the height that everything in it would like.
+  auto* room = new QScrollArea;
+  room->setObjectName("viewsScroll");
+  room->setFrameShape(QFrame::NoFrame);
+  room->setFocusPolicy(Qt::NoFocus);
+  room->setWidgetResizable(true);
+  room->setWidget(m_columns);
   auto* centre = new QWidget;
   auto* layout = new QVBoxLayout(centre);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
   buildSafety();
   layout->addWidget(m_safety->bars());
-  layout->addWidget(m_columns, 1);
-  buildNotice(centre);
-  // At a large size of text the views need more than a small screen has: then they scroll, and the window
-  // stays.
-  auto* room = new QScrollArea;
-  room->setObjectName("viewsScroll");
-  room->setFrameShape(QFrame::NoFrame);
-  room->setFocusPolicy(Qt::NoFocus);
-  room->setWidgetResizable(true);
-  room->setWidget(centre);
-  setCentralWidget(room);
+  layout->addWidget(room, 1);
+  m_notice = new NoticeBar(centre);
+  setCentralWidget(centre);
   resetLayout();
   connect(m_setup, &SetupForm::refused, this, &MainWindow::warn);
   connect(m_sequence, &SequencePane::refused, this, &MainWindow::warn);
@@ -365,21 +333,9 @@ void MainWindow::say(const QString& sentence) {
   QAccessible::updateAccessibility(&alert);
 }
 
-void MainWindow::styleNotice() {
-  const Colours colours = coloursFor(palette());
-  m_notice->setStyleSheet(QString("#notice { border: 1px solid %1; border-left-width: 6px; background: %2; }")
-                              .arg(colours.fail.name(), colours.background.name()));
-}
-
 void MainWindow::warn(const QString& sentence) {
-  m_notice->setVisible(!sentence.isEmpty());
-  if (sentence.isEmpty()) return;
-  styleNotice();
-  m_noticeText->setText(sentence);
-  placeNotice();
-  statusBar()->clearMessage();
-  QAccessibleEvent alert(m_noticeText, QAccessible::Alert);
-  QAccessible::updateAccessibility(&alert);
+  m_notice->tell(sentence);
+  if (!sentence.isEmpty()) statusBar()->clearMessage();
 }
 
 void MainWindow::refresh() {
@@ -395,11 +351,6 @@ void MainWindow::refresh() {
   m_redo->setEnabled(history.canRedo());
   m_undo->setText(history.canUndo() ? tr("&Undo: %1").arg(history.undoText()) : tr("&Undo"));
   m_redo->setText(history.canRedo() ? tr("&Redo: %1").arg(history.redoText()) : tr("&Redo"));
-}
-
-void MainWindow::changeEvent(QEvent* event) {
-  if (event->type() == QEvent::PaletteChange && m_notice) styleNotice();
-  QMainWindow::changeEvent(event);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -7,7 +7,6 @@
 #include "ui/session.h"
 #include "ui/tables/document_search.h"
 
-class QLabel;
 class QSplitter;
 class QStackedWidget;
 class QTableView;
@@ -20,6 +19,7 @@ class ChannelList;
 class CommandBook;
 class GuidedRun;
 class HelpDesk;
+class NoticeBar;
 class OhmmeterPage;
 class OutcomeView;
 class OverviewPage;
@@ -84,16 +84,11 @@ class MainWindow : public QMainWindow {
   void resetLayout();
 
  protected:
-  bool eventFilter(QObject* watched, QEvent* event) override;
-  void changeEvent(QEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
   QWidget* leftColumn();
-  void buildNotice(QWidget* centre);
-  void placeNotice();
-  void styleNotice();
   void buildViews();
   void showField(const BridgePart& part);
   void buildPages();
@@ -186,8 +181,7 @@ class MainWindow : public QMainWindow {
   QSplitter* m_left = nullptr;
   QSplitter* m_rows = nullptr;
   QSplitter* m_top = nullptr;
-  QWidget* m_notice = nullptr;
-  QLabel* m_noticeText = nullptr;
+  NoticeBar* m_notice = nullptr;
   PreferencesPage* m_preferences = nullptr;  ///< none until it is asked for
   CommandBook* m_commands = nullptr;
   HelpDesk* m_help = nullptr;

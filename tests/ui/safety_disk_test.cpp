@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QPlainTextEdit>
+#include <QScrollArea>
+#include <QScrollBar>
 
 #include "tests/ui/safety_shown.h"
 #include "ui/safe_file.h"
@@ -32,6 +34,23 @@ TEST_F(DiskTest, AChangeByOthersIsToldWithoutStoppingTheWork) {
   EXPECT_TRUE(shown.text("diskText").contains("tail.bridgecal"));
   EXPECT_EQ(QApplication::activeModalWidget(), nullptr);
   EXPECT_EQ(shown.session.channel()->name, "TP-01") << "nothing is taken over unasked";
+}
+
+TEST_F(DiskTest, TheBarTakesItsRoomFromTheViewsWithoutMakingThemScroll) {
+  const QSize size(1280, 760);
+  shown.window.resize(size);
+  QCoreApplication::processEvents();
+  const auto* views = shown.find<QScrollArea>("viewsScroll");
+  ASSERT_TRUE(views);
+  ASSERT_EQ(views->verticalScrollBar()->maximum(), 0);
+  replacedByOthers("TP-77");
+  ASSERT_TRUE(shown.waitUntilShown("diskBar"));
+  QTest::qWait(30);  // layouts settle from inside outwards
+  EXPECT_EQ(shown.window.size(), size);
+  EXPECT_EQ(views->verticalScrollBar()->maximum(), 0);
+  EXPECT_EQ(views->horizontalScrollBar()->maximum(), 0);
+  shown.click("diskKeep");
+  EXPECT_FALSE(shown.shows("diskBar"));
 }
 
 TEST_F(DiskTest, WhatDiffersIsSaidInWords) {

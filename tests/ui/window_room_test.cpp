@@ -6,6 +6,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTest>
+#include <QToolButton>
 
 #include "tests/support/sample_channel.h"
 #include "ui/main_window.h"
@@ -63,6 +64,30 @@ TEST(WindowRoom, TextOfTwiceTheSizeScrollsAndDoesNotMakeTheWindowWider) {
   ASSERT_TRUE(sheet);
   EXPECT_GE(sheet->rowHeight(0), QFontMetrics(sheet->font()).height()) << "rows hold their letters";
   QApplication::setFont(before);
+}
+
+TEST(WindowRoom, ALongNoticeCoversAQuarterOfTheWindowAndScrolls) {
+  Session session(sample::documentOf({sample::nineStepChannel()}));
+  MainWindow window(session);
+  const QSize size(1280, 760);
+  window.resize(size);
+  window.show();
+  const QSize least = window.minimumSizeHint();
+  window.warn(QString("what went wrong in many words ").repeated(200));
+  QTest::qWait(30);
+  const auto* notice = window.findChild<QWidget*>("notice");
+  const auto* room = window.findChild<QScrollArea*>("noticeScroll");
+  ASSERT_TRUE(notice->isVisible() && room);
+  EXPECT_LE(notice->height(), size.height() / 4);
+  EXPECT_TRUE(window.rect().contains(QRect(notice->mapTo(&window, QPoint()), notice->size())));
+  EXPECT_GT(room->verticalScrollBar()->maximum(), 0) << "the rest is scrolled to";
+  EXPECT_EQ(window.size(), size);
+  EXPECT_EQ(window.minimumSizeHint(), least);
+  window.warn("A short one.");
+  EXPECT_LT(notice->height(), 60);
+  EXPECT_EQ(room->verticalScrollBar()->maximum(), 0);
+  QTest::mouseClick(window.findChild<QToolButton*>("closeNotice"), Qt::LeftButton);
+  EXPECT_FALSE(notice->isVisible());
 }
 
 TEST(WindowRoom, EscapeLeavesAPage) {
