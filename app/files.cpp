@@ -5,7 +5,9 @@
 #include <QDateTime>
 #include <QFileInfo>
 
+#include "app/output.h"
 #include "core/document/json_reader.h"
+#include "core/record/file_standing.h"
 #include "core/units/text.h"
 #include "ui/safe_file.h"
 #include "ui/theme.h"
@@ -13,7 +15,11 @@
 namespace app {
 namespace {
 
-constexpr qint64 greatestDocument_bytes = 64 * 1024 * 1024;
+void noteAlteration(const std::string& path, std::string_view text) {
+  const auto standing = core::fileStanding(text);
+  if (standing && standing->kind == core::FileStanding::Kind::Altered)
+    note(path + ": " + core::sentenceOf(*standing) + " Look at what \"shuntwright verify\" says of it.");
+}
 
 }  // namespace
 
@@ -21,8 +27,10 @@ core::Result<core::Document> openDocument(const std::string& path) {
   if (auto usable = requireRegularFile(path); !usable) return usable.error();
   const auto bytes = ui::loadBytes(QString::fromStdString(path), greatestDocument_bytes);
   if (!bytes) return bytes.error();
-  auto document = core::readDocument({bytes->constData(), static_cast<std::size_t>(bytes->size())});
+  const std::string_view text(bytes->constData(), static_cast<std::size_t>(bytes->size()));
+  auto document = core::readDocument(text);
   if (!document) return inFile(path, document.error());
+  noteAlteration(path, text);
   return document;
 }
 

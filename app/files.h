@@ -12,7 +12,7 @@
 
 namespace app {
 
-/// Reads a document. Errors name the file.
+/// Reads a document. Errors name the file; that it was altered since it was saved is told on standard error.
 core::Result<core::Document> openDocument(const std::string& path);
 
 /// Refuses what cannot be read as a recording or table before it is opened: a missing path, a folder,

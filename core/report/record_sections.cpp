@@ -52,7 +52,7 @@ Table actTable(const Document& document, const std::string& fingerprint) {
 
 }  // namespace
 
-Section historySection(const Document& document) {
+Section historySection(const Document& document, const std::string& fingerprint) {
   Section section{say("History"), 1, {}};
   if (document.history.empty()) {
     section.blocks.push_back(Paragraph{say("The document holds no history."), {}});
@@ -63,6 +63,10 @@ Section historySection(const Document& document) {
         "The history does not hold together: entry {1} does not follow from those before it. An entry was "
         "altered, lost or put in.",
         {std::to_string(*broken + 1)})});
+  else if (!fingerprint.empty() && document.history.back().fingerprint != fingerprint)
+    section.blocks.push_back(
+        Caution{say("This is not the content that was saved last: it was changed since, in the window or "
+                    "outside of the program, and the history does not tell how.")});
   Table table{say("Who saved what"),
               {{say("Time"), false, 18},
                {say("Person"), false, 14},

@@ -49,7 +49,7 @@ std::vector<Section> sectionsOf(const ReportBasis& basis, const std::string& fin
   std::vector<Section> channels = allChannelSections(basis, progress, stop);
   std::move(channels.begin(), channels.end(), std::back_inserter(sections));
   if (basis.has(ReportPart::Traceability)) sections.push_back(traceabilitySection(basis));
-  if (basis.has(ReportPart::History)) sections.push_back(historySection(basis.document));
+  if (basis.has(ReportPart::History)) sections.push_back(historySection(basis.document, fingerprint));
   if (basis.has(ReportPart::SignOffBlock)) sections.push_back(signOffSection(basis.document, fingerprint));
   return sections;
 }

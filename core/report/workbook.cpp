@@ -15,7 +15,7 @@ namespace core {
 namespace {
 
 constexpr std::size_t mostChannelSheets = 100;  ///< more tabs nobody finds his way among
-constexpr double worked = 0.8;                  ///< share of the work until all is known
+constexpr double shareOfWorking = 0.8;                  ///< share of the work until all is known
 
 /// Which channels stand on one sheet, and what that is called.
 struct ChannelSheet {
@@ -141,7 +141,7 @@ void putTraced(WorkbookSheet& sheet, std::uint32_t& row, const std::vector<Trace
   ++row;
 }
 
-void putRest(WorkbookFile& file, const ReportBasis& basis) {
+void putRest(WorkbookFile& file, const ReportBasis& basis, const std::string& fingerprint) {
   if (basis.has(ReportPart::Traceability)) {
     WorkbookSheet sheet = file.addSheet(file.sheetNameFor(say("Traceability")));
     std::uint32_t row = 0;
@@ -151,7 +151,7 @@ void putRest(WorkbookFile& file, const ReportBasis& basis) {
   }
   if (!basis.has(ReportPart::History)) return;
   WorkbookSheet sheet = file.addSheet(file.sheetNameFor(say("Changes")));
-  putWords(sheet, 0, historySection(basis.document));
+  putWords(sheet, 0, historySection(basis.document, fingerprint));
   sheet.widths({20, 20, 14, 70, 22});
 }
 
@@ -164,7 +164,7 @@ Result<std::string> reportWorkbook(const Document& document, const ReportOrder& 
     if (progress) progress(share);
   };
   const ReportBasis basis = reportBasis(
-      document, order, [&](double share) { tell(worked * share); }, stop);
+      document, order, [&](double share) { tell(shareOfWorking * share); }, stop);
   if (stop.stop_requested()) return cancelled();
   const auto found = fingerprintOf(document);
   const std::string fingerprint = found ? *found : std::string();
@@ -182,9 +182,9 @@ Result<std::string> reportWorkbook(const Document& document, const ReportOrder& 
     std::uint32_t row = 0;
     for (const std::size_t index : sheets[k].channels) row = putChannel(sheet, row, basis, index);
     sheet.widths({11, 16, 20, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 10, 13, 60});
-    tell(worked + (1 - worked) * double(k + 1) / double(sheets.size()));
+    tell(shareOfWorking + (1 - shareOfWorking) * double(k + 1) / double(sheets.size()));
   }
-  putRest(file, basis);
+  putRest(file, basis, fingerprint);
   return file.bytes();
 }
 

@@ -4866,6 +4866,10 @@
         <translation>Diese Anschlussart hat {1}</translation>
     </message>
     <message>
+        <source>This is not the content that was saved last: it was changed since, in the window or outside of the program, and the history does not tell how.</source>
+        <translation>Dies ist nicht der zuletzt gespeicherte Inhalt: Er wurde seitdem geändert, im Fenster oder außerhalb des Programms, und der Verlauf sagt nicht, wie.</translation>
+    </message>
+    <message>
         <source>This sheet does not replace local codes. What may be done, and by whom, is decided by the responsible licensed or authorised person.</source>
         <translation>Dieses Blatt ersetzt keine örtlichen Vorschriften. Was getan werden darf und von wem, entscheidet die verantwortliche befugte Person.</translation>
     </message>

@@ -38,10 +38,11 @@ class Diagnose(unittest.TestCase):
         self.folder = folder.name
 
     def changed(self, change, source=DEMO):
-        """A copy of an example with something changed in its JSON."""
+        """A copy of an example with something changed in its JSON, without the fingerprint of what it was."""
         with open(source, encoding="utf-8") as file:
             document = json.load(file)
         change(document)
+        document.pop("fingerprint", None)
         path = os.path.join(self.folder, "changed.bridgecal")
         with open(path, "w", encoding="utf-8") as file:
             json.dump(document, file)

@@ -126,6 +126,27 @@ class VerifyTest(unittest.TestCase):
         self.assertEqual(said["file"]["standing"], "as_saved")
         self.assertFalse(said["history"]["in_order"])
 
+    def test_every_command_that_opens_an_altered_file_warns(self):
+        document = load(SOURCE / "examples/plan.bridgecal")
+        recording = SOURCE / "examples/pre_test.csv"
+        document["channels"][0]["setup"]["bridge"]["gauge"]["factor"] += 0.1
+        altered = self.written(document)
+        for words in (("check", altered, "--recording", recording), ("report", altered, "-o", self.folder / "r.csv"),
+                      ("predict", altered), ("review", altered), ("batch", altered)):
+            with self.subTest(command=words[0]):
+                said = self.run_program(*words).stderr
+                self.assertEqual(said.count(f"{altered}: The file was altered outside of the program"), 1, said)
+                whole = [SOURCE / "examples/plan.bridgecal" if word == altered else word for word in words]
+                self.assertNotIn("altered", self.run_program(*whole).stderr)
+
+    def test_a_report_says_that_its_content_is_not_what_was_saved_last(self):
+        document = load(NEWEST)
+        document["channels"][0]["checks"][0]["readings"][1]["mean"] += 1
+        for source, said in ((NEWEST, False), (self.written(document), True)):
+            page = self.folder / "report.html"
+            self.run_program("report", source, "-o", page)
+            self.assertEqual("This is not the content that was saved last" in page.read_text("utf-8"), said)
+
     def test_an_alteration_stays_told_after_it_is_saved_over(self):
         def saved(source, name):
             target = self.folder / f"{name}.bridgecal"
