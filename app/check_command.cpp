@@ -10,6 +10,7 @@
 #include "app/files.h"
 #include "app/match_output.h"
 #include "app/output.h"
+#include "app/progress_line.h"
 #include "app/recording_check.h"
 #include "app/recordings.h"
 #include "app/saving.h"
@@ -55,6 +56,14 @@ void diagnoseChecks(std::vector<CheckedChannel>& checked) {
   for (std::size_t k = 0; k < diagnosed.size(); ++k) diagnosed[k]->diagnosis = std::move(diagnoses[k]);
 }
 
+std::vector<CheckedChannel> checkedWithProgress(const core::Document& document,
+                                                const core::Recording& recording,
+                                                const std::vector<core::ColumnUse>& uses,
+                                                const MatchWishes& wanted, const core::Check& check) {
+  ProgressLine line("channels");
+  return checkedChannels(document, recording, uses, wanted, check, [&](double share) { line.show(share); });
+}
+
 /// The channels with their new check, those that could not be checked with the reason.
 core::Result<std::vector<CheckedChannel>> judgedChannels(const Options& options,
                                                          const core::Document& document) {
@@ -75,7 +84,7 @@ core::Result<std::vector<CheckedChannel>> judgedChannels(const Options& options,
   check.date = options.date;
   check.person = options.person;
   check.recording = *reference;
-  std::vector<CheckedChannel> checked = checkedChannels(document, *recording, *uses, *wanted, check);
+  std::vector<CheckedChannel> checked = checkedWithProgress(document, *recording, *uses, *wanted, check);
   diagnoseChecks(checked);
   return checked;
 }

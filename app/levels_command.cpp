@@ -6,6 +6,7 @@
 #include "app/files.h"
 #include "app/layout_output.h"
 #include "app/output.h"
+#include "app/progress_line.h"
 #include "app/recordings.h"
 #include "core/recording/reader.h"
 #include "core/report/figures.h"
@@ -109,6 +110,20 @@ int showLayout(const Options& options, const core::LayoutChoices& choices) {
   return options.json ? print(layoutJson(*preview), AllPass) : print(layoutText(*preview), AllPass);
 }
 
+std::vector<Found> foundIn(const core::Recording& recording, const std::vector<std::size_t>& columns) {
+  ProgressLine line("columns");
+  std::vector<Found> found;
+  for (const std::size_t index : columns) {
+    const core::Column& column = recording.columns[index];
+    const auto before = static_cast<double>(found.size());
+    const auto tell = [&](double share) {
+      line.show((before + share) / static_cast<double>(columns.size()));
+    };
+    found.push_back({&column, core::findLevels(recording.time, column.values, {}, {}, tell)});
+  }
+  return found;
+}
+
 int levels(const Options& options) {
   const auto choices = layoutChoices(options.readAs);
   if (!choices) return fail(choices.error());
@@ -117,15 +132,13 @@ int levels(const Options& options) {
   if (!recording) return fail(recording.error());
   const auto columns = columnsNamed(*recording, options.column);
   if (!columns) return fail(columns.error());
-  std::vector<Found> found;
+  const std::vector<Found> found = foundIn(*recording, *columns);
   Exit exit = AllPass;
-  for (const std::size_t index : *columns) {
-    const core::Column& column = recording->columns[index];
-    found.push_back({&column, core::findLevels(recording->time, column.values)});
-    if (found.back().levels) continue;
-    core::Error error = found.back().levels.error();
-    if (columns->size() > 1)
-      error.where = "column " + column.name + (error.where.empty() ? "" : ", " + error.where);
+  for (const Found& one : found) {
+    if (one.levels) continue;
+    core::Error error = one.levels.error();
+    if (found.size() > 1)
+      error.where = "column " + one.column->name + (error.where.empty() ? "" : ", " + error.where);
     fail(inFile(options.recording, error));
     exit = BadInput;
   }

@@ -15,12 +15,12 @@ namespace {
 /// A channel with a closed check made from its column, or why there is none.
 CheckedChannel checkedChannel(const core::Document& document, const core::Recording& recording,
                               core::ColumnUse use, std::optional<core::RunChoice> wanted,
-                              const core::Check& check) {
+                              const core::Check& check, const core::Progress& progress) {
   const core::Channel& channel = *document.channels[use.channel];
   CheckedChannel checked{use.channel,
                          channel.name,
                          recording.columns[use.column].name,
-                         core::findInColumn(document, recording, use),
+                         core::findInColumn(document, recording, use, {}, progress),
                          {},
                          channel,
                          {}};
@@ -63,11 +63,17 @@ core::Result<core::RecordingReference> referenceTo(const std::string& path, cons
 
 std::vector<CheckedChannel> checkedChannels(const core::Document& document, const core::Recording& recording,
                                             const std::vector<core::ColumnUse>& uses,
-                                            const MatchWishes& wanted, const core::Check& check) {
+                                            const MatchWishes& wanted, const core::Check& check,
+                                            const core::Progress& progress) {
   std::vector<CheckedChannel> checked;
-  for (const core::ColumnUse& use : uses)
-    checked.push_back(
-        checkedChannel(document, recording, use, wanted.of(document.channels[use.channel]->name), check));
+  const auto count = static_cast<double>(uses.size());
+  for (const core::ColumnUse& use : uses) {
+    const auto before = static_cast<double>(checked.size());
+    checked.push_back(checkedChannel(
+        document, recording, use, wanted.of(document.channels[use.channel]->name), check, [&](double share) {
+          if (progress) progress((before + share) / count);
+        }));
+  }
   return checked;
 }
 

@@ -26,7 +26,8 @@ core::Result<core::RecordingReference> referenceTo(const std::string& path, cons
 /// with the reason. Nothing is diagnosed.
 std::vector<CheckedChannel> checkedChannels(const core::Document& document, const core::Recording& recording,
                                             const std::vector<core::ColumnUse>& uses,
-                                            const MatchWishes& wanted, const core::Check& check);
+                                            const MatchWishes& wanted, const core::Check& check,
+                                            const core::Progress& progress = {});
 
 /// Names of the channels of the document that the recording does not have.
 std::vector<std::string> withoutColumn(const core::Document& document,

@@ -2,13 +2,22 @@
 #include "app/recordings.h"
 
 #include <algorithm>
+#include <filesystem>
 
 #include "app/files.h"
+#include "app/progress_line.h"
 #include "core/recording/reader.h"
 #include "core/units/text.h"
 
 namespace app {
 namespace {
+
+std::string fileName(const std::string& path) { return std::filesystem::path(path).filename().string(); }
+
+core::Result<core::Recording> readWithProgress(const std::string& path, const core::LayoutChoices& choices) {
+  ProgressLine line("reading " + fileName(path));
+  return core::readRecording(path, choices, {}, [&](double share) { line.show(share); });
+}
 
 std::optional<std::size_t> columnCalled(const core::Recording& recording, const std::string& name) {
   for (std::size_t k = 0; k < recording.columns.size(); ++k)
@@ -68,7 +77,7 @@ core::Result<core::LayoutChoices> layoutChoices(const std::string& readAs) {
 
 core::Result<core::Recording> openRecording(const std::string& path, const core::LayoutChoices& choices) {
   if (auto usable = requireRegularFile(path); !usable) return usable.error();
-  auto recording = core::readRecording(path, choices);
+  auto recording = readWithProgress(path, choices);
   if (!recording) {
     core::Error error = recording.error();
     if (error.mend.find("time column") != std::string::npos)

@@ -20,8 +20,8 @@ core::Result<core::LayoutChoices> layoutChoices(const std::string& readAs);
 /// Help for --read-as.
 extern const char* const readAsHelp;
 
-/// Reads a recording of any kind. Errors name the file; lines that were skipped and cells that are missing
-/// are told on standard error, the first of each by its place.
+/// Reads a recording of any kind, telling a terminal how far. Errors name the file; lines that were skipped
+/// and cells that are missing are told on standard error, the first of each by its place.
 core::Result<core::Recording> openRecording(const std::string& path, const core::LayoutChoices& choices);
 
 /// "TP-01, TP-02": the value columns by name.

@@ -19,7 +19,7 @@ constexpr double marginOfOneChange = 6;
 // As in the alignment: two steps exchanged cost 3; further steps out of order are likely to go with them.
 constexpr double reorderFirst = match_cost::swap, reorderNext = 1.2;
 
-constexpr double never = std::numeric_limits<double>::infinity();
+constexpr double noFit = std::numeric_limits<double>::infinity();
 
 /// Which of `values` make up a longest rising sequence; of several the one with most values in their place,
 /// value = index.
@@ -199,19 +199,22 @@ double marginFor(const AlignmentTask& task, const RunReading& best, const RunRea
   return std::clamp(marginOfCost * best.cost, leastMargin, greatestMargin);
 }
 
-/// What each level costs at its step, nothing where it has none.
-std::vector<double> fitsOf(const AlignmentTask& task, const RunReading& reading) {
-  std::vector<double> fits(task.levels(), never);
+/// What each level from `begin` on costs at its step, nothing where it has none. A recording holds thousands
+/// of runs: no more than the levels of one are looked at.
+std::vector<double> fitsOf(const AlignmentTask& task, const RunReading& reading, std::size_t begin,
+                           std::size_t end) {
+  std::vector<double> fits(end - begin, never);
   for (const Visit& visit : reading.visits)
-    fits[visit.level] = fitCost(task, reading.line, visit.step, visit.level);
+    fits[visit.level - begin] = fitCost(task, reading.line, visit.step, visit.level);
   return fits;
 }
 
 /// Whether `other` calls a level wrong that `best` explains: no way out, however cheap.
-bool contradicts(const AlignmentTask& task, const RunReading& best, const RunReading& other) {
-  const auto fits = fitsOf(task, best), fitsThere = fitsOf(task, other);
-  for (std::size_t level = 0; level < task.levels(); ++level)
-    if (fits[level] < 1 && fitsThere[level] > 3 && fitsThere[level] < never) return true;
+bool contradicts(const AlignmentTask& task, const RunReading& best, const RunReading& other,
+                 std::size_t begin, std::size_t end) {
+  const auto fits = fitsOf(task, best, begin, end), fitsThere = fitsOf(task, other, begin, end);
+  for (std::size_t k = 0; k < fits.size(); ++k)
+    if (fits[k] < 1 && fitsThere[k] > 3 && fitsThere[k] < noFit) return true;
   return false;
 }
 
@@ -276,7 +279,8 @@ std::vector<RunReading> distinct(const AlignmentTask& task, std::vector<RunReadi
   for (RunReading& reading : readings) {
     const RunReading& best = kept.front();
     if (kept.size() > mostOtherReadings) break;
-    if (reading.cost > best.cost + marginFor(task, best, reading) || contradicts(task, best, reading))
+    if (reading.cost > best.cost + marginFor(task, best, reading) ||
+        contradicts(task, best, reading, begin, end))
       continue;
     if (faults(task, reading, begin, end) > fewest || isMirror(task, best, reading)) continue;
     if (std::all_of(kept.begin(), kept.end(),

@@ -106,14 +106,17 @@ double resolutionOf(std::span<const double> values, std::span<const SampleSpan> 
 }
 
 double deviationOfRounding(double resolution, const Dither& dither) {
+  // All terms below would change the result by less than 1e-12 of the resolution.
+  constexpr double leastShare = 1e-12;
   if (resolution <= 0) return 0;
   if (dither.noise <= 0 && dither.drift <= 0 && dither.hum.empty()) return resolution / std::sqrt(12.0);
   double sum = 0;
   for (int k = 1; k <= 40; ++k) {
     const double turns = 2 * std::numbers::pi * k / resolution;
     double share = std::exp(-turns * turns * dither.noise * dither.noise / 2);
+    if (share < leastShare) break;  // and the further ones are less
     if (dither.drift > 0) share *= std::sin(turns * dither.drift / 2) / (turns * dither.drift / 2);
-    for (const double amplitude : dither.hum) share *= std::cyl_bessel_j(0, turns * amplitude);
+    for (const double amplitude : dither.hum) share *= ::j0(turns * amplitude);
     sum += share * share / (k * k);
   }
   return resolution / std::numbers::pi * std::sqrt(sum / 2);

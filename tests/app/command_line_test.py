@@ -7,6 +7,8 @@ import csv
 import json
 import math
 import os
+import pty
+import re
 import shutil
 import statistics
 import subprocess
@@ -29,6 +31,23 @@ WITHOUT_DISPLAY = {k: v for k, v in os.environ.items()
 def run(*words, env=None, **more):
     return subprocess.run([PROGRAM, *words], capture_output=True, timeout=120, encoding="utf-8",
                           env=env or WITHOUT_DISPLAY, stdin=subprocess.DEVNULL, **more)
+
+
+def on_terminal(*words):
+    """What a terminal at standard error is told, while standard output goes elsewhere."""
+    ours, theirs = pty.openpty()
+    program = subprocess.Popen([PROGRAM, *words], stdout=subprocess.DEVNULL, stderr=theirs, stdin=subprocess.DEVNULL,
+                               env=WITHOUT_DISPLAY)
+    os.close(theirs)
+    told = b""
+    try:
+        while chunk := os.read(ours, 4096):
+            told += chunk
+    except OSError:  # so a terminal says that nobody writes to it any more
+        pass
+    os.close(ours)
+    program.wait(60)
+    return told.decode("utf-8")
 
 
 def setups(content):
@@ -439,6 +458,22 @@ class Trials(CommandTest):
                 step["closed"] = []
         channel = self.json("predict", self.document(zeros), "--trials", "1000")["channels"][0]
         self.assertNotIn("trials", channel)
+
+
+class Progress(CommandTest):
+    def test_a_terminal_is_told_how_far_and_nothing_of_it_stays(self):
+        for words, stages in ((("levels", PRE), ("reading pre_test.csv", "columns")),
+                              (("check", PLAN, "--recording", PRE), ("reading pre_test.csv", "channels"))):
+            told = on_terminal(*words)
+            for stage in stages:
+                self.assertRegex(told, re.escape(stage) + r", \d+ %")
+            stays = told.split("\r\x1b[K")[-1]
+            self.assertFalse(stays.startswith(stages), stays)
+
+    def test_elsewhere_it_is_silent(self):
+        said = self.succeeds("check", PLAN, "--recording", PRE, exit=1).stderr
+        for word in ("\x1b", "\r", "reading"):
+            self.assertNotIn(word, said)
 
 
 class Levels(CommandTest):
