@@ -3,6 +3,7 @@
 
 #include "core/review/reviewed_plan.h"
 #include "core/units/language.h"
+#include "core/units/notation.h"
 
 namespace core {
 namespace {
@@ -32,11 +33,30 @@ class Values {
 bool isNotAbove(double least, double value) { return !(value > least); }
 bool isBelow(double least, double value) { return !(value >= least); }
 
+/// What an arm can have. Strain gauges, piezoresistors included, and completion resistors lie between some
+/// 30 Ω and 50 kΩ; the range is wider by more than a decade at either end. Below 1 Ω wires and contacts are
+/// more than the arm; above 10 MΩ the insulation of a gauge (usually 100 MΩ are asked for) and the input of
+/// the instrument are a part of it. Common practice, no source. What is not above zero is refused by the
+/// prediction.
+constexpr Resistance leastArm(1), greatestArm(10e6);
+
+void findImpossibleArms(const Setup& setup, Values& values) {
+  for (std::size_t k = 0; k < setup.bridge.arms.size(); ++k) {
+    const Resistance arm = setup.bridge.arms[k];
+    const bool isOutside = arm.base() > 0 && (arm < leastArm || arm > greatestArm);
+    values.refuse(
+        isOutside, {}, {},
+        say("Arm {1} has {2}: no arm of a bridge has less than 1 Ω or more than 10 MΩ.",
+            {std::to_string(k + 1), shown(formatQuantity(arm.base(), UnitFamily::Resistance, {}, 6))}));
+  }
+}
+
 }  // namespace
 
 void findImpossibleValues(const ReviewedPlan& plan, std::vector<Finding>& findings) {
   const Setup& setup = plan.setup();
   Values values(findings);
+  findImpossibleArms(setup, values);
   for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
     const Shunt& shunt = setup.shunts[k];
     values.refuse(isNotAbove(0, shunt.resistance.base()), {}, k, say("Its resistance is not above 0 Ω."));

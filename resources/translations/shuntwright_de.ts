@@ -346,6 +346,10 @@
         <translation>Zweig {1}</translation>
     </message>
     <message>
+        <source>Arm {1} has {2}: no arm of a bridge has less than 1 Ω or more than 10 MΩ.</source>
+        <translation>Zweig {1} hat {2}: Kein Zweig einer Brücke hat weniger als 1 Ω oder mehr als 10 MΩ.</translation>
+    </message>
+    <message>
         <source>Arm {1} turns {2} mW into heat, {3} kW/m², {4} the usual {5} to {6} kW/m² (heat sink {7}; {8}). {9} would reach the upper end. From a handbook: check your gauge&apos;s data sheet.</source>
         <translation>Zweig {1} setzt {2} mW in Wärme um, {3} kW/m², {4} den üblichen {5} bis {6} kW/m² (Wärmeableitung {7}; {8}). {9} erreichten das obere Ende. Aus einem Handbuch: das Datenblatt des DMS heranziehen.</translation>
     </message>

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/document/json_reader.h"
+#include "core/document/json_writer.h"
+#include "core/review/review.h"
+#include "tests/support/setups.h"
+#include "tests/support/two_sided.h"
+
+namespace core {
+namespace value_findings_test {
+
+using testing::ElementsAre;
+using testing::IsEmpty;
+
+constexpr Date today{std::chrono::year(2026), std::chrono::May, std::chrono::day(11)};
+
+/// A full bridge with `ohm` in arm 3.
+Channel withArm(double ohm) {
+  Channel channel;
+  channel.setup = test::withShunt(test::equalArms(BridgeType::FullBending, 350.0_ohm), 100.0_kohm,
+                                  Node::Arm2Begin, Node::Arm2End);
+  channel.setup.bridge.arms[2] = Resistance(ohm);
+  return sample::withTwoSidedSequence(channel, 2.0_s);
+}
+
+std::vector<std::string> impossible(const Channel& channel) {
+  std::vector<std::string> said;
+  for (const Finding& finding : review(channel, evaluate(channel), {}, today)) {
+    if (finding.kind != FindingKind::ImpossibleValue) continue;
+    EXPECT_EQ(finding.severity, Severity::Fault);
+    said.push_back(finding.what);
+  }
+  return said;
+}
+
+TEST(ImpossibleArms, AreNamedWithWhatTheyHaveAndMayHave) {
+  EXPECT_THAT(impossible(withArm(1e308)),
+              ElementsAre("Arm 3 has 1e302 MΩ: no arm of a bridge has less than 1 Ω or more than 10 MΩ."));
+  EXPECT_THAT(impossible(withArm(1e-300)),
+              ElementsAre("Arm 3 has 1e-300 Ω: no arm of a bridge has less than 1 Ω or more than 10 MΩ."));
+}
+
+TEST(ImpossibleArms, BeginBeyondTheRange) {
+  for (const double ohm : {1.0, 30.0, 350.0, 50e3, 10e6})
+    EXPECT_THAT(impossible(withArm(ohm)), IsEmpty()) << ohm;
+  for (const double ohm : {0.99, 10.1e6}) EXPECT_EQ(impossible(withArm(ohm)).size(), 1u) << ohm;
+}
+
+TEST(ImpossibleArms, ComeBackFromAFileAsTheyWere) {
+  Document document;
+  document.channels.push_back(std::make_shared<const Channel>(withArm(1e308)));
+  const auto text = writeDocument(document);
+  ASSERT_TRUE(text) << text.error().text();
+  const auto read = readDocument(*text);
+  ASSERT_TRUE(read) << read.error().text();
+  EXPECT_EQ(*read->channels[0], *document.channels[0]);
+}
+
+}  // namespace value_findings_test
+}  // namespace core
