@@ -15,6 +15,7 @@
 #include "app/recordings.h"
 #include "app/saving.h"
 #include "core/document/edits.h"
+#include "core/units/text.h"
 
 namespace app {
 namespace {
@@ -99,6 +100,17 @@ void noteFindings(const CheckedChannel& one, const core::Setup& planned, core::D
   noteOverdue(one.name, one.channel->setup, day);
 }
 
+/// `names` of channels, each with the column that it remembers: TP-01 (column "CH 7").
+std::vector<std::string> withColumns(const core::Document& document, std::vector<std::string> names) {
+  for (std::string& name : names)
+    for (const auto& channel : document.channels)
+      if (channel->name == name && !channel->recordingColumn.empty()) {
+        name += " (column " + core::inQuotes(channel->recordingColumn) + ")";
+        break;
+      }
+  return names;
+}
+
 /// Says where the check could not have its name, since an earlier one has it.
 void noteOtherNames(const std::string& wanted, const std::vector<CheckedChannel>& checked) {
   std::map<std::string, std::vector<std::string>> channelsByName;
@@ -128,7 +140,8 @@ int check(const Options& options) {
   if (!checked) return fail(checked.error());
   const auto missing =
       options.channel.empty() ? withoutColumn(*document, *checked) : std::vector<std::string>{};
-  if (!missing.empty()) note("the recording has no column for " + listed(missing) + ", not checked.");
+  if (!missing.empty())
+    note("the recording has no column for " + listed(withColumns(*document, missing)) + ", not checked.");
   const core::Date day = core::dateFromText(options.date).value_or(today());
   for (const CheckedChannel& one : *checked) noteFindings(one, document->channels[one.index]->setup, day);
 

@@ -25,13 +25,6 @@ std::optional<std::size_t> columnCalled(const core::Recording& recording, const 
   return std::nullopt;
 }
 
-/// The begin of a sentence as it stands behind a semicolon.
-std::string lowerFirst(std::string sentence) {
-  if (!sentence.empty() && sentence[0] >= 'A' && sentence[0] <= 'Z')
-    sentence[0] = static_cast<char>(sentence[0] - 'A' + 'a');
-  return sentence;
-}
-
 core::Error noColumn(const core::Recording& recording, const std::string& name) {
   return {"recording", "there is no column \"" + name + "\"", "There are " + columnNames(recording)};
 }
@@ -42,11 +35,17 @@ std::string counted(std::size_t count, const std::string& one, const std::string
 
 void noteSkipped(const std::string& path, const core::Recording& recording) {
   if (recording.linesSkipped == 0) return;
-  std::string text = path + ": " + counted(recording.linesSkipped, "line was skipped", "lines were skipped");
+  const std::size_t lines = recording.linesRead + recording.linesSkipped;
+  std::string text = path + ": " + std::to_string(recording.linesSkipped) + " of " +
+                     counted(lines, "line", "lines") +
+                     (recording.linesSkipped == 1 ? " was skipped" : " were skipped");
   if (!recording.skipped.empty())
     text += ", first line " + std::to_string(recording.skipped.front().line) + ": " +
             recording.skipped.front().reason;
-  note(text + ".");
+  text += ".";
+  if (10 * recording.linesSkipped > lines)
+    text += " That is much: look at that line, whether the columns or the time begin anew there.";
+  note(text);
 }
 
 void noteMissing(const std::string& path, const core::Recording& recording) {
@@ -81,10 +80,12 @@ core::Result<core::Recording> openRecording(const std::string& path, const core:
   if (!recording) {
     core::Error error = recording.error();
     if (error.mend.find("time column") != std::string::npos)
-      error.mend =
-          "Add --read-as rate=100 for 100 samples a second, or --read-as time=2 for the column of "
-          "the time; " +
-          lowerFirst(error.mend);
+      error.mend +=
+          ". Here: --read-as rate=100 for 100 samples a second, or --read-as time=2 for the column of the "
+          "time";
+    // The core knows the file by its name alone.
+    if (const std::string name = fileName(path); error.where.starts_with(name))
+      error.where.replace(0, name.size(), path);
     return error.where.starts_with(path) ? error : inFile(path, std::move(error));
   }
   noteSkipped(path, *recording);

@@ -746,10 +746,6 @@
         <translation>Aufbau prüfen</translation>
     </message>
     <message>
-        <source>Check the layout, first of all the time column</source>
-        <translation>Aufbau prüfen, zuerst die Zeitspalte</translation>
-    </message>
-    <message>
         <source>Check the leads of the excitation</source>
         <translation>Die Leitungen der Speisung prüfen</translation>
     </message>
@@ -1652,6 +1648,10 @@
     <message>
         <source>Export it as text or WAV</source>
         <translation>Als Text oder WAV exportieren</translation>
+    </message>
+    <message>
+        <source>Export it with decimal points, or with semicolons or tabs between the cells</source>
+        <translation>Mit Dezimalpunkten exportieren, oder mit Semikolons oder Tabulatoren zwischen den Zellen</translation>
     </message>
     <message>
         <source>Export the recording again</source>
@@ -2616,6 +2616,10 @@
     <message>
         <source>Load</source>
         <translation>Last</translation>
+    </message>
+    <message>
+        <source>Look at that line: what is misread needs another layout, most often another time column or decimal mark; a file without numbers has to be exported anew</source>
+        <translation>Diese Zeile ansehen: Was falsch gelesen wird, braucht eine andere Anordnung, meist eine andere Zeitspalte oder ein anderes Dezimalzeichen; eine Datei ohne Zahlen ist neu zu exportieren</translation>
     </message>
     <message>
         <source>Look for a value of the plan that is far out of range</source>
@@ -7040,6 +7044,10 @@
     <message>
         <source>it has {1} bytes and had {2} when the readings were taken</source>
         <translation>sie hat {1} Byte und hatte {2}, als die Messwerte entstanden</translation>
+    </message>
+    <message>
+        <source>it has {1} cells under {2} names: commas between cells and decimal commas cannot be told apart</source>
+        <translation>sie hat {1} Zellen unter {2} Namen: Kommas zwischen Zellen und Dezimalkommas sind nicht zu unterscheiden</translation>
     </message>
     <message>
         <source>it has {1} numbers, the points need {2} rows of {3}</source>

@@ -241,6 +241,9 @@ class Columns(MatchTest):
         done = run("check", out, "--recording", recording, "--as", "again", "--json")
         again = json.loads(done.stdout)["channels"]
         self.assertEqual([(c["channel"], c["column"], c["verdict"]) for c in again], [("TP-01", "Input 7", "pass")])
+        # A recording that has neither is told by both names.
+        done = run("check", out, "--recording", self.recording(steps, heading="TP-02 [µm/m]"))
+        self.assertIn("no column for TP-01 (column “Input 7”), TP-11,", done.stderr)
 
 
 class Layouts(MatchTest):
@@ -312,7 +315,7 @@ class Account(MatchTest):
             file.write("\n".join(lines))
         done = run("levels", path, "--column", "TP-01", "--json")
         self.assertEqual(done.returncode, 0, done.stderr)
-        self.assertIn("1 line was skipped, first line 302", done.stderr)
+        self.assertIn("1 of 1802 lines was skipped, first line 302", done.stderr)
         self.assertIn('1 value is missing, first in line 102, column "TP-01"', done.stderr)
         told = json.loads(done.stdout)
         self.assertEqual((told["lines_skipped"], told["cells_missing"]), (1, 1))

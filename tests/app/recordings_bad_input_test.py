@@ -72,7 +72,8 @@ class BadRecordings(unittest.TestCase):
         answer = Answer(path, *more)
         self.assertEqual((answer.status, answer.out), (2, ""), answer.err)
         self.assertLessEqual(answer.err.count("\n"), 1 + notes, answer.err)
-        self.assertIn(os.path.basename(path), answer.err)
+        for line in answer.err.splitlines():
+            self.assertEqual(line.count(os.path.basename(path)), 1, "the file is named once: " + line)
         self.assertGreaterEqual(answer.err.count(". ") + answer.err.count(".\n"), 2, "no way to mend it: " + answer.err)
         self.assertLess(len(answer.err), 600)
         self.assertLess(answer.rss_kB, REFUSED_RSS_KB)
@@ -115,7 +116,25 @@ class BadRecordings(unittest.TestCase):
     def test_a_picture(self):
         self.assertRefused(self.path("picture.csv", b"\x89PNG\r\n\x1a\n" + random.Random(2).randbytes(5000)))
 
+    def test_decimal_commas_between_commas(self):
+        rows = "".join(f"0,{k:02},{k % 7},5\n" for k in range(100))
+        self.assertRefused(self.path("commas.csv", ("Time [s],TP-01\n" + rows).encode()),
+                           says="line 2: it has 4 cells under 2 names: .*decimal commas.* semicolons")
+
+    def test_no_number_in_any_row(self):
+        rows = "".join(f"0.{k:02},NaN,NaN\n" for k in range(100))
+        self.assertRefused(self.path("nan.csv", ("Time [s],TP-01,TP-02\n" + rows).encode()),
+                           says="line 2: it has no number in any column. Look at that line: .*without numbers")
+
     # --- damaged files ---
+
+    def test_columns_that_change_midway_are_told_with_their_share_and_what_to_look_at(self):
+        rows = self.rows(600) + self.rows(600, begin=600).replace("\n", ",1\n")
+        answer = self.assertRead(self.path("midway.csv", ("Time,TP-01\n" + rows).encode()))
+        self.assertRegex(answer.err, "600 of 1201 lines were skipped, first line 602: it has 3 of 2 cells. .*look at "
+                                     "that line")
+        answer = self.assertRead(self.path("one.csv", ("Time,TP-01\n" + self.rows(600) + "6.00,1,2\n").encode()))
+        self.assertRegex(answer.err, r"1 of 602 lines was skipped, first line 602: it has 3 of 2 cells\.$")
 
     def test_a_text_cut_in_its_last_line_is_read_up_to_there(self):
         whole = ("Time,TP-01\n" + self.rows(1200)).encode()

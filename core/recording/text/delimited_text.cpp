@@ -96,7 +96,25 @@ Error noTime(const std::string& name) {
               "rate: 50 Hz' above the names")};
 }
 
+/// Rows of twice as many cells as there are names: "0,01,2,5" is 0.01 and 2.5, or four numbers.
+std::optional<Error> commasForBoth(const TextGuess& guess, const std::string& name) {
+  const auto& lines = guess.sample.lines;
+  const std::size_t row = guess.layout.firstRow - 1;
+  if (guess.layout.separator != ',' || row == 0 || row >= lines.size()) return std::nullopt;
+  Cells names, cells;
+  splitCells(lines[row - 1], ',', names);
+  splitCells(lines[row], ',', cells);
+  if (names.size() < 2 || cells.size() != 2 * names.size()) return std::nullopt;
+  const auto count = [](std::size_t number) { return std::to_string(number); };
+  return Error{
+      name + ", " + say("line {1}", {count(row + 1)}),
+      say("it has {1} cells under {2} names: commas between cells and decimal commas cannot be told apart",
+          {count(cells.size()), count(names.size())}),
+      say("Export it with decimal points, or with semicolons or tabs between the cells")};
+}
+
 Result<void> requireUsable(const TextGuess& guess, const std::string& name) {
+  if (const auto fault = commasForBoth(guess, name)) return *fault;
   if (!guess.plan.hasTimeColumn && !(guess.layout.time.rate_Hz > 0)) return noTime(name);
   if (guess.plan.values.empty())
     return Error{name, say("there is a time column and nothing else"), say("Export at least one channel")};
@@ -111,8 +129,10 @@ Result<Recording> finished(RecordingBuilder::Built built, const TextGuess& guess
     if (!recording.skipped.empty())
       why = "; " + say("line {1}", {std::to_string(recording.skipped.front().line)}) + ": " +
             recording.skipped.front().reason;
-    return Error{name, say("no row has a time and a number{1}", {why}),
-                 say("Check the layout, first of all the time column")};
+    return Error{
+        name, say("no row has a time and a number{1}", {why}),
+        say("Look at that line: what is misread needs another layout, most often another time column "
+            "or decimal mark; a file without numbers has to be exported anew")};
   }
   if (recording.columns.empty()) return Error{name, say("no column holds a number"), say("Check the layout")};
   for (std::size_t k = 0; k < recording.columns.size(); ++k)
