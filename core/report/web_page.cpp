@@ -24,10 +24,11 @@ a { color: var(--link); } nav ul { list-style: none; padding-left: 1.2rem; } nav
 .untold { color: var(--untold); } .open { color: var(--faint); }
 .wide { overflow-x: auto; }
 table { border-collapse: collapse; margin: 0.6rem 0; } table.whole { width: 100%; }
-caption { text-align: left; font-weight: bold; padding: 0.3rem 0; caption-side: top; }
+caption { text-align: left; font-weight: bold; padding: 0.3rem 0; caption-side: top; overflow-wrap: anywhere; }
 th, td { border: 1px solid var(--line); padding: 0.15rem 0.45rem; text-align: left; vertical-align: top; font-size: 0.85rem; }
 thead th { background: var(--head); } tbody th { font-weight: normal; color: var(--faint); }
 .number { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
+.long { overflow-wrap: anywhere; min-width: 10rem; }
 .hand td { height: 2.6rem; } .fine { font-size: 0.75rem; overflow-wrap: anywhere; }
 .note { color: var(--faint); font-size: 0.85rem; }
 figure { margin: 0.8rem 0; } figure img { max-width: 100%; height: auto; background: #ffffff; padding: 0.4rem; }
@@ -38,6 +39,17 @@ figcaption { color: var(--faint); font-size: 0.85rem; }
   h2, h3, caption { break-after: avoid; } tr, figure, .caution { break-inside: avoid; } thead { display: table-header-group; }
   th, td { font-size: 7.5pt; } }
 )";
+
+/// Whether a table would grow beyond the page for a word of `text`. As many letters fit into a column.
+bool hasLongWord(const std::string& text) {
+  constexpr std::size_t longest = 32;  // bytes
+  for (std::size_t from = 0, to = 0; to <= text.size(); ++to) {
+    if (to < text.size() && text[to] != ' ' && text[to] != '\n') continue;
+    if (to - from > longest) return true;
+    from = to + 1;
+  }
+  return false;
+}
 
 std::string anchorOf(std::size_t section) { return "s" + std::to_string(section + 1); }
 
@@ -62,7 +74,8 @@ class PageWriter {
     m_html += "<tbody>\n";
     for (const Entry& entry : list.entries)
       m_html += "<tr><th scope=\"row\">" + htmlText(entry.name) + "</th><td" +
-                (entry.fine ? " class=\"fine\">" : ">") + htmlText(entry.value) + "</td></tr>\n";
+                classAttribute(entry.fine ? "fine" : classFor(entry.value, false)) + ">" +
+                htmlText(entry.value) + "</td></tr>\n";
     m_html += "</tbody></table>\n";
   }
 
@@ -72,7 +85,7 @@ class PageWriter {
     addCaption(table.caption);
     m_html += "<thead><tr>";
     for (const TableColumn& column : table.columns)
-      m_html += "<th scope=\"col\"" + std::string(column.numeric ? " class=\"number\">" : ">") +
+      m_html += "<th scope=\"col\"" + classAttribute(classFor(column.name, column.numeric)) + ">" +
                 htmlText(column.name) + "</th>";
     m_html += "</tr></thead><tbody>\n";
     for (const TableRow& row : table.rows) addRow(table, row);
@@ -120,6 +133,14 @@ class PageWriter {
   std::string take() { return std::move(m_html); }
 
  private:
+  /// A word without an end is broken in a column of numbers too.
+  static std::string classFor(const std::string& text, bool numeric) {
+    return hasLongWord(text) ? "long" : numeric ? "number" : "";
+  }
+  static std::string classAttribute(const std::string& classes) {
+    return classes.empty() ? "" : " class=\"" + classes + "\"";
+  }
+
   void addCaption(const std::string& caption) {
     if (!caption.empty()) m_html += "<caption>" + htmlText(caption) + "</caption>";
   }
@@ -130,11 +151,10 @@ class PageWriter {
     while (last > 0 && row.cells[last - 1].empty()) --last;
     m_html += "<tr>";
     for (std::size_t k = 0; k < row.cells.size(); ++k) {
-      std::string classes(table.columns[k].numeric ? "number" : "");
+      std::string classes = classFor(row.cells[k], table.columns[k].numeric);
       if (row.verdict && k + 1 == last)
         classes += (classes.empty() ? "" : " ") + std::string(classOf(*row.verdict));
-      const std::string opening = classes.empty() ? "<td>" : "<td class=\"" + classes + "\">";
-      m_html += opening + htmlText(row.cells[k]) + "</td>";
+      m_html += "<td" + classAttribute(classes) + ">" + htmlText(row.cells[k]) + "</td>";
     }
     m_html += "</tr>\n";
   }

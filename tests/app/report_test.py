@@ -197,6 +197,21 @@ class Html(ReportTest):
         self.assertEqual(page.all("script"), [])
         self.assertIn(evil, "".join(page.words))
 
+    def test_only_words_too_long_for_a_column_may_be_broken_anywhere(self):
+        with open(SMALL, encoding="utf-8") as file:
+            document = json.load(file)
+        document.pop("fingerprint", None)
+        self.assertNotIn("long", {cell.get("class") for cell in Page(self.text(SMALL, "r.html")).all("td")})
+        document["channels"][0]["name"] = document["article"] = "N" * 5000
+        path = self.path("long.bridgecal")
+        with open(path, "w", encoding="utf-8") as file:
+            json.dump(document, file)
+        text = self.text(path, "r.html")
+        self.assertIn(".long { overflow-wrap: anywhere", text)
+        cells = [part.split("<")[0] for part in text.split("<td")]
+        for cell in cells:
+            self.assertEqual("N" * 5000 in cell, cell.startswith(' class="long"'), cell[:80])
+
     def test_local_numbers_have_a_comma_and_others_a_point(self):
         numbers = {}
         for words in ((), ("--language", "de"), ("--language", "de", "--local-numbers")):

@@ -428,6 +428,22 @@ TEST(PageTable, ColumnsShareTheWidthAndKeepWhatTheyNeed) {
   EXPECT_EQ(columnWidths({10, 10}, {100, 200}, {50, 0}, 350), (std::vector<double>{50, 300}));
 }
 
+TEST(PageTable, AWordWithoutAnEndTakesNothingFromTheColumnsBeside) {
+  EXPECT_EQ(columnWidths({5000, 40, 60}, {5000, 80, 90}, {0, 0, 0}, 300), (std::vector<double>{200, 40, 60}));
+  // Two of them share what is left.
+  EXPECT_EQ(columnWidths({5000, 40, 9000}, {5000, 80, 9000}, {0, 0, 0}, 300),
+            (std::vector<double>{130, 40, 130}));
+  EXPECT_EQ(columnWidths({5000, 40, 60}, {5000, 80, 90}, {50, 0, 0}, 110), (std::vector<double>{50, 30, 30}));
+}
+
+TEST(PageTable, AHeadWithoutAnEndStaysOnThePage) {
+  core::Table table{"", {{"Step"}, {std::string(5000, 'C')}}, {}};
+  for (int row = 0; row < 3; ++row) table.rows.push_back({{"1", "+1000"}, {}});
+  const auto slices = tableSlices(table, 180 * dotsPerMm);
+  ASSERT_EQ(slices.size(), 4U);
+  EXPECT_LT(slices[0].height, 20 * dotsPerMm);
+}
+
 TEST(BookMaker, ShowsTheFirstPagesBeforeTheLast) {
   std::vector<core::Channel> channels;
   for (int k = 1; k <= 12; ++k) channels.push_back(twiceChecked("TP-" + std::to_string(k), 0));

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numeric>
 
 #include "ui/theme.h"
@@ -34,7 +35,9 @@ using Row = std::vector<Cell>;
 
 /// "U of", "expected", "(chain),", "µm/m": each on a line of its own, so that columns stay narrow.
 QString headText(const std::string& name) {
+  constexpr qsizetype longest = 100;  // letters; a head is never cut over two pages
   QString text = toQString(name);
+  if (text.size() > longest) text = text.left(longest - 1) + u'…';
   constexpr std::pair<const char*, const char*> breaks[] = {
       {" (", "\n("}, {", ", ",\n"}, {"U of ", "U of\n"}, {"Guard ", "Guard\n"}};
   for (const auto& [from, to] : breaks)
@@ -160,6 +163,19 @@ std::vector<double> widthsFor(const std::vector<Row>& rows, const std::vector<do
   return columnWidths(needs.least, needs.wanted, fixed, width);
 }
 
+/// What the wider ones of `least` are cut to so that all have `room`: a narrow column keeps what it needs
+/// beside one with a word of thousands of letters.
+double mostOfEach(std::vector<double> least, double room) {
+  std::sort(least.begin(), least.end());
+  auto left = static_cast<double>(least.size());
+  for (const double need : least) {
+    if (need * left > room) return std::max(0.0, room) / left;
+    room -= need;
+    --left;
+  }
+  return std::numeric_limits<double>::infinity();
+}
+
 }  // namespace
 
 QColor inkColour(core::Verdict verdict) {
@@ -181,12 +197,14 @@ std::vector<double> columnWidths(const std::vector<double>& least, const std::ve
   const std::size_t count = wanted.size();
   std::vector<double> widths(count, 0);
   double room = width, sumLeast = 0, sumWanted = 0;
+  std::vector<double> shared;
   for (std::size_t k = 0; k < count; ++k) {
     if (fixed[k] > 0)
       room -= widths[k] = fixed[k];
     else
-      sumLeast += least[k], sumWanted += wanted[k];
+      sumLeast += least[k], sumWanted += wanted[k], shared.push_back(least[k]);
   }
+  const double most = mostOfEach(std::move(shared), room);
   for (std::size_t k = 0; k < count; ++k) {
     if (fixed[k] > 0) continue;
     if (sumWanted <= room)
@@ -194,7 +212,7 @@ std::vector<double> columnWidths(const std::vector<double>& least, const std::ve
     else if (sumLeast <= room)
       widths[k] = least[k] + (wanted[k] - least[k]) * (room - sumLeast) / std::max(1.0, sumWanted - sumLeast);
     else
-      widths[k] = least[k] * std::max(0.0, room) / sumLeast;
+      widths[k] = std::min(least[k], most);
   }
   return widths;
 }

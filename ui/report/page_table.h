@@ -15,7 +15,7 @@ std::vector<Slice> tableSlices(const core::Table& table, double width);
 std::vector<Slice> entrySlices(const core::EntryList& list, double width, bool natural);
 
 /// Widths of columns that need at least `least` and at best `wanted` in `width`; a `fixed` one (over 0) has
-/// its width. All of `width` is given out. Where even the least is too much, all give way alike.
+/// its width. All of `width` is given out. Where even the least is too much, the widest give way.
 std::vector<double> columnWidths(const std::vector<double>& least, const std::vector<double>& wanted,
                                  const std::vector<double>& fixed, double width);
 
