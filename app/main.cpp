@@ -7,6 +7,7 @@
 
 #include "app/command_line.h"
 #include "app/demo.h"
+#include "app/end_signals.h"
 #include "app/files.h"
 #include "app/output.h"
 #include "ui/access/access.h"
@@ -37,6 +38,7 @@ int openWindow(const app::Request& request, int& argc, char** argv) {
   QApplication::setDesktopFileName("org.shuntwright.Shuntwright");
   QApplication::setWindowIcon(QIcon(":/shuntwright.svg"));
   ui::useLanguage(ui::chosenLanguage());
+  const app::EndSignals ending;
   ui::Session session(request.demo ? app::demoDocument() : core::Document{});
   ui::MainWindow window(session);
   window.setDemo(app::demoDocument);

@@ -110,6 +110,21 @@ TEST_F(AutosaveTest, DiscardedOnClosingLeavesNothing) {
   EXPECT_EQ(keptFiles(), QStringList());
 }
 
+TEST_F(AutosaveTest, EndedFromOutsideTheWorkIsKeptBeforeItsTimeAndTheLockGoes) {
+  ASSERT_TRUE(saveDocument(oneChannel(), path("tail.bridgecal")));
+  {
+    ShownWindow shown;
+    ASSERT_TRUE(shown.window.openFile(path("tail.bridgecal")));
+    shown.rename("TP-77");
+    EXPECT_TRUE(keptFiles().isEmpty());
+    QTimer::singleShot(0, qApp, [] { QCoreApplication::exit(143); });
+    EXPECT_EQ(QCoreApplication::exec(), 143);
+    EXPECT_EQ(keptFiles().size(), 1);
+  }
+  EXPECT_EQ(keptFiles().size(), 1);
+  EXPECT_FALSE(WorkSafety::isHeldElsewhere(path("tail.bridgecal")));
+}
+
 TEST_F(AutosaveTest, ClosingThatIsCalledOffKeepsTheWorkSafe) {
   ShownWindow shown(oneChannel());
   shown.rename("TP-77");

@@ -52,6 +52,8 @@ WorkSafety::WorkSafety(Session& session, QWidget* window)
         if (mayAsk) manager.release();
       },
       Qt::DirectConnection);
+  // Ended from outside no window is closed, and nothing asked.
+  connect(qApp, &QCoreApplication::aboutToQuit, this, [this] { m_autosave.flush(); });
 }
 
 WorkSafety::~WorkSafety() = default;
