@@ -20956,8 +20956,8 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Ungespeicherte Arbeit</translation>
     </message>
     <message>
-        <source>Unsaved work cannot be kept safe against a crash at the moment: %1. Save often until that is mended.</source>
-        <translation>Ungespeicherte Arbeit lässt sich zurzeit nicht gegen einen Absturz sichern: %1. Bis das behoben ist, oft speichern.</translation>
+        <source>Unsaved work cannot be kept safe against a crash at the moment: %1 Save often until that is mended.</source>
+        <translation>Ungespeicherte Arbeit lässt sich zurzeit nicht gegen einen Absturz sichern: %1 Bis das behoben ist, oft speichern.</translation>
     </message>
     <message>
         <source>Until then the table has only the steps on which all ways agree.</source>

@@ -156,6 +156,7 @@ TEST_F(AutosaveTest, WithoutRoomOnTheDiskItIsToldOnceInPlainWords) {
   const QString words = failed.first().first().toString();
   EXPECT_TRUE(words.contains("cannot be kept safe")) << words.toStdString();
   EXPECT_TRUE(words.contains("larger than the system allows")) << words.toStdString();
+  EXPECT_FALSE(words.contains("..")) << words.toStdString();
   EXPECT_EQ(keptFiles(), QStringList()) << "no half written copy";
   change("TP-80");
   EXPECT_EQ(keptFiles().size(), 1) << "as soon as there is room again";

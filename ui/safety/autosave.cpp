@@ -59,7 +59,7 @@ void Autosave::finishWriting() {
     emit kept();
   } else if (!m_toldFailure) {
     m_toldFailure = true;
-    emit failed(tr("Unsaved work cannot be kept safe against a crash at the moment: %1. Save often until "
+    emit failed(tr("Unsaved work cannot be kept safe against a crash at the moment: %1 Save often until "
                    "that is mended.")
                     .arg(toText(written.error())));
   }
