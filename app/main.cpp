@@ -15,6 +15,7 @@
 #include "ui/locale.h"
 #include "ui/main_window.h"
 #include "ui/session.h"
+#include "ui/state_file.h"
 
 namespace {
 
@@ -37,6 +38,7 @@ int openWindow(const app::Request& request, int& argc, char** argv) {
   QApplication::setApplicationVersion(SHUNTWRIGHT_VERSION);
   QApplication::setDesktopFileName("org.shuntwright.Shuntwright");
   QApplication::setWindowIcon(QIcon(":/shuntwright.svg"));
+  const ui::DamagedState damaged = ui::setDamagedStateAside();
   ui::useLanguage(ui::chosenLanguage());
   const app::EndSignals ending;
   ui::Session session(request.demo ? app::demoDocument() : core::Document{});
@@ -49,6 +51,7 @@ int openWindow(const app::Request& request, int& argc, char** argv) {
     window.openFile(QString::fromStdString(request.file));
   else if (!request.demo)
     window.openLast();
+  if (!damaged.isEmpty()) window.warn(damaged.sentence());
   window.offerRecovery();
   if (request.file.empty()) window.offerTour();
   return QApplication::exec();

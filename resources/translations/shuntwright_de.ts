@@ -21278,6 +21278,14 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
         <translation>Wovon die Vorhersage abhängt</translation>
     </message>
     <message>
+        <source>What the program remembers cannot be read or moved aside, and everything in it is as usual: %1. Look at the permissions of file and folder.</source>
+        <translation>Was sich das Programm merkt, ist weder lesbar noch beiseitezulegen, und alles darin ist wie üblich: %1. Die Rechte von Datei und Ordner ansehen.</translation>
+    </message>
+    <message>
+        <source>What the program remembers was damaged, settings perhaps among it. What could not be read is as usual again. Kept as it was found: %1.</source>
+        <translation>Was sich das Programm merkt, war beschädigt, vielleicht auch Einstellungen. Was nicht lesbar war, ist wieder wie üblich. Aufbewahrt, wie es gefunden wurde: %1.</translation>
+    </message>
+    <message>
         <source>What there is to make shunts of: add it here, paste it from a spreadsheet, or import a file.</source>
         <translation>Woraus sich Shunts machen lassen: hier anlegen, aus einer Tabellenkalkulation einfügen oder aus einer Datei einlesen.</translation>
     </message>

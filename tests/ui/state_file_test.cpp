@@ -136,6 +136,31 @@ TEST_F(StateFileTest, ADamagedFileIsNoReasonNotToStart) {
   EXPECT_TRUE(text().contains("new=2"));
 }
 
+TEST_F(StateFileTest, ADamagedFileIsKeptAsideToldAndWrittenAnewWithWhatCouldBeRead) {
+  const QByteArray broken = "[General]\ngood=1\nbad=\"\\x\n[\n=\n\xFF\xFE\n";
+  put(broken);
+  const DamagedState damaged = setDamagedStateAside();
+  ASSERT_EQ(damaged.copies.size(), 1);
+  EXPECT_TRUE(damaged.left.isEmpty());
+  QFile copy(damaged.copies[0]);
+  ASSERT_TRUE(copy.open(QIODevice::ReadOnly));
+  EXPECT_EQ(copy.readAll(), broken);
+  EXPECT_TRUE(damaged.sentence().contains("state.ini.damaged")) << damaged.sentence().toStdString();
+  EXPECT_EQ(stateFile().value("good").toInt(), 1);
+  EXPECT_TRUE(setDamagedStateAside().isEmpty()) << "told once";
+  put(QByteArray(4, '\0'));
+  EXPECT_TRUE(setDamagedStateAside().sentence().contains("state.ini.damaged2")) << "the first copy stays";
+}
+
+TEST_F(StateFileTest, AWholeFileIsLeftAlone) {
+  EXPECT_TRUE(setDamagedStateAside().isEmpty()) << "no file yet";
+  { stateFile().setValue("place", QRect(1, 2, 3, 4)); }
+  { stateFile().setValue("word", QString("µ, \"x\"; \n=[")); }
+  const QByteArray before = text();
+  EXPECT_TRUE(setDamagedStateAside().isEmpty());
+  EXPECT_EQ(text(), before);
+}
+
 TEST_F(StateFileTest, APipeInItsPlaceIsNotWaitedFor) {
   ASSERT_TRUE(QDir().mkpath(m_folder.filePath("shuntwright")));
   ASSERT_EQ(::mkfifo(QFile::encodeName(path()).constData(), 0600), 0);
