@@ -27,7 +27,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct BatchOptions {
   std::vector<std::string> files;
   std::string recording;
   std::string name;
@@ -62,7 +62,7 @@ struct Wanted {
   std::string file;
   bool isEmpty = false;
 };
-std::vector<Wanted> wantedFiles(const Options& options) {
+std::vector<Wanted> wantedFiles(const BatchOptions& options) {
   std::vector<Wanted> wanted;
   for (const std::string& word : options.files) {
     const std::vector<std::string> found = filesOf(word);
@@ -80,7 +80,7 @@ struct Judging {
 
 /// What is the same for all documents.
 struct Batch {
-  Options options;
+  BatchOptions options;
   std::optional<Judging> judging;
   core::Date today;
   unsigned threads = 1;  ///< for the channels of one document
@@ -139,7 +139,7 @@ core::Verdict verdictOf(const core::OverviewTally& tally) {
 }
 
 /// One line about a whole document: its worst channel stands for it.
-std::string documentLine(const Options& options, const std::string& file, const core::Document& document,
+std::string documentLine(const BatchOptions& options, const std::string& file, const core::Document& document,
                          const std::vector<core::OverviewRow>& rows, const core::OverviewTally& tally) {
   std::vector<std::size_t> order;
   for (std::size_t k = 0; k < rows.size(); ++k) order.push_back(k);
@@ -174,13 +174,13 @@ std::string documentLine(const Options& options, const std::string& file, const 
   return lineOf(json);
 }
 
-std::string rowLine(const Options& options, const std::string& file, const core::Document& document,
+std::string rowLine(const BatchOptions& options, const std::string& file, const core::Document& document,
                     const core::OverviewRow& row) {
   if (options.json) return lineOf(rowJson(file, document, row));
   return harmless(rowText(file, document, row), true);
 }
 
-Done failed(const Options& options, const std::string& file, const core::Error& error) {
+Done failed(const BatchOptions& options, const std::string& file, const core::Error& error) {
   Done done;
   done.exit = BadInput;
   done.notes = {error.text()};
@@ -190,7 +190,7 @@ Done failed(const Options& options, const std::string& file, const core::Error& 
 
 /// A document as its checks are.
 Done judgedAsIs(const Batch& batch, const std::string& file, const core::Document& document) {
-  const Options& options = batch.options;
+  const BatchOptions& options = batch.options;
   Done done;
   std::vector<core::OverviewRow> rows(document.channels.size());
   forEach(rows.size(), batch.threads, [&](std::size_t k) {
@@ -209,7 +209,7 @@ Done judgedAsIs(const Batch& batch, const std::string& file, const core::Documen
 }
 
 /// One channel of a recording, as far as it could be judged.
-void addChecked(const Options& options, const std::string& file, const core::Document& document,
+void addChecked(const BatchOptions& options, const std::string& file, const core::Document& document,
                 const CheckedChannel& one, core::Date today, Done& done) {
   if (!one.channel) {
     done.exit = BadInput;
@@ -295,7 +295,7 @@ class Writer {
 };
 
 /// The recording, read once for all documents; nothing where none is named.
-core::Result<std::optional<Judging>> judgingBy(const Options& options) {
+core::Result<std::optional<Judging>> judgingBy(const BatchOptions& options) {
   if (options.recording.empty()) {
     if (!options.name.empty() || !options.readAs.empty())
       return core::Error{options.name.empty() ? "--read-as" : "--as", "it is about a recording",
@@ -320,7 +320,7 @@ void stopOnSignal() {
   });
 }
 
-int run(const Options& options) {
+int run(const BatchOptions& options) {
   const auto today = dayFrom(options.today);
   if (!today) return fail(today.error());
   auto judging = judgingBy(options);
@@ -345,7 +345,7 @@ int run(const Options& options) {
 }  // namespace
 
 void addBatch(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<BatchOptions>();
   CLI::App* command = cli.add_subcommand("batch", "Judges every channel of many documents");
   command->add_option("FILES", options->files, "Documents, folders of documents, or patterns in quotes")
       ->type_name("")

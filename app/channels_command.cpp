@@ -15,7 +15,7 @@ namespace {
 
 constexpr qint64 greatestList_bytes = 64 * 1024 * 1024;
 
-struct Options {
+struct ChannelsOptions {
   std::string file;
   std::string list;
   std::string map;
@@ -24,7 +24,7 @@ struct Options {
   std::string exported;
 };
 
-core::Result<void> requireUsable(const Options& options) {
+core::Result<void> requireUsable(const ChannelsOptions& options) {
   if (options.list.empty() == options.exported.empty())
     return core::Error{"", "one of --import and --export is needed", "Say which list is read or written"};
   if (!options.list.empty() && options.like.empty())
@@ -54,7 +54,7 @@ std::string mappingLine(const core::ListTable& table, const std::vector<core::Li
   return joined(words, ", ") + ".\n";
 }
 
-int import(const Options& options, const core::Document& document) {
+int import(const ChannelsOptions& options, const core::Document& document) {
   const auto like = channelsNamed(document, options.like);
   if (!like)
     return fail(like.error().where == "--channel"
@@ -83,7 +83,7 @@ int import(const Options& options, const core::Document& document) {
                AllPass);
 }
 
-int channels(const Options& options) {
+int channels(const ChannelsOptions& options) {
   if (const auto usable = requireUsable(options); !usable) return fail(usable.error());
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
@@ -101,7 +101,7 @@ int channels(const Options& options) {
 }  // namespace
 
 void addChannels(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<ChannelsOptions>();
   CLI::App* command = cli.add_subcommand("channels", "Reads channels from a list, or writes them as one");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
   command->add_option("--import", options->list, "List of channels, a row each, as a spreadsheet saves it")

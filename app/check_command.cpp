@@ -20,7 +20,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct CheckOptions {
   std::string file;
   std::string recording;
   std::string name = "pre";
@@ -34,7 +34,7 @@ struct Options {
   bool json = false;
 };
 
-core::Result<void> requireUsable(const Options& options) {
+core::Result<void> requireUsable(const CheckOptions& options) {
   if (auto named = requireCheckNamed(options.name, options.date); !named) return named;
   if (!options.column.empty() && options.channel.empty())
     return core::Error{"--column", "it names the column of one channel", "Add --channel with that channel"};
@@ -66,7 +66,7 @@ std::vector<CheckedChannel> checkedWithProgress(const core::Document& document,
 }
 
 /// The channels with their new check, those that could not be checked with the reason.
-core::Result<std::vector<CheckedChannel>> judgedChannels(const Options& options,
+core::Result<std::vector<CheckedChannel>> judgedChannels(const CheckOptions& options,
                                                          const core::Document& document) {
   const auto choices = layoutChoices(options.readAs);
   if (!choices) return choices.error();
@@ -124,7 +124,7 @@ void noteOtherNames(const std::string& wanted, const std::vector<CheckedChannel>
 
 /// Saves the document with the checks, and with an entry of its history by who ran them.
 int save(const std::string& path, const core::Document& before, const std::vector<CheckedChannel>& checked,
-         const Options& options) {
+         const CheckOptions& options) {
   core::Document document = before;
   for (const CheckedChannel& one : checked)
     document = core::withChannel(std::move(document), one.index, *one.channel);
@@ -132,7 +132,7 @@ int save(const std::string& path, const core::Document& before, const std::vecto
   return done ? AllPass : fail(done.error());
 }
 
-int check(const Options& options) {
+int check(const CheckOptions& options) {
   if (const auto usable = requireUsable(options); !usable) return fail(usable.error());
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
@@ -160,7 +160,7 @@ int check(const Options& options) {
 }  // namespace
 
 void addCheck(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<CheckOptions>();
   CLI::App* command = cli.add_subcommand("check", "Judges a recording by the plan");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
   command->add_option("--recording", options->recording, "Recording of the check, a column a channel")

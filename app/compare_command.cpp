@@ -17,7 +17,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct CompareOptions {
   std::string file;
   std::string channel;
   std::string checks;
@@ -225,7 +225,7 @@ std::string comparisonText(const core::Channel& channel, const core::ChannelEval
          textOf(core::figuresOf(channel, evaluation, comparison, pair.before, pair.after));
 }
 
-int compare(const Options& options) {
+int compare(const CompareOptions& options) {
   const auto names = pairNames(options.checks);
   if (!names) return fail(names.error());
   const auto document = openDocument(options.file);
@@ -269,7 +269,7 @@ int compare(const Options& options) {
 }  // namespace
 
 void addCompare(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<CompareOptions>();
   CLI::App* command = cli.add_subcommand("compare", "Two checks of each channel side by side");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
   command->add_option("--channel", options->channel, "Only the channel of this name")->check(faultOfName);

@@ -18,7 +18,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct DemoOptions {
   std::string out;
   std::vector<std::string> pictures;  ///< only these, and nothing else; empty: everything
 };
@@ -77,7 +77,7 @@ std::string pathList(const std::string& title, const QStringList& paths) {
 }
 
 /// Some pictures alone, for whoever needs them again: the manual, the README.
-int somePictures(const Options& options) {
+int somePictures(const DemoOptions& options) {
   QStringList names;
   for (const std::string& name : options.pictures) names << QString::fromStdString(name);
   return drawnOffscreen([&] {
@@ -87,7 +87,7 @@ int somePictures(const Options& options) {
   });
 }
 
-int demo(const Options& options) {
+int demo(const DemoOptions& options) {
   const QDir folder(QString::fromStdString(options.out));
   if (const auto made = makeFolder(folder.path()); !made) return fail(made.error());
   if (!options.pictures.empty()) return somePictures(options);
@@ -110,7 +110,7 @@ int demo(const Options& options) {
 }  // namespace
 
 void addDemo(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<DemoOptions>();
   CLI::App* command = cli.add_subcommand("demo", "Works the built-in demo through without a window");
   command->add_option("--out", options->out, "Folder for document, recordings, report and pictures")
       ->type_name("FOLDER")

@@ -13,7 +13,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct DiagnoseOptions {
   std::string file;
   std::string channel;
   std::string check;
@@ -21,7 +21,7 @@ struct Options {
 };
 
 /// A check to be diagnosed, with what it is judged by.
-struct Chosen {
+struct ChosenCheck {
   const core::Channel* channel;
   const core::Check* check;
   core::SetupPrediction prediction;
@@ -49,10 +49,10 @@ core::Error noCheck(const core::Channel& channel, const std::string& name) {
 
 /// The check of each channel at `indices` that has it. Fails when none has, and when the one channel that was
 /// asked for has not; else channels without it are named on standard error.
-core::Result<std::vector<Chosen>> chosenChecks(const core::Document& document,
-                                               const std::vector<std::size_t>& indices,
-                                               const Options& options) {
-  std::vector<Chosen> chosen;
+core::Result<std::vector<ChosenCheck>> chosenChecks(const core::Document& document,
+                                                    const std::vector<std::size_t>& indices,
+                                                    const DiagnoseOptions& options) {
+  std::vector<ChosenCheck> chosen;
   std::vector<std::string> without;
   for (const std::size_t index : indices) {
     const core::Channel& channel = *document.channels[index];
@@ -88,7 +88,7 @@ Exit exitOf(const std::vector<core::Diagnosis>& diagnoses) {
   return exit;
 }
 
-Json resultJson(const Chosen& chosen, const core::Diagnosis& diagnosis) {
+Json resultJson(const ChosenCheck& chosen, const core::Diagnosis& diagnosis) {
   Json json{{"channel", chosen.channel->name},
             {"check", chosen.check->name},
             {"reading_unit", core::readingUnitText(chosen.setup().instrument)}};
@@ -96,7 +96,7 @@ Json resultJson(const Chosen& chosen, const core::Diagnosis& diagnosis) {
   return json;
 }
 
-int diagnose(const Options& options) {
+int diagnose(const DiagnoseOptions& options) {
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
   const auto indices = channelsNamed(*document, options.channel);
@@ -104,12 +104,13 @@ int diagnose(const Options& options) {
   const auto chosen = chosenChecks(*document, *indices, options);
   if (!chosen) return fail(chosen.error());
   std::vector<core::DiagnosisTask> tasks;
-  for (const Chosen& one : *chosen) tasks.push_back({&one.setup(), &one.prediction, &one.budget, one.check});
+  for (const ChosenCheck& one : *chosen)
+    tasks.push_back({&one.setup(), &one.prediction, &one.budget, one.check});
   const std::vector<core::Diagnosis> diagnoses = diagnosesWithProgress(tasks);
   Json json{{"channels", Json::array()}};
   std::string text;
   for (std::size_t k = 0; k < diagnoses.size(); ++k) {
-    const Chosen& one = (*chosen)[k];
+    const ChosenCheck& one = (*chosen)[k];
     const std::string name = one.channel->name + ", " + one.check->name + ": ";
     if (diagnoses[k].result == core::DiagnosisResult::NotPossible)
       note(name + core::diagnosisSentence(diagnoses[k]));
@@ -125,7 +126,7 @@ int diagnose(const Options& options) {
 }  // namespace
 
 void addDiagnose(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<DiagnoseOptions>();
   CLI::App* command = cli.add_subcommand("diagnose", "What may be wrong with channels that were checked");
   command->add_option("FILE", options->file, "A .bridgecal document with checks")->type_name("")->required();
   command->add_option("--channel", options->channel, "Only the channel of this name")->check(faultOfName);

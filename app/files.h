@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -11,6 +12,9 @@
 // What several commands do with the files and names that the command line gives.
 
 namespace app {
+
+/// The longest file that is read as a document.
+inline constexpr std::int64_t greatestDocument_bytes = 64 << 20;
 
 /// Reads a document. Errors name the file; that it was altered since it was saved is told on standard error.
 core::Result<core::Document> openDocument(const std::string& path);

@@ -14,7 +14,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct LevelsOptions {
   std::string recording;
   std::string column;
   std::string readAs;
@@ -103,7 +103,7 @@ std::string levelsText(const std::vector<Found>& found) {
   return text;
 }
 
-int showLayout(const Options& options, const core::LayoutChoices& choices) {
+int showLayout(const LevelsOptions& options, const core::LayoutChoices& choices) {
   if (const auto usable = requireRegularFile(options.recording); !usable) return fail(usable.error());
   const auto preview = core::lookAt(options.recording, choices);
   if (!preview) return fail(preview.error());
@@ -124,7 +124,7 @@ std::vector<Found> foundIn(const core::Recording& recording, const std::vector<s
   return found;
 }
 
-int levels(const Options& options) {
+int levels(const LevelsOptions& options) {
   const auto choices = layoutChoices(options.readAs);
   if (!choices) return fail(choices.error());
   if (options.showLayout) return showLayout(options, *choices);
@@ -149,7 +149,7 @@ int levels(const Options& options) {
 }  // namespace
 
 void addLevels(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<LevelsOptions>();
   CLI::App* command = cli.add_subcommand("levels", "The held levels of a recording");
   command
       ->add_option("RECORDING", options->recording,

@@ -14,7 +14,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct LineOptions {
   std::string table;
   std::string covarianceOfY, covariance;
   std::vector<std::string> at, inverse;
@@ -26,7 +26,7 @@ struct Options {
 
 /// A core error about a point, with the line of the table that the point stands in; about a matrix, with its
 /// file.
-core::Error inTheirFile(const Options& options, const PointTable& points, core::Error error) {
+core::Error inTheirFile(const LineOptions& options, const PointTable& points, core::Error error) {
   constexpr std::string_view point = "point ";
   if (error.where.starts_with(point)) {
     const std::size_t number = std::stoul(error.where.substr(point.size()));
@@ -37,7 +37,7 @@ core::Error inTheirFile(const Options& options, const PointTable& points, core::
   return inFile(ofMatrix ? matrix : options.table, error);
 }
 
-core::Result<core::Line> lineByMatrix(const Options& options, const PointTable& points,
+core::Result<core::Line> lineByMatrix(const LineOptions& options, const PointTable& points,
                                       core::Through through) {
   const bool ofY = options.covariance.empty();
   if (!points.uy.empty())
@@ -62,7 +62,7 @@ core::Result<core::Line> lineByTable(const PointTable& points, core::Through thr
                                         : core::fitLine(points.x, points.y);
 }
 
-core::Result<core::Line> lineOf(const Options& options, const PointTable& points) {
+core::Result<core::Line> lineOf(const LineOptions& options, const PointTable& points) {
   const core::Through through = options.throughZero ? core::Through::Zero : core::Through::Anywhere;
   if (!options.covariance.empty() || !options.covarianceOfY.empty())
     return lineByMatrix(options, points, through);
@@ -84,7 +84,7 @@ core::Result<LineUse> useOf(const std::string& option, const std::string& text) 
   return LineUse{value.value, uncertainty.value, {}};
 }
 
-core::Result<LineUse> lookedUp(const Options& options, const core::Line& line, LineUse use) {
+core::Result<LineUse> lookedUp(const LineOptions& options, const core::Line& line, LineUse use) {
   if (options.readings > 0 && use.uncertainty > 0)
     return core::Error{"--readings", "the uncertainty of y is stated with --inverse already",
                        "Leave one of the two out"};
@@ -98,7 +98,7 @@ core::Result<LineUse> lookedUp(const Options& options, const core::Line& line, L
 }
 
 /// Fills in what is asked of the fitted line.
-core::Result<void> use(const Options& options, LineAnswer& answer) {
+core::Result<void> use(const LineOptions& options, LineAnswer& answer) {
   for (const std::string& text : options.at) {
     auto forward = useOf("--at", text);
     if (!forward) return forward.error();
@@ -118,7 +118,7 @@ core::Result<void> use(const Options& options, LineAnswer& answer) {
   return {};
 }
 
-int line(const Options& options) {
+int line(const LineOptions& options) {
   auto points = readPointTable(options.table);
   if (!points) return fail(points.error());
   auto fitted = lineOf(options, *points);
@@ -134,7 +134,7 @@ int line(const Options& options) {
 }  // namespace
 
 void addLine(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<LineOptions>();
   CLI::App* command =
       cli.add_subcommand("line", "The straight line through points, and how straight they are");
   command->add_option("TABLE", options->table, "Delimited text with the columns x,y[,ux,uy[,covxy]]")

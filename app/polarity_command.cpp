@@ -15,7 +15,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct PolarityOptions {
   std::string file;
   std::string channel;
   std::string shunt;  ///< a shunt's name or a resistance; empty: the channel's first shunt
@@ -23,14 +23,14 @@ struct Options {
 };
 
 /// What the map is made of.
-struct Chosen {
+struct ChosenShunt {
   std::string name;  ///< of a shunt of the channel; empty for a typed resistance
   core::Resistance resistance;
 };
 
-Chosen chosen(const core::Shunt& shunt) { return {shunt.name, core::resistanceOf(shunt)}; }
+ChosenShunt chosen(const core::Shunt& shunt) { return {shunt.name, core::resistanceOf(shunt)}; }
 
-core::Result<Chosen> chosenShunt(const core::Channel& channel, const std::string& text) {
+core::Result<ChosenShunt> chosenShunt(const core::Channel& channel, const std::string& text) {
   const std::vector<core::Shunt>& shunts = channel.setup.shunts;
   if (text.empty()) {
     if (!shunts.empty()) return chosen(shunts.front());
@@ -39,7 +39,7 @@ core::Result<Chosen> chosenShunt(const core::Channel& channel, const std::string
   for (const core::Shunt& shunt : shunts)
     if (shunt.name == text) return chosen(shunt);
   const auto ohm = core::parseQuantity(text, core::UnitFamily::Resistance);
-  if (ohm && *ohm > 0) return Chosen{{}, core::Resistance(*ohm)};
+  if (ohm && *ohm > 0) return ChosenShunt{{}, core::Resistance(*ohm)};
   if (ohm)
     return core::Error{"--shunt", "a shunt must have a resistance above zero", "Write for example 59k"};
   std::vector<std::string> names;
@@ -51,7 +51,7 @@ core::Result<Chosen> chosenShunt(const core::Channel& channel, const std::string
 }
 
 /// `setup` with the one shunt of `cell`, and a step that closes it.
-core::Setup withShuntAt(core::Setup setup, const Chosen& shunt, const core::PolarityCell& cell) {
+core::Setup withShuntAt(core::Setup setup, const ChosenShunt& shunt, const core::PolarityCell& cell) {
   setup.shunts = {{shunt.name, shunt.resistance, cell.a, cell.b}};
   setup.sequence = {{{}, {0}}};
   return setup;
@@ -67,7 +67,7 @@ void addMovement(Json& json, const core::Setup& alone) {
   json["sentence"] = core::sentenceOf(alone, 0, *movement);
 }
 
-Json cellJson(const core::Setup& setup, const Chosen& shunt, const core::PolarityCell& cell) {
+Json cellJson(const core::Setup& setup, const ChosenShunt& shunt, const core::PolarityCell& cell) {
   Json json{{"place", core::placeWords(setup.bridge, cell.a, cell.b)},
             {"a", core::nodeName(cell.a)},
             {"b", core::nodeName(cell.b)}};
@@ -85,7 +85,7 @@ Json cellJson(const core::Setup& setup, const Chosen& shunt, const core::Polarit
   return json;
 }
 
-Json mapJson(const core::Channel& channel, const Chosen& shunt, const core::PolarityMap& map) {
+Json mapJson(const core::Channel& channel, const ChosenShunt& shunt, const core::PolarityMap& map) {
   const core::Setup& setup = channel.setup;
   const core::Hookup& hookup = setup.bridge.hookup;
   Json json{{"channel", channel.name},
@@ -145,7 +145,7 @@ core::Table mapTable(const core::Setup& setup, const core::PolarityMap& map) {
   return table;
 }
 
-std::string mapText(const core::Channel& channel, const Chosen& shunt, const core::PolarityMap& map) {
+std::string mapText(const core::Channel& channel, const ChosenShunt& shunt, const core::PolarityMap& map) {
   const core::Setup& setup = channel.setup;
   std::string text = channel.name + ": " + std::string(core::templateOf(setup.bridge.type).name);
   for (const std::string& sentence : core::hookupSentences(setup.bridge)) text += "\n" + sentence;
@@ -157,7 +157,7 @@ std::string mapText(const core::Channel& channel, const Chosen& shunt, const cor
   return text;
 }
 
-int polarity(const Options& options) {
+int polarity(const PolarityOptions& options) {
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
   const auto channels = channelsNamed(*document, options.channel);
@@ -174,7 +174,7 @@ int polarity(const Options& options) {
 }  // namespace
 
 void addPolarity(CLI::App& cli, Run& run) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<PolarityOptions>();
   CLI::App* command = cli.add_subcommand("polarity", "What one shunt would do at every place of the bridge");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
   command->add_option("--channel", options->channel, "Name of the channel")->required()->check(faultOfName);

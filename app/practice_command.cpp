@@ -21,7 +21,7 @@ namespace {
 
 constexpr std::size_t mostQuestions = 200;
 
-struct Options {
+struct PracticeOptions {
   std::string seedText;
   std::uint64_t seed = 1;
   std::size_t count = 10;
@@ -68,7 +68,7 @@ std::string faultOfKinds(const std::string& text) {
   return core::inQuotes(text) + " is no list of kinds; choose from " + keys + ", with commas between";
 }
 
-std::vector<core::QuestionKind> kindsOf(const Options& options) {
+std::vector<core::QuestionKind> kindsOf(const PracticeOptions& options) {
   return options.kinds ? kindsIn(*options.kinds) : core::allQuestionKinds();
 }
 
@@ -113,7 +113,7 @@ Json instrumentJson(const core::Instrument& instrument) {
 }
 
 /// Each with the two nodes that it lies between, by their names.
-Json shuntsJson(const core::Setup& setup) {
+Json questionShuntsJson(const core::Setup& setup) {
   Json shunts = Json::array();
   for (const core::Shunt& shunt : setup.shunts)
     shunts.push_back({{"name", shunt.name},
@@ -151,7 +151,7 @@ Json questionJson(const core::Question& question, std::size_t number, bool answe
     json["choices"].push_back({{"number", k + 1}, {"text", question.choices[k]}});
   json["bridge"] = bridgeJson(question.setup.bridge);
   json["instrument"] = instrumentJson(question.setup.instrument);
-  json["shunts"] = shuntsJson(question.setup);
+  json["shunts"] = questionShuntsJson(question.setup);
   json["steps"] = stepsJson(question.setup);
   if (answers) addAnswer(json, question);
   return json;
@@ -167,7 +167,7 @@ Json sheetJson(const core::PracticeSheet& sheet, bool answers) {
   return json;
 }
 
-int savedPdf(const Options& options, core::Difficulty difficulty,
+int savedPdf(const PracticeOptions& options, core::Difficulty difficulty,
              const std::vector<core::QuestionKind>& kinds) {
   if (QFileInfo(QString::fromStdString(options.out)).suffix().toLower() != "pdf")
     return fail({options.out, "a sheet cannot be written in this format", "Let the name end in .pdf"});
@@ -180,7 +180,7 @@ int savedPdf(const Options& options, core::Difficulty difficulty,
   });
 }
 
-int practice(const Options& options) {
+int practice(const PracticeOptions& options) {
   const auto difficulty = core::difficultyFromKey(options.difficulty);
   const std::vector<core::QuestionKind> kinds = kindsOf(options);
   if (!difficulty || kinds.empty()) return BadInput;  // cannot be: the options are checked
@@ -193,7 +193,7 @@ int practice(const Options& options) {
 }  // namespace
 
 void addPractice(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<PracticeOptions>();
   CLI::App* command = cli.add_subcommand("practice", "Questions about shunts for a class, and their answers");
   command
       ->add_option(

@@ -17,7 +17,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct PredictOptions {
   std::string file;
   std::string channel;
   bool budget = false;
@@ -41,7 +41,7 @@ struct Predicted {
 };
 
 /// What --trials and its further options ask for; none without --trials.
-core::Result<std::optional<core::ChannelTrialOptions>> trialOptions(const Options& options) {
+core::Result<std::optional<core::ChannelTrialOptions>> trialOptions(const PredictOptions& options) {
   if (options.trials.empty()) return std::optional<core::ChannelTrialOptions>();
   core::ChannelTrialOptions wanted;
   wanted.scope = options.scope == "chain" ? core::Scope::Chain : core::Scope::Strain;
@@ -102,7 +102,7 @@ Json stepJson(const core::Setup& setup, const Predicted& predicted, std::size_t 
   return json;
 }
 
-Json channelJson(const Options& options, const Predicted& predicted,
+Json channelJson(const PredictOptions& options, const Predicted& predicted,
                  const std::optional<core::ChannelTrialOptions>& trials) {
   const core::Setup& setup = predicted.channel.setup;
   Json json{{"channel", predicted.channel.name},
@@ -125,7 +125,7 @@ Json channelJson(const Options& options, const Predicted& predicted,
   return json;
 }
 
-std::string channelText(const Options& options, const Predicted& predicted,
+std::string channelText(const PredictOptions& options, const Predicted& predicted,
                         const std::optional<core::ChannelTrialOptions>& trials) {
   const core::Setup& setup = predicted.channel.setup;
   std::string text = predicted.channel.name + ": " + std::string(core::templateOf(setup.bridge.type).name) +
@@ -158,7 +158,7 @@ bool complain(const Predicted& predicted) {
   return error.has_value();
 }
 
-int predict(const Options& options) {
+int predict(const PredictOptions& options) {
   const auto trials = trialOptions(options);
   if (!trials) return fail(trials.error());
   const auto document = openDocument(options.file);
@@ -187,7 +187,7 @@ int predict(const Options& options) {
   return options.json ? print(json, exit) : print(text, exit);
 }
 
-void addTrialOptions(CLI::App& command, Options& options) {
+void addTrialOptions(CLI::App& command, PredictOptions& options) {
   auto* trials = command.add_option(
       "--trials", options.trials,
       "Monte Carlo through the whole network beside the linear budget: a number of trials,\n"
@@ -212,7 +212,7 @@ void addTrialOptions(CLI::App& command, Options& options) {
 }  // namespace
 
 void addPredict(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<PredictOptions>();
   CLI::App* command = cli.add_subcommand("predict", "What every step of the plan should show");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
   command->add_option("--channel", options->channel, "Only the channel of this name")->check(faultOfName);

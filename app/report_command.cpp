@@ -21,7 +21,7 @@ namespace {
 
 constexpr qint64 largestTemplate = 1 << 20;  ///< bytes
 
-struct Options {
+struct ReportOptions {
   std::string file;
   std::string out;
   std::string content;
@@ -68,7 +68,7 @@ core::Result<core::ReportTemplate> templateFrom(const std::string& name) {
   return read ? read : inFile(name, read.error());
 }
 
-int writeReady(const Options& options) {
+int writeReady(const ReportOptions& options) {
   const auto ready = core::readyTemplate(options.write);
   if (!ready) return fail(unknownTemplate(options.write));
   const std::string text = core::writeTemplate(*ready);
@@ -76,7 +76,7 @@ int writeReady(const Options& options) {
   return saved(options.out, QByteArray::fromStdString(text), "Template");
 }
 
-core::Result<core::ReportOrder> orderFrom(const Options& options, const core::Document& document) {
+core::Result<core::ReportOrder> orderFrom(const ReportOptions& options, const core::Document& document) {
   core::ReportOrder order;
   if (!options.content.empty()) {
     const auto content = templateFrom(options.content);
@@ -115,7 +115,7 @@ core::Result<QByteArray> undrawn(ui::ReportFormat format, const core::Document& 
   return QByteArray::fromStdString(*text);
 }
 
-int report(const Options& options) {
+int report(const ReportOptions& options) {
   if (options.list) return listTemplates();
   if (!options.write.empty()) return writeReady(options);
   if (options.file.empty()) return fail({"FILE", "no document is named", "Name a .bridgecal document"});
@@ -142,7 +142,7 @@ int report(const Options& options) {
 }  // namespace
 
 void addReport(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<ReportOptions>();
   CLI::App* command = cli.add_subcommand("report", "The document with its checks as a report");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("");
   command

@@ -10,7 +10,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct ReviewOptions {
   std::string file;
   std::string channel;
   std::string today;
@@ -45,7 +45,7 @@ std::string findingLine(const core::Channel& channel, const core::Finding& findi
   return harmless(line, false) + "\n";
 }
 
-int review(const Options& options) {
+int review(const ReviewOptions& options) {
   const auto day = dayFrom(options.today);
   if (!day) return fail(day.error());
   const auto document = openDocument(options.file);
@@ -73,7 +73,7 @@ int review(const Options& options) {
 }  // namespace
 
 void addReview(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<ReviewOptions>();
   CLI::App* command = cli.add_subcommand("review", "What somebody should look at before power is on");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
   command->add_option("--channel", options->channel, "Only the channel of this name")->check(faultOfName);

@@ -10,14 +10,14 @@
 namespace app {
 namespace {
 
-struct Options {
+struct SpiceOptions {
   std::string file;
   std::string channel;
   long long step = 0;
   bool json = false;
 };
 
-int spice(const Options& options) {
+int spice(const SpiceOptions& options) {
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
   const auto chosen = channelsNamed(*document, options.channel);
@@ -39,7 +39,7 @@ int spice(const Options& options) {
 }  // namespace
 
 void addSpice(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<SpiceOptions>();
   CLI::App* command = cli.add_subcommand("spice", "One step as a netlist that circuit simulators run");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
   command->add_option("--channel", options->channel, "Name of the channel")->required()->check(faultOfName);

@@ -17,13 +17,13 @@
 namespace app {
 namespace {
 
-struct Options {
+struct VerifyOptions {
   std::string file;
   std::string report;
   bool json = false;
 };
 
-constexpr qint64 greatestDocument_bytes = 64 << 20, greatestReport_bytes = 512 << 20;
+constexpr qint64 greatestReport_bytes = 512 << 20;
 
 constexpr const char* caution =
     "A fingerprint shows that something was altered, not who altered it: it is no signature. It stands for "
@@ -137,7 +137,7 @@ struct Verified {
   std::vector<std::pair<const char*, Finding>> findings;  ///< with their keys
 };
 
-core::Result<Verified> verified(const Options& options) {
+core::Result<Verified> verified(const VerifyOptions& options) {
   const auto bytes = ui::loadBytes(QString::fromStdString(options.file), greatestDocument_bytes);
   if (!bytes) return bytes.error();
   const std::string_view text(bytes->constData(), static_cast<std::size_t>(bytes->size()));
@@ -162,7 +162,7 @@ core::Result<Verified> verified(const Options& options) {
   return result;
 }
 
-int verify(const Options& options) {
+int verify(const VerifyOptions& options) {
   const auto result = verified(options);
   if (!result) return fail(result.error());
   bool inOrder = true;
@@ -184,7 +184,7 @@ int verify(const Options& options) {
 }  // namespace
 
 void addVerify(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<VerifyOptions>();
   CLI::App* command =
       cli.add_subcommand("verify", "Whether a document is as it was saved, and a report of it");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();

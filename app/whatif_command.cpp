@@ -15,7 +15,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct WhatIfOptions {
   std::string file;
   std::string channel;
   std::vector<std::string> tries;
@@ -160,7 +160,7 @@ std::vector<std::optional<double>> uncertaintyOf(const core::Setup& setup) {
   return uncertainty;
 }
 
-int tryOut(const Options& options) {
+int tryOut(const WhatIfOptions& options) {
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
   const auto chosen = channelsNamed(*document, options.channel);
@@ -186,7 +186,7 @@ int tryOut(const Options& options) {
   return print(json, AllPass);
 }
 
-std::string footer() {
+std::string footerText() {
   std::string forms;
   for (const std::string& form : core::notationForms()) forms += "  " + form + "\n";
   return "What can be tried out:\n" + forms +
@@ -203,7 +203,7 @@ std::string footer() {
 }  // namespace
 
 void addWhatIf(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<WhatIfOptions>();
   CLI::App* command =
       cli.add_subcommand("whatif", "What a fault would do to the readings, side by side with and without it");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();
@@ -216,7 +216,7 @@ void addWhatIf(CLI::App& cli, Run& chosen) {
       ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
   command->add_flag("--old-zero", options->oldZero, "The instrument was zeroed before it came");
   command->add_flag("--json", options->json, "JSON instead of a table");
-  command->footer(footer());
+  command->footer(footerText());
   command->callback([options, &chosen] { chosen = [options] { return tryOut(*options); }; });
 }
 

@@ -13,7 +13,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct WiringOptions {
   std::string file;
   std::string channel;
   bool ohmmeter = false;
@@ -147,7 +147,7 @@ std::string wiringText(const core::Channel& channel, const std::vector<core::Wir
   return text;
 }
 
-int wiring(const Options& options) {
+int wiring(const WiringOptions& options) {
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
   const auto chosen = channelsNamed(*document, options.channel);
@@ -181,7 +181,7 @@ int wiring(const Options& options) {
 }  // namespace
 
 void addWiring(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<WiringOptions>();
   CLI::App* command =
       cli.add_subcommand("wiring", "Pins and jumpers of a channel, what is wrong with them, ohmmeter values");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();

@@ -10,7 +10,7 @@
 namespace app {
 namespace {
 
-struct Options {
+struct WorkingOptions {
   std::string file;
   std::string channel;
   long long step = 0;
@@ -19,7 +19,7 @@ struct Options {
 };
 
 /// Index of the check that is named, none without a name.
-core::Result<std::optional<std::size_t>> checkOf(const core::Channel& channel, const std::string& name) {
+core::Result<std::optional<std::size_t>> checkIndexOf(const core::Channel& channel, const std::string& name) {
   if (name.empty()) return std::optional<std::size_t>();
   std::vector<std::string> names;
   for (const std::string& wanted : {name, fullCheckName(name)})
@@ -55,13 +55,13 @@ Json partJson(const core::WorkingPart& part) {
   return json;
 }
 
-int working(const Options& options) {
+int working(const WorkingOptions& options) {
   const auto document = openDocument(options.file);
   if (!document) return fail(document.error());
   const auto chosen = channelsNamed(*document, options.channel);
   if (!chosen) return fail(chosen.error());
   const core::Channel& channel = *document->channels[chosen->front()];
-  const auto check = checkOf(channel, options.check);
+  const auto check = checkIndexOf(channel, options.check);
   if (!check) return fail(check.error());
   if (options.step < 1)
     return fail({"--step", "there is no step " + std::to_string(options.step), "Steps are counted from 1"});
@@ -82,7 +82,7 @@ int working(const Options& options) {
 }  // namespace
 
 void addWorking(CLI::App& cli, Run& chosen) {
-  auto options = std::make_shared<Options>();
+  auto options = std::make_shared<WorkingOptions>();
   CLI::App* command =
       cli.add_subcommand("working", "How the numbers of one step come about, formula by formula");
   command->add_option("FILE", options->file, "A .bridgecal document")->type_name("")->required();

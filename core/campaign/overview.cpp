@@ -17,7 +17,7 @@ namespace {
 
 enum Urgency : int { Failing, Changed, Unclear, NotJudged, NotChecked, Harmless, Passing };
 
-bool hasReading(const Check& check) {
+bool isRead(const Check& check) {
   return std::any_of(check.readings.begin(), check.readings.end(),
                      [](const auto& reading) { return reading.has_value(); });
 }
@@ -25,7 +25,7 @@ bool hasReading(const Check& check) {
 /// The last check with a reading before check `end`.
 std::optional<std::size_t> lastWithReading(const Channel& channel, std::size_t end) {
   while (end-- > 0)
-    if (hasReading(channel.checks[end])) return end;
+    if (isRead(channel.checks[end])) return end;
   return std::nullopt;
 }
 
@@ -206,7 +206,7 @@ void sortBy(const std::vector<Key>& keys, bool descending, std::vector<std::size
   });
 }
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
+bool isFigure(char c) { return c >= '0' && c <= '9'; }
 
 /// Takes the digits at the beginning of `text` off, without zeros before them.
 std::string_view takenDigits(std::string_view& text) {
@@ -220,7 +220,7 @@ std::string_view takenDigits(std::string_view& text) {
 /// `a` and `b` are folded.
 bool foldedBefore(std::string_view a, std::string_view b) {
   while (!a.empty() && !b.empty()) {
-    if (isDigit(a.front()) && isDigit(b.front())) {
+    if (isFigure(a.front()) && isFigure(b.front())) {
       const std::string_view x = takenDigits(a), y = takenDigits(b);
       if (x != y) return std::tuple(x.size(), x) < std::tuple(y.size(), y);
       continue;

@@ -12,8 +12,8 @@
 namespace core {
 namespace {
 
-std::string none() { return say("none"); }
-std::string orNone(const std::string& text) { return text.empty() ? none() : text; }
+std::string noneWord() { return say("none"); }
+std::string orNone(const std::string& text) { return text.empty() ? noneWord() : text; }
 std::string plain(double value) { return shown(formatNumber(value, 10)); }
 std::string percent(double share) { return shown(formatQuantity(share, UnitFamily::Percent)); }
 std::string yesNo(bool value) { return value ? say("yes") : say("no"); }
@@ -28,7 +28,7 @@ std::string seconds(Duration value) { return quantity(value, UnitFamily::Duratio
 /// Quantities that may be absent.
 template <class Kind>
 std::string quantity(const std::optional<Quantity<Kind>>& value, UnitFamily family) {
-  return value ? quantity(*value, family) : none();
+  return value ? quantity(*value, family) : noneWord();
 }
 
 /// Gathers what differs.
@@ -166,7 +166,7 @@ void compareInstrument(Differences& d) {
   d.compare(say("serial number of the instrument"), false, identity(&Identity::serial), orNone);
   d.compare(say("certificate of the instrument"), false, identity(&Identity::certificate), orNone);
   d.compare(say("calibration of the instrument due"), false, identity(&Identity::due),
-            [](const std::optional<Date>& due) { return due ? shown(*due) : none(); });
+            [](const std::optional<Date>& due) { return due ? shown(*due) : noneWord(); });
   d.compare(
       say("unit of readings"), true, [](const Setup& s) { return readingUnitText(s.instrument); },
       [](const std::string& unit) { return unit; });
@@ -183,7 +183,7 @@ void compareInstrument(Differences& d) {
   d.compare(say("excitation"), followsExcitation, of(&Instrument::excitation),
             [](Voltage value) { return quantity(value, UnitFamily::Voltage); });
   d.compareWords(say("constant current"), true, [](const Setup& s) {
-    if (!s.instrument.current) return none();
+    if (!s.instrument.current) return noneWord();
     return say("{1} into {2}",
                {shown(formatQuantity(1e3 * s.instrument.current->supplied.base(), UnitFamily::Named, "mA")),
                 ohms(s.instrument.current->nominal)});
@@ -203,7 +203,7 @@ void compareInstrument(Differences& d) {
 std::string filterText(const Filter& filter) {
   switch (filter.kind) {
     case FilterKind::None:
-      return none();
+      return noneWord();
     case FilterKind::Butterworth:
     case FilterKind::Bessel:
       return say(filter.kind == FilterKind::Bessel ? sayLater("Bessel of order {1}, {2}")
@@ -249,7 +249,7 @@ void compareShunt(Differences& d, const Shunt& before, const Shunt& after) {
                           const auto& words) {
     if (!(first == second)) d.add(say(pattern, {name}), words(first), words(second), onReadings);
   };
-  const auto due = [](const std::optional<Date>& day) { return day ? shown(*day) : none(); };
+  const auto due = [](const std::optional<Date>& day) { return day ? shown(*day) : noneWord(); };
   differ("shunt {1}", true, before.resistance, after.resistance, ohms);
   differ(sayLater("resistor of shunt {1}"), false, before.part.id, after.part.id, orNone);
   differ(sayLater("certificate of the resistor of shunt {1}"), false, before.part.certificate,
@@ -279,11 +279,11 @@ void compareShunts(Differences& d) {
   for (std::size_t k = 0; k < before.size(); ++k) {
     const Shunt* other = sameNames ? &after[k] : shuntNamed(d.after(), before[k].name);
     if (other) compareShunt(d, before[k], *other);
-    if (!other) d.add(say("shunt {1}", {before[k].name}), ohms(before[k].resistance), none(), true);
+    if (!other) d.add(say("shunt {1}", {before[k].name}), ohms(before[k].resistance), noneWord(), true);
   }
   for (const Shunt& shunt : after)
     if (!sameNames && !shuntNamed(d.before(), shunt.name))
-      d.add(say("shunt {1}", {shunt.name}), none(), ohms(shunt.resistance), true);
+      d.add(say("shunt {1}", {shunt.name}), noneWord(), ohms(shunt.resistance), true);
 }
 
 std::string closedText(const Setup& setup, const Step& step) {
@@ -325,7 +325,7 @@ void compareWiring(Differences& d) {
         return say("end {1} of resistor {2}", {std::to_string(end->end), end->resistor});
       return say("nothing");
     }
-    return none();
+    return noneWord();
   };
   std::set<PinName> names;
   for (const Setup* s : {&d.before(), &d.after()})
@@ -357,7 +357,7 @@ void compareLimits(Differences& d) {
           const auto found = s.limits.merits.find(kind);
           return found == s.limits.merits.end() ? std::optional<double>() : found->second;
         },
-        [](const std::optional<double>& share) { return share ? percent(*share) : none(); });
+        [](const std::optional<double>& share) { return share ? percent(*share) : noneWord(); });
   }
   d.compare(say("nonlinearity measured from"), false, of(&Limits::linearityFrom),
             [](ReferenceLine line) { return std::string(referenceLineName(line)); });
@@ -392,8 +392,8 @@ void compareUncertainties(Differences& d) {
     const auto has = [&](const Setup& s) { return !ofShunt(input.kind) || input.index < s.shunts.size(); };
     const Setup& named = has(d.before()) ? d.before() : d.after();
     if (!has(named)) continue;
-    const std::string first = has(d.before()) ? words(d.before(), input) : none();
-    const std::string second = has(d.after()) ? words(d.after(), input) : none();
+    const std::string first = has(d.before()) ? words(d.before(), input) : noneWord();
+    const std::string second = has(d.after()) ? words(d.after(), input) : noneWord();
     if (first != second) d.add(say("uncertainty of {1}", {inputName(named, input)}), first, second, false);
   }
   std::set<std::string> groups;

@@ -14,7 +14,7 @@ constexpr double leastSeparation = 3;
 /// A reading that far off is mistaken for the other less than once in a thousand million.
 constexpr double plainSeparation = 6;
 
-double square(const std::vector<double>& values) {
+double lengthSquared(const std::vector<double>& values) {
   double sum = 0;
   for (const double value : values) sum += value * value;
   return sum;
@@ -136,14 +136,14 @@ std::optional<Rivals> rivalsOf(const DiagnosisGround& ground, const FurtherSteps
   return rivals;
 }
 
-/// Chi-square that is left when offset and size, by its slope, follow the difference.
+/// Chi-lengthSquared that is left when offset and size, by its slope, follow the difference.
 double leftOver(const FreeOffset& weighing, std::vector<double> difference, std::vector<double> slope) {
   const std::vector<double> white = weighing.reduced(std::move(difference), nullptr);
   const std::vector<double> along = weighing.reduced(std::move(slope), nullptr);
   double product = 0;
   for (std::size_t k = 0; k < white.size(); ++k) product += white[k] * along[k];
-  const double steepness = square(along);
-  return square(white) - (steepness > 0 ? product * product / steepness : 0.0);
+  const double steepness = lengthSquared(along);
+  return lengthSquared(white) - (steepness > 0 ? product * product / steepness : 0.0);
 }
 
 /// The first n of `values`, and the one of the further step.

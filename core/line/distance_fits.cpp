@@ -16,27 +16,27 @@
 namespace core {
 namespace {
 
-using Column = std::vector<double>;
+using Numbers = std::vector<double>;
 
 constexpr std::string_view fullMatrix = sayLater("the covariance of x and y");
 
 struct ScaledPoints {
   double xScale, yScale;
-  Column x, y;
+  Numbers x, y;
   bool throughZero;
 };
 
 /// Uncertainties of x and y that are correlated within a point at most.
 struct PairErrors {
-  Column ux, uy;
-  Column correlation;
+  Numbers ux, uy;
+  Numbers correlation;
 
-  Column xDeviations() const { return ux; }
-  Column yDeviations() const { return uy; }
+  Numbers xDeviations() const { return ux; }
+  Numbers yDeviations() const { return uy; }
 
   /// Of y - b x; the square is completed, so that nothing cancels.
   Result<Whitening> ofResiduals(double b) const {
-    Column standard(ux.size());
+    Numbers standard(ux.size());
     for (std::size_t i = 0; i < ux.size(); ++i)
       standard[i] = std::hypot(uy[i] - correlation[i] * b * ux[i],
                                b * ux[i] * std::sqrt((1 - correlation[i]) * (1 + correlation[i])));
@@ -44,8 +44,8 @@ struct PairErrors {
   }
 
   /// cov(x, y - b x) times `column`.
-  Column shared(double b, const Column& column) const {
-    Column product(column.size());
+  Numbers shared(double b, const Numbers& column) const {
+    Numbers product(column.size());
     for (std::size_t i = 0; i < ux.size(); ++i)
       product[i] = (correlation[i] * uy[i] - b * ux[i]) * ux[i] * column[i];
     return product;
@@ -58,8 +58,8 @@ using Matrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowM
 struct MatrixErrors {
   Matrix xx, xy, yy;
 
-  Column xDeviations() const { return deviations(xx); }
-  Column yDeviations() const { return deviations(yy); }
+  Numbers xDeviations() const { return deviations(xx); }
+  Numbers yDeviations() const { return deviations(yy); }
 
   Result<Whitening> ofResiduals(double b) const {
     const Matrix covariance = yy + b * b * xx - b * (xy + xy.transpose());
@@ -68,22 +68,22 @@ struct MatrixErrors {
                                    static_cast<std::size_t>(xx.rows()) + 1);
   }
 
-  Column shared(double b, const Column& column) const {
-    Column product(column.size());
+  Numbers shared(double b, const Numbers& column) const {
+    Numbers product(column.size());
     const Eigen::Map<const Eigen::VectorXd> given(column.data(), xx.rows());
     Eigen::Map<Eigen::VectorXd>(product.data(), xx.rows()) = xy * given - b * (xx * given);
     return product;
   }
 
  private:
-  static Column deviations(const Matrix& covariance) {
-    Column deviations;
+  static Numbers deviations(const Matrix& covariance) {
+    Numbers deviations;
     for (Eigen::Index i = 0; i < covariance.rows(); ++i) deviations.push_back(std::sqrt(covariance(i, i)));
     return deviations;
   }
 };
 
-double squared(const Column& column) {
+double squared(const Numbers& column) {
   double sum = 0;
   for (const double v : column) sum += v * v;
   return sum;
@@ -93,7 +93,7 @@ double squared(const Column& column) {
 struct Trial {
   CentredLine line;
   Whitening whitening;
-  Column residuals, whitened;
+  Numbers residuals, whitened;
   double chiSquare;
 };
 
@@ -101,28 +101,28 @@ template <class Errors>
 Result<Trial> trialOf(const CentredLine& line, const ScaledPoints& points, const Errors& errors) {
   auto whitening = errors.ofResiduals(line.slope.value());
   if (!whitening) return whitening.error();
-  Column residuals = residualsOf(line, points.x, points.y);
-  Column whitened = whitening->whitened(residuals);
+  Numbers residuals = residualsOf(line, points.x, points.y);
+  Numbers whitened = whitening->whitened(residuals);
   const double chiSquare = squared(whitened);
   return Trial{line, *std::move(whitening), std::move(residuals), std::move(whitened), chiSquare};
 }
 
 template <class Errors>
-Column adjusted(const Trial& trial, const ScaledPoints& points, const Errors& errors) {
-  Column x = errors.shared(trial.line.slope.value(), trial.whitening.weighted(trial.whitened));
+Numbers adjusted(const Trial& trial, const ScaledPoints& points, const Errors& errors) {
+  Numbers x = errors.shared(trial.line.slope.value(), trial.whitening.weighted(trial.whitened));
   for (std::size_t i = 0; i < x.size(); ++i) x[i] = points.x[i] - x[i];
   return x;
 }
 
 /// y on x by the uncertainties of y alone.
-CentredLine directStart(const ScaledPoints& points, Column uy) {
+CentredLine directStart(const ScaledPoints& points, Numbers uy) {
   const Whitening whitening = Whitening::ofUncertainties(std::move(uy));
   return corrected(lineBasis(whitening, points.x, points.throughZero), {}, whitening.whitened(points.y));
 }
 
 /// x on y by the uncertainties of x alone, turned about: nearer than the direct start where the x scatter
 /// more. None when some x are exact, or the y do not vary.
-std::optional<CentredLine> turnedStart(const ScaledPoints& points, Column ux) {
+std::optional<CentredLine> turnedStart(const ScaledPoints& points, Numbers ux) {
   if (std::any_of(ux.begin(), ux.end(), [](double u) { return u == 0; })) return std::nullopt;
   const CentredLine turned = directStart({1, 1, points.y, points.x, points.throughZero}, std::move(ux));
   const DoubleDouble slope = DoubleDouble(1) / turned.slope;
@@ -177,7 +177,7 @@ Result<Line> settledLine(LineFit fit, const ScaledPoints& points, const Errors& 
     trial = std::move(next);
     // Rounding of the whitened residuals alone makes steps of some 1e-16 of their length.
     if (!trial || length > 1e-12 * (1 + std::sqrt(trial->chiSquare))) continue;
-    Column x = adjusted(*trial, points, errors);
+    Numbers x = adjusted(*trial, points, errors);
     const LineBasis last = lineBasis(trial->whitening, x, points.throughZero);
     Line settled = statedLine(fit, trial->whitening, last, trial->line, std::move(trial->residuals),
                               1 / points.xScale, 1 / points.yScale);
@@ -188,9 +188,9 @@ Result<Line> settledLine(LineFit fit, const ScaledPoints& points, const Errors& 
 }
 
 /// Correlation of x and y within each point, or why there is none.
-Result<Column> correlationsOf(std::span<const double> covariances, std::span<const double> ux,
-                              std::span<const double> uy) {
-  Column correlations(ux.size(), 0.0);
+Result<Numbers> correlationsOf(std::span<const double> covariances, std::span<const double> ux,
+                               std::span<const double> uy) {
+  Numbers correlations(ux.size(), 0.0);
   if (covariances.empty()) return correlations;
   if (covariances.size() != ux.size())
     return Error{"covxy",
@@ -214,7 +214,7 @@ Result<Column> correlationsOf(std::span<const double> covariances, std::span<con
 std::optional<Error> faultOfFullCovariance(std::span<const double> covariance, std::size_t points) {
   const std::size_t size = 2 * points;
   if (auto fault = faultOfCovariance(covariance, size, say(fullMatrix))) return fault;
-  Column checked(covariance.begin(), covariance.end());
+  Numbers checked(covariance.begin(), covariance.end());
   for (std::size_t i = 0; i < points; ++i) {
     if (covariance[i * size + i] != 0) continue;
     const auto row = covariance.subspan(i * size, size);

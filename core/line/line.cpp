@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/line/double_double.h"
+#include "core/line/double_double_column.h"
 #include "core/line/finite_line.h"
 #include "core/line/points.h"
 #include "core/units/language.h"
@@ -12,33 +12,18 @@
 namespace core {
 namespace {
 
-using Column = std::vector<DoubleDouble>;
-
 /// The points scaled by powers of two, so that squares neither overflow nor vanish.
-struct ScaledPoints {
+struct PointsToFit {
   double xScale;
   double yScale;
   Column x;
   Column y;
 };
 
-Column scaled(std::span<const double> values, double scale) {
-  Column column;
-  column.reserve(values.size());
-  for (const double v : values) column.emplace_back(v * scale);
-  return column;
-}
-
-ScaledPoints scaledPoints(std::span<const double> x, std::span<const double> y) {
+PointsToFit pointsToFit(std::span<const double> x, std::span<const double> y) {
   const double xScale = scaleToOne(x);
   const double yScale = scaleToOne(y);
   return {xScale, yScale, scaled(x, xScale), scaled(y, yScale)};
-}
-
-DoubleDouble product(const Column& a, const Column& b) {
-  DoubleDouble sum;
-  for (std::size_t i = 0; i < a.size(); ++i) sum += a[i] * b[i];
-  return sum;
 }
 
 /// Takes the mean out of `column` and returns it.
@@ -63,7 +48,7 @@ std::vector<double> standardised(const Line& line) {
 }
 
 /// The line of the (centred) points, whose means are given; all in scaled units.
-Line fitted(const ScaledPoints& points, DoubleDouble xMean, DoubleDouble yMean, bool throughZero) {
+Line fitted(const PointsToFit& points, DoubleDouble xMean, DoubleDouble yMean, bool throughZero) {
   const double xUnit = 1 / points.xScale;
   const double yUnit = 1 / points.yScale;
   const DoubleDouble sxx = product(points.x, points.x);
@@ -124,7 +109,7 @@ Result<Line> finiteLine(Line line) {
 
 Result<Line> fitLine(std::span<const double> x, std::span<const double> y) {
   if (auto fault = faultOfLinePoints(x, y, false)) return *fault;
-  ScaledPoints points = scaledPoints(x, y);
+  PointsToFit points = pointsToFit(x, y);
   const DoubleDouble xMean = centre(points.x);
   const DoubleDouble yMean = centre(points.y);
   return finiteLine(fitted(points, xMean, yMean, false));
@@ -132,7 +117,7 @@ Result<Line> fitLine(std::span<const double> x, std::span<const double> y) {
 
 Result<Line> fitLineThroughZero(std::span<const double> x, std::span<const double> y) {
   if (auto fault = faultOfLinePoints(x, y, true)) return *fault;
-  return finiteLine(fitted(scaledPoints(x, y), 0, 0, true));
+  return finiteLine(fitted(pointsToFit(x, y), 0, 0, true));
 }
 
 double valueAt(const Line& line, double x) { return std::fma(line.slope, x, line.intercept); }

@@ -4,14 +4,12 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/line/double_double.h"
+#include "core/line/double_double_column.h"
 #include "core/line/points.h"
 #include "core/units/language.h"
 
 namespace core {
 namespace {
-
-using Column = std::vector<DoubleDouble>;
 
 /// One orthogonal polynomial: its values at the points, its coefficients in powers of x.
 struct Basis {
@@ -19,19 +17,6 @@ struct Basis {
   Column powers;
   DoubleDouble norm;  ///< sum of squared values
 };
-
-DoubleDouble product(const Column& a, const Column& b) {
-  DoubleDouble sum;
-  for (std::size_t i = 0; i < a.size(); ++i) sum += a[i] * b[i];
-  return sum;
-}
-
-Column scaled(std::span<const double> values, double scale) {
-  Column column;
-  column.reserve(values.size());
-  for (const double v : values) column.emplace_back(v * scale);
-  return column;
-}
 
 /// (x - alpha) * last - beta * before: the three-term recurrence, in values and in powers alike.
 Basis next(const Column& x, const Basis& last, const Basis* before, DoubleDouble alpha, DoubleDouble beta) {

@@ -10,19 +10,19 @@
 namespace core {
 namespace {
 
-using Row = Eigen::Map<const Eigen::VectorXd>;
+using RowOfFactor = Eigen::Map<const Eigen::VectorXd>;
 
-std::string rowOf(std::string_view name, std::size_t row) {
+std::string rowName(std::string_view name, std::size_t row) {
   return say("row {1} of {2}", {std::to_string(row), name});
 }
 
 /// `pivot` is the share of its variance that the reading of `row` has for itself, as rounded.
 Error dependent(std::string_view name, std::size_t row, double pivot, double rounding) {
   if (pivot < -rounding)
-    return {rowOf(name, row),
+    return {rowName(name, row),
             say("the matrix is no covariance: it gives a sum of readings a negative variance"),
             say("Correct the matrix; covariances may not be larger than the variances admit")};
-  return {rowOf(name, row), say("the matrix is singular: this row follows from those before it"),
+  return {rowName(name, row), say("the matrix is singular: this row follows from those before it"),
           say("Give each reading a variance of its own, or leave one of the readings out")};
 }
 
@@ -46,7 +46,7 @@ Result<Whitening> Whitening::ofCovariance(std::span<const double> covariance, st
   for (std::size_t i = 0; i < readings; ++i) {
     const double variance = covariance[i * readings + i];
     if (!(variance > 0))
-      return Error{rowOf(name, firstRow + i), say("its variance is not positive"),
+      return Error{rowName(name, firstRow + i), say("its variance is not positive"),
                    say("Give it a positive variance")};
     standard[i] = std::sqrt(variance);
     double* const row = factor + i * readings;
@@ -54,9 +54,9 @@ Result<Whitening> Whitening::ofCovariance(std::span<const double> covariance, st
       const double correlation = covariance[i * readings + j] / standard[i] / standard[j];
       const double* const other = factor + j * readings;
       const auto before = static_cast<Eigen::Index>(j);
-      row[j] = (correlation - Row(row, before).dot(Row(other, before))) / other[j];
+      row[j] = (correlation - RowOfFactor(row, before).dot(RowOfFactor(other, before))) / other[j];
     }
-    const double pivot = 1 - Row(row, static_cast<Eigen::Index>(i)).squaredNorm();
+    const double pivot = 1 - RowOfFactor(row, static_cast<Eigen::Index>(i)).squaredNorm();
     if (!(pivot > rounding)) return dependent(name, firstRow + i, pivot, rounding);
     row[i] = std::sqrt(pivot);
   }
@@ -76,7 +76,7 @@ std::vector<double> Whitening::whitened(std::vector<double> column) const {
     if (m_factor.empty()) continue;
     const double* const row = m_factor.data() + i * column.size();
     const auto before = static_cast<Eigen::Index>(i);
-    column[i] = (column[i] - Row(row, before).dot(Row(column.data(), before))) / row[i];
+    column[i] = (column[i] - RowOfFactor(row, before).dot(RowOfFactor(column.data(), before))) / row[i];
   }
   return column;
 }

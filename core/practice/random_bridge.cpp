@@ -17,7 +17,7 @@ const std::vector<double>& calibrationValues_ohm() {
   return values;
 }
 
-constexpr double leastRatio = 100, greatestRatio = 1500;  ///< of shunt over arm: 2.5 to 0.17 mV/V
+constexpr double leastShuntRatio = 100, greatestShuntRatio = 1500;  ///< of shunt over arm: 2.5 to 0.17 mV/V
 
 bool isFull(BridgeType type) { return type >= BridgeType::FullBending; }
 
@@ -124,7 +124,7 @@ Setup randomSetup(Dice& dice, Difficulty difficulty, const BridgeWish& wish) {
 }
 
 Resistance randomResistor(Dice& dice, Resistance arm) {
-  const Resistance least = leastRatio * arm, most = greatestRatio * arm;
+  const Resistance least = leastShuntRatio * arm, most = greatestShuntRatio * arm;
   std::vector<Resistance> values;
   switch (dice.below(3)) {
     case 0:

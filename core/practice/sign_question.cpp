@@ -20,7 +20,7 @@ void addDiagonalShunt(Setup& setup, Dice& dice) {
 }
 
 /// One shunt, or in thorough questions two in one step.
-void addShunts(Setup& setup, Dice& dice, Difficulty difficulty) {
+void addAskedShunts(Setup& setup, Dice& dice, Difficulty difficulty) {
   if (dice.oneIn(8)) return addDiagonalShunt(setup, dice);
   const std::size_t arm = dice.below(4);
   const Resistance resistor = randomResistor(dice, setup.bridge.arms[arm]);
@@ -38,7 +38,7 @@ std::optional<Question> signQuestion(Dice& dice, Difficulty difficulty) {
   Question question;
   Setup& setup = question.setup;
   setup = randomSetup(dice, difficulty);
-  addShunts(setup, dice, difficulty);
+  addAskedShunts(setup, dice, difficulty);
   const auto change = changeAt(setup, 1);
   if (!change) return std::nullopt;
   const double size = std::abs(change->base());

@@ -16,7 +16,7 @@ Progress partOf(const Progress& progress, double from, double to) {
   return [&progress, from, to](double share) { progress(from + (to - from) * share); };
 }
 
-bool hasReading(const Check& check) {
+bool isRead(const Check& check) {
   return std::any_of(check.readings.begin(), check.readings.end(), [](const auto& one) { return bool(one); });
 }
 
@@ -123,7 +123,7 @@ std::vector<std::size_t> reportedChecks(const Channel& channel, const ReportTemp
   for (std::size_t k = 0; k < channel.checks.size(); ++k) checks.push_back(k);
   if (!content.latestCheckOnly || checks.empty()) return checks;
   for (std::size_t k = checks.size(); k-- > 0;)
-    if (hasReading(channel.checks[k])) return {k};
+    if (isRead(channel.checks[k])) return {k};
   return {checks.back()};
 }
 

@@ -9,7 +9,7 @@ namespace core {
 namespace {
 
 // Colours as in ui/theme; contrast of text at least 4.5 to 1 (WCAG 2.1, 1.4.3), light and dark.
-constexpr std::string_view style = R"(
+constexpr std::string_view pageStyle = R"(
 :root { color-scheme: light dark; --text: #14191f; --back: #ffffff; --faint: #4c5560; --line: #b9c1c9;
   --head: #e9edf1; --warn: #fff3e0; --pass: #00704f; --fail: #b84600; --untold: #8a6100; --link: #0b5cad; }
 @media (prefers-color-scheme: dark) { :root { --text: #e4e8ec; --back: #171b20; --faint: #a7b0ba; --line: #4a535d;
@@ -177,7 +177,7 @@ std::string reportWebPage(const Report& report,
                      "<meta name=\"generator\" content=\"Shuntwright\">";
   if (!report.fingerprint.empty())
     head += "<meta name=\"shuntwright-fingerprint\" content=\"" + htmlText(report.fingerprint) + "\">";
-  return head + "<title>" + htmlText(report.title) + "</title><style>" + std::string(style) +
+  return head + "<title>" + htmlText(report.title) + "</title><style>" + std::string(pageStyle) +
          "</style></head><body>\n<main><h1>" + htmlText(report.title) + "</h1>\n" + writer.take() +
          "</main></body></html>\n";
 }

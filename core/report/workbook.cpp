@@ -15,7 +15,7 @@ namespace core {
 namespace {
 
 constexpr std::size_t mostChannelSheets = 100;  ///< more tabs nobody finds his way among
-constexpr double shareOfWorking = 0.8;                  ///< share of the work until all is known
+constexpr double shareOfWorking = 0.8;          ///< share of the work until all is known
 
 /// Which channels stand on one sheet, and what that is called.
 struct ChannelSheet {

@@ -18,8 +18,8 @@
 namespace core {
 namespace {
 
-constexpr std::size_t longestCell = 32'000;  ///< bytes; a cell takes 32,767 characters
-constexpr std::size_t longestName = 31;      ///< characters of a sheet's name
+constexpr std::size_t longestCell = 32'000;   ///< bytes; a cell takes 32,767 characters
+constexpr std::size_t longestSheetName = 31;  ///< characters of a sheet's name
 constexpr int styleBase = 1000, dayKey = 2000;
 
 /// `text` cut after at most `bytes`, between characters.
@@ -240,13 +240,13 @@ std::string WorkbookFile::sheetNameFor(const std::string& wanted) {
             : c;
   // An apostrophe may not stand at either end.
   while (!name.empty() && (name.front() == '\'' || name.front() == ' ')) name.erase(0, 1);
-  name = firstCharacters(name, longestName);
+  name = firstCharacters(name, longestSheetName);
   while (!name.empty() && (name.back() == '\'' || name.back() == ' ')) name.pop_back();
   if (name.empty()) name = "_";
   std::string unique = name;
   for (unsigned number = 2; m_names.contains(small(unique)) || small(unique) == "history"; ++number) {
     const std::string tail = " (" + std::to_string(number) + ")";
-    unique = firstCharacters(name, longestName - tail.size()) + tail;
+    unique = firstCharacters(name, longestSheetName - tail.size()) + tail;
   }
   m_names.insert(small(unique));
   return unique;

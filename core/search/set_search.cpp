@@ -18,7 +18,6 @@
 namespace core {
 namespace {
 
-constexpr double infinity = std::numeric_limits<double>::infinity();
 constexpr std::size_t frontierBoxes = 1024;  ///< to share among threads
 constexpr std::size_t startSets = 200'000;   ///< looked at before the search, for bounds to begin with
 
@@ -81,7 +80,7 @@ class Incumbents {
   std::size_t m_most;
   std::vector<FoundSet> m_sets;
   std::mutex m_mutex;
-  std::atomic<double> m_worst{infinity};
+  std::atomic<double> m_worst{std::numeric_limits<double>::infinity()};
 };
 
 /// What is fixed for sets of one size.
@@ -326,7 +325,7 @@ class Start {
     box.last = box.first;
     Box tight = box;
     if (!m_rules.tighten(tight) || tight.first != box.first || tight.last != box.last) return std::nullopt;
-    const bool useful = m_bound.bound(box, infinity);
+    const bool useful = m_bound.bound(box, std::numeric_limits<double>::infinity());
     FoundSet set = m_rules.leastOf(box);
     if (useful && m_shared.incumbents.mayEnter(set) && m_bound.allUsed(box)) m_shared.incumbents.offer(set);
     return set;

@@ -18,7 +18,7 @@
 namespace core {
 namespace {
 
-constexpr double infinity = std::numeric_limits<double>::infinity();
+constexpr double unbounded = std::numeric_limits<double>::infinity();
 /// Of outputs: potentials of 1 V carry some 1e-16 each, and a ratio of two of them a few of these.
 constexpr double outputRounding = 2e-15;
 /// Levels up to this many times the greatest one can be nearer to it than zero is, readings included, which
@@ -123,7 +123,7 @@ void trim(std::vector<double>& series, double least) {
 /// roundings do not let it come quite that near, none when all are far off.
 std::optional<std::vector<double>> seriesFor(const std::function<double(double)>& f, double tolerance) {
   std::vector<double> best;
-  double least = infinity;
+  double least = unbounded;
   for (const std::size_t count : {4, 8, 16, 32, 64}) {
     std::vector<double> series = interpolated(count, f);
     double worst = 0;
@@ -216,7 +216,7 @@ Result<ShuntCurve> ShuntCurve::make(const Setup& setup, const ShuntPlace& place,
   curve.m_responseBend = response->bend;
   curve.m_perBent = 2 / last;
   const double most = 1 - response->bend * last;
-  curve.m_greatest = most > 0 ? last / most : infinity;
+  curve.m_greatest = most > 0 ? last / most : unbounded;
   // A rounding of the output is this much of the value.
   const double rounding = outputRounding * end / std::abs(response->slope * last);
   const auto series = seriesFor(
@@ -243,13 +243,13 @@ void ShuntCurve::at(std::span<const double> siemens, double* values) const {
   const std::size_t count = siemens.size();
   if (m_series.empty()) {
     for (std::size_t j = 0; j < count; ++j)
-      values[j] = siemens[j] > m_greatest ? infinity : m_perSiemens * siemens[j] / (1 + m_bend * siemens[j]);
+      values[j] = siemens[j] > m_greatest ? unbounded : m_perSiemens * siemens[j] / (1 + m_bend * siemens[j]);
     return;
   }
   for (std::size_t j = 0; j < count; ++j) {
     const double g = siemens[j];
     const double s = m_perBent * g / (1 + m_responseBend * g) - 1;
-    values[j] = g > m_greatest ? infinity : m_perSiemens * g / (1 + m_bend * g) + clenshaw(m_series, s);
+    values[j] = g > m_greatest ? unbounded : m_perSiemens * g / (1 + m_bend * g) + clenshaw(m_series, s);
   }
 }
 

@@ -17,7 +17,9 @@ constexpr std::size_t mostDials = 12;
 constexpr unsigned mostPositions = 24;
 constexpr double leastStep_ohm = 1e-3;
 
-std::string ohms(Resistance value) { return shown(formatQuantity(value.base(), UnitFamily::Resistance)); }
+std::string shownOhms(Resistance value) {
+  return shown(formatQuantity(value.base(), UnitFamily::Resistance));
+}
 std::string percent(double share) { return shown(formatQuantity(share, UnitFamily::Percent, {}, 4)); }
 
 bool isBetween(double value, double least, double greatest) { return least <= value && value <= greatest; }
@@ -44,9 +46,10 @@ std::optional<FieldFault> idFault(std::string_view id) {
 
 std::optional<FieldFault> valueFault(std::string_view field, Resistance value) {
   if (isBetween(value.base(), leastShunt.base(), greatestShunt.base())) return std::nullopt;
-  const std::string what = value == Resistance(0) ? say("0 Ω is no shunt but a short circuit")
-                                                  : say("{1} is not between {2} and {3}",
-                                                        {ohms(value), ohms(leastShunt), ohms(greatestShunt)});
+  const std::string what = value == Resistance(0)
+                               ? say("0 Ω is no shunt but a short circuit")
+                               : say("{1} is not between {2} and {3}",
+                                     {shownOhms(value), shownOhms(leastShunt), shownOhms(greatestShunt)});
   return FieldFault{field, what, say("Check number and unit; a number without unit is in Ω")};
 }
 
@@ -65,17 +68,17 @@ std::optional<FieldFault> certificateFault(const Certificate& certificate, Resis
   // A resistor that has drifted by a tenth is scrap; a decimal point or a unit gone wrong is likelier.
   const double apart = std::abs(certificate.value / nominal - 1);
   if (apart > std::max(0.1, tolerance))
-    return FieldFault{
-        "certificate_value",
-        say("the certificate's {1} is far from the nominal {2}", {ohms(certificate.value), ohms(nominal)}),
-        say("Check both values and their units")};
+    return FieldFault{"certificate_value",
+                      say("the certificate's {1} is far from the nominal {2}",
+                          {shownOhms(certificate.value), shownOhms(nominal)}),
+                      say("Check both values and their units")};
   if (!(certificate.expanded > Resistance(0)))
     return FieldFault{"certificate_expanded",
                       say("the certificate needs its expanded uncertainty U, above 0 Ω"),
                       say("Enter U as the certificate states it, such as 0.6 Ω")};
   if (!(certificate.expanded / certificate.value <= greatestTolerance))
     return FieldFault{"certificate_expanded",
-                      say("U of {1} is more than half the value", {ohms(certificate.expanded)}),
+                      say("U of {1} is more than half the value", {shownOhms(certificate.expanded)}),
                       say("Check number and unit; a number without unit is in Ω")};
   if (!isBetween(certificate.coverageFactor, 1, 10))
     return FieldFault{"certificate_k", say("the coverage factor is not between 1 and 10"),
@@ -97,11 +100,11 @@ std::optional<FieldFault> careFault(const std::optional<Date>& due, const std::o
 
 std::optional<FieldFault> dialFault(const Decade& decade) {
   if (!isBetween(decade.step.base(), leastStep_ohm, greatestShunt.base()))
-    return FieldFault{"decades", say("a dial's step of {1} cannot be", {ohms(decade.step)}),
+    return FieldFault{"decades", say("a dial's step of {1} cannot be", {shownOhms(decade.step)}),
                       say("Check number and unit")};
   const double micro = decade.step.base() * 1e6;  // of 15 digits that a decimal number keeps, 12 must agree
   if (std::abs(micro - std::round(micro)) > 1e-12 * micro)
-    return FieldFault{"decades", say("a dial's step of {1} is finer than 1 µΩ", {ohms(decade.step)}),
+    return FieldFault{"decades", say("a dial's step of {1} is finer than 1 µΩ", {shownOhms(decade.step)}),
                       say("Round it to whole micro-ohms")};
   if (decade.positions == 0 || decade.positions > mostPositions)
     return FieldFault{"decades", say("a dial has {1} positions above 0", {std::to_string(decade.positions)}),
@@ -122,10 +125,10 @@ std::optional<FieldFault> dialsFault(const DecadeBox& box) {
   if (const Resistance most = greatestSetting(box); !(most >= leastShunt && most <= greatestShunt))
     return FieldFault{"decades",
                       say("the box goes up to {1}, which is not between {2} and {3}",
-                          {ohms(most), ohms(leastShunt), ohms(greatestShunt)}),
+                          {shownOhms(most), shownOhms(leastShunt), shownOhms(greatestShunt)}),
                       say("Check the steps and their units")};
   if (!(box.residual >= Resistance(0) && box.residual <= box.decades.front().step))
-    return FieldFault{"residual", say("{1} cannot remain with all dials at 0", {ohms(box.residual)}),
+    return FieldFault{"residual", say("{1} cannot remain with all dials at 0", {shownOhms(box.residual)}),
                       say("Enter what is measured with all dials at 0, such as 0.05 Ω")};
   return std::nullopt;
 }
@@ -159,7 +162,8 @@ std::optional<FieldFault> faultOf(const SeriesRange& range) {
   if (const auto fault = valueFault("to", range.to)) return fault;
   if (range.from > range.to)
     return FieldFault{
-        "to", say("the range ends at {1} before it begins at {2}", {ohms(range.to), ohms(range.from)}),
+        "to",
+        say("the range ends at {1} before it begins at {2}", {shownOhms(range.to), shownOhms(range.from)}),
         say("Enter the lower value as its begin")};
   return toleranceFault(range.tolerance);
 }

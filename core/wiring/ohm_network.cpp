@@ -13,9 +13,9 @@
 namespace core {
 namespace {
 
-using Kind = OhmPart::Kind;
+using OhmKind = OhmPart::Kind;
 
-constexpr double infinite = std::numeric_limits<double>::infinity();
+constexpr double open_ohm = std::numeric_limits<double>::infinity();
 
 /// Marks what cannot be reckoned with; it matters only on the way of a measurement.
 constexpr double unusable = -1;
@@ -51,7 +51,7 @@ std::pair<Bridge, Instrument> unplugged(Bridge bridge, Instrument instrument) {
   return {bridge, instrument};
 }
 
-const PartValue* valueOf(const OhmChange& change, Kind kind) {
+const PartValue* valueOf(const OhmChange& change, OhmKind kind) {
   const auto* value = std::get_if<PartValue>(&change);
   return value && value->part.kind == kind ? value : nullptr;
 }
@@ -61,7 +61,7 @@ void swapLeads(OhmNetwork& network, const LeadsSwapped& leads) {
   NodeIndex* ends[2] = {nullptr, nullptr};
   for (OhmBranch& branch : network.branches)
     for (const std::size_t k : {0, 1})
-      if (branch.part == OhmPart{Kind::Lead, static_cast<std::size_t>(k == 0 ? leads.a : leads.b)})
+      if (branch.part == OhmPart{OhmKind::Lead, static_cast<std::size_t>(k == 0 ? leads.a : leads.b)})
         ends[k] = &branch.a;
   if (ends[0] && ends[1]) std::swap(*ends[0], *ends[1]);
 }
@@ -187,17 +187,17 @@ void OhmModel::prepareBridge() {
   for (const Dependence& dependence : whole.dependences) {
     OhmBranch& branch = m_bridge.branches[dependence.branch];
     if (dependence.input.kind == InputKind::Arm)
-      branch.part = {Kind::Arm, dependence.input.index}, branch.share = dependence.ohmPerUnit;
-    if (dependence.input.kind == InputKind::Lead) branch.part = {Kind::Lead, dependence.input.index};
-    if (dependence.input.kind == InputKind::InputResistance) branch.part = {Kind::Input, 0};
+      branch.part = {OhmKind::Arm, dependence.input.index}, branch.share = dependence.ohmPerUnit;
+    if (dependence.input.kind == InputKind::Lead) branch.part = {OhmKind::Lead, dependence.input.index};
+    if (dependence.input.kind == InputKind::InputResistance) branch.part = {OhmKind::Input, 0};
     const auto input = m_inputAt.find(dependence.input);
     if (input != m_inputAt.end())
       m_bridge.dependences.push_back({input->second, dependence.branch, dependence.ohmPerUnit});
   }
   if (!m_conditions.instrumentConnected)
     for (OhmBranch& branch : m_bridge.branches)
-      if (branch.part.kind == Kind::Arm && !templateOf(bridge.type).atArticle[branch.part.index])
-        branch.ohm = infinite;
+      if (branch.part.kind == OhmKind::Arm && !templateOf(bridge.type).atArticle[branch.part.index])
+        branch.ohm = open_ohm;
   m_firstEnd = whole.network.nodes.size();
   m_bridge.nodes = m_firstEnd + 2 * m_resistors.size();
 }
@@ -253,7 +253,7 @@ void OhmModel::addResistors(OhmNetwork& network, const WiringState& state, const
               {endNode(place, 0),
                endNode(place, 1),
                usableOr(m_setup.shunts[shunt].resistance.base(), false),
-               {Kind::Resistor, fitted},
+               {OhmKind::Resistor, fitted},
                1},
               {{{InputKind::Shunt, shunt}, 1}});
   }
@@ -267,7 +267,7 @@ void OhmModel::addClosed(OhmNetwork& network, std::size_t shunt, const Landing& 
               {endNode(resistorOf(laid), end),
                static_cast<NodeIndex>(*landing[end]),
                usableOr(0.5 * (laid.wires + laid.contact).base(), true),
-               {Kind::Shunt, shunt},
+               {OhmKind::Shunt, shunt},
                1},
               {{{InputKind::ShuntWires, shunt}, 0.5}, {{InputKind::ShuntContact, shunt}, 0.5}});
   }
@@ -325,7 +325,7 @@ OhmNetwork OhmModel::networkIn(const WiringState& state, const OhmChange& change
   OhmNetwork network = m_bridge;
   addResistors(network, state, change);
   const auto inHand = shuntNamed(state.shunt);
-  const PartValue* faulty = valueOf(change, Kind::Shunt);
+  const PartValue* faulty = valueOf(change, OhmKind::Shunt);
   const bool isFaulty = faulty && faulty->part.index == inHand;
   if (inHand && !isFaulty && !isAway(m_setup.shunts[*inHand])) addLaid(network, state, *inHand, change);
   if (faulty && faulty->ohm == 0 && !isAway(m_setup.shunts[faulty->part.index]))
@@ -347,16 +347,16 @@ std::vector<LeadRole> OhmModel::leads() const {
 
 double OhmModel::plannedValue(const OhmPart& part) const {
   switch (part.kind) {
-    case Kind::Arm:
+    case OhmKind::Arm:
       return m_setup.bridge.arms[part.index].base();
-    case Kind::Lead:
+    case OhmKind::Lead:
       return leadResistance(m_setup.bridge, static_cast<LeadRole>(part.index)).base();
-    case Kind::Input:
-      return m_setup.instrument.inputResistance.value_or(Resistance(infinite)).base();
-    case Kind::Resistor:
+    case OhmKind::Input:
+      return m_setup.instrument.inputResistance.value_or(Resistance(open_ohm)).base();
+    case OhmKind::Resistor:
       return m_setup.shunts[m_firstShunt[part.index]].resistance.base();
-    case Kind::Shunt:
-    case Kind::Other:
+    case OhmKind::Shunt:
+    case OhmKind::Other:
       break;
   }
   return 0;
@@ -364,11 +364,11 @@ double OhmModel::plannedValue(const OhmPart& part) const {
 
 Result<OhmValue> OhmModel::between(const OhmNetwork& network, NodeIndex from, NodeIndex to) const {
   const auto islands = groupsOf(network, false);
-  if (islands[from] != islands[to]) return OhmValue{infinite, 0};
+  if (islands[from] != islands[to]) return OhmValue{open_ohm, 0};
   for (const OhmBranch& branch : network.branches)
     if (branch.ohm < 0 && islands[branch.a] == islands[from])
-      return Error{branch.part.kind == Kind::Resistor ? m_resistors[branch.part.index]
-                                                      : m_setup.shunts[branch.part.index].name,
+      return Error{branch.part.kind == OhmKind::Resistor ? m_resistors[branch.part.index]
+                                                         : m_setup.shunts[branch.part.index].name,
                    say("a resistance is not a positive finite number"), say("Enter a resistance in ohm")};
   const auto joined = groupsOf(network, true);
   if (joined[from] == joined[to]) return OhmValue{0, 0};

@@ -57,6 +57,10 @@ std::string output(Output value) {
 
 std::string strain(double strain) { return shown(formatQuantity(strain, UnitFamily::Strain, {}, digits)); }
 
+std::string readingText(const Setup& setup, double value) {
+  return number(value, readingUnitText(setup.instrument));
+}
+
 std::string volt(double value) { return shown(formatQuantity(value, UnitFamily::Voltage, {}, 9)); }
 
 std::string percent(double share, int places) {

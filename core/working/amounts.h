@@ -18,6 +18,7 @@ std::string uncertainty(double value, const std::string& unit);             ///<
 std::string ohm(Resistance value);                                          ///< "332.018 kΩ"
 std::string output(Output value);                                           ///< "-0.5005 mV/V"
 std::string strain(double strain);                                          ///< of m/m: "509.43 µm/m"
+std::string readingText(const Setup& setup, double value);                  ///< in the unit of its instrument
 std::string volt(double value);                          ///< nine digits: they are subtracted
 std::string percent(double share, int digits = 3);       ///< with its sign: "+0.108 %", "0 %"
 std::string plainPercent(double share, int digits = 3);  ///< "95.45 %"

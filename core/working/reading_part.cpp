@@ -12,10 +12,6 @@ namespace {
 
 using namespace amounts;
 
-std::string readingText(const Setup& setup, double value) {
-  return number(value, readingUnitText(setup.instrument));
-}
-
 bool linearised(const Setup& setup) {
   const Instrument& instrument = setup.instrument;
   return instrument.unit == ReadingUnit::MicrometrePerMetre && !isTransducer(setup.bridge) &&

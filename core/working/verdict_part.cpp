@@ -12,10 +12,6 @@ namespace {
 
 using namespace amounts;
 
-std::string readingText(const Setup& setup, double value) {
-  return number(value, readingUnitText(setup.instrument));
-}
-
 std::string spreadText(const Setup& setup, double value) {
   return uncertainty(value, readingUnitText(setup.instrument));
 }

@@ -16,51 +16,11 @@ import tempfile
 import time
 import unittest
 
+from own_screen import accessibility_bus, move_in, program_of, wait_for
+
+from gi.repository import Atspi
+
 PROGRAM = pathlib.Path(sys.argv[1]).resolve()
-LAUNCHERS = ["/usr/libexec/at-spi-bus-launcher", "/usr/lib/at-spi2-core/at-spi-bus-launcher"]
-PATIENCE_S = 30  # of a condition that comes at once on an idle machine
-
-
-def on_own_screen():
-    """Runs this very file again with a screen and a bus of its own."""
-    for tool in ("Xvfb", "dbus-run-session"):
-        if not shutil.which(tool):
-            sys.exit(f"{tool} is missing: bash app/setup tests")
-    read, write = os.pipe()
-    screen = subprocess.Popen(["Xvfb", "-displayfd", str(write), "-screen", "0", "1280x900x24", "-nolisten", "tcp"],
-                              pass_fds=[write], stderr=subprocess.DEVNULL)
-    os.close(write)
-    try:
-        with os.fdopen(read) as told, tempfile.TemporaryDirectory() as home:
-            own = {**os.environ, "DISPLAY": ":" + told.readline().strip(), "HOME": home, "XDG_RUNTIME_DIR": home,
-                   "LC_ALL": "C.UTF-8", "RECOVERY_TEST": "inside", "QT_QPA_PLATFORM": "xcb",
-                   "QT_LINUX_ACCESSIBILITY_ALWAYS_ON": "1", "NO_AT_BRIDGE": "0"}
-            own.pop("AT_SPI_BUS_ADDRESS", None)
-            return subprocess.run(["dbus-run-session", "--", sys.executable, *sys.argv], env=own).returncode
-    finally:
-        screen.terminate()
-        screen.wait()
-
-
-if __name__ == "__main__" and os.environ.get("RECOVERY_TEST") != "inside":
-    sys.exit(on_own_screen())
-
-import gi  # noqa: E402
-
-gi.require_version("Atspi", "2.0")
-from gi.repository import Atspi, GLib  # noqa: E402
-
-
-def wait_for(what, condition, patience_s=PATIENCE_S):
-    until = time.monotonic() + patience_s
-    while time.monotonic() < until:
-        while GLib.MainContext.default().pending():
-            GLib.MainContext.default().iteration(False)
-        found = condition()
-        if found:
-            return found
-        time.sleep(0.02)
-    raise AssertionError(f"waited in vain for {what}")
 
 
 class Window:
@@ -72,17 +32,9 @@ class Window:
         self.frame = wait_for("the window", self.find_frame)
 
     def find_frame(self):
-        desktop = Atspi.get_desktop(0)
-        for index in range(desktop.get_child_count()):
-            program = desktop.get_child_at_index(index)
-            try:
-                if program and program.get_process_id() == self.process.pid and program.get_child_count():
-                    frame = program.get_child_at_index(0)
-                    if frame and frame.get_state_set().contains(Atspi.StateType.SHOWING):
-                        return frame
-            except GLib.Error:  # it ends, or begins, at this very moment
-                pass
-        return None
+        program = program_of(self.process)
+        frame = program.get_child_at_index(0) if program else None
+        return frame if frame and frame.get_state_set().contains(Atspi.StateType.SHOWING) else None
 
     def find(self, role, name, item=None, shown=False):
         item = item or self.frame
@@ -128,6 +80,10 @@ def channels_in(file):
 
 
 class RecoveryTest(unittest.TestCase):
+    @classmethod
+    def setUpClass(cls):
+        cls.bus = accessibility_bus()
+
     def setUp(self):
         self.folder = tempfile.TemporaryDirectory()
         self.addCleanup(self.folder.cleanup)
@@ -222,14 +178,5 @@ class RecoveryTest(unittest.TestCase):
 
 
 if __name__ == "__main__":
-    launcher = next((one for one in LAUNCHERS if os.path.exists(one)), None)
-    if not launcher:
-        sys.exit("at-spi2-core is missing: bash app/setup tests")
-    bus = subprocess.Popen([launcher, "--launch-immediately"], stderr=subprocess.DEVNULL)
-    try:
-        time.sleep(0.5)
-        outcome = unittest.main(argv=sys.argv[:1] + sys.argv[3:], exit=False)
-    finally:
-        bus.terminate()
-        bus.wait()
-    sys.exit(not outcome.result.wasSuccessful())
+    move_in()
+    unittest.main(argv=sys.argv[:1] + sys.argv[3:])

@@ -5,19 +5,17 @@
 The program runs on a virtual screen (the offscreen platform tells assistive tools nothing) with a session bus and
 an accessibility bus of its own, and is looked at through AT-SPI, as a screen reader does. Names, roles and values:
 WCAG 2.2, success criterion 4.1.2; messages: 4.1.3; what pictures show: 1.1.1."""
-import os
 import pathlib
 import re
-import shutil
 import subprocess
 import sys
-import tempfile
-import time
 import unittest
 
+from own_screen import accessibility_bus, move_in, program_of, turn, wait_for
+
+from gi.repository import Atspi, Gio, GLib
+
 PROGRAM = pathlib.Path(sys.argv[1])
-LAUNCHERS = ["/usr/libexec/at-spi-bus-launcher", "/usr/lib/at-spi2-core/at-spi-bus-launcher"]
-PATIENCE_S = 60  # a machine that does much else besides is slow to start the program
 
 # What is pressed by no test: it ends the program, fills the whole screen without a button to leave it by, sends
 # to a printer, or takes away what is looked at.
@@ -33,63 +31,7 @@ PICTURES = {"image", "canvas", "chart"}
 TABLES = {"table", "tree table"}
 CLOSED = {"table", "tree table", "tree", "list"}  # their items are looked at by their own check
 
-
-def on_own_screen():
-    """Runs this very file again with a screen and a bus of its own."""
-    for tool in ("Xvfb", "dbus-run-session"):
-        if not shutil.which(tool):
-            sys.exit(f"{tool} is missing: bash app/setup tests")
-    read, write = os.pipe()
-    screen = subprocess.Popen(["Xvfb", "-displayfd", str(write), "-screen", "0", "1280x900x24", "-nolisten", "tcp"],
-                              pass_fds=[write], stderr=subprocess.DEVNULL)
-    os.close(write)
-    try:
-        with os.fdopen(read) as told, tempfile.TemporaryDirectory() as home:
-            number = told.readline().strip()
-            if not number:
-                sys.exit("Xvfb did not start")
-            os.chmod(home, 0o700)
-            own = {**os.environ, "DISPLAY": ":" + number, "HOME": home, "XDG_RUNTIME_DIR": home,
-                   "XDG_STATE_HOME": home + "/state", "XDG_CONFIG_HOME": home + "/config",
-                   "XDG_DATA_HOME": home + "/data", "LC_ALL": "C.UTF-8", "SCREEN_READER_TEST": "inside",
-                   "QT_QPA_PLATFORM": "xcb", "QT_LINUX_ACCESSIBILITY_ALWAYS_ON": "1", "NO_AT_BRIDGE": "0"}
-            own.pop("AT_SPI_BUS_ADDRESS", None)
-            run = subprocess.run(["dbus-run-session", "--", sys.executable, *sys.argv], env=own)
-        return run.returncode
-    finally:
-        screen.terminate()
-        screen.wait()
-
-
-if __name__ == "__main__" and os.environ.get("SCREEN_READER_TEST") != "inside":
-    sys.exit(on_own_screen())
-
-import gi  # noqa: E402
-
-gi.require_version("Atspi", "2.0")
-from gi.repository import Atspi, Gio, GLib  # noqa: E402
-
 EVENTS = []
-
-
-def turn():
-    """Takes up what arrived."""
-    while GLib.MainContext.default().pending():
-        GLib.MainContext.default().iteration(False)
-
-
-def wait_for(what, condition):
-    until = time.monotonic() + PATIENCE_S
-    while time.monotonic() < until:
-        turn()
-        try:
-            found = condition()
-        except GLib.Error:  # what was looked at is gone: look again
-            found = None
-        if found:
-            return found
-        time.sleep(0.01)
-    raise AssertionError(f"waited in vain for {what}")
 
 
 def has(item, state):
@@ -229,45 +171,22 @@ class ScreenReader(unittest.TestCase):
 
     @classmethod
     def setUpClass(cls):
-        launcher = next((path for path in LAUNCHERS if os.path.exists(path)), None)
-        if not launcher:
-            raise AssertionError("at-spi-bus-launcher is missing: bash app/setup tests")
-        cls.launcher = subprocess.Popen([launcher, "--launch-immediately"], stderr=subprocess.DEVNULL)
-        cls.session = Gio.bus_get_sync(Gio.BusType.SESSION)
-        wait_for("the accessibility bus", cls.bus_address)
-        cls.program = subprocess.Popen([PROGRAM, "--demo"], stderr=subprocess.DEVNULL)
-        Atspi.init()
-        Atspi.set_timeout(15000, 15000)
+        cls.bus = accessibility_bus()
         cls.listener = Atspi.EventListener.new(cls.on_event)
         for kind in ("object:state-changed:showing", "object:property-change:accessible-name",
                      "object:state-changed:checked", "object:announcement"):
             cls.listener.register(kind)
-        cls.bus = Gio.DBusConnection.new_for_address_sync(
-            cls.bus_address(), Gio.DBusConnectionFlags.AUTHENTICATION_CLIENT
-            | Gio.DBusConnectionFlags.MESSAGE_BUS_CONNECTION)
-        desktop = Atspi.get_desktop(0)
-        desktop.set_cache_mask(Atspi.Cache.NONE)  # what was told once may be out of date
-        cls.application = wait_for("the program", lambda: next(
-            (one for one in children(desktop) if one.get_child_count() > 0), None))
-        cls.application.set_cache_mask(Atspi.Cache.NONE)
+        cls.program = subprocess.Popen([PROGRAM, "--demo"], stderr=subprocess.DEVNULL)
+        cls.application = wait_for("the program", lambda: program_of(cls.program))
         cls.window = wait_for("the window", lambda: next(
             (one for one in children(cls.application) if one.get_role_name() == "frame" and is_shown(one)), None))
         cls.leave_dialogs()
-        cls.leave_tour()
+        wait_for("the tour, which comes a moment after the window", cls.leave_tour)
 
     @classmethod
     def tearDownClass(cls):
-        for process in (cls.program, cls.launcher):
-            process.terminate()
-            process.wait()
-
-    @classmethod
-    def bus_address(cls):
-        try:
-            return cls.session.call_sync("org.a11y.Bus", "/org/a11y/bus", "org.a11y.Bus", "GetAddress", None, None, 0,
-                                         2000).unpack()[0]
-        except GLib.Error:
-            return None
+        cls.program.terminate()
+        cls.program.wait()
 
     @staticmethod
     def on_event(event):
@@ -314,12 +233,13 @@ class ScreenReader(unittest.TestCase):
 
     @classmethod
     def leave_tour(cls):
-        """Which lies over the window at the first start."""
+        """Which lies over the window at the first start. Tells whether it was there."""
         for part in children(cls.window):
             for one in children(part):
                 if one.get_name() == "Skip the tour" and is_shown(one):
                     cls.press(one)
-                    return
+                    return True
+        return False
 
     def menu_items(self):
         """(menu, item) of all that can be chosen."""
@@ -426,4 +346,5 @@ class ScreenReader(unittest.TestCase):
 
 
 if __name__ == "__main__":
+    move_in()
     unittest.main(argv=sys.argv[:1])

@@ -18,7 +18,7 @@
 #include "core/units/notation.h"
 
 namespace core {
-namespace {
+namespace manual_test {
 
 const std::filesystem::path manual = std::filesystem::path(SHUNTWRIGHT_SOURCE_DIR) / "resources/manual";
 
@@ -245,5 +245,5 @@ TEST(Manual, NotationIsTakenAsThePageSays) {
   EXPECT_FALSE(parseQuantity("1,234.5", UnitFamily::Resistance));
 }
 
-}  // namespace
+}  // namespace manual_test
 }  // namespace core

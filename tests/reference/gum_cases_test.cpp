@@ -15,7 +15,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/reached_digits.h"
 
-namespace {
+namespace gum_cases_test {
 
 using namespace core;
 
@@ -404,4 +404,4 @@ TEST(GumCases, EveryRowIsWorkedOutHereOrAnsweredElsewhere) {
   EXPECT_EQ(here + elsewhere, 110u);
 }
 
-}  // namespace
+}  // namespace gum_cases_test

@@ -11,7 +11,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/reached_digits.h"
 
-namespace {
+namespace jcgm101_test {
 
 using namespace core;
 
@@ -144,9 +144,9 @@ Figures polarFigures() {
       y[1] = std::atan2(x[1], x[0]);
     });
     figures[row + " mag_MCM"] = mean(result.outputs[0]);
-    figures[row + " u_mag_MCM"] = ::u(result.outputs[0]);
+    figures[row + " u_mag_MCM"] = jcgm101_test::u(result.outputs[0]);
     if (row == "B") figures[row + " phase_MCM"] = mean(result.outputs[1]);
-    figures[row + " u_phase_MCM"] = ::u(result.outputs[1]);
+    figures[row + " u_phase_MCM"] = jcgm101_test::u(result.outputs[1]);
   }
   return figures;
 }
@@ -173,8 +173,6 @@ void expectFigure(const test::CsvRow& row, const Figure& figure) {
     EXPECT_NEAR(figure.value, test::number(row, "recomputed"), 2 * figure.scatter) << row.at("note");
   }
 }
-
-}  // namespace
 
 TEST(Jcgm101Table, EveryRowOfADistributionAgreesWithItsSource) {
   std::size_t rows = 0, figuresFound = 0;
@@ -305,3 +303,5 @@ TEST(Jcgm101, EndGaugeOfTheSupplement) {
   EXPECT_REACHED(supplement, "by Monte Carlo", output.shortest.low, 745, 2);
   EXPECT_REACHED(supplement, "by Monte Carlo", output.shortest.high, 932, 2);
 }
+
+}  // namespace jcgm101_test

@@ -10,7 +10,7 @@
 // what it is expected to read is x times a factor, and the readings are y.
 
 namespace core {
-namespace {
+namespace merits_test {
 
 const std::string folder = std::string(SHUNTWRIGHT_TESTS_DIR) + "/reference/lines/";
 
@@ -121,5 +121,5 @@ TEST(MeritReference, ASensorReadOnTheWayUpAloneHasNoHysteresis) {
   EXPECT_FALSE(pressureSensor().merit(MeritKind::Hysteresis).value);
 }
 
-}  // namespace
+}  // namespace merits_test
 }  // namespace core

@@ -20,7 +20,7 @@
 
 using namespace core;
 
-namespace {
+namespace ngspice_test {
 
 using Random = std::mt19937_64;
 
@@ -243,8 +243,6 @@ void expectAgreement(const std::vector<core::Setup>& setups, double rounding) {
   }
 }
 
-}  // namespace
-
 TEST(Ngspice, AgreesOnRandomNetworksWithRandomClosedShunts) {
   constexpr std::size_t networkCount = 1000, stateCount = 3;
   Random random(20240817);
@@ -372,3 +370,5 @@ TEST(Ngspice, TakesNoCommandFromForeignText) {
     EXPECT_NEAR(volts[2], 2.5, 1e-14);
   }
 }
+
+}  // namespace ngspice_test

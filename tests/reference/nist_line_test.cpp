@@ -11,7 +11,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/reached_digits.h"
 
-namespace {
+namespace nist_line_test {
 
 const std::string folder = std::string(SHUNTWRIGHT_TESTS_DIR) + "/reference/lines/";
 
@@ -174,4 +174,4 @@ TEST(NistPolynomial, Wampler4KeepsItsQuinticUnderLargeResiduals) { expectCertifi
 
 TEST(NistPolynomial, FilipOfDegreeTenKeepsThirteenDigits) { expectCertified("nist_filip", 10, 13); }
 
-}  // namespace
+}  // namespace nist_line_test

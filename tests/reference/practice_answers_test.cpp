@@ -20,7 +20,7 @@
 
 using namespace core;
 
-namespace {
+namespace practice_answers_test {
 
 constexpr std::uint64_t seeds = 100;  ///< of each difficulty: 300 questions of each kind
 
@@ -346,8 +346,6 @@ Told toldBy(const Table& table) {
   return told;
 }
 
-}  // namespace
-
 TEST(PracticeAnswers, SignsAreThoseOfTheNodalMatrix) {
   forEachOf(QuestionKind::Sign, [](const Question& question) {
     const double change = changeOf(question.setup, question.setup.sequence.back().closed);
@@ -518,3 +516,5 @@ TEST(PracticeAnswers, ExplainedPlanHasTheFaultInIt) {
   });
   EXPECT_GT(shown, 100);
 }
+
+}  // namespace practice_answers_test

@@ -15,7 +15,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/reached_digits.h"
 
-namespace {
+namespace published_lines_test {
 
 using Column = std::vector<double>;
 using Values = std::map<std::string, double>;
@@ -421,4 +421,4 @@ TEST(PublishedLines, EveryRowIsReached) {
   EXPECT_GE(checked, 229);
 }
 
-}  // namespace
+}  // namespace published_lines_test

@@ -16,7 +16,7 @@
 
 using namespace core;
 
-namespace {
+namespace whatif_ngspice_test {
 
 /// The netlist's name of a node, from its own list "* node NAME: PLACE, PLACE"; empty when it has none.
 std::string nameIn(const std::string& netlist, Node node) {
@@ -164,8 +164,6 @@ void expectAgreement(const std::vector<Case>& cases, std::size_t leastCompared) 
   EXPECT_GE(compared, leastCompared);
 }
 
-}  // namespace
-
 TEST(WhatIfNgspice, AgreesOnEveryAlterationOfEveryTemplate) {
   std::vector<Case> cases;
   for (const BridgeTemplate& shape : allTemplates())
@@ -187,3 +185,5 @@ TEST(WhatIfNgspice, AgreesOnSeveralAtOnce) {
     }
   expectAgreement(cases, 300);
 }
+
+}  // namespace whatif_ngspice_test

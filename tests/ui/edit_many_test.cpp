@@ -13,7 +13,7 @@
 #include "tests/support/sample_channel.h"
 
 namespace ui {
-namespace {
+namespace edit_many_test {
 
 core::Channel named(core::Channel channel, std::string name) {
   channel.name = std::move(name);
@@ -117,5 +117,5 @@ TEST_F(EditMany, ClosesOpenChecksAndRemovesChannels) {
   EXPECT_TRUE(session.document().channels.empty());
 }
 
-}  // namespace
+}  // namespace edit_many_test
 }  // namespace ui

@@ -27,7 +27,7 @@
 #include "ui/theme.h"
 
 namespace ui {
-namespace {
+namespace overview_page_test {
 
 using Column = OverviewColumn;
 
@@ -354,5 +354,5 @@ TEST(ChannelListFilter, ShowsTheStatusOnceItIsKnown) {
   EXPECT_EQ(status(2), "not checked");
 }
 
-}  // namespace
+}  // namespace overview_page_test
 }  // namespace ui

@@ -19,7 +19,7 @@
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
 
-namespace {
+namespace polarity_panel_test {
 
 using core::Node;
 using sample::channelOf;
@@ -505,4 +505,4 @@ TEST(PolarityPicture, NoLabelLiesOnAnotherForAnyTemplate) {
     }
 }
 
-}  // namespace
+}  // namespace polarity_panel_test

@@ -22,7 +22,7 @@
 #include "ui/theme.h"
 
 namespace ui {
-namespace {
+namespace report_dialog_test {
 
 core::Document threeChannels() {
   const auto named = [](const char* name, double gain) {
@@ -273,5 +273,5 @@ TEST(ReportDialog, EverythingHasANameForThoseWhoDoNotSeeIt) {
   }
 }
 
-}  // namespace
+}  // namespace report_dialog_test
 }  // namespace ui

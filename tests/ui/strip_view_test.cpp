@@ -27,7 +27,7 @@
 #include "ui/theme.h"
 
 namespace ui {
-namespace {
+namespace strip_view_test {
 
 using core::SpanPlace;
 constexpr std::size_t steps = 9;
@@ -857,5 +857,5 @@ TEST(TimeLabels, TellSecondsMinutesAndHours) {
   EXPECT_EQ(timeUnitText(9000), "h:min:s");
 }
 
-}  // namespace
+}  // namespace strip_view_test
 }  // namespace ui

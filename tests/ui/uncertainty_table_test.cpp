@@ -20,7 +20,7 @@
 #include "ui/theme.h"
 
 namespace ui {
-namespace {
+namespace uncertainty_table_test {
 
 using core::Input;
 using core::InputKind;
@@ -430,5 +430,5 @@ TEST_F(UncertaintyTable, NoChannelIsSaidInsteadOfCrashing) {
   EXPECT_EQ(refused.count(), 1);
 }
 
-}  // namespace
+}  // namespace uncertainty_table_test
 }  // namespace ui

@@ -25,7 +25,7 @@
 #include "ui/theme.h"
 
 namespace ui {
-namespace {
+namespace what_if_panel_test {
 
 /// A quarter bridge on three wires and a full bridge on six, to look at one after the other.
 core::Document twoChannels() {
@@ -100,8 +100,6 @@ class NarrowWhatIfPage : public WhatIfPage {
  protected:
   NarrowWhatIfPage() : WhatIfPage({490, 380}) {}
 };
-
-}  // namespace
 
 TEST_F(WhatIfPage, SaysWhatToDoAndShowsThePlanBeforeAnythingIsTriedOut) {
   EXPECT_TRUE(sentence().startsWith("Nothing is tried out yet.")) << sentence();
@@ -424,4 +422,5 @@ TEST_F(NarrowWhatIfPage, HasNoDrawingAndNothingIsCutOff) {
   EXPECT_TRUE(find<BridgeCanvas>("whatIfDrawing")->isVisible());
 }
 
+}  // namespace what_if_panel_test
 }  // namespace ui

@@ -11,7 +11,7 @@
 // gain times the reading, and the expected verdicts can be worked out by hand beside it.
 
 namespace core {
-namespace {
+namespace decision_of_steps_test {
 
 /// A check that reads `gain` times what is expected. The gain's standard uncertainty is `u`, k = 2.
 Channel checkedWith(DecisionRule rule, double gain, double u) {
@@ -143,5 +143,5 @@ TEST(DecisionOfSteps, AClosedCheckKeepsItsRule) {
   EXPECT_EQ(kept.decision.rule, DecisionRule::Guarded);
 }
 
-}  // namespace
+}  // namespace decision_of_steps_test
 }  // namespace core

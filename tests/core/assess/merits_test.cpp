@@ -20,7 +20,7 @@
 // their rounding.
 
 namespace core {
-namespace {
+namespace merits_test {
 
 using testing::HasSubstr;
 using testing::MatchesRegex;
@@ -509,5 +509,5 @@ TEST(Approaches, AStepHeldAgainIsARepetitionAndTheOtherSideIsReachedFromZero) {
             (std::vector<Approach>{Rising, Rising, Falling, Rising, Rising, Rising}));
 }
 
-}  // namespace
+}  // namespace merits_test
 }  // namespace core

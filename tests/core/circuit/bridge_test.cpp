@@ -13,7 +13,7 @@
 using namespace core;
 using enum BridgeType;
 
-namespace {
+namespace bridge_test {
 
 using Change = std::function<void(Bridge&, Instrument&)>;
 
@@ -33,8 +33,6 @@ Bridge ofType(BridgeType type, bool sixWire = false) {
   bridge.sixWire = sixWire;
   return bridge;
 }
-
-}  // namespace
 
 TEST(CheckBridge, TakesTheDefaultBridge) {
   EXPECT_TRUE(checked([](Bridge&, Instrument&) {}));
@@ -276,3 +274,5 @@ TEST(WiresOf, GrowByTheSenseLeads) {
   EXPECT_EQ(wiresOf(ofType(QuarterThreeWire, true)).size(), 3u);
   EXPECT_EQ(wiresOf(ofType(QuarterTwoWire)).size(), 2u);
 }
+
+}  // namespace bridge_test

@@ -14,7 +14,7 @@
 using namespace core;
 using enum BridgeType;
 
-namespace {
+namespace effects_test {
 
 // Outputs are differences of two potentials, each right to some 1e-16: absolute error of what should be zero.
 constexpr double rounding = 5e-16;
@@ -72,8 +72,6 @@ double balancedSPlus(const std::array<double, 4>& r, double potentiometer, doubl
   const double g = 1 / (limiting + potentiometer * w * (1 - w));
   return (1 / r[3] + g * w) / (1 / r[2] + 1 / r[3] + g);
 }
-
-}  // namespace
 
 TEST(Balance, ParallelIsASourceBehindItsResistor) {
   for (const double wiper : {0.0, 0.2, 0.5, 0.9, 1.0}) {
@@ -342,3 +340,5 @@ TEST(Effects, KeysGoThereAndBack) {
   EXPECT_EQ(balanceKindKey(BalanceKind::Series), "series");
   EXPECT_EQ(linearisationKey(Linearisation::BeforeZero), "before_zero");
 }
+
+}  // namespace effects_test

@@ -11,7 +11,7 @@
 
 using namespace core;
 
-namespace {
+namespace network_test {
 
 constexpr NodeIndex plus = 0, minus = 1, a = 2, b = 3, c = 4;
 constexpr Port excitation{plus, minus};
@@ -90,8 +90,6 @@ Network randomNetwork(std::mt19937_64& random) {
   std::erase_if(net.branches, [](const Branch& branch) { return branch.a == branch.b; });
   return net;
 }
-
-}  // namespace
 
 TEST(Network, RandomNetworksAreRightToTheLastDigits) {
   std::mt19937_64 random(20240820);
@@ -425,3 +423,5 @@ TEST(Network, SolvesAgainAfterChangesAsIfMadeNew) {
     EXPECT_EQ(reused.between(bridgeOutput), fresh.between(bridgeOutput));
   }
 }
+
+}  // namespace network_test

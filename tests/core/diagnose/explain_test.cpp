@@ -10,7 +10,7 @@
 // Numbers in the words are worked out by hand beside them.
 
 namespace core {
-namespace {
+namespace explain_test {
 
 using test::equalArms;
 using test::fitted;
@@ -232,5 +232,5 @@ TEST(DiagnosisSentence, OfNothingThatFitsSaysWhatTheBestLeaves) {
   EXPECT_TRUE(contains(sentenceOf(quarter(), diagnosisOf(DiagnosisResult::NotPossible)), "No diagnosis"));
 }
 
-}  // namespace
+}  // namespace explain_test
 }  // namespace core

@@ -13,7 +13,7 @@
 // completion resistors not at all (tests/reference/bridge_cases.csv, group leads).
 
 namespace core {
-namespace {
+namespace telling_step_test {
 
 using test::equalArms;
 using test::HeldCheck;
@@ -167,5 +167,5 @@ TEST(TellingStep, IsTheSameEveryTime) {
   EXPECT_EQ(once->separation, again->separation);
 }
 
-}  // namespace
+}  // namespace telling_step_test
 }  // namespace core

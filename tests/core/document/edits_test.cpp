@@ -9,7 +9,7 @@
 #include "tests/support/two_sided.h"
 
 namespace core {
-namespace {
+namespace edits_test {
 
 std::vector<std::string> labels(const Channel& channel) {
   std::vector<std::string> names;
@@ -291,7 +291,6 @@ TEST(Edits, AnEqualChannelLeavesTheDocumentAsItIs) {
   EXPECT_EQ(withChannel(document, 0, *document.channels[0]), document);
 }
 
-}  // namespace
 /// Steps of the remarks of the first check; -1: about the check as a whole.
 std::vector<int> pinnedSteps(const Channel& channel) {
   std::vector<int> steps;
@@ -313,4 +312,5 @@ TEST(Remarks, StayWithTheirStepsInAnOpenCheckAndWhereTheyAreInAClosedOne) {
   EXPECT_EQ(pinnedSteps(withStepRemoved(closed, 1)), (std::vector{0, 1, 2, 3}));
 }
 
+}  // namespace edits_test
 }  // namespace core

@@ -19,7 +19,7 @@ using namespace core;
 using support::Numbers;
 using support::randomDocument;
 
-namespace {
+namespace json_writer_test {
 
 std::string fileText(const std::string& name) {
   std::ifstream file(std::string(SHUNTWRIGHT_TESTS_DIR) + "/data/" + name, std::ios::binary);
@@ -403,4 +403,4 @@ TEST(WriteDocument, RefusesWhatWouldNotOpenAgain) {
   EXPECT_FALSE(refused([](Channel& c) { c.name = ""; }));
 }
 
-}  // namespace
+}  // namespace json_writer_test

@@ -8,7 +8,7 @@
 #include <limits>
 #include <random>
 
-namespace {
+namespace levels_test {
 
 using core::Level;
 using core::LevelOptions;
@@ -235,4 +235,4 @@ TEST(Levels, StopWhenAskedAndTellTheirProgress) {
   EXPECT_EQ(stopped.error().what, "cancelled");
 }
 
-}  // namespace
+}  // namespace levels_test

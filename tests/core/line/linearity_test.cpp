@@ -10,7 +10,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/digits.h"
 
-namespace {
+namespace linearity_test {
 
 using core::ReferenceLine;
 using testing::HasSubstr;
@@ -304,4 +304,4 @@ TEST(Linearity, RefusesPointsWithoutARange) {
               HasSubstr("all x are equal"));
 }
 
-}  // namespace
+}  // namespace linearity_test

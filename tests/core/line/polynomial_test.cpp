@@ -7,7 +7,7 @@
 #include "core/line/line.h"
 #include "tests/support/digits.h"
 
-namespace {
+namespace polynomial_test {
 
 using testing::HasSubstr;
 
@@ -65,4 +65,4 @@ TEST(Polynomial, RefusesDegreesItCannotFit) {
   EXPECT_FALSE(core::fitPolynomial({}, {}, 1));
 }
 
-}  // namespace
+}  // namespace polynomial_test

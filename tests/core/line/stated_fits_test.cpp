@@ -14,7 +14,7 @@
 #include "core/line/line_use.h"
 #include "tests/support/digits.h"
 
-namespace {
+namespace stated_fits_test {
 
 using core::Line;
 using core::Through;
@@ -403,4 +403,4 @@ TEST(StatedFits, RefuseWhatOverflows) {
   EXPECT_THAT(line.error().what, HasSubstr("too large or too small"));
 }
 
-}  // namespace
+}  // namespace stated_fits_test

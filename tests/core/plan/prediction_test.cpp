@@ -13,7 +13,7 @@
 using namespace core;
 using enum BridgeType;
 
-namespace {
+namespace prediction_test {
 
 constexpr Resistance arm{350};
 
@@ -62,8 +62,6 @@ const SimulatedStrain simulatedStrains[] = {
      [](double r, double rs, double nu) { return mixedPoisson(r / (4 * rs + 2 * r), nu); }}};
 
 core::Setup bending() { return test::equalArms(HalfBending, arm); }
-
-}  // namespace
 
 TEST(Predict, ShuntAcrossArm1SimulatesCompression) {
   // Derived: 350 / (350 + 174650) = 1/500, so dR/R = -1/500 and, with gauge factor 2, the strain is
@@ -388,3 +386,5 @@ TEST(Potentials, FailAsTheStepDoes) {
   EXPECT_FALSE(potentials(setup, 0));
   EXPECT_TRUE(potentials(setup, 1));
 }
+
+}  // namespace prediction_test

@@ -216,12 +216,15 @@ std::string manyLines(int count) {
 
 TEST(DelimitedText, TellsItsProgressRising) {
   const test::TextFile file(manyLines(20000));
-  std::vector<double> shares;
-  ASSERT_TRUE(core::readText(file.path(), {}, {}, [&](double s) { shares.push_back(s); },
-                             {.pieceBytes = 4096, .threads = 2}));
-  ASSERT_GT(shares.size(), 3u);
-  EXPECT_TRUE(std::is_sorted(shares.begin(), shares.end()));
-  EXPECT_EQ(shares.back(), 1);
+  for (const unsigned threads : {1u, 2u}) {
+    std::vector<double> shares;
+    ASSERT_TRUE(core::readText(file.path(), {}, {}, [&](double s) { shares.push_back(s); },
+                               {.pieceBytes = 4096, .threads = threads}));
+    // Of two threads only the caller's tells, and the other one may be quick enough to leave it little.
+    ASSERT_GT(shares.size(), threads == 1 ? 3u : 0u);
+    EXPECT_TRUE(std::is_sorted(shares.begin(), shares.end()));
+    EXPECT_EQ(shares.back(), 1);
+  }
 }
 
 TEST(DelimitedText, StopsWhenAsked) {

@@ -13,7 +13,7 @@
 #include "core/units/text.h"
 #include "tests/support/text_file.h"
 
-namespace {
+namespace text_damage_test {
 
 using core::Recording;
 
@@ -150,4 +150,4 @@ TEST(CleanText, IsUtf8OnOneLine) {
   EXPECT_EQ(core::cleanName(std::string_view(" TP-01 \0left over", 17)), "TP-01");
 }
 
-}  // namespace
+}  // namespace text_damage_test

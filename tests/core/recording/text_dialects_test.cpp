@@ -9,7 +9,7 @@
 #include "core/recording/text/delimited_text.h"
 #include "tests/support/text_file.h"
 
-namespace {
+namespace text_dialects_test {
 
 using core::Preview;
 using core::Recording;
@@ -240,4 +240,4 @@ TEST(TextDialects, DoNotTakeOtherFrequenciesForARate) {
   }
 }
 
-}  // namespace
+}  // namespace text_dialects_test

@@ -5,7 +5,7 @@
 #include "core/recording/reader.h"
 #include "tests/support/text_file.h"
 
-namespace {
+namespace text_preview_test {
 
 using core::ColumnHeading;
 using core::Preview;
@@ -185,4 +185,4 @@ TEST(TextPreview, AFormThatNoCellHasLeavesNoRow) {
               testing::AllOf(HasSubstr("no row has a time"), HasSubstr("is not a date and time")));
 }
 
-}  // namespace
+}  // namespace text_preview_test

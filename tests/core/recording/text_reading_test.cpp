@@ -13,7 +13,7 @@
 #include "core/recording/text/delimited_text.h"
 #include "tests/support/text_file.h"
 
-namespace {
+namespace text_reading_test {
 
 using core::Recording;
 using testing::ElementsAre;
@@ -302,4 +302,4 @@ TEST(TextReading, TakesConstantsAndASingleRow) {
   EXPECT_THAT(mustRead("t [s],a\n7,5\n").columns[0].values, ElementsAre(5));
 }
 
-}  // namespace
+}  // namespace text_reading_test

@@ -14,7 +14,7 @@
 #include "tests/core/report/words.h"
 
 namespace core {
-namespace {
+namespace report_test {
 
 using testing::HasSubstr;
 using testing::Not;
@@ -320,5 +320,5 @@ TEST(ReportHtml, PicturesComeWithTheirWords) {
   EXPECT_THAT(html, HasSubstr("<img src=\"bridge.png\" width=\"300\" alt=\"Bridge of channel TP-01"));
 }
 
-}  // namespace
+}  // namespace report_test
 }  // namespace core

@@ -13,7 +13,7 @@
 #include "tests/core/report/words.h"
 
 namespace core {
-namespace {
+namespace uncertainty_report_test {
 
 using testing::ElementsAre;
 using testing::HasSubstr;
@@ -408,5 +408,5 @@ TEST(UncertaintyReport, AWordInTheMiddleOfARowKeepsItsEmphasis) {
               HasSubstr("class=\"open\">cannot be predicted</td>"));
 }
 
-}  // namespace
+}  // namespace uncertainty_report_test
 }  // namespace core

@@ -11,7 +11,7 @@
 #include "tests/support/setups.h"
 
 namespace core {
-namespace {
+namespace wiring_sheet_test {
 
 using testing::HasSubstr;
 using testing::Not;
@@ -32,8 +32,6 @@ Channel wiredChannel() {
 std::string wordsOf(const Channel& channel, const OhmmeterConditions& conditions = {}) {
   return Words(wiringSheet(withChannelInserted({}, 0, channel), 0, conditions));
 }
-
-}  // namespace
 
 TEST(WiringSheet, SaysHowTheBridgeIsConnected) {
   Channel channel = wiredChannel();
@@ -163,4 +161,5 @@ TEST(WiringSheet, AChannelThatCannotBeReckonedSaysSo) {
   EXPECT_THAT(wordsOf(channel), HasSubstr("arm 3: the resistance"));
 }
 
+}  // namespace wiring_sheet_test
 }  // namespace core

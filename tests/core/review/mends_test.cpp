@@ -14,7 +14,7 @@
 #include "tests/support/setups.h"
 
 namespace core {
-namespace {
+namespace mends_test {
 
 using Findings = std::vector<Finding>;
 /// By kind, and whether they are about a shunt: duplicates are of steps or of shunts.
@@ -228,5 +228,5 @@ TEST(Mends, OddestDocumentsAreReviewedAndMendedWithoutHarm) {
         }
 }
 
-}  // namespace
+}  // namespace mends_test
 }  // namespace core

@@ -18,7 +18,7 @@
 #include "tests/support/setups.h"
 
 namespace core {
-namespace {
+namespace review_test {
 
 using testing::HasSubstr;
 using testing::IsEmpty;
@@ -670,5 +670,5 @@ TEST(Review, ExamplesHaveFewFindingsAndNoneOfACarelessPlan) {
   }
 }
 
-}  // namespace
+}  // namespace review_test
 }  // namespace core

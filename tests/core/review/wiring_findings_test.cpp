@@ -12,7 +12,7 @@
 #include "tests/support/two_sided.h"
 
 namespace core {
-namespace {
+namespace wiring_findings_test {
 
 using testing::HasSubstr;
 
@@ -110,5 +110,5 @@ TEST(PlanFindings, APartThatTheStockDoesNotHoldIsNoted) {
   EXPECT_EQ(notes[0].severity, Severity::Note);
 }
 
-}  // namespace
+}  // namespace wiring_findings_test
 }  // namespace core

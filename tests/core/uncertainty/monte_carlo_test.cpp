@@ -10,7 +10,7 @@
 
 #include "tests/support/allocations.h"
 
-namespace {
+namespace monte_carlo_test {
 
 using namespace core;
 
@@ -114,8 +114,6 @@ std::size_t allocationsOf(const TrialPlan& plan) {
   EXPECT_TRUE(runTrials(plan, model, outputs));
   return test::allocations() - before;
 }
-
-}  // namespace
 
 TEST(RunTrials, GiveTheSameBitsOnAnyNumberOfThreads) {
   for (const bool adaptive : {false, true}) {
@@ -406,7 +404,7 @@ TEST(RunTrials, TellRisingProgressOnTheCallingThread) {
 }
 
 TEST(RunTrials, AllocateNothingPerTrialOrBlock) {
-  TrialPlan plan = ::plan();
+  TrialPlan plan = monte_carlo_test::plan();
   allocationsOf(plan);  // with what is made once in the life of a program, such as the language
   for (const unsigned threads : {1u, 2u, 3u}) {
     plan.threads = threads;
@@ -477,3 +475,5 @@ TEST(ValidateInterval, AsksForBothEnds) {
   EXPECT_FALSE(validateInterval({-1.96, 1.96}, {-1.90, 1.96}, 1, 2).passed);
   EXPECT_FALSE(validateInterval({-1.96, 1.96}, {-1.96, 2.02}, 1, 2).passed);
 }
+
+}  // namespace monte_carlo_test

@@ -14,7 +14,7 @@
 
 using namespace core;
 
-namespace {
+namespace propagation_test {
 
 using Numbers = std::vector<double>;
 using Pairs = std::vector<CorrelatedPair>;
@@ -324,4 +324,4 @@ TEST(EnNumber, WithoutUncertaintyIsZeroOrInfinite) {
   EXPECT_EQ(enNumber(1, 0.3, 0.3, 0.3), infinity);  // all of it shared
 }
 
-}  // namespace
+}  // namespace propagation_test

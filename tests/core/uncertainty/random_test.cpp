@@ -8,7 +8,7 @@
 
 #include "tests/support/digits.h"
 
-namespace {
+namespace random_test {
 
 using namespace core;
 using Words = std::array<std::uint32_t, 4>;
@@ -33,8 +33,6 @@ double correlation(const std::vector<double>& a, const std::vector<double>& b) {
   }
   return ab / std::sqrt(aa * bb);
 }
-
-}  // namespace
 
 TEST(Philox, GivesTheKnownAnswersOfItsAuthors) {
   // Published: the known answers for philox4x32, 10 rounds, that come with the authors' own code (from
@@ -187,3 +185,5 @@ TEST(Lanes, MirroredNumbersStayMirrored) {
     for (std::size_t lane = 0; lane < trialLanes; ++lane) EXPECT_EQ(mirrored[lane], -q[lane]);
   }
 }
+
+}  // namespace random_test

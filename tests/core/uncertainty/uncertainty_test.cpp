@@ -10,7 +10,7 @@
 
 using namespace core;
 
-namespace {
+namespace uncertainty_test {
 
 const double infinity = std::numeric_limits<double>::infinity();
 const double nan = std::numeric_limits<double>::quiet_NaN();
@@ -105,4 +105,4 @@ TEST(UncertaintyKeys, AreReadBackAndDiffer) {
   EXPECT_FALSE(statementFromKey(""));
 }
 
-}  // namespace
+}  // namespace uncertainty_test

@@ -12,7 +12,7 @@
 using namespace core;
 using enum AlterationKind;
 
-namespace {
+namespace what_if_test {
 
 constexpr std::size_t role(LeadRole lead) { return static_cast<std::size_t>(lead); }
 constexpr std::size_t pPlus = role(LeadRole::ExcitationPlus), sPlus = role(LeadRole::SignalPlus),
@@ -45,8 +45,6 @@ core::Setup withSmallShunt(BridgeType type, Node a, Node b, bool sixWire = false
   setup.sequence.push_back({"zero", {}});
   return test::withShunt(setup, 10.0_Mohm, a, b);
 }
-
-}  // namespace
 
 TEST(WhatIf, WithoutIsWhatThePlanPredicts) {
   const core::Setup setup = nineSteps();
@@ -289,8 +287,6 @@ TEST(WhatIf, ExchangedSignalLeadsReadAsReversedSignalWires) {
   EXPECT_NEAR(*growthPercent(leads, leads.steps[0], Zeroed::After), -200, 1e-9);
 }
 
-namespace {
-
 /// A full bridge of 350 ohm with wires of 2 ohm and a shunt from terminal P+ to terminal S-, as an instrument
 /// with calibration resistors inside has it.
 core::Setup shuntedAtTheInstrument() {
@@ -302,8 +298,6 @@ core::Setup shuntedAtTheInstrument() {
 bool startsWith(const std::string& text, const std::string& start) {
   return text.compare(0, start.size(), start) == 0;
 }
-
-}  // namespace
 
 TEST(WhatIf, ExchangedLeadsThatOnlyTurnTheArticleAreToldFirst) {
   // Derived: with the signal or the excitation wires exchanged the same terminals lie over an arm of the
@@ -419,3 +413,5 @@ TEST(WhatIf, TheGreatestOfThoseThatStillMoveIsOneOfTheOthers) {
   ASSERT_TRUE(says(what, Zeroed::After, "do not move the reading any more."));
   EXPECT_TRUE(says(what, Zeroed::After, "Of the others step ")) << whatIfSentence(what, Zeroed::After);
 }
+
+}  // namespace what_if_test

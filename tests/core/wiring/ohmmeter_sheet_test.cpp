@@ -11,7 +11,7 @@
 
 using namespace core;
 
-namespace {
+namespace ohmmeter_sheet_test {
 
 constexpr OhmmeterConditions exact{true, 0, Resistance(0), Resistance(1e9)};
 constexpr OhmmeterConditions unplugged{false, 0, Resistance(0), Resistance(1e9)};
@@ -43,8 +43,6 @@ core::Setup wired() {
   setup.shunts[0].jumpers = *jumpersFor(setup, 0);
   return setup;
 }
-
-}  // namespace
 
 TEST(OhmmeterSheet, ReadsAFullBridgeAsTwoPathsInParallel) {
   const auto setup = wired();
@@ -189,3 +187,5 @@ TEST(OhmmeterSheet, NamesStatesInTheOrderOfTheWork) {
   EXPECT_EQ(ohmPointName(Node::SMinus), "S-");
   EXPECT_EQ(ohmPointName(ResistorEnd{"S-104", 2}), "S-104 end 2");
 }
+
+}  // namespace ohmmeter_sheet_test

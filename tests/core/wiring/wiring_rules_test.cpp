@@ -12,7 +12,7 @@
 using namespace core;
 using testing::HasSubstr;
 
-namespace {
+namespace wiring_rules_test {
 
 using Kind = WiringFaultKind;
 
@@ -47,8 +47,6 @@ std::vector<WiringFault> expectFaults(const core::Setup& setup, const std::vecto
   faults.resize(std::max(faults.size(), wanted.size()));
   return faults;
 }
-
-}  // namespace
 
 TEST(WiringRules, NothingIsWrongWithAShuntThatLiesAsPlannedEitherWayRound) {
   auto setup = wired();
@@ -270,3 +268,5 @@ TEST(WiringRules, EveryFaultHasANameAndAKeyOfItsOwn) {
   std::sort(words.begin(), words.end());
   EXPECT_EQ(std::adjacent_find(words.begin(), words.end()), words.end());
 }
+
+}  // namespace wiring_rules_test

@@ -13,7 +13,7 @@
 
 using namespace core;
 
-namespace {
+namespace working_test {
 
 /// The working of the last step of `setup`, without a check.
 std::vector<WorkingPart> workingOfLast(Setup setup) {
@@ -66,8 +66,6 @@ constexpr const char* corrected = "ε = 4 Δv / (F (1 − 2 Δv))";
 constexpr const char* outputDown = "Δv = −R / (4 Rs + 2 R)";
 constexpr const char* smallOutput = "Δv ≈ F N ε / 4";
 constexpr const char* loadDown = "L = −C R / ((4 Rs + 2 R) S), C capacity, S rated output";
-
-}  // namespace
 
 // Derived: 350/(350 + 174650) = 1/500, so -1000 um/m with factor 2 and an output of -1/1998.
 TEST(Working, ShuntOverTheGaugeAgreesWithTheTextbook) {
@@ -374,3 +372,5 @@ TEST(Working, TextHoldsEveryLine) {
   }
   EXPECT_EQ(text.find("nan"), std::string::npos);
 }
+
+}  // namespace working_test
