@@ -26,7 +26,7 @@ NoticeBar::NoticeBar(QWidget* host)
   setObjectName("notice");
   m_text->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   m_scroll->setObjectName("noticeScroll");
-  m_scroll->setAccessibleName(tr("Notice"));
+  m_scroll->setFocusPolicy(Qt::NoFocus);
   m_scroll->setFrameShape(QFrame::NoFrame);
   m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_scroll->setWidgetResizable(true);
@@ -70,20 +70,17 @@ void NoticeBar::place() {
 }
 
 bool NoticeBar::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() == QEvent::Resize && watched == parent()) place();
+  if (watched != parent()) return QFrame::eventFilter(watched, event);
+  if (event->type() == QEvent::Resize) place();
+  // Its own palette is that of the style sheet and hears of no change.
+  if (event->type() == QEvent::PaletteChange) applyColours();
   return QFrame::eventFilter(watched, event);
 }
 
-void NoticeBar::changeEvent(QEvent* event) {
-  if (event->type() == QEvent::PaletteChange) applyColours();
-  QFrame::changeEvent(event);
-}
-
 void NoticeBar::applyColours() {
-  const Colours colours = coloursFor(palette());
-  const QString sheet = QString("#notice { border: 1px solid %1; border-left-width: 6px; background: %2; }")
-                            .arg(colours.fail.name(), colours.background.name());
-  if (sheet != styleSheet()) setStyleSheet(sheet);  // setting it comes back here as a change of palette
+  const Colours colours = coloursFor(parentWidget()->palette());
+  setStyleSheet(QString("#notice { border: 1px solid %1; border-left-width: 6px; background: %2; }")
+                    .arg(colours.fail.name(), colours.background.name()));
 }
 
 }  // namespace ui

@@ -23,7 +23,6 @@ class NoticeBar : public QFrame {
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
-  void changeEvent(QEvent* event) override;
 
  private:
   void place();

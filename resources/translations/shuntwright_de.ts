@@ -17646,10 +17646,6 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Nichts wurde rückgängig gemacht, was sich wiederholen ließe.</translation>
     </message>
     <message>
-        <source>Notice</source>
-        <translation>Hinweis</translation>
-    </message>
-    <message>
         <source>Notices on the desktop</source>
         <translation>Hinweise der Arbeitsumgebung</translation>
     </message>
