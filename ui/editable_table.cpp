@@ -41,7 +41,9 @@ bool EditableTable::setData(const QModelIndex& index, const QVariant& value, int
   const auto done = texts.isEmpty()
                         ? putCells({{index.row(), index.column(), text}}, editLabel(index.column()))
                         : putCells(texts, tr("Fill cells"));
-  if (!done) emit refused(toText(done.error()));
+  // What was put back to what it was is no edit, and yet the reason is out of date.
+  const bool told = std::exchange(m_toldRefusal, !done);
+  if (told || !done) emit refused(done ? QString() : toText(done.error()));
   return static_cast<bool>(done);
 }
 

@@ -31,6 +31,7 @@ class EditableTable : public QAbstractTableModel, public BlockTaker {
   bool isSpreading() const { return !m_spread.isEmpty(); }
 
  signals:
+  /// Without a reason: a text was taken where one was refused before.
   void refused(const QString& reason);
 
  protected:
@@ -61,6 +62,7 @@ class EditableTable : public QAbstractTableModel, public BlockTaker {
   int m_columns;
   int m_rows = 0;
   QModelIndexList m_spread;
+  bool m_toldRefusal = false;
 };
 
 }  // namespace ui

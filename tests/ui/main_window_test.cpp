@@ -310,6 +310,43 @@ TEST_F(DemoWindow, ARefusedEditIsSaidOverTheViewsUntilTheNextChange) {
   EXPECT_TRUE(warned().isEmpty()) << "out of date once something was changed";
 }
 
+TEST_F(DemoWindow, ARefusalGoesAsSoonAsTheFieldCanBeReadAgain) {
+  const QString before = window.findChild<QLineEdit*>("gaugeFactor")->text();
+  type("gaugeFactor", "-2");
+  ASSERT_FALSE(warned().isEmpty());
+  auto* field = window.findChild<QLineEdit*>("gaugeFactor");
+  field->selectAll();
+  QTest::keyClicks(field, "abc");
+  EXPECT_FALSE(warned().isEmpty()) << "still nothing that can be read";
+  field->selectAll();
+  QTest::keyClicks(field, before);
+  EXPECT_TRUE(warned().isEmpty()) << "put right, though nothing was changed by it";
+  type("gaugeFactor", "-2");
+  ASSERT_FALSE(warned().isEmpty());
+  QTest::keyClick(field, Qt::Key_Escape);
+  EXPECT_TRUE(warned().isEmpty()) << "given up";
+  EXPECT_EQ(session.history().count(), 0);
+}
+
+TEST_F(DemoWindow, ARefusedCellIsNoLongerToldOnceItHoldsSomethingAgain) {
+  SheetView& steps = sequence().steps();
+  const auto enter = [&](const QString& text) {
+    steps.setCurrentIndex(steps.model()->index(0, SequenceModel::Hold));
+    QTest::keyClick(&steps, Qt::Key_F2);
+    auto* editor = steps.viewport()->findChild<QLineEdit*>();
+    ASSERT_TRUE(editor);
+    editor->selectAll();
+    QTest::keyClicks(editor, text);
+    QTest::keyClick(editor, Qt::Key_Return);
+    QTest::qWait(10);
+  };
+  const QString before = steps.model()->index(0, SequenceModel::Hold).data(Qt::EditRole).toString();
+  enter("-1");
+  ASSERT_FALSE(warned().isEmpty());
+  enter(before);
+  EXPECT_TRUE(warned().isEmpty()) << warned();
+}
+
 TEST_F(DemoWindow, ARefusalStaysReadableWhenTheColoursChange) {
   type("gaugeFactor", "-2");
   trigger("viewDark");

@@ -274,7 +274,9 @@ TEST_F(Form, AcquisitionOutOfRangeIsRefused) {
   for (const auto& [name, text] : std::vector<std::pair<const char*, const char*>>{
            {"sampleRate", "0"}, {"mains", "-50"}, {"settledTo", "0"}, {"settledTo", "21"}, {"range", "0"}})
     type(name, text);
-  EXPECT_EQ(refused.count(), 5);
+  const auto reasons = std::count_if(refused.begin(), refused.end(),
+                                     [](const QList<QVariant>& one) { return !one[0].toString().isEmpty(); });
+  EXPECT_EQ(reasons, 5);
   EXPECT_EQ(session.history().index(), before);
 }
 

@@ -7,6 +7,7 @@
 #include <QPainter>
 #include <QTextDocument>
 #include <QToolTip>
+#include <utility>
 
 #include "ui/as_typed.h"
 #include "ui/fields/digit_keys.h"
@@ -41,7 +42,14 @@ void NumberEdit::follow(const QString& text) {
     setToolTip(m_ownTip);
     update();
   }
-  m_echo->say(understood(text));
+  const Understood now = understood(text);
+  m_echo->say(now);
+  if (now.taken) takeBackRefusal();
+}
+
+/// Whoever showed the reason need not show it any longer.
+void NumberEdit::takeBackRefusal() {
+  if (std::exchange(m_toldRefusal, false)) emit refused({});
 }
 
 void NumberEdit::showValue() {
@@ -55,6 +63,7 @@ void NumberEdit::showValue() {
   m_refused = m_leftRefused = false;
   m_echo->clear();
   update();
+  takeBackRefusal();
 }
 
 void NumberEdit::giveBack() { showValue(); }
@@ -93,6 +102,7 @@ void NumberEdit::refuse(const QString& reason) {
   setToolTip(asTyped(words));
   m_echo->refuse(words);
   update();
+  m_toldRefusal = true;
   emit refused(accessibleName().isEmpty() ? words : tr("%1: %2").arg(accessibleName(), words));
 }
 

@@ -39,6 +39,7 @@ class NumberEdit : public QLineEdit {
   QString echo() const { return m_echo->words(); }
 
  signals:
+  /// Without a reason: what was refused is put right, or given up.
   void refused(const QString& reason);
 
  protected:
@@ -62,12 +63,14 @@ class NumberEdit : public QLineEdit {
 
  private:
   void refuse(const QString& reason);
+  void takeBackRefusal();
   void follow(const QString& text);
 
   FieldEcho* m_echo;
   DigitKeys* m_keys;
   bool m_refused = false;
   bool m_leftRefused = false;
+  bool m_toldRefusal = false;  ///< and the text was not put right since
   QString m_ownTip;
 };
 

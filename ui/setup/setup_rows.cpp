@@ -18,6 +18,8 @@
 namespace ui {
 namespace {
 
+constexpr const char* refusedText = "refusedText";  ///< property of a field whose text was
+
 /// Combo boxes change only when meant to: the wheel over an unfocused one scrolls the form instead. What
 /// does not fit in ends in an ellipsis.
 class CalmComboBox : public QComboBox {
@@ -142,13 +144,20 @@ QLineEdit* SetupRows::addText(QGridLayout* form, const FieldName& name,
   connect(edit, &QLineEdit::editingFinished, this, [this, edit, get, set, whyNot, label = name.edit] {
     if (!edit->isModified()) return;
     // What is refused stays in the field as it was typed and changes nothing.
-    if (const QString reason = whyNot ? whyNot(edit->text().trimmed()) : QString(); !reason.isEmpty())
+    if (const QString reason = whyNot ? whyNot(edit->text().trimmed()) : QString(); !reason.isEmpty()) {
+      edit->setProperty(refusedText, true);
       return emit refused(reason);
+    }
     edit->setModified(false);
     const std::string text = edit->text().trimmed().toStdString();
     change(label, [&](Channel& channel) { set(channel, text); });
     // Trimming alone changes no channel, so that nothing else would show the text as it is kept.
     if (m_session.channel()) edit->setText(toQString(get(*m_session.channel())));
+  });
+  connect(edit, &QLineEdit::textEdited, this, [this, edit, whyNot](const QString& text) {
+    if (!edit->property(refusedText).toBool() || !whyNot(text.trimmed()).isEmpty()) return;
+    edit->setProperty(refusedText, false);
+    emit refused({});
   });
   onRefresh([this, edit, get, shown](const Channel& channel) {
     showRow(edit, !shown || shown(channel));
