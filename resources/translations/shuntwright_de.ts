@@ -16199,6 +16199,10 @@ grade</translation>
         <translation>Mit %1 bei Stufe %2 weiter</translation>
     </message>
     <message>
+        <source>Goes on beyond the axis</source>
+        <translation>Geht jenseits der Achse weiter</translation>
+    </message>
+    <message>
         <source>Goes on with what is in this window; nothing is written until you save</source>
         <translation>Geht weiter mit dem, was in diesem Fenster ist; bis zum Speichern wird nichts geschrieben</translation>
     </message>

@@ -72,6 +72,39 @@ TEST(OutcomeCharts, TheConfidenceBandIsThatOfTheTextbookAboutTheLine) {
   EXPECT_TRUE(legendSays(shown.measured(), "95 % confidence ±"));
 }
 
+TEST(OutcomeCharts, TheAxisOfTheDeviationsTakesTheBandOfTheLineIn) {
+  // Deviations of 0.4 and 0.5 on a line through four points, two of them zeros: its 95 % band with t = 4.303
+  // is wider than they are.
+  ShownView shown(oneCheck());
+  const auto axes = shown.bars()->chart()->axes(Qt::Vertical);
+  ASSERT_FALSE(axes.isEmpty());
+  const auto* axis = qobject_cast<QValueAxis*>(axes.first());
+  const PlotBand band = bandOf(shown.bars(), "Confidence band");
+  ASSERT_FALSE(band.upper.isEmpty());
+  for (const QPointF& at : band.upper) EXPECT_LE(at.y(), axis->max()) << at.x();
+  for (const QPointF& at : band.lower) EXPECT_GE(at.y(), axis->min()) << at.x();
+}
+
+TEST(OutcomeCharts, WhatTheAxisCutsOffWearsAMarkAndTheLegendSaysSo) {
+  ShownView shown(oneCheck());
+  const auto limitsOf = [&] {
+    QList<PlotBand> limits;
+    for (const PlotBand& band : shown.bars()->marksBehind().bands())
+      if (band.name == "Within limits") limits.append(band);
+    return limits;
+  };
+  const QList<PlotBand> limits = limitsOf();
+  ASSERT_FALSE(limits.isEmpty());
+  const auto* axis = qobject_cast<QValueAxis*>(shown.bars()->chart()->axes(Qt::Vertical).first());
+  const auto isCut = [&](const PlotBand& band) { return band.upper.first().y() > axis->max(); };
+  const auto cut = std::count_if(limits.begin(), limits.end(), isCut);
+  ASSERT_GT(cut, 0) << "the limits are wider than the deviations";
+  const auto marks = shown.bars()->marksBehind().cutOffs();
+  const auto up = std::count_if(marks.begin(), marks.end(), [](const auto& mark) { return mark.up; });
+  EXPECT_EQ(up, cut);
+  EXPECT_TRUE(legendSays(shown.bars(), "Goes on beyond the axis"));
+}
+
 TEST(OutcomeCharts, LineBandsAndErrorBarsAreSwitchedInBothCharts) {
   ShownView shown(oneCheck());
   for (PlotFrame* plot : std::initializer_list<PlotFrame*>{shown.measured(), shown.bars()}) {

@@ -17,6 +17,7 @@ namespace {
 constexpr double seenShare = 1e-3;    ///< of the limits: smaller bars would only show how numbers are rounded
 constexpr double room_px = 8;         ///< beside a bar, for the limits behind it
 constexpr double longestWhisker = 4;  ///< times the bars: longer ones would leave nothing of these
+constexpr double widestBand = 4;      ///< times bars and line, likewise
 
 }  // namespace
 
@@ -59,8 +60,8 @@ void DeviationPlot::showBars(BarPicture picture, const AxisTicks& x, std::option
   setTicks(x, m_yTicks);
 }
 
-/// The bars with what they may be wrong by; the limits too when the user wants these to be seen, or when
-/// there would be nothing else.
+/// The bars and the line with what they may be wrong by; the limits too when the user wants these to be seen,
+/// or when there would be nothing else. What is much longer than all the rest is cut, with a mark.
 Extent DeviationPlot::uprightExtent() const {
   Extent bars, all;
   bars.add(0);
@@ -77,9 +78,40 @@ Extent DeviationPlot::uprightExtent() const {
       continue;
     bars.add(bar.value + *bar.expanded), bars.add(bar.value - *bar.expanded);
   }
+  const double reach = widestBand * std::max(bars.high, -bars.low);
+  for (const Extent& band : bandExtents())
+    if (std::max(band.high, -band.low) <= reach) bars.add(band.low), bars.add(band.high);
   all = bars;
   all.add(limit), all.add(-limit);
   return m_shown.fit == BarFit::Limits || greatest <= seenShare * limit ? all : bars;
+}
+
+/// Of each band about the line, as it is drawn.
+QList<Extent> DeviationPlot::bandExtents() const {
+  QList<Extent> extents;
+  for (const LineBand& band : m_shown.bands) {
+    Extent extent;
+    const PlotBand shape = bandAbout(band, m_shown.line, coloursFor(palette()));
+    for (const QList<QPointF>& edge : {shape.upper, shape.lower})
+      for (const QPointF& at : edge) extent.add(at.y());
+    if (!extent.empty) extents.append(extent);
+  }
+  return extents;
+}
+
+/// Whether anything is cut by the axis.
+bool DeviationPlot::goesBeyond() const {
+  const auto isBeyond = [this](double low, double high) {
+    return low < m_yTicks.low || high > m_yTicks.high;
+  };
+  for (const PlotBar& bar : m_shown.bars) {
+    const double half = m_shown.errorBars ? bar.expanded.value_or(0) : 0;
+    if (isBeyond(bar.value - half, bar.value + half)) return true;
+    if (bar.limit && isBeyond(-*bar.limit, *bar.limit)) return true;
+  }
+  for (const Extent& band : bandExtents())
+    if (isBeyond(band.low, band.high)) return true;
+  return false;
 }
 
 /// As many series as bars; those left over are hidden, because adding and removing is slow.
@@ -241,6 +273,7 @@ void DeviationPlot::showLegend(const Colours& colours) {
       colours.fail, m_outside->name());
   add(some([](const PlotBar& bar) { return bar.verdict == core::Verdict::CannotTell; }),
       LegendMark::HollowSquare, colours.cannotTell, m_open->name());
+  add(goesBeyond(), LegendMark::CutOff, colours.text, tr("Goes on beyond the axis"));
   // What is not told by its look alone comes before the bands, which may find no room.
   add(m_line->count() > 0, LegendMark::Line, colours.fitted, m_line->name());
   for (const LineBand& band : m_shown.bands)

@@ -31,6 +31,8 @@ class DeviationPlot : public PlotFrame {
 
  private:
   Extent uprightExtent() const;
+  QList<Extent> bandExtents() const;
+  bool goesBeyond() const;
   QList<PlotBand> limitBands(const Colours& colours) const;
   void showBands(const Colours& colours);
   void showLegend(const Colours& colours);

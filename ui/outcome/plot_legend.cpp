@@ -65,6 +65,10 @@ void drawMark(QPainter& painter, const LegendEntry& entry, QPointF middle) {
     case LegendMark::RisingStroke:
     case LegendMark::FallingStroke:
       return drawStroke(painter, entry, middle);
+    case LegendMark::CutOff:
+      painter.setPen(QPen(entry.colour, 1.4));
+      painter.setBrush(Qt::NoBrush);
+      return paintCutOff(painter, middle - QPointF(0, 6), true);
     case LegendMark::Area:
       painter.drawRect(QRectF(middle - QPointF(7, 5), QSizeF(14, 10)));
       return;

@@ -19,7 +19,8 @@ enum class LegendMark {
   Area,
   Whisker,
   RisingStroke,
-  FallingStroke
+  FallingStroke,
+  CutOff
 };
 
 struct LegendEntry {

@@ -12,6 +12,7 @@ namespace ui {
 namespace {
 
 constexpr double cap_px = 3, headLength_px = 11, headHalf_px = 3.2;
+constexpr double cutHalf_px = 4, cutDepth_px = 4, cutOffset_px = 2;
 
 void paintLines(QPainter& painter, const QPolygonF& points, const QRectF& area) {
   for (qsizetype k = 1; k < points.size(); ++k)
@@ -31,6 +32,14 @@ void paintArrowHead(QPainter& painter, QPointF tip, QPointF along, bool open) {
     painter.drawPolyline(QPolygonF({left, tip, right}));
   else
     painter.drawPolygon(QPolygonF({tip, left, tip - 0.65 * headLength_px * along, right}));
+}
+
+void paintCutOff(QPainter& painter, QPointF at, bool up) {
+  const double inwards = up ? 1 : -1;
+  const QPointF tip = at + QPointF(0, inwards * cutOffset_px);
+  for (const QPointF& point : {tip, tip + QPointF(0, inwards * (cutDepth_px - 1))})
+    painter.drawPolyline(QPolygonF({point + QPointF(-cutHalf_px, inwards * cutDepth_px), point,
+                                    point + QPointF(cutHalf_px, inwards * cutDepth_px)}));
 }
 
 std::optional<QLineF> cutToHeight(const QLineF& line, double low, double high) {
@@ -89,6 +98,44 @@ void PlotMarks::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidge
   for (const PlotStroke& stroke : m_strokes) paintStroke(*painter, stroke);
   for (const PlotWhisker& whisker : m_whiskers) paintWhisker(*painter, whisker);
   if (m_cross) paintCross(*painter);
+  painter->setBrush(Qt::NoBrush);
+  for (const CutOff& cut : cutOffs()) {
+    painter->setPen(QPen(cut.colour, 1.4));
+    paintCutOff(*painter, cut.at, cut.up);
+  }
+}
+
+/// One in the middle of each stretch of `edge` that lies beyond.
+void PlotMarks::addCutOffs(QList<CutOff>& found, const QPolygonF& edge, bool up, const QColor& colour) const {
+  const QRectF area = m_chart->plotArea();
+  const auto isBeyond = [&](const QPointF& point) {
+    return (up ? point.y() < area.top() - 0.5 : point.y() > area.bottom() + 0.5) &&
+           point.x() >= area.left() - 0.5 && point.x() <= area.right() + 0.5;
+  };
+  for (qsizetype begin = 0; begin < edge.size(); ++begin) {
+    if (!isBeyond(edge[begin])) continue;
+    qsizetype end = begin;
+    while (end + 1 < edge.size() && isBeyond(edge[end + 1])) ++end;
+    const double x = (edge[begin].x() + edge[end].x()) / 2;
+    found.append({{std::clamp(x, area.left() + cutHalf_px, area.right() - cutHalf_px),
+                   up ? area.top() : area.bottom()},
+                  up,
+                  colour});
+    begin = end;
+  }
+}
+
+QList<PlotMarks::CutOff> PlotMarks::cutOffs() const {
+  QList<CutOff> found;
+  for (const PlotBand& band : m_bands) {
+    addCutOffs(found, placed(band.upper), true, band.edge);
+    addCutOffs(found, placed(band.lower), false, band.edge);
+  }
+  for (const PlotWhisker& whisker : m_whiskers)
+    for (const bool up : {true, false})
+      addCutOffs(found, placed({whisker.at + QPointF(0, up ? whisker.half : -whisker.half)}), up,
+                 m_whiskerColour);
+  return found;
 }
 
 void PlotMarks::paintBand(QPainter& painter, const PlotBand& band) const {

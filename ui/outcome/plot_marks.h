@@ -47,11 +47,20 @@ class PlotMarks : public QGraphicsItem {
   const QList<PlotWhisker>& whiskers() const { return m_whiskers; }
   const QList<PlotStroke>& strokes() const { return m_strokes; }
   const std::optional<QPointF>& cross() const { return m_cross; }
+  /// Where a band or a whisker is cut off by the upper (`up`) or lower edge of the plot, on that edge, in
+  /// pixels: each wears a mark there, so that nobody takes the cut for the end.
+  struct CutOff {
+    QPointF at;
+    bool up = false;
+    QColor colour;
+  };
+  QList<CutOff> cutOffs() const;
 
   QRectF boundingRect() const override;
   void paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) override;
 
  private:
+  void addCutOffs(QList<CutOff>& found, const QPolygonF& edge, bool up, const QColor& colour) const;
   QPolygonF placed(const QList<QPointF>& values) const;
   void paintBand(QPainter& painter, const PlotBand& band) const;
   void paintWhisker(QPainter& painter, const PlotWhisker& whisker) const;
@@ -68,6 +77,9 @@ class PlotMarks : public QGraphicsItem {
 
 /// A head with its tip at `tip` that points along the unit vector `along`; pen and brush are the painter's.
 void paintArrowHead(QPainter& painter, QPointF tip, QPointF along, bool open);
+
+/// Two small angles inside of the edge of a plot that point beyond it.
+void paintCutOff(QPainter& painter, QPointF at, bool up);
 
 /// The part of the line between two points that lies between `low` and `high`; absent when none does.
 std::optional<QLineF> cutToHeight(const QLineF& line, double low, double high);
