@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "core/document/edits.h"
+#include "ui/as_typed.h"
 #include "ui/campaign/channel_rows.h"
 #include "ui/help/next_steps.h"
 #include "ui/theme.h"
@@ -18,6 +19,18 @@ namespace ui {
 namespace {
 
 constexpr std::size_t manyChannels = 12;  ///< more than fit into the list of a small window
+
+/// For a tip, which breaks lines between words only: long ones may be broken too.
+QString withBreaks(QString text) {
+  constexpr int longestWord = 60;
+  static const QChar mayBreak(0x200B);
+  int word = 0;
+  for (qsizetype at = 0; at < text.size(); ++at) {
+    word = text[at].isSpace() ? 0 : word + 1;
+    if (word % longestWord == longestWord - 1 && !text[at].isHighSurrogate()) text.insert(++at, mayBreak);
+  }
+  return text;
+}
 
 /// Two lines a channel: the name, and below it the status with a mark in the verdict's colour.
 class ChannelDelegate : public QStyledItemDelegate {
@@ -134,6 +147,9 @@ QVariant ChannelListModel::data(const QModelIndex& index, int role) const {
       return toQString(m_session.document().channels[channel]->name);
     case StatusRole:
       return status(channel);
+    case Qt::ToolTipRole:  // the lines may be cut off; as markup, since only that is wrapped
+      return asTyped(
+          withBreaks(toQString(m_session.document().channels[channel]->name) + '\n' + status(channel)));
     case VerdictRole:
       return static_cast<int>(verdict(channel));
     case Qt::AccessibleTextRole:

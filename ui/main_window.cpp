@@ -51,6 +51,13 @@ namespace ui {
 namespace {
 
 constexpr int leastHeightWithStrip = 640;
+constexpr qsizetype longestTitle = 120;  ///< letters of a document's name; window managers draw them all
+
+/// The end stays: names of one folder differ there.
+QString shortened(const QString& name) {
+  if (name.size() <= longestTitle) return name;
+  return name.left(longestTitle / 2) + "…" + name.right(longestTitle / 2 - 1);
+}
 
 /// A view with its name above; the name is also what the view menu calls it.
 QWidget* named(const QString& name, QWidget* view, QWidget* tool = nullptr) {
@@ -342,6 +349,7 @@ void MainWindow::refresh() {
   followStrip();
   QString file = m_path.isEmpty() ? (m_unsavedTitle.isEmpty() ? tr("untitled") : m_unsavedTitle)
                                   : QFileInfo(m_path).fileName();
+  file = shortened(file);
   if (!m_safety->readOnlyReason().isEmpty()) file = tr("%1 (read-only)").arg(file);
   // "[*]" in a file's name would be taken for the mark itself.
   setWindowTitle(QString(file).replace("[*]", "[ *]") + "[*] – Shuntwright");

@@ -3,6 +3,9 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QInputMethodEvent>
+#include <QLineEdit>
+#include <QListView>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTest>
@@ -10,6 +13,7 @@
 
 #include "tests/support/sample_channel.h"
 #include "ui/main_window.h"
+#include "ui/search/search_dialog.h"
 #include "ui/sheet_view.h"
 
 // Whatever page is on view, the window stays as large as it was made.
@@ -88,6 +92,46 @@ TEST(WindowRoom, ALongNoticeCoversAQuarterOfTheWindowAndScrolls) {
   EXPECT_EQ(room->verticalScrollBar()->maximum(), 0);
   QTest::mouseClick(window.findChild<QToolButton*>("closeNotice"), Qt::LeftButton);
   EXPECT_FALSE(notice->isVisible());
+}
+
+TEST(WindowRoom, NamesOfAnyLengthAreCutAndTheWholeIsInATip) {
+  core::Channel channel = sample::nineStepChannel();
+  Session session(sample::documentOf({channel}));
+  MainWindow window(session);
+  const QSize size(1280, 760);
+  window.resize(size);
+  window.show();
+  const int least = window.minimumSizeHint().width();
+  const QString longName(5000, 'W');
+  auto* field = window.findChild<QLineEdit*>("channelName");
+  field->setFocus();
+  field->selectAll();
+  QInputMethodEvent typed;
+  typed.setCommitString(longName);
+  QApplication::sendEvent(field, &typed);
+  QTest::keyClick(field, Qt::Key_Return);
+  ASSERT_EQ(session.channel()->name, longName.toStdString());
+  window.showAsUnsaved(longName);
+  QTest::qWait(30);
+  EXPECT_EQ(window.size(), size);
+  EXPECT_EQ(window.minimumSizeHint().width(), least);
+  EXPECT_EQ(window.findChild<QScrollArea*>("viewsScroll")->horizontalScrollBar()->maximum(), 0);
+  EXPECT_LT(window.windowTitle().size(), 200);
+  EXPECT_TRUE(window.windowTitle().contains("W…W")) << window.windowTitle().toStdString();
+  const auto* list = window.findChild<QListView*>("channelList");
+  ASSERT_TRUE(list);
+  QString tip = list->model()->index(0, 0).data(Qt::ToolTipRole).toString();
+  EXPECT_TRUE(tip.remove(QChar(0x200B)).contains(longName));
+}
+
+TEST(WindowRoom, TheSearchForResistorsIsAsWideForALongName) {
+  core::Channel channel = sample::nineStepChannel();
+  channel.name.assign(5000, 'W');
+  Session session(sample::documentOf({channel}));
+  SearchDialog dialog(session);
+  dialog.show();
+  QTest::qWait(30);
+  EXPECT_LT(dialog.width(), 1300);
 }
 
 TEST(WindowRoom, EscapeLeavesAPage) {

@@ -100,11 +100,7 @@ QWidget* SearchDialog::results() {
   auto* column = new QVBoxLayout(widget);
   column->setContentsMargins(0, 0, 0, 0);
   column->addLayout(searchRow());
-  m_sentence = new QLabel;
-  m_sentence->setObjectName("searchSentence");
-  m_sentence->setTextFormat(Qt::PlainText);
-  m_sentence->setWordWrap(true);
-  m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  m_sentence = plainLabel("searchSentence");
   column->addWidget(m_sentence);
   m_setModel = new ReportTableModel(this);
   m_levelModel = new ReportTableModel(this);
