@@ -2,8 +2,6 @@
 #include "ui/sequence_pane.h"
 
 #include <QHBoxLayout>
-#include <QHeaderView>
-#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -18,6 +16,7 @@
 #include "ui/parts.h"
 #include "ui/review/review_page.h"
 #include "ui/stock/part_delegate.h"
+#include "ui/tables/column_room.h"
 #include "ui/tables/row_drag.h"
 #include "ui/tables/table_tools.h"
 #include "ui/theme.h"
@@ -36,37 +35,12 @@ QWidget* page(QLayout* tools, QWidget* table, NextSteps* next) {
   return widget;
 }
 
-/// A column keeps room for its header and a usual value; the first text column takes the rest.
-void setWidths(SheetView* view, std::initializer_list<int> characters, int stretched) {
+/// A column keeps room for a usual value, and for more when it holds more; one takes the rest.
+void setWidths(SheetView* view, std::initializer_list<int> characters, int taking) {
   int column = 0;
-  for (const int width : characters) {
-    int header = 0;
-    for (const QString& line :
-         view->model()->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().split('\n'))
-      header = std::max(header, view->fontMetrics().horizontalAdvance(line));
-    view->setColumnWidth(column++, std::max(view->fontMetrics().horizontalAdvance('0') * width, header + 10));
-  }
-  view->horizontalHeader()->setSectionResizeMode(stretched, QHeaderView::Stretch);
-  view->horizontalHeader()->setMinimumSectionSize(36);
-}
-
-/// With room to spare `column` grows up to its contents, before the `stretched` one takes the rest.
-void shareRoom(SheetView* view, int column, int stretched, int least) {
-  const int both = view->columnWidth(column) + view->columnWidth(stretched);
-  view->resizeColumnToContents(column);
-  view->setColumnWidth(column, std::clamp(view->columnWidth(column), least, std::max(least, both / 2)));
-}
-
-/// Does so each time the view has become wider or narrower, so that widths set by the user stay otherwise.
-void keepRoomShared(SheetView* view, int column, int stretched) {
-  const int least = view->columnWidth(column);
-  QObject::connect(view->horizontalHeader(), &QHeaderView::sectionResized, view,
-                   [=, seen = 0](int resized, int, int) mutable {
-                     if (resized != stretched || view->viewport()->width() == seen) return;
-                     seen = view->viewport()->width();
-                     // Later: the header is in the middle of laying out its columns.
-                     QTimer::singleShot(0, view, [=] { shareRoom(view, column, stretched, least); });
-                   });
+  for (const int width : characters)
+    view->setColumnWidth(column++, view->fontMetrics().horizontalAdvance('0') * width);
+  new ColumnRoom(*view, {taking});
 }
 
 }  // namespace
@@ -158,7 +132,6 @@ QWidget* SequencePane::shuntsPage() {
   m_shunts->setItemDelegateForColumn(ShuntModel::To, nodes);
   m_shunts->setItemDelegateForColumn(ShuntModel::Part, new PartDelegate(m_session, this));
   setWidths(m_shunts, {13, 12, 11, 11, 9, 8, 9, 17, 14, 11, 9, 9}, ShuntModel::Place);
-  m_shunts->horizontalHeader()->setMinimumSectionSize(9 * m_shunts->fontMetrics().horizontalAdvance('0'));
   connect(m_shunts, &SheetView::refused, this, &SequencePane::refused);
   sortByHeader(*m_shunts);
   auto* tools = new QHBoxLayout;
@@ -187,7 +160,6 @@ QWidget* SequencePane::uncertaintiesPage() {
   m_uncertainties->setItemDelegateForColumn(UncertaintyModel::Distribution, words(distributionWords()));
   m_uncertainties->setItemDelegateForColumn(UncertaintyModel::Group, new GroupDelegate(m_session, this));
   setWidths(m_uncertainties, {22, 12, 12, 10, 11, 5, 9, 9, 9, 30}, UncertaintyModel::Source);
-  keepRoomShared(m_uncertainties, UncertaintyModel::InputColumn, UncertaintyModel::Source);
   connect(m_uncertainties, &SheetView::refused, this, &SequencePane::refused);
   sortByHeader(*m_uncertainties);
   auto* tools = new QHBoxLayout;

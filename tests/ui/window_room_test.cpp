@@ -3,6 +3,7 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QHeaderView>
 #include <QInputMethodEvent>
 #include <QLineEdit>
 #include <QListView>
@@ -12,6 +13,7 @@
 #include <QToolButton>
 
 #include "tests/support/sample_channel.h"
+#include "ui/locale.h"
 #include "ui/main_window.h"
 #include "ui/search/search_dialog.h"
 #include "ui/sheet_view.h"
@@ -132,6 +134,34 @@ TEST(WindowRoom, TheSearchForResistorsIsAsWideForALongName) {
   dialog.show();
   QTest::qWait(30);
   EXPECT_LT(dialog.width(), 1300);
+}
+
+TEST(WindowRoom, NoHeadingAndNoNumberOfTheSequenceIsCutInGerman) {
+  // The words of the window in German, for this thread; its headings are the longest that we have.
+  const SpokenScope german(languageFor("de", true));
+  Session session(sample::documentOf({sample::nineStepChannel()}));
+  MainWindow window(session);
+  window.resize(1280, 760);
+  window.show();
+  QTest::qWait(50);
+  for (const char* name : {"sequenceTable", "shuntTable", "uncertaintyTable"}) {
+    const auto* table = window.findChild<SheetView*>(name);
+    ASSERT_TRUE(table);
+    const QAbstractItemModel& model = *table->model();
+    for (int column = 0; column < model.columnCount(); ++column) {
+      const QString heading = model.headerData(column, Qt::Horizontal).toString();
+      for (const QString& line : heading.split('\n'))
+        EXPECT_GE(table->columnWidth(column),
+                  table->horizontalHeader()->fontMetrics().horizontalAdvance(line))
+            << name << ": " << heading.toStdString();
+      for (int row = 0; row < model.rowCount(); ++row) {
+        const QModelIndex cell = model.index(row, column);
+        if (!(cell.data(Qt::TextAlignmentRole).toInt() & Qt::AlignRight)) continue;
+        EXPECT_GE(table->columnWidth(column), table->fontMetrics().horizontalAdvance(cell.data().toString()))
+            << name << ": " << cell.data().toString().toStdString();
+      }
+    }
+  }
 }
 
 TEST(WindowRoom, EscapeLeavesAPage) {

@@ -12,6 +12,7 @@
 #include <algorithm>
 
 #include "ui/campaign/overview_model.h"
+#include "ui/tables/column_room.h"
 #include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
@@ -111,6 +112,7 @@ OverviewTable::OverviewTable(OverviewModel& model, QWidget* parent) : QTableView
   setSortingEnabled(true);
   for (int column = 0; column < overviewColumnCount; ++column)
     setColumnWidth(column, usualWidth(static_cast<Column>(column), fontMetrics()));
+  new ColumnRoom(*this);
   connect(&model, &QAbstractItemModel::modelReset, this, &OverviewTable::spanHeadings);
   connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
     if (!m_choosing) emit chosen();

@@ -20,6 +20,7 @@
 #include "ui/recording/find_table.h"
 #include "ui/recording/signal_picture.h"
 #include "ui/sheet_view.h"
+#include "ui/tables/column_room.h"
 #include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
@@ -54,6 +55,7 @@ FoundPane::FoundPane(QWidget* parent) : QWidget(parent) {
   m_channels->setColumnWidth(ColumnTable::ColumnColumn, 220);
   m_channels->setColumnWidth(ColumnTable::Levels, 60);
   m_channels->setColumnWidth(ColumnTable::Run, 80);
+  new ColumnRoom(*m_channels);
   auto* parts = new QSplitter(Qt::Vertical);
   parts->setObjectName("foundParts");
   parts->setChildrenCollapsible(false);
@@ -112,6 +114,7 @@ QWidget* FoundPane::detail() {
   for (const int column : {FindTable::From, FindTable::To, FindTable::Samples})
     m_levels->setColumnWidth(column, 80);
   for (const int column : {FindTable::Mean, FindTable::Uncertainty}) m_levels->setColumnWidth(column, 110);
+  new ColumnRoom(*m_levels);
   m_picture = new SignalPicture;
   auto* widget = new QWidget;
   auto* grid = new QGridLayout(widget);

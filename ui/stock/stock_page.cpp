@@ -15,6 +15,7 @@
 #include "core/document/apply.h"
 #include "ui/choice_delegates.h"
 #include "ui/parts.h"
+#include "ui/tables/column_room.h"
 #include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
@@ -33,13 +34,12 @@ class SeriesDelegate : public WordDelegate {
   }
 };
 
-/// Widths in digits; the columns `stretched` share what is left.
-void setWidths(SheetView* view, std::initializer_list<int> digits, std::initializer_list<int> stretched) {
+/// Usual widths in digits; the columns `taking` share what is left.
+void setWidths(SheetView* view, std::initializer_list<int> digits, const QList<int>& taking) {
   const int digit = view->fontMetrics().horizontalAdvance('0');
   int column = 0;
   for (const int width : digits) view->setColumnWidth(column++, width * digit + 6);
-  for (const int shared : stretched)
-    view->horizontalHeader()->setSectionResizeMode(shared, QHeaderView::Stretch);
+  new ColumnRoom(*view, taking);
 }
 
 /// Where a new row goes: below the chosen one.
@@ -159,7 +159,6 @@ QWidget* StockPage::resistorPart() {
 QWidget* StockPage::boxPart() {
   m_boxes = sheet("boxTable", tr("Decade boxes"), m_boxModel);
   setWidths(m_boxes, {8, 33, 8, 9, 16, 8, 10, 10, 10}, {BoxModel::Note, BoxModel::UsedBy});
-  m_boxes->horizontalHeader()->setMinimumSectionSize(9 * m_boxes->fontMetrics().horizontalAdvance('0'));
   return part(
       tr("Decade boxes"), m_boxes,
       {tool("addBox", tr("Add box"), tr("Add a decade box"), &StockPage::addBox),

@@ -20,6 +20,7 @@
 #include "ui/help/next_steps.h"
 #include "ui/parts.h"
 #include "ui/quantity_edit.h"
+#include "ui/tables/column_room.h"
 #include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 #include "ui/wiring/roomy_delegate.h"
@@ -223,7 +224,7 @@ QWidget* OhmmeterPage::readingPart() {
   int at = 0;
   for (const int characters : {12, 12, 12, 11, 12, 12, 12})
     m_table->setColumnWidth(at++, characters * letter);
-  m_table->horizontalHeader()->setSectionResizeMode(OhmModel::Fits, QHeaderView::Stretch);
+  new ColumnRoom(*m_table, {OhmModel::Fits});
   connect(m_table, &SheetView::refused, this, &OhmmeterPage::refused);
   m_rowMessage = plainLabel("ohmRowMessage");
   m_rowMessage->setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -262,7 +263,7 @@ QWidget* OhmmeterPage::faultPart() {
   m_faultTable->setColumnWidth(OhmFaultModel::Rank, 7 * letter);
   m_faultTable->setColumnWidth(OhmFaultModel::Explains, 24 * letter);
   m_faultTable->setColumnWidth(OhmFaultModel::Misfit, 12 * letter);
-  m_faultTable->horizontalHeader()->setSectionResizeMode(OhmFaultModel::Fault, QHeaderView::Stretch);
+  new ColumnRoom(*m_faultTable, {OhmFaultModel::Fault});
   connect(m_faultTable, &SheetView::refused, this, &OhmmeterPage::refused);
   m_diagnosis = plainLabel("ohmDiagnosis");
   embolden(m_diagnosis);

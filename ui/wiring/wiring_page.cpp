@@ -17,6 +17,7 @@
 #include "ui/as_typed.h"
 #include "ui/help/next_steps.h"
 #include "ui/parts.h"
+#include "ui/tables/column_room.h"
 #include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 #include "ui/wiring/roomy_delegate.h"
@@ -113,8 +114,8 @@ QWidget* WiringPage::pinPart() {
   const int letter = fontMetrics().horizontalAdvance('0');
   m_table->setColumnWidth(PinModel::Connector, 11 * letter);
   m_table->setColumnWidth(PinModel::PinColumn, 8 * letter);
-  m_table->horizontalHeader()->setSectionResizeMode(PinModel::LeadsTo, QHeaderView::Stretch);
   m_table->setColumnWidth(PinModel::JoinedTo, 14 * letter);
+  new ColumnRoom(*m_table, {PinModel::LeadsTo});
   connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this, &WiringPage::showDrawing);
   auto* tools = new QHBoxLayout;
   tools->addWidget(title(tr("Pins")));
@@ -140,7 +141,7 @@ QWidget* WiringPage::jumperPart() {
   const int letter = fontMetrics().horizontalAdvance('0');
   for (const int column : {JumperModel::From, JumperModel::To})
     m_jumperTable->setColumnWidth(column, 13 * letter);
-  m_jumperTable->horizontalHeader()->setSectionResizeMode(JumperModel::Joins, QHeaderView::Stretch);
+  new ColumnRoom(*m_jumperTable, {JumperModel::Joins});
   m_shunts = new QComboBox;
   m_shunts->setObjectName("wiringShunt");
   m_shunts->setAccessibleName(tr("Shunt whose jumpers are shown"));
