@@ -57,12 +57,14 @@ def accessibility_bus():
     session = Gio.bus_get_sync(Gio.BusType.SESSION)
     address = session.call_sync("org.a11y.Bus", "/org/a11y/bus", "org.a11y.Bus", "GetAddress", None, None, 0,
                                 PATIENCE_S * 1000).unpack()[0]
-    os.environ["AT_SPI_BUS_ADDRESS"] = address
     bus = Gio.DBusConnection.new_for_address_sync(address, Gio.DBusConnectionFlags.AUTHENTICATION_CLIENT
                                                   | Gio.DBusConnectionFlags.MESSAGE_BUS_CONNECTION)
     bus.call_sync("org.freedesktop.DBus", "/org/freedesktop/DBus", "org.freedesktop.DBus", "StartServiceByName",
                   GLib.Variant("(su)", ("org.a11y.atspi.Registry", 0)), None, 0, PATIENCE_S * 1000)
+    os.environ["AT_SPI_BUS_ADDRESS"] = address
     Atspi.init()
+    Atspi.get_desktop(0)
+    del os.environ["AT_SPI_BUS_ADDRESS"]  # Qt 6.4 that is given it connects before it listens, and never registers
     # A program that is busy drawing answers late; what was told once may be out of date.
     Atspi.set_timeout(15000, 15000)
     Atspi.get_desktop(0).set_cache_mask(Atspi.Cache.NONE)
