@@ -9,6 +9,7 @@
 #include <QThreadPool>
 #include <algorithm>
 
+#include "ui/campaign/channel_rows.h"
 #include "ui/main_window.h"
 #include "ui/recording/recording_store.h"
 #include "ui/safe_file.h"
@@ -83,7 +84,8 @@ void settle(const Session& session, const MainWindow& window, int least_ms) {
   QElapsedTimer timer;
   timer.start();
   const auto isBusy = [&] {
-    return isReading(session, window) || QThreadPool::globalInstance()->activeThreadCount() > 0;
+    return isReading(session, window) || session.rows().waiting() > 0 ||
+           QThreadPool::globalInstance()->activeThreadCount() > 0;
   };
   // What one piece of work finds can ask for another: only a while without any is the end.
   for (qint64 busyUntil_ms = 0; timer.elapsed() < std::max<qint64>(least_ms, busyUntil_ms + 100);) {
