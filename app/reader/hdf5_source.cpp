@@ -123,7 +123,7 @@ Hdf5Handle typeInMemory(const std::string& field) {
   return type;
 }
 
-class Hdf5Source : public VariableSource {
+class Hdf5Source final : public VariableSource {
  public:
   explicit Hdf5Source(Hdf5Handle file) : m_file(std::move(file)) {
     addRates(*m_file, "");

@@ -91,7 +91,7 @@ bool toDoubles(matio_classes type, const std::vector<char>& bytes, std::size_t c
   }
 }
 
-class MatSource : public VariableSource {
+class MatSource final : public VariableSource {
  public:
   MatSource(mat_t* file, const std::vector<MatElement>& elements) : m_file(file) {
     for (std::size_t k = 0; k < core::greatestReaderVariables; ++k) {

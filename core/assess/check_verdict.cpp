@@ -114,7 +114,7 @@ std::string failReason(const Setup& setup, const SetupPrediction& prediction,
         tally.open + tally.cannotTell == 0
             ? sayCount(tally.steps, "all {n} steps are within limits", "all {n} steps are within limits")
             : say("no step fails"));
-  const std::string text = say("Fail: {1}.", {sayClauses(clauses)});
+  std::string text = say("Fail: {1}.", {sayClauses(clauses)});
   if (tally.cannotTell == 0) return text;
   return text + " " +
          sayCount(tally.cannotTell, "Of {n} more the rule cannot tell.", "Of {n} more the rule cannot tell.");

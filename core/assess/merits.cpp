@@ -79,7 +79,7 @@ std::string nameOf(MeritKind kind) {
 
 /// "2.0 µm/m", "2.0 µm/m at step 4", "2.0 µm/m at +1000 µm/m (step 4)"
 std::string denominatorAtStep(const MeritGround& ground, const MeritFigure& figure, MeritKind kind) {
-  const std::string denominator(denominatorName(kind));
+  std::string denominator(denominatorName(kind));
   if (!figure.step) return denominator;
   const std::string number = std::to_string(*figure.step + 1);
   if (isOfZero(kind)) return say("{1} at step {2}", {denominator, number});

@@ -203,7 +203,7 @@ double marginFor(const AlignmentTask& task, const RunReading& best, const RunRea
 /// of runs: no more than the levels of one are looked at.
 std::vector<double> fitsOf(const AlignmentTask& task, const RunReading& reading, std::size_t begin,
                            std::size_t end) {
-  std::vector<double> fits(end - begin, never);
+  std::vector<double> fits(end - begin, noFit);
   for (const Visit& visit : reading.visits)
     fits[visit.level - begin] = fitCost(task, reading.line, visit.step, visit.level);
   return fits;

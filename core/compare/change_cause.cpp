@@ -109,6 +109,7 @@ std::vector<Refit> causesByZero(const DiagnosisGround& ground, double healthyChi
     refit.changes = *std::move(changes);
     std::vector<double> off = ground.points.measured;
     for (std::size_t k = 0; k < off.size(); ++k) off[k] -= refit.changes[k];
+    // cppcheck-suppress accessMoved  ; it takes a range that is gone through for one evaluated each time
     for (const double left : ground.healthy.reduced(std::move(off), &refit.offset))
       refit.chiSquare += left * left;
     if (refit.chiSquare <= healthyChiSquare + notTold) fits.push_back(std::move(refit));

@@ -314,8 +314,10 @@ Channel withCounterparts(Channel channel, const std::vector<ReviewedLevel>& miss
     counterparts.push_back({&level, step->closed});
     rungs.push_back({step->closed, otherOf(level.prediction.polarity), magnitude(level)});
     const auto at = placeIn(channel.setup.sequence, {rungs.begin(), rungs.end() - 1}, rungs.back());
-    channel = at ? withStepInserted(std::move(channel), *at, *std::move(step))
-                 : withStepAtEnd(std::move(channel), *std::move(step));
+    if (at)
+      channel = withStepInserted(std::move(channel), *at, *std::move(step));
+    else
+      channel = withStepAtEnd(std::move(channel), *std::move(step));
   }
   return channel;
 }

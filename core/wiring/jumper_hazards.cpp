@@ -155,8 +155,8 @@ std::vector<std::pair<std::size_t, std::size_t>> neighbours(const std::vector<Pi
 
 }  // namespace
 
-Corners::Corners(const Bridge& bridge, const std::vector<std::vector<Node>>& joinedPoints) {
-  m_corner = allNodes();
+Corners::Corners(const Bridge& bridge, const std::vector<std::vector<Node>>& joinedPoints)
+    : m_corner(allNodes()) {
   for (const Join& one : templateOf(bridge.type).joins) join(one.a, one.b);
   const std::vector<Wire> wires = wiresOf(bridge);
   for (const Wire& wire : wires)
