@@ -2435,7 +2435,7 @@
     </message>
     <message>
         <source>Leak from the {1} to the structure</source>
-        <translation>Nebenschluss von {1} zur Struktur</translation>
+        <translation>Nebenschluss zur Struktur: {1}</translation>
     </message>
     <message>
         <source>Leak of {1} from the {2} to the structure</source>
@@ -13760,7 +13760,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>Arrow keys move the leak from arm to arm, Enter keeps it there, Escape takes it back.</source>
-        <translation>Pfeiltasten versetzen den Nebenschluss von Zweig zu Zweig, Eingabe behält ihn dort, Esc nimmt es zurück.</translation>
+        <translation>Pfeiltasten versetzen den Nebenschluss von Zweig zu Zweig, Eingabe behält ihn dort, Esc nimmt ihn zurück.</translation>
     </message>
     <message>
         <source>Arrow keys move the wiper, Enter keeps it there, Escape takes it back.</source>
@@ -16737,7 +16737,7 @@ grade</translation>
     </message>
     <message>
         <source>Leak from %1 to the structure</source>
-        <translation>Nebenschluss von %1 zur Struktur</translation>
+        <translation>Nebenschluss zur Struktur: %1</translation>
     </message>
     <message>
         <source>Leak from arm %1 to the structure</source>
