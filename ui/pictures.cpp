@@ -87,10 +87,16 @@ void settle(const Session& session, const MainWindow& window, int least_ms) {
     return isReading(session, window) || session.rows().waiting() > 0 ||
            QThreadPool::globalInstance()->activeThreadCount() > 0;
   };
-  // What one piece of work finds can ask for another: only a while without any is the end.
-  for (qint64 busyUntil_ms = 0; timer.elapsed() < std::max<qint64>(least_ms, busyUntil_ms + 100);) {
+  // What one piece of work finds can ask for another: only a while without any is the end. On a busy machine
+  // that while can pass in one turn, and what was asked for in it is still to be done: some turns too.
+  constexpr int quietTurns = 10;
+  qint64 busyUntil_ms = 0;
+  for (int quiet = 0; timer.elapsed() < std::max<qint64>(least_ms, busyUntil_ms + 100) || quiet < quietTurns;
+       ++quiet) {
     QApplication::processEvents(QEventLoop::AllEvents, 20);
-    if (isBusy() && timer.elapsed() < 10000) busyUntil_ms = timer.elapsed();
+    if (!isBusy() || timer.elapsed() >= 10000) continue;
+    busyUntil_ms = timer.elapsed();
+    quiet = 0;
   }
 }
 
