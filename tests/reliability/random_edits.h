@@ -352,7 +352,9 @@ class RandomEdits {
       case 0:
         return put(core::withSpanRemoved(channel(), *check, place));
       case 1:
-        if (begin < middle && middle < end)
+        // Readings of other edits here may lie over each other, as those of a file may; the window moves none
+        // there.
+        if (begin < middle && middle < end && !core::isTaken(open, begin, middle, {{place}}))
           put(core::withSpanMoved(channel(), *check, place, span(begin, middle)));
         return;
       case 2:
