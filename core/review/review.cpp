@@ -54,6 +54,7 @@ std::vector<Finding> review(const Channel& channel, const ChannelEvaluation& eva
   std::vector<Finding> findings;
   findNothingToClose(plan, findings);
   findImpossibleValues(plan, findings);
+  findOverlappingReadings(plan, findings);
   findHookup(plan, findings);
   findUnpredictable(plan, findings);
   findResistorTroubles(plan, findings);

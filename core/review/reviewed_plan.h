@@ -65,6 +65,7 @@ void findResistorTroubles(const ReviewedPlan& plan, std::vector<Finding>& findin
 void findShortcutErrors(const ReviewedPlan& plan, std::vector<Finding>& findings);
 void findWiringFaults(const ReviewedPlan& plan, std::vector<Finding>& findings);
 void findImpossibleValues(const ReviewedPlan& plan, std::vector<Finding>& findings);
+void findOverlappingReadings(const ReviewedPlan& plan, std::vector<Finding>& findings);
 void findNothingToClose(const ReviewedPlan& plan, std::vector<Finding>& findings);
 void findHookup(const ReviewedPlan& plan, std::vector<Finding>& findings);
 void findFiguresNotShown(const ReviewedPlan& plan, std::vector<Finding>& findings);

@@ -2046,6 +2046,10 @@
         <translation>In Folge</translation>
     </message>
     <message>
+        <source>In the check {1}, {2} and {3} are read from the same time of the recording.</source>
+        <translation>In der Prüfung {1} sind {2} und {3} zur selben Zeit der Aufzeichnung abgelesen.</translation>
+    </message>
+    <message>
         <source>In words</source>
         <translation>In Worten</translation>
     </message>
@@ -3212,6 +3216,10 @@
     <message>
         <source>Only for {1}</source>
         <translation>Nur für {1}</translation>
+    </message>
+    <message>
+        <source>Only one step is held at a time, so one of the two readings is wrong.</source>
+        <translation>Zu jeder Zeit wird nur eine Stufe gehalten, also ist eine der beiden Ablesungen falsch.</translation>
     </message>
     <message>
         <source>Open a Shuntwright document</source>
@@ -5688,6 +5696,10 @@
     <message>
         <source>a shunt needs a name without commas</source>
         <translation>ein Shunt braucht einen Namen ohne Kommas</translation>
+    </message>
+    <message>
+        <source>a span of no step</source>
+        <translation>ein Abschnitt ohne Stufe</translation>
     </message>
     <message>
         <source>a standard deviation needs two readings at least</source>
@@ -20450,6 +20462,10 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>The source&apos;s plus side is on P−</source>
         <translation>Die Plusseite der Quelle liegt an P−</translation>
+    </message>
+    <message>
+        <source>The span would lie over another one. Make one of the two shorter, or delete it.</source>
+        <translation>Der Abschnitt läge über einem anderen. Kürzen Sie einen der beiden, oder löschen Sie ihn.</translation>
     </message>
     <message numerus="yes">
         <source>The spans are %n runs of the sequence. Nothing was changed: give the spans of one run to the steps by hand, or take the recording anew and choose the run.</source>

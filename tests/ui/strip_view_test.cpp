@@ -441,6 +441,45 @@ TEST_F(StripViewTest, AnEdgeStopsAtTheNeighbour) {
   EXPECT_EQ(check().readings[1]->begin, check().readings[1]->end);
 }
 
+TEST_F(StripViewTest, OfSpansThatLieOverEachOtherOneCanBeMadeShorterUntilTheyDoNot) {
+  core::Channel channel = *session.channel();  // as a file may bring it: the second step within the third
+  channel.checks[0].readings[1]->begin = core::Duration(4.8);
+  channel.checks[0].readings[1]->end = core::Duration(5.2);
+  session.editChannel("Readings of a file", channel);
+  const core::Check unchanged = check();
+
+  session.selectStep(1);
+  const auto within = chart.lanes()[0].at(step(1))->samples;
+  for (const double cursor_s : {4.9, 5.1, 1.0, 9.0}) {  // neither grows over the other, nor leaves it
+    chart.setCursor_s(cursor_s);
+    chart.moveEndToCursor(true);
+    chart.moveEndToCursor(false);
+  }
+  EXPECT_EQ(check(), unchanged);
+  EXPECT_EQ(chart.lanes()[0].at(step(1))->samples, within);
+  ASSERT_GE(refused.count(), 2);
+  EXPECT_TRUE(refused[0][0].toString().contains("over another one"))
+      << refused[0][0].toString().toStdString();
+
+  session.selectStep(2);
+  chart.setCursor_s(5.3);
+  chart.moveEndToCursor(true);
+  EXPECT_NEAR(check().readings[2]->begin->base(), 5.3, spacing_s / 2);
+  EXPECT_EQ(check().readings[1], unchanged.readings[1]);
+}
+
+TEST_F(StripViewTest, SpansThatLieOverEachOtherAreJoinedToAllThatTheyHad) {
+  core::Channel channel = *session.channel();
+  channel.checks[0].readings[3]->begin = core::Duration(4.8);
+  channel.checks[0].readings[3]->end = core::Duration(5.2);
+  session.editChannel("Readings of a file", channel);
+  const auto whole = chart.lanes()[0].at(step(2))->samples;
+  session.selectStep(2);
+  key(Qt::Key_J);
+  EXPECT_EQ(chart.lanes()[0].at(step(2))->samples, whole);
+  EXPECT_FALSE(check().readings[3]);
+}
+
 TEST_F(StripViewTest, TheChosenSpanMovesAsAWholeAndAnotherOneDoesNot) {
   const core::Check unchanged = check();
   drag(3, 3.1);

@@ -116,7 +116,16 @@ core::SampleSpan SpanEditor::roomAround(core::SampleSpan samples,
   const core::TimeAxis& time = m_open->recording.time;
   while (room.begin > 0 && room.begin < room.end && time[room.begin] <= time[room.begin - 1]) ++room.begin;
   while (room.end > room.begin && room.end < time.size() && time[room.end - 1] >= time[room.end]) --room.end;
+  // Of a file, spans may lie over each other: one of them can shrink, and no more.
+  if (except) return {std::min(room.begin, samples.begin), std::max(room.end, samples.end)};
   return room.end < room.begin ? core::SampleSpan{room.begin, room.begin} : room;
+}
+
+bool SpanEditor::isFree(core::SampleSpan samples, std::span<const core::SpanPlace> except) {
+  const core::TimeAxis& time = m_open->recording.time;
+  if (!core::isTaken(check(), time[samples.begin], time[samples.end - 1], except)) return true;
+  refuse(tr("The span would lie over another one. Make one of the two shorter, or delete it."));
+  return false;
 }
 
 std::vector<core::SampleSpan> SpanEditor::spansWithout(std::span<const core::SpanPlace> gone) const {
@@ -160,7 +169,7 @@ void SpanEditor::edit(const QString& label, core::Channel next, std::optional<co
 }
 
 void SpanEditor::move(core::SpanPlace place, core::SampleSpan samples) {
-  if (!mayEdit()) return;
+  if (!mayEdit() || !isFree(samples, std::array{place})) return;
   auto spans = spansWithout(std::array{place});
   spans.push_back(samples);
   describe(std::move(spans), [this, place, samples](const Described& described) {
@@ -178,6 +187,7 @@ void SpanEditor::split(core::SpanPlace place, std::size_t sample) {
   if (!span || sample <= span->samples.begin || sample >= span->samples.end ||
       time[sample] <= time[sample - 1])
     return refuse(tr("The cursor is not within the chosen span."));
+  if (!isFree(span->samples, std::array{place})) return;
   const core::SampleSpan first{span->samples.begin, sample}, second{sample, span->samples.end};
   auto spans = spansWithout(std::array{place});
   spans.insert(spans.end(), {first, second});
@@ -198,7 +208,8 @@ void SpanEditor::joinWithNext(core::SpanPlace place) {
   const StripSpan* last = &m_lane->spans.back();
   if (first == last) return refuse(tr("There is no span after the chosen one to join it with."));
   const StripSpan* second = first + 1;
-  const core::SampleSpan joined{first->samples.begin, second->samples.end};
+  const core::SampleSpan joined{first->samples.begin, std::max(first->samples.end, second->samples.end)};
+  if (!isFree(joined, std::array{place, second->place})) return;
   auto spans = spansWithout(std::array{place, second->place});
   spans.push_back(joined);
   describe(std::move(spans), [this, place, next = second->place, joined](const Described& described) {
@@ -216,7 +227,7 @@ void SpanEditor::remove(core::SpanPlace place) {
 }
 
 void SpanEditor::add(core::SampleSpan samples) {
-  if (!mayEdit()) return;
+  if (!mayEdit() || !isFree(samples, {})) return;
   auto spans = spansWithout({});
   spans.push_back(samples);
   describe(std::move(spans), [this, samples](const Described& described) {

@@ -32,7 +32,8 @@ class SpanEditor : public QObject {
 
   /// Whether spans can be edited now; if not, `refused` has said why.
   bool mayEdit();
-  /// Where the ends of a span may lie: the samples about `samples` that no other span has, `except` none.
+  /// Where the ends of a span may lie: the samples about `samples` that no other span has, but for the span
+  /// at `except`, which is always within its room.
   core::SampleSpan roomAround(core::SampleSpan samples, std::optional<core::SpanPlace> except) const;
 
   void move(core::SpanPlace place, core::SampleSpan samples);
@@ -67,6 +68,8 @@ class SpanEditor : public QObject {
 
   const core::Check& check() const;
   std::span<const double> values() const;
+  /// Whether a span may be there; if not, `refused` has said why.
+  bool isFree(core::SampleSpan samples, std::span<const core::SpanPlace> except);
   std::vector<core::SampleSpan> spansWithout(std::span<const core::SpanPlace> gone) const;
   void describe(std::vector<core::SampleSpan> spans, Then then);
   void work(std::size_t samples, std::function<Described()> work, Then then);

@@ -48,6 +48,49 @@ TEST(ImpossibleArms, BeginBeyondTheRange) {
   for (const double ohm : {0.99, 10.1e6}) EXPECT_EQ(impossible(withArm(ohm)).size(), 1u) << ohm;
 }
 
+Measured readFrom(double begin_s, double end_s) {
+  Measured reading;
+  reading.mean = Reading(1), reading.begin = Duration(begin_s), reading.end = Duration(end_s);
+  return reading;
+}
+
+/// With readings of the pre-test from these times, in seconds.
+Channel readAt(const std::vector<std::pair<double, double>>& times) {
+  Channel channel = withArm(350);
+  channel.checks.emplace_back();
+  channel.checks[0].name = "Pre-test";
+  for (const auto& [begin, end] : times) channel.checks[0].readings.push_back(readFrom(begin, end));
+  return channel;
+}
+
+std::vector<Finding> overlaps(const Channel& channel) {
+  std::vector<Finding> findings = review(channel, evaluate(channel), {}, today);
+  std::erase_if(findings, [](const Finding& one) { return one.kind != FindingKind::ImpossibleValue; });
+  return findings;
+}
+
+TEST(OverlappingReadings, AreNamedOnceForACheck) {
+  const auto found = overlaps(readAt({{0, 2}, {3, 5}, {4.5, 6}, {5, 7}}));
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_EQ(found[0].severity, Severity::Warning);
+  EXPECT_EQ(found[0].step, std::size_t{2});
+  EXPECT_THAT(found[0].what,
+              testing::MatchesRegex("In the check Pre-test, step 2 .* and step 3 .* are read from "
+                                    "the same time of the recording\\."));
+}
+
+TEST(OverlappingReadings, AreFoundWithALongOneAndALevelOfNoStep) {
+  Channel channel = readAt({{0, 2}, {3, 9}});
+  channel.checks[0].otherLevels.push_back(readFrom(4, 5));
+  const auto found = overlaps(channel);
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_EQ(found[0].step, std::size_t{1});
+}
+
+TEST(OverlappingReadings, MayTouchAndComeInAnyOrder) {
+  EXPECT_THAT(overlaps(readAt({{4, 6}, {2, 4}, {0, 2}})), IsEmpty());
+}
+
 TEST(ImpossibleArms, ComeBackFromAFileAsTheyWere) {
   Document document;
   document.channels.push_back(std::make_shared<const Channel>(withArm(1e308)));
