@@ -94,8 +94,11 @@ PlannedLevels sortedLevels(Setup setup, std::vector<Step> candidates) {
   PlannedLevels levels;
   for (const std::size_t k : rising) {
     PlannedLevel level{std::move(setup.sequence[k].label), std::move(setup.sequence[k].closed)};
-    if (prediction.steps[k]->polarity == Polarity::Positive) levels.positive.push_back(std::move(level));
-    if (prediction.steps[k]->polarity == Polarity::Negative) levels.negative.push_back(std::move(level));
+    const Polarity polarity = prediction.steps[k]->polarity;
+    if (polarity == Polarity::Positive)
+      levels.positive.push_back(std::move(level));
+    else if (polarity == Polarity::Negative)
+      levels.negative.push_back(std::move(level));
   }
   return levels;
 }

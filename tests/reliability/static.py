@@ -33,7 +33,7 @@ def rows(bench):
     alone = configured_alone(bench)
     yield each_file_alone(alone)
     yield conversions(alone)
-    yield tidy(bench, alone)
+    yield tidy(bench)
     yield cppcheck(bench, alone)
     yield threads(bench)
     yield memory(bench)
@@ -112,19 +112,61 @@ def told(commands, broken):
     return f"{len(commands)} files, {len(broken)} with findings" + (f": {names}" if broken else "")
 
 
-def tidy(bench, alone):
-    commands = own_files(alone, "core", "ui", "app")
+def tidy(bench):
+    """Looks at the files of a folder one after another as one, as the build joins them, with its precompiled headers:
+    headers are read a third as often. They are put into one text, since the analyzer looks at no included file."""
+    commands = [c for c in compiled(bench.sanitized) if is_own(bench, c["file"]) or members(bench, c["file"])]
+    folder = bench.scratch / "tidy"
+    folder.mkdir()
 
-    def one(command):
-        done = subprocess.run(["clang-tidy-16", "--quiet", "-p", alone, command["file"]], cwd=bench.source,
-                              capture_output=True, text=True)
-        return re.findall(r"^\S+:\d+:\d+: (?:warning|error): .*$", done.stdout, re.M)
+    def one(number):
+        command = commands[number]
+        text, lines = joined_text(members(bench, command["file"]) or [command["file"]])
+        joined = folder / f"{number:03}.cpp"
+        joined.write_text(text, encoding="utf-8")
+        words = [word for word in shlex.split(command["command"])[1:] if word not in ("-c", "-MD", command["file"])]
+        done = subprocess.run(["clang-tidy-16", "--quiet", f"--config-file={bench.source}/.clang-tidy", joined, "--",
+                               *words[:words.index("-MT")]], cwd=command["directory"], capture_output=True, text=True)
+        found = [placed(finding, joined, lines) for finding in
+                 re.findall(r"^\S+:\d+:\d+: (?:warning|error): .*$", done.stdout, re.M)]
+        return len({file for file, _ in lines}), found
 
     with ThreadPoolExecutor(os.cpu_count()) as workers:
-        found = sorted({finding for findings in workers.map(one, commands) for finding in findings})
+        results = list(workers.map(one, range(len(commands))))
+    found = sorted({finding for _, findings in results for finding in findings})
     keep(bench, "clang-tidy.txt", found)
     return Row("clang-tidy 16 with the project's .clang-tidy over core, ui, app",
-               f"{len(commands)} files, {len(found)} findings", "0 findings", not found)
+               f"{sum(count for count, _ in results)} files, {len(found)} findings", "0 findings", not found)
+
+
+def is_own(bench, file):
+    return file.startswith(tuple(f"{bench.source}/{top}/" for top in ("core", "ui", "app")))
+
+
+def members(bench, file):
+    """What CMake has joined in `file`, as far as it is the program's."""
+    if "/Unity/" not in file:
+        return []
+    included = re.findall(r'^#include "(.*)"$', pathlib.Path(file).read_text(), re.M)
+    return [name for name in included if is_own(bench, name)]
+
+
+def joined_text(files):
+    """The text of all, and of each of its lines which line of which file it was."""
+    text, lines = [], []
+    for file in files:
+        own = pathlib.Path(file).read_text(encoding="utf-8").splitlines()
+        text += own
+        lines += [(file, number + 1) for number in range(len(own))]
+    return "\n".join(text) + "\n", lines
+
+
+def placed(finding, joined, lines):
+    file, line, rest = finding.split(":", 2)
+    if file != str(joined):
+        return finding
+    name, number = lines[int(line) - 1]
+    return f"{name}:{number}:{rest}"
 
 
 def cppcheck(bench, alone):
