@@ -6,24 +6,32 @@
 namespace core {
 namespace {
 
+/// A check may have readings of more steps than its plan has by now.
+bool isPlanned(const Setup& setup, SpanPlace place) {
+  return place.kind == SpanPlace::Kind::Step && place.index < setup.sequence.size();
+}
+
 std::string spanText(const Setup& setup, SpanPlace place) {
-  return place.kind == SpanPlace::Kind::Step ? stepText(setup, place.index) : say("a span of no step");
+  if (place.kind != SpanPlace::Kind::Step) return say("a span of no step");
+  return isPlanned(setup, place) ? stepText(setup, place.index)
+                                 : say("step {1}", {std::to_string(place.index + 1)});
 }
 
 /// The first reading of `check` that begins before the one ahead of it has ended.
-void findFirstOverlap(const Setup& setup, const Check& check, std::vector<Finding>& findings) {
+void findFirstOverlap(const Channel& channel, const Check& check, std::vector<Finding>& findings) {
+  const Setup& setup = setupOf(channel, check);
   const std::vector<SpanPlace> spans = spansOf(check);  // by their beginnings
   for (std::size_t k = 1; k < spans.size(); ++k) {
-    const Measured &earlier = spanAt(check, spans[k - 1]), &later = spanAt(check, spans[k]);
-    if (*later.begin >= *earlier.end) continue;
-    const SpanPlace about = spans[k].kind == SpanPlace::Kind::Step ? spans[k] : spans[k - 1];
-    const bool isOfStep = about.kind == SpanPlace::Kind::Step;
+    const SpanPlace earlier = spans[k - 1], later = spans[k];
+    if (*spanAt(check, later).begin >= *spanAt(check, earlier).end) continue;
+    const SpanPlace about = later.kind == SpanPlace::Kind::Step ? later : earlier;
+    const bool isOfPlan = isPlanned(channel.setup, about) && !check.closedWith;
     findings.push_back({FindingKind::ImpossibleValue,
                         Severity::Warning,
-                        isOfStep ? std::optional(about.index) : std::nullopt,
+                        isOfPlan ? std::optional(about.index) : std::nullopt,
                         {},
                         say("In the check {1}, {2} and {3} are read from the same time of the recording.",
-                            {shown(check.name), spanText(setup, spans[k - 1]), spanText(setup, spans[k])}),
+                            {shown(check.name), spanText(setup, earlier), spanText(setup, later)}),
                         say("Only one step is held at a time, so one of the two readings is wrong."),
                         {}});
     return;
@@ -33,7 +41,7 @@ void findFirstOverlap(const Setup& setup, const Check& check, std::vector<Findin
 }  // namespace
 
 void findOverlappingReadings(const ReviewedPlan& plan, std::vector<Finding>& findings) {
-  for (const Check& check : plan.channel.checks) findFirstOverlap(plan.setup(), check, findings);
+  for (const Check& check : plan.channel.checks) findFirstOverlap(plan.channel, check, findings);
 }
 
 }  // namespace core

@@ -87,6 +87,19 @@ TEST(OverlappingReadings, AreFoundWithALongOneAndALevelOfNoStep) {
   EXPECT_EQ(found[0].step, std::size_t{1});
 }
 
+TEST(OverlappingReadings, OfACheckWithMoreStepsThanThePlanAreOfNoStepOfThePlan) {
+  Channel channel = readAt({{0, 2}, {3, 5}, {4, 6}});
+  channel.checks[0].closedWith = std::make_shared<const core::Setup>(channel.setup);
+  channel.setup.sequence.resize(1);
+  for (const bool isClosed : {true, false}) {
+    if (!isClosed) channel.checks[0].closedWith.reset();
+    const auto found = overlaps(channel);
+    ASSERT_EQ(found.size(), 1u);
+    EXPECT_FALSE(found[0].step);
+    EXPECT_THAT(found[0].what, testing::HasSubstr(isClosed ? "step 2 \"" : "step 2 and step 3"));
+  }
+}
+
 TEST(OverlappingReadings, MayTouchAndComeInAnyOrder) {
   EXPECT_THAT(overlaps(readAt({{4, 6}, {2, 4}, {0, 2}})), IsEmpty());
 }
