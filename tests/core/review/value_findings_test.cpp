@@ -96,7 +96,7 @@ TEST(OverlappingReadings, OfACheckWithMoreStepsThanThePlanAreOfNoStepOfThePlan) 
     const auto found = overlaps(channel);
     ASSERT_EQ(found.size(), 1u);
     EXPECT_FALSE(found[0].step);
-    EXPECT_THAT(found[0].what, testing::HasSubstr(isClosed ? "step 2 \"" : "step 2 and step 3"));
+    EXPECT_THAT(found[0].what, testing::HasSubstr(isClosed ? "step 2 “" : "step 2 and step 3"));
   }
 }
 
