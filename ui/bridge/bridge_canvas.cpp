@@ -107,7 +107,9 @@ void BridgeCanvas::zoomAt(QPointF anchor, double factor) {
 /// No further than to the drawing's edges, so that it can never be lost.
 void BridgeCanvas::panBy(QPointF pixels) {
   const QSizeF most = room().size() * (m_zoom - 1) / 2;
-  const auto within = [](double pan, double limit) { return std::clamp(pan, -limit, limit); };
+  const auto within = [](double pan, double limit) {
+    return std::clamp(pan, -std::max(0.0, limit), std::max(0.0, limit));
+  };
   m_pan += pixels;
   m_pan = {within(m_pan.x(), most.width()), within(m_pan.y(), most.height())};
   update();

@@ -48,9 +48,10 @@ class TourFrame : public QWidget {
 
 /// The first place of `size` within `room` that leaves `part` free, else its lower right corner.
 QRect placeBeside(const QRect& part, const QSize& size, const QRect& room) {
-  const int top =
-      std::clamp(part.center().y() - size.height() / 2, room.top(), room.bottom() - size.height());
-  const int left = std::clamp(part.center().x() - size.width() / 2, room.left(), room.right() - size.width());
+  const int lowest = std::max(room.top(), room.bottom() - size.height());
+  const int rightmost = std::max(room.left(), room.right() - size.width());
+  const int top = std::clamp(part.center().y() - size.height() / 2, room.top(), lowest);
+  const int left = std::clamp(part.center().x() - size.width() / 2, room.left(), rightmost);
   for (const QPoint& corner :
        {QPoint(part.right() + gap_px, top), QPoint(part.left() - gap_px - size.width(), top),
         QPoint(left, part.bottom() + gap_px), QPoint(left, part.top() - gap_px - size.height())})

@@ -117,7 +117,8 @@ void PlotMarks::addCutOffs(QList<CutOff>& found, const QPolygonF& edge, bool up,
     qsizetype end = begin;
     while (end + 1 < edge.size() && isBeyond(edge[end + 1])) ++end;
     const double x = (edge[begin].x() + edge[end].x()) / 2;
-    found.append({{std::clamp(x, area.left() + cutHalf_px, area.right() - cutHalf_px),
+    found.append({{std::clamp(x, area.left() + cutHalf_px,
+                              std::max(area.left() + cutHalf_px, area.right() - cutHalf_px)),
                    up ? area.top() : area.bottom()},
                   up,
                   colour});

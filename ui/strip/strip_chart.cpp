@@ -117,7 +117,8 @@ void StripChart::showBetween(double begin_s, double end_s) {
   const double whole_s = wholeEnd_s() - wholeBegin_s();
   const double shown_s = std::clamp(end_s - begin_s, std::min(least_s(), whole_s), whole_s);
   const double middle_s = (begin_s + end_s) / 2;
-  m_begin_s = std::clamp(middle_s - shown_s / 2, wholeBegin_s(), wholeEnd_s() - shown_s);
+  const double latest_s = std::max(wholeBegin_s(), wholeEnd_s() - shown_s);  // rounded, it may be before
+  m_begin_s = std::clamp(middle_s - shown_s / 2, wholeBegin_s(), latest_s);
   m_end_s = m_begin_s + shown_s;
   update();
 }
@@ -198,7 +199,7 @@ void StripChart::placeScrollBar() {
 }
 
 void StripChart::scrollToOwn() {
-  const int lane = static_cast<int>(m_own), shown = static_cast<int>(lanesShown());
+  const int lane = static_cast<int>(m_own), shown = std::max(1, static_cast<int>(lanesShown()));
   m_scroll->setValue(std::clamp(m_scroll->value(), lane - shown + 1, lane));
 }
 

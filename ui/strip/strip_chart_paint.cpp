@@ -231,7 +231,7 @@ void StripChart::paintPreview(QPainter& painter, const QRect& rect, const CurveF
                                 timeText(time()[m_preview->samples.end - 1], spacing_s, greatest_s));
   const int wide = fontMetrics().horizontalAdvance(text) + 2 * gap_px;
   const double x =
-      std::clamp(left, static_cast<double>(rect.left()), std::max(0.0, rect.right() - 1.0 * wide));
+      std::clamp(left, 1.0 * rect.left(), std::max(1.0 * rect.left(), rect.right() - 1.0 * wide));
   const QRectF back(x, rect.top(), wide, fontMetrics().height() + 1);
   painter.fillRect(back, colours.selected);
   painter.setPen(colours.background);
@@ -280,7 +280,8 @@ void StripChart::paintScale(QPainter& painter, const StripLane& lane, const QRec
                   static_cast<int>((frame.high - value) / (frame.high - frame.low) * (curve.height() - 1));
     painter.setPen(colours.grid);
     painter.drawLine(rect.left(), y, rect.right(), y);
-    const int top = std::clamp(y - metrics.height() / 2, rect.top(), rect.bottom() - metrics.height() + 1);
+    const int top = std::clamp(y - metrics.height() / 2, rect.top(),
+                               std::max(rect.top(), rect.bottom() - metrics.height() + 1));
     if (top + metrics.height() > lowestText) continue;
     lowestText = top;
     painter.setPen(colours.quiet);
@@ -321,7 +322,8 @@ void StripChart::paintCursor(QPainter& painter, const Colours& colours) {
   if (!sample || !isShown(m_mouse_s ? *m_mouse_s : *m_cursor_s)) return;
   const StripLane& lane = m_lanes[std::min(m_cursorLane, m_lanes.size() - 1)];
   const QRect plot = plotRect();
-  const double at_s = time()[*sample], x = std::clamp(xOf(at_s), 1.0 * plot.left(), 1.0 * plot.right());
+  const double at_s = time()[*sample],
+               x = std::clamp(xOf(at_s), 1.0 * plot.left(), 1.0 * std::max(plot.left(), plot.right()));
   painter.setPen(QPen(colours.text, 1, Qt::DotLine));
   painter.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()));
   const double step_s =
