@@ -2,6 +2,7 @@
 #include "ui/choice_delegates.h"
 
 #include <QComboBox>
+#include <QCompleter>
 #include <QLineEdit>
 #include <algorithm>
 #include <set>
@@ -24,21 +25,27 @@ void TypedDelegate::setModelData(QWidget* editor, QAbstractItemModel* model, con
   if (!field || field->isModified()) QStyledItemDelegate::setModelData(editor, model, index);
 }
 
-ChoiceDelegate::ChoiceDelegate(Session& session, bool free, QObject* parent)
-    : QStyledItemDelegate(parent), m_session(session), m_free(free) {}
+ChoiceDelegate::ChoiceDelegate(Session& session, QObject* parent)
+    : QStyledItemDelegate(parent), m_session(session) {}
 
 QWidget* ChoiceDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&,
                                       const QModelIndex& index) const {
   auto* box = new QComboBox(parent);
   box->setObjectName("choiceEditor");
   box->setAccessibleName(index.model()->headerData(index.column(), Qt::Horizontal).toString());
-  box->setEditable(m_free);
+  // Or letters would jump about in the list, and a space would open it in the middle of a name.
+  box->setEditable(true);
+  box->setInsertPolicy(QComboBox::NoInsert);
+  // Not in the field itself: "R1" that is typed must not become "R10".
+  box->completer()->setCompletionMode(QCompleter::PopupCompletion);
   if (m_session.channel()) box->addItems(choices(m_session.channel()->setup));
   return box;
 }
 
 void ChoiceDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
-  static_cast<QComboBox*>(editor)->setCurrentText(index.data(Qt::EditRole).toString());
+  auto* box = static_cast<QComboBox*>(editor);
+  box->setCurrentText(index.data(Qt::EditRole).toString());
+  box->lineEdit()->selectAll();  // what is typed takes its place, as in other cells
 }
 
 void ChoiceDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,

@@ -20,13 +20,12 @@ class TypedDelegate : public QStyledItemDelegate {
 };
 
 /// An editor that offers choices in a list; the text typed or chosen goes to the model when it is another
-/// one than before.
+/// one than before. What is no choice the model takes or refuses, as it does when it is pasted.
 class ChoiceDelegate : public QStyledItemDelegate {
   Q_OBJECT
 
  public:
-  /// `free`: other text than the choices may be typed.
-  ChoiceDelegate(Session& session, bool free, QObject* parent = nullptr);
+  explicit ChoiceDelegate(Session& session, QObject* parent = nullptr);
   QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
                         const QModelIndex& index) const override;
   void setEditorData(QWidget* editor, const QModelIndex& index) const override;
@@ -40,7 +39,6 @@ class ChoiceDelegate : public QStyledItemDelegate {
 
  private:
   Session& m_session;
-  bool m_free;
 };
 
 /// The nodes of the chosen bridge.
@@ -48,8 +46,7 @@ class NodeDelegate : public ChoiceDelegate {
   Q_OBJECT
 
  public:
-  explicit NodeDelegate(Session& session, QObject* parent = nullptr)
-      : ChoiceDelegate(session, false, parent) {}
+  explicit NodeDelegate(Session& session, QObject* parent = nullptr) : ChoiceDelegate(session, parent) {}
 
  protected:
   QStringList choices(const core::Setup& setup) const override;
@@ -61,7 +58,7 @@ class ClosedShuntsDelegate : public ChoiceDelegate {
 
  public:
   explicit ClosedShuntsDelegate(Session& session, QObject* parent = nullptr)
-      : ChoiceDelegate(session, true, parent) {}
+      : ChoiceDelegate(session, parent) {}
 
  protected:
   QStringList choices(const core::Setup& setup) const override;
@@ -73,7 +70,7 @@ class WordDelegate : public ChoiceDelegate {
 
  public:
   WordDelegate(Session& session, QStringList words, QObject* parent = nullptr)
-      : ChoiceDelegate(session, false, parent), m_words(std::move(words)) {}
+      : ChoiceDelegate(session, parent), m_words(std::move(words)) {}
 
  protected:
   QStringList choices(const core::Setup&) const override { return m_words; }
@@ -87,8 +84,7 @@ class GroupDelegate : public ChoiceDelegate {
   Q_OBJECT
 
  public:
-  explicit GroupDelegate(Session& session, QObject* parent = nullptr)
-      : ChoiceDelegate(session, true, parent) {}
+  explicit GroupDelegate(Session& session, QObject* parent = nullptr) : ChoiceDelegate(session, parent) {}
 
  protected:
   QStringList choices(const core::Setup& setup) const override;

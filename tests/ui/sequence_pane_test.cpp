@@ -89,6 +89,30 @@ TEST_F(Sequence, TypingAHoldThroughTheEditorIsOneUndoStep) {
   EXPECT_EQ(session.history().undoText(), "Change hold");
 }
 
+TEST_F(Sequence, ANodeIsTypedByItsNameLetterByLetterOrRefused) {
+  pane.showShunt(0);
+  const auto type = [&](const QString& text) {
+    pane.shunts().setCurrentIndex(pane.shunts().model()->index(0, ShuntModel::From));
+    pane.shunts().setFocus();
+    QTest::keyClick(&pane.shunts(), text[0].toLatin1());
+    auto* editor = pane.shunts().viewport()->findChild<QComboBox*>("choiceEditor");
+    ASSERT_TRUE(editor);
+    QTest::keyClicks(editor->lineEdit(), text.mid(1));
+    QTest::keyClick(editor->lineEdit(), Qt::Key_Return);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !pane.shunts().viewport()->findChild<QComboBox*>(); }, 2000));
+  };
+  const auto from = [&] { return session.channel()->setup.shunts[0].a; };
+  for (const core::Node node : {core::Node::Arm3Begin, core::Node::Arm4End, core::Node::Arm3End}) {
+    type(toQString(core::nodeName(node)));
+    EXPECT_EQ(core::nodeName(from()), core::nodeName(node));
+  }
+  EXPECT_EQ(refused.count(), 0);
+  type("arm 3");  // the beginning of two names is none
+  EXPECT_EQ(from(), core::Node::Arm3End);
+  ASSERT_EQ(refused.count(), 1);
+  EXPECT_TRUE(refused[0][0].toString().contains("no node of this bridge"));
+}
+
 TEST_F(Sequence, AStepSettlesBeforeItHolds) {
   ASSERT_EQ(SequenceModel::Settle + 1, SequenceModel::Hold);
   EXPECT_EQ(pane.steps().model()->headerData(SequenceModel::Settle, Qt::Horizontal).toString(),

@@ -38,9 +38,6 @@ QWidget* PartDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&
     box->addItem(partWords(resistor, today), toQString(resistor.id));
   for (const core::DecadeBox& decades : stock.boxes)
     box->addItem(partWords(decades, today), toQString(decades.id));
-  box->setInsertPolicy(QComboBox::NoInsert);
-  // Not in the field itself: "R1" that is typed must not become "R10".
-  box->completer()->setCompletionMode(QCompleter::PopupCompletion);
   box->setCurrentIndex(-1);
   return box;
 }

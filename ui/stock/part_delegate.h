@@ -11,7 +11,7 @@ class PartDelegate : public ChoiceDelegate {
 
  public:
   explicit PartDelegate(Session& session, QObject* parent = nullptr)
-      : ChoiceDelegate(session, true, parent), m_session(session) {}
+      : ChoiceDelegate(session, parent), m_session(session) {}
 
   QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
                         const QModelIndex& index) const override;

@@ -10,8 +10,7 @@ class PinUseDelegate : public ChoiceDelegate {
   Q_OBJECT
 
  public:
-  explicit PinUseDelegate(Session& session, QObject* parent = nullptr)
-      : ChoiceDelegate(session, false, parent) {}
+  explicit PinUseDelegate(Session& session, QObject* parent = nullptr) : ChoiceDelegate(session, parent) {}
   void setEditorData(QWidget* editor, const QModelIndex& index) const override;
 
  protected:
@@ -23,8 +22,7 @@ class PinNameDelegate : public ChoiceDelegate {
   Q_OBJECT
 
  public:
-  explicit PinNameDelegate(Session& session, QObject* parent = nullptr)
-      : ChoiceDelegate(session, false, parent) {}
+  explicit PinNameDelegate(Session& session, QObject* parent = nullptr) : ChoiceDelegate(session, parent) {}
   void setEditorData(QWidget* editor, const QModelIndex& index) const override;
 
  protected:
