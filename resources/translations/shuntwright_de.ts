@@ -7,10 +7,6 @@
         <source>Arm %1</source>
         <translation>Zw. %1</translation>
     </message>
-    <message>
-        <source>return</source>
-        <translation>Rück</translation>
-    </message>
 </context>
 <context>
     <name>QShortcut</name>
@@ -412,6 +408,14 @@
     <message>
         <source>At the instrument lead {1} is</source>
         <translation>Am Gerät liegt Leitung {1}</translation>
+    </message>
+    <message numerus="yes">
+        <source>At the time of {1} {n} other channels of the recording are at {2}: if all were switched together, this one has the opposite polarity, or its levels are given to the wrong steps.</source>
+        <extracomment>{n} is a count. In English for one: At the time of {1} another channel of the recording is at {2}: if they were switched together, this one has the opposite polarity, or its levels are given to the wrong steps.</extracomment>
+        <translation>
+            <numerusform>Zur Zeit von {1} ist ein anderer Kanal der Aufzeichnung bei {2}: Wurden beide zusammen geschaltet, so hat dieser die umgekehrte Polarität, oder seine Niveaus sind den falschen Stufen zugeordnet.</numerusform>
+            <numerusform>Zur Zeit von {1} sind {n} andere Kanäle der Aufzeichnung bei {2}: Wurden alle zusammen geschaltet, so hat dieser die umgekehrte Polarität, oder seine Niveaus sind den falschen Stufen zugeordnet.</numerusform>
+        </translation>
     </message>
     <message>
         <source>At {1}: {2}</source>
@@ -2050,6 +2054,10 @@
         <translation>In der Prüfung {1} sind {2} und {3} zur selben Zeit der Aufzeichnung abgelesen.</translation>
     </message>
     <message>
+        <source>In the check {1}, {2} is read from {3} to {4}: it ends before it begins.</source>
+        <translation>In der Prüfung {1} ist {2} von {3} bis {4} abgelesen: Das Ende liegt vor dem Beginn.</translation>
+    </message>
+    <message>
         <source>In words</source>
         <translation>In Worten</translation>
     </message>
@@ -2958,6 +2966,10 @@
         <translation>Kein Messwert in {1}.</translation>
     </message>
     <message>
+        <source>No samples lie there, so the recording strip cannot show what the reading was taken from. Read the step again, or correct its times in the file.</source>
+        <translation>Dort liegen keine Abtastwerte, daher kann der Aufzeichnungsstreifen nicht zeigen, woraus der Messwert stammt. Die Stufe neu ablesen oder ihre Zeiten in der Datei berichtigen.</translation>
+    </message>
+    <message>
         <source>No shunt is closed, so nothing moves.</source>
         <translation>Kein Shunt ist geschlossen, daher bewegt sich nichts.</translation>
     </message>
@@ -3599,7 +3611,7 @@
     </message>
     <message>
         <source>Resistor</source>
-        <translation>Widerstand</translation>
+        <translation>Bauteil</translation>
     </message>
     <message>
         <source>Resistor {1} changed or was replaced</source>
@@ -6986,6 +6998,10 @@
         <translation>sie lässt sich nicht schreiben</translation>
     </message>
     <message>
+        <source>it cannot be written, {1}</source>
+        <translation>sie kann nicht geschrieben werden, {1}</translation>
+    </message>
+    <message>
         <source>it does not lie behind the level above, or ends before it begins</source>
         <translation>es liegt nicht hinter dem Plateau darüber oder endet, bevor es beginnt</translation>
     </message>
@@ -7160,10 +7176,6 @@
     <message>
         <source>it is not known what time it is</source>
         <translation>die Uhrzeit ist nicht bekannt</translation>
-    </message>
-    <message>
-        <source>it is not saved, {1}</source>
-        <translation>es ist nicht gespeichert, {1}</translation>
     </message>
     <message>
         <source>it is not submitted</source>
@@ -8320,6 +8332,10 @@
     <message>
         <source>resolution not stated, taken as fine enough</source>
         <translation>Auflösung nicht angegeben, als fein genug angenommen</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>Rück</translation>
     </message>
     <message>
         <source>returned</source>
@@ -11823,6 +11839,10 @@ Bitte den Dateinamen prüfen.</translation>
         <translation>%1 (1 Messwert)</translation>
     </message>
     <message>
+        <source>%1 (built in)</source>
+        <translation>%1 (mitgeliefert)</translation>
+    </message>
+    <message>
         <source>%1 (closed)</source>
         <translation>%1 (geschlossen)</translation>
     </message>
@@ -11841,10 +11861,6 @@ Bitte den Dateinamen prüfen.</translation>
     <message>
         <source>%1 (read-only)</source>
         <translation>%1 (nur lesen)</translation>
-    </message>
-    <message>
-        <source>%1 (ready)</source>
-        <translation>%1 (fertig vorhanden)</translation>
     </message>
     <message>
         <source>%1 (time)</source>
@@ -11970,6 +11986,10 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>%1 has %2 steps.</source>
         <translation>%1 hat %2 Stufen.</translation>
+    </message>
+    <message>
+        <source>%1 has changes that are not saved. Save them?</source>
+        <translation>%1 hat Änderungen, die nicht gespeichert sind. Speichern?</translation>
     </message>
     <message>
         <source>%1 has no steps yet: lay out its sequence first.</source>
@@ -12682,11 +12702,11 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>&amp;Another set</source>
-        <translation>&amp;Neue Aufgaben</translation>
+        <translation>Ne&amp;ue Aufgaben</translation>
     </message>
     <message>
         <source>&amp;Answer</source>
-        <translation>&amp;Antworten</translation>
+        <translation>An&amp;tworten</translation>
     </message>
     <message>
         <source>&amp;Answers…</source>
@@ -12697,24 +12717,12 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>Auf Kanäle &amp;anwenden…</translation>
     </message>
     <message>
-        <source>&amp;Back</source>
-        <translation>&amp;Zurück</translation>
-    </message>
-    <message>
-        <source>&amp;Back to the steps</source>
-        <translation>&amp;Zurück zu den Stufen</translation>
-    </message>
-    <message>
-        <source>&amp;Begin</source>
-        <translation>&amp;Beginnen</translation>
-    </message>
-    <message>
         <source>&amp;Both, in two files…</source>
         <translation>&amp;Beides, in zwei Dateien…</translation>
     </message>
     <message>
         <source>&amp;Bridge</source>
-        <translation>B&amp;rücke</translation>
+        <translation>Brück&amp;e</translation>
     </message>
     <message>
         <source>&amp;Cancel search</source>
@@ -12771,10 +12779,6 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>&amp;Do it</source>
         <translation>&amp;Ausführen</translation>
-    </message>
-    <message>
-        <source>&amp;Done</source>
-        <translation>&amp;Fertig</translation>
     </message>
     <message>
         <source>&amp;Drawing</source>
@@ -12886,7 +12890,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>&amp;Leave the run</source>
-        <translation>Durchgang &amp;verlassen</translation>
+        <translation>Durchgang ver&amp;lassen</translation>
     </message>
     <message>
         <source>&amp;Libraries</source>
@@ -13006,7 +13010,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>&amp;Questions</source>
-        <translation>&amp;Aufgaben</translation>
+        <translation>Au&amp;fgaben</translation>
     </message>
     <message>
         <source>&amp;Questions…</source>
@@ -13017,16 +13021,8 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>&amp;Beenden</translation>
     </message>
     <message>
-        <source>&amp;Read it as</source>
-        <translation>&amp;Lesen als</translation>
-    </message>
-    <message>
         <source>&amp;Redo</source>
         <translation>&amp;Wiederherstellen</translation>
-    </message>
-    <message>
-        <source>&amp;Redo this step</source>
-        <translation>Stufe &amp;wiederholen</translation>
     </message>
     <message>
         <source>&amp;Redo: %1</source>
@@ -13061,10 +13057,6 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>&amp;Umbenennen…</translation>
     </message>
     <message>
-        <source>&amp;Repeat the wrong ones</source>
-        <translation>Falsche &amp;wiederholen</translation>
-    </message>
-    <message>
         <source>&amp;Replace</source>
         <translation>&amp;Ersetzen</translation>
     </message>
@@ -13097,10 +13089,6 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>Feld in der Einrichtung &amp;zeigen</translation>
     </message>
     <message>
-        <source>&amp;Skip the tour</source>
-        <translation>Rundgang ü&amp;berspringen</translation>
-    </message>
-    <message>
         <source>&amp;State, remarks and history</source>
         <translation>&amp;Stand, Anmerkungen und Verlauf</translation>
     </message>
@@ -13111,10 +13099,6 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>&amp;Stop reading</source>
         <translation>Lesen &amp;abbrechen</translation>
-    </message>
-    <message>
-        <source>&amp;Summary</source>
-        <translation>&amp;Zusammenfassung</translation>
     </message>
     <message>
         <source>&amp;Take readings</source>
@@ -13883,6 +13867,14 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>In Arbeit: Alle Eingangsgrößen werden gezogen, und das Netzwerk wird für jede Stufe gelöst.</translation>
     </message>
     <message>
+        <source>B&amp;ack</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+    <message>
+        <source>B&amp;ack to the steps</source>
+        <translation>&amp;Zurück zu den Stufen</translation>
+    </message>
+    <message>
         <source>B, E</source>
         <translation>B, E</translation>
     </message>
@@ -13933,6 +13925,10 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     <message>
         <source>Before the first step</source>
         <translation>Vor der ersten Stufe</translation>
+    </message>
+    <message>
+        <source>Beg&amp;in</source>
+        <translation>Be&amp;ginnen</translation>
     </message>
     <message>
         <source>Begin</source>
@@ -15240,6 +15236,10 @@ in Gruppe</translation>
         <translation>Grenzfrequenz des Filters</translation>
     </message>
     <message>
+        <source>D&amp;one</source>
+        <translation>&amp;Fertig</translation>
+    </message>
+    <message>
         <source>Da&amp;rk</source>
         <translation>&amp;Dunkel</translation>
     </message>
@@ -15521,7 +15521,7 @@ grade</translation>
     </message>
     <message>
         <source>E&amp;nd the run safely…</source>
-        <translation>Durchgang sicher &amp;beenden…</translation>
+        <translation>Durchgang s&amp;icher beenden…</translation>
     </message>
     <message>
         <source>E&amp;xport picture…</source>
@@ -15829,6 +15829,10 @@ grade</translation>
     <message>
         <source>Faults in the order in which they fit</source>
         <translation>Fehler in der Reihenfolge, in der sie passen</translation>
+    </message>
+    <message>
+        <source>Fi&amp;nd</source>
+        <translation>S&amp;uchen</translation>
     </message>
     <message>
         <source>Fields</source>
@@ -17803,7 +17807,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Only channels that are &amp;not ticked</source>
-        <translation>Nur &amp;nicht angehakte Kanäle</translation>
+        <translation>Nur n&amp;icht angehakte Kanäle</translation>
     </message>
     <message>
         <source>Only files whose name fits, such as *.csv; several separated by blanks</source>
@@ -18284,16 +18288,16 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Vorherige Seite</translation>
     </message>
     <message>
+        <source>Pri&amp;nt sheets</source>
+        <translation>B&amp;lätter drucken</translation>
+    </message>
+    <message>
         <source>Pri&amp;nt…</source>
         <translation>Dru&amp;cken…</translation>
     </message>
     <message>
         <source>Print</source>
         <translation>Drucken</translation>
-    </message>
-    <message>
-        <source>Print s&amp;heets</source>
-        <translation>Blätter &amp;drucken</translation>
     </message>
     <message>
         <source>Print sheet</source>
@@ -18416,16 +18420,16 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>&amp;Durchsicht des Plans</translation>
     </message>
     <message>
-        <source>Rea&amp;ding</source>
-        <translation>&amp;Messwert</translation>
-    </message>
-    <message>
         <source>Reached, %1</source>
         <translation>Erreicht, %1</translation>
     </message>
     <message>
         <source>Read &amp;again</source>
         <translation>Nochmals &amp;lesen</translation>
+    </message>
+    <message>
+        <source>Read &amp;it as</source>
+        <translation>Lese&amp;n als</translation>
     </message>
     <message>
         <source>Read a list of resistors from a text file (CSV)</source>
@@ -18470,6 +18474,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Read-only</source>
         <translation>Nur lesen</translation>
+    </message>
+    <message>
+        <source>Readin&amp;g</source>
+        <translation>&amp;Messwert</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -18624,6 +18632,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Redo step %1</source>
         <translation>Stufe %1 wiederholen</translation>
+    </message>
+    <message>
+        <source>Redo th&amp;is step</source>
+        <translation>Stu&amp;fe wiederholen</translation>
     </message>
     <message>
         <source>Redoing this step. Before: %1 %2, kept until another reading is entered.</source>
@@ -18827,6 +18839,10 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Prüfung wieder öffnen</translation>
     </message>
     <message>
+        <source>Repeat the wron&amp;g ones</source>
+        <translation>Falsche &amp;wiederholen</translation>
+    </message>
+    <message>
         <source>Repeatability</source>
         <translation>Wiederholbarkeit</translation>
     </message>
@@ -19001,14 +19017,6 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>S</source>
         <translation>S</translation>
-    </message>
-    <message>
-        <source>S&amp;eed</source>
-        <translation>Sta&amp;rtzahl</translation>
-    </message>
-    <message>
-        <source>S&amp;top safely</source>
-        <translation>Sicher &amp;abbrechen</translation>
     </message>
     <message>
         <source>S&amp;ymbols</source>
@@ -19554,8 +19562,12 @@ Varianz</translation>
         <translation>Textgröße</translation>
     </message>
     <message>
-        <source>Skip &amp;wait</source>
-        <translation>Warten ü&amp;berspringen</translation>
+        <source>Sk&amp;ip the tour</source>
+        <translation>Rundgang überspr&amp;ingen</translation>
+    </message>
+    <message>
+        <source>Sk&amp;ip wait</source>
+        <translation>War&amp;ten überspringen</translation>
     </message>
     <message>
         <source>Slope of the positive half less that of the negative half, as a share of the expected slope.</source>
@@ -19606,10 +19618,6 @@ Varianz</translation>
         <translation>Abschnitt teilen</translation>
     </message>
     <message>
-        <source>St&amp;art the wait (Space)</source>
-        <translation>&amp;Warten beginnen (Leertaste)</translation>
-    </message>
-    <message>
         <source>Standard uncertainty</source>
         <translation>Standardunsicherheit</translation>
     </message>
@@ -19640,6 +19648,10 @@ Varianz</translation>
     <message>
         <source>Start from</source>
         <translation>Beginnen mit</translation>
+    </message>
+    <message>
+        <source>Start the &amp;wait (Space)</source>
+        <translation>Warten be&amp;ginnen (Leertaste)</translation>
     </message>
     <message>
         <source>Start the wait</source>
@@ -19766,6 +19778,10 @@ Varianz</translation>
         <translation>Stufen ohne Messwert werden nicht beurteilt: zu ihnen zurückgehen oder die Prüfung offen lassen.</translation>
     </message>
     <message>
+        <source>Stop safe&amp;ly</source>
+        <translation>S&amp;icher abbrechen</translation>
+    </message>
+    <message>
         <source>Stop safely</source>
         <translation>Sicher abbrechen</translation>
     </message>
@@ -19817,7 +19833,7 @@ Fehler ist</translation>
     </message>
     <message>
         <source>Summar&amp;y</source>
-        <translation>&amp;Zusammenfassung</translation>
+        <translation>Z&amp;usammenfassung</translation>
     </message>
     <message>
         <source>Swap excitation</source>
@@ -20421,7 +20437,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>The same set &amp;once more</source>
-        <translation>Dieselben Aufgaben n&amp;och einmal</translation>
+        <translation>Dieselben Auf&amp;gaben noch einmal</translation>
     </message>
     <message>
         <source>The same steps as a table</source>
@@ -22737,10 +22753,6 @@ Ursache</translation>
         <translation>Widerstände</translation>
     </message>
     <message>
-        <source>return</source>
-        <translation>Rückleitung</translation>
-    </message>
-    <message>
         <source>reversed</source>
         <translation>umgepolt</translation>
     </message>
@@ -23274,6 +23286,14 @@ Ursache</translation>
         <translation>● innerhalb der Grenzen</translation>
     </message>
     <message>
+        <source>⚠ Before entry %1 of the history, counted from the oldest, the file was altered outside of the program, and nothing tells what was changed.</source>
+        <translation>⚠ Vor dem Eintrag %1 des Verlaufs, vom ältesten an gezählt, wurde die Datei außerhalb des Programms geändert, und nichts sagt, was geändert wurde.</translation>
+    </message>
+    <message>
+        <source>⚠ The file was altered outside of the program since its last saving: its content is not what the newest entry of the history says, and nothing tells what was changed.</source>
+        <translation>⚠ Die Datei wurde seit dem letzten Speichern außerhalb des Programms geändert: Ihr Inhalt ist nicht der, den der neueste Eintrag des Verlaufs nennt, und nichts sagt, was geändert wurde.</translation>
+    </message>
+    <message>
         <source>⚠ The history does not hold together: entry %1 from the beginning was altered, or one before it was altered, removed or put in.</source>
         <translation>⚠ Der Verlauf ist nicht schlüssig: Eintrag %1 von Anfang an wurde geändert, oder einer davor wurde geändert, entfernt oder eingefügt.</translation>
     </message>
@@ -23359,7 +23379,18 @@ Ursache</translation>
     </message>
     <message>
         <source>Reopen check</source>
-        <translation>Öffnen</translation>
+        <translation>Wieder öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>ui::OutcomeView</name>
+    <message>
+        <source>Charts</source>
+        <translation>Kurven</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Werte</translation>
     </message>
 </context>
 <context>
@@ -23406,7 +23437,8 @@ Ursache</translation>
     <name>ui::SequenceModel</name>
     <message>
         <source>Shunts closed</source>
-        <translation>Shunts zu</translation>
+        <translation>Geschlossene
+Shunts</translation>
     </message>
 </context>
 <context>
@@ -23417,7 +23449,7 @@ Ursache</translation>
     </message>
     <message>
         <source>Guided run</source>
-        <translation>Führung</translation>
+        <translation>Durchgang</translation>
     </message>
     <message>
         <source>Uncertainties</source>

@@ -101,6 +101,34 @@ TEST_F(Record, WarnsWhenTheContentChangedSince) {
   EXPECT_TRUE(text("recordState").contains("changed since"));
 }
 
+TEST_F(Record, WarnsOfAFileThatWasAlteredAndKeepsWarningAfterItWasSaved) {
+  const auto* warning = page.findChild<QLabel*>("recordWarning");
+  EXPECT_FALSE(warning->isVisible());
+  core::Channel altered = *session.document().channels[0];
+  altered.checks[0].readings[0]->mean = core::Reading(7);
+  session.reset(core::withChannel(session.document(), 0, altered));  // as it is opened: not by an edit
+  ASSERT_TRUE(knows());
+  ASSERT_TRUE(warning->isVisible());
+  EXPECT_TRUE(warning->text().contains("altered outside of the program since its last saving"));
+
+  session.edit("Something", [&] {
+    core::Document next = session.document();
+    core::Channel renamed = *next.channels[1];
+    renamed.name += " b";
+    return core::withChannel(std::move(next), 1, std::move(renamed));
+  }());
+  const core::Document before = session.saved();
+  const auto saved =
+      core::withRevision(session.document(), &before, {"P. Heron", "2026-05-14T08:00:00Z", "1"});
+  ASSERT_TRUE(saved);
+  session.setSaved(saved->history);
+  ASSERT_TRUE(knows());
+  EXPECT_FALSE(warning->text().contains("since its last saving"));
+  EXPECT_TRUE(warning->isVisible());
+  EXPECT_TRUE(warning->text().contains(
+      QString("Before entry %1 of the history").arg(static_cast<int>(saved->history.size()))));
+}
+
 TEST_F(Record, ARemarkIsPinnedToTheChosenStepAndSettled) {
   session.selectChannel(0);
   session.selectCheck(1);

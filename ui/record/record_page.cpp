@@ -101,6 +101,11 @@ QString fingerprintText(const core::Document& document) {
   return found ? toQString(*found) : QString();
 }
 
+/// Whether `saved` is not what its last saving left in the file.
+bool isAltered(const core::Document& saved) {
+  return !saved.history.empty() && fingerprintText(saved) != toQString(saved.history.back().fingerprint);
+}
+
 }  // namespace
 
 RecordPage::RecordPage(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
@@ -113,7 +118,7 @@ RecordPage::RecordPage(Session& session, QWidget* parent) : QWidget(parent), m_s
   column->addWidget(makeStanding());
   column->addWidget(splitter, 1);
   connect(&session, &Session::changed, this, &RecordPage::refresh);
-  connect(&m_worker, &QFutureWatcher<QString>::finished, this, &RecordPage::takeFingerprint);
+  connect(&m_worker, &QFutureWatcher<Prints>::finished, this, &RecordPage::takeFingerprint);
 }
 
 RecordPage::~RecordPage() { m_worker.waitForFinished(); }
@@ -285,14 +290,17 @@ void RecordPage::askFingerprint() {
   m_fingerprint.clear();
   if (m_worker.isRunning()) return;  // asks again when it is through
   m_asked = m_session.document();
-  m_worker.setFuture(QtConcurrent::run([document = m_asked] { return fingerprintText(document); }));
+  m_worker.setFuture(QtConcurrent::run([document = m_asked, saved = m_session.saved()] {
+    return Prints{fingerprintText(document), isAltered(saved)};
+  }));
 }
 
 void RecordPage::takeFingerprint() {
   if (!isVisible()) return;
   if (m_asked == m_session.document()) {
     m_known = m_asked;
-    m_fingerprint = m_worker.result();
+    m_fingerprint = m_worker.result().fingerprint;
+    m_isAltered = m_worker.result().isAltered;
   } else {
     askFingerprint();
   }
@@ -310,9 +318,7 @@ void RecordPage::showStanding() {
     const core::Standing standing = core::standingOf(document, m_fingerprint.toStdString());
     const bool stood = standing.stage == core::Stage::Submitted || standing.stage == core::Stage::Accepted;
     m_state->setText(signOf(standing.stage, standing.changedSince) + toQString(standing.sentence));
-    m_warning->setVisible(stood && standing.changedSince);
-    m_warning->setText(
-        tr("The content is no longer what it was then. What was printed then has another fingerprint."));
+    showWarnings(stood && standing.changedSince);
     m_submit->setEnabled(!stood || standing.changedSince);
     m_accept->setEnabled(standing.stage == core::Stage::Submitted && !standing.changedSince);
     m_return->setEnabled(stood);
@@ -321,6 +327,25 @@ void RecordPage::showStanding() {
   const RemarkPlace* place = chosenRemark();
   for (QPushButton* button : {m_settle, m_edit, m_delete, m_go}) button->setEnabled(place);
   m_settle->setText(place && remarkAt(*place).settled ? tr("Open again") : tr("Settle"));
+}
+
+void RecordPage::showWarnings(bool hasChanged) {
+  QStringList warnings;
+  if (hasChanged)
+    warnings << tr(
+        "The content is no longer what it was then. What was printed then has another fingerprint.");
+  if (m_isAltered)
+    warnings << tr(
+        "⚠ The file was altered outside of the program since its last saving: its content is not what the "
+        "newest "
+        "entry of the history says, and nothing tells what was changed.");
+  for (const std::size_t entry : core::revisionsAfterAlteration(m_session.document().history))
+    warnings << tr("⚠ Before entry %1 of the history, counted from the oldest, the file was altered outside "
+                   "of the "
+                   "program, and nothing tells what was changed.")
+                    .arg(entry + 1);
+  m_warning->setVisible(!warnings.isEmpty());
+  m_warning->setText(warnings.join('\n'));
 }
 
 void RecordPage::showRemarks() {

@@ -52,6 +52,11 @@ class RecordPage : public QWidget {
   struct RemarkPlace {
     std::size_t channel, check, remark;
   };
+  /// What a worker finds out about the document.
+  struct Prints {
+    QString fingerprint;
+    bool isAltered = false;  ///< what was opened is not what its last saving left
+  };
 
   QWidget* makeStanding();
   QWidget* makeRemarks();
@@ -61,6 +66,7 @@ class RecordPage : public QWidget {
   void askFingerprint();
   void takeFingerprint();
   void showStanding();
+  void showWarnings(bool hasChanged);
   void showRemarks();
   void showHistory();
   void showRevision();
@@ -74,10 +80,11 @@ class RecordPage : public QWidget {
   void goToRemark();
 
   Session& m_session;
-  QFutureWatcher<QString> m_worker;
-  core::Document m_asked;  ///< whose fingerprint is being worked out
-  QString m_fingerprint;   ///< empty while it is not known
-  core::Document m_known;  ///< whose it is
+  QFutureWatcher<Prints> m_worker;
+  core::Document m_asked;    ///< whose fingerprint is being worked out
+  QString m_fingerprint;     ///< empty while it is not known
+  bool m_isAltered = false;  ///< the file, outside of the program since its last saving
+  core::Document m_known;    ///< whose it is
   std::vector<RemarkPlace> m_places;
   QLabel *m_state = nullptr, *m_warning = nullptr, *m_short = nullptr, *m_full = nullptr;
   QLabel *m_noRemarks = nullptr, *m_noHistory = nullptr;
