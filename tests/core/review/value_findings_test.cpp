@@ -100,6 +100,24 @@ TEST(OverlappingReadings, OfACheckWithMoreStepsThanThePlanAreOfNoStepOfThePlan) 
   }
 }
 
+TEST(ReversedReadings, AreNamedAndOverlapNoOther) {
+  const auto found = overlaps(readAt({{5, 1}, {2, 4}, {6, 8}}));
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_EQ(found[0].severity, Severity::Warning);
+  EXPECT_EQ(found[0].step, std::size_t{0});
+  EXPECT_THAT(found[0].what, testing::MatchesRegex("In the check Pre-test, step 1 .*is read from 5 s to 1 s: "
+                                                   "it ends before it begins\\."));
+}
+
+TEST(ReversedReadings, HideNoOverlapOfOthers) {
+  const auto found = overlaps(readAt({{0, 3}, {2, 1}, {2.5, 4}}));
+  ASSERT_EQ(found.size(), 2u);
+  EXPECT_THAT(found[0].what, testing::HasSubstr("ends before it begins"));
+  EXPECT_THAT(found[1].what, testing::HasSubstr("same time of the recording"));
+}
+
+TEST(ReversedReadings, OfOneSampleAreNone) { EXPECT_THAT(overlaps(readAt({{0, 0}, {2, 4}})), IsEmpty()); }
+
 TEST(OverlappingReadings, MayTouchAndComeInAnyOrder) {
   EXPECT_THAT(overlaps(readAt({{4, 6}, {2, 4}, {0, 2}})), IsEmpty());
 }
