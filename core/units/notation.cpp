@@ -353,12 +353,15 @@ Parsed readNamed(std::string_view text, std::string_view unit) {
   return withKnownUnit(std::get<Decimal>(scan), UnitFamily::Named, text);
 }
 
+/// Spaces around it are no part of what is wrong.
+std::string quoted(std::string_view text) { return inQuotes(withoutEndSpaces(text)); }
+
 }  // namespace
 
 Result<double> parseQuantity(std::string_view text, UnitFamily family, std::string_view namedUnit) {
   constexpr std::size_t longest = 1000;  // no number that anyone types, and it bounds the time taken
   if (text.size() > longest)
-    return Error{"", say("{1} is too long", {inQuotes(text)}), say(notationOf(family).mend)};
+    return Error{"", say("{1} is too long", {quoted(text)}), say(notationOf(family).mend)};
   const std::string plain = plainSpelling(text);
   const std::string unit = plainSpelling(namedUnit);
   const bool named = family == UnitFamily::Named;
@@ -371,12 +374,12 @@ Result<double> parseQuantity(std::string_view text, UnitFamily family, std::stri
   if (mend.empty() && named && !unit.empty())
     mend = say("Enter a number such as {1}", {shown("12.5 ") + std::string(withoutEndSpaces(namedUnit))});
   if (mend.empty()) mend = say(notationOf(family).mend);
-  return Error{"", say(complaint.what, {inQuotes(text), complaint.detail}), mend};
+  return Error{"", say(complaint.what, {quoted(text), complaint.detail}), mend};
 }
 
 Result<std::uint64_t> parseCount(std::string_view text) {
   const auto whole = [&](std::string_view what) {
-    return Error{"", say(what, {inQuotes(text)}), say("Enter a whole number such as 12")};
+    return Error{"", say(what, {quoted(text)}), say("Enter a whole number such as 12")};
   };
   const std::string plain = plainSpelling(text.substr(0, std::min<std::size_t>(text.size(), 1000)));
   std::string_view digits = plain;

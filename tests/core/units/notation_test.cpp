@@ -172,6 +172,11 @@ TEST(ParseQuantity, SaysHowToMendTwoDecimalMarks) {
   EXPECT_EQ(value.error().mend, "Write 1234.5, with nothing between the thousands");
 }
 
+TEST(ParseQuantity, QuotesWithoutTheSpacesAround) {
+  EXPECT_EQ(parseQuantity(" 1e400 ", Resistance).error().what, "“1e400” is too large or too small");
+  EXPECT_EQ(parseCount(" 99999999999999999999").error().what, "“99999999999999999999” is too large");
+}
+
 TEST(ParseQuantity, TakesAWireGaugeAsItsSection) {
   // ASTM B258 table (from memory): AWG 26 has 0.1288 mm2, AWG 10 5.261 mm2, AWG 0 53.5 mm2; the
   // tolerance is half a unit of the last digit given.
