@@ -97,6 +97,7 @@ void noteFindings(const CheckedChannel& one, const core::Setup& planned, core::D
     return;
   }
   for (const std::string& remark : remarksOf(one.find, *one.way, planned)) note(one.name + ": " + remark);
+  if (!one.apart.empty()) note(one.name + ": " + one.apart);
   noteOverdue(one.name, one.channel->setup, day);
 }
 

@@ -123,6 +123,7 @@ std::string channelText(const CheckedChannel& checked, const core::Setup& planne
   return channel.name + ", " + channel.checks[last].name + ": " + latest(checked).assessment.reason + "\n" +
          connectionLine(core::setupOf(channel, channel.checks[last]).bridge) +
          joined(wordsOf(checked.find, *checked.way, planned), " ") + "\n" +
+         (checked.apart.empty() ? "" : checked.apart + "\n") +
          "Decision rule: " + core::decisionText(core::setupOf(channel, channel.checks[last]).decision) +
          "\n" + textOf(core::checkTable(channel, checked.evaluation, last)) +
          textOf(core::figuresOf(channel, checked.evaluation, last)) +

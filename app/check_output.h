@@ -22,6 +22,7 @@ struct CheckedChannel {
   core::Result<core::Channel> channel;            ///< with the new check as its last, or why there is none
   core::ChannelEvaluation evaluation;             ///< of `channel`
   std::optional<core::Diagnosis> diagnosis = {};  ///< of the new check, when it calls for one
+  std::string apart = {};  ///< that it is at other steps than the other channels; usually empty
 };
 
 /// BadInput when a channel could not be checked, CheckFailed when one does not pass, else AllPass.

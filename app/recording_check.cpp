@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "core/document/edits.h"
+#include "core/intake/beside_others.h"
 #include "ui/safe_file.h"
 
 namespace app {
@@ -36,6 +37,24 @@ CheckedChannel checkedChannel(const core::Document& document, const core::Record
   checked.channel = core::withCheckClosed(std::move(next), channel.checks.size());
   checked.evaluation = core::evaluate(*checked.channel);
   return checked;
+}
+
+/// What one channel alone cannot tell goes into the remark of its check too.
+void tellThoseApart(const core::Document& document, std::vector<CheckedChannel>& checked) {
+  std::vector<CheckedChannel*> taken;
+  std::vector<core::ReadChannel> read;
+  for (CheckedChannel& one : checked)
+    if (one.channel && one.way) {
+      taken.push_back(&one);
+      read.push_back({one.find, *one.way, document.channels[one.index]->setup});
+    }
+  const std::vector<std::string> sentences = core::apartFromOthers(read);
+  for (std::size_t k = 0; k < taken.size(); ++k) {
+    if (sentences[k].empty()) continue;
+    taken[k]->apart = sentences[k];
+    std::string& remark = taken[k]->channel->checks.back().remark;
+    remark += (remark.empty() ? "" : " ") + sentences[k];
+  }
 }
 
 }  // namespace
@@ -74,6 +93,7 @@ std::vector<CheckedChannel> checkedChannels(const core::Document& document, cons
           if (progress) progress((before + share) / count);
         }));
   }
+  tellThoseApart(document, checked);
   return checked;
 }
 

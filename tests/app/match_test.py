@@ -345,6 +345,21 @@ class Account(MatchTest):
         _, stderr = self.check(self.recording([value for step in steps for value in step]), exit=0)
         self.assertIn("TP-01: The level of step 3 (+2) is poor: ", stderr)
 
+    def test_a_reversed_channel_of_a_recording_that_ends_early_is_told_by_the_others(self):
+        # Alone its first half looks like the second half of the sequence: TP-12's signal wires are exchanged.
+        with open(PRE, encoding="utf-8") as file:
+            lines = file.readlines()
+        with open(self.path("half.csv"), "w", encoding="utf-8") as file:
+            file.writelines(lines[:len(lines) // 2])
+        saved = self.path("saved.bridgecal")
+        done = run("check", PLAN, "--recording", self.path("half.csv"), "--save", saved)
+        self.assertEqual(done.returncode, 1)
+        sentence = "At the time of step 5 (zero) 5 other channels of the recording are at step 1 (zero)"
+        self.assertEqual([line.split(": ")[1] for line in done.stderr.splitlines() if sentence in line], ["TP-12"])
+        with open(saved, encoding="utf-8") as file:
+            remarks = {channel["name"]: channel["checks"][-1]["remark"] for channel in json.load(file)["channels"]}
+        self.assertEqual([name for name, remark in remarks.items() if sentence in remark], ["TP-12"])
+
 
 if __name__ == "__main__":
     unittest.main(argv=sys.argv[:1], verbosity=2)

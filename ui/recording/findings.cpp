@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/assess/reading_unit.h"
+#include "core/intake/beside_others.h"
 #include "ui/quantity_edit.h"
 #include "ui/recording/taking_up.h"
 #include "ui/theme.h"
@@ -128,6 +129,21 @@ Finding findingOf(std::shared_ptr<const core::ChannelFind> find) {
   return finding;
 }
 
+void tellThoseApart(std::vector<Finding>& findings, const core::Document& document) {
+  std::vector<Finding*> matched;
+  std::vector<core::ReadChannel> read;
+  for (Finding& finding : findings)
+    if (finding.reading && runOf(finding)) {
+      matched.push_back(&finding);
+      read.push_back({*finding.find, {}, document.channels[finding.channel]->setup});
+    }
+  const std::vector<std::string> sentences = core::apartFromOthers(read);
+  for (std::size_t k = 0; k < matched.size(); ++k) {
+    matched[k]->apart = sentences[k];
+    if (!sentences[k].empty()) matched[k]->isTicked = false;
+  }
+}
+
 void chooseRun(Finding& finding, std::size_t run) {
   finding.run = run;
   finding.byHand.clear();
@@ -244,6 +260,7 @@ QStringList matchSentences(const Finding& finding, const core::Channel& channel)
   if (!finding.nearName.empty()) sentences << asSentence(nearWords(finding));
   for (const std::string& line : core::matchText(shown, channel.setup, *finding.find->levels))
     sentences << toQString(line);
+  if (!finding.apart.empty() && finding.run == 0) sentences << toQString(finding.apart);
   return sentences;
 }
 

@@ -24,11 +24,15 @@ struct Finding {
   bool isTicked = false;
   /// The name of the column where it is only nearly that of the channel and nobody confirmed it; else empty.
   std::string nearName = {};
+  /// That it is at other steps than the other channels at the same time; usually empty.
+  std::string apart = {};
 };
 
 /// `find` as it is first shown: the first run; ticked when it is plain (taking_up.h), so that nothing is
 /// taken unasked that asks for a look.
 Finding findingOf(std::shared_ptr<const core::ChannelFind> find);
+/// Lays the findings beside each other, as they are read first (core/intake/beside_others.h).
+void tellThoseApart(std::vector<Finding>& findings, const core::Document& document);
 /// A run, to be read the best way unless that is ambiguous; ticked when it is not.
 void chooseRun(Finding& finding, std::size_t run);
 void chooseReading(Finding& finding, std::size_t reading);

@@ -13,6 +13,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/access/focus_ring.h"
 #include "ui/as_typed.h"
 #include "ui/parts.h"
 #include "ui/recording/choice_cell.h"
@@ -94,6 +95,7 @@ QWidget* FoundPane::detail() {
   m_words = plainLabel("matchWords");
   m_words->setAlignment(Qt::AlignLeft | Qt::AlignTop);
   m_words->setAccessibleName(tr("How the levels match the plan"));
+  m_words->setMargin(FocusRing::thickness_px);
   auto* words = new QScrollArea;
   words->setFrameShape(QFrame::NoFrame);
   words->setWidgetResizable(true);
@@ -105,7 +107,7 @@ QWidget* FoundPane::detail() {
   m_readAs->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   m_readAs->view()->setTextElideMode(Qt::ElideRight);
   m_readAs->setPlaceholderText(tr("choose"));
-  m_readAsLabel = new QLabel(tr("&Read it as"));
+  m_readAsLabel = new QLabel(tr("Read &it as"));
   m_readAsLabel->setBuddy(m_readAs);
   m_levels = table("recordingLevels", tr("Levels found"), m_levelModel);
   new ChoiceCellDelegate(m_levels, FindTable::Step, "stepChoice");
@@ -216,6 +218,7 @@ void FoundPane::showRead(const core::Document& document, std::shared_ptr<const R
     finding.nearName = (*m_read->open)->recording.columns[use.column].name;
     finding.isTicked = false;
   }
+  tellThoseApart(m_findings, document);
   m_channelModel->reset(document, &(*m_read->open)->recording);
   m_onlyOpen->setVisible(m_findings.size() > manyChannels);
   m_onlyOpen->setChecked(false);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The recordings are made here: each step is held where its prediction says, so what must be found is known.
 #include "core/intake/intake.h"
+#include "core/intake/beside_others.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -63,6 +64,35 @@ TEST(Intake, ColumnsGoToTheChannelsThatRememberThemOrHaveTheirName) {
   EXPECT_THAT(columnUses(document, recording),
               ElementsAre(ColumnUse{0, 2}, ColumnUse{1, 0}, ColumnUse{3, 3}));
   EXPECT_THAT(columnUses(document, {}), IsEmpty());
+}
+
+/// Three channels of the nine-step plan in the first five steps of it; the last one has the opposite
+/// polarity.
+TEST(Intake, AChannelThatIsAtOtherStepsThanAllOthersIsTold) {
+  const Document document = sample::documentOf({named("A"), named("B"), named("C")});
+  std::vector<double> half = predicted(*document.channels[0]);
+  half.resize(5);
+  std::vector<double> opposite;
+  for (const double reading : half) opposite.push_back(-reading);
+  const Recording recording = recordingOf(
+      {columnOf("A", "um/m", half), columnOf("B", "um/m", half), columnOf("C", "um/m", opposite)});
+  std::vector<ChannelFind> finds;
+  for (const ColumnUse use : columnUses(document, recording))
+    finds.push_back(findInColumn(document, recording, use));
+  std::vector<ReadChannel> read;
+  for (const ChannelFind& find : finds) {
+    ASSERT_TRUE(find.match && !find.match->runs.empty());
+    read.push_back({find, {}, document.channels[find.use.channel]->setup});
+  }
+  // Alone nothing tells: the second half of the sequence is the first one mirrored.
+  EXPECT_EQ(finds[2].match->runs[0].best.remarks[0].kind, MatchRemarkKind::StartsLate);
+  const std::vector<std::string> sentences = apartFromOthers(read);
+  EXPECT_EQ(sentences[0], "");
+  EXPECT_EQ(sentences[1], "");
+  EXPECT_THAT(sentences[2], HasSubstr("2 other channels of the recording are at step 1 (zero)"));
+  EXPECT_THAT(sentences[2], HasSubstr("opposite polarity"));
+  EXPECT_THAT(apartFromOthers(std::span(read).subspan(1)), ElementsAre("", ""))
+      << "of two neither is the odd one";
 }
 
 TEST(Intake, ARecordingOfThePlanBecomesACheckWithAReadingAStep) {
