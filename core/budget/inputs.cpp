@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/circuit/hookup_words.h"
 #include "core/plan/prediction.h"
 #include "core/units/language.h"
 
@@ -232,7 +233,7 @@ std::string inputName(const Setup& setup, Input input) {
     case Kind::Arm:
       return armName(input.index);
     case Kind::Lead:
-      return say("lead {1}", {leadName(static_cast<LeadRole>(input.index))});
+      return say("lead {1}", {leadWord(static_cast<LeadRole>(input.index))});
     case Kind::LeadTemperature:
       return say("temperature of the leads");
     case Kind::Shunt:

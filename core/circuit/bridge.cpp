@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/circuit/hookup_words.h"
 #include "core/units/language.h"
 
 namespace core {
@@ -19,7 +20,7 @@ Result<void> requirePositive(std::string where, double value, std::string_view q
 
 Result<void> requireLead(LeadRole role, const Bridge& bridge) {
   const Lead& lead = bridge.leads[static_cast<std::size_t>(role)];
-  const std::string where = say("lead {1}", {leadName(role)});
+  const std::string where = say("lead {1}", {leadWord(role)});
   if (const auto* wire = std::get_if<CopperWire>(&lead)) {
     if (auto ok = requirePositive(where, wire->length.base(), say("the length")); !ok) return ok;
     if (auto ok = requirePositive(where, wire->section.base(), say("the section")); !ok) return ok;
@@ -28,7 +29,7 @@ Result<void> requireLead(LeadRole role, const Bridge& bridge) {
   if (std::isfinite(ohm) && ohm >= 0) return {};
   if (std::isfinite(stated) && stated >= 0)
     return Error{say("leads warmer by"),
-                 say("at that temperature lead {1} would have no resistance left", {leadName(role)}),
+                 say("at that temperature lead {1} would have no resistance left", {leadWord(role)}),
                  say("Enter how many kelvin the leads are above the temperature that they are stated for")};
   return Error{where, say("the resistance must be zero or a positive number"),
                say("Enter zero where there is no lead")};
@@ -103,7 +104,7 @@ Result<void> requireInstrument(const Instrument& instrument) {
 Result<void> requirePairs(const std::vector<LeadPair>& pairs, const std::string& what) {
   for (const LeadPair& pair : pairs)
     if (pair.a == pair.b)
-      return Error{say("lead {1}", {leadName(pair.a)}), what, say("Choose another lead as the second one")};
+      return Error{say("lead {1}", {leadWord(pair.a)}), what, say("Choose another lead as the second one")};
   return {};
 }
 
@@ -216,9 +217,9 @@ std::string pointName(const Bridge& bridge, Node node) {
   if (point < Node::Arm1Begin) return say("terminal {1}", {nodeName(point)});
   for (const Wire& wire : wiresOf(bridge))
     if (pointOf(bridge, wire.to) == point && wire.role != LeadRole::Return)
-      return say("gauge end of lead {1}", {leadName(wire.role)});
+      return say("gauge end of lead {1}", {leadWord(wire.role)});
   for (const Wire& wire : wiresOf(bridge))
-    if (pointOf(bridge, wire.from) == point) return say("instrument end of lead {1}", {leadName(wire.role)});
+    if (pointOf(bridge, wire.from) == point) return say("instrument end of lead {1}", {leadWord(wire.role)});
   return say(nodeName(point));
 }
 

@@ -9,7 +9,7 @@
 namespace core {
 namespace {
 
-std::string name(std::size_t role) { return std::string(leadName(static_cast<LeadRole>(role))); }
+std::string name(std::size_t role) { return leadWord(static_cast<LeadRole>(role)); }
 
 /// Pairs that share a lead are no pairs any more: "At the instrument lead P+ is where S- belongs, S- where
 /// ..."
@@ -40,8 +40,13 @@ void addExchanged(const std::vector<LeadPair>& exchanged, std::vector<std::strin
 
 }  // namespace
 
+std::string leadWord(LeadRole role) {
+  if (role == LeadRole::Return) return say("return");
+  return std::string(leadName(role));
+}
+
 std::string pairText(const LeadPair& pair) {
-  return say("{1} and {2}", {leadName(pair.a), leadName(pair.b)});
+  return say("{1} and {2}", {leadWord(pair.a), leadWord(pair.b)});
 }
 
 std::vector<std::string> hookupSentences(const Bridge& bridge) {

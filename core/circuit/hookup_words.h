@@ -15,6 +15,9 @@ std::vector<std::string> hookupSentences(const Bridge& bridge);
 /// All of them in one line; empty when the bridge is connected as its template says.
 std::string hookupText(const Bridge& bridge);
 
+/// A lead as it is shown: "P+", "return", in the language of the report or the window. leadName is as files
+/// and whoever types it have it.
+std::string leadWord(LeadRole role);
 /// "P+ and S-"
 std::string pairText(const LeadPair& pair);
 

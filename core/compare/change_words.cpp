@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "core/circuit/hookup_words.h"
 #include "core/diagnose/cause_words.h"
 #include "core/diagnose/correction.h"
 #include "core/units/language.h"
@@ -29,7 +30,7 @@ std::string cameTitle(const Setup& setup, const Fault& fault, const std::string&
     case CauseKind::Leads:
       return fault.size < 0 ? say("All leads lost resistance") : say("All leads gained resistance");
     case CauseKind::LeadContact:
-      return say("Contact in lead {1} went bad", {leadName(static_cast<LeadRole>(fault.index))});
+      return say("Contact in lead {1} went bad", {leadWord(static_cast<LeadRole>(fault.index))});
     case CauseKind::Leak:
       return say("Leak over {1} grew", {arm()});
     case CauseKind::ArmValue:

@@ -129,7 +129,7 @@ void compareBridge(Differences& d) {
   compareGauge(d);
   for (std::size_t role = 0; role < leadRoleCount; ++role)
     d.compare(
-        say("lead {1}", {leadName(static_cast<LeadRole>(role))}),
+        say("lead {1}", {leadWord(static_cast<LeadRole>(role))}),
         hasLead(d.before().bridge, static_cast<LeadRole>(role)) ||
             hasLead(d.after().bridge, static_cast<LeadRole>(role)),
         [role](const Setup& s) { return s.bridge.leads[role]; }, leadText);

@@ -2,6 +2,7 @@
 #include "core/diagnose/at_the_plug.h"
 
 #include "core/circuit/hookup.h"
+#include "core/circuit/hookup_words.h"
 #include "core/circuit/network.h"
 #include "core/units/language.h"
 
@@ -12,7 +13,7 @@ namespace {
 std::string endName(const Bridge& bridge, Node node, bool ofArticle) {
   for (const Wire& wire : ofArticle ? wiresOf(bridge) : templateOf(bridge.type).wires)
     if (pointOf(bridge, wire.from) == pointOf(bridge, node))
-      return say(ofArticle ? sayLater("lead {1}") : sayLater("terminal {1}"), {leadName(wire.role)});
+      return say(ofArticle ? sayLater("lead {1}") : sayLater("terminal {1}"), {leadWord(wire.role)});
   return say("terminal {1}", {nodeName(pointOf(bridge, node))});
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "core/circuit/hookup_words.h"
 #include "core/diagnose/cause_words.h"
 #include "core/units/language.h"
 
@@ -118,7 +119,7 @@ std::string causeTitle(const Setup& setup, const Fault& fault) {
     case CauseKind::Leak:
       return say("Leak over {1}", {armWords(setup.bridge, fault.index)});
     case CauseKind::LeadContact:
-      return say("Bad contact in lead {1}", {leadName(static_cast<LeadRole>(fault.index))});
+      return say("Bad contact in lead {1}", {leadWord(static_cast<LeadRole>(fault.index))});
     case CauseKind::NoResponse:
       return say("Readings do not follow the shunts");
     case CauseKind::PolarityReversed:

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/circuit/hookup.h"
+#include "core/circuit/hookup_words.h"
 #include "core/diagnose/at_the_plug.h"
 #include "core/diagnose/cause_words.h"
 #include "core/plan/prediction.h"
@@ -181,7 +182,7 @@ std::string confirmWords(const Setup& setup, const Fault& fault) {
       return say(
           "With the excitation off and no load, watch the ohmmeter on lead {1} from end to end while its "
           "connectors and joints are moved: it reads {2}.",
-          {leadName(static_cast<LeadRole>(fault.index)), expectedLead(setup, fault)});
+          {leadWord(static_cast<LeadRole>(fault.index)), expectedLead(setup, fault)});
     case CauseKind::NoResponse:
       return say(
           "Look whether the excitation is on, the signal wires and the shunts are connected, and the right "

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/circuit/hookup.h"
+#include "core/circuit/hookup_words.h"
 #include "core/flow/movement.h"
 #include "core/flow/placement.h"
 #include "core/units/language.h"
@@ -26,7 +27,7 @@ std::string listed(const Words& words) { return sayAll(words); }
 
 std::string leadsText(const std::vector<LeadRole>& leads) {
   Words names;
-  for (const LeadRole lead : leads) names.emplace_back(leadName(lead));
+  for (const LeadRole lead : leads) names.emplace_back(leadWord(lead));
   return sayCount(names.size(), "lead {1}", "leads {1}", {listed(names)});
 }
 

@@ -5,6 +5,7 @@
 #include <array>
 #include <optional>
 
+#include "core/circuit/hookup_words.h"
 #include "core/units/language.h"
 
 namespace core {
@@ -61,7 +62,7 @@ Ways waysFrom(Node start, const std::vector<Link>& links) {
 
 std::string listOf(const std::vector<LeadRole>& leads) {
   std::vector<std::string> names;
-  for (const LeadRole lead : leads) names.emplace_back(leadName(lead));
+  for (const LeadRole lead : leads) names.emplace_back(leadWord(lead));
   return sayCount(names.size(), "lead {1}", "leads {1}", {sayAll(names)});
 }
 

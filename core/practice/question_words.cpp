@@ -37,8 +37,8 @@ std::string leadsText(const Bridge& bridge) {
     text = first.base() == 0 ? say("without resistance") : say("{1} each", {ohmText(first)});
   } else {
     for (const Wire& wire : wires)
-      text += (text.empty() ? "" : ", ") + std::string(leadName(wire.role)) + " " +
-              ohmText(leadResistance(bridge, wire.role));
+      text +=
+          (text.empty() ? "" : ", ") + leadWord(wire.role) + " " + ohmText(leadResistance(bridge, wire.role));
   }
   return hasNode(bridge, Node::SensePlus) ? say("{1}; six-wire", {text}) : text;
 }

@@ -228,7 +228,7 @@ Table leadTable(const Bridge& bridge) {
   Table table{say("Leads"), {{say("Lead")}, {say("Resistance"), true}, {say("From wire")}}, {}};
   for (const Wire& wire : wiresOf(bridge)) {
     const Lead& lead = bridge.leads[static_cast<std::size_t>(wire.role)];
-    table.rows.push_back({{std::string(leadName(wire.role)), leadOhms(lead), wireText(lead)}, {}});
+    table.rows.push_back({{leadWord(wire.role), leadOhms(lead), wireText(lead)}, {}});
   }
   return table;
 }

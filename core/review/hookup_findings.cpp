@@ -81,7 +81,7 @@ void addLeads(const ReviewedPlan& plan, std::vector<Finding>& findings, const Ho
     Hookup part;
     part.broken[role] = true;
     addPart(plan, findings, Severity::Fault, part, say(whyBroken),
-            say("Take lead {1} as whole", {leadName(static_cast<LeadRole>(role))}),
+            say("Take lead {1} as whole", {leadWord(static_cast<LeadRole>(role))}),
             [role](Hookup& hookup) { hookup.broken[role] = false; });
   }
   for (const LeadPair& pair : used.touching)

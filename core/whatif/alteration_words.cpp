@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/circuit/hookup_words.h"
 #include "core/units/language.h"
 #include "core/whatif/alteration.h"
 
@@ -43,7 +44,7 @@ constexpr std::array<Kind, alterationKindCount> kinds = {{
 const Kind& kindOf(AlterationKind kind) { return kinds[static_cast<std::size_t>(kind)]; }
 
 std::string leadText(std::size_t role) {
-  return std::string(role < leadRoleCount ? leadName(static_cast<LeadRole>(role)) : "?");
+  return std::string(role < leadRoleCount ? leadWord(static_cast<LeadRole>(role)) : "?");
 }
 
 std::string leadsText(const Alteration& alteration) {

@@ -6,6 +6,7 @@
 #include <limits>
 #include <numeric>
 
+#include "core/circuit/hookup_words.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/wiring/ohm_fit.h"
@@ -37,7 +38,7 @@ std::string partName(const OhmModel& model, const OhmPart& part) {
     case PartKind::Arm:
       return say("arm {1}", {std::to_string(part.index + 1)});
     case PartKind::Lead:
-      return say("lead {1}", {leadName(static_cast<LeadRole>(part.index))});
+      return say("lead {1}", {leadWord(static_cast<LeadRole>(part.index))});
     case PartKind::Resistor:
       return model.resistors()[part.index];
     case PartKind::Input:
@@ -95,7 +96,7 @@ void addSwaps(const OhmModel& model, std::vector<Suspect>& suspects) {
   const auto leads = model.leads();
   for (std::size_t i = 0; i < leads.size(); ++i)
     for (std::size_t j = i + 1; j < leads.size(); ++j)
-      add(say("leads {1} and {2} are swapped at the instrument", {leadName(leads[i]), leadName(leads[j])}),
+      add(say("leads {1} and {2} are swapped at the instrument", {leadWord(leads[i]), leadWord(leads[j])}),
           LeadsSwapped{leads[i], leads[j]});
   const auto& shunts = model.setup().shunts;
   for (std::size_t k = 0; k < shunts.size(); ++k)

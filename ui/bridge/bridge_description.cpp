@@ -32,7 +32,7 @@ QString circuitSentence(const core::Channel& channel, const BridgeState& state) 
 QString leadsSentence(const core::Bridge& bridge) {
   QStringList leads;
   for (const core::Wire& wire : core::wiresOf(bridge))
-    leads << toQString(core::leadName(wire.role)) + ' ' +
+    leads << toQString(core::leadWord(wire.role)) + ' ' +
                  ohmText(core::resistanceOf(bridge.leads[static_cast<std::size_t>(wire.role)]), 6);
   return tr("Leads: %1.").arg(leads.join(", ")) + " ";
 }

@@ -6,6 +6,7 @@
 #include <QHash>
 #include <algorithm>
 
+#include "core/circuit/hookup_words.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -19,7 +20,7 @@ constexpr Qt::Alignment centred = Qt::AlignCenter;
 
 /// "S−" for "S-": the drawing has the typographic minus.
 QString terminalText(core::Node node) {
-  if (node == core::Node::Arm2Begin) return tr("return");
+  if (node == core::Node::Arm2Begin) return toQString(core::leadWord(core::LeadRole::Return));
   return toQString(core::nodeName(node)).replace('-', QChar(0x2212));
 }
 

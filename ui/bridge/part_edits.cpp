@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/circuit/hookup_words.h"
 #include "core/document/bridge_edits.h"
 #include "core/document/edits.h"
 #include "core/units/language.h"
@@ -121,7 +122,7 @@ bool isSense(const BridgePart& part) {
 }
 
 QString leadRefusal(const Channel& channel, const BridgePart& part) {
-  const QString name = toQString(core::leadName(static_cast<core::LeadRole>(part.index)));
+  const QString name = toQString(core::leadWord(static_cast<core::LeadRole>(part.index)));
   if (!isSense(part))
     return tr("Lead %1 cannot be removed: without it the bridge is not connected. Enter 0 Ω to leave its "
               "resistance out, or break it on the page What if.")

@@ -136,7 +136,7 @@ QString shortPointText(const core::Bridge& bridge, core::Node point) {
   const QString name = withMinus(core::nodeName(point));
   if (point < core::Node::Arm1Begin) return name;
   for (const core::Wire& wire : core::wiresOf(bridge)) {
-    const QString lead = withMinus(core::leadName(wire.role));
+    const QString lead = withMinus(core::leadWord(wire.role));
     if (core::pointOf(bridge, wire.to) == point && wire.role != core::LeadRole::Return)
       return tr("%1 gauge").arg(lead);
     if (core::pointOf(bridge, wire.from) == point) return lead;

@@ -3,6 +3,7 @@
 #include <QLabel>
 #include <QToolButton>
 
+#include "core/circuit/hookup_words.h"
 #include "ui/setup/setup_groups.h"
 #include "ui/theme.h"
 #include "ui/wire_dialog.h"
@@ -43,7 +44,7 @@ QToolButton* wireButton(SetupRows& rows, core::LeadRole role, const QString& nam
 
 void addLead(SetupRows& rows, QGridLayout* form, core::LeadRole role) {
   const auto index = static_cast<std::size_t>(role);
-  const QString name = toQString(core::leadName(role));
+  const QString name = toQString(core::leadWord(role));
   auto* row = new QWidget;
   QuantityEdit* edit = rows.makeQuantity(
       {"lead" + QString::number(index), name, SetupRows::tr("Change lead"),
