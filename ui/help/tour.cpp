@@ -139,9 +139,9 @@ void Tour::build() {
   m_count = plainLabel("tourCount");
   m_offer = new QPushButton;
   m_offer->setObjectName("tourOffer");
-  auto* skip = new QPushButton(tr("&Skip the tour"));
+  auto* skip = new QPushButton(tr("Sk&ip the tour"));
   skip->setObjectName("tourSkip");
-  m_back = new QPushButton(tr("&Back"));
+  m_back = new QPushButton(tr("B&ack"));
   m_back->setObjectName("tourBack");
   m_next = new QPushButton;
   m_next->setObjectName("tourNext");
@@ -176,7 +176,7 @@ void Tour::goTo(std::size_t step) {
   m_offer->setVisible(offered && offered->isEnabled());
   if (offered) m_offer->setText(offered->text());
   m_back->setEnabled(m_at > 0);
-  m_next->setText(m_at + 1 < m_steps.size() ? tr("&Next") : tr("&Done"));
+  m_next->setText(m_at + 1 < m_steps.size() ? tr("&Next") : tr("D&one"));
   if (!m_back->isEnabled() && m_back->hasFocus()) m_next->setFocus();
   place();
   announce();

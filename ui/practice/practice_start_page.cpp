@@ -137,10 +137,10 @@ QLayout* PracticeStartPage::numbers() {
   m_count->setValue(10);
   m_count->setMinimumWidth(m_seed->minimumWidth());
   connect(m_count, &CountEdit::refused, this, &PracticeStartPage::refused);
-  m_begin = new QPushButton(tr("&Begin"));
+  m_begin = new QPushButton(tr("Beg&in"));
   m_begin->setObjectName("practiceBegin");
   m_begin->setAutoDefault(true);
-  auto* seedName = new QLabel(tr("S&eed"));
+  auto* seedName = new QLabel(tr("Seed"));
   seedName->setBuddy(m_seed);
   auto* countName = new QLabel(tr("&Questions"));
   countName->setBuddy(m_count);

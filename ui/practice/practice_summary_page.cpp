@@ -40,7 +40,7 @@ PracticeSummaryPage::PracticeSummaryPage(QWidget* parent) : QWidget(parent) {
     return made;
   };
   m_look = button("summaryLook", tr("&Look at it again"));
-  m_repeat = button("summaryRepeat", tr("&Repeat the wrong ones"));
+  m_repeat = button("summaryRepeat", tr("Repeat the wron&g ones"));
   m_again = button("summaryAgain", tr("The same set &once more"));
   m_start = button("summaryStart", tr("&Another set"));
   auto* sheets = new SheetsButton;

@@ -183,7 +183,7 @@ void QuestionPage::show(const core::Question& question, const PracticeRun& run, 
   buildChoices();
   m_answer->setVisible(!m_answered);
   m_next->setVisible(m_answered);
-  m_next->setText(position + 1 < run.order.size() ? tr("&Next") : tr("&Summary"));
+  m_next->setText(position + 1 < run.order.size() ? tr("&Next") : tr("Summar&y"));
 }
 
 void QuestionPage::showHead(const PracticeRun& run, std::size_t position) {

@@ -7,7 +7,7 @@ namespace ui {
 
 SheetsButton::SheetsButton(QWidget* parent) : QPushButton(parent) {
   setObjectName("practiceSheets");
-  setText(tr("Print s&heets"));
+  setText(tr("Pri&nt sheets"));
   setAccessibleName(tr("Print sheets"));
   setToolTip(tr("The questions of this set on paper, and the answers for the trainer"));
   auto* menu = new QMenu(this);

@@ -94,7 +94,7 @@ void RunStepPage::buildHead(QBoxLayout* column) {
 }
 
 QWidget* RunStepPage::readingRow() {
-  auto* caption = withType(new QLabel(tr("Rea&ding")), 1.4);
+  auto* caption = withType(new QLabel(tr("Readin&g")), 1.4);
   m_reading = withType(new QLineEdit, 1.9);
   m_reading->setObjectName("readingField");
   m_reading->setAccessibleName(tr("Reading"));
@@ -148,10 +148,10 @@ void RunStepPage::buildVerdict(QBoxLayout* column) {
 }
 
 QLayout* RunStepPage::buttons() {
-  m_back = runButton("runBack", tr("&Back"), 1.2);
-  m_redo = runButton("redoStep", tr("&Redo this step"), 1.2);
+  m_back = runButton("runBack", tr("B&ack"), 1.2);
+  m_redo = runButton("redoStep", tr("Redo th&is step"), 1.2);
   auto* note = runButton("runNote", tr("N&ote"), 1.2);
-  auto* stop = runButton("stopSafely", tr("S&top safely"), 1.2);
+  auto* stop = runButton("stopSafely", tr("Stop safe&ly"), 1.2);
   m_next = runButton("runNext", tr("&Next"), 1.4);
   auto* row = new QHBoxLayout;
   for (QPushButton* button : {m_back, m_redo, note, stop}) row->addWidget(button);

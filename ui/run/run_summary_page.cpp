@@ -34,7 +34,7 @@ RunSummaryPage::RunSummaryPage(Session& session, QWidget* parent) : RunPage(pare
   connect(m_table, &QTableView::activated, this,
           [this](const QModelIndex& cell) { emit stepWanted(static_cast<std::size_t>(cell.row())); });
   m_hint = runLabel("summaryHint", 1.1);
-  auto* back = runButton("backToSteps", tr("&Back to the steps"), 1.2);
+  auto* back = runButton("backToSteps", tr("B&ack to the steps"), 1.2);
   m_finish = runButton("finishRun", tr("E&nd the run safely…"), 1.2);
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(back);

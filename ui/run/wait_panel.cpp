@@ -49,8 +49,8 @@ void WaitPanel::build() {
   m_bar->setAccessibleName(tr("Wait"));
   m_bar->setRange(0, wholeBar);
   m_bar->setTextVisible(false);
-  m_start = runButton("startWait", tr("St&art the wait (Space)"), 1.2);
-  m_skip = runButton("skipWait", tr("Skip &wait"), 1.2);
+  m_start = runButton("startWait", tr("Start the &wait (Space)"), 1.2);
+  m_skip = runButton("skipWait", tr("Sk&ip wait"), 1.2);
   m_auto = withType(new TickBox(tr("Start by itself at the next steps")), 1.0);
   m_auto->setObjectName("autoStart");
   auto* buttons = new QHBoxLayout;
