@@ -2335,7 +2335,7 @@
     </message>
     <message>
         <source>Label</source>
-        <translation>Bezeichnung</translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Laid</source>
