@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QLocale>
+#include <QScrollArea>
 #include <QSignalSpy>
 
 #include "tests/ui/safety_shown.h"
+#include "ui/access/focus_ring.h"
+#include "ui/locale.h"
 #include "ui/safety/recovery_bar.h"
 
 namespace ui {
@@ -200,6 +203,61 @@ TEST_F(RecoveryTest, ABrokenOffWritingIsClearedAwayWithTheCopy) {
   shown.click("discardWork0");
   EXPECT_TRUE(waitUntilFolderIsEmpty());
 }
+
+/// What is left is wholly on view: its text has its lines, each button its words.
+void expectAllOfTheBarOnView(const ShownWindow& shown) {
+  const auto* bar = shown.find("recoveryBar");
+  const auto* rows = bar->findChild<QScrollArea*>();
+  const int ring = FocusRing::thickness_px;
+  const QRect clear = rows->rect().adjusted(ring, ring, -ring, -ring);
+  EXPECT_EQ(rows->focusPolicy(), Qt::NoFocus) << "there is nothing to scroll";
+  int seen = 0;
+  for (const QWidget* one : bar->findChildren<QWidget*>()) {
+    const auto* label = qobject_cast<const QLabel*>(one);
+    const auto* button = qobject_cast<const QPushButton*>(one);
+    if (!label && !button) continue;
+    ++seen;
+    const std::string name = one->objectName().toStdString();
+    EXPECT_EQ(one->visibleRegion().boundingRect(), one->rect()) << name << " is cut";
+    if (rows->isAncestorOf(one)) {
+      EXPECT_TRUE(clear.contains(QRect(one->mapTo(rows, QPoint()), one->size())))
+          << name << " lies under the ring of the rows";
+    }
+    if (label) {
+      EXPECT_GE(label->height(), label->heightForWidth(label->width())) << name;
+    } else {
+      EXPECT_GE(button->width(), button->sizeHint().width()) << name;
+      EXPECT_GE(button->height(), button->sizeHint().height()) << name;
+    }
+  }
+  EXPECT_EQ(seen, 5) << "heading, text and three buttons";
+}
+
+class RecoveryRoom : public SafetyTest, public testing::WithParamInterface<std::tuple<const char*, QSize>> {};
+
+TEST_P(RecoveryRoom, NothingOfWhatIsOfferedIsCut) {
+  const SpokenScope words(languageFor(std::get<0>(GetParam()), true));
+  ASSERT_TRUE(saveDocument(oneChannel(), path("tailplane.bridgecal")));
+  core::Document changed = oneChannel("TP-77");
+  changed.title = "Tailplane, left";
+  changed.site = "Hangar 2";
+  leave(changed, path("tailplane.bridgecal"));
+  ShownWindow shown;
+  shown.window.resize(std::get<1>(GetParam()));
+  shown.window.offerRecovery();
+  ASSERT_TRUE(shown.waitUntilShown("recoveryBar"));
+  QTest::qWait(50);  // layouts settle from inside outwards
+  expectAllOfTheBarOnView(shown);
+  for (const char* button : {"recoverWork0", "keepWork0", "discardWork0"}) {
+    shown.find(button)->setFocus(Qt::TabFocusReason);
+    QTest::qWait(20);
+    expectAllOfTheBarOnView(shown);
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(Sizes, RecoveryRoom,
+                         testing::Combine(testing::Values("en", "de"),
+                                          testing::Values(QSize(1280, 760), QSize(900, 600))));
 
 }  // namespace
 }  // namespace ui

@@ -13,6 +13,7 @@
 #include <QtConcurrentRun>
 #include <algorithm>
 
+#include "ui/access/focus_ring.h"
 #include "ui/as_typed.h"
 #include "ui/parts.h"
 #include "ui/theme.h"
@@ -102,7 +103,8 @@ void RecoveryBar::rebuild() {
   page->setObjectName("recoveryRows");
   page->setAutoFillBackground(false);
   auto* rows = new QGridLayout(page);
-  rows->setContentsMargins(0, 0, 0, 0);
+  constexpr int edge = FocusRing::thickness_px;  // a ring at the edge covers no word
+  rows->setContentsMargins(edge, edge, edge, edge);
   rows->setColumnStretch(0, 1);
   int row = 0;
   for (const LeftOver& work : m_found) addRow(rows, row++, work);
@@ -114,12 +116,15 @@ void RecoveryBar::rebuild() {
   fitHeight();
 }
 
-/// As high as the rows need at this width, so that the views keep all the room there is.
+/// As high as the rows need at this width, so that the views keep all the room there is. The keyboard comes
+/// to the rows as a whole only where there is something to scroll.
 void RecoveryBar::fitHeight() {
   const QWidget* page = m_scroll->widget();
   if (!page || m_found.empty()) return;
   const int width = std::max(contentsRect().width() - 20, 400);
-  m_scroll->setFixedHeight(std::min(page->layout()->totalHeightForWidth(width), greatestRecoveryHeight));
+  const int needed = page->layout()->totalHeightForWidth(width);
+  m_scroll->setFixedHeight(std::min(needed, greatestRecoveryHeight));
+  m_scroll->setFocusPolicy(needed > greatestRecoveryHeight ? Qt::StrongFocus : Qt::NoFocus);
 }
 
 void RecoveryBar::resizeEvent(QResizeEvent* event) {
