@@ -41,6 +41,7 @@
 namespace ui {
 namespace {
 
+// At the window's letters; in larger ones there is as much less room.
 constexpr int wide_px = 780;
 constexpr int leastPage_px = 280;
 constexpr int low_px = 430;  ///< below this height what is said elsewhere too gives its room to the charts
@@ -298,7 +299,8 @@ void OutcomeView::showTable(const ShownOutcome& outcome) {
 /// In a low view the charts come first: the rest of the verdict, what either check says, and the figures are
 /// on the page of figures, which does without the verdict above it.
 void OutcomeView::shareRoom() {
-  const bool low = height() < low_px, wide = width() >= wide_px;
+  const double letters = font().pointSizeF() / QApplication::font().pointSizeF();
+  const bool low = height() < low_px * letters, wide = width() >= wide_px * letters;
   const bool beside = page() == Page::Charts || page() == Page::Table;
   const bool judged = m_session.check() && whatIsMissing(m_session).isEmpty();
   m_each->setVisible(!m_each->text().isEmpty() && !low && beside);
@@ -399,6 +401,7 @@ void OutcomeView::resizeEvent(QResizeEvent* event) {
 void OutcomeView::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::PaletteChange) refresh();
+  if (event->type() == QEvent::FontChange && isVisible()) shareRoom();
 }
 
 }  // namespace ui

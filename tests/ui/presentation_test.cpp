@@ -3,9 +3,13 @@
 
 #include <gtest/gtest.h>
 
+#include <QtCharts/QChart>
+#include <QtCharts/QChartView>
+
 #include <QAction>
 #include <QApplication>
 #include <QGraphicsOpacityEffect>
+#include <QGraphicsTextItem>
 #include <QHeaderView>
 #include <QImage>
 #include <QLabel>
@@ -19,7 +23,9 @@
 #include "tests/support/sample_channel.h"
 #include "ui/bridge/bridge_canvas.h"
 #include "ui/bridge/output_bar.h"
+#include "ui/locale.h"
 #include "ui/main_window.h"
+#include "ui/polarity/polarity_picture.h"
 #include "ui/sequence_model.h"
 #include "ui/theme.h"
 
@@ -195,6 +201,76 @@ TEST_F(PresentationTest, ThePolarityPageHasNothingToPress) {
   EXPECT_LE(table->horizontalHeader()->length(), table->viewport()->width());
   EXPECT_LE(table->verticalHeader()->length(), table->viewport()->height());
 }
+
+/// Pages that a trainer shows, at the size of a projector.
+class PresentedPages : public testing::TestWithParam<std::tuple<const char*, QSize>> {
+ protected:
+  PresentedPages() : session(comparedDocument()) {
+    session.selectCheck(1);
+    session.compareWith(0);
+    session.selectStep(4);
+  }
+  static core::Document comparedDocument() {
+    core::Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.001);
+    return sample::documentOf({sample::withCheckReading(std::move(channel), 1.04)});
+  }
+  void makeShown(View view) {
+    show = std::make_unique<Presentation>(session, view);
+    show->resize(std::get<1>(GetParam()));
+    show->show();
+    QTest::qWait(50);  // layouts settle from inside outwards
+  }
+
+  const SpokenScope words{languageFor(std::get<0>(GetParam()), true)};
+  Session session;
+  std::unique_ptr<Presentation> show;
+};
+
+TEST_P(PresentedPages, ThePolarityMapIsReadFromTheLastRow) {
+  makeShown(View::Polarity);
+  const auto* table = show->findChild<QTableView*>("polarityTable");
+  const auto* picture = show->findChild<PolarityPicture*>();
+  if (table->isVisible()) {
+    for (const QHeaderView* header : {table->horizontalHeader(), table->verticalHeader()})
+      for (const QWidget* drawn :
+           {static_cast<const QWidget*>(header), static_cast<const QWidget*>(header->viewport())})
+        EXPECT_NEAR(drawn->font().pointSizeF(), table->font().pointSizeF(), 0.26);  // quarters of a point
+    const auto* corner = show->findChild<QLabel*>("polarityCorner");
+    EXPECT_GE(corner->height(), corner->sizeHint().height()) << "two lines";
+    EXPECT_GE(corner->width(), corner->sizeHint().width());
+    EXPECT_LE(corner->height(), table->horizontalHeader()->height());
+  }
+  EXPECT_FALSE(picture->legend().what.contains("…")) << picture->legend().what.toStdString();
+  // The diamond has its room beside the names and chips around it: a third of the picture each way.
+  const PolarityLayout layout = picture->layoutNow();
+  QRectF diamond;
+  for (const PolaritySpot& spot : layout.spots) diamond |= QRectF(spot.at - QPointF(1, 1), QSizeF(2, 2));
+  EXPECT_GE(diamond.width(), picture->width() / 3.0);
+  EXPECT_GE(diamond.height(), picture->height() / 3.0);
+  for (const PolarityChip& chip : picture->chipsNow())
+    for (const PolaritySpot& spot : layout.spots)
+      EXPECT_FALSE(chip.box.intersects(spot.nameBox)) << chip.text.toStdString();
+}
+
+TEST_P(PresentedPages, TheChartsOfAComparisonHaveRoomForTheirAxes) {
+  makeShown(View::Outcome);
+  int seen = 0;
+  for (const auto* plot : show->findChildren<QChartView*>()) {
+    if (!plot->isVisible()) continue;
+    ++seen;
+    EXPECT_GE(plot->chart()->plotArea().height(), show->height() / 7.0) << plot->objectName().toStdString();
+    for (const QGraphicsItem* item : plot->scene()->items())
+      if (const auto* text = qgraphicsitem_cast<const QGraphicsTextItem*>(item)) {
+        EXPECT_FALSE(text->toPlainText().contains("...") || text->toPlainText().contains("…"))
+            << plot->objectName().toStdString() << ": " << text->toPlainText().toStdString();
+      }
+  }
+  EXPECT_GE(seen, 2);
+}
+
+INSTANTIATE_TEST_SUITE_P(Rooms, PresentedPages,
+                         testing::Combine(testing::Values("en", "de"),
+                                          testing::Values(QSize(1280, 800), QSize(1920, 1080))));
 
 TEST_F(PresentationTest, TheBoardTakesTheColoursOfTheRoom) {
   press(Qt::Key_3);

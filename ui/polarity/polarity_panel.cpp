@@ -29,7 +29,8 @@
 namespace ui {
 namespace {
 
-constexpr int pictureWidth = 390;  ///< at least, beside the table
+constexpr int pictureWidth = 390;   ///< at least, beside the table
+constexpr int pictureLetters = 22;  ///< and as many lines of text wide, where letters are large
 
 PolarityPair pairOf(const QModelIndex& index) {
   return {static_cast<std::size_t>(index.row()), static_cast<std::size_t>(index.column())};
@@ -108,7 +109,9 @@ QWidget* PolarityPanel::choices() {
   m_quantity = new QComboBox;
   m_quantity->setObjectName("polarityQuantity");
   m_quantity->setAccessibleName(tr("What the map shows"));
-  m_quantity->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  m_quantity->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  m_quantity->setMinimumContentsLength(12);
+  m_quantity->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   auto* box = new QWidget;
   box->setObjectName("polarityChoices");
   auto* line = new QHBoxLayout(box);
@@ -116,7 +119,7 @@ QWidget* PolarityPanel::choices() {
   line->setSpacing(3);
   line->addWidget(m_shunt, 1000);
   line->addWidget(m_ohm);
-  line->addWidget(m_quantity);
+  line->addWidget(m_quantity, 1000);
   line->addStretch(1);
   line->addWidget(pages());
   connect(m_shunt, &QComboBox::activated, this, [this](int index) {
@@ -349,8 +352,10 @@ void PolarityPanel::showCorner() {
   m_table->setAccessibleDescription(quantityWithUnit(m_shown, m_shown.quantity));
   QHeaderView &rows = *m_table->verticalHeader(), &columns = *m_table->horizontalHeader();
   rows.setMinimumWidth(std::max(rows.sizeHint().width(), m_corner->sizeHint().width() + 6));
+  columns.setMinimumHeight(m_corner->sizeHint().height());
   const int frame = m_table->frameWidth();
-  m_corner->setGeometry(frame, frame, rows.minimumWidth(), columns.sizeHint().height());
+  m_corner->setGeometry(frame, frame, rows.minimumWidth(),
+                        std::max(columns.sizeHint().height(), columns.minimumHeight()));
 }
 
 /// Room that is left goes to the cells.
@@ -370,7 +375,7 @@ void PolarityPanel::arrange() {
   const int rows =
       std::max(m_table->verticalHeader()->sizeHint().width(), m_table->verticalHeader()->minimumWidth());
   const int table = rows + m_model->columnCount() * leastColumn() + frame;
-  m_sideBySide = width() >= table + pictureWidth;
+  m_sideBySide = width() >= table + std::max(pictureWidth, pictureLetters * fontMetrics().height());
   m_table->setMinimumWidth(m_sideBySide ? table : 0);
   m_pages->setVisible(!m_sideBySide);
   m_table->setVisible(m_sideBySide || (m_asTable->isChecked() && !m_onlyShown));
@@ -401,6 +406,9 @@ bool PolarityPanel::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::Resize && watched == m_table->viewport()) sizeColumns();
   if (watched == m_table && event->type() == QEvent::FontChange)
     QTimer::singleShot(0, this, [this] {
+      // Qt does not always tell a heading when the font around it changes (6.4, before the table is shown).
+      for (QHeaderView* header : {m_table->horizontalHeader(), m_table->verticalHeader()})
+        header->setFont(m_table->font());
       arrange();
       sizeColumns();
     });

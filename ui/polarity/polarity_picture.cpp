@@ -58,8 +58,10 @@ void PolarityPicture::setCurrent(std::optional<PolarityPair> pair) {
 
 QFont PolarityPicture::chipFont() const {
   QFont chips = font();
-  // Larger with the room, so that a projector's picture is read from the last row.
-  const double room = std::min(width() / 420.0, height() / 360.0);
+  // Larger with the room, so that a projector's picture is read from the last row; room counts in letters,
+  // for what is presented has large ones already.
+  const double letter = fontMetrics().height();
+  const double room = std::min(width() / (28 * letter), height() / (24 * letter));
   chips.setPointSizeF(font().pointSizeF() * std::clamp(room, 0.9, 1.6));
   chips.setBold(true);
   return chips;
@@ -333,21 +335,34 @@ void PolarityPicture::paintChip(QPainter& painter, const PolarityChip& chip) con
   painter.drawText(chip.box, Qt::AlignCenter, chip.text);
 }
 
+/// Signs beside what is shown, else beside the kinds of points; what is shown is cut where it is alone in its
+/// line.
+PolarityLegend PolarityPicture::legend() const {
+  const QFontMetrics metrics = fontMetrics();
+  constexpr int apart = 12;
+  const int width = this->width() - 12;
+  PolarityLegend legend{m_shown.shunt + ": " + quantityWithUnit(m_shown, m_shown.quantity),
+                        tr("○ terminal  ● gauge end"), tr("+ positive") + "  ", tr("− negative"), false};
+  const int signs = metrics.horizontalAdvance(legend.plus + legend.minus) + apart;
+  legend.signsBelow = metrics.horizontalAdvance(legend.what) + signs > width &&
+                      metrics.horizontalAdvance(legend.points) + signs <= width;
+  legend.what = metrics.elidedText(legend.what, Qt::ElideLeft, legend.signsBelow ? width : width - signs);
+  return legend;
+}
+
 void PolarityPicture::paintLegend(QPainter& painter) const {
   painter.setFont(font());
   painter.setPen(m_colours.quiet);
   const QRect box = rect().adjusted(6, 3, -6, -3);
-  const QString plus = tr("+ positive") + "  ", minus = tr("− negative");
-  const QString what = m_shown.shunt + ": " + quantityWithUnit(m_shown, m_shown.quantity);
-  const int room = box.width() - fontMetrics().horizontalAdvance(plus + minus) - 12;
-  painter.drawText(box, Qt::AlignLeft | Qt::AlignTop, fontMetrics().elidedText(what, Qt::ElideLeft, room));
-  const QString keys = tr("○ terminal  ● gauge end");
-  painter.drawText(box, Qt::AlignLeft | Qt::AlignBottom, keys);
+  const PolarityLegend legend = this->legend();
+  painter.drawText(box, Qt::AlignLeft | Qt::AlignTop, legend.what);
+  painter.drawText(box, Qt::AlignLeft | Qt::AlignBottom, legend.points);
+  const int signs = Qt::AlignRight | (legend.signsBelow ? Qt::AlignBottom : Qt::AlignTop);
   painter.setPen(m_colours.positive);
-  const int minusWidth = fontMetrics().horizontalAdvance(minus);
-  painter.drawText(box.adjusted(0, 0, -minusWidth, 0), Qt::AlignRight | Qt::AlignTop, plus);
+  const int minusWidth = fontMetrics().horizontalAdvance(legend.minus);
+  painter.drawText(box.adjusted(0, 0, -minusWidth, 0), signs, legend.plus);
   painter.setPen(m_colours.negative);
-  painter.drawText(box, Qt::AlignRight | Qt::AlignTop, minus);
+  painter.drawText(box, signs, legend.minus);
 }
 
 TwinTable PolarityPicture::twin() const {

@@ -12,6 +12,12 @@
 
 namespace ui {
 
+/// What the words above and below the picture say.
+struct PolarityLegend {
+  QString what, points, plus, minus;
+  bool signsBelow = false;  ///< plus and minus
+};
+
 /// The map on the diamond. Over each arm a band in the colour of its sign with sign and size on a chip; what
 /// the terminals give on arcs outside. A point that is picked (pointer on it, click, or the keyboard) spreads
 /// out its row of the matrix: a line to each other point, and there the chip. So all pairs can be read
@@ -33,6 +39,7 @@ class PolarityPicture : public QWidget, public Twin {
   std::vector<PolarityChip> chipsNow() const;
   /// The point whose pairs are spread out.
   std::optional<std::size_t> pickedNow() const;
+  PolarityLegend legend() const;
   TwinTable twin() const override;
 
   QSize sizeHint() const override { return {420, 360}; }
