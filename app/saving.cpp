@@ -6,13 +6,14 @@
 #include "app/files.h"
 #include "core/document/json_writer.h"
 #include "core/record/revisions.h"
+#include "ui/record/saving.h"
 #include "ui/safe_file.h"
 
 namespace app {
 
 core::Result<void> saveRevised(const std::string& path, core::Document document, const core::Document& before,
                                const std::string& person) {
-  const std::string by = person.empty() ? qEnvironmentVariable("USER").toStdString() : person;
+  const std::string by = person.empty() ? ui::loginName().toStdString() : person;
   const auto revised =
       core::withRevision(std::move(document), &before, {by, core::timeText(now()), SHUNTWRIGHT_VERSION});
   if (!revised) return inFile(path, revised.error());

@@ -50,8 +50,12 @@ QString withSuffix(QString path, const QString& suffix) {
 
 bool MainWindow::mayDiscard() {
   if (m_session.history().isClean() || m_safety->isGivenUp()) return true;
+  QString name = m_path.isEmpty() ? m_unsavedTitle : QFileInfo(m_path).fileName();
+  if (name.isEmpty()) name = toQString(m_session.document().title);
+  name = fontMetrics().elidedText(name, Qt::ElideMiddle, width() / 2);  // the box is as wide as its text
   QMessageBox box(QMessageBox::Question, tr("Unsaved changes"),
-                  tr("The document has changes that are not saved. Save them?"),
+                  name.isEmpty() ? tr("The document has changes that are not saved. Save them?")
+                                 : tr("%1 has changes that are not saved. Save them?").arg(name),
                   QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
   box.setObjectName("discardBox");
   box.setTextFormat(Qt::PlainText);

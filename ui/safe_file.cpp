@@ -61,7 +61,7 @@ std::string causeOf(int code) {
 }
 
 core::Error notSaved(const QString& path, const std::string& cause) {
-  return {path.toStdString(), core::say("it is not saved, {1}", {cause}),
+  return {path.toStdString(), core::say("it cannot be written, {1}", {cause}),
           core::say("Save it in another place, or mend the cause and save again")};
 }
 

@@ -154,7 +154,7 @@ TEST(ReportDialog, ChannelsAreChosenFromTheList) {
 TEST(ReportDialog, ReadyTemplatesAreMarkedAndStayAsTheyAre) {
   Shown shown;
   for (std::size_t k = 0; k < core::readyTemplates().size(); ++k)
-    EXPECT_TRUE(shown.list().item(int(k))->text().contains("(ready)"));
+    EXPECT_TRUE(shown.list().item(int(k))->text().contains("(built in)"));
   shown.find<QCheckBox>("part_cover")->click();
   shown.templates().keep();
   ASSERT_EQ(shown.list().count(), int(core::readyTemplates().size()) + 1);

@@ -111,6 +111,12 @@ TEST_F(SafeFile, LeavesNoFileWhenANewOneDoesNotFit) {
   EXPECT_EQ(names(), QStringList{});
 }
 
+TEST_F(SafeFile, ARefusalFitsBehindTheWordsNotSaved) {
+  const auto saved = saveBytes(path("gone/plan.bridgecal"), "new");
+  ASSERT_FALSE(saved);
+  EXPECT_EQ(saved.error().what.find("saved"), std::string::npos) << "said twice: " << saved.error().what;
+}
+
 TEST_F(SafeFile, SaysThatTheFolderIsMissing) {
   const auto saved = saveBytes(path("gone/plan.bridgecal"), "new");
   ASSERT_FALSE(saved);
@@ -136,7 +142,7 @@ TEST_F(SafeFile, RefusesPlacesThatCannotBeWritten) {
   // Nobody can make a file there, root included.
   const auto saved = saveBytes("/proc/plan.bridgecal", "new");
   ASSERT_FALSE(saved);
-  EXPECT_NE(saved.error().what.find("not saved, "), std::string::npos);
+  EXPECT_NE(saved.error().what.find("cannot be written, "), std::string::npos);
   EXPECT_EQ(saved.error().what.find("Unknown error"), std::string::npos) << saved.error().what;
   EXPECT_EQ(saved.error().what.find("Success"), std::string::npos) << saved.error().what;
 }

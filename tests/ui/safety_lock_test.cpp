@@ -7,6 +7,7 @@
 #include <QSysInfo>
 
 #include "tests/ui/safety_shown.h"
+#include "ui/record/saving.h"
 #include "ui/safety/document_lock.h"
 
 namespace ui {
@@ -191,6 +192,32 @@ TEST_F(LockTest, AReadOnlyFolderOpensReadOnlyWithItsReason) {
     EXPECT_TRUE(shown.find("readOnlyMark")->toolTip().contains("You may not write to its folder."));
   }
   ASSERT_TRUE(QFile::setPermissions(folder.path(), QFile::Permissions(0x7777)));
+}
+
+TEST_F(LockTest, TheHistoryNamesWhomTheLockNames) {
+  const QByteArray user = qgetenv("USER");
+  qunsetenv("USER");
+  ShownWindow shown;
+  ASSERT_TRUE(shown.window.openFile(path("tail.bridgecal")));
+  const QString owner = QFileInfo(lockFile("tail.bridgecal")).owner();
+  ASSERT_FALSE(owner.isEmpty());
+  EXPECT_EQ(personName(), owner);
+  shown.rename("TP-90");
+  ASSERT_TRUE(shown.window.save());
+  const auto saved = openDocument(path("tail.bridgecal"));
+  ASSERT_TRUE(saved);
+  EXPECT_EQ(QString::fromStdString(saved->history.back().person), owner);
+  if (!user.isEmpty()) qputenv("USER", user);
+}
+
+TEST_F(LockTest, TheQuestionOfUnsavedChangesNamesTheDocument) {
+  ShownWindow shown;
+  ASSERT_TRUE(shown.window.openFile(path("tail.bridgecal")));
+  shown.rename("TP-90");
+  QString asked;
+  answerNext("Cancel", &asked);
+  EXPECT_FALSE(shown.window.close());
+  EXPECT_EQ(asked, "tail.bridgecal has changes that are not saved. Save them?");
 }
 
 }  // namespace

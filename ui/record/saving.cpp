@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/record/saving.h"
 
+#include <pwd.h>
+#include <unistd.h>
+
 #include <QCoreApplication>
 #include <QDateTime>
+#include <array>
 
 #include "core/record/file_standing.h"
 #include "core/units/date.h"
@@ -18,10 +22,14 @@ constexpr qint64 greatestDocument_bytes = 64 << 20;
 
 }  // namespace
 
-QString personName() {
-  const QString login = qEnvironmentVariable("USER", qEnvironmentVariable("USERNAME"));
-  return stateFile().value(personKey, login).toString();
+QString loginName() {
+  passwd entry{}, *found = nullptr;
+  std::array<char, 4096> texts{};
+  ::getpwuid_r(::geteuid(), &entry, texts.data(), texts.size(), &found);
+  return found ? QString::fromLocal8Bit(found->pw_name) : qEnvironmentVariable("USER");
 }
+
+QString personName() { return stateFile().value(personKey, loginName()).toString(); }
 
 void rememberPerson(const QString& name) { stateFile().setValue(personKey, name.trimmed()); }
 

@@ -7,6 +7,9 @@
 
 namespace ui {
 
+/// The effective user, who owns what is written, as the system knows him; $USER where it does not. So is the
+/// holder of a lock told.
+QString loginName();
 /// Who works at this computer, for history, remarks and sign-off: as entered last, else the login name.
 QString personName();
 void rememberPerson(const QString& name);

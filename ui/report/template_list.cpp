@@ -77,7 +77,7 @@ void TemplateList::fill(const QString& chosen) {
   m_isFilling = true;
   m_list->clear();
   for (const core::ReportTemplate& each : core::readyTemplates())
-    m_list->addItem(tr("%1 (ready)").arg(toQString(core::templateName(each))));
+    m_list->addItem(tr("%1 (built in)").arg(toQString(core::templateName(each))));
   for (const core::ReportTemplate& each : m_store.own()) m_list->addItem(toQString(each.name));
   m_isFilling = false;
   choose(chosen);
