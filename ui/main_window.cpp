@@ -100,6 +100,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent),
   m_commands = new CommandBook(*this);
   statusBar()->setSizeGripEnabled(false);
   statusBar()->addPermanentWidget(m_safety->mark());
+  m_notice = new NoticeBar(statusBar());
   attachTables();
   connect(&session, &Session::changed, this, &MainWindow::refresh);
   connect(&session, &Session::historyChanged, this, &MainWindow::refresh);
@@ -180,7 +181,6 @@ void MainWindow::buildViews() {
   buildSafety();
   layout->addWidget(m_safety->bars());
   layout->addWidget(room, 1);
-  m_notice = new NoticeBar(centre);
   setCentralWidget(centre);
   resetLayout();
   connect(m_setup, &SetupForm::refused, this, &MainWindow::warn);
@@ -335,6 +335,7 @@ void MainWindow::present() {
 }
 
 void MainWindow::say(const QString& sentence) {
+  m_notice->tell({});  // out of date once something was done, and there is room for one of the two
   statusBar()->showMessage(sentence);
   QAccessibleEvent alert(statusBar(), QAccessible::Alert);
   QAccessible::updateAccessibility(&alert);

@@ -76,8 +76,8 @@ class MainWindow : public QMainWindow {
 
   /// Tells that something was done: in the status bar, and to screen readers.
   void say(const QString& sentence);
-  /// Tells that something was refused or went wrong: in a bar over the foot of the views that stays until the
-  /// next change or until it is closed, and to screen readers. An empty sentence closes the bar.
+  /// Tells that something was refused or went wrong: in the status bar, until the next change, until
+  /// something was done or until it is closed, and to screen readers. An empty sentence takes it away.
   void warn(const QString& sentence);
 
   /// Everything back to the proportions of the present window size.

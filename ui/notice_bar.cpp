@@ -5,8 +5,10 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPainter>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QStatusBar>
 #include <QToolButton>
 #include <algorithm>
 
@@ -16,14 +18,15 @@
 namespace ui {
 namespace {
 
-constexpr int noticeMargin_px = 8;
-constexpr int greatestNoticeShare = 4;  ///< one part in so many of the host's height
+constexpr int line_px = 1, edge_px = 6;  ///< around it, and at its left
+constexpr int greatestNoticeShare = 4;   ///< one part in so many of the window's height
 
 }  // namespace
 
-NoticeBar::NoticeBar(QWidget* host)
-    : QFrame(host), m_scroll(new QScrollArea), m_text(plainLabel("noticeText")), m_close(new QToolButton) {
+NoticeBar::NoticeBar(QStatusBar* bar)
+    : m_scroll(new QScrollArea), m_text(plainLabel("noticeText")), m_close(new QToolButton) {
   setObjectName("notice");
+  setContentsMargins(edge_px, line_px, line_px, line_px);
   m_text->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   m_scroll->setObjectName("noticeScroll");
   m_scroll->setFocusPolicy(Qt::NoFocus);
@@ -37,50 +40,46 @@ NoticeBar::NoticeBar(QWidget* host)
   m_close->setText(tr("Close"));
   connect(m_close, &QToolButton::clicked, this, [this] { tell({}); });
   auto* line = new QHBoxLayout(this);
-  line->setContentsMargins(10, 4, 6, 4);
+  line->setContentsMargins(10, 1, 4, 1);
   line->addWidget(m_scroll, 1);
   line->addWidget(m_close, 0, Qt::AlignTop);
   hide();
-  host->installEventFilter(this);
+  bar->insertPermanentWidget(0, this, 1);
+  fit();
 }
 
 void NoticeBar::tell(const QString& sentence) {
-  setVisible(!sentence.isEmpty());
-  if (sentence.isEmpty()) return;
-  applyColours();
   m_text->setText(sentence);
+  setVisible(!sentence.isEmpty());
+  if (sentence.isEmpty()) return fit();
   m_scroll->verticalScrollBar()->setValue(0);
-  place();
+  parentWidget()->layout()->activate();  // tells how wide the bar may be
+  fit();
   QAccessibleEvent alert(m_text, QAccessible::Alert);
   QAccessible::updateAccessibility(&alert);
 }
 
-void NoticeBar::place() {
-  const QRect room =
-      parentWidget()->rect().adjusted(noticeMargin_px, noticeMargin_px, -noticeMargin_px, -noticeMargin_px);
-  resize(room.width(), height());
+/// As high as the sentence; without one, as a line.
+void NoticeBar::fit() {
   layout()->activate();  // tells how wide the sentence may be
   const QMargins margins = layout()->contentsMargins();
   const int around = height() - contentsRect().height() + margins.top() + margins.bottom();
   const int least = around + m_close->sizeHint().height();
-  const int wanted = around + m_text->heightForWidth(m_scroll->width());
-  const int high = std::clamp(wanted, least, std::max(least, room.height() / greatestNoticeShare));
-  setGeometry(room.left(), room.bottom() - high, room.width(), high);
-  raise();
+  const int wanted = m_text->text().isEmpty() ? 0 : around + m_text->heightForWidth(m_scroll->width());
+  setFixedHeight(std::clamp(wanted, least, std::max(least, window()->height() / greatestNoticeShare)));
 }
 
-bool NoticeBar::eventFilter(QObject* watched, QEvent* event) {
-  if (watched != parent()) return QFrame::eventFilter(watched, event);
-  if (event->type() == QEvent::Resize) place();
-  // Its own palette is that of the style sheet and hears of no change.
-  if (event->type() == QEvent::PaletteChange) applyColours();
-  return QFrame::eventFilter(watched, event);
+bool NoticeBar::event(QEvent* event) {
+  const bool done = QFrame::event(event);
+  if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest) fit();
+  return done;
 }
 
-void NoticeBar::applyColours() {
-  const Colours colours = coloursFor(parentWidget()->palette());
-  setStyleSheet(QString("#notice { border: 1px solid %1; border-left-width: 6px; background: %2; }")
-                    .arg(colours.fail.name(), colours.background.name()));
+void NoticeBar::paintEvent(QPaintEvent*) {
+  const Colours colours = coloursFor(palette());
+  QPainter painter(this);
+  painter.fillRect(rect(), colours.fail);
+  painter.fillRect(contentsRect(), colours.background);
 }
 
 }  // namespace ui

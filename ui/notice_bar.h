@@ -5,28 +5,29 @@
 
 class QLabel;
 class QScrollArea;
+class QStatusBar;
 class QToolButton;
 
 namespace ui {
 
-/// Says what was refused or went wrong, over the foot of `host`, so that nothing moves away under the pointer
-/// when it comes. However much there is to say it covers a quarter of the host at most; the rest is scrolled
-/// to. Stays until it is closed or told nothing.
+/// Says what was refused or went wrong, in a status bar that keeps room for one line of it: it lies over
+/// nothing, and nothing moves away under the pointer when it comes. However much there is to say it takes a
+/// quarter of the window at most; the rest is scrolled to. Stays until it is closed or told nothing.
 class NoticeBar : public QFrame {
   Q_OBJECT
 
  public:
-  explicit NoticeBar(QWidget* host);
+  explicit NoticeBar(QStatusBar* bar);
 
   /// To screen readers too. An empty sentence closes the bar.
   void tell(const QString& sentence);
 
  protected:
-  bool eventFilter(QObject* watched, QEvent* event) override;
+  bool event(QEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
 
  private:
-  void place();
-  void applyColours();
+  void fit();
 
   QScrollArea* m_scroll;
   QLabel* m_text;

@@ -137,9 +137,7 @@ TEST_F(Fields, ARefusedTextStaysInItsFrameWithItsReasonAndWhatStillHolds) {
   QTest::keyClicks(&resistance, "1,234.5");
   press(Qt::Key_Tab);
   EXPECT_TRUE(edited.isEmpty());
-  ASSERT_EQ(refused.count(), 1);
-  EXPECT_TRUE(refused.at(0).at(0).toString().startsWith("Arm 1: "))
-      << refused.at(0).at(0).toString().toStdString();
+  EXPECT_TRUE(refused.isEmpty()) << "told beside the field, and so nowhere else";
   EXPECT_EQ(resistance.text(), "1,234.5");
   EXPECT_TRUE(resistance.isRefused());
   for (const QString& words : {sheetText(), resistance.accessibleDescription()}) {

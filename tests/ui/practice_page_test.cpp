@@ -227,17 +227,30 @@ TEST_F(PracticePageTest, NothingIsAnsweredWithoutAChoiceOrANumber) {
   onlyKind(1);
   begin(1);
   press(Qt::Key_Return);
-  EXPECT_EQ(refused->count(), 1);
+  ASSERT_EQ(refused->count(), 1);
+  EXPECT_NE(refused->last().at(0).toString(), "");
   EXPECT_TRUE(page->run()->given.empty());
   click("questionLeave");
+  EXPECT_EQ(refused->last().at(0).toString(), "") << "of a page that is left";
   onlyKind(4);
   begin(1);
   press(Qt::Key_Return);
-  EXPECT_EQ(refused->count(), 2);
+  EXPECT_NE(refused->last().at(0).toString(), "");
   QTest::keyClicks(QApplication::focusWidget(), "half");
   press(Qt::Key_Return);
-  EXPECT_EQ(refused->count(), 3);
+  EXPECT_TRUE(part<QuantityEdit>("questionNumber").isRefused());
   EXPECT_TRUE(page->run()->given.empty());
+}
+
+TEST_F(PracticePageTest, WhatWasAmissIsTakenBackWithTheAnswer) {
+  onlyKind(1);
+  begin(1);
+  press(Qt::Key_Return);
+  ASSERT_NE(refused->last().at(0).toString(), "");
+  press(Qt::Key_1);
+  press(Qt::Key_Return);
+  EXPECT_EQ(page->run()->given.size(), 1U);
+  EXPECT_EQ(refused->last().at(0).toString(), "");
 }
 
 TEST_F(PracticePageTest, ANumberIsTakenInTheTradesSpellingsWithinFivePercent) {

@@ -55,12 +55,22 @@ TEST_F(QuantityField, RefusesNonsenseKeepsTheTextAndSaysWhy) {
   QSignalSpy refused(&edit, &QuantityEdit::refused);
   type("1,234.5");
   EXPECT_TRUE(edited.isEmpty());
-  ASSERT_EQ(refused.count(), 1);
-  EXPECT_TRUE(refused.at(0).at(0).toString().startsWith("Arm 1:"));
+  EXPECT_TRUE(edit.isRefused());
+  EXPECT_TRUE(edit.echo().contains("1,234.5")) << edit.echo();
+  EXPECT_TRUE(refused.isEmpty()) << "told beside the field";
   EXPECT_EQ(edit.text(), "1,234.5");
   QTest::keyClick(&edit, Qt::Key_Escape);
   EXPECT_EQ(edit.text(), "350 Ω");
   EXPECT_FALSE(edit.isRefused());
+}
+
+TEST_F(QuantityField, ARefusalIsToldElsewhereWhileTheFieldIsNotOnView) {
+  QSignalSpy refused(&edit, &QuantityEdit::refused);
+  edit.hide();
+  edit.setText("1,234.5");
+  EXPECT_FALSE(edit.isReady());
+  ASSERT_EQ(refused.count(), 1);
+  EXPECT_TRUE(refused.at(0).at(0).toString().startsWith("Arm 1:"));
 }
 
 TEST_F(QuantityField, RefusesZeroAndNegativeResistance) {

@@ -36,6 +36,8 @@ class DigitKeys : public QObject {
   void leavePageKeys() { m_leavesPageKeys = true; }
   void setPartAt(PartAt partAt) { m_partAt = std::move(partAt); }
 
+  FieldEcho* echo() const { return m_echo; }
+
   /// True when the number was changed.
   bool step(int steps);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/fields/field_echo.h"
 
+#include <QAccessible>
 #include <QApplication>
 #include <QEvent>
 #include <QLineEdit>
@@ -96,6 +97,9 @@ void FieldEcho::refuse(const QString& reason) {
   show();
   m_pause.stop();
   describe();
+  if (!isShown()) return;
+  QAccessibleEvent alert(m_sheet, QAccessible::Alert);
+  QAccessible::updateAccessibility(&alert);
 }
 
 void FieldEcho::clear() {

@@ -28,7 +28,8 @@ class FieldEcho : public QObject {
 
   /// While typing; empty words show nothing.
   void say(const Understood& understood);
-  /// Stays, also when the keyboard has gone elsewhere, until `clear` or another text.
+  /// Stays, also when the keyboard has gone elsewhere, until `clear` or another text. Screen readers are told
+  /// at once.
   void refuse(const QString& reason);
   void clear();
 

@@ -102,8 +102,13 @@ void NumberEdit::refuse(const QString& reason) {
   setToolTip(asTyped(words));
   m_echo->refuse(words);
   update();
+  if (m_echo->isShown()) return;
+  tellRefusal(accessibleName().isEmpty() ? words : tr("%1: %2").arg(accessibleName(), words));
+}
+
+void NumberEdit::tellRefusal(const QString& words) {
   m_toldRefusal = true;
-  emit refused(accessibleName().isEmpty() ? words : tr("%1: %2").arg(accessibleName(), words));
+  emit refused(words);
 }
 
 bool NumberEdit::event(QEvent* event) {
@@ -132,8 +137,8 @@ void NumberEdit::focusOutEvent(QFocusEvent* event) {
   }
   const QString given = text();
   giveBack();
-  emit refused(shownText().isEmpty() ? tr("%1 was not taken.").arg(given)
-                                     : tr("%1 was not taken: still %2.").arg(given, shownText()));
+  tellRefusal(shownText().isEmpty() ? tr("%1 was not taken.").arg(given)
+                                    : tr("%1 was not taken: still %2.").arg(given, shownText()));
 }
 
 void NumberEdit::keyPressEvent(QKeyEvent* event) {

@@ -39,7 +39,8 @@ class NumberEdit : public QLineEdit {
   QString echo() const { return m_echo->words(); }
 
  signals:
-  /// Without a reason: what was refused is put right, or given up.
+  /// Only what the field does not tell beside itself: a refusal while it is not on view, and that a text was
+  /// given up. Without a reason: that is out of date.
   void refused(const QString& reason);
 
  protected:
@@ -63,6 +64,7 @@ class NumberEdit : public QLineEdit {
 
  private:
   void refuse(const QString& reason);
+  void tellRefusal(const QString& words);
   void takeBackRefusal();
   void follow(const QString& text);
 
@@ -70,7 +72,7 @@ class NumberEdit : public QLineEdit {
   DigitKeys* m_keys;
   bool m_refused = false;
   bool m_leftRefused = false;
-  bool m_toldRefusal = false;  ///< and the text was not put right since
+  bool m_toldRefusal = false;  ///< by the signal, and no text was taken since
   QString m_ownTip;
 };
 

@@ -48,14 +48,14 @@ PracticePage::PracticePage(Session&, QWidget* parent) : QWidget(parent) {
 void PracticePage::connectPages() {
   connect(m_start, &PracticeStartPage::begun, this, [this](const PracticeSet& set) { begin(runOf(set)); });
   connect(m_start, &PracticeStartPage::goOnWanted, this, &PracticePage::goOn);
-  connect(m_start, &PracticeStartPage::refused, this, &PracticePage::refused);
+  connect(m_start, &PracticeStartPage::refused, this, &PracticePage::tellRefusal);
   connect(m_start, &PracticeStartPage::sheetsWanted, this, [this](bool questions, bool answers) {
     if (const auto set = m_start->set()) askForSheets(*set, questions, answers);
   });
   connect(m_ask, &QuestionPage::answered, this, &PracticePage::take);
   connect(m_ask, &QuestionPage::nextWanted, this, &PracticePage::afterAnswer);
   connect(m_ask, &QuestionPage::startWanted, this, &PracticePage::openStart);
-  connect(m_ask, &QuestionPage::refused, this, &PracticePage::refused);
+  connect(m_ask, &QuestionPage::refused, this, &PracticePage::tellRefusal);
   connect(m_summary, &PracticeSummaryPage::lookWanted, this, &PracticePage::look);
   connect(m_summary, &PracticeSummaryPage::repeatWanted, this, [this] {
     if (auto repeat = repeatOfWrong(*m_run)) begin(*std::move(repeat));
@@ -79,6 +79,16 @@ void PracticePage::begin(PracticeRun run) {
   askNext();
 }
 
+void PracticePage::tellRefusal(const QString& reason) {
+  m_toldRefusal = !reason.isEmpty();
+  emit refused(reason);
+}
+
+/// An answer that is taken, or another page, puts what was told out of date.
+void PracticePage::takeBackRefusal() {
+  if (m_toldRefusal) tellRefusal({});
+}
+
 void PracticePage::goOn() {
   if (!m_run || m_run->isOver()) m_run = keptPlace();
   m_run ? askNext() : openStart();
@@ -93,6 +103,7 @@ void PracticePage::askNext() {
 }
 
 void PracticePage::take(const GivenAnswer& answer) {
+  takeBackRefusal();
   m_run->given.push_back(answer);
   if (!m_run->isRepeat) countAnswer(m_question.kind, m_run->set.difficulty, answer.right);
   if (m_run->isOver()) countSet(*m_run);
@@ -123,6 +134,7 @@ void PracticePage::openSummary() {
 
 void PracticePage::open(QWidget* page) {
   const bool keyboard = hasFocus() || isAncestorOf(QApplication::focusWidget());
+  takeBackRefusal();
   m_pages->setCurrentWidget(page);
   if (keyboard) takeKeyboard();
 }

@@ -31,6 +31,7 @@ class PracticePage : public QWidget {
   bool writeSheets(const PracticeSet& set, const QString& path, bool answers);
 
  signals:
+  /// Without a reason: what was refused is out of date.
   void refused(const QString& reason);
   void said(const QString& sentence);
 
@@ -50,12 +51,15 @@ class PracticePage : public QWidget {
   void openSummary();
   void open(QWidget* page);
   void takeKeyboard();
+  void tellRefusal(const QString& reason);
+  void takeBackRefusal();
   void askForSheets(const PracticeSet& set, bool questions, bool answers);
 
   QuestionSource m_source;
   std::optional<PracticeRun> m_run;
   core::Question m_question;  ///< on view
   bool m_looking = false;     ///< it was opened from the summary
+  bool m_toldRefusal = false;
   QStackedWidget* m_pages;
   PracticeStartPage* m_start;
   QuestionPage* m_ask;

@@ -50,7 +50,6 @@ void GuidedRun::connectPages() {
     open(m_summary);
   });
   connect(m_step, &RunStepPage::stopWanted, this, &GuidedRun::stop);
-  connect(m_step, &RunStepPage::refused, this, &GuidedRun::refused);
   connect(m_stop, &RunStopPage::goOnWanted, this, [this] { goToStep(m_step->step()); });
   connect(m_stop, &RunStopPage::left, this, [this] {
     startOver();

@@ -12,6 +12,7 @@
 #include "core/document/edits.h"
 #include "ui/fields/cell_number.h"
 #include "ui/fields/digit_keys.h"
+#include "ui/fields/field_echo.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/quantity_edit.h"
 #include "ui/run/reading_text.h"
@@ -106,6 +107,7 @@ QWidget* RunStepPage::readingRow() {
     return CellNumber{core::UnitFamily::Named, m_unit->text()};
   });
   keys->leavePageKeys();  // they turn the pages of the run
+  m_readingEcho = keys->echo();
   caption->setBuddy(m_reading);
   m_unit = withType(new QLabel, 1.4);
   m_unit->setTextFormat(Qt::PlainText);
@@ -179,11 +181,16 @@ void RunStepPage::showStep(std::size_t step, const QString& notice) {
   m_redoing = false;
   m_notice->setText(notice);
   m_notice->setVisible(!notice.isEmpty());
-  m_reading->clear();
+  clearReading();
   m_note->setModified(false);
   m_session.selectStep(step);
   prepareWait();
   refresh();
+}
+
+void RunStepPage::clearReading() {
+  m_reading->clear();
+  m_readingEcho->clear();
 }
 
 void RunStepPage::prepareWait() {
@@ -300,7 +307,7 @@ void RunStepPage::storeReading() {
   auto typed = readingFromText(m_reading->text(), setup.instrument);
   if (!typed) {
     m_reading->selectAll();
-    return emit refused(toText(typed.error()));
+    return m_readingEcho->refuse(toText(typed.error()));
   }
   core::Measured next = typed->measured;
   next.note = m_note->text().trimmed().toStdString();
@@ -308,7 +315,7 @@ void RunStepPage::storeReading() {
   const QString label = m_redoing ? tr("Redo step %1") : tr("Enter reading of step %1");
   m_redoing = false;
   m_closed = m_step;
-  m_reading->clear();
+  clearReading();
   m_note->setModified(false);
   m_session.editChannel(label.arg(m_step + 1),
                         core::withReading(*m_session.channel(), *m_session.selection().check, m_step, next));

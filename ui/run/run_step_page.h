@@ -12,6 +12,7 @@ class QLineEdit;
 
 namespace ui {
 
+class FieldEcho;
 class WaitPanel;
 
 /// One step of a run: what to do, what to expect, the wait, the reading and what it comes to. The reading is
@@ -42,7 +43,6 @@ class RunStepPage : public RunPage {
   void stepWanted(std::size_t step);
   void summaryWanted();
   void stopWanted();
-  void refused(const QString& reason);
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -59,6 +59,7 @@ class RunStepPage : public RunPage {
   void showVerdict();
   void showSeries();
   void showNote();
+  void clearReading();
   void prepareWait();
   void storeReading();
   void redo();
@@ -75,6 +76,7 @@ class RunStepPage : public RunPage {
       *m_onDisplay;
   WaitPanel* m_wait;
   QLineEdit* m_reading;
+  FieldEcho* m_readingEcho;
   QLabel *m_unit, *m_series, *m_verdict, *m_deviation, *m_reason;
   QPushButton* m_enter;
   QLineEdit* m_note;
