@@ -124,9 +124,11 @@ int ChannelListModel::rowCount(const QModelIndex& parent) const {
 }
 
 QString ChannelListModel::status(std::size_t channel) const {
-  if (channel == m_session.selection().channel) return toQString(m_session.evaluation()->status);
   ChannelRows& rows = m_session.rows();
   rows.want(channel);
+  // What is worked out of the chosen one already is not shown as it was before.
+  if (channel == m_session.selection().channel && !rows.isCurrent(channel))
+    return toQString(m_session.evaluation()->status);
   if (const core::OverviewRow* row = rows.row(channel)) return toQString(row->status);
   return rows.takesLong() ? tr("working…") : QString();
 }

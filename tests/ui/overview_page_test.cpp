@@ -339,6 +339,26 @@ TEST(ChannelListFilter, IsNotThereForFewChannels) {
   EXPECT_FALSE(list.findChild<QLineEdit*>("channelFilter")->isVisible());
 }
 
+TEST(ChannelListFilter, AChosenChannelHasTheSameWordsAsBefore) {
+  core::Channel changed = reading(1.001, "TP-1");
+  changed = sample::withCheckReading(std::move(changed), 1.2);
+  changed.checks.back().name = "again";
+  Session session(sample::documentOf({changed, reading(1.001, "TP-2")}));
+  ChannelList list(session);
+  list.show();
+  const auto* model = list.findChild<QListView*>("channelList")->model();
+  const auto status = [&] {
+    model->index(0, 0).data(ChannelListModel::StatusRole);  // is wanted from now on
+    session.rows().waitForAll();
+    return model->index(0, 0).data(ChannelListModel::StatusRole).toString();
+  };
+  session.selectChannel(1);
+  const QString before = status();
+  ASSERT_TRUE(before.contains("changed since")) << before.toStdString();
+  session.selectChannel(0);
+  EXPECT_EQ(status(), before);
+}
+
 TEST(ChannelListFilter, ShowsTheStatusOnceItIsKnown) {
   Session session(campaign());
   ChannelList list(session);
