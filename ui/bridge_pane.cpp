@@ -6,6 +6,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "ui/access/focus_ring.h"
 #include "ui/bridge/output_bar.h"
 #include "ui/bridge_view.h"
 #include "ui/help/next_steps.h"
@@ -25,7 +26,8 @@ BridgePane::BridgePane(Session& session, QWidget* parent) : QWidget(parent), m_s
   m_stack->addWidget(m_polarity);
   m_stack->addWidget(m_whatIf);
   auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
+  constexpr int ring = FocusRing::thickness_px;
+  column->setContentsMargins(ring, ring, ring, ring);
   column->setSpacing(2);
   column->addWidget(pageButtons());
   column->addWidget(m_stack, 1);

@@ -9,6 +9,7 @@
 #include <QStyleOption>
 
 #include "ui/access/border_access.h"
+#include "ui/access/focus_ring.h"
 #include "ui/preferences/preferences.h"
 #include "ui/theme.h"
 
@@ -71,6 +72,12 @@ void FrameStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
                                     QPainter* painter, const QWidget* widget) const {
   QProxyStyle::drawComplexControl(control, option, painter, widget);
   if (control == CC_SpinBox && option->state & State_Enabled) drawFrame(painter, *option, false);
+}
+
+int FrameStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
+  const bool scrolls = qobject_cast<const QAbstractScrollArea*>(widget) != nullptr;
+  if (metric == PM_DefaultFrameWidth && scrolls) return FocusRing::thickness_px;
+  return QProxyStyle::pixelMetric(metric, option, widget);
 }
 
 /// Where nothing is to move by itself, the style moves nothing either.

@@ -2,6 +2,8 @@
 #include <gtest/gtest.h>
 
 #include <QButtonGroup>
+#include <QFocusFrame>
+#include <QGraphicsView>
 #include <QGroupBox>
 #include <QLabel>
 #include <QPushButton>
@@ -9,8 +11,10 @@
 #include <QStyleFactory>
 #include <QTabBar>
 #include <QTest>
+#include <QTextEdit>
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "tests/support/contrast.h"
 #include "tests/support/printing.h"
@@ -174,6 +178,42 @@ TEST_F(KeyboardTest, EverythingIsReachedAndLeftByTabAndShowsIt) {
     seen += fresh.size();
   });
   EXPECT_GT(seen, 200U);
+}
+
+/// How far from its edge what is scrolled begins.
+int roomAtTheEdge(const QAbstractScrollArea& area) {
+  const auto* scroll = qobject_cast<const QScrollArea*>(&area);
+  const QWidget* inside = scroll ? scroll->widget() : nullptr;
+  int room = area.frameWidth();
+  if (const auto* label = qobject_cast<const QLabel*>(inside)) room += label->margin();
+  if (inside && inside->layout()) {
+    const QMargins margins = inside->layout()->contentsMargins();
+    room += std::min({margins.left(), margins.top(), margins.bottom()});
+  }
+  if (const auto* text = qobject_cast<const QTextEdit*>(&area))
+    room += static_cast<int>(text->document()->documentMargin());
+  return room;
+}
+
+TEST_F(KeyboardTest, TheRingLiesBesideWhatIsScrolled) {
+  std::set<QString> seen;
+  test::visitEveryPlace(*window, [&](QWidget& place, const QString& how) {
+    for (const auto* area : place.findChildren<QAbstractScrollArea*>()) {
+      const bool isView = !qobject_cast<const QGraphicsView*>(area);  // a drawing has margins of its own
+      if (!isView || !area->isVisible() || !(area->focusPolicy() & Qt::TabFocus)) continue;
+      EXPECT_GE(roomAtTheEdge(*area), FocusRing::thickness_px)
+          << test::nameForPeople(area).toStdString() << " of " << how.toStdString();
+      seen.insert(test::nameForPeople(area));
+    }
+  });
+  EXPECT_GT(seen.size(), 10U);
+}
+
+TEST_F(KeyboardTest, TheMenuBarShowsTheKeyboardByItsChosenEntryAlone) {
+  window->menuBar()->setFocus(Qt::MenuBarFocusReason);
+  const auto rings = window->menuBar()->findChildren<QFocusFrame*>();
+  EXPECT_TRUE(
+      std::none_of(rings.begin(), rings.end(), [](const QFocusFrame* ring) { return ring->isVisible(); }));
 }
 
 // The same colours as in light, tried where the ring is most in danger: on fields, buttons, lists and boxes.

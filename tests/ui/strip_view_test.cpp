@@ -23,6 +23,7 @@
 #include "core/document/edits.h"
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
+#include "ui/access/focus_ring.h"
 #include "ui/strip/time_labels.h"
 #include "ui/theme.h"
 
@@ -207,6 +208,26 @@ TEST_F(StripViewTest, DrawingOverASpanSaysWhyNothingIsDrawn) {
   ASSERT_EQ(refused.count(), 1);
   EXPECT_TRUE(refused[0][0].toString().contains("span already"));
   EXPECT_NEAR(chart.end_s() - chart.begin_s(), 18, 0.1);  // nor panned
+}
+
+TEST(StripChartSpans, ANameEndsWhereAnotherSpanLiesOverItsOwn) {
+  const std::vector<double> begins{10, 40, 200};
+  EXPECT_EQ(nameEnd(10, 100, begins), 40) << "before the one that lies over it";
+  EXPECT_EQ(nameEnd(40, 100, begins), 100) << "the later one has its room";
+  EXPECT_EQ(nameEnd(200, 250, begins), 250);
+}
+
+TEST_F(StripViewTest, NothingIsDrawnWhereTheRingLiesThatShowsTheKeyboard) {
+  const QImage image = chart.grab().toImage();
+  const QColor ground = image.pixelColor(0, 0);
+  constexpr int ring = FocusRing::thickness_px;
+  int drawn = 0;
+  for (int y = 0; y < image.height(); ++y)
+    for (int x = 0; x < image.width(); ++x) {
+      const bool under = y < ring || y >= image.height() - ring || x < ring || x >= image.width() - ring;
+      drawn += under && image.pixelColor(x, y) != ground;
+    }
+  EXPECT_EQ(drawn, 0);
 }
 
 TEST_F(StripViewTest, ANarrowSpanShowsItsStepAlone) {

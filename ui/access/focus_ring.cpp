@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QEvent>
+#include <QMenuBar>
 #include <QPainter>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -59,8 +60,9 @@ FocusRing::FocusRing(QObject* parent) : QObject(parent) {
 void FocusRing::follow(QWidget* focused) {
   if (m_ring) m_ring->hide(), m_ring->deleteLater();
   m_ring = nullptr;
-  // A whole window that has the keyboard has nothing beside it to be told from.
-  if (!focused || focused->isWindow() || takesEveryChild(focused)) return;
+  // A whole window that has the keyboard has nothing beside it to be told from. Of a menu bar the chosen
+  // entry shows it, and a line around would cut into the words.
+  if (!focused || focused->isWindow() || takesEveryChild(focused) || qobject_cast<QMenuBar*>(focused)) return;
   m_ring = new RingAround(focused);
   m_ring->show();
 }

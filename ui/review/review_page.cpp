@@ -108,7 +108,7 @@ QWidget* ReviewPage::details() {
   m_why = plainLabel("reviewWhy");
   auto* box = new QWidget;
   auto* column = new QVBoxLayout(box);
-  column->setContentsMargins(6, 2, 6, 2);
+  column->setContentsMargins(6, 3, 6, 3);
   column->addWidget(m_what);
   column->addWidget(m_why);
   m_buttons = new QVBoxLayout;

@@ -7,6 +7,7 @@
 #include <QScrollArea>
 #include <algorithm>
 
+#include "ui/access/focus_ring.h"
 #include "ui/run/run_start_page.h"
 #include "ui/run/step_words.h"
 #include "ui/theme.h"
@@ -19,6 +20,7 @@ RunStopPage::RunStopPage(Session& session, QWidget* parent) : RunPage(parent), m
   title->setText(tr("Stop safely"));
   m_actions = runLabel("stopActions", 1.5);
   m_actions->setAlignment(Qt::AlignTop);
+  m_actions->setMargin(FocusRing::thickness_px);
   auto* scroll = new QScrollArea;
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setWidgetResizable(true);

@@ -52,7 +52,7 @@ SearchDialog::SearchDialog(Session& session, QWidget* parent) : QDialog(parent),
 QWidget* SearchDialog::askings() {
   auto* inner = new QWidget;
   auto* column = new QVBoxLayout(inner);
-  column->setContentsMargins(0, 0, 4, 0);
+  column->setContentsMargins(4, 4, 4, 4);  // beyond the ring around what has the keyboard
   column->addWidget(m_levels = new LevelsGroup(m_channel->setup.bridge));
   column->addWidget(m_places = new PlacesGroup(m_channel->setup.bridge));
   column->addWidget(m_resistors = new ResistorsGroup(m_channel->setup, *m_session.document().stock));

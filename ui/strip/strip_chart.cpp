@@ -7,15 +7,17 @@
 #include <cmath>
 #include <limits>
 
+#include "ui/access/focus_ring.h"
 #include "ui/quantity_edit.h"
 
 namespace ui {
 namespace {
 
 constexpr int leastLane_px = 46;
-constexpr std::size_t mostLooks = 400'000;  ///< samples looked at for a mean while dragging
-constexpr double surroundings = 0.6;        ///< of a span shown with it, as a share of its length, each side
-constexpr double leastSamples = 6;          ///< that the view shows
+constexpr int ring_px = FocusRing::thickness_px;  ///< above and below: nothing is drawn under the ring
+constexpr std::size_t mostLooks = 400'000;        ///< samples looked at for a mean while dragging
+constexpr double surroundings = 0.6;  ///< of a span shown with it, as a share of its length, each side
+constexpr double leastSamples = 6;    ///< that the view shows
 
 bool haveSameSpans(const StripLane& a, const StripLane& b) {
   return a.channel == b.channel && a.check == b.check && a.isClosed == b.isClosed &&
@@ -161,8 +163,8 @@ QRect StripChart::plotRect() const {
   const int numbers = metrics.horizontalAdvance("−88 888.8") + 8;
   const int scroll = m_scroll->isHidden() ? 0 : m_scroll->sizeHint().width();
   const int times = metrics.height() + 4, overview = overviewRect().height();
-  return QRect(names + numbers, 0, std::max(1, width() - names - numbers - scroll - 4),
-               std::max(1, height() - times - overview - 3));
+  return QRect(names + numbers, ring_px, std::max(1, width() - names - numbers - scroll - 4),
+               std::max(1, height() - times - overview - 3 - 2 * ring_px));
 }
 
 QRect StripChart::overviewRect() const {
@@ -171,7 +173,7 @@ QRect StripChart::overviewRect() const {
   const int left = std::min(width() / 8, metrics.horizontalAdvance("MMMM-99")) +
                    metrics.horizontalAdvance("−88 888.8") + 8;
   const int scroll = m_scroll->isHidden() ? 0 : m_scroll->sizeHint().width();
-  return QRect(left, height() - tall - 1, std::max(1, width() - left - scroll - 4), tall);
+  return QRect(left, height() - tall - 1 - ring_px, std::max(1, width() - left - scroll - 4), tall);
 }
 
 std::size_t StripChart::lanesShown() const {
@@ -194,7 +196,7 @@ void StripChart::placeScrollBar() {
   m_scroll->setVisible(hidden > 0);
   m_scroll->setRange(0, hidden);
   m_scroll->setPageStep(static_cast<int>(lanesShown()));
-  m_scroll->setGeometry(width() - m_scroll->sizeHint().width(), 0, m_scroll->sizeHint().width(),
+  m_scroll->setGeometry(width() - m_scroll->sizeHint().width(), ring_px, m_scroll->sizeHint().width(),
                         plotRect().height());
 }
 

@@ -203,6 +203,9 @@ class StripChart : public QWidget, public Twin {
 /// What stands over a span: its step, name, mean and unit as far as they fit in `width` pixels; the step
 /// alone where its mean has no room.
 QString spanLabel(const StripSpan& span, const QString& unit, const QFontMetrics& metrics, int width);
+/// How far right the name of a span that is drawn from `left` to `right` may stand, if others are drawn from
+/// `begins` on: it is not written into that of one that lies over it.
+double nameEnd(double left, double right, std::span<const double> begins);
 
 /// The mean of the numbers among the samples, NaN when there is none; of very many every so-manieth is looked
 /// at, which is what a drag can wait for.

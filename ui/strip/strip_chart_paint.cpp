@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/access/focus_ring.h"
 #include "ui/outcome/axis_ticks.h"
 #include "ui/quantity_edit.h"
 #include "ui/strip/strip_chart.h"
@@ -53,6 +54,12 @@ QString spanLabel(const StripSpan& span, const QString& unit, const QFontMetrics
                                 span.name + ":  " + span.mean + " " + unit})
     if (metrics.horizontalAdvance(longer) <= width) text = longer;
   return text;
+}
+
+double nameEnd(double left, double right, std::span<const double> begins) {
+  for (const double next : begins)
+    if (next > left) right = std::min(right, next);
+  return right;
 }
 
 /// Below the band that the names of spans stand in.
@@ -187,7 +194,11 @@ void StripChart::paintSpan(QPainter& painter, const StripLane& lane, const Strip
     painter.fillRect(QRectF(box.left(), top, first, tall), colours.selected);
     painter.fillRect(QRectF(box.right() - last, top, last, tall), colours.selected);
   }
-  const QRectF label = box.intersected(QRectF(rect)).adjusted(gap_px, 0, -gap_px, 0);
+  std::vector<double> begins;
+  for (const StripSpan& other : lane.spans) begins.push_back(xOf(time()[other.samples.begin]));
+  QRectF label = box.intersected(QRectF(rect));
+  label.setRight(nameEnd(left, label.right(), begins));
+  label.adjust(gap_px, 0, -gap_px, 0);
   painter.setPen(colours.text);
   painter.drawText(QRectF(label.left(), rect.top(), label.width(), fontMetrics().height()), Qt::AlignLeft,
                    spanLabel(span, lane.unit, fontMetrics(), static_cast<int>(label.width())));
@@ -247,7 +258,7 @@ void StripChart::paintScale(QPainter& painter, const StripLane& lane, const QRec
   bold.setBold(lane.isChosen);
   painter.setFont(bold);
   painter.setPen(colours.text);
-  const QRect name(6, rect.top(), names - 8, metrics.height());
+  const QRect name(8, rect.top(), names - 10, metrics.height());
   painter.drawText(name, Qt::AlignLeft | Qt::AlignVCenter,
                    QFontMetrics(bold).elidedText(lane.name, Qt::ElideRight, name.width()));
   painter.setFont(font());
@@ -256,7 +267,7 @@ void StripChart::paintScale(QPainter& painter, const StripLane& lane, const QRec
                    metrics.elidedText(lane.unit, Qt::ElideRight, name.width()));
   // The edge of the chosen row; one row alone needs none.
   if (lane.isChosen && m_lanes.size() > 1)
-    painter.fillRect(QRect(0, rect.top(), 3, rect.height()), colours.selected);
+    painter.fillRect(QRect(FocusRing::thickness_px, rect.top(), 3, rect.height()), colours.selected);
   if (lane.isChosen && m_compared) {
     // Its name underlined as its curve is drawn.
     const QRect third = name.translated(0, 2 * metrics.height());
@@ -298,7 +309,7 @@ void StripChart::paintTimes(QPainter& painter, const Colours& colours) {
   const TimeTicks ticks = timeTicks(m_begin_s, m_end_s, std::max(1, plot.width() / room));
   const int top = plot.bottom() + 1;
   painter.setPen(colours.quiet);
-  painter.drawText(QRect(2, top, plot.left() - 5, metrics.height() + 2), Qt::AlignLeft | Qt::AlignVCenter,
+  painter.drawText(QRect(8, top, plot.left() - 11, metrics.height() + 2), Qt::AlignLeft | Qt::AlignVCenter,
                    timeUnitText(greatest_s));
   for (const double tick_s : ticks.times_s) {
     const int x = static_cast<int>(xOf(tick_s));
