@@ -9,11 +9,14 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <cmath>
+#include <set>
 
 #include "core/document/edits.h"
 #include "core/plan/prediction.h"
 #include "core/record/fingerprint.h"
 #include "core/report/report.h"
+#include "ui/document_file.h"
+#include "ui/locale.h"
 #include "ui/report/book_maker.h"
 #include "ui/report/page_table.h"
 #include "ui/report_pdf.h"
@@ -434,6 +437,65 @@ TEST(PageTable, AWordWithoutAnEndTakesNothingFromTheColumnsBeside) {
   EXPECT_EQ(columnWidths({5000, 40, 9000}, {5000, 80, 9000}, {0, 0, 0}, 300),
             (std::vector<double>{130, 40, 130}));
   EXPECT_EQ(columnWidths({5000, 40, 60}, {5000, 80, 90}, {50, 0, 0}, 110), (std::vector<double>{50, 30, 30}));
+}
+
+/// Every table of the demo's full record in `code`.
+std::vector<core::Table> tablesIn(const char* code) {
+  const auto document = openDocument(SHUNTWRIGHT_SOURCE_DIR "/examples/demo.bridgecal");
+  core::ReportOrder order;
+  order.content.language = code;
+  order.content.localNumbers = true;
+  order.language = languageFor(code, true);
+  std::vector<core::Table> tables;
+  for (const core::Section& section : core::reportOf(*document, order).sections)
+    for (const core::Block& block : section.blocks)
+      if (const auto* table = std::get_if<core::Table>(&block)) tables.push_back(*table);
+  return tables;
+}
+
+/// The words of the head as they are drawn; a line may end in a word's own hyphen.
+QStringList headWords(const core::Table& table, double width) {
+  QString words;
+  const std::vector<Slice> slices = tableSlices(table, width);
+  for (const auto& ink : slices.front().ink)
+    if (const auto* text = std::get_if<InkText>(&ink))
+      words += text->text + (text->text.endsWith('-') ? "" : " ");
+  return words.split(' ');
+}
+
+TEST(PageTable, NoWordOfAHeadIsBrokenInAnyLanguage) {
+  constexpr double paper = 178 * dotsPerMm;  // A4 between margins of 16 mm
+  for (const char* code : {"en", "de"}) {
+    const auto tables = tablesIn(code);
+    ASSERT_GT(tables.size(), 10U);
+    for (const core::Table& table : tables) {
+      const QStringList drawn = headWords(table, paper);
+      for (const core::TableColumn& column : table.columns)
+        for (const QString& word : QString::fromStdString(column.name).split(' ', Qt::SkipEmptyParts))
+          EXPECT_TRUE(drawn.contains(word)) << code << ": " << word.toStdString() << " in “" << table.caption
+                                            << "”, column " << column.name;
+    }
+  }
+}
+
+TEST(PageTable, ColumnsOfOneTableHaveNamesOfTheirOwn) {
+  for (const char* code : {"en", "de"})
+    for (const core::Table& table : tablesIn(code)) {
+      std::set<std::string> names;
+      for (const core::TableColumn& column : table.columns)
+        EXPECT_TRUE(column.name.empty() || names.insert(column.name).second)
+            << code << ": two columns of “" << table.caption << "” are called " << column.name;
+    }
+}
+
+TEST(ReportWords, TheReturnLeadIsInTheLanguage) {
+  QStringList cells;
+  for (const core::Table& table : tablesIn("de"))
+    for (const core::TableRow& row : table.rows)
+      for (const std::string& cell : row.cells) cells << QString::fromStdString(cell);
+  EXPECT_TRUE(cells.contains("Rück"));
+  EXPECT_TRUE(cells.filter(QRegularExpression("\\breturn\\b")).isEmpty())
+      << cells.filter("return").join("; ").toStdString();
 }
 
 TEST(PageTable, AHeadWithoutAnEndStaysOnThePage) {

@@ -129,10 +129,10 @@ Row bodyRow(const core::Table& table, const core::TableRow& row, CellStyle style
   return cells;
 }
 
-Row headRow(const core::Table& table, CellStyle style) {
+Row headRow(const core::Table& table, Look look, bool wholeLines) {
   Row cells;
   for (const core::TableColumn& column : table.columns)
-    cells.push_back({headText(column.name), style.bold, blackInk, column.numeric, true});
+    cells.push_back({headText(column.name), look, blackInk, column.numeric, wholeLines});
   return cells;
 }
 
@@ -153,6 +153,44 @@ struct Needs {
     }
   }
 };
+
+/// Whether columns that share what `fixed` ones leave have room for what must not be broken.
+bool haveRoom(const std::vector<Row>& rows, const std::vector<double>& fixed, double side, double width) {
+  Needs needs(fixed.size());
+  const auto sum = [&](const std::vector<double>& free) {
+    double all = 0;
+    for (std::size_t k = 0; k < fixed.size(); ++k) all += fixed[k] > 0 ? fixed[k] : free[k];
+    return all;
+  };
+  for (const Row& row : rows) needs.add(row, side);
+  if (sum(needs.wanted) <= width) return true;
+  for (const Row& row : rows) needs.addLeast(row, side);
+  return sum(needs.least) <= width;
+}
+
+/// The share of a column that has one, or what the longest word of its head needs; 0 for others.
+double fixedWidth(const core::TableColumn& column, const Cell& head, double side, double width) {
+  if (column.width_percent == 0) return 0;
+  return std::max(width * column.width_percent / 100, longestWord(head.text, head.look) + 2 * side);
+}
+
+/// How head and body of a table are set.
+struct TableStyle {
+  CellStyle head, body;
+};
+
+/// The head of `rows` as its words have room: in the lines that it is written in, else in lines of fewer
+/// words, else in small letters with less between the columns. A table of ten columns has long heads in most
+/// languages.
+void fitHead(std::vector<Row>& rows, const core::Table& table, TableStyle& style,
+             const std::vector<double>& fixed, double width) {
+  if (haveRoom(rows, fixed, style.body.side, width)) return;
+  rows.front() = headRow(table, style.head.bold, false);
+  if (haveRoom(rows, fixed, style.body.side, width)) return;
+  style.head = {small.plain, small.bold, small.side, style.head.above};
+  style.body.side = small.side;
+  rows.front() = headRow(table, style.head.bold, false);
+}
 
 std::vector<double> widthsFor(const std::vector<Row>& rows, const std::vector<double>& fixed, double side,
                               double width) {
@@ -218,14 +256,17 @@ std::vector<double> columnWidths(const std::vector<double>& least, const std::ve
 }
 
 std::vector<Slice> tableSlices(const core::Table& table, double width) {
-  const CellStyle style = table.fine ? small : usual;
-  std::vector<Row> rows{headRow(table, style)};
-  for (const core::TableRow& row : table.rows) rows.push_back(bodyRow(table, row, style));
+  const CellStyle usualStyle = table.fine ? small : usual;
+  TableStyle style{usualStyle, usualStyle};
+  std::vector<Row> rows{headRow(table, style.head.bold, true)};
+  for (const core::TableRow& row : table.rows) rows.push_back(bodyRow(table, row, style.body));
   std::vector<double> fixed;
-  for (const core::TableColumn& column : table.columns) fixed.push_back(width * column.width_percent / 100);
-  const std::vector<double> widths = widthsFor(rows, fixed, style.side, width);
-  const RowMaker heads(widths, style, style.above + 0.6 * dotsPerPoint);
-  const RowMaker bodies(widths, style, table.handwriting ? handwritten : style.above);
+  for (std::size_t k = 0; k < table.columns.size(); ++k)
+    fixed.push_back(fixedWidth(table.columns[k], rows.front()[k], style.body.side, width));
+  fitHead(rows, table, style, fixed, width);
+  const std::vector<double> widths = widthsFor(rows, fixed, style.body.side, width);
+  const RowMaker heads(widths, style.head, style.head.above + 0.6 * dotsPerPoint);
+  const RowMaker bodies(widths, style.body, table.handwriting ? handwritten : style.body.above);
   Slice joined;  // a head is drawn as one
   for (const Slice& part : heads.make(rows.front(), headFill, false)) {
     addMoved(joined.ink, part.ink, {0, joined.height});

@@ -9,7 +9,8 @@
 namespace ui {
 
 /// The rows of `table`; each carries the head, which the first one has above it. Columns are as wide as their
-/// words need and share what is left; where there is not enough, text is broken, numbers last.
+/// words need and share what is left; where there is not enough, text is broken, numbers last; a head is set
+/// small before a word of it is broken.
 std::vector<Slice> tableSlices(const core::Table& table, double width);
 /// Names beside values, no wider than it needs to be when `natural`.
 std::vector<Slice> entrySlices(const core::EntryList& list, double width, bool natural);
