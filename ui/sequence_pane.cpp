@@ -84,7 +84,7 @@ QWidget* SequencePane::stepsPage() {
   m_steps->setObjectName("sequenceTable");
   m_steps->setAccessibleName(tr("Sequence"));
   m_steps->setModel(&m_sequence);
-  setWidths(m_steps, {3, 7, 11, 10, 5, 4, 8, 9, 8, 7, 8, 8, 8, 6, 10}, SequenceModel::Closed);
+  setWidths(m_steps, {3, 5, 11, 9, 5, 4, 8, 9, 8, 7, 8, 8, 8, 6, 9}, SequenceModel::Closed);
   connect(m_steps, &SheetView::refused, this, &SequencePane::refused);
   connect(m_steps->selectionModel(), &QItemSelectionModel::currentChanged, this,
           [this](const QModelIndex& current) {

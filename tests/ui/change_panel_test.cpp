@@ -9,10 +9,12 @@
 #include <QLabel>
 #include <QLocale>
 #include <QScrollArea>
+#include <QStyleOptionComboBox>
 #include <QTest>
 #include <QToolButton>
 
 #include "core/document/edits.h"
+#include "tests/support/contrast.h"
 #include "tests/support/sample_channel.h"
 #include "ui/change/cause_section.h"
 #include "ui/change/change_export.h"
@@ -322,6 +324,41 @@ TEST_F(Change, TheVerdictStaysInSightInASmallView) {
   QApplication::processEvents();
   const auto* strip = find<DifferenceStrip>("differenceStrip");
   EXPECT_LT(strip->geometry().right(), find<SheetView>("changeSteps")->x());
+}
+
+TEST_F(Change, AVerdictWithoutRoomIsTheWordAndStandsBelowOnce) {
+  panel.resize(480, 330);
+  show();
+  EXPECT_EQ(label("changeVerdict"), "▲ changed");
+  EXPECT_TRUE(find<QLabel>("changeReason")->isVisible());
+  panel.resize(1900, 950);
+  QApplication::processEvents();
+  EXPECT_NE(label("changeVerdict"), "▲ changed");
+  EXPECT_TRUE(label("changeVerdict").startsWith("▲ "));
+  EXPECT_FALSE(find<QLabel>("changeReason")->isVisible());
+}
+
+TEST_F(Change, ChecksAreNamedWithTheirDaysInASmallView) {
+  panel.resize(455, 330);
+  show();
+  for (const char* name : {"changeEarlier", "changeLater"}) {
+    const auto* box = find<QComboBox>(name);
+    QStyleOptionComboBox option;
+    option.initFrom(box);
+    const int room =
+        box->style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, box).width();
+    EXPECT_GE(room, box->fontMetrics().horizontalAdvance(box->currentText())) << name;
+  }
+}
+
+TEST_F(Change, SetUpsThatDoNotDifferAreSaidInAColourThatCanBeRead) {
+  show();
+  const auto* fold = find<QToolButton>("changeFold");
+  ASSERT_FALSE(fold->isEnabled());
+  // WCAG 2.2, 1.4.3
+  EXPECT_GE(test::contrastOf(fold->palette().color(QPalette::Disabled, QPalette::ButtonText),
+                             panel.palette().color(QPalette::Window)),
+            4.5);
 }
 
 TEST_F(Change, DataHasARowAStepThenGainAndZero) {

@@ -218,6 +218,7 @@ TEST(StripChartSpans, ANameEndsWhereAnotherSpanLiesOverItsOwn) {
 }
 
 TEST_F(StripViewTest, NothingIsDrawnWhereTheRingLiesThatShowsTheKeyboard) {
+  const WithoutRing without(chart);
   const QImage image = chart.grab().toImage();
   const QColor ground = image.pixelColor(0, 0);
   constexpr int ring = FocusRing::thickness_px;

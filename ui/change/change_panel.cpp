@@ -22,6 +22,7 @@
 #include "ui/outcome/elided_lines.h"
 #include "ui/outcome/figure_grid.h"
 #include "ui/parts.h"
+#include "ui/preferences/appearance.h"
 #include "ui/quantity_edit.h"
 #include "ui/sheet_view.h"
 #include "ui/tables/table_tools.h"
@@ -47,6 +48,7 @@ QComboBox* checkPicker(const char* name, const QString& meaning) {
   box->setToolTip(meaning);
   box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   box->setMinimumContentsLength(10);
+  box->setMaximumWidth(atTextSize(300));
   return box;
 }
 
@@ -148,7 +150,7 @@ QWidget* ChangePanel::head() {
   line->addWidget(m_earlier, 1);
   line->addWidget(plainText(tr("to")));
   line->addWidget(m_later, 1);
-  line->addStretch(1);
+  line->addStretch(0);
   m_fold = toolButton("changeFold", {}, tr("Shows and hides what differs in the two set-ups"));
   m_fold->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
   m_fold->setAutoRaise(true);
@@ -173,7 +175,7 @@ QWidget* ChangePanel::head() {
 QWidget* ChangePanel::body() {
   auto* inside = new QWidget;
   auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(0, 0, 4, 0);
+  column->setContentsMargins(4, 4, 4, 4);  // beyond the ring around what has the keyboard
   column->setSpacing(8);
   m_configuration =
       sectionTable("changeConfiguration", tr("What differs in the two set-ups"), &m_configurationModel);
@@ -384,11 +386,13 @@ void ChangePanel::fitWords() {
   const QString whole = withWholeUnits(changeSign(m_shown->comparison.change) + " " + m_words);
   const int lines = height() < low_px ? lowLines : highLines;
   const QString fitting = elidedToLines(whole, m_verdict->font(), width() - 8, lines);
-  m_verdict->setText(fitting);
+  const bool fits = QString(fitting).replace('\n', ' ') == whole;
+  // Not twice: what has no room above stands below, and as a whole.
+  m_verdict->setText(fits ? fitting : changeText(m_shown->comparison.change));
   m_verdict->setAccessibleName(m_words);
   m_verdict->setToolTip("<span>" + m_words.toHtmlEscaped() + "</span>");
   m_reason->setText(withWholeUnits(m_words));
-  m_reason->setVisible(fitting != whole);
+  m_reason->setVisible(!fits);
 }
 
 void ChangePanel::arrange() {
@@ -405,6 +409,10 @@ void ChangePanel::colour() {
   const Colours colours = coloursFor(palette());
   setTextColour(m_missing, colours.quiet);
   setTextColour(m_together, colours.quiet);
+  // Without anything to unfold it is still to be read.
+  QPalette quiet = m_fold->palette();
+  quiet.setColor(QPalette::Disabled, QPalette::ButtonText, colours.quiet);
+  m_fold->setPalette(quiet);
   setTextColour(m_stepWords, colours.text);
   if (!m_shown) return;
   const core::Comparison& comparison = m_shown->comparison;

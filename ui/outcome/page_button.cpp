@@ -10,7 +10,8 @@ namespace ui {
 namespace {
 
 constexpr int line_px = 3;
-constexpr int rounding_px = 3;  ///< widths of letters are rounded, in bold otherwise
+constexpr int rounding_px = 3;    ///< widths of letters are rounded, in bold otherwise
+constexpr int closeFrame_px = 8;  ///< around a name, where there is no room for the frame of the style
 
 QFont inBold(QFont font, bool bold) {
   font.setBold(bold);
@@ -43,13 +44,16 @@ QSize PageButton::sizeFor(const QString& shown) const {
 
 QSize PageButton::sizeHint() const { return sizeFor(m_name); }
 
-QSize PageButton::minimumSizeHint() const { return sizeFor(isChecked() ? m_name : m_name.left(3) + "…"); }
+QSize PageButton::minimumSizeHint() const {
+  const QString least = isChecked() ? m_name : m_name.left(3) + "…";
+  return {QFontMetrics(inBold(font(), true)).horizontalAdvance(least) + closeFrame_px + rounding_px,
+          sizeHint().height()};
+}
 
 void PageButton::fitText() {
-  const int frame = QToolButton::sizeHint().width() - QFontMetrics(font()).horizontalAdvance(text());
-  const bool whole = width() + rounding_px >= sizeHint().width();
-  const QString shown =
-      whole ? m_name : QFontMetrics(font()).elidedText(m_name, Qt::ElideRight, width() - frame);
+  const QFontMetrics metrics(font());
+  const bool whole = width() >= metrics.horizontalAdvance(m_name) + closeFrame_px;
+  const QString shown = whole ? m_name : metrics.elidedText(m_name, Qt::ElideRight, width() - closeFrame_px);
   if (shown != text()) setText(shown);
 }
 

@@ -6,8 +6,8 @@
 namespace ui {
 
 /// A button for one of several pages. That of the page on view is bold and underlined: how far a style alone
-/// sinks a pressed button is not to be seen in dark colours. Where room is short its name is cut with an
-/// ellipsis, never that of the page on view.
+/// sinks a pressed button is not to be seen in dark colours. Where room is short its frame closes in on the
+/// name, and where that is not enough the name is cut with an ellipsis, never that of the page on view.
 class PageButton : public QToolButton {
   Q_OBJECT
 

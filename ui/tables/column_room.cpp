@@ -10,8 +10,8 @@ namespace ui {
 namespace {
 
 constexpr int rowsLookedAt = 200;  // numbers of a column are much alike; a table may have many thousands
-constexpr int cellPadding_px = 10, headingPadding_px = 14, sortMark_px = 12;
-constexpr int mostLetters = 30, leastLetters = 12;  ///< of words; of a column that takes what room is left
+constexpr int cellPadding_px = 10, headingPadding_px = 12, sortMark_px = 12;
+constexpr int mostLetters = 30, leastLetters = 11;  ///< of words; of a column that takes what room is left
 
 int widthOfLines(const QFontMetrics& metrics, const QString& text) {
   int widest = 0;
