@@ -44,8 +44,8 @@ NoticeBar::NoticeBar(QStatusBar* bar)
   line->addWidget(m_scroll, 1);
   line->addWidget(m_close, 0, Qt::AlignTop);
   hide();
+  fit();  // before, since the bar does not look at what is hidden again
   bar->insertPermanentWidget(0, this, 1);
-  fit();
 }
 
 void NoticeBar::tell(const QString& sentence) {

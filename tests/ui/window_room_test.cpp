@@ -133,7 +133,7 @@ TEST(WindowRoom, AllColumnsOfTheSequenceAreOnViewInASmallWindow) {
   QTest::qWait(50);
   const auto* table = window.findChild<SheetView*>("sequenceTable");
   ASSERT_TRUE(table);
-  EXPECT_EQ(table->horizontalScrollBar()->maximum(), 0);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return table->horizontalScrollBar()->maximum() == 0; }, 2000));
   EXPECT_GT(table->columnWidth(SequenceModel::VerdictColumn),
             table->fontMetrics().horizontalAdvance("not judged"));
 }
