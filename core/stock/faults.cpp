@@ -11,7 +11,7 @@
 namespace core {
 namespace {
 
-constexpr std::size_t longestId = 60, longestText = 1000;
+constexpr std::size_t longestText = 1000;
 constexpr double greatestTolerance = 0.5;
 constexpr std::size_t mostDials = 12;
 constexpr unsigned mostPositions = 24;
@@ -41,7 +41,7 @@ std::optional<FieldFault> idFault(std::string_view id) {
   if (id.front() == ' ' || id.back() == ' ')
     return FieldFault{"id", say("{1} begins or ends with a space", {inQuotes(id)}),
                       say("Take the space out")};
-  return textFault("id", id, longestId);
+  return textFault("id", id, longestStockId);
 }
 
 std::optional<FieldFault> valueFault(std::string_view field, Resistance value) {

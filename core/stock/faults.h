@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -7,6 +8,8 @@
 #include "core/stock/stock.h"
 
 namespace core {
+
+constexpr std::size_t longestStockId = 60;  ///< bytes
 
 /// What is wrong with one field of a resistor, box or range, by the field's name in stock files.
 struct FieldFault {

@@ -122,6 +122,29 @@ TEST_F(FoundPaneTest, AmongManyChannelsThoseNotTickedAreFoundAtOnce) {
   EXPECT_FALSE(channels->isRowHidden(0));
 }
 
+TEST_F(FoundPaneTest, AChannelAtOtherStepsThanTheOthersIsToldAndNotTickedUnasked) {
+  while (document.channels.size() < 3)
+    document = core::withChannelInserted(document, document.channels.size(), sample::nineStepChannel());
+  auto read = std::make_shared<RecordingRead>();
+  auto open = std::make_shared<OpenRecording>();
+  read->open = open;
+  for (const std::size_t first : {0, 0, 4}) {  // the level of the first step
+    const std::size_t at = read->finds.size();
+    open->recording.columns.push_back({"column " + std::to_string(at), "", {}});
+    core::LevelMatch match;
+    match.runs.push_back({matchFrom(first), {}});
+    read->finds.push_back(find);
+    read->finds.back().use = {at, at};
+    read->finds.back().match = match;
+  }
+  pane.showRead(document, read, 2);
+  EXPECT_EQ(pane.toTake().size(), 2u);
+  const QString words = pane.findChild<QLabel*>("matchWords")->text();
+  EXPECT_TRUE(words.contains("2 other channels of the recording are at step 5")) << words.toStdString();
+  pane.showRead(document, read, 0);
+  EXPECT_FALSE(pane.findChild<QLabel*>("matchWords")->text().contains("other channels"));
+}
+
 TEST_F(FoundPaneTest, OneOfSeveralRunsIsChosenInItsRow) {
   core::LevelMatch match;
   match.runs.push_back({matchFrom(0), {}});

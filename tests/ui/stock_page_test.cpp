@@ -21,10 +21,12 @@
 #include "core/budget/inputs.h"
 #include "core/document/apply.h"
 #include "core/stock/stock_file.h"
+#include "core/units/text.h"
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
 #include "ui/shunt_model.h"
 #include "ui/stock/part_delegate.h"
+#include "ui/stock/stock_sheet.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -256,6 +258,24 @@ TEST_F(Stock, DeleteEmptiesWhatCanBeEmpty) {
   EXPECT_TRUE(refused.isEmpty()) << lastRefusal();
   EXPECT_EQ(stock().resistors[0],
             (core::Resistor{.id = "AF-0104", .nominal = core::Resistance(59900), .tolerance = 1e-4}));
+}
+
+TEST_F(Stock, TheNextIdOfTheLongestOneIsNoLonger) {
+  // With letters to the end, with as many digits as are counted on, with a character that must not be cut in
+  // two.
+  for (const std::string& id :
+       {std::string(60, 'x'), std::string(51, 'x') + std::string(9, '9'), std::string(58, 'x') + "\u00B5"}) {
+    core::Stock stock;
+    stock.resistors.push_back({.id = id, .nominal = core::Resistance(59900), .tolerance = 1e-4});
+    ASSERT_TRUE(core::checkStock(stock));
+    for (int k = 0; k < 12; ++k) {
+      core::Resistor next = stock.resistors.front();
+      next.id = nextId(stock, stock.resistors.back().id);
+      EXPECT_FALSE(core::firstInvalidUtf8(next.id)) << next.id;
+      stock.resistors.push_back(next);
+    }
+    EXPECT_TRUE(core::checkStock(stock)) << core::checkStock(stock).error().text();
+  }
 }
 
 TEST_F(Stock, RowsAreAddedWithTheNextIdAndRemoved) {

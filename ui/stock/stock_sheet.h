@@ -64,7 +64,8 @@ QString toleranceText(double tolerance);
 
 /// "12 resistors, 2 decade boxes, 1 range of preferred values", without what there is none of.
 QString stockWords(const core::Stock& stock);
-/// The first id after `id` ("AF-0104": "AF-0105") that the stock has not.
+/// The first id after `id` ("AF-0104": "AF-0105") that the stock has not. One that would be too long loses
+/// the end of its words.
 std::string nextId(const core::Stock& stock, const std::string& id);
 
 }  // namespace ui
