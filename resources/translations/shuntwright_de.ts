@@ -15831,10 +15831,6 @@ grade</translation>
         <translation>Fehler in der Reihenfolge, in der sie passen</translation>
     </message>
     <message>
-        <source>Fi&amp;nd</source>
-        <translation>S&amp;uchen</translation>
-    </message>
-    <message>
         <source>Fields</source>
         <translation>Felder</translation>
     </message>
@@ -15905,6 +15901,10 @@ grade</translation>
     <message>
         <source>Filter rows</source>
         <translation>Zeilen filtern</translation>
+    </message>
+    <message>
+        <source>Fin&amp;d</source>
+        <translation>S&amp;uchen</translation>
     </message>
     <message>
         <source>Find</source>

@@ -123,6 +123,17 @@ TEST(WindowRoom, ANoticeLiesOverNothingAndMovesNothing) {
   EXPECT_EQ(placeOf("viewsScroll"), views) << "and have it back";
 }
 
+/// For whoever has to find out which column wants more.
+std::string widthsOf(const QTableView& table) {
+  QString widths = QString("room %1 px, columns").arg(table.viewport()->width());
+  for (int column = 0; column < table.model()->columnCount(); ++column)
+    if (!table.isColumnHidden(column))
+      widths += QString(" %1 %2")
+                    .arg(table.model()->headerData(column, Qt::Horizontal).toString().replace('\n', ' '))
+                    .arg(table.columnWidth(column));
+  return widths.toStdString();
+}
+
 TEST(WindowRoom, AllColumnsOfTheSequenceAreOnViewInASmallWindow) {
   core::Channel channel = core::withCheckAdded(sample::nineStepChannel(), {});
   for (core::Step& step : channel.setup.sequence) step.settle = core::Duration(0.5);
@@ -133,7 +144,8 @@ TEST(WindowRoom, AllColumnsOfTheSequenceAreOnViewInASmallWindow) {
   QTest::qWait(50);
   const auto* table = window.findChild<SheetView*>("sequenceTable");
   ASSERT_TRUE(table);
-  EXPECT_TRUE(QTest::qWaitFor([&] { return table->horizontalScrollBar()->maximum() == 0; }, 2000));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return table->horizontalScrollBar()->maximum() == 0; }, 2000))
+      << widthsOf(*table);
   EXPECT_GT(table->columnWidth(SequenceModel::VerdictColumn),
             table->fontMetrics().horizontalAdvance("not judged"));
 }
