@@ -2,7 +2,6 @@
 #include "ui/choice_delegates.h"
 
 #include <QComboBox>
-#include <QCompleter>
 #include <QLineEdit>
 #include <algorithm>
 #include <set>
@@ -36,8 +35,8 @@ QWidget* ChoiceDelegate::createEditor(QWidget* parent, const QStyleOptionViewIte
   // Or letters would jump about in the list, and a space would open it in the middle of a name.
   box->setEditable(true);
   box->setInsertPolicy(QComboBox::NoInsert);
-  // Not in the field itself: "R1" that is typed must not become "R10".
-  box->completer()->setCompletionMode(QCompleter::PopupCompletion);
+  box->setSizeAdjustPolicy(QComboBox::AdjustToContents);  // not only when it is shown first
+  box->setCompleter(nullptr);                             // "R1" that is typed must not become "R10"
   if (m_session.channel()) box->addItems(choices(m_session.channel()->setup));
   return box;
 }
@@ -56,6 +55,7 @@ void ChoiceDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
 
 void ChoiceDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
                                           const QModelIndex&) const {
+  editor->ensurePolished();  // or its size is that of another style
   QRect place = option.rect;
   place.setWidth(std::max(place.width(), editor->sizeHint().width()));
   // Not beyond the table's own edge.

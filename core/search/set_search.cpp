@@ -102,15 +102,15 @@ class Rules {
   /// Takes off what the order of positions rules out; false when nothing is left.
   bool tighten(Box& box) const {
     const auto single = [&](std::int32_t kind) { return kindAt(kind).count == 1 ? 1 : 0; };
-    for (std::size_t p = 1; p < m_positions; ++p)
-      box.first[p] = std::max(box.first[p], box.first[p - 1] + single(box.first[p - 1]));
     const auto count = static_cast<std::int32_t>(m_problem.kinds.size());
-    for (std::size_t p = 0; p < m_positions; ++p)
+    for (std::size_t p = 0; p < m_positions; ++p) {
+      if (p > 0) box.first[p] = std::max(box.first[p], box.first[p - 1] + single(box.first[p - 1]));
       if (box.first[p] >= count) return false;
-    for (std::size_t p = m_positions - 1; p-- > 0;)
-      box.last[p] = std::min(box.last[p], box.last[p + 1] - single(box.last[p + 1]));
-    for (std::size_t p = 0; p < m_positions; ++p)
+    }
+    for (std::size_t p = m_positions; p-- > 0;) {
+      if (p + 1 < m_positions) box.last[p] = std::min(box.last[p], box.last[p + 1] - single(box.last[p + 1]));
       if (box.first[p] > box.last[p]) return false;
+    }
     return !tooManyOfOne(box) && !(m_hasParts && partTwice(box));
   }
 

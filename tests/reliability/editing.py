@@ -49,13 +49,15 @@ def soak_rows(bench):
         return
     early, late = told["early"], told["late"]
     heap = growth(early, late, "heap_MB")
+    # Of a few rounds only a gross leak shows: half a megabyte that a worker holds just then is two per cent.
+    most = 2 if bench.long else 6
     counts = ", ".join(f"{late[what]} {what} ({early[what]})" for what in ("files", "threads", "objects", "windows"))
     yield Row(f"{rounds} rounds of open, edit, look, import, report, save, close"
               + (" (8 h at one a minute)" if bench.long else ""),
               f"heap {late['heap_MB']:.1f} MB, {heap:+.2f} % since round {look_at}; resident "
               f"{late['resident_MB']:.0f} MB, {growth(early, late, 'resident_MB'):+.1f} %; {counts}; "
-              f"{told['seconds'] / rounds:.1f} s a round", "heap under 2 % more, nothing else more",
-              heap < 2 and all(late[what] <= early[what] for what in ("files", "objects", "windows")))
+              f"{told['seconds'] / rounds:.1f} s a round", f"heap under {most} % more, nothing else more",
+              heap < most and all(late[what] <= early[what] for what in ("files", "objects", "windows")))
 
 
 def leak_row(bench):

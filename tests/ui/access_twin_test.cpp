@@ -66,8 +66,8 @@ QStringList classesThatPaint() {
       "^(QToolButton|QPushButton|QRadioButton|QCheckBox|QLabel|QLineEdit|Q\\w*View|QFocusFrame|BridgeCanvas|"
       "PlotFrame|"
       "\\w*Edit|\\w*Label|\\w*Delegate)$");
-  // A line of text, and frames around cells of a table that says itself which were found.
-  const QStringList noPictures{"LineLabel", "MatchMarks"};
+  // A line of text, a frame around one, and frames around cells of a table that says itself which were found.
+  const QStringList noPictures{"LineLabel", "NoticeBar", "MatchMarks"};
   QStringList found;
   QDirIterator files(SHUNTWRIGHT_SOURCE_DIR "/ui", {"*.h"}, QDir::Files, QDirIterator::Subdirectories);
   while (files.hasNext()) {

@@ -296,6 +296,10 @@ TEST_F(Form, ExcitationIsByVoltageOrCurrentAndEachKeepsItsValues) {
   EXPECT_FALSE(setup().instrument.current);
   EXPECT_EQ(setup().instrument.excitation, core::Voltage(2.5));
   EXPECT_FALSE(field("excitationCurrent")->isVisible());
+  const core::Setup before = setup();
+  emit form.findChild<QuantityEdit*>("excitationCurrent")
+      ->valueEdited(0.01);  // as when it goes out of view in the middle of typing
+  EXPECT_EQ(setup(), before);
   choose("excitationSource", 1);
   EXPECT_EQ(setup().instrument.current->supplied, core::Current(0.008));
   EXPECT_EQ(setup().instrument.current->nominal, core::Resistance(355));

@@ -18,6 +18,7 @@
 #include "ui/main_window.h"
 #include "ui/search/search_dialog.h"
 #include "ui/sequence_model.h"
+#include "ui/sequence_pane.h"
 #include "ui/sheet_view.h"
 
 // Whatever page is on view, the window stays as large as it was made.
@@ -138,11 +139,10 @@ TEST(WindowRoom, AllColumnsOfTheSequenceAreOnViewInASmallWindow) {
   core::Channel channel = core::withCheckAdded(sample::nineStepChannel(), {});
   for (core::Step& step : channel.setup.sequence) step.settle = core::Duration(0.5);
   Session session(sample::documentOf({channel}));
-  MainWindow window(session);
-  window.resize(1280, 800);
-  window.show();
-  QTest::qWait(50);
-  const auto* table = window.findChild<SheetView*>("sequenceTable");
+  SequencePane pane(session);
+  pane.resize(984, 220);  // what the usual layout of a window of 1280 by 800 has for it
+  pane.show();
+  const auto* table = pane.findChild<SheetView*>("sequenceTable");
   ASSERT_TRUE(table);
   EXPECT_TRUE(QTest::qWaitFor([&] { return table->horizontalScrollBar()->maximum() == 0; }, 2000))
       << widthsOf(*table);

@@ -58,9 +58,10 @@ void PracticePage::connectPages() {
   connect(m_ask, &QuestionPage::refused, this, &PracticePage::tellRefusal);
   connect(m_summary, &PracticeSummaryPage::lookWanted, this, &PracticePage::look);
   connect(m_summary, &PracticeSummaryPage::repeatWanted, this, [this] {
-    if (auto repeat = repeatOfWrong(*m_run)) begin(*std::move(repeat));
+    if (auto repeat = m_run ? repeatOfWrong(*m_run) : std::nullopt) begin(*std::move(repeat));
   });
   connect(m_summary, &PracticeSummaryPage::againWanted, this, [this] {
+    if (!m_run) return;
     PracticeRun again = runOf(m_run->set);
     again.isRepeat = true;  // its answers were seen
     begin(std::move(again));
@@ -69,8 +70,10 @@ void PracticePage::connectPages() {
     m_start->proposeSeed();
     openStart();
   });
-  connect(m_summary, &PracticeSummaryPage::sheetsWanted, this,
-          [this](bool questions, bool answers) { askForSheets(m_run->set, questions, answers); });
+  // A command list reaches the entries of a page that is not on view, before anything was practised too.
+  connect(m_summary, &PracticeSummaryPage::sheetsWanted, this, [this](bool questions, bool answers) {
+    if (m_run) askForSheets(m_run->set, questions, answers);
+  });
 }
 
 void PracticePage::begin(PracticeRun run) {

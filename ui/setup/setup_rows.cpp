@@ -122,9 +122,14 @@ QuantityEdit* SetupRows::makeQuantity(const FieldName& name, core::UnitFamily fa
   edit->setObjectName(name.object);
   edit->setAccessibleName(spokenName(name));
   connect(edit, &QuantityEdit::refused, this, &SetupRows::refused);
-  connect(edit, &QuantityEdit::valueEdited, this, [this, set = value.set, label = name.edit](double base) {
-    change(label, [&](Channel& channel) { set(channel, base); });
-  });
+  // A field that goes out of view while it is edited may have nothing to set any more.
+  const auto isThere = [this, shown] {
+    return !shown || (m_session.channel() && shown(*m_session.channel()));
+  };
+  connect(edit, &QuantityEdit::valueEdited, this,
+          [this, isThere, set = value.set, label = name.edit](double base) {
+            if (isThere()) change(label, [&](Channel& channel) { set(channel, base); });
+          });
   if (value.clear)
     connect(edit, &QuantityEdit::cleared, this,
             [this, clear = value.clear, label = name.edit] { change(label, clear); });

@@ -38,6 +38,9 @@ QWidget* PartDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&
     box->addItem(partWords(resistor, today), toQString(resistor.id));
   for (const core::DecadeBox& decades : stock.boxes)
     box->addItem(partWords(decades, today), toQString(decades.id));
+  auto* completer = new QCompleter(box->model(), box);
+  completer->setCaseSensitivity(Qt::CaseInsensitive);
+  box->setCompleter(completer);
   box->setCurrentIndex(-1);
   return box;
 }
