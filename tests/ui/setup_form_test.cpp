@@ -16,6 +16,7 @@
 
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
+#include "ui/quantity_edit.h"
 #include "ui/wire_dialog.h"
 
 namespace ui {
