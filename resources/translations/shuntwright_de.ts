@@ -15903,10 +15903,6 @@ grade</translation>
         <translation>Zeilen filtern</translation>
     </message>
     <message>
-        <source>Fin&amp;d</source>
-        <translation>S&amp;uchen</translation>
-    </message>
-    <message>
         <source>Find</source>
         <translation>Suchen</translation>
     </message>

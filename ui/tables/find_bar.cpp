@@ -55,7 +55,7 @@ FindBar::FindBar(QWidget* parent) : QWidget(parent), m_words(new QLineEdit), m_c
   setAccessibleName(tr("Find"));
   auto* line = new QHBoxLayout(this);
   line->setContentsMargins(8, 3, 6, 3);
-  auto* name = new QLabel(tr("Fin&d"));
+  auto* name = new QLabel(tr("Find"));
   name->setBuddy(m_words);
   m_words->setObjectName("findWords");
   m_words->setAccessibleName(tr("Words to find"));
