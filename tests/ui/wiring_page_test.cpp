@@ -297,6 +297,14 @@ TEST_F(WiringPageTest, JumpersAreAddedMovedAndRemovedByHand) {
   EXPECT_EQ(setup().shunts[0].jumpers.size(), 1U);
 }
 
+TEST_F(WiringPageTest, RowsOfABlockThatHoldNothingKeepTheirPlaceAmongTheJumpers) {
+  click("addJumper");
+  paste(page.jumpers(), 0, JumperModel::From, "J2-1\tJ1-C\n\t\n\t\nJ2-3\tJ1-A");
+  ASSERT_EQ(setup().shunts[0].jumpers.size(), 4U);
+  EXPECT_EQ(setup().shunts[0].jumpers[2], core::Jumper{});
+  EXPECT_EQ(setup().shunts[0].jumpers[3], (core::Jumper{{"J2", "3"}, {"J1", "A"}}));
+}
+
 TEST_F(WiringPageTest, AStepShowsItsFirstShuntAndAShuntItsStep) {
   auto* box = page.findChild<QComboBox*>("wiringShunt");
   EXPECT_EQ(box->count(), 2);

@@ -67,12 +67,11 @@ core::Result<core::Channel> JumperModel::withCell(core::Channel channel, int row
                                                   const QString& text) const {
   auto jumpers = channel.setup.shunts[*m_shunt].jumpers;
   const auto at = static_cast<std::size_t>(row);
-  if (at >= jumpers.size()) {
-    if (jumpers.size() >= core::mostJumpers)
-      return core::Error{"", core::say("a shunt holds no more jumpers"),
-                         core::say("Leave out those that join nothing")};
-    jumpers.push_back({});
-  }
+  if (at >= core::mostJumpers)
+    return core::Error{"", core::say("a shunt holds no more jumpers"),
+                       core::say("Leave out those that join nothing")};
+  // A row of a pasted block that holds nothing has added none, so more than one may be missing.
+  if (at >= jumpers.size()) jumpers.resize(at + 1);
   core::Jumper& jumper = jumpers[at];
   core::PinName& end = column == From ? jumper.from : jumper.to;
   if (column == Joins || text == toQString(core::pinText(end))) return channel;
