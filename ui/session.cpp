@@ -4,12 +4,22 @@
 #include <QDate>
 #include <QUndoCommand>
 #include <algorithm>
+#include <unordered_set>
 
 #include "core/document/edits.h"
 #include "ui/campaign/channel_rows.h"
 #include "ui/theme.h"
 
 namespace ui {
+namespace {
+
+std::unordered_set<const core::Channel*> valuesIn(const core::Document& document) {
+  std::unordered_set<const core::Channel*> values;
+  for (const auto& channel : document.channels) values.insert(channel.get());
+  return values;
+}
+
+}  // namespace
 
 /// The one undo command of the program: the document before and after.
 class DocumentEdit : public QUndoCommand {
@@ -159,8 +169,9 @@ void Session::setDocument(core::Document document) {
   const std::size_t checksBefore = channel() ? channel()->checks.size() : 0;
   const bool followed = followChannel(document);
   m_document = std::move(document);
-  // Results of values that are gone are dropped, or undoing back and forth would pile them up.
-  std::erase_if(m_evaluations, [](const auto& entry) { return entry.second.first.use_count() == 1; });
+  // Results of values that only the history holds would pile up with every edit.
+  std::erase_if(m_evaluations,
+                [held = valuesIn(m_document)](const auto& entry) { return !held.contains(entry.first); });
   keepSelectionValid();
   // Checks that come where none is shown, as those of an edit done again, are meant to be seen.
   const bool checksCame = channel() && channel()->checks.size() > checksBefore && !m_selection.check;

@@ -43,6 +43,21 @@ TEST(Session, EditingOneChannelKeepsTheResultsOfTheOthers) {
   EXPECT_EQ(&session.evaluation(1), other);
 }
 
+/// How often the value of the first channel is held after it has become another.
+long holdersAfterAnEdit(bool isEvaluated) {
+  Session session(twoChannels());
+  const auto before = session.document().channels[0];
+  if (isEvaluated) session.evaluation(0);
+  core::Channel next = *before;
+  next.note = "edited";
+  session.editChannel("Change note", next);
+  return before.use_count();
+}
+
+TEST(Session, ResultsOfAValueThatOnlyTheHistoryHoldsAreDropped) {
+  EXPECT_EQ(holdersAfterAnEdit(true), holdersAfterAnEdit(false));
+}
+
 TEST(Session, TheSelectionAlwaysExists) {
   Session session(twoChannels());
   session.selectChannel(1);
