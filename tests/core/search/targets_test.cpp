@@ -43,6 +43,7 @@ TEST(Targets, AreReadInTheTradesNotation) {
 TEST(Targets, AreRefusedWithTheWordAtFault) {
   EXPECT_THAT(refusal("500; ten"), HasSubstr("ten"));
   EXPECT_THAT(refusal("500; 0"), HasSubstr("zero"));
+  EXPECT_THAT(refusal("500; 1.5e309"), HasSubstr("too large"));  // a strain that a double holds, 1e6 times
   EXPECT_THAT(refusal("500; 500"), HasSubstr("twice"));
   EXPECT_THAT(refusal(""), HasSubstr("levels"));
   EXPECT_THAT(refusal("500,1000"), HasSubstr("as one number and as two"));
