@@ -226,12 +226,17 @@ Result<void> checkRaw(std::string_view text) {
   if (text.size() > longestText)
     return Error{say("the file"), say("it is larger than 64 MB"),
                  say("Open a Shuntwright document; recordings are imported")};
-  const std::size_t first = text.find_first_not_of(" \t\r\n");
-  if (first == text.npos) return Error{say("the file"), say("it is empty"), say(restore)};
   constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
-  if (text[first] != '{' && text.substr(0, 3) != byteOrderMark)
+  const std::size_t begin = text.starts_with(byteOrderMark) ? byteOrderMark.size() : 0;
+  const std::size_t first = text.find_first_not_of(" \t\r\n", begin);
+  if (first == text.npos) return Error{say("the file"), say("it is empty"), say(restore)};
+  if (text[first] != '{')
     return Error{say("the file"), say("it is not a Shuntwright document"),
                  say("Open a file that ends in .bridgecal")};
+  // The library takes one for the end of the text, whatever stands behind it.
+  if (const std::size_t zero = text.find('\0'); zero != text.npos)
+    return Error{say("line {1}", {std::to_string(lineOf(text, zero))}),
+                 say("a zero byte stands here, as no text has"), say(restore)};
   const auto bad = firstInvalidUtf8(text);
   if (!bad) return {};
   const std::string where = say("line {1}", {std::to_string(lineOf(text, *bad))});

@@ -5754,6 +5754,10 @@
         <translation>eine Ader braucht Länge und Querschnitt</translation>
     </message>
     <message>
+        <source>a zero byte stands here, as no text has</source>
+        <translation>hier steht ein Nullbyte, das kein Text hat</translation>
+    </message>
+    <message>
         <source>a zero step at the end</source>
         <translation>eine Nullstufe am Ende</translation>
     </message>
