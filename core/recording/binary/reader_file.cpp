@@ -82,7 +82,7 @@ std::vector<Target> targetsOf(const std::vector<VariableColumns>& sources, std::
 class RangeReader {
  public:
   RangeReader(ReaderAnswer& answer, const RegularFile& file, const std::stop_token& stop)
-      : m_answer(answer), m_file(file), m_stop(stop), m_piece(greatestReaderPiece) {}
+      : m_answer(answer), m_file(file), m_stop(stop) {}
 
   /// Calls `told` with the numbers that came.
   Result<void> read(const Target& target, ColumnValues& values,
@@ -93,7 +93,8 @@ class RangeReader {
       std::uint64_t count = 0;
       if (auto got = exactly(&count, sizeof count); !got) return got;
       if (count == 0) break;
-      if (count > m_piece.size() || count > target.range.count - have) return garbage(m_file);
+      if (count > greatestReaderPiece || count > target.range.count - have) return garbage(m_file);
+      m_piece.resize(std::max(m_piece.size(), static_cast<std::size_t>(count)));
       if (auto got = exactly(m_piece.data(), static_cast<std::size_t>(count) * sizeof(double)); !got)
         return got;
       const std::span<const double> piece(m_piece.data(), static_cast<std::size_t>(count));

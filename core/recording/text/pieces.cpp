@@ -50,8 +50,11 @@ bool PieceReader::fill(std::string& text) {
   const bool isPlain = m_encoding == TextEncoding::Utf8;
   std::string& bytes = isPlain ? text : m_raw;
   const std::size_t before = bytes.size();
-  bytes.resize(before + m_pieceBytes);
-  const auto got = m_file.read(m_offset, bytes.data() + before, m_pieceBytes);
+  // No more room than the file can fill: it is set to zero first.
+  const std::uint64_t left = m_file.size() - std::min(m_offset, m_file.size());
+  const auto room = static_cast<std::size_t>(std::min<std::uint64_t>(m_pieceBytes, left));
+  bytes.resize(before + room);
+  const auto got = m_file.read(m_offset, bytes.data() + before, room);
   if (!got) m_fault = got.error();
   const std::size_t count = got ? *got : 0;
   bytes.resize(before + count);
