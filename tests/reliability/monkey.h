@@ -133,7 +133,7 @@ class Monkey {
     if (isOther && at != m_other) ++m_tally.dialogs, m_other = at, m_inOther = 0;
     if (isOther && (++m_inOther > patience || (isMenu && m_inOther > 15) || m_depth > 12)) return leave(*at);
     if (!isOther && !view && (m_dice.oneIn(4) || m_view.isDialog)) return openView();
-    if (view) ++m_tally.inView;
+    if (view) ++m_tally.inView, m_vain = 0;
     if (at == &m_window && m_dice.oneIn(150)) return disturb();
     QWidget* place = view && !m_dice.oneIn(8) ? view : at;
     m_dice.oneIn(3) ? useKeyboard(*at, *place) : useMouse(*at, *place);
@@ -142,6 +142,8 @@ class Monkey {
   void openView() {
     auto* action = m_window.findChild<QAction*>(m_view.command);
     if (!action || !action->isEnabled()) return loadDocument();
+    // A closed check may refuse it.
+    if (++m_vain % 4 == 0) return did("choose", &m_window), chooseOtherwise();
     did("open the view", &m_window);
     action->trigger();
   }
@@ -292,7 +294,8 @@ class Monkey {
     if (channels == 0) return;
     m_session.selectChannel(static_cast<std::size_t>(m_dice.below(channels)));
     const auto checks = static_cast<int>(m_session.channel()->checks.size());
-    if (checks > 0) m_session.selectCheck(static_cast<std::size_t>(m_dice.below(checks)));
+    const int check = m_dice.below(checks + 1);  // the last is none: the plan alone
+    m_session.selectCheck(check < checks ? std::optional(std::size_t(check)) : std::nullopt);
     m_session.selectStep(static_cast<std::size_t>(m_dice.below(12)));
   }
   void command() {
@@ -341,6 +344,7 @@ class Monkey {
   QString m_did = "start";
   QPointer<QWidget> m_other, m_aim;
   int m_inOther = 0, m_ways = 0, m_rests = 0, m_depth = 0, m_until = 0, m_nextCheck = checkEvery;
+  int m_vain = 0;  ///< openings of the view after which it was not there
 };
 
 }  // namespace reliability

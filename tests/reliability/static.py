@@ -32,7 +32,7 @@ def rows(bench):
         return
     alone = configured_alone(bench)
     yield each_file_alone(alone)
-    yield conversions(alone)
+    yield conversions(bench)
     yield tidy(bench)
     yield cppcheck(bench, alone)
     yield threads(bench)
@@ -100,11 +100,12 @@ def each_file_alone(alone):
     return Row("each file compiles alone: it includes what it uses", told(commands, broken), "0 that do not", not broken)
 
 
-def conversions(alone):
-    commands = own_files(alone, "core")
+def conversions(bench):
+    """On the joined files of the sanitized build, whose precompiled headers are clang's."""
+    commands = [c for c in compiled(bench.sanitized) if own_in(bench, c["file"], "core")]
     broken = look_at(commands, "-Wconversion", "-Wno-sign-conversion", "-Wshadow-uncaptured-local", "-Werror")
-    return Row("core under clang's -Wconversion (gcc's is an error in every build)", told(commands, broken), "0 with any",
-               not broken)
+    return Row("core under clang's -Wconversion (gcc's is an error in every build)",
+               told([file for c in commands for file in own_in(bench, c["file"], "core")], broken), "0 with any", not broken)
 
 
 def told(commands, broken):
@@ -115,13 +116,13 @@ def told(commands, broken):
 def tidy(bench):
     """Looks at the files of a folder one after another as one, as the build joins them, with its precompiled headers:
     headers are read a third as often. They are put into one text, since the analyzer looks at no included file."""
-    commands = [c for c in compiled(bench.sanitized) if is_own(bench, c["file"]) or members(bench, c["file"])]
+    commands = [c for c in compiled(bench.sanitized) if own_in(bench, c["file"])]
     folder = bench.scratch / "tidy"
     folder.mkdir()
 
     def one(number):
         command = commands[number]
-        text, lines = joined_text(members(bench, command["file"]) or [command["file"]])
+        text, lines = joined_text(own_in(bench, command["file"]))
         joined = folder / f"{number:03}.cpp"
         joined.write_text(text, encoding="utf-8")
         words = [word for word in shlex.split(command["command"])[1:] if word not in ("-c", "-MD", command["file"])]
@@ -139,16 +140,11 @@ def tidy(bench):
                f"{sum(count for count, _ in results)} files, {len(found)} findings", "0 findings", not found)
 
 
-def is_own(bench, file):
-    return file.startswith(tuple(f"{bench.source}/{top}/" for top in ("core", "ui", "app")))
-
-
-def members(bench, file):
-    """What CMake has joined in `file`, as far as it is the program's."""
-    if "/Unity/" not in file:
-        return []
-    included = re.findall(r'^#include "(.*)"$', pathlib.Path(file).read_text(), re.M)
-    return [name for name in included if is_own(bench, name)]
+def own_in(bench, file, *tops):
+    """The program's own files that are compiled with `file`: itself, or what CMake has joined in it."""
+    wanted = tuple(f"{bench.source}/{top}/" for top in tops or ("core", "ui", "app"))
+    joined = re.findall(r'^#include "(.*)"$', pathlib.Path(file).read_text(), re.M) if "/Unity/" in file else [file]
+    return [name for name in joined if name.startswith(wanted)]
 
 
 def joined_text(files):
