@@ -9,3 +9,10 @@
 #else
 #define SHUNTWRIGHT_WIDE
 #endif
+// It is chosen before the thread sanitizer is ready; clang says in its own way that there is one.
+#if defined(__has_feature)
+#if __has_feature(thread_sanitizer)
+#undef SHUNTWRIGHT_WIDE
+#define SHUNTWRIGHT_WIDE
+#endif
+#endif
