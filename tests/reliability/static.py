@@ -195,7 +195,10 @@ def threads(bench):
                "0 reports, all pass", done.returncode == 0 and races == 0)
 
 
-WITH_THREADS = "*Thread*:*Trial*:*MonteCarlo*:*Search*:*TextReading*:*Progress*:*Cancel*:*Campaign*:*Workbook*:*Stop*"
+# Left out: what starts the reading process, whose limit of memory leaves no room for the checker's, and what counts
+# allocations, since the checker's operator new is another.
+WITH_THREADS = ("*Thread*:*Trial*:*MonteCarlo*:*Search*:*TextReading*:*Progress*:*Cancel*:*Campaign*:*Workbook*:*Stop*"
+                "-ReaderProcess.*:BinaryLayout.ProgressRises*:*AllocateNothing*")
 
 # Those measure time, memory or processor limits of their own, which valgrind changes; or only repeat themselves
 # a thousand times.

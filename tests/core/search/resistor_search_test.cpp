@@ -98,8 +98,10 @@ Problem problemOf(unsigned seed) {
   if (below(3) == 0) p.setup.instrument.inputResistance = Resistance(1e6);
   const double greatest = isTransducer(p.setup.bridge) ? 20 : 1500;
   const bool negative = below(3) > 0;
-  p.search =
-      searchFor(p.setup, equalLevels(greatest * (0.5 + share()), 1 + below(3), true, negative), 2 + below(2));
+  // One draw after the other, or compilers would make different problems.
+  const double farthest = greatest * (0.5 + share());
+  const unsigned levels = 1 + below(3);
+  p.search = searchFor(p.setup, equalLevels(farthest, levels, true, negative), 2 + below(2));
   p.search.positive->wires = Resistance(below(2) * 0.8);
   p.search.negative->contact = Resistance(below(2) * 0.05);
   p.search.together = below(2);
@@ -115,6 +117,10 @@ Problem problemOf(unsigned seed) {
                                       : owned(ohm, "S-" + std::to_string(k), tolerance));
   }
   std::sort(p.candidates.begin(), p.candidates.end(), [](auto& a, auto& b) { return a.value < b.value; });
+  // Of two that are alike the search makes one set, brute force two.
+  const auto twins = std::unique(p.candidates.begin(), p.candidates.end(),
+                                 [](auto& a, auto& b) { return a.value == b.value; });
+  p.candidates.erase(twins, p.candidates.end());
   return p;
 }
 
