@@ -103,12 +103,14 @@ Description::Description(const TimeAxis& time, std::span<const double> values,
   m_resolution = options.resolution > 0 ? options.resolution : resolutionOf(values, spans);
   std::vector<double> scales;
   for (const SampleSpan& span : spans) {
+    if (stop.stop_requested()) return;  // levels() sees it too
     letSamplesGo();
     m_baselines.push_back(baselineOf(values.subspan(span.begin, span.size())));
     if (!std::isnan(m_baselines.back().centre)) scales.push_back(m_baselines.back().scale);
   }
   const double usual = scales.empty() ? 0 : medianOf(scales);
   for (std::size_t k = 0; k < spans.size(); ++k) {
+    if (stop.stop_requested()) return;
     letSamplesGo();
     Baseline& baseline = m_baselines[k];
     if (spans[k].size() < fewSamples) baseline.scale = std::max(baseline.scale, usual);
@@ -375,13 +377,14 @@ Level Description::levelOf(std::size_t k, const Noise& noise, double beforeRound
 }
 
 std::vector<Level> Description::levels() {
+  if (m_stop.stop_requested()) return {};
   listen();
   tallyAll();
   if (m_stop.stop_requested()) return {};
   const Noise noise(m_contrasts);
   const double beforeRounding = noiseBefore();
   std::vector<Level> levels;
-  for (std::size_t k = 0; k < m_spans.size(); ++k) {
+  for (std::size_t k = 0; k < m_spans.size() && !m_stop.stop_requested(); ++k) {
     letSamplesGo();
     levels.push_back(levelOf(k, noise, beforeRounding));
   }

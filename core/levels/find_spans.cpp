@@ -119,9 +119,10 @@ std::size_t shortestOf(const TimeAxis& time, const Cells& cells, const LevelOpti
   return static_cast<std::size_t>(std::clamp(inCells, 3.0, 1e15));
 }
 
-/// The samples of `pieces` that are sure to belong to their levels.
+/// The samples of `pieces` that are sure to belong to their levels; not of all of them when stopped.
 std::vector<SampleSpan> samplesOf(std::span<const double> values, const Cells& cells,
-                                  const std::vector<Piece>& pieces, double leastStep) {
+                                  const std::vector<Piece>& pieces, double leastStep,
+                                  const std::stop_token& stop) {
   const Deviations deviations(cells, pieces);
   const std::vector<SampleSpan> inCells = trimmed(cells, pieces, deviations, leastStep);
   double smallest = pieces.size() > 1 ? 1e300 : 0;
@@ -130,7 +131,7 @@ std::vector<SampleSpan> samplesOf(std::span<const double> values, const Cells& c
   const double ofSample = deviations.of(1) * std::sqrt(static_cast<double>(cells.length));
   const double most = std::max(6 * ofSample, 0.25 * smallest);
   std::vector<SampleSpan> spans;
-  for (std::size_t k = 0; k < pieces.size(); ++k) {
+  for (std::size_t k = 0; k < pieces.size() && !stop.stop_requested(); ++k) {
     letSamplesGo();
     const SampleSpan span = cells.samplesOf(inCells[k].begin, inCells[k].end);
     spans.push_back(pieces.size() > 1 ? withoutBounce(values, cells, pieces[k], span, most) : span);
@@ -164,7 +165,7 @@ std::vector<SampleSpan> findSpans(const TimeAxis& time, std::span<const double> 
       withoutExcursions({std::move(cells), std::move(edges)}, scales, shortest, leastStep);
   const std::vector<Piece> pieces =
       withoutFragments(edged.cells, heldPieces(edged.cells, scales, edged.edges, shortest, leastStep));
-  const std::vector<SampleSpan> spans = samplesOf(values, edged.cells, pieces, leastStep);
+  const std::vector<SampleSpan> spans = samplesOf(values, edged.cells, pieces, leastStep, stop);
   if (progress) progress(1);
   return spans;
 }

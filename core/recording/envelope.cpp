@@ -10,6 +10,7 @@ namespace {
 
 constexpr std::size_t shortestBlock = 64;
 constexpr std::size_t growth = 8;
+constexpr std::size_t longPart = 64;  ///< shortest blocks
 
 constexpr Extremes nothing{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
 
@@ -92,10 +93,15 @@ std::vector<Extremes> Envelope::over(std::span<const double> values, std::size_t
     const double share = static_cast<double>(pixel) / static_cast<double>(pixels);
     return std::min(end, begin + static_cast<std::size_t>(share * samples));
   };
+  // Samples at the ends of long parts would be fetched from the disk one by one.
+  const bool wholeBlocks = samples >= static_cast<double>(longPart * shortestBlock * pixels);
+  const std::size_t step = wholeBlocks ? shortestBlock : 1;
   for (std::size_t pixel = 0; pixel < pixels; ++pixel) {
     const std::size_t from = std::min(edge(pixel), end - 1);
     const std::size_t to = std::max(from + 1, edge(pixel + 1));
-    parts[pixel] = of(values, from > begin ? from - 1 : from, to);
+    const std::size_t before = from > begin ? from - 1 : from;
+    parts[pixel] =
+        of(values, std::max(begin, before / step * step), std::min(end, (to + step - 1) / step * step));
   }
   return parts;
 }
