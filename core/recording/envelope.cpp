@@ -10,7 +10,7 @@ namespace {
 
 constexpr std::size_t shortestBlock = 64;
 constexpr std::size_t growth = 8;
-constexpr std::size_t longPart = 64;  ///< shortest blocks
+constexpr std::size_t longStretch = 64 * shortestBlock;
 
 constexpr Extremes nothing{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
 
@@ -83,27 +83,11 @@ Extremes Envelope::of(std::span<const double> values, std::size_t begin, std::si
   return found.empty() ? Extremes{} : found;
 }
 
-std::vector<Extremes> Envelope::over(std::span<const double> values, std::size_t begin, std::size_t end,
-                                     std::size_t pixels) const {
+Extremes Envelope::drawn(std::span<const double> values, std::size_t begin, std::size_t end) const {
   assert(begin <= end && end <= values.size());
-  std::vector<Extremes> parts(pixels);
-  if (begin == end) return parts;
-  const double samples = static_cast<double>(end - begin);
-  const auto edge = [&](std::size_t pixel) {
-    const double share = static_cast<double>(pixel) / static_cast<double>(pixels);
-    return std::min(end, begin + static_cast<std::size_t>(share * samples));
-  };
-  // Samples at the ends of long parts would be fetched from the disk one by one.
-  const bool wholeBlocks = samples >= static_cast<double>(longPart * shortestBlock * pixels);
-  const std::size_t step = wholeBlocks ? shortestBlock : 1;
-  for (std::size_t pixel = 0; pixel < pixels; ++pixel) {
-    const std::size_t from = std::min(edge(pixel), end - 1);
-    const std::size_t to = std::max(from + 1, edge(pixel + 1));
-    const std::size_t before = from > begin ? from - 1 : from;
-    parts[pixel] =
-        of(values, std::max(begin, before / step * step), std::min(end, (to + step - 1) / step * step));
-  }
-  return parts;
+  if (end - begin < longStretch) return of(values, begin, end);
+  const std::size_t first = begin / shortestBlock, last = (end + shortestBlock - 1) / shortestBlock;
+  return of(values, first * shortestBlock, std::min(values.size(), last * shortestBlock));
 }
 
 }  // namespace core

@@ -35,12 +35,9 @@ class Envelope {
   /// at where the ends lie within a shortest block. Costs the logarithm of the length.
   Extremes of(std::span<const double> values, std::size_t begin, std::size_t end) const;
 
-  /// The extremes of `pixels` equal parts of the samples begin to end - 1; a part that would hold no sample
-  /// has the one that it lies in. Each part has the last sample before it too (not the first part's), so that
-  /// the strokes of neighbouring parts meet. Parts of 4096 samples or more may take in up to 63 on either
-  /// side.
-  std::vector<Extremes> over(std::span<const double> values, std::size_t begin, std::size_t end,
-                             std::size_t pixels) const;
+  /// The same for a drawing: a stretch of 4096 samples or more may take in up to 63 on either side, since
+  /// those at its ends would be fetched from the disk.
+  Extremes drawn(std::span<const double> values, std::size_t begin, std::size_t end) const;
 
  private:
   std::vector<ExtremeBlocks> m_scales;  ///< blocks of 64, 64*8, 64*8*8 ... samples

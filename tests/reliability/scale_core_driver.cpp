@@ -202,7 +202,10 @@ int column(std::size_t samples) {
   core::Envelope envelope;
   told.measure("envelope_s", [&] { envelope = core::Envelope(values); });
   std::size_t drawn = 0;
-  told.measure("curve_s", [&] { drawn = envelope.over(values, 0, samples, 1900).size(); });
+  told.measure("curve_s", [&] {
+    for (std::size_t k = 0; k < 1900; ++k)
+      drawn += envelope.drawn(values, k * samples / 1900, (k + 1) * samples / 1900).empty() ? 0 : 1;
+  });
   told.add("pixels", double(drawn));
   return 0;
 }

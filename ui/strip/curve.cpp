@@ -149,7 +149,7 @@ CurveParts curveParts(const core::Envelope& envelope, std::span<const double> va
     const bool isPause = isEmpty(k) && (k == 0 || isEmpty(k - 1) || k + 1 == columns || isEmpty(k + 1));
     const std::size_t first = edges[k] > parts.samples.begin ? edges[k] - 1 : edges[k];
     const std::size_t last = isEmpty(k) ? std::min(edges[k] + 1, parts.samples.end) : edges[k + 1];
-    parts.extremes.push_back(isPause ? core::Extremes{} : envelope.of(values, first, last));
+    parts.extremes.push_back(isPause ? core::Extremes{} : envelope.drawn(values, first, last));
     parts.range = core::joined(parts.range, parts.extremes.back());
   }
   return parts;

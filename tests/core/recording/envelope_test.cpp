@@ -51,35 +51,22 @@ TEST(Envelope, HasTheExtremesOfAnyStretchAsLookingAtEverySampleHas) {
   }
 }
 
-TEST(Envelope, CutsAStretchIntoPartsThatMeet) {
-  const auto made = values(100'000, 7);
+TEST(Envelope, TakesInAFewSamplesMoreOfALongStretchThatIsDrawn) {
+  const std::size_t count = 100'001;
+  const auto made = values(count, 7);
   const Envelope envelope(made);
-  // 1 to 65536 parts: whole blocks, blocks and samples, and less than two samples a part.
-  for (std::size_t pixels = 1; pixels <= 65536; pixels *= 4) {
-    const std::size_t begin = 1000, end = 1000 + 65536, each = 65536 / pixels;
-    const auto parts = envelope.over(made, begin, end, pixels);
-    ASSERT_EQ(parts.size(), pixels);
-    for (std::size_t k = 0; k < pixels; k += std::max<std::size_t>(1, pixels / 512)) {
-      const std::size_t from = begin + k * each, before = k == 0 ? from : from - 1, to = from + each;
-      if (each < 4096) {
-        EXPECT_EQ(parts[k], bruteForce(made, before, to));
-        continue;
-      }
-      // Long parts may take in what lies within 63 samples of them.
-      EXPECT_EQ(joined(parts[k], bruteForce(made, before, to)), parts[k]);
-      const auto wider = bruteForce(made, std::max(begin, before - 63), std::min(end, to + 63));
-      EXPECT_EQ(joined(parts[k], wider), wider);
+  std::mt19937 random(6);
+  for (int trial = 0; trial < 300; ++trial) {
+    const std::size_t begin = random() % count, end = begin + random() % (count - begin + 1);
+    const Extremes drawn = envelope.drawn(made, begin, end), exact = bruteForce(made, begin, end);
+    if (end - begin < 4096) {
+      EXPECT_EQ(drawn, exact) << begin << " to " << end;
+      continue;
     }
+    const auto wider = bruteForce(made, begin - std::min<std::size_t>(begin, 63), std::min(count, end + 63));
+    EXPECT_EQ(joined(drawn, exact), drawn) << begin << " to " << end;
+    EXPECT_EQ(joined(drawn, wider), wider) << begin << " to " << end;
   }
-}
-
-TEST(Envelope, GivesEachPixelASampleWhenThereAreMorePixels) {
-  const std::vector<double> made{1, missing, 3};
-  const auto parts = Envelope(made).over(made, 0, 3, 6);
-  const std::vector<Extremes> expected{{1, 1}, {1, 1}, {1, 1}, {1, 1}, {3, 3}, {3, 3}};
-  // By hand: each sample two pixels; the last sample before a part counts too, here for all but the first
-  // part, and a missing number adds nothing.
-  EXPECT_EQ(parts, expected);
 }
 
 TEST(Envelope, SaysWhereThereIsNoNumber) {
@@ -87,8 +74,7 @@ TEST(Envelope, SaysWhereThereIsNoNumber) {
   const Envelope envelope(made);
   EXPECT_TRUE(envelope.of(made, 0, 1000).empty());
   EXPECT_TRUE(envelope.of(made, 5, 5).empty());
-  for (const Extremes& part : envelope.over(made, 0, 1000, 10)) EXPECT_TRUE(part.empty());
-  EXPECT_TRUE(envelope.over(made, 0, 1000, 0).empty());
+  EXPECT_TRUE(envelope.drawn(made, 0, 1000).empty());
 }
 
 TEST(Envelope, KeepsEveryDigitOfASmallChangeOnALargeValue) {
@@ -99,7 +85,7 @@ TEST(Envelope, KeepsEveryDigitOfASmallChangeOnALargeValue) {
 
 TEST(Envelope, OfNothingIsEmpty) {
   EXPECT_TRUE(Envelope().of({}, 0, 0).empty());
-  EXPECT_TRUE(Envelope(std::span<const double>{}).over({}, 0, 0, 4)[3].empty());
+  EXPECT_TRUE(Envelope(std::span<const double>{}).drawn({}, 0, 0).empty());
 }
 
 }  // namespace
