@@ -96,7 +96,8 @@ Result<std::vector<double>> levelsFromText(std::string_view text, const Bridge& 
     const auto level = levelFromText(word, bridge);
     if (!level) return Error{say("levels"), level.error().what, level.error().mend};
     if (!std::isfinite(*level))
-      return Error{say("levels"), say("{1} is too large or too small", {inQuotes(word)}), say("Leave it out")};
+      return Error{say("levels"), say("{1} is too large or too small", {inQuotes(word)}),
+                   say("Leave it out")};
     if (*level == 0)
       return Error{say("levels"), say("{1} is zero, which needs no shunt", {inQuotes(word)}),
                    say("Leave it out")};
