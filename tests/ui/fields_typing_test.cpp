@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <QAccessible>
+#include <QAction>
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QInputMethodEvent>
@@ -303,6 +304,17 @@ TEST_F(Fields, CountsAreTypedSteppedAndRefusedAlike) {
   press(Qt::Key_Return);
   EXPECT_TRUE(count.isRefused());
   EXPECT_TRUE(sheetText().contains("from 1 to 100")) << sheetText().toStdString();
+}
+
+TEST_F(Fields, TheSignsOfAllCountsAreTheSamePictures) {
+  // Qt keeps a name of each picture that was shown for as long as the program runs.
+  const CountEdit one, other;
+  const auto keyOf = [](const CountEdit& field, const char* sign) {
+    return field.findChild<QAction*>(sign)->icon().cacheKey();
+  };
+  EXPECT_EQ(keyOf(one, "countMore"), keyOf(other, "countMore"));
+  EXPECT_EQ(keyOf(one, "countFewer"), keyOf(other, "countFewer"));
+  EXPECT_NE(keyOf(one, "countMore"), keyOf(one, "countFewer"));
 }
 
 TEST_F(Fields, ACountHasAWordForItsLeastAndWaitsWhenAskedTo) {

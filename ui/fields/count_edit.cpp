@@ -2,9 +2,13 @@
 #include "ui/fields/count_edit.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QEvent>
+#include <QHash>
 #include <QPainter>
+#include <QPointer>
 #include <algorithm>
+#include <utility>
 
 #include "core/units/notation.h"
 #include "core/units/text.h"
@@ -17,7 +21,7 @@ namespace {
 constexpr int signSize = 16;
 
 /// A minus or plus of the text's colour, sharp on screens of any density.
-QIcon signIcon(const QColor& colour, bool plus) {
+QIcon drawnSign(const QColor& colour, bool plus) {
   constexpr int scale = 3;
   QPixmap picture(signSize * scale, signSize * scale);
   picture.fill(Qt::transparent);
@@ -28,6 +32,20 @@ QIcon signIcon(const QColor& colour, bool plus) {
   if (plus) painter.drawLine(QPointF(8, 4), QPointF(8, 12));
   painter.end();
   return QIcon(picture);
+}
+
+struct Signs : QObject {
+  using QObject::QObject;
+  QHash<std::pair<QRgb, bool>, QIcon> icons;
+};
+
+/// One for all fields: what Qt makes of an icon to show it, it never forgets the name of.
+QIcon signIcon(const QColor& colour, bool plus) {
+  static QPointer<Signs> signs;
+  if (!signs) signs = new Signs(qApp);  // pictures may not outlive the program
+  QIcon& icon = signs->icons[{colour.rgba(), plus}];
+  if (icon.isNull()) icon = drawnSign(colour, plus);
+  return icon;
 }
 
 }  // namespace
