@@ -17,7 +17,7 @@ MINUTES_OF_A_DAY = 8 * 60
 
 
 def edit_rows(bench):
-    """Sessions of different seeds, since one session that is large makes a slow one."""
+    """One session: each edit costs as much as the channel that it changes, which grows, and no more."""
     edits, every = (100_000, 100) if bench.long else (2_000, 20)
     told, problem = run_driver(bench, bench.build, "editing_ui_driver", "edits", "demo.bridgecal", edits, 1, every,
                                hours=8)
