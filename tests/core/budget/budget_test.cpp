@@ -344,6 +344,8 @@ struct BadStatement {
   std::string name;
   Uncertainty uncertainty;
   std::string says;
+
+  friend void PrintTo(const BadStatement& bad, std::ostream* out) { *out << bad.name; }
 };
 
 class RefusedStatement : public testing::TestWithParam<BadStatement> {};

@@ -54,7 +54,8 @@ TEST(Edits, AnotherSequenceKeepsReadingsOnlyWhileTheSameShuntsCloseInTheSameOrde
 
   std::swap(sequence[1], sequence[2]);
   EXPECT_TRUE(dropsReadings(channel, sequence));
-  for (const auto& reading : withSequence(channel, sequence).checks[0].readings) EXPECT_FALSE(reading);
+  const Channel swapped = withSequence(channel, sequence);
+  for (const auto& reading : swapped.checks[0].readings) EXPECT_FALSE(reading);
 }
 
 TEST(Edits, AnotherSequenceDropsNothingOfClosedChecksOrOfThoseWithoutReadings) {
