@@ -305,6 +305,21 @@ TEST_F(WiringPageTest, RowsOfABlockThatHoldNothingKeepTheirPlaceAmongTheJumpers)
   EXPECT_EQ(setup().shunts[0].jumpers[3], (core::Jumper{{"J2", "3"}, {"J1", "A"}}));
 }
 
+TEST_F(WiringPageTest, WhatIsBeingTypedNeverComesToAnotherChannel) {
+  core::Document two = session.document();
+  core::Channel bare = *session.channel();
+  bare.name = "bare";
+  bare.setup.wiring.pins.clear();
+  two.channels.push_back(std::make_shared<const core::Channel>(bare));
+  session.edit("Add channel", two);
+  ASSERT_GT(pins().size(), 2U);
+  choosePin(int(pins().size()) - 1);
+  QTest::keyClicks(&page.table(), "7");
+  ASSERT_TRUE(page.table().viewport()->findChild<QLineEdit*>());
+  session.selectChannel(1);
+  EXPECT_EQ(*session.document().channels[1], bare);
+}
+
 TEST_F(WiringPageTest, AStepShowsItsFirstShuntAndAShuntItsStep) {
   auto* box = page.findChild<QComboBox*>("wiringShunt");
   EXPECT_EQ(box->count(), 2);
