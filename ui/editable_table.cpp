@@ -22,9 +22,10 @@ core::Error EditableTable::inCell(core::Error error, int row, int column) const 
 }
 
 void EditableTable::showRows(int rows) {
-  if (rows != m_rows) {
+  if (rows != m_rows || owner() != m_owner) {
     beginResetModel();
     m_rows = rows;
+    m_owner = owner();
     endResetModel();
   } else if (rows > 0) {
     emit dataChanged(index(0, 0), index(rows - 1, m_columns - 1));
@@ -58,6 +59,9 @@ core::Result<void> EditableTable::checkTarget(const CellText& cell) const {
 core::Result<void> EditableTable::putCells(const QList<CellText>& cells, const QString& label) {
   if (!isThere())
     return core::Error{"", core::say("there is no channel to edit"), core::say("Add a channel first")};
+  if (owner() != m_owner)
+    return core::Error{"", core::say("another channel was chosen while this was typed"),
+                       core::say("Choose the channel that it is meant for and type it again")};
   for (const CellText& cell : cells)
     if (const auto fits = checkTarget(cell); !fits) return fits;
   return cells.isEmpty() ? core::Result<void>() : put(cells, label);
@@ -70,7 +74,7 @@ core::Result<void> EditableTable::clearCells(const QModelIndexList& cells) {
   for (const QModelIndex& cell : cells)
     if (flags(cell) & Qt::ItemIsEditable && !emptyText(cell.column()).isNull())
       texts.append({cell.row(), cell.column(), emptyText(cell.column())});
-  return texts.isEmpty() || !isThere() ? core::Result<void>() : put(texts, tr("Clear cells"));
+  return texts.isEmpty() ? core::Result<void>() : putCells(texts, tr("Clear cells"));
 }
 
 }  // namespace ui

@@ -40,12 +40,15 @@ class EditableTable : public QAbstractTableModel, public BlockTaker {
   core::Error inCell(core::Error error, int row, int column) const;
 
   /// Tells the views that all cells and headers may say something else; they are reset only when the
-  /// number of rows differs, so that selection and open editors survive.
+  /// number of rows or their owner differs, so that selection and open editors survive.
   void showRows(int rows);
 
   /// Puts all `cells` in, as one undo step with `label`, or none of them. Rows past the last one come only to
   /// a table that grows.
   virtual core::Result<void> put(const QList<CellText>& cells, const QString& label) = 0;
+  /// Names what the rows belong to. Nothing typed for one owner comes to another: its editor goes when other
+  /// rows are shown, and is refused when it closes before they are.
+  virtual QString owner() const { return {}; }
   /// Whether there is anything to edit.
   virtual bool isThere() const { return true; }
   /// Whether a block that is pasted may add rows.
@@ -61,6 +64,7 @@ class EditableTable : public QAbstractTableModel, public BlockTaker {
   Session& m_session;
   int m_columns;
   int m_rows = 0;
+  QString m_owner;  ///< of the rows that are shown
   QModelIndexList m_spread;
   bool m_toldRefusal = false;
 };

@@ -1,7 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sheet_model.h"
 
+#include "ui/theme.h"
+
 namespace ui {
+
+QString SheetModel::owner() const {
+  return session().channel() ? toQString(session().channel()->name) : QString();
+}
 
 core::Result<void> SheetModel::put(const QList<CellText>& cells, const QString& label) {
   core::Channel channel = *session().channel();

@@ -20,6 +20,7 @@ class SheetModel : public EditableTable {
                                                const QString& text) const = 0;
 
   core::Result<void> put(const QList<CellText>& cells, const QString& label) override;
+  QString owner() const override;  ///< the channel: no two have one name
   bool isThere() const override { return session().channel(); }
 };
 

@@ -946,6 +946,10 @@
         <translation>Kleinere Stufenwerte wählen</translation>
     </message>
     <message>
+        <source>Choose the channel that it is meant for and type it again</source>
+        <translation>Den Kanal wählen, für den es bestimmt ist, und es noch einmal eingeben</translation>
+    </message>
+    <message>
         <source>Choose the column of the time, or give the sample rate</source>
         <translation>Die Zeitspalte wählen oder die Abtastrate angeben</translation>
     </message>
@@ -5884,6 +5888,10 @@
     <message>
         <source>another certificate</source>
         <translation>ein anderer Kalibrierschein</translation>
+    </message>
+    <message>
+        <source>another channel was chosen while this was typed</source>
+        <translation>ein anderer Kanal wurde gewählt, während dies eingegeben wurde</translation>
     </message>
     <message>
         <source>another content</source>

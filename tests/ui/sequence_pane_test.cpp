@@ -8,6 +8,7 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QLineEdit>
+#include <QPointer>
 #include <QSignalSpy>
 #include <QTest>
 #include <QToolButton>
@@ -87,6 +88,28 @@ TEST_F(Sequence, TypingAHoldThroughTheEditorIsOneUndoStep) {
       [&] { return session.channel()->setup.sequence[2].hold == core::Duration(2.5); }, 2000));
   EXPECT_EQ(session.history().count(), 1);
   EXPECT_EQ(session.history().undoText(), "Change hold");
+}
+
+TEST_F(Sequence, WhatIsBeingTypedNeverComesToAnotherChannel) {
+  core::Document two = session.document();
+  core::Channel twin = *session.channel();
+  twin.name = "twin";  // as many steps and shunts
+  two.channels.push_back(std::make_shared<const core::Channel>(twin));
+  session.edit("Add channel", two);
+  for (const auto& [table, column] : {std::pair{&pane.steps(), int(SequenceModel::Hold)},
+                                      std::pair{&pane.shunts(), int(ShuntModel::Resistance)}}) {
+    if (!table->isVisible()) pane.showShunt(1);
+    table->setCurrentIndex(table->model()->index(1, column));
+    table->setFocus();
+    QTest::keyClicks(table, "7");
+    const QPointer<QLineEdit> editor = table->viewport()->findChild<QLineEdit*>();
+    ASSERT_TRUE(editor);
+    session.selectChannel(1);
+    EXPECT_TRUE(editor->isHidden());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !editor; }, 2000));
+    EXPECT_EQ(session.document(), two);
+    session.selectChannel(0);
+  }
 }
 
 TEST_F(Sequence, ANodeIsTypedByItsNameLetterByLetterOrRefused) {

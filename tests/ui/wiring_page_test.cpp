@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPointer>
 #include <QProcess>
 #include <QSignalSpy>
 #include <QTemporaryDir>
@@ -317,7 +318,40 @@ TEST_F(WiringPageTest, WhatIsBeingTypedNeverComesToAnotherChannel) {
   QTest::keyClicks(&page.table(), "7");
   ASSERT_TRUE(page.table().viewport()->findChild<QLineEdit*>());
   session.selectChannel(1);
-  EXPECT_EQ(*session.document().channels[1], bare);
+  EXPECT_EQ(session.document(), two);
+}
+
+TEST_F(WiringPageTest, WhatIsBeingTypedNeverComesToAnotherShunt) {
+  core::Channel twins = *session.channel();
+  ASSERT_EQ(twins.setup.shunts.size(), 2U);
+  twins.setup.shunts[0].jumpers = twins.setup.shunts[1].jumpers = {{{"J1", "A"}, {"J1", "B"}}};
+  session.editChannel("Lay jumpers", twins);
+  QTableView& jumpers = page.jumpers();
+  jumpers.setCurrentIndex(jumpers.model()->index(0, JumperModel::From));
+  jumpers.setFocus();
+  QTest::keyClick(&jumpers, Qt::Key_F2);
+  const QPointer<QComboBox> editor = jumpers.viewport()->findChild<QComboBox*>();
+  ASSERT_TRUE(editor);
+  editor->setCurrentText("J9:9");
+  auto* shunt = page.findChild<QComboBox*>("wiringShunt");
+  shunt->setCurrentIndex(1);
+  emit shunt->activated(1);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !editor; }, 2000));
+  EXPECT_EQ(*session.channel(), twins);
+}
+
+TEST_F(WiringPageTest, AnEditorThatClosesTooLateIsRefused) {
+  core::Document two = session.document();
+  core::Channel other = *session.channel();
+  other.name = "other";
+  two.channels.push_back(std::make_shared<const core::Channel>(other));
+  session.edit("Add channel", two);
+  page.hide();  // and so does not follow
+  session.selectChannel(1);
+  EXPECT_FALSE(page.table().model()->setData(page.table().model()->index(0, PinModel::PinColumn), "77"));
+  EXPECT_EQ(session.document(), two);
+  ASSERT_EQ(refused.count(), 1);
+  EXPECT_TRUE(refused[0][0].toString().startsWith("another channel was chosen")) << refused[0][0].toString();
 }
 
 TEST_F(WiringPageTest, AStepShowsItsFirstShuntAndAShuntItsStep) {

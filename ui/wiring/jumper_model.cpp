@@ -17,6 +17,10 @@ void JumperModel::show(std::shared_ptr<const core::Channel> channel, std::option
   showRows(m_shunt ? static_cast<int>(m_channel->setup.shunts[*m_shunt].jumpers.size()) : 0);
 }
 
+QString JumperModel::owner() const {
+  return m_shunt ? SheetModel::owner() + '\n' + toQString(m_channel->setup.shunts[*m_shunt].name) : QString();
+}
+
 QVariant JumperModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation == Qt::Vertical && role == Qt::DisplayRole) return section + 1;
   if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};

@@ -29,6 +29,7 @@ class JumperModel : public SheetModel {
  protected:
   core::Result<core::Channel> withCell(core::Channel channel, int row, int column,
                                        const QString& text) const override;
+  QString owner() const override;
   bool isThere() const override { return m_shunt.has_value(); }
   bool grows() const override { return true; }
   QString editLabel(int column) const override;

@@ -249,10 +249,6 @@ void WiringPage::takeChannel(std::shared_ptr<const core::Channel> channel) {
   if (another) {
     m_shunt.reset();
     m_step.reset();
-    // What is being typed belongs to the channel before: its editor goes, or the text would come to this one.
-    m_pinModel.show(nullptr, {}, {});
-    m_jumperModel.show(nullptr, {});
-    m_table->selectionModel()->clear();
   }
   if (sameWiring) return showShunt(m_shunt);  // another note, or a reading
   m_faults = m_channel ? core::wiringFaults(m_channel->setup) : std::vector<core::WiringFault>();
