@@ -51,8 +51,12 @@ bool isGrouped(std::string_view cell, std::string_view mark, char decimal, std::
 bool isGrouped(std::string_view cell, char decimal, std::string& plain) {
   constexpr std::string_view marks[] = {
       ",", ".", "'", "\xE2\x80\x99", " ", "\xC2\xA0", "\xE2\x80\xAF", "\xE2\x80\x89"};
+  const std::size_t sign = cell.starts_with('-') || cell.starts_with('+') ? 1 : 0;
+  std::size_t first = sign;
+  while (first < cell.size() && first <= sign + 3 && isDigit(cell[first])) ++first;
+  const std::string_view behind = cell.substr(first);
   return std::any_of(std::begin(marks), std::end(marks), [&](std::string_view mark) {
-    return mark.front() != decimal && isGrouped(cell, mark, decimal, plain);
+    return behind.starts_with(mark) && mark.front() != decimal && isGrouped(cell, mark, decimal, plain);
   });
 }
 

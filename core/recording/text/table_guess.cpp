@@ -143,7 +143,10 @@ Result<void> TableFinder::findShape() {
   const std::size_t from = m_choices.firstRow ? *m_choices.firstRow - 1 : 0;
   auto lines = scoredLines(m_sample, from, false);
   TableShape shape = shapeOf(lines, m_choices);
-  if (shape.columns == 0) shape = shapeOf(lines = scoredLines(m_sample, from, true), m_choices);
+  if (shape.columns == 0) {
+    auto all = scoredLines(m_sample, from, true);
+    if (all.size() > lines.size()) shape = shapeOf(lines = std::move(all), m_choices);
+  }
   if (shape.columns == 0) return nothingToRead();
   if (shape.columns > greatestColumns + 1)
     return error(say("the table has more than {1} columns", {std::to_string(greatestColumns)}),
