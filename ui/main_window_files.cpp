@@ -200,6 +200,7 @@ bool MainWindow::saveAs(const QString& path) {
   if (const auto saved =
           revised ? saveDocument(*revised, path, &sha256) : core::Result<void>(revised.error());
       !saved) {
+    m_safety->stay();
     warn(tr("Not saved: %1").arg(toText(saved.error())));
     return false;
   }

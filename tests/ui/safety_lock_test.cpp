@@ -74,6 +74,16 @@ TEST_F(LockTest, TheLockFollowsOpenSaveAsNewAndClose) {
   EXPECT_FALSE(QFile::exists(lockFile("other.bridgecal")));
 }
 
+TEST_F(LockTest, WhatCouldNotBeSavedLeavesNoLockBehind) {
+  ShownWindow shown;
+  ASSERT_TRUE(shown.window.openFile(path("tail.bridgecal")));
+  ASSERT_TRUE(QDir(path("")).mkdir("folder.bridgecal"));  // where nothing can be saved to
+  EXPECT_FALSE(shown.window.saveAs(path("folder.bridgecal")));
+  EXPECT_TRUE(shown.warned().contains("Not saved")) << shown.warned().toStdString();
+  EXPECT_FALSE(QFile::exists(lockFile("folder.bridgecal")));
+  EXPECT_TRUE(QFile::exists(lockFile()));
+}
+
 TEST_F(LockTest, TheSecondIsToldWhoHasItAndReadsOnly) {
   ShownWindow first;
   ASSERT_TRUE(first.window.openFile(path("tail.bridgecal")));

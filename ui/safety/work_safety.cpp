@@ -140,7 +140,7 @@ bool WorkSafety::regain() {
 }
 
 bool WorkSafety::mayWrite(const QString& path) {
-  m_next.reset();
+  stay();
   const bool own = m_lock.file() == fileBehind(path);
   if (!own || !m_lock.isHeld()) {
     DocumentLock lock = DocumentLock::taken(path);
@@ -151,7 +151,9 @@ bool WorkSafety::mayWrite(const QString& path) {
     }
     m_next = std::move(lock);  // what else hinders, the saving itself will say
   }
-  return !own || m_watch.lookNow() != DiskWatch::Standing::Changed || maySaveOver();
+  if (!own || m_watch.lookNow() != DiskWatch::Standing::Changed || maySaveOver()) return true;
+  stay();
+  return false;
 }
 
 bool WorkSafety::maySaveOver() {

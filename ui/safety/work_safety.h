@@ -44,10 +44,12 @@ class WorkSafety : public QObject {
   /// Whether somebody else has `path` open for writing. Changes and asks nothing.
   static bool isHeldElsewhere(const QString& path);
 
-  // Saving: mayWrite, then write, then follow.
+  // Saving: mayWrite, then write, then follow or, when nothing was written, stay.
   /// Asks before the file is overwritten that somebody changed since; refuses one that somebody else has
   /// open.
   bool mayWrite(const QString& path);
+  /// The document keeps the file it has; the one it was to be saved to is free again.
+  void stay() { m_next.reset(); }
   /// Why the document cannot be saved under its name, as a sentence; empty: it can.
   QString readOnlyReason() const;
   /// Tries whether it can by now.
