@@ -75,7 +75,8 @@ class OutermostMembers : public nlohmann::json_sax<nlohmann::json> {
 
 core::Result<std::string> inJson(const std::string& path, std::string_view text) {
   OutermostMembers found;
-  if (!nlohmann::json::sax_parse(text, &found))
+  // The parser takes a zero byte for the end, and what stands behind it would go unseen.
+  if (text.find('\0') != text.npos || !nlohmann::json::sax_parse(text, &found))
     return core::Error{path, "it is no JSON that can be read", "Choose a report that this program wrote"};
   if (found.format == "shuntwright")
     return core::Error{path, "it is a document and no report", "Name a report made from the document"};

@@ -213,6 +213,7 @@ class VerifyTest(unittest.TestCase):
         for name, content, says in (("a.pdf", b"text", "no report of a kind"),
                                     ("b.xlsx", b"PK\x03\x04rubbish", "damaged"),
                                     ("c.json", b"{", "no JSON"),
+                                    ("e.json", b"{}\0{}", "no JSON"),
                                     ("d.json", NEWEST.read_bytes(), "a document and no report")):
             with self.subTest(name=name):
                 path = self.folder / name
