@@ -7,6 +7,8 @@ import shutil
 import signal
 import subprocess
 
+from row import LIGHT_ASAN
+
 
 def run_driver(bench, build, driver, name, *arguments, hours=0.1):
     """What the driver told, and None; or None and what went wrong, with the way to see it again."""
@@ -19,7 +21,7 @@ def run_driver(bench, build, driver, name, *arguments, hours=0.1):
             shutil.copy(file, folder)
     words = [str(build / "tests" / "reliability" / driver), str(folder)]
     words += [str(folder / word) if str(word).endswith(".bridgecal") else str(word) for word in arguments]
-    surroundings = dict(os.environ, ASAN_OPTIONS="detect_leaks=1:abort_on_error=0:exitcode=23",
+    surroundings = dict(os.environ, ASAN_OPTIONS=f"detect_leaks=1:abort_on_error=0:exitcode=23:{LIGHT_ASAN}",
                         UBSAN_OPTIONS="print_stacktrace=1:halt_on_error=1", LC_ALL="C.UTF-8")
     try:
         ran = subprocess.run(words, capture_output=True, text=True, errors="replace", timeout=3600 * hours,

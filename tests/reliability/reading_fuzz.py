@@ -11,7 +11,7 @@ import re
 import shutil
 import subprocess
 
-from row import Row
+from row import LIGHT_ASAN, Row
 
 TARGETS = ["quantity", "document", "text", "json", "wav", "npy", "uff", "matlab", "answer", "stock", "channels",
            "template", "words", "report", "tables", "command_line"]
@@ -20,10 +20,6 @@ AT_ONCE = 2
 GREATEST_WAIT_S = 60  # for one input, by the clock; a machine with much else to do leaves one waiting for ten
 LONGEST = {"quantity": 200, "text": 256, "words": 200, "command_line": 512, "npy": 1024, "answer": 1024,
            "channels": 1024}  # bytes; 4096 of all others
-# Half of the time went into what tells where a block was allocated, and into keeping freed ones for long. A finding
-# is repeated without these to learn the rest.
-LIGHT = {"ASAN_OPTIONS": "malloc_context_size=0:max_malloc_fill_size=0:detect_stack_use_after_return=0:"
-                         "quarantine_size_mb=8"}
 DAMAGED_EACH = 600  # inputs of a target in the quick tier
 TELLING = b"\n\r\t \x00\xff\x7f\x80,;.:=-+eE0919\"'[]{}()<>#%@/\\"
 
@@ -88,7 +84,7 @@ def fuzz(bench, target):
         [program, f"-runs={RUNS}", f"-max_len={LONGEST.get(target, 4096)}", f"-timeout={GREATEST_WAIT_S}",
          "-rss_limit_mb=2048", "-close_fd_mask=1", "-entropic=0", f"-dict={bench.source}/tests/fuzz/{target}.dict",
          f"-artifact_prefix={findings}/{target}-", "corpus", corpus_of(bench, target)],
-        cwd=scratch, env=os.environ | LIGHT, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE)
+        cwd=scratch, env=os.environ | {"ASAN_OPTIONS": LIGHT_ASAN}, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE)
     ended = re.search(rb"Done (\d+) runs in (\d+) second", done.stderr)
     runs = int(ended[1]) if ended else 0
     told = f"{runs:,} executions in {int(ended[2]):,} s, 0 findings" if ended else \
