@@ -164,14 +164,12 @@ core::Result<core::Candidate> fittedOne(const std::string& word,
   return candidate;
 }
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-
 /// Whether `text` is two numbers with a comma in between, or one with a decimal comma.
 bool isNumberOrTwo(const std::string& text) {
   const std::size_t comma = text.find(',');
   return text.find(';') == std::string::npos && comma != std::string::npos && comma == text.rfind(',') &&
-         comma > 0 && comma + 1 < text.size() && isDigit(text[comma - 1]) && isDigit(text[comma + 1]) &&
-         core::parseQuantity(text, core::UnitFamily::Resistance);
+         comma > 0 && comma + 1 < text.size() && core::isDigit(text[comma - 1]) &&
+         core::isDigit(text[comma + 1]) && core::parseQuantity(text, core::UnitFamily::Resistance);
 }
 
 core::Result<std::vector<core::Candidate>> fittedOf(const ResistorOptions& options,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <memory>
 #include <optional>
@@ -73,5 +74,11 @@ struct Check {
 
   friend bool operator==(const Check&, const Check&) = default;
 };
+
+/// Whether a step of it was read.
+inline bool hasReading(const Check& check) {
+  return std::any_of(check.readings.begin(), check.readings.end(),
+                     [](const auto& reading) { return reading.has_value(); });
+}
 
 }  // namespace core

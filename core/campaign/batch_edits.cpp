@@ -13,11 +13,6 @@
 namespace core {
 namespace {
 
-bool hasReading(const Check& check) {
-  return std::any_of(check.readings.begin(), check.readings.end(),
-                     [](const auto& reading) { return reading.has_value(); });
-}
-
 std::string about(const std::string& name, const std::string& what) { return say("{1}: {2}", {name, what}); }
 
 /// Gives each channel to `change`, which returns it changed or says why not.

@@ -8,12 +8,12 @@
 #include <set>
 #include <string_view>
 
+#include "core/units/text.h"
+
 namespace core {
 namespace {
 
 constexpr std::size_t longestNumber = 12;  // digits; what is longer is counted by its end
-
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
 
 /// A text around its last number.
 struct Numbered {

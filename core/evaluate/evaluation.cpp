@@ -8,11 +8,6 @@
 namespace core {
 namespace {
 
-bool hasReading(const Check& check) {
-  return std::any_of(check.readings.begin(), check.readings.end(),
-                     [](const auto& reading) { return bool(reading); });
-}
-
 void summarise(const Channel& channel, ChannelEvaluation& evaluation) {
   if (!evaluation.prediction.zero) {
     evaluation.status = say("cannot be predicted");

@@ -58,11 +58,6 @@ std::string submitterOf(const Document& document) {
   return found == acts.rend() ? std::string() : found->person;
 }
 
-bool hasReading(const Check& check) {
-  return std::any_of(check.readings.begin(), check.readings.end(),
-                     [](const auto& reading) { return reading.has_value(); });
-}
-
 bool hasReading(const Document& document) {
   return std::any_of(document.channels.begin(), document.channels.end(), [](const auto& channel) {
     return std::any_of(channel->checks.begin(), channel->checks.end(),

@@ -12,6 +12,7 @@
 #include "core/document/json_text.h"
 #include "core/record/fingerprint.h"
 #include "core/record/tree_changes.h"
+#include "core/units/text.h"
 
 namespace core {
 namespace {
@@ -33,9 +34,7 @@ struct Change {
 /// Between characters, with a sign that something is missing.
 std::string cut(std::string text) {
   if (text.size() <= longestLine) return text;
-  std::size_t end = longestLine;
-  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
-  return text.substr(0, end) + "…";
+  return std::string(beginningOf(text, longestLine)) + "…";
 }
 
 std::string remarkWords(const Remark& remark) {

@@ -6,14 +6,14 @@
 #include <string>
 #include <string_view>
 
+#include "core/units/text.h"
+
 // Characters as recordings use them. None of this depends on the locale.
 
 namespace core {
 
 inline bool isBlank(char c) { return c == ' ' || c == '\t'; }
-inline bool isDigit(char c) { return c >= '0' && c <= '9'; }
 inline bool isLineEnd(char c) { return c == '\n' || c == '\r'; }
-inline bool isLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 /// Without blanks and line ends at its ends.
 inline std::string_view trimmed(std::string_view text) {
@@ -21,14 +21,6 @@ inline std::string_view trimmed(std::string_view text) {
   while (!text.empty() && isNothing(text.front())) text.remove_prefix(1);
   while (!text.empty() && isNothing(text.back())) text.remove_suffix(1);
   return text;
-}
-
-/// ASCII letters made small; others stay.
-inline std::string lower(std::string_view text) {
-  std::string result(text);
-  for (char& c : result)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return result;
 }
 
 inline bool isOneOf(std::string_view word, std::initializer_list<std::string_view> words) {

@@ -58,10 +58,6 @@ EntryList checkEntries(const Channel& channel, const Check& check) {
   return list;
 }
 
-bool hasReading(const Check& check) {
-  return std::any_of(check.readings.begin(), check.readings.end(), [](const auto& one) { return bool(one); });
-}
-
 std::string reasonText(const StepRow& row) {
   const std::string step = std::to_string(row.step + 1);
   if (row.verdict == Verdict::Fail) return say("Step {1} fails. {2}", {step, row.reason});

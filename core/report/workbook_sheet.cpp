@@ -14,6 +14,7 @@
 #include "core/report/figures.h"
 #include "core/report/workbook_check.h"
 #include "core/units/language.h"
+#include "core/units/text.h"
 
 namespace core {
 namespace {
@@ -22,25 +23,13 @@ constexpr std::size_t longestCell = 32'000;   ///< bytes; a cell takes 32,767 ch
 constexpr std::size_t longestSheetName = 31;  ///< characters of a sheet's name
 constexpr int styleBase = 1000, dayKey = 2000;
 
-/// `text` cut after at most `bytes`, between characters.
-std::string cut(const std::string& text, std::size_t bytes) {
-  if (text.size() <= bytes) return text;
-  std::size_t end = bytes;
-  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
-  return text.substr(0, end);
-}
+std::string cut(const std::string& text, std::size_t bytes) { return std::string(beginningOf(text, bytes)); }
 
 std::string firstCharacters(const std::string& text, std::size_t count) {
   std::size_t seen = 0, at = 0;
   for (; at < text.size(); ++at)
     if ((static_cast<unsigned char>(text[at]) & 0xC0) != 0x80 && seen++ == count) break;
   return text.substr(0, at);
-}
-
-std::string small(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
 }
 
 /// In a header "&" begins a code.
@@ -244,11 +233,11 @@ std::string WorkbookFile::sheetNameFor(const std::string& wanted) {
   while (!name.empty() && (name.back() == '\'' || name.back() == ' ')) name.pop_back();
   if (name.empty()) name = "_";
   std::string unique = name;
-  for (unsigned number = 2; m_names.contains(small(unique)) || small(unique) == "history"; ++number) {
+  for (unsigned number = 2; m_names.contains(lower(unique)) || lower(unique) == "history"; ++number) {
     const std::string tail = " (" + std::to_string(number) + ")";
     unique = firstCharacters(name, longestSheetName - tail.size()) + tail;
   }
-  m_names.insert(small(unique));
+  m_names.insert(lower(unique));
   return unique;
 }
 

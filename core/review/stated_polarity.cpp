@@ -6,6 +6,8 @@
 #include <optional>
 #include <vector>
 
+#include "core/units/text.h"
+
 namespace core {
 namespace {
 
@@ -77,13 +79,6 @@ std::vector<Token> tokensOf(std::string_view text) {
   return tokens;
 }
 
-std::string lower(std::string_view text) {
-  std::string result(text);
-  for (char& c : result)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return result;
-}
-
 /// `word` written as `model` is: MINUS, Minus, minus.
 std::string inCaseOf(std::string word, std::string_view model) {
   const auto isUpper = [](char c) { return c >= 'A' && c <= 'Z'; };
@@ -92,9 +87,6 @@ std::string inCaseOf(std::string word, std::string_view model) {
     if (all || (k == 0 && isUpper(model.front()))) word[k] = static_cast<char>(word[k] - 'a' + 'A');
   return word;
 }
-
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-bool isLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 std::optional<Saying> signOf(const std::vector<Token>& tokens, std::size_t k) {
   const Token& token = tokens[k];

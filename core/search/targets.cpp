@@ -41,8 +41,6 @@ bool isLooseComma(std::string_view text, std::size_t at) {
   return text[at] == ',' && (at + 1 == text.size() || isSpace(text[at + 1]));
 }
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-
 /// Whether the only comma of `text` stands between two digits, where it can be a decimal mark.
 bool isDecimalOrList(std::string_view text) {
   const std::size_t comma = text.find(',');

@@ -7,6 +7,8 @@
 #include <set>
 #include <utility>
 
+#include "core/units/text.h"
+
 namespace core {
 namespace {
 
@@ -32,8 +34,6 @@ const std::string_view* placeholder(std::string_view pattern, std::size_t at,
   ++end;
   return arguments.begin() + (number - 1);
 }
-
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
 
 /// `said` with its placeholders replaced.
 std::string filledIn(std::string_view said, std::initializer_list<std::string_view> arguments) {

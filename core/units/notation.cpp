@@ -16,8 +16,6 @@
 namespace core {
 namespace {
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-
 std::size_t digitsAtFront(std::string_view text) {
   return std::min(text.find_first_not_of("0123456789"), text.size());
 }

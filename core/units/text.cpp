@@ -26,11 +26,22 @@ std::size_t characterLength(std::string_view text, std::size_t at) {
 
 }  // namespace
 
+std::string lower(std::string_view text) {
+  std::string result(text);
+  for (char& c : result)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  return result;
+}
+
+std::string_view beginningOf(std::string_view text, std::size_t mostBytes) {
+  if (text.size() <= mostBytes) return text;
+  while (mostBytes > 0 && isContinuation(text, mostBytes)) --mostBytes;
+  return text.substr(0, mostBytes);
+}
+
 std::string inQuotes(std::string_view text, std::size_t longest) {
   if (text.size() <= longest) return "“" + std::string(text) + "”";
-  std::size_t cut = longest;
-  while (cut > 0 && isContinuation(text, cut)) --cut;
-  return "“" + std::string(text.substr(0, cut)) + "…”";
+  return "“" + std::string(beginningOf(text, longest)) + "…”";
 }
 
 std::optional<std::size_t> firstInvalidUtf8(std::string_view text) {

@@ -31,11 +31,6 @@ constexpr int low_px = 340;     ///< below this height most of the sentence give
 constexpr double misfitProbability = 0.001;  ///< below it what a cause leaves is hardly chance
 constexpr int lowLines = 2;  ///< of the sentence; all of it is in its tool tip and in the details
 
-bool hasReading(const core::Check& check) {
-  return std::any_of(check.readings.begin(), check.readings.end(),
-                     [](const auto& reading) { return reading.has_value(); });
-}
-
 QColor colourOf(const Colours& colours, core::DiagnosisResult result) {
   switch (result) {
     case core::DiagnosisResult::Healthy:
@@ -125,7 +120,7 @@ QString DiagnosisPanel::whatIsMissing() const {
   if (!check && !m_session.channel()->checks.empty())
     return tr("Plan only: choose a check to see what may be wrong with it.");
   if (!check) return tr("No check yet. Add a check and enter its readings to see what may be wrong.");
-  if (!hasReading(*check)) return tr("The check has no readings yet.");
+  if (!core::hasReading(*check)) return tr("The check has no readings yet.");
   return {};
 }
 

@@ -11,11 +11,6 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("ui::ShownOutcome", text); }
 
-bool hasReading(const core::Check& check) {
-  return std::any_of(check.readings.begin(), check.readings.end(),
-                     [](const auto& reading) { return reading.has_value(); });
-}
-
 }  // namespace
 
 std::vector<std::size_t> ShownOutcome::checks() const {
@@ -50,7 +45,7 @@ QString whatIsMissing(const Session& session) {
   if (!check && !session.channel()->checks.empty())
     return tr("Plan only: choose a check to see its outcome.");
   if (!check) return tr("No check yet. Add a check and enter its readings; the plan is drawn meanwhile.");
-  if (!hasReading(*check)) return tr("The check has no readings yet; the plan is drawn meanwhile.");
+  if (!core::hasReading(*check)) return tr("The check has no readings yet; the plan is drawn meanwhile.");
   return {};
 }
 

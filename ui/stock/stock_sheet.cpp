@@ -100,14 +100,6 @@ QString stockWords(const core::Stock& stock) {
   return words.isEmpty() ? StockSheet::tr("nothing") : words.join(", ");
 }
 
-/// Whole characters of it, no more than `most` bytes.
-static std::string beginningOf(std::string text, std::size_t most) {
-  if (text.size() <= most) return text;
-  while (most > 0 && (static_cast<unsigned char>(text[most]) & 0xC0) == 0x80) --most;
-  text.resize(most);
-  return text;
-}
-
 std::string nextId(const core::Stock& stock, const std::string& id) {
   const std::size_t last = id.find_last_not_of("0123456789");
   const std::size_t begin = std::max(last == std::string::npos ? 0 : last + 1,
@@ -117,7 +109,7 @@ std::string nextId(const core::Stock& stock, const std::string& id) {
   for (unsigned long number = begin < id.size() ? std::stoul(id.substr(begin)) + 1 : 2;; ++number) {
     std::string text = std::to_string(number);
     if (text.size() < digits) text.insert(0, digits - text.size(), '0');
-    const std::string next = beginningOf(stem, core::longestStockId - text.size()) + text;
+    const std::string next = std::string(core::beginningOf(stem, core::longestStockId - text.size())) + text;
     if (!core::findResistor(stock, next) && !core::findBox(stock, next)) return next;
   }
 }

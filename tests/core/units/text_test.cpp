@@ -25,6 +25,14 @@ TEST(FirstInvalidUtf8, FindsWhatRfc3629Forbids) {
     EXPECT_EQ(firstInvalidUtf8(std::string("ab") + text), 2u) << text;
 }
 
+TEST(BeginningOf, HoldsWholeCharactersAlone) {
+  EXPECT_EQ(beginningOf("350 Ω", 6), "350 Ω");
+  EXPECT_EQ(beginningOf("350 Ω", 5), "350 ");
+  EXPECT_EQ(beginningOf("Ω", 0), "");
+}
+
+TEST(Lower, LeavesWhatIsNoLetterOfAscii) { EXPECT_EQ(lower("Z-7 [Ω] Ä"), "z-7 [Ω] Ä"); }
+
 TEST(InQuotes, CutsBetweenCharacters) {
   EXPECT_EQ(inQuotes("350 Ω"), "“350 Ω”");
   EXPECT_EQ(inQuotes("ΩΩΩ", 4), "“ΩΩ…”");
