@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/setup_form.h"
 
+#include <QEvent>
 #include <QLineEdit>
 #include <QScrollBar>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/setup/folded_group.h"
 #include "ui/setup/setup_groups.h"
@@ -26,8 +28,6 @@ SetupForm::SetupForm(Session& session, QWidget* parent) : QScrollArea(parent), m
     add(*m_rows);
   groups->addStretch();
   setWidget(m_body);
-  // No row may be cut off: the form scrolls up and down only.
-  setMinimumWidth(m_body->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width() + 2);
   connect(m_rows, &SetupRows::refused, this, &SetupForm::refused);
   connect(&session, &Session::changed, this, &SetupForm::refresh);
   refresh();
@@ -43,6 +43,19 @@ void SetupForm::focusField(const QString& objectName) {
   field->selectAll();
 }
 
+/// No row may be cut off: the form scrolls up and down only. It never becomes narrower again, so that the
+/// views beside it stay where they are when another channel has other rows.
+void SetupForm::makeRoom() {
+  if (!m_shown) return;  // which rows there are follows from a channel
+  const int needed = m_body->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width() + 2;
+  setMinimumWidth(std::max(minimumWidth(), needed));
+}
+
+bool SetupForm::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == m_body && event->type() == QEvent::LayoutRequest) makeRoom();
+  return QScrollArea::eventFilter(watched, event);
+}
+
 void SetupForm::refresh() {
   const auto& selected = m_session.selection().channel;
   const auto channel = selected ? m_session.document().channels[*selected] : nullptr;
@@ -50,6 +63,7 @@ void SetupForm::refresh() {
   if (!channel || channel == m_shown) return;
   m_shown = channel;
   m_rows->refresh(*channel);
+  makeRoom();
 }
 
 }  // namespace ui

@@ -24,8 +24,12 @@ class SetupForm : public QScrollArea {
  signals:
   void refused(const QString& reason);
 
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
  private:
   void refresh();
+  void makeRoom();
 
   Session& m_session;
   QWidget* m_body;

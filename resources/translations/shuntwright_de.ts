@@ -13908,7 +13908,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>Balance network, series</source>
-        <translation>Abgleichnetzwerk, in Reihe</translation>
+        <translation>Abgleich, in Reihe</translation>
     </message>
     <message>
         <source>Balance: %1 between arms 3 and 4, wiper to S+, %2 % of it in arm 3.</source>
@@ -14008,7 +14008,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>Bridge factor set</source>
-        <translation>Eingestellter Brückenfaktor</translation>
+        <translation>Brückenfaktor</translation>
     </message>
     <message>
         <source>Bridge of the question</source>
@@ -14200,7 +14200,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>Change between checks</source>
-        <translation>Änderung zwischen Prüfungen</translation>
+        <translation>Zwischen zwei Prüfungen</translation>
     </message>
     <message>
         <source>Change between two checks</source>
@@ -14364,7 +14364,7 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
     </message>
     <message>
         <source>Change of zero, of greatest</source>
-        <translation>Nullpunktänderung, vom größten</translation>
+        <translation>Nulländerung, vom größten</translation>
     </message>
     <message>
         <source>Change over its expanded uncertainty; beyond 1 either way it is more than uncertainty explains</source>
@@ -15372,7 +15372,7 @@ grade</translation>
     <message>
         <source>Deviation
 [%1]</source>
-        <translation>Abweichung
+        <translation>Abw.
 [%1]</translation>
     </message>
     <message>
@@ -15820,11 +15820,11 @@ grade</translation>
     </message>
     <message>
         <source>Factor changes by</source>
-        <translation>Faktor ändert sich um</translation>
+        <translation>Faktoränderung</translation>
     </message>
     <message>
         <source>Factor stated at</source>
-        <translation>Faktor angegeben bei</translation>
+        <translation>Faktor gilt bei</translation>
     </message>
     <message>
         <source>Falling</source>
@@ -16168,7 +16168,7 @@ grade</translation>
     </message>
     <message>
         <source>Gauge factor set</source>
-        <translation>Eingestellter k-Faktor</translation>
+        <translation>k-Faktor am Gerät</translation>
     </message>
     <message>
         <source>Gauge resistance</source>
@@ -16886,7 +16886,7 @@ grade</translation>
     <message>
         <source>Limit ±
 [%1]</source>
-        <translation>Grenzwert ±
+        <translation>Grenze ±
 [%1]</translation>
     </message>
     <message>
@@ -19236,7 +19236,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Serial number, input</source>
-        <translation>Seriennummer, Eingang</translation>
+        <translation>Seriennr., Eingang</translation>
     </message>
     <message>
         <source>Series</source>
@@ -19559,7 +19559,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Six-wire: sense leads</source>
-        <translation>Sechsleiter: Fühlerleitungen</translation>
+        <translation>Sechsleiter mit Fühlern</translation>
     </message>
     <message>
         <source>Size</source>
@@ -20911,7 +20911,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     </message>
     <message>
         <source>U at most, of limit</source>
-        <translation>U höchstens, vom Grenzwert</translation>
+        <translation>U max., vom Grenzwert</translation>
     </message>
     <message>
         <source>U of deviation</source>
@@ -20928,7 +20928,7 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>U, %1
 [%2]</source>
-        <translation>U, %1
+        <translation>U %1
 [%2]</translation>
     </message>
     <message>
@@ -21700,7 +21700,7 @@ Ursache</translation>
     </message>
     <message>
         <source>Zero return, of greatest</source>
-        <translation>Nullpunktrückkehr, vom größten</translation>
+        <translation>Nullrückkehr, vom größten</translation>
     </message>
     <message>
         <source>Zero shift</source>

@@ -17,6 +17,7 @@
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
 #include "ui/quantity_edit.h"
+#include "ui/setup/folded_group.h"
 #include "ui/wire_dialog.h"
 
 namespace ui {
@@ -495,6 +496,20 @@ TEST_F(Form, TheTemplateDecidesWhichFieldsAreShown) {
   choose("bridgeTemplate", static_cast<int>(core::BridgeType::HalfPoisson));
   EXPECT_TRUE(field("poissonRatio")->isVisible());
   EXPECT_EQ(session.history().undoText(), "Change bridge template");
+}
+
+TEST_F(Form, NoRowIsCutOffWhateverIsShown) {
+  form.resize(form.minimumWidth(), 900);
+  for (const char* box : {"bridgeTemplate", "filterKind", "balance", "decisionRule", "excitationSource"}) {
+    auto* combo = form.findChild<QComboBox*>(box);
+    ASSERT_TRUE(combo) << box;
+    for (int row = 0; row < combo->count(); ++row) {
+      choose(box, row);
+      for (auto* group : form.findChildren<FoldedGroup*>()) group->open();
+      QApplication::processEvents();
+      EXPECT_GE(form.viewport()->width(), form.widget()->minimumSizeHint().width()) << box << ' ' << row;
+    }
+  }
 }
 
 TEST_F(Form, AReadingInAScaledUnitAsksForItsScale) {
