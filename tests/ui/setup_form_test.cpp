@@ -16,6 +16,7 @@
 
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
+#include "ui/locale.h"
 #include "ui/quantity_edit.h"
 #include "ui/setup/folded_group.h"
 #include "ui/wire_dialog.h"
@@ -498,18 +499,16 @@ TEST_F(Form, TheTemplateDecidesWhichFieldsAreShown) {
   EXPECT_EQ(session.history().undoText(), "Change bridge template");
 }
 
-TEST_F(Form, NoRowIsCutOffWhateverIsShown) {
+/// In German a group that is closed at first has the longest label.
+TEST(FormInGerman, NoRowIsCutOffWhenItsGroupOpens) {
+  const SpokenScope words{languageFor("de", true)};
+  Session session(sample::documentOf({sample::nineStepChannel()}));
+  SetupForm form(session);
   form.resize(form.minimumWidth(), 900);
-  for (const char* box : {"bridgeTemplate", "filterKind", "balance", "decisionRule", "excitationSource"}) {
-    auto* combo = form.findChild<QComboBox*>(box);
-    ASSERT_TRUE(combo) << box;
-    for (int row = 0; row < combo->count(); ++row) {
-      choose(box, row);
-      for (auto* group : form.findChildren<FoldedGroup*>()) group->open();
-      QApplication::processEvents();
-      EXPECT_GE(form.viewport()->width(), form.widget()->minimumSizeHint().width()) << box << ' ' << row;
-    }
-  }
+  form.show();
+  for (auto* group : form.findChildren<FoldedGroup*>()) group->open();
+  QApplication::processEvents();
+  EXPECT_GE(form.viewport()->width(), form.widget()->minimumSizeHint().width());
 }
 
 TEST_F(Form, AReadingInAScaledUnitAsksForItsScale) {
