@@ -53,54 +53,62 @@ std::optional<core::Error> contradiction(const Request& request) {
 
 }  // namespace
 
-Request requestFrom(int argc, const char* const* argv) {
-  Request request;
-  CLI::App cli("Plans and checks shunt calibrations of strain-gauge bridges.", "shuntwright");
+CommandLine::CommandLine()
+    : m_cli(std::make_unique<CLI::App>("Plans and checks shunt calibrations of strain-gauge bridges.",
+                                       "shuntwright")) {
+  CLI::App& cli = *m_cli;
+  Run& command = m_request.command;
   cli.set_version_flag("--version", "shuntwright " SHUNTWRIGHT_VERSION);
-  cli.add_option("FILE", request.file, "A .bridgecal document to open in the window")->type_name("");
-  cli.add_flag("--demo", request.demo, "Open the built-in demo in the window");
+  cli.add_option("FILE", m_request.file, "A .bridgecal document to open in the window")->type_name("");
+  cli.add_flag("--demo", m_request.demo, "Open the built-in demo in the window");
   cli.require_subcommand(0, 1);
   cli.footer(footer);
-  addPredict(cli, request.command);
-  addPolarity(cli, request.command);
-  addLevels(cli, request.command);
-  addLine(cli, request.command);
-  addCheck(cli, request.command);
-  addDiagnose(cli, request.command);
-  addCompare(cli, request.command);
-  addBatch(cli, request.command);
-  addChannels(cli, request.command);
-  addReport(cli, request.command);
-  addVerify(cli, request.command);
-  addReview(cli, request.command);
-  addResistors(cli, request.command);
-  addWiring(cli, request.command);
-  addWorking(cli, request.command);
-  addWhatIf(cli, request.command);
-  addPractice(cli, request.command);
-  addSpice(cli, request.command);
-  addDemo(cli, request.command);
-  addDescribe(cli, request.command);
+  addPredict(cli, command);
+  addPolarity(cli, command);
+  addLevels(cli, command);
+  addLine(cli, command);
+  addCheck(cli, command);
+  addDiagnose(cli, command);
+  addCompare(cli, command);
+  addBatch(cli, command);
+  addChannels(cli, command);
+  addReport(cli, command);
+  addVerify(cli, command);
+  addReview(cli, command);
+  addResistors(cli, command);
+  addWiring(cli, command);
+  addWorking(cli, command);
+  addWhatIf(cli, command);
+  addPractice(cli, command);
+  addSpice(cli, command);
+  addDemo(cli, command);
+  addDescribe(cli, command);
+}
 
+CommandLine::~CommandLine() = default;
+
+Request CommandLine::read(int argc, const char* const* argv) {
+  m_request = {};
   try {
-    cli.parse(argc, argv);
+    m_cli->parse(argc, argv);
   } catch (const CLI::Success& success) {
     // Help and version. Printed by us, so that a full disk is told.
     std::ostringstream text;
-    request.exit = cli.exit(success, text);
-    if (request.exit == AllPass) request.exit = print(text.str(), AllPass);
+    m_request.exit = m_cli->exit(success, text);
+    if (m_request.exit == AllPass) m_request.exit = print(text.str(), AllPass);
   } catch (const CLI::ParseError& error) {
-    if (const auto mistyped = mistypedCommand(cli, request.file))
-      request.exit = fail(*mistyped);
+    if (const auto mistyped = mistypedCommand(*m_cli, m_request.file))
+      m_request.exit = fail(*mistyped);
     else
-      request.exit = fail({"", oneLine(error.what()), "See \"shuntwright" + commandName(cli) + " --help\""});
+      m_request.exit =
+          fail({"", oneLine(error.what()), "See \"shuntwright" + commandName(*m_cli) + " --help\""});
   }
-  if (request.exit) return request;
-  if (const auto wrong = contradiction(request))
-    request.exit = fail(*wrong);
-  else if (const auto mistyped = mistypedCommand(cli, request.file))
-    request.exit = fail(*mistyped);
-  return request;
+  if (m_request.exit) return m_request;
+  if (const auto wrong = contradiction(m_request))
+    m_request.exit = fail(*wrong);
+  else if (const auto mistyped = mistypedCommand(*m_cli, m_request.file))
+    m_request.exit = fail(*mistyped);
+  return m_request;
 }
 
 }  // namespace app

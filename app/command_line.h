@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 
@@ -16,7 +17,21 @@ struct Request {
   std::optional<int> exit;  ///< nothing is left to do: help was printed or the usage was wrong
 };
 
-/// Reads the command line. Says what is wrong with it on standard error.
-Request requestFrom(int argc, const char* const* argv);
+/// Reads the command line.
+class CommandLine {
+ public:
+  CommandLine();
+  ~CommandLine();
+  CommandLine(const CommandLine&) = delete;
+  CommandLine& operator=(const CommandLine&) = delete;
+
+  /// Says what is wrong with it on standard error. A second line may be read, but not run: options that it
+  /// does not name keep what the first gave them.
+  Request read(int argc, const char* const* argv);
+
+ private:
+  Request m_request;  ///< the parser writes here
+  std::unique_ptr<CLI::App> m_cli;
+};
 
 }  // namespace app

@@ -63,7 +63,7 @@ int main(int argc, char** argv) {
   Q_INIT_RESOURCE(resources);  // lies in a static library, from where nothing else pulls it in
   // A write beyond a file-size limit is an error to report, not a reason to be killed.
   std::signal(SIGXFSZ, SIG_IGN);
-  const app::Request request = app::requestFrom(argc, argv);
+  const app::Request request = app::CommandLine().read(argc, argv);
   if (request.exit) return *request.exit;
   if (request.command) return request.command();
   return openWindow(request, argc, argv);

@@ -8,6 +8,8 @@
 #include <iterator>
 #include <string>
 
+#include "tests/fuzz/target.h"
+
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size);
 
 namespace {
@@ -21,19 +23,20 @@ void replay(const std::filesystem::path& file) {
 }  // namespace
 
 int main(int count, char** words) {
-  int replayed = 0;
+  fuzz::replayed = true;
+  int inputs = 0;
   for (int i = 1; i < count; ++i) {
     if (!std::filesystem::is_directory(words[i])) {
       replay(words[i]);
-      ++replayed;
+      ++inputs;
       continue;
     }
     for (const auto& entry : std::filesystem::recursive_directory_iterator(words[i]))
       if (entry.is_regular_file()) {
         replay(entry.path());
-        ++replayed;
+        ++inputs;
       }
   }
-  std::printf("%d inputs replayed\n", replayed);
-  return replayed > 0 ? 0 : 1;  // an empty corpus tests nothing
+  std::printf("%d inputs replayed\n", inputs);
+  return inputs > 0 ? 0 : 1;  // an empty corpus tests nothing
 }

@@ -18,6 +18,9 @@
 
 namespace fuzz {
 
+/// Inputs are files of a corpus (replay.cpp), each of which is worth its time; else chance makes millions.
+inline bool replayed = false;
+
 /// Ends the program when what must hold of anything that was read does not hold: that is a finding.
 inline void must(bool holds, const char* sentence) {
   if (holds) return;

@@ -83,7 +83,7 @@ def fuzz(bench, target):
     done = subprocess.run(
         [program, f"-runs={RUNS}", f"-max_len={LONGEST.get(target, 4096)}", f"-timeout={GREATEST_WAIT_S}",
          "-rss_limit_mb=2048", "-close_fd_mask=1", "-entropic=0", f"-dict={bench.source}/tests/fuzz/{target}.dict",
-         f"-artifact_prefix={findings}/{target}-", "corpus", corpus_of(bench, target)],
+         f"-artifact_prefix={findings}/{target}-", scratch / "corpus", corpus_of(bench, target)],
         cwd=scratch, env=os.environ | {"ASAN_OPTIONS": LIGHT_ASAN}, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE)
     ended = re.search(rb"Done (\d+) runs in (\d+) second", done.stderr)
     runs = int(ended[1]) if ended else 0
