@@ -42,7 +42,11 @@ std::optional<Matrix> matrixOf(const ReaderVariable& variable) {
 std::string unfitness(const ReaderVariable& variable, std::uint64_t fileBytes) {
   // The densest packing of the usual compression is 1032 to 1, of numbers of one byte.
   constexpr std::uint64_t densest = 1100;
-  if (!variable.unfit.empty()) return cleanName(variable.unfit);
+  if (!variable.unfit.empty()) {
+    // Of what cannot be shown nothing is left, and it is no column all the same.
+    const std::string told = cleanName(variable.unfit);
+    return told.empty() ? say("is no column of numbers") : told;
+  }
   const auto matrix = matrixOf(variable);
   if (!matrix) return "has " + std::to_string(variable.sizes.size()) + " dimensions";
   if (matrix->outer == 0 || matrix->inner == 0) return say("is empty");

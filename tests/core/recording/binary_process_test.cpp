@@ -265,6 +265,16 @@ TEST(ReaderColumns, SizesAreCountedWithCare) {
   EXPECT_EQ(found.table.leftOut.size(), 3u);
 }
 
+TEST(ReaderColumns, AReasonThatShowsNothingIsOneAllTheSame) {
+  // Found by random input: cleaned, nothing was left of it, and three dimensions were taken for a matrix.
+  core::ReaderListing listing;
+  listing.variables.push_back({"cube", "", "\x0e", {2, 3, 4}, {}, false});
+  listing.variables.push_back({"good", "", "", {100}, {}, false});
+  const auto found = core::columnsOf(listing, 1'000'000);
+  ASSERT_EQ(found.table.columns.size(), 1u);
+  EXPECT_THAT(found.table.leftOut, testing::ElementsAre("“cube” is no column of numbers"));
+}
+
 TEST(ReaderColumns, OnlyATimesNameIsATime) {
   for (const char* name : {"t", "Time", "run1/time", "TIME [ms]", "t_us", "Time (s)", "Zeit"})
     EXPECT_TRUE(core::isNameOfTime(name)) << name;
