@@ -7,6 +7,7 @@
 #include "core/plan/prediction.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
+#include "core/units/number_list.h"
 #include "core/units/shown.h"
 
 namespace core {
@@ -134,7 +135,7 @@ class Sentences {
                   "unchanged.");
     add(say(most.steps.size() == 1 ? one : many,
             {std::to_string(most.step + 1), readingText(moved, m_unit),
-             marginText(moved.margin, 1, " " + m_unit), stepList(most.steps)}));
+             marginText(moved.margin, 1, " " + m_unit), numberList(most.steps)}));
     addRest();
   }
 
@@ -185,7 +186,7 @@ class Sentences {
                    "of all step {1}: {2} beside {3}.");
     add(say(open.steps.size() == 1 ? one : many,
             {std::to_string(open.step + 1), readingText(moved, m_unit),
-             marginText(moved.margin, 1, " " + m_unit), stepList(open.steps)}));
+             marginText(moved.margin, 1, " " + m_unit), numberList(open.steps)}));
   }
 
   std::string halfOf(const std::vector<std::size_t>& steps) const {
@@ -211,7 +212,7 @@ class Sentences {
       std::vector<std::size_t> steps;
       for (std::size_t k = 0; k < m_comparison.steps.size(); ++k)
         if (!m_comparison.steps[k].moved && m_comparison.steps[k].reason == reason) steps.push_back(k);
-      const std::string list = stepList(steps), half = halfOf(steps);
+      const std::string list = numberList(steps), half = halfOf(steps);
       add(steps.size() == 1 || half.empty()
               ? sayCount(steps.size(), "Step {1} is not compared: {2}", "Steps {1} are not compared: {2}",
                          {list, reason})
@@ -221,7 +222,7 @@ class Sentences {
       add(say(m_comparison.onlyAfter.size() == 1
                   ? sayLater("Step {1} of {2} has nothing to be compared with.")
                   : sayLater("Steps {1} of {2} have nothing to be compared with."),
-              {stepList(m_comparison.onlyAfter), m_after.name}));
+              {numberList(m_comparison.onlyAfter), m_after.name}));
     addExchanged();
     addZeroMissing();
   }
@@ -314,16 +315,6 @@ std::string gainText(const Difference& gain) {
 
 std::string marginText(double margin, double factor, std::string_view unit) {
   return shown(formatNumber(factor * margin, 3)) + std::string(unit);
-}
-
-std::string stepList(const std::vector<std::size_t>& steps) {
-  std::string text;
-  for (std::size_t k = 0; k < steps.size(); ++k) {
-    const std::string number = std::to_string(steps[k] + 1);
-    if (k + 1 == steps.size() && k > 0) return say("{1} and {2}", {text, number});
-    text += (k == 0 ? "" : ", ") + number;
-  }
-  return text;
 }
 
 std::string stepSentence(const StepComparison& step, const std::string& unit, bool protectedByJoint) {

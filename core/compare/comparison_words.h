@@ -19,9 +19,6 @@ std::string gainText(const Difference& gain);
 /// "15 µm/m", "1 %": a margin, as it is.
 std::string marginText(double margin, double factor, std::string_view unit);
 
-/// "3", "3 and 7", "3, 7 and 8" of steps counted from 0.
-std::string stepList(const std::vector<std::size_t>& steps);
-
 /// What it comes to at one step.
 std::string stepSentence(const StepComparison& step, const std::string& unit, bool protectedByJoint);
 

@@ -9,6 +9,7 @@
 #include "core/report/record_words.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
+#include "core/units/number_list.h"
 #include "core/units/shown.h"
 
 namespace core {
@@ -58,17 +59,16 @@ std::string judgedText(const CheckAssessment& assessment) {
   return open == 0 ? text : say("{1}, of {2} the rule cannot tell", {text, std::to_string(open)});
 }
 
-/// "step 2: no finite reading", "steps 2, 5: ..."; empty when every reading is a finite number.
+/// "step 2: no finite reading", "steps 2 and 5: ..."; empty when every reading is a finite number.
 std::string stepsWithoutNumber(const CheckAssessment& assessment) {
-  std::string steps;
-  std::size_t count = 0;
+  std::vector<std::size_t> steps;
   for (std::size_t k = 0; k < assessment.steps.size(); ++k) {
     const auto& change = assessment.steps[k].change;
-    if (!change || std::isfinite(change->base())) continue;
-    steps += (count++ == 0 ? "" : ", ") + std::to_string(k + 1);
+    if (change && !std::isfinite(change->base())) steps.push_back(k);
   }
-  if (count == 0) return {};
-  return sayCount(count, "step {1}: no finite reading", "steps {1}: no finite reading", {steps});
+  if (steps.empty()) return {};
+  return sayCount(steps.size(), "step {1}: no finite reading", "steps {1}: no finite reading",
+                  {numberList(steps)});
 }
 
 double greatestChange(const CheckAssessment& assessment) {

@@ -8,6 +8,7 @@
 #include "core/report/figures.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
+#include "core/units/number_list.h"
 
 namespace core {
 namespace {
@@ -54,18 +55,6 @@ std::string sensitivityText(const Setup& setup, Input input, const std::string& 
     default:
       return shortNumber(perBase) + start + "1";
   }
-}
-
-std::string numbered(const std::vector<std::size_t>& steps) {
-  std::string text;
-  for (std::size_t k = 0; k < steps.size(); ++k) {
-    const std::string number = std::to_string(steps[k] + 1);
-    if (k > 0 && k + 1 == steps.size())
-      text = say("{1} and {2}", {text, number});
-    else
-      text += (k == 0 ? "" : ", ") + number;
-  }
-  return text;
 }
 
 /// Steps of `scope` with an uncertainty that is not zero.
@@ -435,7 +424,7 @@ std::vector<std::string> missingUncertainties(const Setup& setup, const SetupPre
   std::vector<std::string> sentences;
   for (const auto& [why, those] : steps) {
     const auto& [scope, reason] = why;
-    const std::string list = numbered(those);
+    const std::string list = numberList(those);
     if (scope.empty())
       sentences.push_back(sayCount(those.size(), "Step {1} has no uncertainty: {2}",
                                    "Steps {1} have no uncertainty: {2}", {list, reason}));

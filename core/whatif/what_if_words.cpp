@@ -4,6 +4,7 @@
 
 #include "core/units/language.h"
 #include "core/units/notation.h"
+#include "core/units/number_list.h"
 #include "core/units/shown.h"
 #include "core/units/text.h"
 #include "core/whatif/what_if.h"
@@ -18,13 +19,6 @@ constexpr double farBeyond = 0.1;
 int threePlaces(double value) {
   if (value == 0 || !std::isfinite(value)) return 1;
   return static_cast<int>(std::clamp(2 - std::floor(std::log10(std::abs(value))), 0.0, 9.0));
-}
-
-/// "2", "2, 3 and 5"
-std::string numbersText(const std::vector<std::size_t>& steps) {
-  std::vector<std::string> numbers;
-  for (const std::size_t step : steps) numbers.push_back(std::to_string(step + 1));
-  return sayAll(numbers);
 }
 
 bool areAll(const std::vector<std::size_t>& steps, std::size_t all) { return steps.size() == all && all > 1; }
@@ -102,7 +96,7 @@ class Saying {
     else
       add(sayCount(m_lost.size(), "Step {1} cannot be read any more ({2}: {3}).",
                    "Steps {1} cannot be read any more ({2}: {3}).",
-                   {numbersText(m_lost), why.where, why.what}));
+                   {numberList(m_lost), why.where, why.what}));
     if (!m_whatIf.zeroWith && hangsInTheAir()) add(say("An input that hangs in the air shows anything."));
   }
 
@@ -232,12 +226,12 @@ class Saying {
     if (!still.empty())
       add(allGone() ? say("No step moves the reading any more.")
                     : sayCount(still.size(), "Step {1} does not move the reading any more.",
-                               "Steps {1} do not move the reading any more.", {numbersText(still)}));
+                               "Steps {1} do not move the reading any more.", {numberList(still)}));
     if (steps.empty()) return;
     const std::string turn = areAll(steps, m_closing.size())
                                  ? say("All readings turn their sign")
                                  : sayCount(steps.size(), "Step {1} turns its sign",
-                                            "Steps {1} turn their sign", {numbersText(steps)});
+                                            "Steps {1} turn their sign", {numberList(steps)});
     add(onlySignsTurn() ? say("{1}; the sizes stay.", {turn}) : say("{1}.", {turn}));
   }
 
@@ -294,7 +288,7 @@ class Saying {
     add(areAll(beyond, m_read.size())
             ? say("All steps lie beyond the ±{1}.", {rangeText()})
             : sayCount(beyond.size(), "Step {1} lies beyond the ±{2}.", "Steps {1} lie beyond the ±{2}.",
-                       {numbersText(beyond), rangeText()}));
+                       {numberList(beyond), rangeText()}));
   }
 
   void sayNothing() {

@@ -363,7 +363,7 @@ class Uncertainty(CommandTest):
         self.assertGreater(good["expanded_uncertainty"], 0)
         self.assertEqual(sum("error" in one for one in channel["budget"]["inputs"]), 3)
         text = self.succeeds("predict", document, "--channel", "TP-01").stdout
-        self.assertIn("Steps 2, 3 and 4 have no uncertainty: group box", text)
+        self.assertIn("Steps 2–4 have no uncertainty: group box", text)
 
 
 class Trials(CommandTest):

@@ -264,7 +264,7 @@ TEST(Comparison, AMissingHalfIsSaidAndTheRestIsCompared) {
   for (const std::size_t k : {5, 6, 7}) channel.checks[1].readings[k].reset();
   const Comparison comparison = compared(channel);
   EXPECT_EQ(comparison.verdict, Verdict::CannotTell);
-  EXPECT_TRUE(says(comparison, "Steps 6, 7 and 8, all negative ones among them, are not compared"))
+  EXPECT_TRUE(says(comparison, "Steps 6–8, all negative ones among them, are not compared"))
       << comparison.reason;
   EXPECT_TRUE(says(comparison, "What can is unchanged")) << comparison.reason;
   EXPECT_EQ(changeOf(comparison.steps[2].moved), Change::Unchanged);
@@ -282,7 +282,7 @@ TEST(Comparison, SequencesOfDifferentLengthAreMatchedByWhatTheyClose) {
     EXPECT_EQ(*comparison.steps[k].afterStep, k - 3);
     EXPECT_EQ(changeOf(comparison.steps[k].moved), Change::Unchanged);
   }
-  EXPECT_TRUE(says(comparison, "Steps 2, 3 and 4, all positive ones among them, are not compared"))
+  EXPECT_TRUE(says(comparison, "Steps 2–4, all positive ones among them, are not compared"))
       << comparison.reason;
   EXPECT_EQ(comparison.verdict, Verdict::CannotTell);
 }

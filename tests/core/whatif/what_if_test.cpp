@@ -217,7 +217,7 @@ TEST(WhatIf, AShuntThatAFaultShortsDoesNothing) {
   const WhatIf what = tryOut(nineSteps(), {{LeadsTouching, pPlus, sMinus}});
   EXPECT_EQ(reading(what, 5), 0);
   EXPECT_LT(without(what, 5), 0);
-  EXPECT_TRUE(says(what, Zeroed::After, "Steps 6, 7 and 8 do not move the reading any more."))
+  EXPECT_TRUE(says(what, Zeroed::After, "Steps 6–8 do not move the reading any more."))
       << whatIfSentence(what, Zeroed::After);
 }
 
