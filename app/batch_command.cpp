@@ -114,9 +114,9 @@ Json rowJson(const std::string& file, const core::Document& document, const core
           {"verdict", core::verdictWord(row.verdict)},
           {"worst", jsonNumber(row.worst)},
           {"worst_step", row.worstStep ? Json(*row.worstStep + 1) : Json(nullptr)},
-          {"gain", jsonNumber(row.gain)},
+          {"gain", jsonNumber(core::gainOf(row))},
           {"change", core::changeKey(row.change)},
-          {"gain_change", jsonNumber(row.gainChange)},
+          {"gain_change", jsonNumber(core::gainChangeOf(row))},
           {"open_remarks", row.openRemarks},
           {"overdue", row.overdue},
           {"status", row.status}};

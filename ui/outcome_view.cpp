@@ -300,7 +300,7 @@ void OutcomeView::showTable(const ShownOutcome& outcome) {
 /// on the page of figures, which does without the verdict above it.
 void OutcomeView::shareRoom() {
   const double letters = font().pointSizeF() / QApplication::font().pointSizeF();
-  const bool low = height() < low_px * letters, wide = width() >= wide_px * letters;
+  const bool low = height() < low_px * letters, wide = !m_isBelow && width() >= wide_px * letters;
   const bool beside = page() == Page::Charts || page() == Page::Table;
   const bool judged = m_session.check() && whatIsMissing(m_session).isEmpty();
   m_each->setVisible(!m_each->text().isEmpty() && !low && beside);
@@ -314,6 +314,11 @@ void OutcomeView::shareRoom() {
   placeFigures(wide);
   m_figures->setVisible(figures && (wide || !low));
   m_figuresBeside->setVisible(figures && wide);
+}
+
+void OutcomeView::keepFiguresBelow() {
+  m_isBelow = true;
+  shareRoom();
 }
 
 void OutcomeView::fitVerdict(bool low) {

@@ -49,6 +49,9 @@ class OutcomeView : public QWidget {
   /// Exchanges the charts for the table of the same steps, and back.
   void showAsTable(bool table) { showPage(table ? Page::Table : Page::Charts); }
 
+  /// For a screen before which nobody scrolls: below they are as few as there is room for.
+  void keepFiguresBelow();
+
   void copyPicture();
   void copyData();
   /// Asks for a name first.
@@ -106,7 +109,8 @@ class OutcomeView : public QWidget {
   QBoxLayout* m_body;            ///< stack and figures, below or beside one another
   QString m_verdictWords;        ///< the verdict in full
   core::Verdict m_shownVerdict = core::Verdict::NotJudged;
-  bool m_isLate = false;  ///< something changed while it was not seen
+  bool m_isBelow = false;  ///< figures are never beside
+  bool m_isLate = false;   ///< something changed while it was not seen
 };
 
 }  // namespace ui

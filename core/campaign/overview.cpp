@@ -53,7 +53,7 @@ void takeChange(const Channel& channel, const ChannelEvaluation& evaluation, Ove
   if (!row.comparedTo) return;
   const Comparison comparison = compare(channel, evaluation, *row.comparedTo, *row.check);
   row.change = comparison.change;
-  if (comparison.gain) row.gainChange = comparison.gain->value;
+  row.gainChange = comparison.gain;
 }
 
 bool isOverdue(const Setup& setup, Date day) {
@@ -166,11 +166,11 @@ std::optional<double> numberOf(const OverviewRow& row, OverviewOrder order) {
     case OverviewOrder::Worst:
       return row.worst;
     case OverviewOrder::Gain:
-      return row.gain;
+      return gainOf(row);
     case OverviewOrder::Change:
       return rankOfChange(row.change);
     case OverviewOrder::GainChange:
-      return row.gainChange ? std::optional(std::abs(*row.gainChange)) : std::nullopt;
+      return row.gainChange ? std::optional(std::abs(row.gainChange->value)) : std::nullopt;
     case OverviewOrder::Remarks:
       return static_cast<double>(row.openRemarks);
     default:
@@ -243,6 +243,14 @@ std::string urgencyName(int urgency) {
   return say(names[static_cast<std::size_t>(urgency)]);
 }
 
+std::optional<double> gainOf(const OverviewRow& row) {
+  return row.gain ? std::optional(row.gain->value) : std::nullopt;
+}
+
+std::optional<double> gainChangeOf(const OverviewRow& row) {
+  return row.gainChange ? std::optional(row.gainChange->value) : std::nullopt;
+}
+
 OverviewRow overviewRow(const Document& document, std::size_t index, const ChannelEvaluation& evaluation,
                         Date today) {
   const Channel& channel = *document.channels[index];
@@ -260,7 +268,7 @@ OverviewRow overviewRow(const Document& document, std::size_t index, const Chann
     row.day = dateFromText(check.date);
     row.verdict = assessment.verdict;
     row.open = !check.closedWith;
-    if (assessment.gain) row.gain = assessment.gain->value;
+    row.gain = assessment.gain;
     takeWorst(assessment, row);
     takeChange(channel, evaluation, row);
   }

@@ -22,13 +22,13 @@ struct OverviewRow {
   /// Largest of |deviation| over limit of all steps of the latest check; above 1 something is off.
   std::optional<double> worst;
   std::optional<std::size_t> worstStep;
-  std::optional<double> gain;           ///< of the latest check, measured over expected
-  Change change = Change::NotCompared;  ///< of the latest check against the one before it
-  std::optional<double> gainChange;     ///< share
-  std::size_t openRemarks = 0;          ///< of all checks, not settled
-  bool open = false;                    ///< the latest check is not closed
-  bool overdue = false;                 ///< a resistor or the instrument is overdue on `today`
-  std::string status;                   ///< in words
+  std::optional<ChainGain> gain;         ///< of the latest check
+  Change change = Change::NotCompared;   ///< of the latest check against the one before it
+  std::optional<Difference> gainChange;  ///< a share
+  std::size_t openRemarks = 0;           ///< of all checks, not settled
+  bool open = false;                     ///< the latest check is not closed
+  bool overdue = false;                  ///< a resistor or the instrument is overdue on `today`
+  std::string status;                    ///< in words
 
   /// The order of "worst first": failing, changed, cannot tell (pass or change), not judged, not checked,
   /// harmless, passing; within one of these by `worst`.
@@ -37,6 +37,10 @@ struct OverviewRow {
 inline constexpr int urgencyCount = 7;
 /// "fails", "changed", "cannot tell", "not judged", "not checked", "changed within the margin", "passes".
 std::string urgencyName(int urgency);
+
+/// The numbers alone.
+std::optional<double> gainOf(const OverviewRow& row);
+std::optional<double> gainChangeOf(const OverviewRow& row);
 
 /// Of channel `index`; `evaluation` is that of the channel.
 OverviewRow overviewRow(const Document& document, std::size_t index, const ChannelEvaluation& evaluation,

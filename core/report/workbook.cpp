@@ -66,8 +66,8 @@ void putSummaryRow(WorkbookSheet& sheet, std::uint32_t row, const ReportBasis& b
   sheet.number(row, 9, overview.worst, 3);
   sheet.number(row, 10, overview.worstStep ? std::optional(double(*overview.worstStep + 1)) : std::nullopt,
                0);
-  sheet.number(row, 11, overview.gain, 6);
-  sheet.number(row, 12, overview.gainChange, 6);
+  sheet.number(row, 11, gainOf(overview), 6);
+  sheet.number(row, 12, gainChangeOf(overview), 6);
   sheet.text(row, 13, overview.status);
 }
 

@@ -6954,6 +6954,10 @@
         <translation>ist leer</translation>
     </message>
     <message>
+        <source>is no column of numbers</source>
+        <translation>ist keine Spalte von Zahlen</translation>
+    </message>
+    <message>
         <source>is not a date</source>
         <translation>ist kein Datum</translation>
     </message>
@@ -17084,8 +17088,8 @@ grade</translation>
         <translation>Gemessene minus erwartete Änderung, beide ab der Nullstufe</translation>
     </message>
     <message>
-        <source>Measured over expected, of the latest check</source>
-        <translation>Gemessen durch erwartet, von der letzten Prüfung</translation>
+        <source>Measured over expected, of the latest check, with its standard uncertainty where readings scatter more than stated; &quot;no line&quot; when they lie along none</source>
+        <translation>Gemessen durch erwartet, der letzten Prüfung, mit der Standardunsicherheit, wo die Messwerte mehr streuen als angegeben; „keine Gerade“, wenn sie auf keiner liegen</translation>
     </message>
     <message>
         <source>Measured span less the expected one, as a share of the expected span.</source>
@@ -17959,7 +17963,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Outcome: &amp;charts</source>
-        <translation>Ergebnis: &amp;Diagramme</translation>
+        <translation>Ergebnis: &amp;Kurven</translation>
     </message>
     <message>
         <source>Outcome: &amp;table</source>
@@ -17971,7 +17975,7 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     </message>
     <message>
         <source>Outcome: all &amp;figures</source>
-        <translation>Ergebnis: alle &amp;Kennwerte</translation>
+        <translation>Ergebnis: alle &amp;Werte</translation>
     </message>
     <message>
         <source>Outcome: c&amp;hange between checks</source>
@@ -22439,6 +22443,10 @@ Ursache</translation>
     <message>
         <source>no limits yet</source>
         <translation>noch keine Grenzen</translation>
+    </message>
+    <message>
+        <source>no line</source>
+        <translation>keine Gerade</translation>
     </message>
     <message>
         <source>no more than the uncertainties explain.</source>

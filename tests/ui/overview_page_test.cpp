@@ -17,6 +17,8 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <QToolButton>
+#include <algorithm>
+#include <cmath>
 
 #include "core/campaign/channel_list.h"
 #include "tests/support/sample_channel.h"
@@ -46,6 +48,20 @@ core::Channel reading(double gain, std::string name, std::string group = {}) {
 core::Document campaign() {
   return sample::documentOf({reading(1.001, "TP-1", "left spar"), reading(1.03, "TP-2", "right spar"),
                              named(sample::nineStepChannel(), "TP-10", "left spar"), reading(1.05, "LC-1")});
+}
+
+/// Reads as planned to 0.01 % of the largest reading, and in a second check with a zero that runs away from
+/// step to step: by 3 % of it at each.
+core::Channel running() {
+  core::Channel channel =
+      sample::withCheckReading(sample::withCheckReading(sample::nineStepChannel(), 1.0), 1.0);
+  double largest = 0, away = 0;
+  for (const auto& reading : channel.checks[0].readings)
+    largest = std::max(largest, std::abs(reading->mean.base()));
+  for (core::Check& check : channel.checks)
+    for (auto& reading : check.readings) reading->uncertainty = core::Reading(1e-4 * largest);
+  for (auto& reading : channel.checks[1].readings) reading->mean += core::Reading(away -= 0.03 * largest);
+  return channel;
 }
 
 class Overview : public testing::Test {
@@ -104,6 +120,23 @@ TEST_F(Overview, ShowsTheWorstFirst) {
   EXPECT_EQ(cell(1, Column::Gain), "1.0300");
   EXPECT_EQ(cell(0, Column::Steps), "9");
   EXPECT_EQ(cell(0, Column::Latest), "pre-test (open)");
+}
+
+class OverviewOfARunningZero : public Overview {
+ protected:
+  OverviewOfARunningZero() : Overview(sample::documentOf({running()})) {}
+  QColor colour(Column column) const {
+    return table->model()->index(0, int(column)).data(Qt::ForegroundRole).value<QBrush>().color();
+  }
+};
+
+TEST_F(OverviewOfARunningZero, ThatItChangedSaysNothingOfTheGain) {
+  const Colours colours = coloursFor(QGuiApplication::palette());
+  EXPECT_TRUE(cell(0, Column::Gain).contains("±")) << cell(0, Column::Gain).toStdString();
+  EXPECT_EQ(cell(0, Column::Change), "changed");
+  EXPECT_EQ(colour(Column::Change), colours.fail);
+  EXPECT_TRUE(cell(0, Column::GainChange).contains("±")) << cell(0, Column::GainChange).toStdString();
+  EXPECT_EQ(colour(Column::GainChange), colours.cannotTell);
 }
 
 TEST_F(Overview, SaysAtTheTopHowManyAreInWhichState) {

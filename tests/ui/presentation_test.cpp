@@ -6,6 +6,7 @@
 #include <QtCharts/QChart>
 #include <QtCharts/QChartView>
 
+#include <QAbstractScrollArea>
 #include <QAction>
 #include <QApplication>
 #include <QGraphicsOpacityEffect>
@@ -15,6 +16,7 @@
 #include <QLabel>
 #include <QPointer>
 #include <QScreen>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTableView>
 #include <QTest>
@@ -266,6 +268,15 @@ TEST_P(PresentedPages, TheChartsOfAComparisonHaveRoomForTheirAxes) {
       }
   }
   EXPECT_GE(seen, 2);
+}
+
+TEST_P(PresentedPages, NothingHasToBeScrolledToBeRead) {
+  makeShown(View::Outcome);
+  for (const QAbstractScrollArea* area : show->findChildren<QAbstractScrollArea*>()) {
+    if (!area->isVisible()) continue;
+    EXPECT_EQ(area->verticalScrollBar()->maximum(), 0) << area->objectName().toStdString();
+    EXPECT_EQ(area->horizontalScrollBar()->maximum(), 0) << area->objectName().toStdString();
+  }
 }
 
 INSTANTIATE_TEST_SUITE_P(Rooms, PresentedPages,

@@ -37,9 +37,9 @@ Key foundKey(const OverviewItem& item, OverviewColumn column) {
     case OverviewColumn::Worst:
       return keyOf(row->worst);
     case OverviewColumn::Gain:
-      return keyOf(row->gain);
+      return keyOf(core::gainOf(*row));
     case OverviewColumn::GainChange:
-      return keyOf(row->gainChange);
+      return keyOf(core::gainChangeOf(*row));
     case OverviewColumn::Change:
       return {row->change == core::Change::NotCompared, static_cast<double>(row->change), {}};
     case OverviewColumn::Remarks:

@@ -26,9 +26,11 @@ QVariant colourOfCell(const OverviewItem& item, Column column) {
   const core::OverviewRow& row = *item.row;
   if (column == Column::Verdict) return QBrush(colourOf(colours, row.verdict));
   if (column == Column::Overdue) return QBrush(colours.fail);
-  if (column == Column::Change || column == Column::GainChange) {
-    if (row.change == core::Change::Changed) return QBrush(colours.fail);
-    if (row.change == core::Change::CannotTell) return QBrush(colours.cannotTell);
+  if (column == Column::Change || (column == Column::GainChange && row.gainChange)) {
+    // That the zero moved says nothing about the gain.
+    const core::Change change = column == Column::Change ? row.change : row.gainChange->change;
+    if (change == core::Change::Changed) return QBrush(colours.fail);
+    if (change == core::Change::CannotTell) return QBrush(colours.cannotTell);
   }
   return {};
 }

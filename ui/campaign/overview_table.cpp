@@ -60,11 +60,11 @@ int usualWidth(Column column, const QFontMetrics& metrics) {
     case Column::Worst:
       return metrics.horizontalAdvance("1,240 %, step 18 W");
     case Column::Gain:
-      return metrics.horizontalAdvance("1.0000 WW");
+      return metrics.horizontalAdvance("1.1777 ± 0.0043");
     case Column::Change:
       return metrics.horizontalAdvance("changed within margin");
     case Column::GainChange:
-      return metrics.horizontalAdvance("+10.00 % W");
+      return metrics.horizontalAdvance("+10.00 ± 10.00 % W");
     case Column::Latest:
       return metrics.horizontalAdvance("post-test (open) W");
     case Column::Day:

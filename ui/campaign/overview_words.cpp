@@ -7,6 +7,8 @@
 #include <cmath>
 
 #include "core/circuit/bridge_template.h"
+#include "core/compare/comparison_words.h"
+#include "core/report/figures.h"
 #include "core/units/language.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -29,20 +31,20 @@ QString percent(double share) {
   return QLocale().toString(value, 'f', close ? 2 : value < 9.95 ? 1 : 0) + QStringLiteral("\u00a0%");
 }
 
-QString signedPercent(double share) {
-  const double value = 100 * share;
-  const QString number = QLocale().toString(std::abs(value), 'f', 2);
-  const bool zero = std::abs(value) < 0.005;
-  return (zero        ? QString()
-          : value < 0 ? QStringLiteral("−")
-                      : QStringLiteral("+")) +
-         number + QStringLiteral("\u00a0%");
-}
-
 QString worstText(const core::OverviewRow& row) {
   if (!row.worst) return {};
   if (!row.worstStep) return percent(*row.worst);
   return tr("%1, step %2").arg(percent(*row.worst)).arg(*row.worstStep + 1);
+}
+
+/// Digits that the scatter of the readings takes away are not shown; a slope that hangs on the weights alone
+/// is no gain.
+QString gainText(const core::OverviewRow& row) {
+  if (!row.gain) return {};
+  const core::ChainGain& gain = *row.gain;
+  if (!gain.describesReadings) return tr("no line");
+  return gain.isWidened ? toQString(core::shown(core::withError(gain.value, gain.standard)))
+                        : fixedNumberText(gain.value, gainDecimals);
 }
 
 /// What was found of a channel.
@@ -53,11 +55,11 @@ QString foundText(const core::OverviewRow& row, OverviewColumn column) {
     case OverviewColumn::Worst:
       return worstText(row);
     case OverviewColumn::Gain:
-      return row.gain ? fixedNumberText(*row.gain, gainDecimals) : QString();
+      return gainText(row);
     case OverviewColumn::Change:
       return row.change == core::Change::NotCompared ? QString() : changeWord(row.change);
     case OverviewColumn::GainChange:
-      return row.gainChange ? signedPercent(*row.gainChange) : QString();
+      return row.gainChange ? toQString(core::gainText(*row.gainChange)) : QString();
     case OverviewColumn::Latest:
       return row.latest.empty() ? QString()
                                 : (row.open ? tr("%1 (open)") : QString("%1")).arg(toQString(row.latest));
@@ -79,9 +81,9 @@ std::optional<double> numberIn(const core::OverviewRow& row, OverviewColumn colu
     case OverviewColumn::Worst:
       return row.worst;
     case OverviewColumn::Gain:
-      return row.gain;
+      return core::gainOf(row);
     case OverviewColumn::GainChange:
-      return row.gainChange;
+      return core::gainChangeOf(row);
     default:
       return {};
   }
@@ -132,7 +134,9 @@ QString overviewColumnTip(OverviewColumn column) {
     case OverviewColumn::Worst:
       return tr("Largest deviation as a share of its limit; above 100 % something is off");
     case OverviewColumn::Gain:
-      return tr("Measured over expected, of the latest check");
+      return tr(
+          "Measured over expected, of the latest check, with its standard uncertainty where readings scatter "
+          "more than stated; \"no line\" when they lie along none");
     case OverviewColumn::Change:
       return tr("Of the latest check against the one before it");
     case OverviewColumn::GainChange:

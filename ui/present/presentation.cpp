@@ -163,6 +163,7 @@ QWidget* Presentation::makePage(View view) {
   }
   if (view == View::Sequence) return new SequenceBoard(m_session);
   auto* outcome = new OutcomeView(m_session);
+  outcome->keepFiguresBelow();
   hideTools(outcome, {"outcomePages", "outcomeBarKind", "outcomeBarUnit", "outcomeShow", "outcomeShare"});
   return outcome;
 }

@@ -64,7 +64,7 @@ TEST(OverviewRow, TheWorstStepIsTheOneFarthestBeyondItsLimit) {
 TEST(OverviewRow, TheGainIsMeasuredOverExpected) {
   const OverviewRow row = rowOf(sample::withCheckReading(sample::nineStepChannel(), 1.004));
   ASSERT_TRUE(row.gain);
-  EXPECT_NEAR(*row.gain, 1.004, 1e-12);  // points on a line: the fit leaves rounding alone
+  EXPECT_NEAR(row.gain->value, 1.004, 1e-12);  // points on a line: the fit leaves rounding alone
   EXPECT_EQ(row.verdict, Verdict::Pass);
   EXPECT_EQ(row.urgency, urgencyCount - 1);
   EXPECT_TRUE(row.open);
@@ -96,7 +96,7 @@ TEST(OverviewRow, TheChangeIsAgainstTheReadingBefore) {
   EXPECT_EQ(row.verdict, Verdict::Pass);
   EXPECT_EQ(row.change, Change::Changed);
   ASSERT_TRUE(row.gainChange);
-  EXPECT_NEAR(*row.gainChange, 0.03, 1e-9);  // of two fits through points on lines
+  EXPECT_NEAR(row.gainChange->value, 0.03, 1e-9);  // of two fits through points on lines
   EXPECT_EQ(urgencyName(row.urgency), "changed");
   EXPECT_NE(row.status.find("changed since before"), std::string::npos) << row.status;
 }
