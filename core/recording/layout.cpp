@@ -110,6 +110,7 @@ Result<void> ChoiceReader::takeUnit(std::string_view key, std::string_view value
   const auto unit = percentDecoded(value);
   if (!unit)
     return error(say("a % must be followed by two hexadecimal digits"), say("Write a percent sign as %25"));
+  if (firstInvalidUtf8(*unit)) return error(say("the text is not UTF-8"), say("Type it again"));
   if (!m_choices.units.emplace(*column - 1, *unit).second) return twice();
   return {};
 }

@@ -64,8 +64,9 @@ LayoutChoices anyChoices(std::mt19937_64& random) {
     choices.rate_Hz =
         std::ldexp(1 + static_cast<double>(random() >> 12U) * 0x1p-52, static_cast<int>(below(200)) - 100);
   for (std::uint64_t k = below(4); k > 0; --k) {
-    std::string unit(below(8), ' ');
-    for (char& c : unit) c = static_cast<char>(below(256));
+    std::string unit;
+    for (std::uint64_t i = below(8); i > 0; --i)
+      below(4) ? unit += static_cast<char>(below(128)) : unit += "\xC2\xB5";  // MICRO SIGN
     choices.units[below(5000)] = unit;
   }
   return choices;
@@ -94,6 +95,8 @@ TEST(LayoutChoices, NameTheWordThatIsNotKnownAndWhatMayStandThere) {
   EXPECT_THAT(refusal("rate=5Hz"), HasSubstr("above 0"));
   EXPECT_THAT(refusal("unit.0=kN"), HasSubstr("count from 1"));
   EXPECT_THAT(refusal("unit.1=%4"), HasSubstr("two hexadecimal digits"));
+  EXPECT_THAT(refusal("unit.1=%FF"), HasSubstr("UTF-8"));
+  EXPECT_THAT(refusal("unit.1=\xB5m/m"), HasSubstr("UTF-8"));
   EXPECT_THAT(refusal("time=1 time=2"), HasSubstr("twice"));
   EXPECT_THAT(refusal("unit.1=N unit.1=N"), HasSubstr("twice"));
 }
