@@ -39,12 +39,19 @@ core::SharedFile someFile() {
   return std::make_shared<const core::RegularFile>(std::move(*opened));
 }
 
-void mustComeBack(std::string_view text) {
-  const auto listing = core::readerListing(text);
-  if (!listing) return;
-  must(listing->variables.size() <= core::greatestReaderVariables + 1, "variables are counted");
-  const auto back = core::readerListing(textOf(*listing));
-  must(back && textOf(*back) == textOf(*listing), "a listing comes back");
+void mustComeBack(const core::ReaderListing& listing) {
+  must(listing.variables.size() <= core::greatestReaderVariables + 1, "variables are counted");
+  const auto back = core::readerListing(textOf(listing));
+  must(back && textOf(*back) == textOf(listing), "a listing comes back");
+}
+
+/// Whether a variable is a matrix of more than a few columns.
+bool isWide(const core::ReaderListing& listing) {
+  constexpr std::uint64_t few = 64;
+  return std::any_of(listing.variables.begin(), listing.variables.end(), [](const auto& variable) {
+    return std::count_if(variable.sizes.begin(), variable.sizes.end(),
+                         [](std::uint64_t size) { return size > few; }) > 1;
+  });
 }
 
 }  // namespace
@@ -55,7 +62,11 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   const std::size_t end = std::min(input.find('\0'), input.size());
   const std::string_view listing = input.substr(0, end);
   const std::string_view numbers = input.substr(std::min(end + 1, size));
-  mustComeBack(listing);
+  if (const auto read = core::readerListing(listing)) {
+    mustComeBack(*read);
+    // Thousands of columns take milliseconds, which are most of the time: one in sixteen of these goes on.
+    if (isWide(*read) && !fuzz::replayed && size % 16 != 0) return 0;
+  }
   const auto ask =
       [&](const std::vector<std::string>& words) -> core::Result<std::unique_ptr<core::ReaderAnswer>> {
     return std::unique_ptr<core::ReaderAnswer>(new Bytes(words[1] == "list" ? listing : numbers));
