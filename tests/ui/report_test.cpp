@@ -8,6 +8,7 @@
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTemporaryDir>
+#include <algorithm>
 #include <cmath>
 #include <set>
 
@@ -18,6 +19,7 @@
 #include "ui/document_file.h"
 #include "ui/locale.h"
 #include "ui/report/book_maker.h"
+#include "ui/report/page_blocks.h"
 #include "ui/report/page_table.h"
 #include "ui/report_pdf.h"
 
@@ -404,6 +406,20 @@ TEST(ReportPdf, ACellOfMorePagesThanOneIsCutBetweenItsLines) {
   // 6000 words of five letters, some 20 a line on paper of 178 mm, 60 lines a page: five pages, roughly.
   EXPECT_GE(book.pageCount(), 3U);
   EXPECT_LE(book.pageCount(), 9U);
+}
+
+TEST(PageBlocks, AVerdictOfManyLinesStaysOnOnePageWithWhatItIsAbout) {
+  std::string words;
+  for (int k = 0; k < 60; ++k) words += "word ";
+  const auto heldOf = [&](const core::Paragraph& paragraph) {
+    const core::Report report{"", {{"Check", 2, {paragraph, core::Paragraph{"What it is about", {}}}}}};
+    const Chapter chapter = chapterOf(report, 0, 1, 200 * dotsPerPoint, 700 * dotsPerPoint, {});
+    EXPECT_GT(chapter.slices.size(), 6U);
+    return std::all_of(chapter.slices.begin(), chapter.slices.end() - 1,
+                       [](const Slice& slice) { return slice.holdsNext; });
+  };
+  EXPECT_TRUE(heldOf({words, core::Verdict::Fail}));
+  EXPECT_FALSE(heldOf({words, {}}));
 }
 
 TEST(PageText, LinesAreNoWiderThanAskedForAndLoseNothing) {

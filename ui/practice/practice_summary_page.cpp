@@ -33,7 +33,7 @@ PracticeSummaryPage::PracticeSummaryPage(QWidget* parent) : QWidget(parent) {
   m_questions = new QListWidget;
   m_questions->setObjectName("summaryQuestions");
   m_questions->setAccessibleName(tr("Questions, right and wrong"));
-  const auto button = [this](const char* name, const QString& text) {
+  const auto button = [](const char* name, const QString& text) {
     auto* made = new QPushButton(text);
     made->setObjectName(name);
     made->setAutoDefault(true);

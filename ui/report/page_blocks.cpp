@@ -42,10 +42,13 @@ class Layer {
   std::vector<Slice> take() { return std::move(m_slices); }
 
   void operator()(const core::Paragraph& paragraph) {
+    const std::size_t from = m_slices.size();
     addText(toQString(paragraph.text), paragraph.verdict ? Look::Bold : Look::Body,
             paragraph.verdict ? inkColour(*paragraph.verdict) : blackInk, paragraphGap);
-    // A verdict is about what follows.
-    if (paragraph.verdict) m_slices.back().holdsNext = true;
+    if (!paragraph.verdict) return;
+    // A verdict is read as one, and is about what follows.
+    holdTogether(m_slices, from);
+    m_slices.back().holdsNext = true;
   }
 
   void operator()(const core::Caution& caution) {
