@@ -137,9 +137,10 @@ std::string changeTitle(const Setup& setup, const Fault& fault, const ChangeWay&
   return cameTitle(setup, fault, way.after);
 }
 
-std::string changeSize(const Setup& setup, const Fault& fault, const std::optional<double>& standard,
-                       const ChangeWay& way) {
-  if (way.gone) return sizeWords(setup, fault, standard);
+std::string changeSize(const Setup& setup, const Explanation& explanation, const ChangeWay& way) {
+  const Fault& fault = explanation.fault;
+  const std::optional<double>& standard = explanation.standard;
+  if (way.gone) return explanation.sizeText;
   switch (fault.kind) {
     case CauseKind::Scale:
     case CauseKind::Units:
@@ -157,14 +158,14 @@ std::string changeSize(const Setup& setup, const Fault& fault, const std::option
     case CauseKind::Leak:
       return leakWords(setup, fault, standard, way);
     default:
-      return sizeWords(setup, fault, standard);
+      return explanation.sizeText;
   }
 }
 
 void describeChange(const Setup& setup, const ChangeWay& way, Explanation& explanation) {
   const Fault& fault = explanation.fault;
   explanation.title = changeTitle(setup, fault, way);
-  explanation.sizeText = changeSize(setup, fault, explanation.standard, way);
+  explanation.sizeText = changeSize(setup, explanation, way);
   if (way.gone) explanation.confirm = goneConfirm(way);
   if (isOfItsZero(fault.kind))
     explanation.onStrain =

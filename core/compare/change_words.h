@@ -28,11 +28,11 @@ bool sparesDataBetween(CauseKind kind);
 
 /// "Leak over gauge 1 grew", "Contact in lead S- went bad".
 std::string changeTitle(const Setup& setup, const Fault& fault, const ChangeWay& way);
-/// "from none to 118 ± 9 kΩ over gauge 1"; empty for a kind without a size.
-std::string changeSize(const Setup& setup, const Fault& fault, const std::optional<double>& standard,
-                       const ChangeWay& way);
+/// "from none to 118 ± 9 kΩ over gauge 1"; what the explanation says already of one that is gone or within
+/// one check.
+std::string changeSize(const Setup& setup, const Explanation& explanation, const ChangeWay& way);
 
-/// Puts title, size, measurement and effect on strain into the words of a change.
+/// Puts title, size, measurement and effect on strain of a described explanation into the words of a change.
 void describeChange(const Setup& setup, const ChangeWay& way, Explanation& explanation);
 
 }  // namespace core

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/diagnose/cause_words.h"
+#include "core/diagnose/check_times.h"
 #include "core/plan/prediction.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
@@ -105,13 +106,12 @@ std::string leakWords(const Setup& setup, std::size_t arm, const Size& conductan
   return say("at least {1} over {2}", {roughly(1 / (g + u)), over});
 }
 
-std::string driftWords(const Setup& setup, const Size& size) {
-  const double duration = checkDuration_s(setup);
-  const Size whole = size.times(duration);
+std::string driftWords(const Setup& setup, const Size& size, double lasted_s) {
+  const Size whole = size.times(lasted_s);
   return say("{1} {2} per second, {3} {4} in the {5} s of the check",
              {withStandard(size.value, size.standard, true), readingUnitText(setup.instrument),
               warranted(whole.value, whole.standard, true), readingUnitText(setup.instrument),
-              shown(formatNumber(duration, 3))});
+              shown(formatNumber(lasted_s, 3))});
 }
 
 std::string clippingWords(const Setup& setup, const Fault& fault, const Size& size) {
@@ -120,14 +120,15 @@ std::string clippingWords(const Setup& setup, const Fault& fault, const Size& si
   return say(fault.index == 1 ? sayLater("at +{1}") : sayLater("at -{1}"), {at});
 }
 
-std::string ofReadings(const Setup& setup, const Fault& fault, const Size& size) {
+std::string ofReadings(const Setup& setup, const Fault& fault, const Size& size,
+                       const std::optional<double>& lasted_s) {
   const std::string away = inReadings(setup, size.magnitude());
   switch (fault.kind) {
     case CauseKind::ZeroShift:
       return say(size.value < 0 ? sayLater("{1} lower from then on") : sayLater("{1} higher from then on"),
                  {away});
     case CauseKind::Drift:
-      return driftWords(setup, size);
+      return driftWords(setup, size, lasted_s ? *lasted_s : plannedDuration_s(setup));
     case CauseKind::Clipping:
       return clippingWords(setup, fault, size);
     case CauseKind::StrayReading:
@@ -139,7 +140,8 @@ std::string ofReadings(const Setup& setup, const Fault& fault, const Size& size)
 
 }  // namespace
 
-std::string sizeWords(const Setup& setup, const Fault& fault, const std::optional<double>& standard) {
+std::string sizeWords(const Setup& setup, const Fault& fault, const std::optional<double>& standard,
+                      const std::optional<double>& lasted_s) {
   const Size size{fault.size, standard};
   switch (fault.kind) {
     case CauseKind::Scale:
@@ -162,7 +164,7 @@ std::string sizeWords(const Setup& setup, const Fault& fault, const std::optiona
     case CauseKind::Leak:
       return leakWords(setup, fault.index, size);
     default:
-      return ofReadings(setup, fault, size);
+      return ofReadings(setup, fault, size, lasted_s);
   }
 }
 

@@ -93,12 +93,4 @@ std::string stepWords(const Setup& setup, std::size_t step) {
 
 std::string measurandWord(const Bridge& bridge) { return isTransducer(bridge) ? say("Load") : say("Strain"); }
 
-double checkDuration_s(const Setup& setup) {
-  if (setup.sequence.empty()) return 0;
-  double duration = 0;
-  for (const Step& step : setup.sequence) duration += step.settle.base() + step.hold.base();
-  const auto middle = [](const Step& step) { return step.settle.base() + step.hold.base() / 2; };
-  return duration - middle(setup.sequence.front()) - setup.sequence.back().hold.base() / 2;
-}
-
 }  // namespace core

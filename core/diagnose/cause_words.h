@@ -28,17 +28,18 @@ std::string armWords(const Bridge& bridge, std::size_t arm);
 std::string stepWords(const Setup& setup, std::size_t step);
 /// "Strain", or "Load" of a transducer.
 std::string measurandWord(const Bridge& bridge);
-/// From the middle of the first step of the check to that of the last, as planned; s.
-double checkDuration_s(const Setup& setup);
 
 /// "Leads longer than entered", "Leak over gauge 1".
 std::string causeTitle(const Setup& setup, const Fault& fault);
-/// "each lead 0.85 ± 0.05 Ω more than entered"; empty for a kind without a size.
-std::string sizeWords(const Setup& setup, const Fault& fault, const std::optional<double>& standard);
+/// "each lead 0.85 ± 0.05 Ω more than entered"; empty for a kind without a size. `lasted_s`: over which time
+/// the check ran, what a drift comes to in it; as planned where it is not said.
+std::string sizeWords(const Setup& setup, const Fault& fault, const std::optional<double>& standard,
+                      const std::optional<double>& lasted_s = {});
 /// Which setting would explain a wrong scale, bridge factor or unit: "gauge factor 2.00 set where 2.07
 /// belongs"; empty for other kinds.
 std::string settingWords(const Setup& setup, const Fault& fault, const std::optional<double>& standard);
-/// One measurement, to be made with the safe state that it begins with, and what it should show.
-std::string confirmWords(const Setup& setup, const Fault& fault);
+/// One measurement, to be made with the safe state that it begins with, and what it should show; `lasted_s`
+/// as above.
+std::string confirmWords(const Setup& setup, const Fault& fault, const std::optional<double>& lasted_s = {});
 
 }  // namespace core

@@ -7,6 +7,7 @@
 #include "core/circuit/hookup_words.h"
 #include "core/diagnose/at_the_plug.h"
 #include "core/diagnose/cause_words.h"
+#include "core/diagnose/check_times.h"
 #include "core/plan/prediction.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
@@ -140,7 +141,8 @@ std::string orderMeasurement(const Setup& setup, const Fault& fault) {
              {stepWords(setup, again)});
 }
 
-std::string readingMeasurement(const Setup& setup, const Fault& fault) {
+std::string readingMeasurement(const Setup& setup, const Fault& fault,
+                               const std::optional<double>& lasted_s) {
   switch (fault.kind) {
     case CauseKind::ZeroShift:
       return say(
@@ -152,7 +154,7 @@ std::string readingMeasurement(const Setup& setup, const Fault& fault) {
           "With all shunts open and no load, record the zero for as long as the check took, some {1} s: it "
           "drifts at the same rate. Where it does, measure the insulation of the gauge with the excitation "
           "off: moisture drifts.",
-          {shown(formatNumber(checkDuration_s(setup), 2))});
+          {shown(formatNumber(lasted_s ? *lasted_s : plannedDuration_s(setup), 2))});
     case CauseKind::Clipping:
       return say(
           "Look for readings that stop at one value without any noise, then set a wider range and take the "
@@ -166,7 +168,7 @@ std::string readingMeasurement(const Setup& setup, const Fault& fault) {
 
 }  // namespace
 
-std::string confirmWords(const Setup& setup, const Fault& fault) {
+std::string confirmWords(const Setup& setup, const Fault& fault, const std::optional<double>& lasted_s) {
   switch (fault.kind) {
     case CauseKind::Scale:
       return scaleMeasurement(setup);
@@ -209,7 +211,7 @@ std::string confirmWords(const Setup& setup, const Fault& fault) {
     case CauseKind::OpenSense:
       return senseMeasurement(setup);
     default:
-      return readingMeasurement(setup, fault);
+      return readingMeasurement(setup, fault, lasted_s);
   }
 }
 

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/circuit/indication.h"
+#include "core/diagnose/check_times.h"
 #include "core/diagnose/fault.h"
 #include "core/plan/prediction.h"
 
@@ -33,25 +34,6 @@ Result<std::vector<double>> solvedChanges(const Setup& setup, const std::vector<
     changes.push_back(indication->value.base());
   }
   return changes;
-}
-
-/// When each step was averaged, s from the begin: as recorded, else as planned.
-std::vector<double> timesOf(const Setup& setup, const Check& check, const std::vector<std::size_t>& steps) {
-  std::vector<double> planned;
-  double begin = 0;
-  for (const Step& step : setup.sequence) {
-    planned.push_back(begin + step.settle.base() + step.hold.base() / 2);
-    begin += step.settle.base() + step.hold.base();
-  }
-  const bool recorded = std::all_of(steps.begin(), steps.end(), [&](std::size_t step) {
-    return check.readings[step]->begin && check.readings[step]->end;
-  });
-  std::vector<double> times;
-  for (const std::size_t step : steps) {
-    const Measured& reading = *check.readings[step];
-    times.push_back(recorded ? (reading.begin->base() + reading.end->base()) / 2 : planned[step]);
-  }
-  return times;
 }
 
 double shownZero(const Check& check, const CheckPoints& points) {
@@ -106,7 +88,7 @@ std::vector<double> changedReadings(const Setup& setup, const Check& check, cons
         if (points.steps[k] >= fault.index) changes[k] += fault.size;
       break;
     case CauseKind::Drift: {
-      const std::vector<double> times = timesOf(setup, check, points.steps);
+      const std::vector<double> times = stepTimes_s(setup, check, points.steps);
       for (std::size_t k = 0; k < changes.size(); ++k) changes[k] += fault.size * times[k];
       break;
     }

@@ -130,6 +130,27 @@ TEST(ConfirmWords, GiveAnArmOfAFullBridgeBesideTheOtherThree) {
       << confirmWords(setup, {CauseKind::ArmValue, 0, 0, 2});
 }
 
+TEST(Describe, TellsWhatADriftComesToOverTheTimesThatItsRateIsOf) {
+  const core::Setup setup = quarter();
+  HeldCheck held(setup, 0.5);
+  Refit refit;
+  refit.fault = {CauseKind::Drift, 0, 0, 0.5};
+  const auto words = [&] {
+    Explanation explanation;
+    describe(held.ground(), held.budget, refit, explanation);
+    return explanation.sizeText + " / " + explanation.confirm;
+  };
+  // As planned nine steps of 0.5 s and 2 s: 8 x 2.5 s from the first middle to the last.
+  EXPECT_TRUE(contains(words(), "+10 µm/m in the 20 s of the check")) << words();
+  // Recorded with four seconds from step to step: 8 x 4 s.
+  for (std::size_t k = 0; k < held.check.readings.size(); ++k) {
+    held.check.readings[k]->begin = Duration(7 + 4.0 * static_cast<double>(k));
+    held.check.readings[k]->end = Duration(9 + 4.0 * static_cast<double>(k));
+  }
+  EXPECT_TRUE(contains(words(), "+16 µm/m in the 32 s of the check")) << words();
+  EXPECT_TRUE(contains(words(), "as the check took, some 32 s")) << words();
+}
+
 TEST(Describe, LeavesNoCauseOfAnyBridgeWithoutWordsAndMeasuresWithTheExcitationOff) {
   for (const BridgeTemplate& shape : allTemplates()) {
     core::Setup setup = nineSteps(withLeads(equalArms(shape.type, Resistance(350)), Resistance(2)), 2, 1);
