@@ -12,8 +12,10 @@
 #include <QTest>
 #include <functional>
 
+#include "core/diagnose/fault.h"
 #include "core/document/apply.h"
 #include "core/document/edits.h"
+#include "core/wiring/wiring_rules.h"
 #include "tests/support/printing.h"
 #include "tests/support/sample_channel.h"
 #include "ui/fields/count_edit.h"
@@ -338,6 +340,92 @@ TEST(UseSet, ShuntsAreNamedAfterWhatTheyAreMadeOfAndNeverAfterAnotherPart) {
   EXPECT_EQ(names,
             (std::vector<std::string>{"86.6k positive", "R3 positive", "59 kΩ positive", "86.6k positive (2)",
                                       "1.5M positive", "470 Ω positive", "R3 negative"}));
+}
+
+/// Both sides of arms 1 and 2, as two resistors of preferred values serve them.
+struct NewPartsOnBothSides {
+  core::ResistorSearch search;
+  core::ResistorSet set;
+
+  NewPartsOnBothSides() {
+    search.positive = core::ShuntPlace{core::Node::Arm2Begin, core::Node::Arm2End, {}, {}};
+    search.negative = core::ShuntPlace{core::Node::Arm1Begin, core::Node::Arm1End, {}, {}};
+    set.resistors = {{.value = core::Resistance(86600), .tolerance = 1e-3, .name = "86k6 of E96"},
+                     {.value = core::Resistance(130000), .tolerance = 1e-3, .name = "130k of E96"}};
+    set.levels = {{.wanted = 2000, .closed = {0}},
+                  {.wanted = 1000, .closed = {1}},
+                  {.wanted = -2000, .closed = {0}},
+                  {.wanted = -1000, .closed = {1}}};
+  }
+};
+
+std::vector<std::string> partsOf(const core::Channel& channel) {
+  std::vector<std::string> parts;
+  for (const core::Shunt& shunt : channel.setup.shunts) parts.push_back(shunt.part.id);
+  return parts;
+}
+
+using Parts = std::vector<std::string>;
+
+TEST(UseSet, NewPartThatServesBothSidesIsOnePart) {
+  const NewPartsOnBothSides given;
+  const core::Channel used = withSet(sample::nineStepChannel(), {}, given.search, given.set, true);
+  EXPECT_EQ(partsOf(used), (Parts{"86.6k", "130k", "86.6k", "130k"}));
+  // Two ends of two resistors have a pin, and a fault of a resistor is one of both its places.
+  const core::Wiring wired = core::usualWiring(used.setup);
+  EXPECT_EQ(
+      std::count_if(wired.pins.begin(), wired.pins.end(),
+                    [](const core::Pin& pin) { return std::holds_alternative<core::ResistorEnd>(pin.use); }),
+      4);
+  const core::Setup faulty = core::withFault(used.setup, {core::CauseKind::ShuntValue, 1, 0, 127.0 / 130});
+  EXPECT_DOUBLE_EQ(faulty.shunts[1].resistance.base(), 127000);
+  EXPECT_DOUBLE_EQ(faulty.shunts[3].resistance.base(), 127000);
+  EXPECT_DOUBLE_EQ(faulty.shunts[2].resistance.base(), 86600);
+}
+
+TEST(UseSet, TwoNewPartsOfOneValueAreTwo) {
+  NewPartsOnBothSides given;
+  given.set.resistors[1].value = core::Resistance(86600);
+  const core::Channel used = withSet(sample::nineStepChannel(), {}, given.search, given.set, true);
+  EXPECT_EQ(partsOf(used), (Parts{"86.6k", "86.6k (2)", "86.6k", "86.6k (2)"}));
+}
+
+TEST(UseSet, NewPartIsNotCalledAsAnotherOfStockOrChannelIs) {
+  const NewPartsOnBothSides given;
+  core::Stock stock;
+  stock.resistors = {{.id = "130k", .nominal = core::Resistance(1000), .tolerance = 1e-3}};
+  core::Channel channel = sample::nineStepChannel();
+  core::Shunt other{"86.6k", core::Resistance(5000), core::Node::Arm3Begin, core::Node::Arm3End};
+  channel.setup.shunts = {other};
+  channel.setup.sequence.clear();
+  const core::Channel used = withSet(channel, stock, given.search, given.set, false);
+  EXPECT_EQ(partsOf(used), (Parts{"", "86.6k (2)", "130 kΩ", "86.6k (2)", "130 kΩ"}));
+}
+
+TEST(UseSet, NewPartsThatAreThereAlreadyAreUsedAgain) {
+  NewPartsOnBothSides given;
+  const core::Channel once = withSet(sample::nineStepChannel(), {}, given.search, given.set, true);
+  EXPECT_EQ(withSet(once, {}, given.search, given.set, false).setup.shunts, once.setup.shunts);
+  given.set.levels.erase(given.set.levels.begin() + 2, given.set.levels.end());
+  const core::Channel positive = withSet(once, {}, given.search, given.set, true);
+  given = {};
+  EXPECT_EQ(partsOf(withSet(positive, {}, given.search, given.set, false)),
+            (Parts{"86.6k", "130k", "86.6k", "130k"}));
+}
+
+TEST(UseSet, FittedResistorWithoutAPartIsOneWithItsOtherPlace) {
+  core::Channel channel = sample::nineStepChannel();
+  core::Shunt there = channel.setup.shunts[0];
+  there.part = {};
+  channel.setup.shunts = {there};
+  channel.setup.sequence.clear();
+  NewPartsOnBothSides given;
+  given.search.positive = core::ShuntPlace{there.a, there.b, there.wires, there.contact};
+  given.search.fitted = {candidateOfShunt(channel.setup, 0)};
+  given.set.resistors[0] = given.search.fitted[0];
+  const core::Channel used = withSet(channel, {}, given.search, given.set, false);
+  EXPECT_EQ(used.setup.shunts[0], there);
+  EXPECT_EQ(partsOf(used), (Parts{"", "130k", there.name, "130k"}));
 }
 
 TEST(UseSet, PresentShuntAtTheSamePlaceIsUsedAgain) {

@@ -40,18 +40,6 @@ bool atSamePlace(const core::Shunt& a, const core::Shunt& b) {
   return (a.a == b.a && a.b == b.b) || (a.a == b.b && a.b == b.a);
 }
 
-/// A shunt like `wanted` that none of `taken` is; two alike are two.
-std::optional<std::size_t> present(const core::Setup& setup, const core::Shunt& wanted,
-                                   const std::set<std::size_t>& taken) {
-  for (std::size_t k = 0; k < setup.shunts.size(); ++k) {
-    const core::Shunt& shunt = setup.shunts[k];
-    if (!taken.contains(k) && atSamePlace(shunt, wanted) && shunt.resistance == wanted.resistance &&
-        shunt.wires == wanted.wires && shunt.contact == wanted.contact && shunt.part.id == wanted.part.id)
-      return k;
-  }
-  return std::nullopt;
-}
-
 bool isPart(const core::Stock& stock, const std::string& id) {
   return core::findResistor(stock, id) || core::findBox(stock, id);
 }
@@ -70,6 +58,11 @@ std::string nameOf(const core::Stock& stock, const core::Candidate& candidate) {
   return isPart(stock, name) ? value : name;
 }
 
+/// Whether a new part was given that id: "86.6k", "86.6k (2)" after "86.6k".
+bool isCalledAfter(const std::string& value, const std::string& id) {
+  return id == value || id.starts_with(value + " (");
+}
+
 /// Puts shunts into a channel and remembers which resistor lies where.
 class Placing {
  public:
@@ -77,16 +70,14 @@ class Placing {
           const core::ResistorSearch& search, const core::ResistorSet& set)
       : m_channel(std::move(channel)), m_before(before), m_stock(stock), m_search(search), m_set(set) {}
 
-  /// All resistors at one place, in their order, those that a level of that side closes.
-  void placeSide(bool positive) {
-    for (std::size_t resistor = 0; resistor < m_set.resistors.size(); ++resistor) {
-      const bool used =
-          std::any_of(m_set.levels.begin(), m_set.levels.end(), [&](const core::LevelMet& level) {
-            return (level.wanted > 0) == positive &&
-                   std::find(level.closed.begin(), level.closed.end(), resistor) != level.closed.end();
-          });
-      if (used) m_shunts[{resistor, positive}] = place(resistor, positive);
-    }
+  /// All resistors at their places, those of the positive one first, in their order.
+  void placeAll() {
+    for (std::size_t resistor = 0; resistor < m_set.resistors.size(); ++resistor)
+      m_ids.push_back(idOf(resistor));
+    for (const bool positive : {true, false})
+      for (std::size_t resistor = 0; resistor < m_set.resistors.size(); ++resistor)
+        if (isUsed(resistor, positive) && !m_shunts.contains({resistor, positive}))
+          m_shunts[{resistor, positive}] = place(resistor, positive);
   }
 
   core::PlannedLevels levels() const {
@@ -111,17 +102,75 @@ class Placing {
   Channel&& channel() { return std::move(m_channel); }
 
  private:
-  std::size_t place(std::size_t resistor, bool positive) {
+  /// Whether some level of that side closes it.
+  bool isUsed(std::size_t resistor, bool positive) const {
+    return std::any_of(m_set.levels.begin(), m_set.levels.end(), [&](const core::LevelMet& level) {
+      return (level.wanted > 0) == positive &&
+             std::find(level.closed.begin(), level.closed.end(), resistor) != level.closed.end();
+    });
+  }
+
+  core::Shunt shuntOf(std::size_t resistor, bool positive) const {
     const core::Candidate& candidate = m_set.resistors[resistor];
     const core::ShuntPlace place = (positive ? m_search.positive : m_search.negative).value();
-    const core::Shunt shunt{.name = nameOf(m_stock, candidate) + (positive ? " positive" : " negative"),
-                            .resistance = candidate.value,
-                            .a = place.a,
-                            .b = place.b,
-                            .wires = place.wires,
-                            .contact = place.contact,
-                            .part = {candidate.part, candidate.due, candidate.rating}};
-    if (const auto there = present(m_channel.setup, shunt, m_taken)) return *m_taken.insert(*there).first;
+    return {.name = nameOf(m_stock, candidate) + (positive ? " positive" : " negative"),
+            .resistance = candidate.value,
+            .a = place.a,
+            .b = place.b,
+            .wires = place.wires,
+            .contact = place.contact,
+            .part = {candidate.part, candidate.due, candidate.rating}};
+  }
+
+  /// A shunt like `wanted` that is none of the resistors yet; two alike are two.
+  std::optional<std::size_t> present(const core::Shunt& wanted, const std::string& value) const {
+    const auto& shunts = m_channel.setup.shunts;
+    for (std::size_t k = 0; k < shunts.size(); ++k) {
+      const core::Shunt& shunt = shunts[k];
+      const bool sameResistor =
+          shunt.part.id == wanted.part.id || (wanted.part.id.empty() && isCalledAfter(value, shunt.part.id));
+      if (!m_taken.contains(k) && atSamePlace(shunt, wanted) && shunt.resistance == wanted.resistance &&
+          shunt.wires == wanted.wires && shunt.contact == wanted.contact && sameResistor)
+        return k;
+    }
+    return std::nullopt;
+  }
+
+  /// What the resistor is called wherever it lies, so that its shunts are known to be of one part: its id,
+  /// else the name of the one that is there already, else after its value. Takes shunts that are there.
+  std::string idOf(std::size_t resistor) {
+    const core::Candidate& candidate = m_set.resistors[resistor];
+    const std::string value = nameOf(m_stock, candidate);
+    std::string id = candidate.part;
+    for (const bool positive : {true, false}) {
+      if (!isUsed(resistor, positive)) continue;
+      core::Shunt wanted = shuntOf(resistor, positive);
+      wanted.part.id = id;
+      const auto there = present(wanted, value);
+      if (!there) continue;
+      m_shunts[{resistor, positive}] = *m_taken.insert(*there).first;
+      if (id.empty()) id = core::resistorName(m_channel.setup.shunts[*there]);
+    }
+    return id.empty() ? newId(value) : id;
+  }
+
+  /// "86.6k", "86.6k (2)": of a part that nobody has yet, and no other resistor is called.
+  std::string newId(const std::string& value) const {
+    const auto isTaken = [&](const std::string& id) {
+      const auto& shunts = m_channel.setup.shunts;
+      return isPart(m_stock, id) || std::find(m_ids.begin(), m_ids.end(), id) != m_ids.end() ||
+             std::any_of(shunts.begin(), shunts.end(),
+                         [&](const core::Shunt& shunt) { return core::resistorName(shunt) == id; });
+    };
+    std::string id = value;
+    for (int number = 2; isTaken(id); ++number) id = value + " (" + std::to_string(number) + ")";
+    return id;
+  }
+
+  std::size_t place(std::size_t resistor, bool positive) {
+    const core::Candidate& candidate = m_set.resistors[resistor];
+    core::Shunt shunt = shuntOf(resistor, positive);
+    shunt.part.id = m_ids[resistor];
     m_channel = core::withShuntAdded(std::move(m_channel), shunt);
     const std::size_t index = m_channel.setup.shunts.size() - 1;
     m_taken.insert(index);
@@ -142,6 +191,7 @@ class Placing {
   const core::Stock& m_stock;
   const core::ResistorSearch& m_search;
   const core::ResistorSet& m_set;
+  std::vector<std::string> m_ids;  ///< of each resistor
   std::map<std::pair<std::size_t, bool>, std::size_t> m_shunts;
   std::set<std::size_t> m_taken;  ///< shunts that are one of the resistors
 };
@@ -186,8 +236,7 @@ core::Channel withSet(core::Channel channel, const core::Stock& stock, const cor
   const core::StepTimes times = core::timesOf(before);
   if (replace) channel = withoutPlan(std::move(channel));
   Placing placing(std::move(channel), before, stock, search, set);
-  placing.placeSide(true);
-  placing.placeSide(false);
+  placing.placeAll();
   const std::vector<core::Step> steps =
       core::layOut(core::usualPatterns().front(), placing.levels(), times.settle, times.hold);
   return replace ? core::withSequence(placing.channel(), steps) : withStepsAdded(placing.channel(), steps);
