@@ -40,6 +40,27 @@ void answerNext(const QString& person, const QString& words) {
   });
 }
 
+/// The same for a dialog that has something against it: returns what, and what stays in the dialog of the
+/// words.
+struct Objection {
+  QString why, caution, words;
+};
+void objectNext(const QString& person, const QString& words, Objection& said) {
+  QTimer::singleShot(0, [person, words, &said] {
+    auto* dialog = qobject_cast<ui::ActDialog*>(QApplication::activeModalWidget());
+    ASSERT_TRUE(dialog);
+    dialog->findChild<QLineEdit*>("actPerson")->setText(person);
+    dialog->findChild<QPlainTextEdit*>("actWords")->setPlainText(words);
+    dialog->findChild<QPushButton*>("actDone")->click();
+    if (!dialog->isVisible()) return;
+    const auto* why = dialog->findChild<QLabel*>("actObjection");
+    if (why->isVisible()) said.why = why->text();
+    said.caution = dialog->findChild<QLabel*>("actCaution")->text();
+    said.words = dialog->words();
+    dialog->reject();
+  });
+}
+
 class Record : public testing::Test {
  protected:
   Record() : session(demo()), page(session) {
@@ -78,9 +99,12 @@ TEST_F(Record, IsSubmittedAndWithdrawnEachInOneUndoStep) {
   ASSERT_TRUE(knows());
   EXPECT_TRUE(text("recordState").contains("Submitted for review by P. Heron"));
   EXPECT_EQ(ui::personName(), "P. Heron");
-  answerNext("R. Larch", "");
+  Objection said;
+  objectNext("R. Larch", "All plausible", said);
   page.accept();
-  EXPECT_TRUE(refused.contains("2 remarks are not settled")) << refused.toStdString();
+  EXPECT_TRUE(said.why.contains("2 remarks are not settled")) << said.why.toStdString();
+  EXPECT_EQ(said.words, "All plausible") << "nothing typed is lost";
+  EXPECT_TRUE(said.caution.startsWith("2 channels fail: TP-02, ")) << said.caution.toStdString();
   answerNext("P. Heron", "");
   page.withdraw();
   EXPECT_EQ(session.document().signOff.acts.back().stage, core::Stage::Draft);

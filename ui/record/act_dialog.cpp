@@ -8,26 +8,30 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 
+#include "ui/parts.h"
 #include "ui/record/saving.h"
+#include "ui/theme.h"
 
 namespace ui {
 
 ActDialog::ActDialog(const Question& question, QWidget* parent)
     : QDialog(parent),
+      m_question(question),
       m_person(new QLineEdit(personName())),
       m_words(new QPlainTextEdit(question.words)),
-      m_wordsNeeded(question.wordsNeeded) {
+      m_objection(plainLabel("actObjection")) {
   setObjectName("actDialog");
   setWindowTitle(question.title);
   m_person->setObjectName("actPerson");
   m_words->setObjectName("actWords");
   m_words->setTabChangesFocus(true);
-  auto* caution = new QLabel(question.caution);
-  caution->setTextFormat(Qt::PlainText);
-  caution->setWordWrap(true);
+  auto* caution = plainLabel("actCaution");
+  caution->setText(question.caution);
+  setTextColour(m_objection, coloursFor(palette()).fail);
+  m_objection->hide();
   auto* personLabel = new QLabel(tr("&Name"));
   personLabel->setBuddy(m_person);
-  auto* wordsLabel = new QLabel(m_wordsNeeded ? tr("&Remark") : tr("&Remark (may be empty)"));
+  auto* wordsLabel = new QLabel(question.wordsNeeded ? tr("&Remark") : tr("&Remark (may be empty)"));
   wordsLabel->setBuddy(m_words);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
   m_done = buttons->addButton(question.action, QDialogButtonBox::AcceptRole);
@@ -39,7 +43,8 @@ ActDialog::ActDialog(const Question& question, QWidget* parent)
   grid->addWidget(m_person, 2, 0);
   grid->addWidget(wordsLabel, 3, 0);
   grid->addWidget(m_words, 4, 0);
-  grid->addWidget(buttons, 5, 0);
+  grid->addWidget(m_objection, 5, 0);
+  grid->addWidget(buttons, 6, 0);
   resize(460, 320);
   connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -52,8 +57,16 @@ ActDialog::ActDialog(const Question& question, QWidget* parent)
 QString ActDialog::person() const { return m_person->text().trimmed(); }
 QString ActDialog::words() const { return m_words->toPlainText().trimmed(); }
 
+void ActDialog::accept() {
+  const QString objection = m_question.objection ? m_question.objection(person(), words()) : QString();
+  if (objection.isEmpty()) return QDialog::accept();
+  m_objection->setText(objection);
+  m_objection->show();
+}
+
 void ActDialog::refresh() {
-  m_done->setEnabled(!person().isEmpty() && (!m_wordsNeeded || !words().isEmpty()));
+  m_objection->hide();
+  m_done->setEnabled(!person().isEmpty() && (!m_question.wordsNeeded || !words().isEmpty()));
 }
 
 }  // namespace ui

@@ -2,7 +2,9 @@
 #pragma once
 
 #include <QDialog>
+#include <functional>
 
+class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
 class QPushButton;
@@ -20,6 +22,9 @@ class ActDialog : public QDialog {
     QString action;      ///< on the button
     QString words = {};  ///< there already
     bool wordsNeeded = false;
+    /// What stands against it when the button is pressed; empty when nothing does. The dialog stays open
+    /// then with all that was typed.
+    std::function<QString(const QString& person, const QString& words)> objection = {};
   };
 
   explicit ActDialog(const Question& question, QWidget* parent = nullptr);
@@ -27,13 +32,16 @@ class ActDialog : public QDialog {
   QString person() const;
   QString words() const;
 
+  void accept() override;
+
  private:
   void refresh();
 
+  Question m_question;
   QLineEdit* m_person;
   QPlainTextEdit* m_words;
+  QLabel* m_objection;
   QPushButton* m_done;
-  bool m_wordsNeeded;
 };
 
 }  // namespace ui

@@ -21,6 +21,7 @@
 #include "core/document/file_limits.h"
 #include "core/record/fingerprint.h"
 #include "core/record/revisions.h"
+#include "ui/parts.h"
 #include "ui/record/act_dialog.h"
 #include "ui/record/saving.h"
 #include "ui/tables/table_tools.h"
@@ -31,14 +32,6 @@ namespace {
 
 enum RemarkColumn { Channel, Check, Step, Person, Time, Text, Settled, RemarkColumnCount };
 enum HistoryColumn { SavedAt, SavedBy, Changes, Content, HistoryColumnCount };
-
-QLabel* plainLabel(const QString& name) {
-  auto* label = new QLabel;
-  label->setObjectName(name);
-  label->setTextFormat(Qt::PlainText);
-  label->setWordWrap(true);
-  return label;
-}
 
 QString localTime(const std::string& utc) {
   const QDateTime time = QDateTime::fromString(toQString(utc), Qt::ISODate);
@@ -215,14 +208,34 @@ QWidget* RecordPage::makeHistory() {
 }
 
 void RecordPage::act(core::Stage stage, const QString& title, const QString& caution, const QString& action) {
-  ActDialog dialog({title, caution, action, {}, stage == core::Stage::Returned}, this);
+  std::optional<core::Document> next;
+  const auto objection = [&](const QString& person, const QString& words) {
+    auto made =
+        core::withStage(m_session.document(), stage, person.toStdString(), timeNow(), words.toStdString());
+    if (!made) return toText(made.error());
+    next = *std::move(made);
+    return QString();
+  };
+  ActDialog dialog({title, caution, action, {}, stage == core::Stage::Returned, objection}, this);
   if (dialog.exec() != QDialog::Accepted) return;
-  const std::string person = dialog.person().toStdString();
-  auto next = core::withStage(m_session.document(), stage, person, timeNow(), dialog.words().toStdString());
-  if (!next) return emit refused(toText(next.error()));
   rememberPerson(dialog.person());
   m_session.edit(title, *std::move(next));
   emit said(toQString(core::standingOf(m_session.document()).sentence));
+}
+
+/// "2 channels fail: TP-02, LC-1. " Empty when none does.
+QString RecordPage::failures() const {
+  constexpr qsizetype mostNames = 5;
+  QStringList names;
+  for (std::size_t k = 0; k < m_session.document().channels.size(); ++k)
+    if (m_session.evaluation(k).verdict == core::Verdict::Fail)
+      names << toQString(m_session.document().channels[k]->name);
+  if (names.isEmpty()) return {};
+  const auto count = static_cast<std::size_t>(names.size());
+  if (names.size() > mostNames) names = names.first(mostNames) << "…";
+  return toQString(core::sayCount(count, "{n} channel fails: {1}.", "{n} channels fail: {1}.",
+                                  {names.join(", ").toStdString()})) +
+         " ";
 }
 
 void RecordPage::submit() {
@@ -235,10 +248,12 @@ void RecordPage::submit() {
 
 void RecordPage::accept() {
   act(core::Stage::Accepted, tr("Accept the record"),
-      tr("You stand for this record as it is now; any later change ends that. A passed shunt check says "
-         "nothing about gauge bond, gauge factor, alignment or the strength of the article, and this entry "
-         "is "
-         "no signature: decisions stay with the responsible person."),
+      failures() +
+          tr("You stand for this record as it is now; any later change ends that. A passed shunt check says "
+             "nothing about gauge bond, gauge factor, alignment or the strength of the article, and this "
+             "entry "
+             "is "
+             "no signature: decisions stay with the responsible person."),
       tr("Accept"));
 }
 

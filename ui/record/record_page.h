@@ -61,6 +61,7 @@ class RecordPage : public QWidget {
   QWidget* makeStanding();
   QWidget* makeRemarks();
   QWidget* makeHistory();
+  QString failures() const;
   void act(core::Stage stage, const QString& title, const QString& caution, const QString& action);
   void refresh();
   void askFingerprint();
