@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/assess/reading_unit.h"
 #include "core/document/edits.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
@@ -321,6 +322,7 @@ core::Result<core::Channel> SequenceModel::withCell(core::Channel channel, int r
         text, core::UnitFamily::Named,
         scaled ? channel.setup.instrument.scaledUnit : core::readingUnitText(channel.setup.instrument));
     if (!value) return value.error();
+    if (auto ok = core::checkReading(channel.setup.instrument, core::Reading(*value)); !ok) return ok.error();
     return core::withReading(
         std::move(channel), *session().selection().check, at,
         core::Measured{.mean = core::Reading(*value), .uncertainty = {}, .begin = {}, .end = {}});

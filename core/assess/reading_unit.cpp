@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/assess/reading_unit.h"
 
+#include <cmath>
 #include <optional>
 #include <string>
 
@@ -42,6 +43,15 @@ Result<void> requireReadingUnit(const Instrument& instrument, std::string_view c
   return Error{"", say("the recording is in {1} and the channel reads in {2}", {columnUnit, expected}),
                say("Set the channel's reading unit to that of the recording, or export the recording in {1}",
                    {expected})};
+}
+
+Result<void> checkReading(const Instrument& instrument, Reading reading) {
+  if (std::abs(reading.base()) <= greatestReading.base()) return {};
+  const auto text = [&](Reading one) {
+    return shown(formatQuantity(one.base(), UnitFamily::Named, readingUnitText(instrument), 6));
+  };
+  return Error{"", say("{1} is more than any instrument shows", {text(reading)}),
+               say("Check the number and its decimal mark; up to {1} is taken", {text(greatestReading)})};
 }
 
 }  // namespace core

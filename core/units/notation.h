@@ -60,7 +60,8 @@ std::string formatInBaseUnit(double base, UnitFamily family, std::string_view na
 /// A number without unit, as formatQuantity writes it; with an exponent below 1e-7 and from 1e15 on.
 std::string formatNumber(double value, int significantDigits);
 
-/// A number with `decimals` (0 to 50) places after the point; "-0.00" is written "0.00".
+/// A number with `decimals` (0 to 50) places after the point; "-0.00" is written "0.00". From 1e15 on six
+/// digits and an exponent, so that no number is wider than a column.
 std::string formatFixed(double value, int decimals);
 
 }  // namespace core

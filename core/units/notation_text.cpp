@@ -58,6 +58,7 @@ std::string decimalText(const Digits& number) {
 }
 
 constexpr std::string_view noNumber = "–";
+constexpr double leastScientific = 1e15;  ///< no number of use has more digits before its point
 
 }  // namespace
 
@@ -91,7 +92,8 @@ std::string formatNumber(double value, int significantDigits) {
 
 std::string formatFixed(double value, int decimals) {
   if (!std::isfinite(value)) return std::string(noNumber);
-  std::array<char, 400> buffer;  // 309 digits before the point, 50 behind it
+  if (std::abs(value) >= leastScientific) return formatNumber(value, 6);
+  std::array<char, 80> buffer;  // a sign, 16 digits before the point, 50 behind it
   const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value,
                                  std::chars_format::fixed, std::clamp(decimals, 0, 50));
   std::string text(buffer.data(), end.ptr);

@@ -14,6 +14,7 @@
 #include <QTest>
 #include <cmath>
 
+#include "core/assess/reading_unit.h"
 #include "core/document/edits.h"
 #include "core/document/json_reader.h"
 #include "core/document/json_writer.h"
@@ -553,6 +554,11 @@ TEST(ReadingText, TakesTheUsersNotationAndPartsNumbersOnlyWhereNoNumberHasThat) 
   instrument.scaledUnit = "kN";
   EXPECT_EQ(readingFromText("12.5 kN", instrument)->measured.mean, core::Reading(12.5));
   EXPECT_FALSE(readingFromText("12.5 µm/m", instrument));
+  EXPECT_EQ(readingFromText("1e12", instrument)->measured.mean, core::greatestReading);
+  EXPECT_EQ(
+      readingFromText("1\n-1e300", instrument).error().text(),
+      "number 2: -1e300 kN is more than any instrument shows. Check the number and its decimal mark; up "
+      "to 1e12 kN is taken.");
 }
 
 TEST(StepTimer, SettlesThenHoldsAndTakesBadTimesForNone) {

@@ -268,6 +268,24 @@ TEST_F(Sequence, TheChangeIsShownBesideTheReadingItComesFrom) {
   EXPECT_NEAR(cell(1, SequenceModel::Change).toDouble(), measured - 100.0, 0.011);  // two decimals are shown
 }
 
+TEST_F(Sequence, AReadingThatNoInstrumentShowsIsRefused) {
+  click("addCheck");
+  EXPECT_FALSE(set(1, SequenceModel::Measured, "1e300"));
+  ASSERT_EQ(refused.count(), 1);
+  EXPECT_TRUE(refused.at(0).at(0).toString().contains("1e300 µm/m is more than any instrument shows"))
+      << refused.at(0).at(0).toString().toStdString();
+  EXPECT_FALSE(core::hasReading(*session.check()));
+  EXPECT_TRUE(set(1, SequenceModel::Measured, "-1e12"));
+  EXPECT_EQ(session.check()->readings[1]->mean, core::Reading(-1e12));
+}
+
+TEST_F(Sequence, AReadingOfAFileIsNeverWiderThanItsColumn) {
+  click("addCheck");
+  session.editChannel(
+      "Read", core::withReading(*session.channel(), 0, 1, core::Measured{core::Reading(1e300), {}, {}, {}}));
+  EXPECT_EQ(cell(1, SequenceModel::Measured), "1e300");
+}
+
 TEST_F(Sequence, DeleteEmptiesReadings) {
   click("addCheck");
   pasteAt(0, SequenceModel::Measured, "1\n2");

@@ -3,11 +3,23 @@
 
 #include <QRegularExpression>
 
+#include "core/assess/reading_unit.h"
 #include "core/uncertainty/propagation.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
 
 namespace ui {
+namespace {
+
+core::Result<double> numberFromText(const QString& text, const core::Instrument& instrument) {
+  const auto number =
+      core::parseQuantity(text.toStdString(), core::UnitFamily::Named, core::readingUnitText(instrument));
+  if (!number) return number;
+  if (auto ok = core::checkReading(instrument, core::Reading(*number)); !ok) return ok.error();
+  return number;
+}
+
+}  // namespace
 
 core::Result<TypedReading> readingFromText(const QString& text, const core::Instrument& instrument) {
   if (text.size() >= longestReadingText)
@@ -21,8 +33,7 @@ core::Result<TypedReading> readingFromText(const QString& text, const core::Inst
     return core::Error{"reading", core::say("it is empty"), core::say("Enter what the instrument shows")};
   std::vector<double> numbers;
   for (const QString& part : parts) {
-    const auto number =
-        core::parseQuantity(part.toStdString(), core::UnitFamily::Named, core::readingUnitText(instrument));
+    const auto number = numberFromText(part, instrument);
     if (!number) {
       core::Error error = number.error();
       error.where = parts.size() == 1 ? "reading" : "number " + std::to_string(numbers.size() + 1);

@@ -255,7 +255,14 @@ TEST(FormatFixed, NeverWritesANegativeZero) {
   EXPECT_EQ(formatFixed(-0.006, 2), "-0.01");
   EXPECT_EQ(formatFixed(1999.999, 1), "2000.0");
   EXPECT_EQ(formatFixed(std::numeric_limits<double>::infinity(), 1), "–");
-  EXPECT_EQ(formatFixed(-std::numeric_limits<double>::max(), 50).size(), 1u + 309u + 1u + 50u);
+}
+
+TEST(FormatFixed, IsScientificWhereItsDigitsWouldFillAPage) {
+  EXPECT_EQ(formatFixed(999999999999999, 2), "999999999999999.00");
+  EXPECT_EQ(formatFixed(-1e15, 2), "-1e15");
+  EXPECT_EQ(formatFixed(1.23456789e300, 50), "1.23457e300");
+  EXPECT_EQ(formatFixed(-std::numeric_limits<double>::max(), 50), "-1.79769e308");
+  EXPECT_EQ(formatFixed(-99999999999999.5, 50).size(), 1u + 14u + 1u + 50u);
 }
 
 TEST(FormatQuantity, ComesBackAsTheSameDouble) {
