@@ -758,6 +758,10 @@
         <translation>Name und Zugriffsrechte prüfen</translation>
     </message>
     <message>
+        <source>Check the number and its decimal mark; up to {1} is taken</source>
+        <translation>Zahl und Dezimalzeichen prüfen; bis {1} wird angenommen</translation>
+    </message>
+    <message>
         <source>Check the sense leads</source>
         <translation>Die Fühlerleitungen prüfen</translation>
     </message>
@@ -2194,6 +2198,10 @@
         <translation>Sie wird {1} gehalten, weniger als eine Sekunde.</translation>
     </message>
     <message>
+        <source>It is held for {1}, longer than a day&apos;s work of 8 h.</source>
+        <translation>Sie wird {1} gehalten, länger als ein Arbeitstag von 8 h.</translation>
+    </message>
+    <message>
         <source>It is read when you ask for it</source>
         <translation>Sie wird auf Verlangen gelesen</translation>
     </message>
@@ -2212,6 +2220,10 @@
     <message>
         <source>It settles in less than no time.</source>
         <translation>Sie schwingt in weniger als keiner Zeit ein.</translation>
+    </message>
+    <message>
+        <source>It settles {1}, longer than a day&apos;s work of 8 h.</source>
+        <translation>Sie schwingt {1} ein, länger als ein Arbeitstag von 8 h.</translation>
     </message>
     <message>
         <source>It settles {1}, {2}, and one sample more.</source>
@@ -4578,6 +4590,14 @@
         <translation>Die Verstärkung verließ ihre Eingriffsgrenzen: {1}.</translation>
     </message>
     <message>
+        <source>The gauge factor is {1}: no strain gauge has less than {2} or more than {3}.</source>
+        <translation>Der k-Faktor ist {1}: Kein DMS hat weniger als {2} oder mehr als {3}.</translation>
+    </message>
+    <message>
+        <source>The gauge factor set at the instrument is {1}: even with a bridge factor in it, no strain gauge asks for less than {2} or more than {3}.</source>
+        <translation>Der am Gerät eingestellte k-Faktor ist {1}: Selbst mit einem Brückenfaktor darin verlangt kein DMS weniger als {2} oder mehr als {3}.</translation>
+    </message>
+    <message>
         <source>The gauges are reversed: each feels the opposite of what the template says.</source>
         <translation>Die DMS sind vertauscht: Jeder erfährt das Gegenteil dessen, was die Vorlage sagt.</translation>
     </message>
@@ -4652,6 +4672,10 @@
     <message>
         <source>The limit of {1} is below zero.</source>
         <translation>Der Grenzwert von {1} ist kleiner als null.</translation>
+    </message>
+    <message>
+        <source>The limit of {1} is {2}: nothing can fail it.</source>
+        <translation>Der Grenzwert von {1} ist {2}: Nichts kann ihn verfehlen.</translation>
     </message>
     <message>
         <source>The line</source>
@@ -4798,8 +4822,16 @@
         <translation>Die Struktur ist mit nichts sonst verbunden, daher fließt kein Strom zu ihr.</translation>
     </message>
     <message>
+        <source>The uncertainty of {1} is as great as its value or greater: {2}.</source>
+        <translation>Die Unsicherheit von {1} ist so groß wie der Wert oder größer: {2}.</translation>
+    </message>
+    <message>
         <source>The verdict</source>
         <translation>Das Urteil</translation>
+    </message>
+    <message>
+        <source>The verdict permits {1} of the expected reading: an instrument that shows nothing passes.</source>
+        <translation>Das Urteil erlaubt {1} des erwarteten Messwerts: Ein Gerät, das nichts anzeigt, besteht.</translation>
     </message>
     <message>
         <source>The whole sequence has the opposite polarity.</source>
@@ -10654,6 +10686,10 @@
         <translation>{1} ist weggelassen: Die Datei endet in seinem Kopf.</translation>
     </message>
     <message>
+        <source>{1} is more than any instrument shows</source>
+        <translation>{1} ist mehr, als ein Gerät anzeigt</translation>
+    </message>
+    <message>
         <source>{1} is more than one number</source>
         <translation>{1} ist mehr als eine Zahl</translation>
     </message>
@@ -11662,6 +11698,14 @@
     <message>
         <source>{1}′ = {2} Rs / ({3} + Rs)</source>
         <translation>{1}′ = {2} Rs / ({3} + Rs)</translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} channels fail: {1}.</source>
+        <extracomment>{n} is a count. In English for one: {n} channel fails: {1}.</extracomment>
+        <translation>
+            <numerusform>{n} Kanal besteht nicht: {1}.</numerusform>
+            <numerusform>{n} Kanäle bestehen nicht: {1}.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>{n} data sets of another kind than 58</source>

@@ -48,6 +48,78 @@ TEST(ImpossibleArms, BeginBeyondTheRange) {
   for (const double ohm : {0.99, 10.1e6}) EXPECT_EQ(impossible(withArm(ohm)).size(), 1u) << ohm;
 }
 
+Channel usual() { return withArm(350); }
+
+TEST(ImpossibleFactors, AreBeyondWhatGaugesHave) {
+  const auto with = [](double factor, double set) {
+    Channel channel = usual();
+    channel.setup.bridge.gauge.factor = factor;
+    channel.setup.instrument.gaugeFactor = set;
+    return channel;
+  };
+  for (const double factor : {0.5, 2.05, 4.0, 175.0, 250.0})
+    EXPECT_THAT(impossible(with(factor, factor)), IsEmpty()) << factor;
+  EXPECT_THAT(impossible(with(500, 2)),
+              ElementsAre("The gauge factor is 500: no strain gauge has less than 0.5 or more than 250."));
+  EXPECT_EQ(impossible(with(0.49, 2)).size(), 1u);
+  // 2 of the gauge in an instrument that takes every bridge for a full one, and 200 times 4 the other way.
+  EXPECT_THAT(impossible(with(2, 0.5)), IsEmpty());
+  EXPECT_THAT(impossible(with(200, 800)), IsEmpty());
+  EXPECT_THAT(
+      impossible(with(2, 2000)),
+      ElementsAre("The gauge factor set at the instrument is 2000: even with a bridge factor in it, no "
+                  "strain gauge asks for less than 0.125 or more than 1000."));
+  Channel output = with(2, 2000);
+  output.setup.instrument.unit = ReadingUnit::MillivoltPerVolt;
+  EXPECT_THAT(impossible(output), IsEmpty()) << "the setting is not used";
+  Channel transducer = with(500, 2000);
+  transducer.setup.bridge.type = BridgeType::Transducer;
+  transducer.setup.bridge.rating = {Output(2e-3), 50, "kN"};
+  EXPECT_THAT(impossible(transducer), IsEmpty()) << "a transducer has no gauge factor";
+}
+
+TEST(ImpossibleTimes, AreLongerThanADaysWork) {
+  Channel channel = usual();
+  channel.setup.sequence[1].hold = Duration(8 * 3600), channel.setup.sequence[1].settle = Duration(8 * 3600);
+  EXPECT_THAT(impossible(channel), IsEmpty());
+  channel.setup.sequence[1].hold = Duration(1e12), channel.setup.sequence[2].settle = Duration(28801);
+  EXPECT_THAT(impossible(channel),
+              ElementsAre("It is held for 1000000000000 s, longer than a day's work of 8 h.",
+                          "It settles 28800 s, longer than a day's work of 8 h."));
+}
+
+TEST(ImpossibleLimits, AreThoseThatNothingFails) {
+  Channel channel = usual();
+  channel.setup.limits.relative = 0.99;
+  channel.setup.limits.merits[MeritKind::Nonlinearity] = 0.99;
+  EXPECT_THAT(impossible(channel), IsEmpty());
+  channel.setup.limits.relative = 1e7;
+  channel.setup.limits.merits[MeritKind::Nonlinearity] = 1;
+  EXPECT_THAT(impossible(channel), ElementsAre("The verdict permits 1000000000 % of the expected reading: an "
+                                               "instrument that shows nothing passes.",
+                                               "The limit of nonlinearity is 100 %: nothing can fail it."));
+}
+
+TEST(ImpossibleUncertainties, AreAsGreatAsTheValue) {
+  const auto stated = [](Input input, double amount, bool relative) {
+    Channel channel = usual();
+    channel.setup.uncertainties.stated[input] = {
+        .statement = Statement::Tolerance, .amount = amount, .relative = relative};
+    return channel;
+  };
+  const Input arm{InputKind::Arm, 1}, shunt{InputKind::Shunt, 0}, contact{InputKind::ShuntContact, 0};
+  EXPECT_THAT(impossible(stated(arm, 0.99, true)), IsEmpty());
+  EXPECT_THAT(impossible(stated(arm, 349, false)), IsEmpty());
+  EXPECT_THAT(
+      impossible(stated(arm, 350, false)),
+      ElementsAre("The uncertainty of arm 2 is as great as its value or greater: ±350 Ω, rectangular."));
+  EXPECT_THAT(impossible(stated(arm, 1e7, true)),
+              ElementsAre("The uncertainty of arm 2 is as great as its value or greater: ±1000000000 %, "
+                          "rectangular."));
+  EXPECT_EQ(impossible(stated(shunt, 1, true)).size(), 1u);
+  EXPECT_THAT(impossible(stated(contact, 0.05, false)), IsEmpty()) << "nobody knows a contact better";
+}
+
 Measured readFrom(double begin_s, double end_s) {
   Measured reading;
   reading.mean = Reading(1), reading.begin = Duration(begin_s), reading.end = Duration(end_s);
