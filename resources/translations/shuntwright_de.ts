@@ -16072,7 +16072,7 @@ grade</translation>
     </message>
     <message>
         <source>Fitted, by value</source>
-        <translation>Angepasst, nach Wert</translation>
+        <translation>Eingebaut, nach Wert</translation>
     </message>
     <message>
         <source>Fixed beforehand: a change that is shown to be smaller counts as unchanged</source>
@@ -22233,8 +22233,8 @@ Ursache</translation>
         <translation>erwartet</translation>
     </message>
     <message>
-        <source>expected %1 ± %2 %3</source>
-        <translation>erwartet %1 ± %2 %3</translation>
+        <source>expected %1 %2, limit ± %3</source>
+        <translation>erwartet %1 %2, Grenzwert ± %3</translation>
     </message>
     <message>
         <source>factor 1, offset 0: as read</source>

@@ -203,6 +203,8 @@ TEST_F(Run, SaysWhatChangesFromTheStepBefore) {
   click("runNext");
   EXPECT_EQ(text("stepActions"), "Close up on arm 2.");
   EXPECT_EQ(text("stepPolarity"), "+ positive");
+  EXPECT_TRUE(text("stepExpected").contains(", limit ± "))
+      << "a ± behind the value is an uncertainty elsewhere";
   read("1000");
   click("runNext");
   EXPECT_EQ(text("stepActions"), "Open up on arm 2.\nClose up (2) on arm 2.");

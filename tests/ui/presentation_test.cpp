@@ -143,6 +143,8 @@ TEST_F(PresentationTest, TheChosenStepOfTheSequenceIsLarger) {
   EXPECT_EQ(board->currentIndex().row(), 2);
   EXPECT_FALSE(board->isColumnHidden(SequenceModel::VerdictColumn)) << "a check is chosen";
   EXPECT_TRUE(board->isColumnHidden(SequenceModel::Settle));
+  EXPECT_FALSE(board->isColumnHidden(SequenceModel::Change)) << "expected and change differ by the deviation";
+  EXPECT_TRUE(board->isColumnHidden(SequenceModel::Measured));
 }
 
 TEST_F(PresentationTest, LettersAreLargerThanInTheWindowAndGrowWithPlus) {

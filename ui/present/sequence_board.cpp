@@ -75,14 +75,17 @@ void SequenceBoard::refresh() {
   using Model = SequenceModel;
   const std::set<int> plan = {Model::Number,    Model::Label,  Model::Closed,  Model::PolarityColumn,
                               Model::Simulated, Model::Output, Model::Expected};
-  const std::set<int> checked = {Model::Number,    Model::Label,        Model::PolarityColumn,
-                                 Model::Simulated, Model::Expected,     Model::Measured,
-                                 Model::Deviation, Model::VerdictColumn};
+  // The change is what is expected and judged: with the raw reading nobody could follow the deviation.
+  const std::set<int> checked = {Model::Number,   Model::Label,  Model::PolarityColumn, Model::Simulated,
+                                 Model::Expected, Model::Change, Model::Deviation,      Model::VerdictColumn};
   const std::set<int>& shown = m_session.check() ? checked : plan;
   for (int column = 0; column < m_model.columnCount(); ++column)
     setColumnHidden(column, !shown.contains(column));
   resizeColumnsToContents();
-  setColumnWidth(Model::Number, columnWidth(Model::Number) + 2 * fontMetrics().averageCharWidth());
+  // Large letters need more between them than the style leaves.
+  for (int column = 0; column < m_model.columnCount(); ++column)
+    if (!isColumnHidden(column))
+      setColumnWidth(column, columnWidth(column) + 2 * fontMetrics().averageCharWidth());
   horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
   horizontalHeader()->setSectionResizeMode(Model::Label, QHeaderView::Stretch);
   // Where there is little width the names of the steps go before the finer numbers.

@@ -255,9 +255,9 @@ void RunStepPage::showExpected() {
   setTextColour(m_polarity, colourOf(coloursFor(palette()), prediction->polarity));
   const auto zero = evaluation.assessment.zeroStep;
   const bool reference = zeroStep && (!zero || *zero == m_step);
-  const QString expected = tr("expected %1 ± %2 %3")
-                               .arg(signedText(prediction->reading.base(), decimals),
-                                    limit ? fixedNumberText(limit->base(), decimals) : QString("–"), unit);
+  const QString expected = tr("expected %1 %2, limit ± %3")
+                               .arg(signedText(prediction->reading.base(), decimals), unit,
+                                    limit ? fixedNumberText(limit->base(), decimals) : QString("–"));
   m_expected->setText(withWholeUnits(reference ? tr("this reading becomes the zero") : expected));
   const auto shown = zero ? m_session.check()->readings[*zero]->mean : core::Reading(0);
   m_onDisplay->setVisible(zero && !reference);
