@@ -560,7 +560,7 @@ TEST(ReadingText, TakesTheUsersNotationAndPartsNumbersOnlyWhereNoNumberHasThat) 
   EXPECT_EQ(
       readingFromText("1\n-1e300", instrument).error().text(),
       "number 2: -1e300 kN is more than any instrument shows. Check the number and its decimal mark; up "
-      "to 1e12 kN is taken.");
+      "to 1000000000000 kN is taken.");
 }
 
 TEST(StepTimer, SettlesThenHoldsAndTakesBadTimesForNone) {
