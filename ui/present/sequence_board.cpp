@@ -36,8 +36,9 @@ class LargeStep : public QStyledItemDelegate {
     if (colour.canConvert<QColor>())
       option->palette.setColor(QPalette::Text, sameMeaning(colour.value<QColor>(), coloursFor(QPalette()),
                                                            coloursFor(option->widget->palette())));
-    // The numbers stand apart from what the steps are called.
-    if (index.column() == SequenceModel::Number) option->displayAlignment = Qt::AlignCenter;
+    // Numbers stand apart from the words beside them.
+    if (index.column() == SequenceModel::Number || index.column() == SequenceModel::VerdictColumn)
+      option->displayAlignment = Qt::AlignCenter;
     const auto step = m_session.selection().step;
     if (!step || static_cast<int>(*step) != index.row()) return;
     option->font.setPointSizeF(option->font.pointSizeF() * chosenLarger);
