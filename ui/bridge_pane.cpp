@@ -87,7 +87,7 @@ BridgePane::Page BridgePane::page() const { return static_cast<Page>(m_stack->cu
 void BridgePane::showOutput() {
   const BridgeState* state = m_view->stateNow();
   if (!state) return m_bar->show({}, core::Polarity::None, core::Output(0));
-  m_bar->show(state->output, state->polarity, largestOutput(m_session.evaluation()->prediction));
+  m_bar->show(state->output, state->polarity, largestOutput(m_session.shownPrediction()));
 }
 
 }  // namespace ui

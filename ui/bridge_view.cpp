@@ -15,6 +15,7 @@
 #include "ui/bridge/bridge_painter.h"
 #include "ui/bridge/part_editor.h"
 #include "ui/preferences/preferences.h"
+#include "ui/shown_channel.h"
 
 namespace ui {
 namespace {
@@ -151,23 +152,24 @@ QString BridgeView::description() const {
   return notice.isEmpty() ? told : notice + ' ' + told;
 }
 
-/// The sequence shows a closed check as it was judged; this drawing always shows the plan.
+/// As in the sequence, what fell due after a closed check takes nothing from it.
 QString BridgeView::noticeNow() const {
   if (!m_channel) return {};
-  const QString overdue = toQString(core::overdueSentence(setup(), m_session.today()));
-  const core::Check* check = m_session.check();
-  if (!check || !check->closedWith || *check->closedWith == setup()) return overdue;
-  const QString other = tr("Shows the plan as it is now; the chosen check was judged by another set-up.");
+  const auto day = m_isClosed ? core::dateFromText(m_session.check()->date) : m_session.today();
+  const QString overdue = day ? toQString(core::overdueSentence(setup(), *day)) : QString();
+  if (setup() == m_session.channel()->setup) return overdue;
+  const QString other = tr("Shows the set-up that the closed check was judged by; the plan is another now.");
   return overdue.isEmpty() ? other : other + ' ' + overdue;
 }
 
 /// Takes over what the session shows now; draws anew only when that is something else.
 void BridgeView::follow() {
-  const auto chosen = m_session.selection().channel;
-  const auto channel = chosen ? m_session.document().channels[*chosen] : nullptr;
-  const auto step = m_session.selection().step;
+  const auto channel = shownChannel(m_session);
+  const auto step = channel ? shownStep(m_session) : std::nullopt;
+  const bool isClosed = m_session.checkIsClosed();
   const bool isDrawn = (picture() != nullptr) == (channel != nullptr);
-  if (isDrawn && channel == m_channel && step == m_step) {
+  const bool isSame = channel == m_channel || (channel && m_channel && *channel == *m_channel);
+  if (isDrawn && isSame && step == m_step && isClosed == m_isClosed) {
     if (m_notice->text() != noticeNow()) showTexts();
     return;
   }
@@ -178,13 +180,14 @@ void BridgeView::follow() {
   closeEditor();
   m_channel = channel;
   m_step = step;
+  m_isClosed = isClosed;
   m_move.reset();
   m_movePicture.reset();
   m_pressed.reset();
   m_pressedAt.reset();
   m_band.reset();
   if (channel)
-    showChannel(channel, m_session.evaluation()->prediction, step);
+    showChannel(channel, m_session.shownPrediction(), step);
   else
     showNothing();
   forgetWhatIsGone();

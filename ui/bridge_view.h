@@ -27,8 +27,8 @@ struct PartField;
 /// The chosen channel's bridge at the chosen step, and the place where it is edited: parts are selected,
 /// their values typed in place, added, removed, and moved to other places by mouse or keyboard. While
 /// something is moved, output, voltages, currents and the sentence follow; the document changes on release,
-/// as one undo step. Always edits the channel's plan, never the set-up a closed check keeps; says so where
-/// the two differ.
+/// as one undo step. A closed check shows the set-up it was judged by, which is not edited; where that is not
+/// the plan, the drawing says so.
 ///
 /// Mouse: click selects, with Ctrl or Shift more than one; a drag moves what is movable, else it selects what
 /// it surrounds (Shift: also in an enlarged drawing, which it moves otherwise). Double click edits.
@@ -164,6 +164,8 @@ class BridgeView : public BridgeCanvas {
   void sayWhere(std::size_t first);
   /// Says why where there is no channel.
   bool hasChannel();
+  /// Says why where what is shown is not edited; `what` was not done then.
+  bool mayEdit(const QString& what);
 
   // bridge_view_menu.cpp
   void buildActions();
@@ -190,6 +192,7 @@ class BridgeView : public BridgeCanvas {
   BridgeLook m_look;
   std::shared_ptr<const core::Channel> m_channel;
   std::optional<std::size_t> m_step;
+  bool m_isClosed = false;  ///< shown as a closed check was judged
   std::optional<BridgeSpot> m_focus;
   std::vector<BridgePart> m_selected;  ///< of several; one alone is what has the keyboard
   std::optional<BridgeMove> m_move;

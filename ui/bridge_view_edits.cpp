@@ -13,6 +13,7 @@
 #include "ui/bridge/part_edits.h"
 #include "ui/bridge_view.h"
 #include "ui/printed_file.h"
+#include "ui/shown_channel.h"
 #include "ui/wire_dialog.h"
 
 namespace ui {
@@ -23,6 +24,13 @@ bool BridgeView::hasChannel() {
   if (picture()) return true;
   emit refused(tr("There is no channel yet: add a channel first."));
   return false;
+}
+
+bool BridgeView::mayEdit(const QString& what) {
+  if (!hasChannel()) return false;
+  const QString reason = whyNotEdited(m_session);
+  if (!reason.isEmpty()) refuse(what, reason);
+  return reason.isEmpty();
 }
 
 // ---- moving ----------------------------------------------------------------------------------
@@ -59,7 +67,7 @@ void BridgeView::endMove(bool keep) {
 // ---- values in place -------------------------------------------------------------------------
 
 void BridgeView::editSelected() {
-  if (!hasChannel()) return;
+  if (!mayEdit(tr("Nothing to edit"))) return;
   if (m_move) endMove(false);
   const std::vector<BridgePart> parts = selected();
   if (parts.empty()) return refuse(tr("Nothing to edit"), tr("Select a part first."));
@@ -140,7 +148,7 @@ void BridgeView::showInSetup() {
 // ---- adding, removing, laying straight -------------------------------------------------------
 
 void BridgeView::add(const QString& name) {
-  if (!hasChannel()) return;
+  if (!mayEdit(tr("Nothing was added"))) return;
   for (PartAddition& addition : additionsAt(*m_channel, *picture(), selected())) {
     if (addition.name != name) continue;
     if (!addition.refusal.isEmpty()) return refuse(tr("Nothing was added"), addition.refusal);
@@ -155,7 +163,7 @@ void BridgeView::add(const QString& name) {
 }
 
 void BridgeView::removeSelected() {
-  if (!hasChannel()) return;
+  if (!mayEdit(tr("Nothing was removed"))) return;
   if (m_move) endMove(false);
   const std::vector<BridgePart> parts = selected();
   if (parts.empty()) return refuse(tr("Nothing was removed"), tr("Select a part first."));
@@ -171,7 +179,7 @@ void BridgeView::removeSelected() {
 }
 
 void BridgeView::duplicateSelected() {
-  if (!hasChannel()) return;
+  if (!mayEdit(tr("Nothing was duplicated"))) return;
   std::vector<std::size_t> shunts;
   for (const BridgePart& part : selected())
     if (part.kind == Kind::Shunt) shunts.push_back(part.index);
@@ -202,7 +210,7 @@ void BridgeView::sayWhere(std::size_t first) {
 }
 
 void BridgeView::alignSelected() {
-  if (!hasChannel()) return;
+  if (!mayEdit(tr("Nothing was aligned"))) return;
   if (m_move) endMove(false);
   core::Straighten what;
   for (const BridgePart& part : m_selected.empty() && !m_focus ? std::vector<BridgePart>() : selected()) {

@@ -49,7 +49,8 @@ void BridgeView::keyPressEvent(QKeyEvent* event) {
   if (isArrow(key) && control) {
     if (!panByKey(key)) BridgeCanvas::keyPressEvent(event);
   } else if (isArrow(key)) {
-    m_focus&& isMovable(*m_focus) ? stepMove(forward ? 1 : -1) : void(walk(forward ? 1 : -1, true));
+    m_focus&& isMovable(*m_focus) && !m_isClosed ? stepMove(forward ? 1 : -1)
+                                                 : void(walk(forward ? 1 : -1, true));
   } else if (m_move && (isEnter(key) || key == Qt::Key_Escape)) {
     endMove(isEnter(key));
   } else if (key == Qt::Key_Escape && (m_band || !m_selected.empty())) {

@@ -30,7 +30,9 @@ void BridgeView::buildActions() {
   m_addMenu->setObjectName("bridgeAdd");
   m_addMenu->setToolTipsVisible(true);
   connect(m_addMenu, &QMenu::aboutToShow, this, &BridgeView::fillAddMenu);
-  action("bridgeAddHere", tr("Add…"), {Qt::Key_Insert}, [this] { popUp(m_addMenu, std::nullopt); });
+  action("bridgeAddHere", tr("Add…"), {Qt::Key_Insert}, [this] {
+    if (!m_isClosed || mayEdit(tr("Nothing was added"))) popUp(m_addMenu, std::nullopt);
+  });
   m_editActions = {
       action("bridgeEdit", tr("&Edit the value"), {Qt::Key_F2, Qt::Key_Return, Qt::Key_Enter},
              [this] { editSelected(); }),
@@ -108,7 +110,13 @@ void BridgeView::allowWhatActs() {
   const bool isShunted = std::any_of(parts.begin(), parts.end(), [](const BridgePart& part) {
     return part.kind == BridgePart::Kind::Shunt;
   });
+  m_addMenu->menuAction()->setEnabled(!m_isClosed);
   for (QAction* each : m_editActions) {
+    const bool edits = each->objectName() != "bridgeShowField" && each->objectName() != "bridgeSelectAll";
+    if (m_isClosed && edits) {
+      each->setEnabled(false);
+      continue;
+    }
     if (each->objectName() == "bridgeRemove")
       each->setEnabled(picture() && !removalOf(*m_channel, parts).undo.isEmpty());
     if (each->objectName() == "bridgeDuplicate") each->setEnabled(picture() && isShunted);

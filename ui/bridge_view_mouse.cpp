@@ -37,13 +37,16 @@ void BridgeView::mouseMoveEvent(QMouseEvent* event) {
 
 void BridgeView::hover(QPointF at) {
   const auto spot = spotAt(*picture(), toDrawing(at));
-  setCursor(spot && isMovable(*spot) ? Qt::OpenHandCursor : spot ? Qt::PointingHandCursor : Qt::ArrowCursor);
+  setCursor(spot && isMovable(*spot) && !m_isClosed ? Qt::OpenHandCursor
+            : spot                                  ? Qt::PointingHandCursor
+                                                    : Qt::ArrowCursor);
 }
 
 /// What is movable, the drawing when it is larger than its room, or a band around what is to be selected.
 void BridgeView::dragTo(QPointF at, bool extend) {
   const QPointF point = toDrawing(at);
   if (m_pressed && isMovable(*m_pressed) && !m_band) {
+    if (!m_move && !mayEdit(tr("Nothing was moved"))) return m_pressedAt.reset();
     m_byMouse = true;
     m_pointer = point;
     setCursor(Qt::ClosedHandCursor);

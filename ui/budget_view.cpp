@@ -19,6 +19,7 @@
 #include "ui/outcome/figure_grid.h"
 #include "ui/parts.h"
 #include "ui/sheet_view.h"
+#include "ui/shown_channel.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -226,10 +227,7 @@ void BudgetView::showStep() {
 
 void BudgetView::activate(const QModelIndex& shown) {
   if (!shown.isValid()) return;
-  if (m_session.checkIsClosed())
-    return emit refused(tr(
-        "This check is closed and shows the set-up it was judged by: choose \"plan only\" or an open check "
-        "to state another uncertainty."));
+  if (const QString reason = whyNotEdited(m_session); !reason.isEmpty()) return emit refused(reason);
   emit inputActivated(m_model.inputAt(m_sorted->mapToSource(shown).row()));
 }
 

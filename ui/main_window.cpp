@@ -207,8 +207,8 @@ void MainWindow::showField(const BridgePart& part) {
     case Kind::Shunt:
       return m_sequence->showShunt(part.index);
     case Kind::Instrument:
-      return m_setup->focusField(m_session.channel()->setup.instrument.current ? "excitationCurrent"
-                                                                               : "excitation");
+      return m_setup->focusField(m_session.shownSetup().instrument.current ? "excitationCurrent"
+                                                                           : "excitation");
     case Kind::Input:
       return m_setup->focusField("inputResistance");
     case Kind::Balance:

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window does with files: documents, reports, netlists, recordings; and where it goes on at the next
 // start.
+#include <QAbstractScrollArea>
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QProgressDialog>
+#include <QScrollBar>
 #include <QStackedWidget>
 #include <stop_token>
 
@@ -41,6 +43,13 @@
 
 namespace ui {
 namespace {
+
+/// Where another document comes, nothing stays scrolled to where the one before it was read.
+void showBeginnings(const QWidget& window) {
+  for (const auto* area : window.findChildren<QAbstractScrollArea*>())
+    for (QScrollBar* bar : {area->horizontalScrollBar(), area->verticalScrollBar()})
+      bar->setValue(bar->minimum());
+}
 
 QString withSuffix(QString path, const QString& suffix) {
   return QFileInfo(path).suffix().isEmpty() ? path + "." + suffix : path;
@@ -114,6 +123,7 @@ bool MainWindow::openFile(const QString& path) {
   if (!m_safety->enter(path)) return false;
   setPath(QFileInfo(path).absoluteFilePath());
   m_session.reset(*std::move(document));
+  showBeginnings(*this);
   m_safety->follow(m_path, sha256);
   refresh();
   rememberDocument(m_path);

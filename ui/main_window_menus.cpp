@@ -34,6 +34,8 @@
 #include "ui/run/guided_run.h"
 #include "ui/search/search_dialog.h"
 #include "ui/sequence_pane.h"
+#include "ui/setup_form.h"
+#include "ui/shown_channel.h"
 #include "ui/stock/stock_page.h"
 #include "ui/strip/strip_view.h"
 #include "ui/text_form_dialog.h"
@@ -305,6 +307,7 @@ void MainWindow::addChannel() {
   const std::size_t at = document.channels.size();
   m_session.edit(tr("Add channel"), core::withChannelInserted(m_session.document(), at, std::move(channel)));
   m_session.selectChannel(at);
+  m_setup->ensureVisible(0, 0);
 }
 
 void MainWindow::duplicateChannel() {
@@ -312,6 +315,7 @@ void MainWindow::duplicateChannel() {
   const std::size_t at = *m_session.selection().channel;
   m_session.edit(tr("Duplicate channel"), core::withChannelCopies(m_session.document(), at, 1));
   m_session.selectChannel(at + 1);
+  m_setup->ensureVisible(0, 0);
 }
 
 void MainWindow::removeChannel() {
@@ -329,10 +333,7 @@ void MainWindow::chooseResistors() {
 
 void MainWindow::layOutSequence() {
   if (!m_session.channel()) return warn(tr("There is no channel to lay a sequence out for."));
-  if (m_session.checkIsClosed())  // as Ctrl+T says it
-    return warn(SequencePane::tr(
-        "This check is closed and shows the set-up it was judged by: choose \"plan only\" or an open check "
-        "to change the plan."));
+  if (const QString reason = whyNotEdited(m_session); !reason.isEmpty()) return warn(reason);
   PatternDialog dialog(m_session, this);
   connect(&dialog, &PatternDialog::refused, this, &MainWindow::warn);
   dialog.exec();

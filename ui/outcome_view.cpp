@@ -21,6 +21,7 @@
 #include "core/plan/overdue.h"
 #include "core/report/figures.h"
 #include "core/report/tables.h"
+#include "ui/as_typed.h"
 #include "ui/change/change_export.h"
 #include "ui/change/change_panel.h"
 #include "ui/diagnosis/diagnosis_panel.h"
@@ -45,9 +46,15 @@ namespace {
 constexpr int wide_px = 780;
 constexpr int leastPage_px = 280;
 constexpr int low_px = 430;  ///< below this height what is said elsewhere too gives its room to the charts
-constexpr int figuresShare = 7;  ///< the figures in short take at most this part of the height
-constexpr int nothingPage = 6;   ///< after the pages
-constexpr int lowLines = 2;      ///< of the verdict in a low view; all of it is on the page of figures
+constexpr int figuresShare = 7;      ///< the figures in short take at most this part of the height
+constexpr int nothingPage = 6;       ///< after the pages
+constexpr int lowLines = 2;          ///< of the verdict in a low view; all of it is on the page of figures
+constexpr int leastCharts_px = 200;  ///< less than this for the charts makes a view low as well
+
+int heightOf(const QString& text, const QFont& font, int width) {
+  if (text.isEmpty()) return 0;
+  return QFontMetrics(font).boundingRect(0, 0, width, QWIDGETSIZE_MAX, Qt::TextWordWrap, text).height();
+}
 
 }  // namespace
 
@@ -269,7 +276,9 @@ void OutcomeView::showNotice(const ShownOutcome& outcome) {
         core::overdueSentence(m_session.shownSetup(), day.value_or(m_session.today()));
     if (!overdue.empty()) sentences << toQString(overdue);
   }
-  m_notice->setText(sentences.join(' '));
+  m_noticeWords = sentences.join(' ');
+  m_notice->setAccessibleName(m_noticeWords);
+  m_notice->setToolTip(asTyped(m_noticeWords));
   m_notice->setVisible(!sentences.isEmpty());
 }
 
@@ -300,7 +309,8 @@ void OutcomeView::showTable(const ShownOutcome& outcome) {
 /// on the page of figures, which does without the verdict above it.
 void OutcomeView::shareRoom() {
   const double letters = font().pointSizeF() / QApplication::font().pointSizeF();
-  const bool low = height() < low_px * letters, wide = !m_isBelow && width() >= wide_px * letters;
+  const bool wide = !m_isBelow && width() >= wide_px * letters;
+  const bool low = height() < low_px * letters || roomBesideWords(wide) < leastCharts_px * letters;
   const bool beside = page() == Page::Charts || page() == Page::Table;
   const bool judged = m_session.check() && whatIsMissing(m_session).isEmpty();
   m_each->setVisible(!m_each->text().isEmpty() && !low && beside);
@@ -316,6 +326,16 @@ void OutcomeView::shareRoom() {
   m_figuresBeside->setVisible(figures && wide);
 }
 
+/// The height that all words in full and the figures in short would leave.
+int OutcomeView::roomBesideWords(bool wide) const {
+  const int width = textWidth();
+  int words = heightOf(withWholeUnits(m_verdictWords), m_verdict->font(), width);
+  for (const QLabel* label : {m_each, m_scope}) words += heightOf(label->text(), label->font(), width);
+  words += heightOf(m_noticeWords, m_notice->font(), width);
+  const int buttons = 2 * m_share->sizeHint().height();
+  return height() - words - buttons - (wide ? 0 : height() / figuresShare);
+}
+
 void OutcomeView::keepFiguresBelow() {
   m_isBelow = true;
   shareRoom();
@@ -323,8 +343,9 @@ void OutcomeView::keepFiguresBelow() {
 
 void OutcomeView::fitVerdict(bool low) {
   const QString words = withWholeUnits(m_verdictWords);
-  const int width = this->width() - 12;
-  m_verdict->setText(low ? elidedToLines(words, m_verdict->font(), width, lowLines) : words);
+  m_verdict->setText(low ? elidedToLines(words, m_verdict->font(), textWidth(), lowLines) : words);
+  m_notice->setText(low ? elidedToLines(m_noticeWords, m_notice->font(), textWidth(), lowLines)
+                        : m_noticeWords);
 }
 
 void OutcomeView::placeFigures(bool wide) {

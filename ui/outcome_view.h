@@ -85,6 +85,8 @@ class OutcomeView : public QWidget {
   bool canShare();
   PictureDrawing drawing() const;
   void shareRoom();
+  int textWidth() const { return width() - 12; }
+  int roomBesideWords(bool wide) const;
   void fitVerdict(bool low);
   void placeFigures(bool wide);
   void walk(int direction);
@@ -107,6 +109,7 @@ class OutcomeView : public QWidget {
   FigureGrid* m_figures;         ///< in short, below charts and table, or beside them in `m_figuresBeside`
   QScrollArea* m_figuresBeside;  ///< scrolls, so that none is ever out of reach
   QBoxLayout* m_body;            ///< stack and figures, below or beside one another
+  QString m_noticeWords;         ///< the notice in full
   QString m_verdictWords;        ///< the verdict in full
   core::Verdict m_shownVerdict = core::Verdict::NotJudged;
   bool m_isBelow = false;  ///< figures are never beside

@@ -298,11 +298,6 @@ QString SequenceModel::hint(const QModelIndex& index) const {
 }
 
 QString SequenceModel::whyFixed(int column) const {
-  if (session().checkIsClosed())
-    return tr(
-        "This check is closed and shows the set-up it was judged by: reopen it, or choose \"plan only\" or "
-        "an "
-        "open check.");
   if (column == Measured) return tr("There is no check to enter readings for: start one with \"New\".");
   return SheetModel::whyFixed(column);
 }

@@ -15,6 +15,7 @@
 #include "ui/help/next_steps.h"
 #include "ui/parts.h"
 #include "ui/review/review_page.h"
+#include "ui/shown_channel.h"
 #include "ui/stock/part_delegate.h"
 #include "ui/tables/column_room.h"
 #include "ui/tables/row_drag.h"
@@ -202,16 +203,12 @@ bool SequencePane::hasChannel() {
   return m_session.channel();
 }
 
-/// The steps shown are those of the plan, not those that a closed check was judged by.
+/// What is shown is the plan, not what a closed check was judged by.
 bool SequencePane::planIsOpen() {
   if (!hasChannel()) return false;
-  if (m_session.checkIsClosed()) {
-    emit refused(tr(
-        "This check is closed and shows the set-up it was judged by: choose \"plan only\" or an open check "
-        "to change the plan."));
-    return false;
-  }
-  return true;
+  const QString reason = whyNotEdited(m_session);
+  if (!reason.isEmpty()) emit refused(reason);
+  return reason.isEmpty();
 }
 
 void SequencePane::addStep() {
@@ -248,7 +245,7 @@ void SequencePane::moveStep(std::size_t from, std::size_t to) {
 }
 
 void SequencePane::addShunt() {
-  if (!hasChannel()) return;
+  if (!planIsOpen()) return;
   const core::Channel& channel = *m_session.channel();
   // A usual first value: the resistor that simulates about 1000 µm/m on this gauge.
   const core::Resistance arm = channel.setup.bridge.arms[1];
@@ -265,7 +262,7 @@ void SequencePane::addShunt() {
 }
 
 void SequencePane::removeShunt() {
-  if (!hasChannel()) return;
+  if (!planIsOpen()) return;
   const QModelIndex chosen = m_shunts->currentIndex();
   if (!chosen.isValid()) return emit refused(tr("Choose the shunt to remove."));
   m_session.editChannel(tr("Remove shunt"),

@@ -2,6 +2,7 @@
 #include "ui/setup_form.h"
 
 #include <QEvent>
+#include <QLabel>
 #include <QLineEdit>
 #include <QScrollBar>
 #include <QVBoxLayout>
@@ -9,6 +10,7 @@
 
 #include "ui/setup/folded_group.h"
 #include "ui/setup/setup_groups.h"
+#include "ui/shown_channel.h"
 
 namespace ui {
 
@@ -21,6 +23,11 @@ SetupForm::SetupForm(Session& session, QWidget* parent) : QScrollArea(parent), m
   m_body = new QWidget;
   auto* groups = new QVBoxLayout(m_body);
   groups->setContentsMargins(6, 6, 6, 6);
+  m_closed = new QLabel;
+  m_closed->setObjectName("setupClosed");
+  m_closed->setTextFormat(Qt::PlainText);
+  m_closed->setWordWrap(true);
+  groups->addWidget(m_closed);
   m_rows = new SetupRows(session, groups, this);
   for (const auto add :
        {addChannelGroup, addBridgeGroup, addArmsGroup, addLeadsGroup, addLeaksGroup, addInstrumentGroup,
@@ -51,15 +58,24 @@ void SetupForm::makeRoom() {
   setMinimumWidth(std::max(minimumWidth(), needed));
 }
 
+/// Letters of another size need another width.
+void SetupForm::changeEvent(QEvent* event) {
+  QScrollArea::changeEvent(event);
+  if (event->type() == QEvent::FontChange) setMinimumWidth(0);
+}
+
 bool SetupForm::eventFilter(QObject* watched, QEvent* event) {
   if (watched == m_body && event->type() == QEvent::LayoutRequest) makeRoom();
   return QScrollArea::eventFilter(watched, event);
 }
 
 void SetupForm::refresh() {
-  const auto& selected = m_session.selection().channel;
-  const auto channel = selected ? m_session.document().channels[*selected] : nullptr;
+  const auto channel = shownChannel(m_session);
   m_body->setVisible(channel != nullptr);
+  const QString why = whyNotEdited(m_session);
+  m_closed->setText(why);
+  m_closed->setVisible(!why.isEmpty());
+  m_rows->lock(why);
   if (!channel || channel == m_shown) return;
   m_shown = channel;
   m_rows->refresh(*channel);

@@ -6,12 +6,15 @@
 
 #include "ui/session.h"
 
+class QLabel;
+
 namespace ui {
 
 class SetupRows;
 
 /// Every field of the chosen channel's bridge, leads, instrument, acquisition and limits. Fields that the
-/// template does not use are hidden. Each accepted change is one undo step.
+/// template does not use are hidden. Each accepted change is one undo step. A closed check shows the set-up
+/// it was judged by, which is not edited.
 class SetupForm : public QScrollArea {
   Q_OBJECT
 
@@ -26,6 +29,7 @@ class SetupForm : public QScrollArea {
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
  private:
   void refresh();
@@ -33,6 +37,7 @@ class SetupForm : public QScrollArea {
 
   Session& m_session;
   QWidget* m_body;
+  QLabel* m_closed;  ///< why nothing is edited; hidden while it is
   SetupRows* m_rows;
   std::shared_ptr<const core::Channel> m_shown;
 };

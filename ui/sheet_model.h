@@ -14,6 +14,8 @@ class SheetModel : public EditableTable {
  public:
   using EditableTable::EditableTable;
 
+  QString whyFixed(int column) const override;
+
  protected:
   /// `channel` with the cell set to what `text` says.
   virtual core::Result<core::Channel> withCell(core::Channel channel, int row, int column,

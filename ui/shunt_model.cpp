@@ -9,6 +9,7 @@
 #include "ui/as_typed.h"
 #include "ui/fields/cell_number.h"
 #include "ui/quantity_edit.h"
+#include "ui/shown_channel.h"
 #include "ui/stock/part_delegate.h"
 #include "ui/stock/stock_sheet.h"
 #include "ui/theme.h"
@@ -77,9 +78,8 @@ ShuntModel::ShuntModel(Session& session, QObject* parent) : SheetModel(session, 
 }
 
 void ShuntModel::refresh() {
-  const auto& selected = session().selection().channel;
-  const auto channel = selected ? session().document().channels[*selected] : nullptr;
-  const bool same = channel == m_channel && m_channel;
+  const auto channel = shownChannel(session());
+  const bool same = channel && m_channel && (channel == m_channel || *channel == *m_channel);
   if (same && m_stock == session().document().stock && m_today == session().today()) return;
   m_channel = channel;
   m_stock = session().document().stock;
@@ -126,7 +126,7 @@ QVariant ShuntModel::headerData(int section, Qt::Orientation orientation, int ro
 Qt::ItemFlags ShuntModel::flags(const QModelIndex& index) const {
   Qt::ItemFlags flags = QAbstractTableModel::flags(index);
   if (!index.isValid()) return flags;
-  if (index.column() <= Due) flags |= Qt::ItemIsEditable;
+  if (index.column() <= Due && !session().checkIsClosed()) flags |= Qt::ItemIsEditable;
   return flags;
 }
 

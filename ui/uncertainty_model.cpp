@@ -317,11 +317,6 @@ QString UncertaintyModel::hint(int row) const {
 }
 
 QString UncertaintyModel::whyFixed(int column) const {
-  if (session().checkIsClosed())
-    return tr(
-        "This check is closed and shows the set-up it was judged by: reopen it, or choose \"plan only\" or "
-        "an "
-        "open check.");
   if (column == Value) return tr("Values are edited in the channel's set-up and in the table of shunts.");
   if (column == Source)
     return tr(

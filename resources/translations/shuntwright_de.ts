@@ -19494,8 +19494,8 @@ Varianz</translation>
         <translation>Zeigt und verbirgt, was sich in den beiden Einrichtungen unterscheidet</translation>
     </message>
     <message>
-        <source>Shows the plan as it is now; the chosen check was judged by another set-up.</source>
-        <translation>Zeigt den Plan, wie er jetzt ist; die gewählte Prüfung wurde nach einer anderen Einrichtung beurteilt.</translation>
+        <source>Shows the set-up that the closed check was judged by; the plan is another now.</source>
+        <translation>Zeigt die Einrichtung, nach der die abgeschlossene Prüfung beurteilt wurde; der Plan ist jetzt ein anderer.</translation>
     </message>
     <message>
         <source>Shows the step after (right arrow key)</source>
@@ -20780,14 +20780,6 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>This channel</source>
         <translation>Dieser Kanal</translation>
-    </message>
-    <message>
-        <source>This check is closed and shows the set-up it was judged by: choose &quot;plan only&quot; or an open check to change the plan.</source>
-        <translation>Diese Prüfung ist abgeschlossen und zeigt die Einrichtung, nach der sie beurteilt wurde: „nur Plan“ oder eine offene Prüfung wählen, um den Plan zu ändern.</translation>
-    </message>
-    <message>
-        <source>This check is closed and shows the set-up it was judged by: choose &quot;plan only&quot; or an open check to state another uncertainty.</source>
-        <translation>Diese Prüfung ist abgeschlossen und zeigt die Einrichtung, nach der sie beurteilt wurde: „nur Plan“ oder eine offene Prüfung wählen, um eine andere Unsicherheit anzugeben.</translation>
     </message>
     <message>
         <source>This check is closed and shows the set-up it was judged by: reopen it, or choose &quot;plan only&quot; or an open check.</source>

@@ -45,13 +45,16 @@ void mustComeBack(const core::ReaderListing& listing) {
   must(back && textOf(*back) == textOf(listing), "a listing comes back");
 }
 
-/// Whether a variable is a matrix of more than a few columns.
+/// Whether matrices could give more than a few columns: those across the longest side of each.
 bool isWide(const core::ReaderListing& listing) {
   constexpr std::uint64_t few = 64;
-  return std::any_of(listing.variables.begin(), listing.variables.end(), [](const auto& variable) {
-    return std::count_if(variable.sizes.begin(), variable.sizes.end(),
-                         [](std::uint64_t size) { return size > few; }) > 1;
-  });
+  std::uint64_t columns = 0;
+  for (const core::ReaderVariable& variable : listing.variables) {
+    const auto isSide = [](std::uint64_t size) { return size > 1; };
+    if (std::count_if(variable.sizes.begin(), variable.sizes.end(), isSide) < 2) continue;
+    columns += std::min(few + 1, *std::max_element(variable.sizes.begin(), variable.sizes.end()));
+  }
+  return columns > few;
 }
 
 }  // namespace

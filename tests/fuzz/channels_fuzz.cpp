@@ -54,6 +54,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   must(import->added + import->refused.size() == table->rows.size(), "every row is added or refused");
   must(import->document.channels.size() == import->added, "what is added is there");
   for (const core::Error& error : import->refused) fuzz::mustBeTold(error);
-  mustComeBack(import->document);
+  // Writing and reading again take half of the time: one in four comes back.
+  if (fuzz::replayed || size % 4 == 0) mustComeBack(import->document);
   return 0;
 }

@@ -292,40 +292,107 @@ TEST(BridgeView, DropFarFromEveryNodeChangesNothing) {
   EXPECT_EQ(shown.session.history().count(), 0);
 }
 
-TEST(BridgeView, PlanCanBeEditedWhileAClosedCheckIsShown) {
+/// With a closed check, chosen.
+core::Document judged() {
   core::Channel channel = *fullBridge().channels[0];
   channel = core::withCheckClosed(core::withCheckAdded(channel, {}), 0);
-  Shown shown(core::withChannelInserted({}, 0, channel));
-  ASSERT_TRUE(shown.session.checkIsClosed());
-  shown.drag(shown.handle(0, ShuntEnd::B), shown.node(Node::Arm3End));
-  EXPECT_NE(shown.shunt(0).b, Node::Arm1End);
-  EXPECT_EQ(shown.session.check()->closedWith->shunts[0].b, Node::Arm1End);
+  return core::withChannelInserted({}, 0, channel);
 }
 
-TEST(BridgeView, SaysWhenTheChosenCheckWasJudgedByAnotherSetup) {
-  core::Channel channel = *fullBridge().channels[0];
-  channel = core::withCheckClosed(core::withCheckAdded(channel, {}), 0);
-  Shown shown(core::withChannelInserted({}, 0, channel));
-  const auto* notice = shown.view.findChild<QLabel*>("bridgeNotice");
-  const QString words = "Shows the plan as it is now; the chosen check was judged by another set-up.";
+TEST(BridgeView, AClosedCheckIsNotEditedInAnyWay) {
+  Shown shown(judged());
   ASSERT_TRUE(shown.session.checkIsClosed());
+  QSignalSpy refused(&shown.view, &ui::BridgeView::refused);
+  const auto expectRefused = [&](const char* how) {
+    ASSERT_EQ(refused.count(), 1) << how;
+    EXPECT_TRUE(refused.last().first().toString().contains("plan only")) << how;
+    EXPECT_EQ(shown.session.history().count(), 0) << how;
+    EXPECT_FALSE(shown.view.move()) << how;
+    EXPECT_FALSE(shown.editor()) << how;
+    refused.clear();
+  };
+  const QPoint handle = shown.handle(0, ShuntEnd::B), over = shown.node(Node::Arm3End);
+  shown.press(handle);
+  shown.dragTo(handle, over);
+  EXPECT_TRUE(shown.title().startsWith("Nothing was moved")) << qPrintable(shown.title());
+  shown.drop(over);
+  expectRefused("drag");
+  shown.focusHandle(0, ShuntEnd::B);
+  for (const char* name : {"bridgeEdit", "bridgeRemove", "bridgeDuplicate", "bridgeAlign", "bridgeAddHere"}) {
+    shown.action(name)->trigger();
+    expectRefused(name);
+  }
+  EXPECT_FALSE(shown.view.addMenu()->isVisible());
+  // The arrows walk on where they would move.
+  const auto before = shown.view.focus();
+  shown.key(Qt::Key_Right);
+  EXPECT_FALSE(shown.view.move());
+  EXPECT_NE(shown.view.focus(), before);
+
+  shown.session.selectCheck({});
+  shown.drag(shown.handle(0, ShuntEnd::B), shown.node(Node::Arm3End));
+  EXPECT_EQ(shown.session.history().count(), 1);
+}
+
+TEST(BridgeView, AMenuOffersNoEditOfAClosedCheck) {
+  Shown shown(judged());
+  shown.focusHandle(0, ShuntEnd::B);
+  auto* menu = shown.view.findChild<QMenu*>("bridgeMenu");
+  const auto isOffered = [&](const char* name) { return shown.action(name)->isEnabled(); };
+  emit menu->aboutToShow();
+  for (const char* name : {"bridgeEdit", "bridgeRemove", "bridgeDuplicate", "bridgeAlign"})
+    EXPECT_FALSE(isOffered(name)) << name;
+  EXPECT_FALSE(shown.view.addMenu()->menuAction()->isEnabled());
+  for (const char* name : {"bridgeShowField", "bridgeSelectAll", "bridgeCopyPicture"})
+    EXPECT_TRUE(isOffered(name)) << name;
+  emit menu->aboutToHide();
+  shown.session.selectCheck({});
+  emit menu->aboutToShow();
+  EXPECT_TRUE(isOffered("bridgeEdit"));
+  EXPECT_TRUE(isOffered("bridgeRemove"));
+  EXPECT_TRUE(shown.view.addMenu()->menuAction()->isEnabled());
+}
+
+TEST(BridgeView, AClosedCheckShowsTheSetupItWasJudgedByAndSaysWhereThePlanIsAnother) {
+  Shown shown(judged());
+  const auto* notice = shown.view.findChild<QLabel*>("bridgeNotice");
+  const QString words = "Shows the set-up that the closed check was judged by; the plan is another now.";
+  const auto drawnEnd = [&] { return shown.view.picture()->shunts[0].b; };
   EXPECT_FALSE(notice->isVisible());
   EXPECT_FALSE(shown.view.description().contains(words));
-
+  shown.session.selectCheck({});
   shown.drag(shown.handle(0, ShuntEnd::B), shown.node(Node::Arm3End));
+  const core::Node moved = shown.shunt(0).b;
+  ASSERT_NE(moved, Node::Arm1End);
+  EXPECT_EQ(drawnEnd(), moved);
+  EXPECT_FALSE(notice->isVisible());
+
+  shown.session.selectCheck(0);
+  EXPECT_EQ(drawnEnd(), Node::Arm1End);
   EXPECT_TRUE(notice->isVisible());
   EXPECT_EQ(notice->text(), words);
   EXPECT_TRUE(shown.view.description().contains(words));
   EXPECT_TRUE(shown.view.accessibleDescription().contains(words));
 
-  // The plan alone has nothing to differ from; that the channel and step stay the same does not matter.
-  shown.session.selectCheck({});
-  EXPECT_FALSE(notice->isVisible());
-  EXPECT_FALSE(shown.view.accessibleDescription().contains(words));
-  shown.session.selectCheck(0);
-  EXPECT_TRUE(notice->isVisible());
   shown.session.history().undo();
   EXPECT_FALSE(notice->isVisible());
+  shown.session.history().redo();
+  EXPECT_TRUE(notice->isVisible());
+  shown.session.selectCheck({});
+  EXPECT_FALSE(notice->isVisible());
+  EXPECT_EQ(drawnEnd(), moved);
+}
+
+TEST(BridgeView, AStepThatAClosedCheckDoesNotHaveIsNotShown) {
+  Shown shown(judged());
+  core::Channel channel = *shown.session.channel();
+  channel.setup.sequence.push_back({.label = "later", .closed = {0}, .hold = core::Duration(1)});
+  const std::size_t later = channel.setup.sequence.size() - 1;
+  shown.session.editChannel("Step", channel);
+  shown.session.selectStep(later);
+  EXPECT_FALSE(shown.title().contains("later")) << qPrintable(shown.title());
+  shown.session.selectCheck({});
+  EXPECT_TRUE(shown.title().contains("later")) << qPrintable(shown.title());
 }
 
 TEST(BridgeView, KeyboardMovesAnEndAndEnterKeepsIt) {

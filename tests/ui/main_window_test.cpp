@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QAbstractScrollArea>
 #include <QAction>
 #include <QApplication>
 #include <QCheckBox>
@@ -15,6 +16,7 @@
 #include <QListView>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QStatusBar>
 #include <QTemporaryDir>
 #include <QTest>
@@ -83,6 +85,34 @@ class DemoWindow : public Window {
             {sample::withCheckReading(sample::withCheckReading(sample::nineStepChannel(), 1.0), 1.02),
              sample::nineStepChannel()})) {}
 };
+
+TEST_F(DemoWindow, ANewChannelAndAnotherDocumentAreShownFromTheirBeginning) {
+  const QString path = folder.filePath("demo.bridgecal");
+  core::Channel channel = sample::nineStepChannel();
+  while (channel.setup.sequence.size() < 60) channel.setup.sequence.push_back(channel.setup.sequence.back());
+  ASSERT_TRUE(saveDocument(sample::documentOf({channel}), path));
+  EXPECT_TRUE(window.openFile(path));
+  QApplication::processEvents();
+  QScrollBar* form = window.findChild<QAbstractScrollArea*>("setupForm")->verticalScrollBar();
+  QScrollBar* table = sequence().steps().verticalScrollBar();
+  const auto scroll = [&] {
+    for (QScrollBar* bar : {form, table}) {
+      bar->setValue(bar->maximum());
+      ASSERT_GT(bar->value(), 0);
+    }
+  };
+  scroll();
+  EXPECT_TRUE(window.openFile(path));
+  QApplication::processEvents();
+  EXPECT_EQ(form->value(), 0);
+  EXPECT_EQ(table->value(), 0);
+  for (const char* button : {"duplicateChannel", "addChannel"}) {
+    form->setValue(form->maximum());
+    click(button);
+    QApplication::processEvents();
+    EXPECT_EQ(form->value(), 0) << button;
+  }
+}
 
 TEST_F(Window, FromAnEmptyDocumentToAJudgedSavedAndReopenedCheck) {
   click("addChannel");

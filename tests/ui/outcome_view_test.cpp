@@ -305,6 +305,38 @@ TEST(OutcomeView, TwoChecksStandSideBySideInTheSameAxesWithTheirDifferenceBelow)
   EXPECT_EQ(shown.bars()->yAxis()->titleText(), "<span>Deviation, µm/m</span>");
 }
 
+TEST(OutcomeView, ALongVerdictGivesItsRoomToTheCharts) {
+  core::Channel channel = core::withCheckClosed(checked(), 0);
+  channel.setup.instrument.excitation = core::Voltage(2.5);
+  channel = checkedWith(channel, "post-test", {5, 5 - 500.4, 5 - 1031.5, 6});
+  for (core::Check& check : channel.checks)
+    for (auto& reading : check.readings) reading->uncertainty = core::Reading(0.5);
+  Shown shown(channel, {460, 435});  // not low by itself
+  shown.session.compareWith(0);
+  shown.settle();
+  const auto* verdict = shown.find<QLabel>("outcomeVerdict");
+  const auto* notice = shown.find<QLabel>("outcomeNotice");
+  const auto lines = [](const QLabel* label) {
+    return label->heightForWidth(label->width()) / QFontMetrics(label->font()).lineSpacing();
+  };
+  EXPECT_TRUE(verdict->text().endsWith("…")) << verdict->text().toStdString();
+  EXPECT_LE(lines(verdict), 2);
+  EXPECT_LE(lines(notice), 2);
+  for (const QString& whole : {verdict->accessibleName(), notice->accessibleName()})
+    EXPECT_FALSE(whole.isEmpty() || whole.contains("…")) << whole.toStdString();
+  EXPECT_TRUE(verdict->toolTip().contains(verdict->accessibleName().toHtmlEscaped()));
+  EXPECT_TRUE(notice->toolTip().contains(notice->accessibleName()));
+  EXPECT_FALSE(shown.find<QLabel>("outcomeEach")->isVisible());
+  EXPECT_GE(shown.measured()->height(), 90);
+  EXPECT_GE(shown.bars()->height(), 90);
+
+  // Where there is room for both, all of it is said.
+  shown.view.resize(460, 800);
+  shown.settle();
+  EXPECT_FALSE(verdict->text().contains("…"));
+  EXPECT_TRUE(shown.find<QLabel>("outcomeEach")->isVisible());
+}
+
 TEST(OutcomeView, EditsAndComparisonsNeverRaiseTheWidthItAsksFor) {
   Shown shown(checkedWith(checked(), "post-test", {5, 5 - 500.4, 5 - 1000.5, 6}), {620, 500});
   shown.session.compareWith(std::nullopt);

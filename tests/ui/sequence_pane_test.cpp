@@ -316,9 +316,13 @@ TEST_F(Sequence, AClosedCheckShowsItsOwnStepsAndTakesNoEdits) {
   click("removeStep");
   EXPECT_EQ(session.channel()->setup.sequence.size(), 9u);
   EXPECT_EQ(refused.count(), 2);
-  pane.addShunt();  // the page of shunts shows the plan, whatever check is chosen
-  EXPECT_EQ(session.channel()->setup.shunts.size(), 7u);
-  EXPECT_EQ(refused.count(), 2);
+  pane.addShunt();
+  pane.shunts().setCurrentIndex(pane.shunts().model()->index(0, ShuntModel::Resistance));
+  click("removeShunt");
+  QAbstractItemModel* shunts = pane.shunts().model();
+  EXPECT_FALSE(shunts->setData(shunts->index(0, ShuntModel::Resistance), "59k9"));
+  EXPECT_EQ(session.channel()->setup.shunts.size(), 6u);
+  EXPECT_EQ(refused.count(), 5);
   session.selectCheck({});
   session.selectStep(8);
   click("removeStep");

@@ -5,6 +5,7 @@
 
 #include <QApplication>
 #include <QCheckBox>
+#include <QClipboard>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -552,6 +553,54 @@ TEST_F(Form, ALeadIsWorkedOutFromLengthAndWireGauge) {
     EXPECT_NEAR(core::resistanceOf(setup().bridge.leads[static_cast<std::size_t>(role)]).base(),
                 0.030 * 212.9, 0.03 * 0.05);
   EXPECT_EQ(session.history().count(), 1);
+}
+
+TEST_F(Form, AClosedCheckShowsTheSetupItWasJudgedByToReadAndCopy) {
+  const auto* why = form.findChild<QLabel*>("setupClosed");
+  EXPECT_FALSE(why->isVisible());
+  core::Channel channel = core::withCheckClosed(core::withCheckAdded(*session.channel(), {}), 0);
+  channel.setup.bridge.arms[0] = core::Resistance(351);
+  session.editChannel("Check and plan", channel);
+  session.selectCheck({});
+  EXPECT_EQ(field("arm1")->text(), "351 Ω");
+  session.selectCheck(0);
+  ASSERT_TRUE(session.checkIsClosed());
+  EXPECT_TRUE(why->isVisible());
+  EXPECT_TRUE(why->text().startsWith("This check is closed and shows the set-up it was judged by"));
+  EXPECT_TRUE(why->text().contains("plan only"));
+  EXPECT_EQ(field("arm1")->text(), "350 Ω");
+
+  const int edits = session.history().index();
+  type("arm1", "352");
+  EXPECT_EQ(session.history().index(), edits);
+  EXPECT_EQ(field("arm1")->text(), "350 Ω");
+  EXPECT_EQ(refused.count(), 3);  // each key is answered
+  EXPECT_EQ(refused.first().first().toString(), why->text());
+  field("arm1")->selectAll();
+  field("arm1")->copy();
+  EXPECT_EQ(QApplication::clipboard()->text(), "350 Ω");
+  for (const char* name : {"bridgeTemplate", "sixWire", "ratiometric", "wire0"})
+    EXPECT_FALSE(form.findChild<QWidget*>(name)->isEnabled()) << name;
+  EXPECT_TRUE(form.findChild<QWidget*>("leaksGroupHeading")->isEnabled());
+  // The name is not of the set-up.
+  type("channelName", "Other");
+  EXPECT_EQ(session.channel()->name, "Other");
+  EXPECT_TRUE(session.checkIsClosed());
+
+  session.selectCheck({});
+  EXPECT_FALSE(why->isVisible());
+  EXPECT_EQ(field("arm1")->text(), "351 Ω");
+  EXPECT_TRUE(form.findChild<QWidget*>("bridgeTemplate")->isEnabled());
+  type("arm1", "352");
+  EXPECT_EQ(setup().bridge.arms[0], core::Resistance(352));
+  // Undone and done again while the check is shown, the plan changes and the form does not.
+  session.selectCheck(0);
+  session.history().undo();
+  EXPECT_EQ(setup().bridge.arms[0], core::Resistance(351));
+  EXPECT_EQ(field("arm1")->text(), "350 Ω");
+  session.history().redo();
+  EXPECT_EQ(setup().bridge.arms[0], core::Resistance(352));
+  EXPECT_EQ(field("arm1")->text(), "350 Ω");
 }
 
 TEST_F(Form, UndoInAFieldWithNothingTypedReachesTheDocument) {

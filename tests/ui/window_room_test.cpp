@@ -9,6 +9,7 @@
 #include <QListView>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QSplitter>
 #include <QTest>
 #include <QToolButton>
 
@@ -73,6 +74,25 @@ TEST(WindowRoom, TextOfTwiceTheSizeScrollsAndDoesNotMakeTheWindowWider) {
   ASSERT_TRUE(sheet);
   EXPECT_GE(sheet->rowHeight(0), QFontMetrics(sheet->font()).height()) << "rows hold their letters";
   QApplication::setFont(before);
+}
+
+TEST(WindowRoom, LargerTextAndBackLeavesTheColumnsAsWideAsTheyWere) {
+  Session session(sample::documentOf({sample::nineStepChannel()}));
+  MainWindow window(session);
+  window.resize(1280, 780);
+  window.show();
+  QTest::qWait(50);
+  const auto* columns = window.findChild<QSplitter*>("columnsSplitter");
+  const QList<int> first = columns->sizes();
+  const QFont before = QApplication::font();
+  QFont larger = before;
+  larger.setPointSizeF(2 * before.pointSizeF());
+  QApplication::setFont(larger);
+  QTest::qWait(50);
+  EXPECT_GT(columns->sizes().front(), first.front()) << "larger rows need more room";
+  QApplication::setFont(before);
+  QTest::qWait(50);
+  EXPECT_EQ(columns->sizes(), first);
 }
 
 TEST(WindowRoom, ALongNoticeTakesAQuarterOfTheWindowAndScrolls) {

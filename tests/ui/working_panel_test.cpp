@@ -107,6 +107,13 @@ TEST_F(Working, ArrowKeysAndButtonsWalkTheSteps) {
   EXPECT_FALSE(find<QToolButton>("workingAfter")->isEnabled());
 }
 
+TEST_F(Working, BeginsAtItsBeginningWhateverItsSizeBecomes) {
+  auto* text = find<WorkingText>("workingText");
+  ASSERT_GT(text->verticalScrollBar()->maximum(), 0);
+  text->ensureCursorVisible();  // as a new size does
+  EXPECT_EQ(text->verticalScrollBar()->value(), 0);
+}
+
 TEST_F(Working, StaysWhereItIsScrolledTo) {
   QScrollBar* bar = find<WorkingText>("workingText")->verticalScrollBar();
   QCoreApplication::processEvents();

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "ui/bridge/bridge_painter.h"
+#include "ui/shown_channel.h"
 #include "ui/theme.h"
 
 namespace ui {
@@ -22,8 +23,7 @@ struct Heading {
   core::Polarity polarity = core::Polarity::None;
 };
 
-Heading headingOf(const Session& session, const BridgeState& state) {
-  const core::Channel& channel = *session.channel();
+Heading headingOf(const Session& session, const core::Channel& channel, const BridgeState& state) {
   Heading heading;
   heading.title = toQString(session.document().title);
   if (heading.title.isEmpty()) heading.title = tr("Bridge with its shunts");
@@ -69,15 +69,16 @@ void drawBridge(QPainter& painter, const BridgePicture& picture, FlowStyle curre
 }  // namespace
 
 PictureDrawing bridgeDrawing(const Session& session, const BridgeLook& look) {
+  const auto channel = shownChannel(session);
   const BridgePicture picture =
-      pictureOf(*session.channel(), session.evaluation()->prediction, session.selection().step, look.symbols);
-  const Heading heading = headingOf(session, picture.state);
+      pictureOf(*channel, session.shownPrediction(), shownStep(session), look.symbols);
+  const Heading heading = headingOf(session, *channel, picture.state);
   const QRectF scene = picture.lanes.scene;
   const double room = pictureWidth - 2 * margin_px;
   const int height = headingHeight + static_cast<int>(room * scene.height() / scene.width() + 2 * margin_px);
   const QSize size(pictureWidth, height);
   return {size, heading.title + ". " + heading.subject + ". " + heading.step,
-          describe(*session.channel(), picture.state), [=](QPainter& painter) {
+          describe(*channel, picture.state), [=](QPainter& painter) {
             painter.fillRect(QRectF(QPointF(0, 0), size), Qt::white);
             const double top = drawHeading(painter, heading, size.width()) + 6;
             drawBridge(painter, picture, look.currents,
@@ -87,7 +88,7 @@ PictureDrawing bridgeDrawing(const Session& session, const BridgeLook& look) {
 
 QString suggestedBridgeName(const Session& session) {
   QString name = toQString(session.channel()->name) + "-bridge";
-  if (const auto step = session.selection().step) name += "-step-" + QString::number(*step + 1);
+  if (const auto step = shownStep(session)) name += "-step-" + QString::number(*step + 1);
   return asFileName(name);
 }
 

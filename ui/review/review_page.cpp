@@ -19,6 +19,7 @@
 #include "ui/as_typed.h"
 #include "ui/help/next_steps.h"
 #include "ui/parts.h"
+#include "ui/shown_channel.h"
 #include "ui/tables/table_tools.h"
 #include "ui/theme.h"
 
@@ -295,11 +296,8 @@ void ReviewPage::apply(std::size_t mend) {
   const auto row = chosen();
   if (!row || mend >= row->finding.mends.size()) return;
   const bool isShown = m_session.selection().channel == row->channel;
-  if (isShown && m_session.checkIsClosed())
-    return emit refused(
-        tr("This check is closed and shows the set-up it was judged by: choose \"plan only\" or an open "
-           "check to "
-           "change the plan."));
+  if (const QString reason = whyNotEdited(m_session); isShown && !reason.isEmpty())
+    return emit refused(reason);
   const core::Mend chosenMend = row->finding.mends[mend];
   // The buttons are those of the next finding afterwards: a second press must not mend that one unread.
   m_table->setFocus();

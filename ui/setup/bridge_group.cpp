@@ -123,16 +123,16 @@ bool hasGauge(const Channel& channel) { return !core::isTransducer(channel.setup
 
 void addChannelGroup(SetupRows& rows) {
   QGridLayout* form = rows.addGroup(SetupRows::tr("Channel"), "channelGroup");
-  rows.addText(
+  rows.keepOpen(rows.addText(
       form, {"channelName", SetupRows::tr("Name"), SetupRows::tr("Change name")},
       [](const Channel& c) { return c.name; },
       [&rows](Channel& c, const std::string& text) {
         const Session& session = rows.session();
         c.name = core::uniqueChannelName(session.document(), text, *session.selection().channel);
-      });
-  rows.addText(
+      }));
+  rows.keepOpen(rows.addText(
       form, {"channelNote", SetupRows::tr("Note"), SetupRows::tr("Change note")},
-      [](const Channel& c) { return c.note; }, [](Channel& c, const std::string& text) { c.note = text; });
+      [](const Channel& c) { return c.note; }, [](Channel& c, const std::string& text) { c.note = text; }));
 }
 
 void addBridgeGroup(SetupRows& rows) {

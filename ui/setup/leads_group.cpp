@@ -38,6 +38,7 @@ QToolButton* wireButton(SetupRows& rows, core::LeadRole role, const QString& nam
   wire->setText(SetupRows::tr("Wire…"));
   wire->setAccessibleName(SetupRows::tr("Lead %1 from length and size").arg(name));
   wire->setToolTip(SetupRows::tr("Work the resistance out from length and size of a copper wire"));
+  rows.addEditing(wire);
   QObject::connect(wire, &QToolButton::clicked, &rows, [&rows, role, wire] { editWire(rows, role, wire); });
   return wire;
 }

@@ -6,6 +6,7 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QGroupBox>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QStylePainter>
 #include <QVBoxLayout>
@@ -133,6 +134,7 @@ QuantityEdit* SetupRows::makeQuantity(const FieldName& name, core::UnitFamily fa
   if (value.clear)
     connect(edit, &QuantityEdit::cleared, this,
             [this, clear = value.clear, label = name.edit] { change(label, clear); });
+  addTyped(edit);
   m_fields.push_back({edit, row ? row : edit, std::move(value.get), std::move(shown)});
   return edit;
 }
@@ -145,6 +147,7 @@ QLineEdit* SetupRows::addText(QGridLayout* form, const FieldName& name,
   edit->setObjectName(name.object);
   edit->setAccessibleName(spokenName(name));
   edit->installEventFilter(new FieldUndoFilter(edit));
+  addTyped(edit);
   addRow(form, name.label, edit);
   connect(edit, &QLineEdit::editingFinished, this, [this, edit, get, set, whyNot, label = name.edit] {
     if (!edit->isModified()) return;
@@ -180,6 +183,7 @@ QComboBox* SetupRows::addChoice(QGridLayout* form, const FieldName& name, const 
   box->setObjectName(name.object);
   box->setAccessibleName(spokenName(name));
   box->addItems(items);
+  addEditing(box);
   // The list may be wider than the form, and so shows what the box has to cut off.
   box->view()->setMinimumWidth(box->view()->sizeHintForColumn(0) + 24);
   addRow(form, name.label, box);
@@ -198,6 +202,7 @@ QComboBox* SetupRows::addChoice(QGridLayout* form, const FieldName& name, const 
 QCheckBox* SetupRows::addSwitch(QGridLayout* form, const FieldName& name, ChannelChoice onOff, Shown shown) {
   auto* box = new QCheckBox(name.label);
   box->setObjectName(name.object);
+  addEditing(box);
   addRow(form, {}, box);
   connect(box, &QCheckBox::clicked, this, [this, set = onOff.set, label = name.edit](bool on) {
     change(label, [&](Channel& channel) { set(channel, on); });
@@ -219,6 +224,39 @@ QLabel* SetupRows::addNote(QGridLayout* form, const QString& objectName, Words w
     note->setVisible(!note->text().isEmpty());
   });
   return note;
+}
+
+void SetupRows::addTyped(QLineEdit* edit) {
+  edit->installEventFilter(this);
+  m_typed.push_back(edit);
+}
+
+void SetupRows::keepOpen(QLineEdit* edit) { std::erase(m_typed, edit); }
+
+/// Fields stay to be read, walked and copied, on the colour of the form.
+void SetupRows::lock(const QString& why) {
+  if (m_why == why) return;
+  m_why = why;
+  QPalette flat;
+  if (!why.isEmpty()) flat.setBrush(QPalette::Base, Qt::transparent);
+  for (QLineEdit* edit : m_typed) {
+    edit->setReadOnly(!why.isEmpty());
+    edit->setPalette(flat);
+    edit->setModified(false);
+  }
+  for (QWidget* widget : m_editing) widget->setEnabled(why.isEmpty());
+}
+
+/// What is typed into a locked field is answered, since the words above the form may be out of view.
+bool SetupRows::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::KeyPress && static_cast<QLineEdit*>(watched)->isReadOnly()) {
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const bool deletes = key->key() == Qt::Key_Backspace || key->key() == Qt::Key_Delete;
+    const bool types = !key->text().isEmpty() && key->text().front().isPrint() &&
+                       !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
+    if (deletes || types || key->matches(QKeySequence::Paste)) emit refused(m_why);
+  }
+  return QObject::eventFilter(watched, event);
 }
 
 void SetupRows::change(const QString& label, const std::function<void(Channel&)>& edit) {

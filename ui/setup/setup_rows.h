@@ -14,6 +14,7 @@ class QCheckBox;
 class QComboBox;
 class QGridLayout;
 class QLabel;
+class QLineEdit;
 class QVBoxLayout;
 class QWidget;
 
@@ -75,11 +76,21 @@ class SetupRows : public QObject {
   /// `refresher` is called with each channel to be shown, before the fields are filled.
   void onRefresh(std::function<void(const Channel&)> refresher);
 
+  /// What is locked shows its value, to be read and copied, and takes no edits; `why` says why. Empty: not.
+  void lock(const QString& why);
+  /// A field that is not of the set-up is never locked.
+  void keepOpen(QLineEdit* edit);
+  /// A button that edits, which is not to be had while locked.
+  void addEditing(QWidget* button) { m_editing.push_back(button); }
+
   void change(const QString& label, const std::function<void(Channel&)>& edit);
   void refresh(const Channel& channel);
 
  signals:
   void refused(const QString& reason);
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   struct Field {
@@ -89,9 +100,14 @@ class SetupRows : public QObject {
     Shown shown;
   };
 
+  void addTyped(QLineEdit* edit);
+
   Session& m_session;
   QVBoxLayout* m_groups;
+  QString m_why;  ///< not edited now
   std::vector<Field> m_fields;
+  std::vector<QLineEdit*> m_typed;  ///< fields
+  std::vector<QWidget*> m_editing;  ///< choices, switches and buttons
   std::unordered_map<QWidget*, QLabel*> m_labels;
   std::vector<std::function<void(const Channel&)>> m_refreshers;
 };

@@ -92,6 +92,8 @@ void WorkingText::write() {
     if (!part.contrasts.empty()) writeContrasts(part);
   }
   whole.endEditBlock();
+  // Writing took the text's own cursor along to the end, which every new size would bring into view.
+  moveCursor(QTextCursor::Start);
   verticalScrollBar()->setValue(place);
   setUpdatesEnabled(true);
 }
