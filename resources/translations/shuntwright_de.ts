@@ -11904,7 +11904,7 @@ Bitte den Dateinamen prüfen.</translation>
     </message>
     <message>
         <source>%1 (closed)</source>
-        <translation>%1 (geschlossen)</translation>
+        <translation>%1 (abgeschl.)</translation>
     </message>
     <message>
         <source>%1 (left out)</source>
@@ -19511,7 +19511,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Shunt %1, %2, from %3 to %4: closed.</source>
-        <translation>Shunt %1, %2, von %3 nach %4: abgeschlossen.</translation>
+        <translation>Shunt %1, %2, von %3 nach %4: geschlossen.</translation>
     </message>
     <message>
         <source>Shunt %1, %2, from %3 to %4: open.</source>
@@ -19519,7 +19519,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Shunt %1, closed</source>
-        <translation>Shunt %1, abgeschlossen</translation>
+        <translation>Shunt %1, geschlossen</translation>
     </message>
     <message>
         <source>Shunt %1, open</source>
@@ -19691,7 +19691,7 @@ Varianz</translation>
     </message>
     <message>
         <source>Start a check here, type or paste its readings, take them from a recording, or be led through it by the guided run. A closed check is not changed by later edits.</source>
-        <translation>Hier eine Prüfung beginnen, ihre Messwerte eingeben oder einfügen, aus einer Aufzeichnung übernehmen oder sich vom geführten Durchgang leiten lassen. Spätere Änderungen berühren eine geschlossene Prüfung nicht.</translation>
+        <translation>Hier eine Prüfung beginnen, ihre Messwerte eingeben oder einfügen, aus einer Aufzeichnung übernehmen oder sich vom geführten Durchgang leiten lassen. Spätere Änderungen berühren eine abgeschlossene Prüfung nicht.</translation>
     </message>
     <message>
         <source>Start a check to run through them.</source>
@@ -22106,7 +22106,7 @@ Ursache</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation>abgeschlossen</translation>
+        <translation>zugeklappt</translation>
     </message>
     <message>
         <source>closed check, not to be changed</source>

@@ -40,6 +40,18 @@ class Translations(unittest.TestCase):
         self.assertIsNone(trouble(counted, True, ["Stufe {1} hat ein Plateau.", "Stufen {1} haben {n} Plateaus."]))
         self.assertIsNotNone(trouble(counted, True, ["Stufe {2} hat ein Plateau.", "Stufen {1} haben {n} Plateaus."]))
 
+    def test_a_check_is_closed_by_one_word_and_a_switch_by_another(self):
+        words = {"a check": (r"\b[Cc]losed check|\bcheck .*\bis closed\b|^%1 \(closed\)$", r"(?<!\w)[Aa]bgeschl(ossen|\.)"),
+                 "a shunt": (r"^Shunt %1\b.*\bclosed\b", r"(?<!\w)geschlossen"),
+                 "a group of the form": (r"^closed$", r"^zugeklappt$")}
+        known = {key: said[0] for key, said in collect().read_translations().items() if key[0].startswith("ui")}
+        for what, (english, german) in words.items():
+            found = {key[1]: said for key, said in known.items() if re.search(english, key[1])}
+            self.assertTrue(found, what)
+            for text, said in found.items():
+                with self.subTest(what, text=text):
+                    self.assertRegex(said, german)
+
     def test_counts_are_found_with_both_forms(self):
         found = list(collect().core_counts('x = sayCount(f(a, b), "One {1}.",\n "Many " "{n} {1}.", {y});'))
         self.assertEqual(found, [("One {1}.", "Many {n} {1}.", 1)])
