@@ -49,7 +49,7 @@ constexpr int low_px = 430;  ///< below this height what is said elsewhere too g
 constexpr int figuresShare = 7;      ///< the figures in short take at most this part of the height
 constexpr int nothingPage = 6;       ///< after the pages
 constexpr int lowLines = 2;          ///< of the verdict in a low view; all of it is on the page of figures
-constexpr int leastCharts_px = 200;  ///< less than this for the charts makes a view low as well
+constexpr int leastCharts_px = 240;  ///< less than this for charts and hint makes a view low as well
 
 int heightOf(const QString& text, const QFont& font, int width) {
   if (text.isEmpty()) return 0;

@@ -67,7 +67,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   const app::Request request = parser.read(count, words.data());
   if (request.exit) fuzz::must(*request.exit >= 0 && *request.exit <= 2, "the status is one that is told");
   if (request.exit || !request.command || !onlyReads(arguments)) return 0;
-  if (!fuzz::replayed && size % runOneIn != 0) return 0;
+  if (!fuzz::isOneIn(runOneIn, fuzz::textOf(data, size))) return 0;
   const app::Request own = app::CommandLine().read(count, words.data());
   fuzz::must(own.command && !own.exit, "what an earlier line said changes nothing");
   const int status = own.command();
