@@ -121,7 +121,7 @@ QVariant SequenceModel::headerData(int section, Qt::Orientation orientation, int
     case Expanded:
       return some ? expandedHeader(shownSetup(), session().selection().scope) : tr("U");
     case Measured:
-      return tr("Measured\n[%1]").arg(reading);
+      return tr("Reading\n[%1]").arg(reading);
     case Change:
       return tr("Change\n[%1]").arg(reading);
     case Deviation:

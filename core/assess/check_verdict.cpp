@@ -120,14 +120,19 @@ std::string failReason(const Setup& setup, const SetupPrediction& prediction,
          sayCount(tally.cannotTell, "Of {n} more the rule cannot tell.", "Of {n} more the rule cannot tell.");
 }
 
+std::string openSteps(const Tally& tally) {
+  const std::string steps = std::to_string(tally.steps);
+  if (tally.cannotTell > 0)
+    return sayCount(tally.open, "{n} of {1} steps is not judged; of the others none fails",
+                    "{n} of {1} steps are not judged; of the others none fails", {steps});
+  return sayCount(tally.open, "{n} of {1} steps is not judged; the others pass",
+                  "{n} of {1} steps are not judged; the others pass", {steps});
+}
+
 std::string openReason(const Tally& tally) {
   if (tally.open == tally.steps) return say("Not judged: no step has a reading that can be judged.");
   std::vector<std::string> clauses;
-  if (tally.open > 0)
-    clauses.push_back(say(tally.cannotTell > 0
-                              ? sayLater("{1} of {2} steps are not judged; of the others none fails")
-                              : sayLater("{1} of {2} steps are not judged; the others pass"),
-                          {std::to_string(tally.open), std::to_string(tally.steps)}));
+  if (tally.open > 0) clauses.push_back(openSteps(tally));
   if (!tally.unknown.empty())
     clauses.push_back(
         say("there is a limit for {1}, which cannot be judged", {listed(tally.unknown, nameOf)}));

@@ -10962,14 +10962,6 @@
         <translation>{1} von {2} überschreitet den Grenzwert von {3}</translation>
     </message>
     <message>
-        <source>{1} of {2} steps are not judged; of the others none fails</source>
-        <translation>{1} von {2} Stufen sind nicht beurteilt; von den übrigen überschreitet keine ihren Grenzwert</translation>
-    </message>
-    <message>
-        <source>{1} of {2} steps are not judged; the others pass</source>
-        <translation>{1} von {2} Stufen sind nicht beurteilt; die übrigen bestehen</translation>
-    </message>
-    <message>
         <source>{1} of {2} steps have a level.</source>
         <translation>{1} von {2} Stufen haben ein Plateau.</translation>
     </message>
@@ -11729,6 +11721,22 @@
         <translation>
             <numerusform>{n} Plateau</numerusform>
             <numerusform>{n} Plateaus</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} of {1} steps are not judged; of the others none fails</source>
+        <extracomment>{n} is a count. In English for one: {n} of {1} steps is not judged; of the others none fails</extracomment>
+        <translation>
+            <numerusform>{n} von {1} Stufen ist nicht beurteilt; von den übrigen überschreitet keine ihren Grenzwert</numerusform>
+            <numerusform>{n} von {1} Stufen sind nicht beurteilt; von den übrigen überschreitet keine ihren Grenzwert</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} of {1} steps are not judged; the others pass</source>
+        <extracomment>{n} is a count. In English for one: {n} of {1} steps is not judged; the others pass</extracomment>
+        <translation>
+            <numerusform>{n} von {1} Stufen ist nicht beurteilt; die übrigen bestehen</numerusform>
+            <numerusform>{n} von {1} Stufen sind nicht beurteilt; die übrigen bestehen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -17114,12 +17122,6 @@ grade</translation>
         <translation>Gemessen</translation>
     </message>
     <message>
-        <source>Measured
-[%1]</source>
-        <translation>Gemessen
-[%1]</translation>
-    </message>
-    <message>
         <source>Measured against simulated, and what is off</source>
         <translation>Gemessen über simuliert, und was abweicht</translation>
     </message>
@@ -18538,6 +18540,12 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
     <message>
         <source>Reading</source>
         <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Reading
+[%1]</source>
+        <translation>Messwert
+[%1]</translation>
     </message>
     <message>
         <source>Reading %1 … %2 %</source>

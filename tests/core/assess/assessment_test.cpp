@@ -80,6 +80,9 @@ TEST(Assess, AMissingReadingLeavesTheCheckUnjudgedUnlessAnotherFails) {
   Channel channel = sample::withCheckReading(sample::nineStepChannel(), 1.0);
   channel.checks[0].readings[4].reset();
   EXPECT_EQ(assessed(channel).verdict, Verdict::NotJudged);
+  EXPECT_EQ(assessed(channel).reason, "Not judged: 1 of 9 steps is not judged; the others pass.");
+  channel.checks[0].readings[5].reset();
+  EXPECT_EQ(assessed(channel).reason, "Not judged: 2 of 9 steps are not judged; the others pass.");
   readingAt(channel, 3) += Reading(500);
   EXPECT_EQ(assessed(channel).verdict, Verdict::Fail);
 }
