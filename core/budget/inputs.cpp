@@ -52,6 +52,13 @@ Assumption gaugeFactorAssumption() {
 
 const Shunt& shuntOf(const Setup& setup, Input input) { return setup.shunts[input.index]; }
 
+/// Whether the shunt's resistor is switched to another place too, where it errs by the same.
+bool isShared(const Setup& setup, std::size_t shunt) {
+  const Part& part = setup.shunts[shunt].part;
+  return !part.id.empty() && std::count_if(setup.shunts.begin(), setup.shunts.end(),
+                                           [&](const Shunt& other) { return other.part.id == part.id; }) > 1;
+}
+
 bool usesPoisson(const Bridge& bridge) {
   const auto& shares = templateOf(bridge.type).shares;
   return std::any_of(shares.begin(), shares.end(), [](const StrainShare& s) { return s.poisson != 0; });
@@ -126,6 +133,8 @@ std::vector<BudgetInput> inputsOf(const Setup& setup) {
     const auto stated = setup.uncertainties.stated.find(input);
     entry.assumed = stated == setup.uncertainties.stated.end();
     entry.uncertainty = entry.assumed ? assumptionFor(setup, input).uncertainty : stated->second;
+    if (input.kind == Kind::Shunt && entry.uncertainty.group.empty() && isShared(setup, input.index))
+      entry.uncertainty.group = shuntOf(setup, input).part.id;
     const bool usable = bool(checkUncertainty(entry.uncertainty, {}));
     entry.standard = usable ? standardUncertainty(entry.uncertainty, entry.value) : 0;
   }

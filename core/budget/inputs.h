@@ -29,7 +29,9 @@ struct BudgetInput {
 };
 
 /// All inputs of `setup` in the order of a report: arms, leads, shunts, leaks, balance, instrument, gauge.
-/// Those that this template, wiring and instrument do not have are left out.
+/// Those that this template, wiring and instrument do not have are left out. Shunts of one part are in a
+/// group of its name unless another is stated: one resistor errs by the same at every place (JCGM 100:2008,
+/// F.1.2.3).
 std::vector<BudgetInput> inputsOf(const Setup& setup);
 /// The same in order, without looking their uncertainty up. A statement about another input is kept in the
 /// set-up, but plays no part.

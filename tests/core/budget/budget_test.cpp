@@ -256,6 +256,30 @@ TEST(Budget, ACoefficientOfAGroupStandsBetweenIndependentAndTogether) {
   EXPECT_DIGITS(at(all, Scope::Chain, 0).standard, std::sqrt(a * a + b * b + 2 * 0.25 * a * b), 12);
 }
 
+TEST(Budget, ShuntsOfOnePartErrTogetherUnlessAnotherGroupIsStated) {
+  core::Setup setup = test::withShuntOnArm(certain(), 87150.0_ohm, 2);
+  setup.uncertainties.stated[{Kind::ShuntContact, 1}] = {};
+  for (const std::size_t shunt : {0, 1}) setup = stated(setup, {Kind::Shunt, shunt}, standard(1e-4, true));
+  const auto covariance = [](const Computed& all) { return all.budget.of(Scope::Chain).covariance[1]; };
+  setup.shunts[0].part.id = "S-104";
+  setup.shunts[1].part.id = "S-105";
+  EXPECT_EQ(covariance(computed(setup)), 0);
+
+  // JCGM 100:2008, F.1.2.3 and equation (F.2): what depends on one quantity has the covariance c1 u c2 u.
+  setup.shunts[1].part.id = "S-104";
+  const Computed one = computed(setup);
+  const double falling =
+      budgetLines(setup, one.budget, Scope::Chain, 0)[indexOf(one.budget, {Kind::Shunt, 0})].contribution;
+  const double rising =
+      budgetLines(setup, one.budget, Scope::Chain, 1)[indexOf(one.budget, {Kind::Shunt, 1})].contribution;
+  EXPECT_LT(falling * rising, 0) << "from one arm to its neighbour the change turns about";
+  EXPECT_DIGITS(covariance(one), falling * rising, 12);
+  EXPECT_EQ(one.budget.inputs[indexOf(one.budget, {Kind::Shunt, 1})].uncertainty.group, "S-104");
+
+  setup.uncertainties.stated[{Kind::Shunt, 1}].group = "by itself";
+  EXPECT_EQ(covariance(computed(setup)), 0);
+}
+
 TEST(Budget, SharesAddUpToOneWithCorrelationToo) {
   const Computed all = computed(sample::nineStepChannel().setup);  // its leads are one cable
   for (const Scope scope : {Scope::Chain, Scope::Strain})
