@@ -107,6 +107,7 @@ int main(int argc, char** argv) {
   window.resize(1280, 800);
   window.show();
   if (!window.openFile(words[1])) return 2;
+  session.selectCheck({});  // a closed check shows fields that nothing is typed into
   session.selectStep(1);
   typeEverywhere(session, window, words[2] == "all");
   std::puts(

@@ -135,6 +135,7 @@ int main(int count, char** words) {
   ui::Session session(documentOf(words[1]));
   ui::MainWindow window(session);
   window.show();
+  session.selectCheck({});  // a closed check shows fields that nothing is typed into
   const core::Document before = session.document();
   Typist typist(window);
   typist.typeEverywhere(std::max(1, std::atoi(words[3])));

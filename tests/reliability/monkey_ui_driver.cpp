@@ -63,6 +63,7 @@ void runOnce(const Plan& plan, Dice& dice, MonkeyTally& tally, std::FILE* log) {
   window.show();
   window.openFile(plan.folder + "/demo.bridgecal");
   window.offerRecovery();
+  if (plan.seed % 2 == 1) session.selectCheck({});  // else a closed check, which is not edited, comes first
   Monkey monkey(session, window, *plan.view, plan.size, dice, plan.folder, tally, log);
   monkey.run(plan.events);
   session.history().setClean();
