@@ -317,6 +317,7 @@ QString UncertaintyModel::hint(int row) const {
 }
 
 QString UncertaintyModel::whyFixed(int column) const {
+  if (session().checkIsClosed()) return SheetModel::whyFixed(column);
   if (column == Value) return tr("Values are edited in the channel's set-up and in the table of shunts.");
   if (column == Source)
     return tr(
