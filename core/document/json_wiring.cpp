@@ -71,7 +71,14 @@ Jumper readJumper(const JsonPlace& at) {
 constexpr std::array<std::pair<std::string_view, std::uint8_t>, 2> resistorTails{
     {{" end 1", std::uint8_t{1}}, {" end 2", std::uint8_t{2}}}};
 
-/// What ohmPointName wrote. A place of the bridge never ends in a number, so the two cannot be confused.
+/// "P+", "S-104 end 1", in whatever language the window is.
+std::string ohmPointKey(const OhmPoint& point) {
+  if (const auto* node = std::get_if<Node>(&point)) return std::string(nodeName(*node));
+  const auto& [resistor, end] = std::get<ResistorEnd>(point);
+  return resistor + " end " + std::to_string(end);
+}
+
+/// What ohmPointKey wrote. A place of the bridge never ends in a number, so the two cannot be confused.
 OhmPoint readOhmPoint(const JsonPlace& at) {
   const std::string& name = at.text();
   if (const auto node = nodeFromName(name)) return *node;
@@ -123,8 +130,8 @@ void writeOhmReadings(JsonEmitter& out, std::string_view key, const std::vector<
       out.object({}, OneLine, [&] {
         out.text("shunt", reading.state.shunt);
         out.count("jumpers", reading.state.jumpers);
-        out.text("from", ohmPointName(reading.from));
-        out.text("to", ohmPointName(reading.to));
+        out.text("from", ohmPointKey(reading.from));
+        out.text("to", ohmPointKey(reading.to));
         if (reading.ohm)
           out.number("ohm", reading.ohm->base());
         else

@@ -15,7 +15,7 @@ namespace core {
 /// Where a tip of the ohmmeter is held: a place of the bridge, or an end of a resistor that has a pin.
 using OhmPoint = std::variant<Node, ResistorEnd>;
 
-/// "P+", "S-104 end 1". The same in files.
+/// "P+", "S-104 end 1", in the present language.
 std::string ohmPointName(const OhmPoint& point);
 
 /// How far the wiring has got when an ohmmeter is held to it; excitation off.
