@@ -7,6 +7,7 @@
 #include <set>
 
 #include "core/budget/inputs.h"
+#include "core/circuit/node_words.h"
 #include "ui/fields/cell_number.h"
 #include "ui/theme.h"
 
@@ -67,7 +68,7 @@ void ChoiceDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionVie
 QStringList NodeDelegate::choices(const core::Setup& setup) const {
   QStringList names;
   for (const core::Node node : core::allNodes())
-    if (core::hasNode(setup.bridge, node)) names << toQString(core::nodeName(node));
+    if (core::hasNode(setup.bridge, node)) names << toQString(core::nodeWords(node));
   return names;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shunt_model.h"
 
+#include "core/circuit/node_words.h"
 #include "core/document/apply.h"
 #include "core/document/edits.h"
 #include "core/units/language.h"
@@ -42,12 +43,12 @@ core::Result<core::Resistance> shuntResistance(const QString& text, int column) 
 }
 
 core::Result<core::Node> nodeFromText(const core::Bridge& bridge, const QString& text) {
-  const auto node = core::nodeFromName(text.trimmed().toStdString());
+  const auto node = core::nodeFromWords(text.trimmed().toStdString());
   if (node && core::hasNode(bridge, *node)) return *node;
   std::string known;
   for (const core::Node candidate : core::allNodes())
     if (core::hasNode(bridge, candidate))
-      known += (known.empty() ? "" : ", ") + std::string(core::nodeName(candidate));
+      known += (known.empty() ? "" : ", ") + std::string(core::nodeWords(candidate));
   return core::Error{"", core::say("{1} is no node of this bridge", {core::inQuotes(text.toStdString())}),
                      core::say("Choose one of: {1}", {known})};
 }
@@ -203,9 +204,9 @@ QString ShuntModel::text(int row, int column, bool full) const {
     case Resistance:
       return quantityText(shunt.resistance.base(), core::UnitFamily::Resistance, {}, digits);
     case From:
-      return toQString(core::nodeName(shunt.a));
+      return toQString(core::nodeWords(shunt.a));
     case To:
-      return toQString(core::nodeName(shunt.b));
+      return toQString(core::nodeWords(shunt.b));
     case Wires:
       return quantityText(shunt.wires.base(), core::UnitFamily::Resistance, {}, digits);
     case Contact:

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/circuit/node_words.h"
 #include "core/document/edits.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
@@ -36,12 +37,12 @@ Fault putTemplate(Channel& channel, BridgeType type) {
     for (const Node node : {shunt.a, shunt.b})
       if (!hasNode(bridge, node))
         return Error{say("template"),
-                     say("it has no {1} for shunt {2}", {nodeName(node), inQuotes(shunt.name)}),
+                     say("it has no {1} for shunt {2}", {nodeWords(node), inQuotes(shunt.name)}),
                      say("Take the shunt out first, or start from another channel")};
   for (const Pin& pin : next.setup.wiring.pins)
     if (const auto* node = std::get_if<Node>(&pin.use); node && !hasNode(bridge, *node))
       return Error{say("template"),
-                   say("it has no {1} for pin {2}", {nodeName(*node), inQuotes(pinText(pin.name))}),
+                   say("it has no {1} for pin {2}", {nodeWords(*node), inQuotes(pinText(pin.name))}),
                    say("Take the pin out first, or start from another channel")};
   channel = std::move(next);
   return std::nullopt;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/circuit/hookup.h"
+#include "core/circuit/node_words.h"
 #include "core/units/language.h"
 
 namespace core {
@@ -126,7 +127,7 @@ Result<void> BridgeCircuit::close(std::size_t shunt) {
                  say("Enter its resistance")};
   for (const Node node : {branch.a, branch.b})
     if (!hasNode(m_bridge, node))
-      return Error{branch.name, say("{1} does not exist in this connection", {nodeName(node)}),
+      return Error{branch.name, say("{1} does not exist in this connection", {nodeWords(node)}),
                    say("Move the shunt to another node, or choose the six-wire connection")};
   if (m_solver.joined(index(branch.a), index(branch.b)))
     return Error{branch.name,

@@ -36,7 +36,7 @@ inline constexpr std::size_t nodeCount = 14;
 /// All nodes in the order of the enumeration.
 std::array<Node, nodeCount> allNodes();
 
-/// The node's name in files, tables and messages: "P+", "S-", "sense+", "arm 1 begin".
+/// The node's name in files and in what other programs read: "P+", "S-", "sense+", "arm 1 begin".
 std::string_view nodeName(Node node);
 std::optional<Node> nodeFromName(std::string_view name);
 

@@ -6,6 +6,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/circuit/node_words.h"
 #include "core/document/carried_names.h"
 #include "core/document/edits.h"
 #include "core/units/language.h"
@@ -26,7 +27,7 @@ bool isSense(Node node) { return node == Node::SensePlus || node == Node::SenseM
 
 std::string missing(Node node, const std::string& whose) {
   return isSense(node) ? say("it has no sense leads for {1}", {whose})
-                       : say("it has no {1} for {2}", {nodeName(node), whose});
+                       : say("it has no {1} for {2}", {nodeWords(node), whose});
 }
 
 /// Why the shunts of `from` cannot lie in `bridge`.

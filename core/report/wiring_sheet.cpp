@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/circuit/hookup_words.h"
+#include "core/circuit/node_words.h"
 #include "core/plan/prediction.h"
 #include "core/report/figures.h"
 #include "core/units/language.h"
@@ -246,7 +247,7 @@ Table jumperTable(const Setup& setup) {
     std::vector<std::string> start{shunt.name, resistorName(shunt),
                                    shown(formatQuantity(shunt.resistance.base(), UnitFamily::Resistance)),
                                    std::string(polarityWord(polarityOf(setup, k))),
-                                   say("{1} and {2}", {nodeName(shunt.a), nodeName(shunt.b)})};
+                                   say("{1} and {2}", {nodeWords(shunt.a), nodeWords(shunt.b)})};
     if (shunt.jumpers.empty()) {
       start.push_back(isSwitchedInside(setup, shunt) ? say("inside the instrument") : say("none listed"));
       start.resize(table.columns.size());

@@ -5,6 +5,7 @@
 #include <array>
 #include <set>
 
+#include "core/circuit/node_words.h"
 #include "core/units/language.h"
 #include "core/wiring/jumper_groups.h"
 #include "core/wiring/jumper_hazards.h"
@@ -26,7 +27,7 @@ std::string jumperNumber(std::size_t k) { return say("jumper {1}", {std::to_stri
 
 std::string listOf(const std::vector<Node>& points) {
   std::vector<std::string> names;
-  for (const Node point : points) names.emplace_back(nodeName(point));
+  for (const Node point : points) names.emplace_back(nodeWords(point));
   return sayAll(names);
 }
 
@@ -144,7 +145,8 @@ class Checker {
       fault.what = say("{1}: {2} has no pin", {laid.name, name});
       fault.mend = say("Give it a pin in the list");
     };
-    for (const Node node : {laid.a, laid.b}) need(pointOf(m_setup.bridge, node), std::string(nodeName(node)));
+    for (const Node node : {laid.a, laid.b})
+      need(pointOf(m_setup.bridge, node), std::string(nodeWords(node)));
     for (const std::uint8_t end : resistorEnds)
       need(ResistorEnd{resistorName(laid), end}, pinUseName(ResistorEnd{resistorName(laid), end}));
     return complete;
@@ -198,8 +200,8 @@ class Checker {
       fault.pins.push_back(jumper.to);
     }
     fault.what = say("{1}: {2} comes to lie between {3} and {4}; the plan wants it between {5} and {6}{7}",
-                     {planned.name, resistorName(planned), listOf(at[0]), listOf(at[1]), nodeName(planned.a),
-                      nodeName(planned.b), jumpersText(planned)});
+                     {planned.name, resistorName(planned), listOf(at[0]), listOf(at[1]), nodeWords(planned.a),
+                      nodeWords(planned.b), jumpersText(planned)});
     fault.mend = mendFor(shunt);
   }
 
@@ -290,7 +292,7 @@ std::string_view wiringFaultName(WiringFaultKind kind) {
 std::string_view wiringFaultKey(WiringFaultKind kind) { return keys[static_cast<std::size_t>(kind)]; }
 
 std::string pinUseName(const PinUse& use) {
-  if (const auto* node = std::get_if<Node>(&use)) return std::string(nodeName(*node));
+  if (const auto* node = std::get_if<Node>(&use)) return std::string(nodeWords(*node));
   if (const auto* end = std::get_if<ResistorEnd>(&use))
     return say("{1} end {2}", {end->resistor, std::to_string(end->end)});
   return say("unused");
@@ -318,7 +320,7 @@ Result<std::vector<Jumper>> jumpersFor(const Setup& setup, std::size_t shunt) {
     const auto toPin = firstPinFor(setup, pointOf(setup.bridge, to));
     if (!fromPin || !toPin)
       return Error{planned.name,
-                   say("{1} has no pin", {(fromPin ? std::string(nodeName(to)) : pinUseName(from))}),
+                   say("{1} has no pin", {(fromPin ? std::string(nodeWords(to)) : pinUseName(from))}),
                    say("Give it a pin in the list")};
     jumpers.push_back({*fromPin, *toPin});
   }

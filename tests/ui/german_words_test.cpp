@@ -13,6 +13,8 @@
 #include "ui/main_window.h"
 #include "ui/polarity/polarity_shown.h"
 #include "ui/quantity_edit.h"
+#include "ui/sequence_pane.h"
+#include "ui/shunt_model.h"
 
 // Words that German readers took for something else.
 
@@ -55,6 +57,17 @@ TEST_F(GermanWords, TheReturnLeadHasOneNameWhereverItIsShown) {
       window.findChild<QWidget*>("lead" + QString::number(int(core::LeadRole::Return)))->accessibleName(),
       "Leitung Rück");
   EXPECT_TRUE(QString::fromStdString(core::pointName(bridge, core::Node::Arm2Begin)).endsWith("Rück"));
+}
+
+TEST_F(GermanWords, AnEndOfAnArmIsShownAndTakenInWords) {
+  auto* model = window.findChild<SequencePane*>()->shunts().model();
+  const QModelIndex from = model->index(0, ShuntModel::From);
+  for (const char* typed : {"Anfang von Zweig 2", "arm 2 begin"}) {
+    ASSERT_TRUE(model->setData(from, "P-"));
+    EXPECT_TRUE(model->setData(from, typed)) << typed;
+    EXPECT_EQ(session.channel()->setup.shunts[0].a, core::Node::Arm2Begin) << typed;
+    EXPECT_EQ(from.data().toString(), "Anfang von Zweig 2") << typed;
+  }
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/circuit/hookup_words.h"
+#include "core/circuit/node_words.h"
 #include "core/polarity/place_words.h"
 #include "ui/bridge/bridge_state.h"
 #include "ui/quantity_edit.h"
@@ -133,7 +134,7 @@ QString cellSentence(const PolarityShown& shown, const core::PolarityCell& cell)
 }
 
 QString shortPointText(const core::Bridge& bridge, core::Node point) {
-  const QString name = withMinus(core::nodeName(point));
+  const QString name = withMinus(core::nodeWords(point));
   if (point < core::Node::Arm1Begin) return name;
   for (const core::Wire& wire : core::wiresOf(bridge)) {
     const QString lead = withMinus(core::leadWord(wire.role));

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/circuit/node_words.h"
 #include "core/units/notation.h"
 #include "ui/quantity_edit.h"
 #include "ui/theme.h"
@@ -21,7 +22,7 @@ QString placeWords(const core::Shunt& shunt) {
     if ((shunt.a == begin && shunt.b == end) || (shunt.a == end && shunt.b == begin))
       return words("on arm %1").arg(arm + 1);
   }
-  return words("from %1 to %2").arg(toQString(core::nodeName(shunt.a)), toQString(core::nodeName(shunt.b)));
+  return words("from %1 to %2").arg(toQString(core::nodeWords(shunt.a)), toQString(core::nodeWords(shunt.b)));
 }
 
 /// A jumper has no direction.

@@ -11,6 +11,7 @@
 #include <QRegularExpression>
 #include <algorithm>
 
+#include "core/circuit/node_words.h"
 #include "core/units/text.h"
 #include "ui/fields/cell_number.h"
 #include "ui/fields/count_edit.h"
@@ -36,7 +37,7 @@ QStringList partsOf(const QString& text) {
 QComboBox* nodeBox(const core::Bridge& bridge, core::Node chosen) {
   auto* box = new QComboBox;
   for (const core::Node node : core::allNodes())
-    if (core::hasNode(bridge, node)) box->addItem(toQString(core::nodeName(node)), static_cast<int>(node));
+    if (core::hasNode(bridge, node)) box->addItem(toQString(core::nodeWords(node)), static_cast<int>(node));
   box->setCurrentIndex(box->findData(static_cast<int>(chosen)));
   return box;
 }

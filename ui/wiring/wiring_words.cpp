@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/circuit/node_words.h"
 #include "core/plan/prediction.h"
 #include "core/units/language.h"
 #include "core/units/text.h"
@@ -42,7 +43,7 @@ QString placeText(const core::Shunt& shunt) {
   const auto [first, last] = std::minmax(shunt.a, shunt.b);
   for (std::size_t arm = 0; arm < 4; ++arm)
     if (first == core::armBegin(arm) && last == core::armEnd(arm)) return tr("across arm %1").arg(arm + 1);
-  return tr("%1 to %2").arg(toQString(core::nodeName(shunt.a)), toQString(core::nodeName(shunt.b)));
+  return tr("%1 to %2").arg(toQString(core::nodeWords(shunt.a)), toQString(core::nodeWords(shunt.b)));
 }
 
 }  // namespace

@@ -3,8 +3,12 @@
 
 #include <gtest/gtest.h>
 
+#include <memory>
 #include <set>
 #include <string>
+
+#include "core/circuit/node_words.h"
+#include "core/units/language.h"
 
 using namespace core;
 
@@ -27,4 +31,15 @@ TEST(Node, ArmsRunInTheirOrder) {
   EXPECT_EQ(armEnd(0), Node::Arm1End);
   EXPECT_EQ(armBegin(3), Node::Arm4Begin);
   EXPECT_EQ(armEnd(3), Node::Arm4End);
+}
+
+TEST(Node, WordsAreReadInTheirLanguageAndAsFilesHaveThem) {
+  auto words = std::make_shared<Language>();
+  words->translate = [](std::string_view english) { return "‹" + std::string(english) + "›"; };
+  const LanguageScope scope(words);
+  EXPECT_EQ(nodeWords(Node::Arm2Begin), "‹arm 2 begin›");
+  EXPECT_EQ(nodeFromWords("‹arm 2 begin›"), Node::Arm2Begin);
+  EXPECT_EQ(nodeFromWords("arm 2 begin"), Node::Arm2Begin);
+  EXPECT_EQ(nodeFromWords("S-"), Node::SMinus);
+  EXPECT_FALSE(nodeFromWords("arm 5 begin"));
 }
