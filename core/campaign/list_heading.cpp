@@ -74,7 +74,8 @@ std::string plain(std::string_view text) {
 }
 
 bool isAmong(std::string_view words, const std::string& word) {
-  return !word.empty() && words.find("|" + word + "|") != std::string_view::npos;
+  return !word.empty() && word.find('|') == std::string::npos &&
+         words.find("|" + word + "|") != std::string_view::npos;
 }
 
 /// Spellings that the quantity notation does not take, none of which could be meant otherwise.

@@ -128,6 +128,10 @@ TEST(ListHeadings, TheUnitTellsWhatOfTheLeadsIsMeant) {
   EXPECT_EQ(guessed("Name;Cable (ohm);AWG\n"), (Fields{F::Name, F::LeadResistance, F::LeadSection}));
 }
 
+TEST(ListHeadings, TwoNamesInOneAreNone) {
+  EXPECT_EQ(guessed("Name|Channel,Group\n"), (Fields{ListField::Ignored, ListField::Group}));
+}
+
 TEST(ListHeadings, ASecondColumnOfOneKindIsLeftToTheUser) {
   EXPECT_EQ(guessed("Name,Channel\n"), (Fields{ListField::Name, ListField::Ignored}));
 }
