@@ -116,6 +116,13 @@ std::string signedNumber(const core::Prediction& prediction, double value, int d
   return value > 0 ? "+" + text : text;
 }
 
+/// Six digits, since a reading is in any unit.
+std::string signedReading(const core::Prediction& prediction) {
+  if (prediction.polarity == core::Polarity::None) return "0";
+  const double value = prediction.reading.base();
+  return (value > 0 ? "+" : "") + shown(value);
+}
+
 core::Table mapTable(const core::Setup& setup, const core::PolarityMap& map) {
   core::Table table;
   table.columns = {{"Place"},
@@ -135,8 +142,7 @@ core::Table mapTable(const core::Setup& setup, const core::PolarityMap& map) {
       row.cells.push_back(signedNumber(*prediction, prediction->output.base() * 1e3, 4));
       row.cells.push_back(
           signedNumber(*prediction, core::simulatedInUnit(setup.bridge, prediction->simulated), decimals));
-      row.cells.push_back(
-          shown(prediction->polarity == core::Polarity::None ? 0 : prediction->reading.base()));
+      row.cells.push_back(signedReading(*prediction));
     } else {
       row.cells.insert(row.cells.end(), {"not predicted", "–", "–", "–"});
     }

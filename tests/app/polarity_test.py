@@ -143,6 +143,11 @@ class PolarityTest(unittest.TestCase):
         self.assertIn("a shunt of 59 kΩ at every place, all other shunts open", done.stdout)
         for place in "over arm 1 ", "over arm 2 from the terminals", "over the excitation ", "over lead P+ ":
             self.assertIn("\n" + place, done.stdout)
+        for polarity, sign in ("positive", "+"), ("negative", "-"):
+            rows = [line.split() for line in done.stdout.splitlines() if f" {polarity} " in line]
+            self.assertGreater(len(rows), 1)
+            for row in rows:  # output, simulated and reading
+                self.assertEqual([number[0] for number in row[-3:]], [sign] * 3, row)
 
     def test_bad_input_is_named(self):
         for words, named in ((("--channel", "TP-01", "--shunt", "nonsense"), "neither a shunt"),
