@@ -63,7 +63,7 @@ TEST_F(GermanWords, AnEndOfAnArmIsShownAndTakenInWords) {
   auto* model = window.findChild<SequencePane*>()->shunts().model();
   const QModelIndex from = model->index(0, ShuntModel::From);
   for (const char* typed : {"Anfang von Zweig 2", "arm 2 begin"}) {
-    ASSERT_TRUE(model->setData(from, "P-"));
+    ASSERT_TRUE(model->setData(from, "P+"));
     EXPECT_TRUE(model->setData(from, typed)) << typed;
     EXPECT_EQ(session.channel()->setup.shunts[0].a, core::Node::Arm2Begin) << typed;
     EXPECT_EQ(from.data().toString(), "Anfang von Zweig 2") << typed;
