@@ -9,6 +9,7 @@
 #include <QToolButton>
 
 #include "core/document/edits.h"
+#include "core/units/day_words.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
 #include "ui/parts.h"
@@ -46,6 +47,28 @@ core::Result<core::Ambient> ambientFrom(const std::string& air, const std::strin
     ambient.humidity = *value;
   }
   return ambient;
+}
+
+/// The channel with what the dialog's lines, in the order of `editDetails`, say of a check.
+core::Result<core::Channel> withDetails(core::Channel channel, std::size_t number,
+                                        const TextFormDialog& lines) {
+  const std::string name = lines.text(0);
+  if (name.empty()) return core::Error{"", core::say("a check needs a name"), core::say("Enter one")};
+  for (std::size_t k = 0; k < channel.checks.size(); ++k)
+    if (k != number && channel.checks[k].name == name)
+      return core::Error{"", core::say("another check of this channel has that name"),
+                         core::say("Enter another one")};
+  const auto day = core::dayFromWords(lines.text(1));
+  if (!day) return day.error();
+  const auto ambient = ambientFrom(lines.text(4), lines.text(5));
+  if (!ambient) return ambient.error();
+  core::Check& check = channel.checks[number];
+  check.name = name;
+  check.date = *day ? core::dateText(**day) : std::string();
+  check.person = lines.text(2);
+  check.remark = lines.text(3);
+  check.ambient = *ambient;
+  return channel;
 }
 
 int rowOf(const std::optional<std::size_t>& index) { return index ? static_cast<int>(*index) + 1 : 0; }
@@ -151,21 +174,15 @@ void CheckBar::editDetails() {
         check.ambient.humidity ? quantityText(*check.ambient.humidity, core::UnitFamily::Percent) : QString(),
         tr("45 %; empty: not noted"), CellNumber{core::UnitFamily::Percent, {}}}},
       this);
+  const auto changed = [&] {
+    return withDetails(*m_session.channel(), *m_session.selection().check, dialog);
+  };
+  dialog.setObjection([&] {
+    const auto channel = changed();
+    return channel ? QString() : toText(channel.error());
+  });
   if (dialog.exec() != QDialog::Accepted) return;
-  if (dialog.text(0).empty()) return emit refused(tr("A check needs a name: nothing was changed."));
-  const auto ambient = ambientFrom(dialog.text(4), dialog.text(5));
-  if (!ambient) return emit refused(tr("Nothing was changed: %1").arg(toText(ambient.error())));
-  core::Channel channel = *m_session.channel();
-  for (std::size_t k = 0; k < channel.checks.size(); ++k)
-    if (k != *m_session.selection().check && channel.checks[k].name == dialog.text(0))
-      return emit refused(tr("Another check of this channel has that name: nothing was changed."));
-  core::Check& edited = channel.checks[*m_session.selection().check];
-  edited.name = dialog.text(0);
-  edited.date = dialog.text(1);
-  edited.person = dialog.text(2);
-  edited.remark = dialog.text(3);
-  edited.ambient = *ambient;
-  m_session.editChannel(tr("Change check details"), std::move(channel));
+  if (auto channel = changed()) m_session.editChannel(tr("Change check details"), *std::move(channel));
 }
 
 }  // namespace ui

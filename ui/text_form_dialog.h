@@ -2,11 +2,13 @@
 #pragma once
 
 #include <QDialog>
+#include <functional>
 #include <optional>
 #include <vector>
 
 #include "ui/fields/cell_number.h"
 
+class QLabel;
 class QLineEdit;
 
 namespace ui {
@@ -25,11 +27,19 @@ class TextFormDialog : public QDialog {
 
   TextFormDialog(const QString& title, const std::vector<Line>& lines, QWidget* parent = nullptr);
 
+  /// What is wrong with what the lines hold, asked when they are to be taken: the dialog then says so and
+  /// stays open. Empty: nothing.
+  void setObjection(std::function<QString()> objection) { m_objection = std::move(objection); }
+
   /// What line `index` holds, without spaces at the ends.
   std::string text(std::size_t index) const;
 
+  void accept() override;
+
  private:
   std::vector<QLineEdit*> m_edits;
+  std::function<QString()> m_objection;
+  QLabel* m_objected;
 };
 
 }  // namespace ui

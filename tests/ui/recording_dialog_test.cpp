@@ -194,6 +194,17 @@ TEST_F(Recorded, WhoRanTheCheckAndWhenIsKept) {
   EXPECT_EQ(session.check()->date, "2026-05-11") << "the file's day took the place of what was typed";
 }
 
+TEST_F(Recorded, ADateThatIsNoDayIsRefusedBeforeAnythingIsTaken) {
+  auto* date = find<QLineEdit>("recordingDate");
+  date->selectAll();
+  QTest::keyClicks(date, "31.02.2026");
+  read(write("pre.csv", "TP-01", 9));
+  QTest::mouseClick(take(), Qt::LeftButton);
+  EXPECT_TRUE(dialog->isVisible());
+  EXPECT_TRUE(find<QLabel>("recordingMessage")->text().contains("“31.02.2026” is no day"));
+  EXPECT_FALSE(session.check());
+}
+
 TEST_F(Recorded, AChannelThatDidNotMatchOneFileIsTickedAgainForTheNext) {
   read(write("other.csv", "TP-01 [mV/V]", 9));
   EXPECT_EQ(ticked(0), Qt::Unchecked);

@@ -18,6 +18,7 @@
 #include <set>
 
 #include "core/document/edits.h"
+#include "core/units/day_words.h"
 #include "ui/as_typed.h"
 #include "ui/parts.h"
 #include "ui/recording/findings.h"
@@ -399,7 +400,9 @@ core::Result<core::Channel> RecordingDialog::channelWith(const Finding& finding,
                        core::say("Read it again")};
   core::Check check;
   check.name = checkName;
-  check.date = m_date->text().trimmed().toStdString();
+  const auto day = core::dayFromWords(m_date->text().toStdString());
+  if (!day) return day.error();
+  check.date = *day ? core::dateText(**day) : std::string();
   check.person = m_person->text().trimmed().toStdString();
   check.recording = referenceTo(**m_job.result()->open, *m_job.sha256(), m_documentPath);
   const bool isByHand = !finding.byHand.empty();
@@ -424,6 +427,10 @@ void RecordingDialog::accept() {
   if (!m_take->isEnabled() && !m_job.isFinished()) return;
   if (m_found->toTake().empty())
     return say(tr("Tick at least one channel whose levels match its plan."), true);
+  if (const auto day = core::dayFromWords(m_date->text().toStdString()); !day) {
+    m_date->setFocus();
+    return say(toText(day.error()), true);
+  }
   if (!m_job.isFinished()) {
     m_takesWhenFinished = true;
     say(tr("Working out the hash by which the file is known again; then the readings are taken."));

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "core/document/edits.h"
+#include "core/units/day_words.h"
 #include "ui/help/next_steps.h"
 #include "ui/theme.h"
 
@@ -116,16 +117,16 @@ void RunStartPage::takeKeyboard() {
 
 void RunStartPage::startCheck() {
   if (!whatIsWrong().isEmpty()) return emit refused(whatIsWrong());
-  const QString date = m_date->text().trimmed();
-  if (!date.isEmpty() && !core::dateFromText(date.toStdString())) {
+  const auto day = core::dayFromWords(m_date->text().toStdString());
+  if (!day) {
     m_date->setFocus();
-    return emit refused(tr("The date is no day of the calendar: write it as 2026-05-31, or leave it empty."));
+    return emit refused(toText(day.error()));
   }
   core::Check check;
   check.name = m_name->text().trimmed().toStdString();
   if (check.name.empty()) check.name = core::usualCheckName(*m_session.channel());
   check.person = m_person->text().trimmed().toStdString();
-  check.date = date.toStdString();
+  check.date = *day ? core::dateText(**day) : std::string();
   m_session.editChannel(tr("Add check"), core::withCheckAdded(*m_session.channel(), std::move(check)));
   for (QLineEdit* edit : {m_name, m_person, m_date}) edit->setModified(false);
   m_session.selectCheck(m_session.channel()->checks.size() - 1);

@@ -4,7 +4,7 @@
 #include <QCheckBox>
 #include <map>
 #include <memory>
-#include "core/units/date.h"
+#include "core/units/day_words.h"
 
 #include "ui/setup/setup_groups.h"
 #include "ui/theme.h"
@@ -207,14 +207,12 @@ void addIdentityRows(SetupRows& rows, QGridLayout* form) {
        SetupRows::tr("Day of the instrument's next calibration, as year-month-day")},
       [](const Channel& c) { return c.setup.identity.due ? core::dateText(*c.setup.identity.due) : ""; },
       [](Channel& c, const std::string& text) {
-        const auto day = core::dateFromText(text);
-        if (day || text.empty()) c.setup.identity.due = day;
+        if (const auto day = core::dayFromWords(text)) c.setup.identity.due = *day;
       },
       {},
       [](const QString& text) {
-        return text.isEmpty() || core::dateFromText(text.toStdString())
-                   ? QString()
-                   : SetupRows::tr("%1 is no day: write it as in 2027-01-31").arg(text);
+        const auto day = core::dayFromWords(text.toStdString());
+        return day ? QString() : toText(day.error());
       });
   due->setPlaceholderText(QStringLiteral("2027-01-31"));
 }

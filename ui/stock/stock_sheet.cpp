@@ -7,6 +7,7 @@
 #include "core/document/apply.h"
 #include "core/stock/faults.h"
 #include "core/stock/stock_text.h"
+#include "core/units/day_words.h"
 #include "core/units/language.h"
 #include "core/units/text.h"
 #include "ui/quantity_edit.h"
@@ -57,11 +58,7 @@ QString ratingText(const std::optional<core::Power>& rating) {
 }
 
 core::Result<std::optional<core::Date>> dueFromText(const QString& text) {
-  const QString day = text.trimmed();
-  if (day.isEmpty()) return std::optional<core::Date>();
-  if (const auto date = core::dateFromText(day.toStdString())) return std::optional(*date);
-  return core::Error{"", core::say("{1} is no day", {core::inQuotes(day.toStdString())}),
-                     core::say("Enter it as in 2026-11-25")};
+  return core::dayFromWords(text.toStdString());
 }
 
 core::Result<std::optional<core::Power>> ratingFromText(const QString& text) {
