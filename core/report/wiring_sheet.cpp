@@ -100,20 +100,6 @@ TableRow ohmRow(const OhmExpectation& expected, const OhmReading* reading) {
   return row;
 }
 
-std::string conditionsText(const OhmmeterConditions& conditions) {
-  const std::string instrument =
-      conditions.instrumentConnected
-          ? say("Instrument connected and switched off; its switched-off source counts as open.")
-          : say("Instrument unplugged: what lies inside it is away.");
-  return instrument + " " +
-         say("Ohmmeter within {1} of the reading and {2}, no reading above {3}. The tolerance adds the "
-             "uncertainty "
-             "of arms, leads and shunts at the coverage of the decision rule.",
-             {shown(formatQuantity(conditions.relativeError, UnitFamily::Percent, {}, 4)),
-              shown(formatQuantity(conditions.absoluteError.base(), UnitFamily::Resistance)),
-              shown(formatQuantity(conditions.openBeyond.base(), UnitFamily::Resistance))});
-}
-
 Section faultSection(const Setup& setup) {
   Section section{say("Check of pins and jumpers"), 2, {}};
   for (std::string& sentence : leadFaults(setup.bridge))
@@ -132,7 +118,7 @@ Section faultSection(const Setup& setup) {
 }
 
 Section ohmSection(const Channel& channel, const OhmmeterConditions& conditions) {
-  Section section{say("Ohmmeter sheet"), 2, {Paragraph{conditionsText(conditions), {}}}};
+  Section section{say("Ohmmeter sheet"), 2, {Paragraph{ohmConditionsText(conditions), {}}}};
   if (std::string connection = connectionText(channel.setup.bridge); !connection.empty())
     section.blocks.push_back(Caution{std::move(connection)});
   for (const WiringState& state : wiringStates(channel.setup)) {
@@ -148,6 +134,20 @@ Section ohmSection(const Channel& channel, const OhmmeterConditions& conditions)
 }
 
 }  // namespace
+
+std::string ohmConditionsText(const OhmmeterConditions& conditions) {
+  const std::string instrument =
+      conditions.instrumentConnected
+          ? say("Instrument connected and switched off; its switched-off source counts as open.")
+          : say("Instrument unplugged: what lies inside it is away.");
+  return instrument + " " +
+         say("Ohmmeter within {1} of the reading and {2}, no reading above {3}. The tolerance adds the "
+             "uncertainty "
+             "of arms, leads and shunts at the coverage of the decision rule.",
+             {shown(formatQuantity(conditions.relativeError, UnitFamily::Percent, {}, 4)),
+              shown(formatQuantity(conditions.absoluteError.base(), UnitFamily::Resistance)),
+              shown(formatQuantity(conditions.openBeyond.base(), UnitFamily::Resistance))});
+}
 
 std::vector<OhmPair> ohmPairs(const Setup& setup, const WiringState& state) {
   PairList pairs(setup);

@@ -24,6 +24,9 @@ std::string connectionText(const Bridge& bridge);
 /// A sentence for each lead that is broken and each two that touch.
 std::vector<std::string> leadFaults(const Bridge& bridge);
 
+/// Whether the instrument is connected, and how good the ohmmeter is.
+std::string ohmConditionsText(const OhmmeterConditions& conditions);
+
 /// "☐", to be ticked by hand.
 std::string_view tickBox();
 

@@ -145,6 +145,16 @@ TEST(WiringSheet, ShowsWhatWasMeasuredAndWhatFits) {
   EXPECT_EQ(ohmFaultTable(channel, {}).rows[0].cells[3], "yes");
 }
 
+TEST(WiringSheet, TheRecordHasWhatWasMeasuredAndSaysWhatHasNoPlaceAnyMore) {
+  Channel channel = wiredChannel();
+  channel.ohmReadings = {{{}, Node::PMinus, Node::PPlus, Resistance(351.25)},
+                         {{"gone", 0}, Node::PPlus, Node::SMinus, Resistance(262.5)}};
+  const std::string text = Words(reportOf(withChannelInserted({}, 0, channel)));
+  EXPECT_THAT(text, HasSubstr("351.2"));
+  EXPECT_THAT(text, HasSubstr("Instrument connected and switched off"));
+  EXPECT_THAT(text, HasSubstr("One more reading is between points that the wiring does not have any more."));
+}
+
 TEST(WiringSheet, ForeignNamesStayText) {
   Channel channel = wiredChannel();
   channel.name = "<b>TP</b>";
