@@ -56,12 +56,24 @@ std::vector<OhmPart> resistances(const OhmModel& model) {
   for (const std::size_t arm : {0, 1, 2, 3}) parts.push_back({PartKind::Arm, arm});
   for (const LeadRole role : model.leads()) parts.push_back({PartKind::Lead, static_cast<std::size_t>(role)});
   for (std::size_t k = 0; k < model.resistors().size(); ++k) parts.push_back({PartKind::Resistor, k});
+  std::erase_if(parts, [&](const OhmPart& part) { return !model.has(part); });
   return parts;
+}
+
+/// The instrument's terminals and their names; that of the return lead is a node of its arm.
+std::vector<std::pair<Node, std::string>> terminalsOf(const Bridge& bridge) {
+  std::vector<std::pair<Node, std::string>> terminals;
+  for (const Node node : allNodes())
+    if (node < Node::Arm1Begin && hasNode(bridge, node)) terminals.emplace_back(node, nodeName(node));
+  for (const Wire& wire : wiresOf(bridge))
+    if (wire.role == LeadRole::Return) terminals.emplace_back(wire.from, leadWord(wire.role));
+  return terminals;
 }
 
 void addOpensAndShorts(const OhmModel& model, std::vector<Suspect>& suspects) {
   std::vector<OhmPart> parts = resistances(model);
-  if (model.setup().instrument.inputResistance) parts.push_back({PartKind::Input, 0});
+  if (model.setup().instrument.inputResistance && model.has({PartKind::Input, 0}))
+    parts.push_back({PartKind::Input, 0});
   for (const OhmPart& part : parts)
     suspects.push_back(
         {OhmFaultKind::Open, say("{1} is open", {partName(model, part)}), PartValue{part, infinite}});
@@ -75,15 +87,13 @@ void addOpensAndShorts(const OhmModel& model, std::vector<Suspect>& suspects) {
     suspects.push_back({OhmFaultKind::Short,
                         say("{1} is closed all the time", {model.setup().shunts[k].name}),
                         PartValue{{PartKind::Shunt, k}, 0}});
-  std::vector<Node> terminals;
-  for (const Node node : allNodes())
-    if (node < Node::Arm1Begin && hasNode(model.setup().bridge, node)) terminals.push_back(node);
+  const auto terminals = terminalsOf(model.setup().bridge);
   for (std::size_t i = 0; i < terminals.size(); ++i)
     for (std::size_t j = i + 1; j < terminals.size(); ++j)
       suspects.push_back(
           {OhmFaultKind::Short,
-           say("{1} and {2} are shorted at the terminals", {nodeName(terminals[i]), nodeName(terminals[j])}),
-           TerminalsShorted{terminals[i], terminals[j]}});
+           say("{1} and {2} are shorted at the terminals", {terminals[i].second, terminals[j].second}),
+           TerminalsShorted{terminals[i].first, terminals[j].first}});
 }
 
 /// Exchanges are tried among so many resistors and shunts, for their pairs grow with the square.

@@ -194,10 +194,8 @@ void OhmModel::prepareBridge() {
     if (input != m_inputAt.end())
       m_bridge.dependences.push_back({input->second, dependence.branch, dependence.ohmPerUnit});
   }
-  if (!m_conditions.instrumentConnected)
-    for (OhmBranch& branch : m_bridge.branches)
-      if (branch.part.kind == OhmKind::Arm && !templateOf(bridge.type).atArticle[branch.part.index])
-        branch.ohm = open_ohm;
+  for (OhmBranch& branch : m_bridge.branches)
+    if (!has(branch.part)) branch.ohm = open_ohm;
   m_firstEnd = whole.network.nodes.size();
   m_bridge.nodes = m_firstEnd + 2 * m_resistors.size();
 }
@@ -215,6 +213,13 @@ std::optional<std::size_t> OhmModel::shuntNamed(const std::string& name) const {
 
 bool OhmModel::isAway(const Shunt& shunt) const {
   return !m_conditions.instrumentConnected && isSwitchedInside(m_setup, shunt);
+}
+
+bool OhmModel::has(const OhmPart& part) const {
+  if (m_conditions.instrumentConnected) return true;
+  if (part.kind == OhmKind::Arm) return templateOf(m_setup.bridge.type).atArticle[part.index];
+  if (part.kind == OhmKind::Shunt) return !isAway(m_setup.shunts[part.index]);
+  return part.kind != OhmKind::Input;
 }
 
 bool OhmModel::hasState(const WiringState& state) const {

@@ -105,6 +105,8 @@ class OhmModel {
   const Setup& setup() const { return m_setup; }
   /// Leads that the bridge has, sense leads included.
   std::vector<LeadRole> leads() const;
+  /// Whether an ohmmeter can meet it: what lies inside an unplugged instrument is away.
+  bool has(const OhmPart& part) const;
   /// As planned, in ohm; of an arm, lead, resistor or the input (infinite when it takes no current).
   double plannedValue(const OhmPart& part) const;
   const OhmmeterConditions& conditions() const { return m_conditions; }

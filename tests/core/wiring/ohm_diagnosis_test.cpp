@@ -77,6 +77,24 @@ TEST(OhmDiagnosis, FindsAnOpenArmFromTextbookValues) {
   EXPECT_FALSE(faults[1].explains) << faults[1].text;
 }
 
+TEST(OhmDiagnosis, BlamesNothingThatLiesInsideAnUnpluggedInstrument) {
+  // Derived: gauge of 350 ohm on three leads of 2 ohm each. With the instrument unplugged only the gauge and
+  // its leads are there: P+ to S- and P+ to the return 354 ohm, S- to the return 4 ohm. With P- touching the
+  // return's terminal, what is open to P- reads as to the return.
+  const auto setup = test::withLeads(test::equalArms(BridgeType::QuarterThreeWire, 350.0_ohm), 2.0_ohm);
+  const OhmmeterConditions unplugged{.instrumentConnected = false};
+  const std::vector<OhmReading> readings{{{}, Node::PMinus, Node::Arm2Begin, 0.0_ohm},
+                                         {{}, Node::PPlus, Node::SMinus, 354.0_ohm},
+                                         {{}, Node::PPlus, Node::PMinus, 354.0_ohm},
+                                         {{}, Node::SMinus, Node::PMinus, 4.0_ohm}};
+  const auto faults = faultsOf(setup, readings, unplugged);
+  EXPECT_EQ(faults[0].text, "P- and return are shorted at the terminals");
+  EXPECT_TRUE(faults[0].explains);
+  for (const OhmFault& fault : faults)
+    for (const char* inside : {"arm 2", "arm 3", "arm 4", "input"})
+      EXPECT_THAT(ohmFaultText(fault), testing::Not(HasSubstr(inside)));
+}
+
 TEST(OhmDiagnosis, FindsAShortedArm) {
   // Derived: without arm 1 there are 350 ohm beside 700 between P+ and P-, the same between S+ and S-.
   const auto setup = test::equalArms(BridgeType::FullBending, 350.0_ohm);
