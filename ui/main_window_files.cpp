@@ -1,19 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window does with files: documents, reports, netlists, recordings; and where it goes on at the next
 // start.
-#include <QAbstractScrollArea>
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QProgressDialog>
-#include <QScrollBar>
 #include <QStackedWidget>
 #include <stop_token>
 
 #include "core/document/edits.h"
 #include "core/plan/spice.h"
 #include "core/record/revisions.h"
+#include "ui/another_document.h"
 #include "ui/bridge_pane.h"
 #include "ui/campaign/overview_page.h"
 #include "ui/document_file.h"
@@ -43,13 +42,6 @@
 
 namespace ui {
 namespace {
-
-/// Where another document comes, nothing stays scrolled to where the one before it was read.
-void showBeginnings(const QWidget& window) {
-  for (const auto* area : window.findChildren<QAbstractScrollArea*>())
-    for (QScrollBar* bar : {area->horizontalScrollBar(), area->verticalScrollBar()})
-      bar->setValue(bar->minimum());
-}
 
 QString withSuffix(QString path, const QString& suffix) {
   return QFileInfo(path).suffix().isEmpty() ? path + "." + suffix : path;
@@ -102,6 +94,7 @@ void MainWindow::newDocument() {
   setPath({});
   m_unsavedTitle.clear();
   m_session.reset({});
+  showFromBeginning(*this);
   say(tr("Empty document. Add a channel to begin."));
 }
 
@@ -123,7 +116,7 @@ bool MainWindow::openFile(const QString& path) {
   if (!m_safety->enter(path)) return false;
   setPath(QFileInfo(path).absoluteFilePath());
   m_session.reset(*std::move(document));
-  showBeginnings(*this);
+  showFromBeginning(*this);
   m_safety->follow(m_path, sha256);
   refresh();
   rememberDocument(m_path);
@@ -149,6 +142,7 @@ void MainWindow::recover(const LeftOver& work) {
   setPath(path);
   m_unsavedTitle.clear();
   m_session.reset(onDisk ? *std::move(onDisk) : core::Document{});
+  showFromBeginning(*this);
   if (!path.isEmpty()) m_safety->follow(path, sha256);
   m_safety->adopt(work);
   m_session.edit(tr("Recover unsaved work"), work.document);

@@ -292,6 +292,7 @@ class Saying {
   }
 
   void sayNothing() {
+    if (m_whatIf.steps.empty()) return add(say("The reading with all shunts open does not change."));
     // What the article reads is the greater part then, and said before.
     const bool alone = m_text.empty();
     const std::string nothing = m_whatIf.tried > 1 ? say("Together they change no reading and no zero")

@@ -34,6 +34,7 @@
 #include "ui/run/guided_run.h"
 #include "ui/sequence_pane.h"
 #include "ui/stock/stock_page.h"
+#include "ui/whatif/what_if_panel.h"
 #include "ui/wiring/ohmmeter_page.h"
 #include "ui/wiring/wiring_page.h"
 
@@ -112,6 +113,17 @@ TEST_F(DemoWindow, ANewChannelAndAnotherDocumentAreShownFromTheirBeginning) {
     QApplication::processEvents();
     EXPECT_EQ(form->value(), 0) << button;
   }
+}
+
+TEST_F(Window, WhatWasTriedOutOnOneDocumentIsNotTriedOutOnAnother) {
+  click("addChannel");
+  auto* panel = window.findChild<WhatIfPanel*>();
+  panel->tryOut({core::AlterationKind::LeadResistance, 0, 0, 2});
+  trigger("sequenceAddShunt");
+  EXPECT_EQ(panel->trials().size(), 1u) << "an edit leaves it";
+  session.history().setClean();
+  trigger("new");
+  EXPECT_TRUE(panel->trials().empty());
 }
 
 TEST_F(Window, FromAnEmptyDocumentToAJudgedSavedAndReopenedCheck) {

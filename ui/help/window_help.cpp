@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QTimer>
 
+#include "ui/another_document.h"
 #include "ui/document_file.h"
 #include "ui/help/tour.h"
 #include "ui/main_window.h"
@@ -25,6 +26,7 @@ void MainWindow::openDemo() {
   rememberLastDocument({});
   showAsUnsaved(tr("Demo (invented data)"));
   m_session.reset(m_demo());
+  showFromBeginning(*this);
   enlarge(nullptr);
   say(tr("Invented data, to be tried out: no file changes unless you save it under a name."));
 }

@@ -173,9 +173,13 @@ void WhatIfPanel::remove(std::size_t trial) {
   m_add->setFocus();  // the button that had it is gone
 }
 
-void WhatIfPanel::clear() {
+void WhatIfPanel::forget() {
   m_trials.clear();
   refresh();
+}
+
+void WhatIfPanel::clear() {
+  forget();
   m_add->setFocus();
 }
 

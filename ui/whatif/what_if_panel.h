@@ -34,6 +34,8 @@ class WhatIfPanel : public QWidget {
   const std::vector<core::Alteration>& trials() const { return m_trials; }
   /// Tries one more thing out.
   void tryOut(const core::Alteration& alteration);
+  /// Nothing is tried out any more.
+  void forget();
   /// All that it says, as plain text; the table's cells between tabs.
   QString text() const;
 

@@ -90,6 +90,14 @@ TEST(WhatIf, ReversedGaugesAreNotSeenByAShuntCheck) {
   EXPECT_EQ(polarityChangeText(what.steps[0], Zeroed::After), "as before, reads the article reversed");
 }
 
+TEST(WhatIf, WithoutStepsNothingIsSaidOfReadings) {
+  const core::Setup setup =
+      test::withLeads(test::equalArms(BridgeType::QuarterThreeWire, 350.0_ohm), 1.0_ohm);
+  const WhatIf what = tryOut(setup, {{LeadResistance, 0, 0, 2}});
+  EXPECT_TRUE(says(what, Zeroed::After, "The reading with all shunts open does not change."));
+  EXPECT_FALSE(says(what, Zeroed::After, "No reading"));
+}
+
 TEST(WhatIf, LeadsTakeFromAReadingWhatTheTextbooksSay) {
   // Ratios to the reading without leads, to first order in r = one wire over the arm: attenuation R/(R + RL),
   // a wire for three-wire and half bridges, two for two-wire and full bridges (Micro-Measurements, article on
