@@ -2,11 +2,15 @@
 #include "ui/outcome/outcome_charts.h"
 
 #include <QComboBox>
+#include <QGraphicsTextItem>
 #include <QLabel>
+#include <QLocale>
+#include <QRegularExpression>
 #include <QtCharts/QLineSeries>
 #include <QtCharts/QValueAxis>
 #include <cmath>
 
+#include "tests/support/printing.h"
 #include "tests/ui/outcome_shown.h"
 #include "ui/outcome/line_band.h"
 #include "ui/outcome/plot_legend.h"
@@ -49,6 +53,22 @@ void chooseItem(ShownView& shown, const char* box, int index) {
 
 const double expectedLarge = -2e6 / 1998;  // linear indication of the 174.65 kohm shunt, derived
 const double deviationLarge = -1001.5 - expectedLarge;
+
+TEST(OutcomeCharts, AxesHaveTheDecimalMarkOfTheLanguage) {
+  const QLocale before;
+  QLocale::setDefault(QLocale(QLocale::German));
+  {
+    core::Channel channel = twoLevels();
+    channel.setup.instrument.unit = core::ReadingUnit::MillivoltPerVolt;  // steps of 0.25 and 0.5 mV/V
+    ShownView shown(sample::withCheckReading(channel, 1));
+    QStringList numbers;
+    for (const QGraphicsItem* item : shown.measured()->scene()->items())
+      if (const auto* text = dynamic_cast<const QGraphicsTextItem*>(item)) numbers << text->toPlainText();
+    EXPECT_GT(numbers.filter(QRegularExpression("^-?\\d+,\\d+$")).size(), 2) << numbers.join(" ");
+    EXPECT_EQ(numbers.filter(QRegularExpression("\\d\\.\\d")).size(), 0) << numbers.join(" ");
+  }
+  QLocale::setDefault(before);
+}
 
 TEST(OutcomeCharts, TheConfidenceBandIsThatOfTheTextbookAboutTheLine) {
   ShownView shown(oneCheck());

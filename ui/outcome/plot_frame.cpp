@@ -8,6 +8,7 @@
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QLineSeries>
+#include <QLocale>
 #include <QMouseEvent>
 #include <QResizeEvent>
 #include <QToolTip>
@@ -61,6 +62,10 @@ PlotFrame::PlotFrame(QWidget* parent)
   setViewportUpdateMode(QGraphicsView::FullViewportUpdate);  // labels that move would leave their old image
   m_y->setTitleVisible(false);
   setRenderHint(QPainter::Antialiasing);
+  chart()->setLocalizeNumbers(true);
+  QLocale numbers;
+  numbers.setNumberOptions(numbers.numberOptions() | QLocale::OmitGroupSeparator);  // as in every field
+  chart()->setLocale(numbers);
   setFrameShape(QFrame::NoFrame);
   setFocusPolicy(Qt::StrongFocus);
   viewport()->setMouseTracking(true);
