@@ -15,8 +15,9 @@ const std::string noText;
 
 std::string_view kindOf(const JsonValue& value) {
   constexpr std::array<std::string_view, 7> kinds = {
-      "nothing (null)", "a yes or no", "a number", "a number", "a text", "a list", "a group of keys"};
-  return kinds[value.data.index()];
+      sayLater("nothing (null)"), sayLater("a yes or no"), sayLater("a number"),       sayLater("a number"),
+      sayLater("a text"),         sayLater("a list"),      sayLater("a group of keys")};
+  return sayName(kinds[value.data.index()]);
 }
 
 void failKind(const JsonPlace& place, const JsonValue& value, std::string_view wanted) {
@@ -42,7 +43,7 @@ void JsonPlace::fail(std::string what, std::string mend) const {
 double JsonPlace::number() const {
   if (const auto* real = std::get_if<double>(&m_value->data)) return *real;
   if (const auto* whole = std::get_if<std::uint64_t>(&m_value->data)) return static_cast<double>(*whole);
-  failKind(*this, *m_value, "a number");
+  failKind(*this, *m_value, say("a number"));
   return 0;
 }
 
@@ -70,13 +71,13 @@ bool JsonPlace::boolean() const {
 
 const std::string& JsonPlace::text() const {
   if (const auto* value = std::get_if<std::string>(&m_value->data)) return *value;
-  failKind(*this, *m_value, "a text");
+  failKind(*this, *m_value, say("a text"));
   return noText;
 }
 
 std::size_t JsonPlace::size() const {
   if (const auto* array = std::get_if<JsonValue::Array>(&m_value->data)) return array->size();
-  failKind(*this, *m_value, "a list");
+  failKind(*this, *m_value, say("a list"));
   return 0;
 }
 

@@ -109,10 +109,10 @@ template <class Enum, class FromKey, class KeyOf>
 Enum readWord(const JsonPlace& at, std::string_view kind, const FromKey& fromKey, const KeyOf& keyOf,
               std::size_t count) {
   if (const auto found = fromKey(at.text())) return *found;
-  std::string words(keyOf(Enum{}));
-  for (std::size_t k = 1; k < count; ++k)
-    words.append(k + 1 == count ? " or " : ", ").append(keyOf(static_cast<Enum>(k)));
-  at.fail(say("there is no {1} {2}", {std::string(kind), inQuotes(at.text())}), "Use " + words);
+  std::vector<std::string> words;
+  for (std::size_t k = 0; k < count; ++k) words.emplace_back(keyOf(static_cast<Enum>(k)));
+  at.fail(say("there is no {1} {2}", {std::string(kind), inQuotes(at.text())}),
+          say("Use {1}", {sayAnyOf(words)}));
   return Enum{};
 }
 

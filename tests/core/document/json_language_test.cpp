@@ -2,9 +2,11 @@
 #include <gtest/gtest.h>
 
 #include <memory>
+#include <regex>
 #include <string>
 
 #include "core/document/content.h"
+#include "core/document/json_reader.h"
 #include "core/document/json_writer.h"
 #include "core/units/language.h"
 #include "tests/support/random_document.h"
@@ -47,6 +49,15 @@ TEST(DocumentLanguage, TheFileIsTheSameInEveryLanguage) {
     EXPECT_EQ(*otherSignedFor, *signedFor) << "seed " << seed;
   }
   EXPECT_GT(ends, 10u) << "the ends of resistors, which sentences name in words";
+}
+
+TEST(DocumentLanguage, WhatIsWrongIsSaidWithoutAnEnglishWord) {
+  const std::string whole = *writeDocument(support::randomDocument(1));
+  const std::string broken = std::regex_replace(whole, std::regex("\"title\": \"[^\n]*"), "\"title\": 5,");
+  const LanguageScope scope(another());
+  const auto document = readDocument(broken);
+  ASSERT_FALSE(document);
+  EXPECT_EQ(document.error().what, "‹it is ‹a number› where ‹a text› belongs›") << document.error().text();
 }
 
 }  // namespace json_language_test
