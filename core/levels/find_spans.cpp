@@ -165,7 +165,7 @@ std::vector<SampleSpan> findSpans(const TimeAxis& time, std::span<const double> 
       withoutExcursions({std::move(cells), std::move(edges)}, scales, shortest, leastStep);
   const std::vector<Piece> pieces =
       withoutFragments(edged.cells, heldPieces(edged.cells, scales, edged.edges, shortest, leastStep));
-  const std::vector<SampleSpan> spans = samplesOf(values, edged.cells, pieces, leastStep, stop);
+  std::vector<SampleSpan> spans = samplesOf(values, edged.cells, pieces, leastStep, stop);
   if (progress) progress(1);
   return spans;
 }

@@ -95,7 +95,7 @@ class Trimmer {
     if (k == 0) return from;
     const double share = 0.005 * m_smallest / std::abs(jumpBefore(k));
     const double time = m_settling.timeTo(std::clamp(share, 1e-4, 0.02));
-    return from + static_cast<std::size_t>(std::min(time, 1e15) + 0.5);
+    return from + static_cast<std::size_t>(std::lround(std::min(time, 1e15)));
   }
 
   const Cells& m_cells;

@@ -140,7 +140,7 @@ std::string shown(std::string canonical) {
 }
 
 std::string shown(Date day) {
-  const std::string iso = dateText(day);
+  std::string iso = dateText(day);
   if (iso.size() != 10) return iso;  // no day of a calendar
   std::string text = language().dayPattern;
   const std::pair<std::string_view, std::string> parts[] = {

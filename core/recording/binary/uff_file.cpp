@@ -60,7 +60,7 @@ std::string unfitness(const Uff58Heading& heading) {
 /// Like `with`, sampled at the same times as far as the headings tell.
 std::string otherTimes(const Uff58Heading& heading, const Uff58Heading& with) {
   if (heading.count != with.count)
-    return "has " + std::to_string(heading.count) + " of " + std::to_string(with.count) + " samples";
+    return say("has {1} of {2} samples", {std::to_string(heading.count), std::to_string(with.count)});
   const bool same = heading.even == with.even && heading.abscissaUnit == with.abscissaUnit &&
                     (!heading.even || (heading.increment == with.increment && heading.start == with.start));
   return same ? std::string{} : say("is sampled at other times");
@@ -76,7 +76,7 @@ UffFunctions fitFunctions(const UffSets& all) {
   for (std::size_t k = 0; k < names.size(); ++k) {
     const Uff58Set& set = all.functions[k];
     std::string reason = unfitness(set.heading);
-    if (reason.empty()) reason = otherTimes(set.heading, longest->heading);
+    if (reason.empty() && longest) reason = otherTimes(set.heading, longest->heading);
     if (reason.empty() && set.begin >= set.end) reason = say("has no numbers: the file ends before them");
     if (reason.empty()) {
       fit.sets.push_back(set);
