@@ -1414,6 +1414,10 @@
         <translation>Ein Signal eintragen, etwa 1,5 mV/V oder 500 µV/V</translation>
     </message>
     <message>
+        <source>Enter another one</source>
+        <translation>Einen anderen eingeben</translation>
+    </message>
+    <message>
         <source>Enter at least one</source>
         <translation>Mindestens einen eintragen</translation>
     </message>
@@ -1426,8 +1430,8 @@
         <translation>Eintragen, um wie viele Kelvin die Leitungen wärmer sind als die Temperatur, für die sie angegeben sind</translation>
     </message>
     <message>
-        <source>Enter it as in 2026-11-25</source>
-        <translation>Wie 2026-11-25 eingeben</translation>
+        <source>Enter it as in {1}</source>
+        <translation>Schreiben wie in {1}</translation>
     </message>
     <message>
         <source>Enter it in the set-up</source>
@@ -1464,6 +1468,10 @@
     <message>
         <source>Enter k as the certificate states it, such as 2</source>
         <translation>k laut Kalibrierschein eintragen, etwa 2</translation>
+    </message>
+    <message>
+        <source>Enter one</source>
+        <translation>Einen eingeben</translation>
     </message>
     <message>
         <source>Enter shares such as 20; 40; 60; 80; 100</source>
@@ -4710,6 +4718,10 @@
         <translation>Der Messwert ist keine endliche Zahl.</translation>
     </message>
     <message>
+        <source>The reading with all shunts open does not change.</source>
+        <translation>Der Messwert mit allen Shunts offen ändert sich nicht.</translation>
+    </message>
+    <message>
         <source>The readings of {1} are held against those of {2}, which are as expected: what was there is gone.</source>
         <translation>Die Messwerte von {1} werden denen von {2} gegenübergestellt, die wie erwartet sind: was dort vorlag, ist weg.</translation>
     </message>
@@ -5104,6 +5116,10 @@
     <message>
         <source>Use zero or step</source>
         <translation>zero oder step verwenden</translation>
+    </message>
+    <message>
+        <source>Use {1}</source>
+        <translation>{1} verwenden</translation>
     </message>
     <message>
         <source>Used by</source>
@@ -5570,6 +5586,10 @@
         <translation>ein Kanal fasst nicht mehr Ohmmeterwerte</translation>
     </message>
     <message>
+        <source>a check needs a name</source>
+        <translation>eine Prüfung braucht einen Namen</translation>
+    </message>
+    <message>
         <source>a closed switch cannot have a negative resistance</source>
         <translation>ein geschlossener Schalter kann keinen negativen Widerstand haben</translation>
     </message>
@@ -5652,6 +5672,14 @@
     <message>
         <source>a level settles to between 0.0001 % and 20 % of a step</source>
         <translation>ein Wert schwingt auf 0,0001 % bis 20 % einer Stufe ein</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
     </message>
     <message>
         <source>a number is too large</source>
@@ -5766,6 +5794,10 @@
         <translation>eine Stufe hat keine Unsicherheit, daher unterscheidet nichts groß von klein</translation>
     </message>
     <message>
+        <source>a text</source>
+        <translation>ein Text</translation>
+    </message>
+    <message>
         <source>a text is longer than 1 MB</source>
         <translation>ein Text ist länger als 1 MB</translation>
     </message>
@@ -5788,6 +5820,10 @@
     <message>
         <source>a wire needs both its length and its cross-section</source>
         <translation>eine Ader braucht Länge und Querschnitt</translation>
+    </message>
+    <message>
+        <source>a yes or no</source>
+        <translation>ein Ja oder Nein</translation>
     </message>
     <message>
         <source>a zero byte stands here, as no text has</source>
@@ -5924,6 +5960,10 @@
     <message>
         <source>another channel was chosen while this was typed</source>
         <translation>ein anderer Kanal wurde gewählt, während dies eingegeben wurde</translation>
+    </message>
+    <message>
+        <source>another check of this channel has that name</source>
+        <translation>eine andere Prüfung dieses Kanals heißt schon so</translation>
     </message>
     <message>
         <source>another content</source>
@@ -6844,6 +6884,10 @@
     <message>
         <source>has no reading and is not in the line</source>
         <translation>hat keinen Messwert und ist nicht in der Geraden</translation>
+    </message>
+    <message>
+        <source>has {1} of {2} samples</source>
+        <translation>hat {1} von {2} Abtastwerten</translation>
     </message>
     <message>
         <source>heat sink</source>
@@ -7972,6 +8016,10 @@
     <message>
         <source>nothing</source>
         <translation>nichts</translation>
+    </message>
+    <message>
+        <source>nothing (null)</source>
+        <translation>nichts (null)</translation>
     </message>
     <message>
         <source>nothing is connected there, so the output is undefined</source>
@@ -11724,6 +11772,14 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>{n} more readings are between points that the wiring does not have any more.</source>
+        <extracomment>{n} is a count. In English for one: One more reading is between points that the wiring does not have any more.</extracomment>
+        <translation>
+            <numerusform>Ein weiterer Messwert liegt zwischen Punkten, die die Verdrahtung nicht mehr hat.</numerusform>
+            <numerusform>{n} weitere Messwerte liegen zwischen Punkten, die die Verdrahtung nicht mehr hat.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>{n} of {1} steps are not judged; of the others none fails</source>
         <extracomment>{n} is a count. In English for one: {n} of {1} steps is not judged; of the others none fails</extracomment>
         <translation>
@@ -12081,10 +12137,6 @@ Soll die Datei ersetzt werden?</translation>
     <message>
         <source>%1 is left out: %2</source>
         <translation>%1 ist ausgenommen: %2</translation>
-    </message>
-    <message>
-        <source>%1 is no day: write it as in 2027-01-31</source>
-        <translation>%1 ist kein Tag: wie 2027-01-31 schreiben</translation>
     </message>
     <message>
         <source>%1 is no longer on the disk. What is shown was read before.</source>
@@ -13301,10 +13353,6 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>Ein Kanal hat höchstens %1 Stifte.</translation>
     </message>
     <message>
-        <source>A check needs a name: nothing was changed.</source>
-        <translation>Eine Prüfung braucht einen Namen: Nichts wurde geändert.</translation>
-    </message>
-    <message>
         <source>A copy of unsaved changes is kept beside, and offered after a crash. The document itself changes only when it is saved.</source>
         <translation>Eine Kopie ungespeicherter Änderungen wird daneben aufbewahrt und nach einem Absturz angeboten. Das Dokument selbst ändert sich nur beim Speichern.</translation>
     </message>
@@ -13757,10 +13805,6 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
             <numerusform>Und %n weiterer Zweifel.</numerusform>
             <numerusform>Und %n weitere Zweifel.</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Another check of this channel has that name: nothing was changed.</source>
-        <translation>Eine andere Prüfung dieses Kanals heißt so: Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>Another check…</source>
@@ -17696,10 +17740,6 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Nichts wurde angeglichen</translation>
     </message>
     <message>
-        <source>Nothing was changed: %1</source>
-        <translation>Nichts wurde geändert: %1</translation>
-    </message>
-    <message>
         <source>Nothing was done yet that could be undone.</source>
         <translation>Noch nichts wurde getan, was sich rückgängig machen ließe.</translation>
     </message>
@@ -20234,10 +20274,6 @@ Entscheidungen bleiben bei der verantwortlichen befugten Person.</translation>
     <message>
         <source>The cursor is not within the chosen span.</source>
         <translation>Der Cursor liegt nicht im gewählten Abschnitt.</translation>
-    </message>
-    <message>
-        <source>The date is no day of the calendar: write it as 2026-05-31, or leave it empty.</source>
-        <translation>Das Datum ist kein Kalendertag: als 2026-05-31 schreiben oder leer lassen.</translation>
     </message>
     <message>
         <source>The diagnosis of the check is done.</source>
