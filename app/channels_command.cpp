@@ -13,7 +13,7 @@
 namespace app {
 namespace {
 
-constexpr qint64 greatestList_bytes = 64 * 1024 * 1024;
+constexpr qint64 greatestList_bytes = qint64{64} * 1024 * 1024;
 
 struct ChannelsOptions {
   std::string file;

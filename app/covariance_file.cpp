@@ -12,7 +12,7 @@
 namespace app {
 namespace {
 
-constexpr std::size_t greatestFile_bytes = 256 * 1024 * 1024;
+constexpr std::size_t greatestFile_bytes = std::size_t{256} * 1024 * 1024;
 constexpr std::size_t longestCell_bytes = 64;
 
 struct TextLine {

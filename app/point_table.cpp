@@ -14,7 +14,7 @@
 namespace app {
 namespace {
 
-constexpr std::size_t greatestTable_bytes = 64 * 1024 * 1024;
+constexpr std::size_t greatestTable_bytes = std::size_t{64} * 1024 * 1024;
 
 struct Meaning {
   const char* name;

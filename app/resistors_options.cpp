@@ -17,7 +17,7 @@
 namespace app {
 namespace {
 
-constexpr qint64 greatestStockFile_bytes = 16 * 1024 * 1024;
+constexpr qint64 greatestStockFile_bytes = qint64{16} * 1024 * 1024;
 
 /// The words of a list. Beside semicolons a comma is a decimal mark, without any it separates.
 std::vector<std::string> listWords(const std::string& text) {

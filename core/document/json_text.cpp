@@ -13,7 +13,7 @@
 namespace core {
 namespace {
 
-constexpr std::size_t megabyte = 1024 * 1024;
+constexpr std::size_t megabyte = std::size_t{1024} * 1024;
 constexpr std::size_t longestText = 64 * megabyte;
 constexpr std::size_t longestString = megabyte;
 constexpr std::size_t deepest = 64;

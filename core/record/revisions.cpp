@@ -20,8 +20,9 @@ namespace {
 constexpr std::size_t mostTold = 40;      ///< changes of a revision; files may hold `mostChanges`
 constexpr std::size_t mostWalked = 200;   ///< channels that are looked into
 constexpr std::size_t longestLine = 200;  ///< bytes
-constexpr std::size_t longestHistory = 8 * 1024 * 1024;  ///< bytes of text; a file may have 64 MB
-constexpr std::size_t mostNamed = 3;                     ///< channels of a line that stands for several
+constexpr std::size_t longestHistory =
+    std::size_t{8} * 1024 * 1024;     ///< bytes of text; a file may have 64 MB
+constexpr std::size_t mostNamed = 3;  ///< channels of a line that stands for several
 /// Stands in files: never another word of it.
 constexpr const char* alteredBefore = "before this, the file was altered without an entry of its history";
 

@@ -41,6 +41,12 @@ def growth(early, late, what):
     return 100 * (late[what] - early[what]) / early[what]
 
 
+def unheld(holdings):
+    """Open files that are of no thread: each thread of a pool has one that wakes it, and a pool has as many threads
+    as it had work for at once, up to the number of cores."""
+    return holdings["files"] - holdings["threads"]
+
+
 def soak_rows(bench):
     rounds, look_at = (MINUTES_OF_A_DAY, 10) if bench.long else (5, 3)
     told, problem = run_driver(bench, bench.build, "soak_ui_driver", "soak", rounds, look_at, hours=4)
@@ -57,7 +63,9 @@ def soak_rows(bench):
               f"heap {late['heap_MB']:.1f} MB, {heap:+.2f} % since round {look_at}; resident "
               f"{late['resident_MB']:.0f} MB, {growth(early, late, 'resident_MB'):+.1f} %; {counts}; "
               f"{told['seconds'] / rounds:.1f} s a round", f"heap under {most} % more, nothing else more",
-              heap < most and all(late[what] <= early[what] for what in ("files", "objects", "windows")))
+              heap < most and unheld(late) <= unheld(early)
+              and late["threads"] <= early["threads"] + (os.cpu_count() or 1)
+              and all(late[what] <= early[what] for what in ("objects", "windows")))
 
 
 def leak_row(bench):

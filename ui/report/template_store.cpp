@@ -15,7 +15,7 @@
 namespace ui {
 namespace {
 
-constexpr qint64 largest = 64 * 1024;  ///< bytes; a template has less than one kilobyte
+constexpr qint64 largest = qint64{64} * 1024;  ///< bytes; a template has less than one kilobyte
 
 core::Error named(core::Error error, const QString& path) {
   error.where = QFileInfo(path).fileName().toStdString() + (error.where.empty() ? "" : ", " + error.where);

@@ -17,7 +17,7 @@
 namespace ui {
 namespace {
 
-constexpr qint64 mostBytes = 16 * 1024 * 1024;  ///< 10,000 rows of more than 1000 bytes
+constexpr qint64 mostBytes = qint64{16} * 1024 * 1024;  ///< 10,000 rows of more than 1000 bytes
 
 QString fileFilter() { return StockPage::tr("Lists of resistors (*.csv *.tsv *.txt);;All files (*)"); }
 

@@ -20,7 +20,7 @@
 namespace ui {
 namespace {
 
-constexpr qint64 firstBytes = 64 * 1024;
+constexpr qint64 firstBytes = qint64{64} * 1024;
 
 const QStringList recordingSuffixes = {"csv", "tsv", "txt",  "asc", "dat", "log", "lvm", "prn", "wav",
                                        "npy", "mat", "hdf5", "h5",  "unv", "uff", "uf",  "58",  "rf64"};

@@ -16,7 +16,7 @@ namespace core {
 namespace {
 
 constexpr std::size_t linesScored = 1000;
-constexpr std::size_t bytesScored = 768 * 1024;
+constexpr std::size_t bytesScored = std::size_t{768} * 1024;
 
 /// Lines that tell how values are written: not more than are needed.
 std::vector<std::string_view> scoredLines(const TextSample& sample, std::size_t from, bool all) {

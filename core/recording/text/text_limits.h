@@ -5,7 +5,7 @@
 
 namespace core {
 
-constexpr std::size_t greatestColumns = 4096;    ///< a table with more is refused
-constexpr std::size_t longestLine = 128 * 1024;  ///< bytes, 32 a column; a longer line is skipped
+constexpr std::size_t greatestColumns = 4096;                 ///< a table with more is refused
+constexpr std::size_t longestLine = std::size_t{128} * 1024;  ///< bytes, 32 a column; longer ones are skipped
 
 }  // namespace core

@@ -12,11 +12,11 @@
 namespace core {
 namespace {
 
-constexpr std::size_t bytesForEncoding = 64 * 1024;
-constexpr std::size_t bytesPerPiece = 128 * 1024;
-constexpr std::size_t bytesWanted = 512 * 1024;        ///< of the beginning, when lines are short
-constexpr std::size_t bytesFartherOn = 32 * 1024;      ///< at each place
-constexpr std::size_t greatestBeginning = 64UL << 20;  ///< bytes kept to reach a first row far down
+constexpr std::size_t bytesForEncoding = std::size_t{64} * 1024;
+constexpr std::size_t bytesPerPiece = std::size_t{128} * 1024;
+constexpr std::size_t bytesWanted = std::size_t{512} * 1024;    ///< of the beginning, when lines are short
+constexpr std::size_t bytesFartherOn = std::size_t{32} * 1024;  ///< at each place
+constexpr std::size_t greatestBeginning = 64UL << 20;           ///< bytes kept to reach a first row far down
 
 void appendLines(std::string_view text, std::vector<std::string_view>& lines) {
   std::size_t begin = 0;
