@@ -38,9 +38,9 @@ class Differences {
 
   /// `of(setup)` is the value itself, `words(value)` how it is written.
   template <class Of, class Words>
-  void compare(std::string what, bool onReadings, const Of& of, const Words& words) {
+  void compare(const std::string& what, bool onReadings, const Of& of, const Words& words) {
     const auto first = of(m_before), second = of(m_after);
-    if (!(first == second)) add(std::move(what), words(first), words(second), onReadings);
+    if (!(first == second)) add(what, words(first), words(second), onReadings);
   }
   /// Of things whose words are all that matters.
   template <class Words>

@@ -200,7 +200,7 @@ class Saying {
         steps.push_back(step);
     return steps;
   }
-  bool allGone() const { return m_closing.size() > 0 && gone().size() == m_closing.size(); }
+  bool allGone() const { return !m_closing.empty() && gone().size() == m_closing.size(); }
 
   /// Every reading is as large as it was, to a millionth, which is less than is shown, and has the other
   /// sign.
