@@ -11,6 +11,7 @@
 #include "core/report/step_row.h"
 #include "core/report/tables.h"
 #include "core/units/notation.h"
+#include "core/units/text.h"
 
 namespace core {
 namespace {
@@ -155,6 +156,17 @@ void addFindings(Section& section, const ReportBasis& basis, std::size_t index, 
   addDiagnosis(section, basis, index, number);
 }
 
+/// What was overdue for calibration on the day of the check; that it cannot be told. Empty when nothing was.
+std::string dayCaution(const Channel& channel, const Check& check) {
+  const Setup& setup = setupOf(channel, check);
+  if (const auto day = dateFromText(check.date)) return overdueSentence(setup, *day);
+  const bool isDue = std::any_of(setup.shunts.begin(), setup.shunts.end(),
+                                 [](const Shunt& shunt) { return shunt.part.due.has_value(); });
+  if (check.date.empty() || !isDue) return {};
+  return say("The date {1} is no day: what was overdue for calibration then cannot be told.",
+             {inQuotes(check.date)});
+}
+
 }  // namespace
 
 Section checkSection(const ReportBasis& basis, std::size_t index, std::size_t number,
@@ -165,9 +177,8 @@ Section checkSection(const ReportBasis& basis, std::size_t index, std::size_t nu
   Section section{say("{1}, check {2}", {channel.name, check.name}), 2, {}};
   section.blocks.push_back(Paragraph{judged.assessment.reason, judged.assessment.verdict});
   section.blocks.push_back(checkEntries(channel, check));
-  if (const auto day = dateFromText(check.date))
-    if (std::string overdue = overdueSentence(setupOf(channel, check), *day); !overdue.empty())
-      section.blocks.push_back(Caution{std::move(overdue)});
+  if (std::string caution = dayCaution(channel, check); !caution.empty())
+    section.blocks.push_back(Caution{std::move(caution)});
   if (!judged.assessment.steps.empty()) {
     if (basis.has(ReportPart::Readings))
       section.blocks.push_back(checkTable(channel, basis.evaluations[index], number));

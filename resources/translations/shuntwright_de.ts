@@ -4530,6 +4530,10 @@
         <translation>Die Spalte „{1}“ steigt durchweg und gilt als Zeit in Sekunden.</translation>
     </message>
     <message>
+        <source>The date {1} is no day: what was overdue for calibration then cannot be told.</source>
+        <translation>Das Datum {1} ist kein Tag: Was an ihm zur Kalibrierung überfällig war, ist nicht zu sagen.</translation>
+    </message>
+    <message>
         <source>The date {1} may be day-first or month-first: {2} is taken.</source>
         <translation>Das Datum {1} kann mit dem Tag oder mit dem Monat beginnen: {2} ist angenommen.</translation>
     </message>

@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QTest>
+#include <QToolBar>
 #include <QToolButton>
 
 #include "tests/support/printing.h"
@@ -93,6 +94,14 @@ TEST_F(TourOfWindow, FollowsTheSizeOfTheWindow) {
   window.resize(1000, 700);
   QCoreApplication::processEvents();
   EXPECT_TRUE(window.rect().contains(tour->geometry()));
+}
+
+TEST_F(TourOfWindow, FollowsAPartThatMovesWithWhatHoldsIt) {
+  ASSERT_TRUE(begun());
+  const int before = part<QWidget>("tourFrame")->y();
+  QToolBar* bar = window.addToolBar("as that of recovered work");
+  bar->addAction("one line");
+  EXPECT_TRUE(QTest::qWaitFor([&] { return part<QWidget>("tourFrame")->y() > before; }, 3000));
 }
 
 TEST_F(TourOfWindow, OffersTheDemo) {

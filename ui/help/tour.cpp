@@ -123,8 +123,9 @@ Tour::Tour(QMainWindow& window, std::vector<TourStep> steps)
   build();
   applyColours();
   window.installEventFilter(this);
-  for (const TourStep& step : m_steps)
-    if (step.part) step.part->installEventFilter(this);
+  for (const TourStep& step : m_steps)  // a part moves with what holds it, and is told nothing then
+    for (QWidget* part = step.part; part && part != &window; part = part->parentWidget())
+      part->installEventFilter(this);
   show();
   m_frame->show();
   goTo(0);

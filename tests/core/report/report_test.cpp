@@ -127,6 +127,10 @@ TEST(Report, APlanTellsOfOverdueResistorsOnTheDayItIsPrintedAndACheckOnItsOwn) {
   channel.setup.shunts[0].part.due = day(2030);
   EXPECT_THAT(std::string(Words(reportOf(documentOf(channel)))),
               HasSubstr("Overdue for calibration on 2031-05-04"));
+  channel.checks[0].date = "2031-02-30";
+  EXPECT_THAT(
+      std::string(Words(reportOf(documentOf(channel)))),
+      HasSubstr("The date “2031-02-30” is no day: what was overdue for calibration then cannot be told."));
 }
 
 TEST(Report, CarriesEveryCautionTheScopeAndRoomForSignatures) {
