@@ -13,8 +13,8 @@ constexpr int finerRounds = 25;
 
 /// From `low` to at least `high`, each `factor` times the one before.
 std::vector<double> geometric(double low, double high, double factor) {
-  std::vector<double> sizes;
-  for (double size = low; size < factor * high; size *= factor) sizes.push_back(size);
+  std::vector<double> sizes{low};
+  while (sizes.back() < high) sizes.push_back(factor * sizes.back());
   return sizes;
 }
 
