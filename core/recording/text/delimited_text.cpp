@@ -145,7 +145,7 @@ Result<Recording> finished(RecordingBuilder::Built built, const TextGuess& guess
                            guess.layout.columns[*time.column].name + "'";
   const bool knowsDate = guess.plan.isAbsolute || time.form == TimeForm::DateAndTime || time.dateColumn;
   if (time.column && knowsDate) {
-    const std::int64_t ahead_ns = guess.ahead_min.value_or(0) * 60 * nanoseconds;
+    const std::int64_t ahead_ns = 60 * nanoseconds * guess.ahead_min.value_or(0);
     recording.startedAt = isoText({built.start_ns + ahead_ns, guess.ahead_min});
   }
   return recording;

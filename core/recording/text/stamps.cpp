@@ -97,7 +97,10 @@ std::optional<std::int64_t> takeClock(Cursor& cursor) {
   auto second = cursor.number(2, 2);
   if (!second) return std::nullopt;
   std::optional<int> third;
-  if (cursor.take(':') && !(third = cursor.number(2, 2))) return std::nullopt;
+  if (cursor.take(':')) {
+    third = cursor.number(2, 2);
+    if (!third) return std::nullopt;
+  }
   const bool fraction = cursor.takeOneOf(third ? ".,:" : ".,");
   const std::int64_t fraction_ns = fraction ? cursor.fraction_ns() : 0;
   int hour = *first, minute = *second, second_s = third.value_or(0);

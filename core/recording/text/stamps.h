@@ -22,7 +22,7 @@ struct Stamp {
   std::int64_t local_ns = 0;
   std::optional<int> ahead_min;
 
-  std::int64_t utc_ns() const { return local_ns - ahead_min.value_or(0) * 60 * nanoseconds; }
+  std::int64_t utc_ns() const { return local_ns - 60 * nanoseconds * ahead_min.value_or(0); }
 };
 
 /// "13:45:10.25", "13:45:10,25", "13:45:10:250", "13:45", "1:45:10 PM", "45:10.25" (minutes and seconds when
