@@ -252,6 +252,7 @@ Table jumperTable(const Setup& setup) {
       start.push_back(isSwitchedInside(setup, shunt) ? say("inside the instrument") : say("none listed"));
       start.resize(table.columns.size());
       table.rows.push_back({std::move(start), {}});
+      continue;
     }
     for (std::size_t j = 0; j < shunt.jumpers.size(); ++j) {
       if (j > 0) start.assign(5, "");
