@@ -27,8 +27,8 @@ BoxBound::BoxBound(const SetProblem& problem, std::size_t positions)
       m_positions(positions),
       m_fitted(problem.sides.front().fitted.size()),
       m_all(m_fitted + positions) {
-  for (std::uint16_t mask = 1; mask < (1u << m_all); ++mask)
-    if (problem.together || std::popcount(mask) == 1) m_masks.push_back(mask);
+  for (std::uint32_t mask = 1; mask < (1u << m_all); ++mask)
+    if (problem.together || std::popcount(mask) == 1) m_masks.push_back(static_cast<std::uint16_t>(mask));
   const auto greater = [](double a, double b) { return std::max(a, b); };
   const auto less = [](double a, double b) { return std::min(a, b); };
   m_sides.resize(problem.sides.size());

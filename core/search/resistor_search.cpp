@@ -304,7 +304,7 @@ bool better(const ResistorSet& a, const ResistorSet& b) {
 }  // namespace
 
 Result<SearchOutcome> searchResistors(const Setup& setup, const ResistorSearch& search,
-                                      std::span<const Candidate> candidates, std::stop_token stop,
+                                      std::span<const Candidate> candidates, const std::stop_token& stop,
                                       const Progress& progress) {
   if (auto ok = checkSearch(setup, search, candidates); !ok) return ok.error();
   const std::vector<Kind> kinds = kindsOf(search, candidates);

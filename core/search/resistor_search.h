@@ -86,7 +86,7 @@ struct SearchOutcome {
 /// Fails when no position is free, no level is wanted, a level is zero or not finite, there is no candidate,
 /// a level has no place, a place works the wrong way or lies across one node, or the bridge cannot be solved.
 Result<SearchOutcome> searchResistors(const Setup& setup, const ResistorSearch& search,
-                                      std::span<const Candidate> candidates, std::stop_token stop = {},
+                                      std::span<const Candidate> candidates, const std::stop_token& stop = {},
                                       const Progress& progress = {});
 
 }  // namespace core

@@ -381,7 +381,7 @@ std::uint64_t setCount(const SetProblem& problem) {
   return all;
 }
 
-SetSearchResult searchSets(const SetProblem& problem, std::stop_token stop, const Progress& progress) {
+SetSearchResult searchSets(const SetProblem& problem, const std::stop_token& stop, const Progress& progress) {
   assert(!problem.sides.empty() && !problem.kinds.empty() && problem.most > 0);
   const auto counts = setCounts(problem);
   double all = 0;

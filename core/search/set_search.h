@@ -75,6 +75,6 @@ std::uint64_t setCount(const SetProblem& problem);
 
 /// The `problem.most` best sets of 1 to `problem.free` resistors, the same whatever the number of threads.
 /// `progress` is called on the calling thread.
-SetSearchResult searchSets(const SetProblem& problem, std::stop_token stop, const Progress& progress);
+SetSearchResult searchSets(const SetProblem& problem, const std::stop_token& stop, const Progress& progress);
 
 }  // namespace core
