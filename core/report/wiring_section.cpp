@@ -6,7 +6,6 @@
 #include "core/report/wiring_sheet.h"
 
 namespace core {
-
 namespace {
 
 /// What was read in each state of the wiring beside what it must be, and what fits all of it. What the
@@ -27,11 +26,11 @@ void addOhmReadings(Section& section, const Channel& channel) {
     if (!table->rows.empty()) section.blocks.push_back(*std::move(table));
   }
   if (told < readings.size())
-    section.blocks.push_back(
-        Paragraph{sayCount(readings.size() - told,
-                           "One more reading is between points that the wiring does not have any more.",
-                           "{n} more readings are between points that the wiring does not have any more."),
-                  {}});
+    section.blocks.push_back(Paragraph{
+        sayCount(readings.size() - told,
+                 "One more reading is between points that the sheet does not list, or that are gone.",
+                 "{n} more readings are between points that the sheet does not list, or that are gone."),
+        {}});
   if (Table faults = ohmFaultTable(channel, usual); !faults.rows.empty())
     section.blocks.push_back(std::move(faults));
 }

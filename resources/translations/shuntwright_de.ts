@@ -11776,11 +11776,11 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>{n} more readings are between points that the wiring does not have any more.</source>
-        <extracomment>{n} is a count. In English for one: One more reading is between points that the wiring does not have any more.</extracomment>
+        <source>{n} more readings are between points that the sheet does not list, or that are gone.</source>
+        <extracomment>{n} is a count. In English for one: One more reading is between points that the sheet does not list, or that are gone.</extracomment>
         <translation>
-            <numerusform>Ein weiterer Messwert liegt zwischen Punkten, die die Verdrahtung nicht mehr hat.</numerusform>
-            <numerusform>{n} weitere Messwerte liegen zwischen Punkten, die die Verdrahtung nicht mehr hat.</numerusform>
+            <numerusform>Ein weiterer Messwert liegt zwischen Punkten, die das Blatt nicht aufführt oder die es nicht mehr gibt.</numerusform>
+            <numerusform>{n} weitere Messwerte liegen zwischen Punkten, die das Blatt nicht aufführt oder die es nicht mehr gibt.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -152,7 +152,8 @@ TEST(WiringSheet, TheRecordHasWhatWasMeasuredAndSaysWhatHasNoPlaceAnyMore) {
   const std::string text = Words(reportOf(withChannelInserted({}, 0, channel)));
   EXPECT_THAT(text, HasSubstr("351.2"));
   EXPECT_THAT(text, HasSubstr("Instrument connected and switched off"));
-  EXPECT_THAT(text, HasSubstr("One more reading is between points that the wiring does not have any more."));
+  EXPECT_THAT(
+      text, HasSubstr("One more reading is between points that the sheet does not list, or that are gone."));
 }
 
 TEST(WiringSheet, ForeignNamesStayText) {
