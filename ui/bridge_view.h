@@ -43,7 +43,7 @@ class BridgeView : public BridgeCanvas {
   explicit BridgeView(Session& session, QWidget* parent = nullptr);
 
   /// The circuit and its state in sentences; also the accessible description.
-  QString description() const override;
+  QString description() const final;
   /// What is shown now: while something is moved, what would come of it. None in a document without channels.
   const BridgeState* stateNow() const;
   /// What is being moved.

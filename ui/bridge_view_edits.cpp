@@ -38,7 +38,7 @@ bool BridgeView::mayEdit(const QString& what) {
 void BridgeView::moveTo(const BridgeSpot& grip, std::optional<MoveTarget> target) {
   // The network is solved only when another place comes near, not for every pixel.
   if (!m_move || m_move->target != target) {
-    m_move = moveOf(setup(), m_step, grip, std::move(target));
+    m_move = moveOf(setup(), m_step, grip, target);
     m_movePicture.reset();
     if (m_move->legal) {
       m_movePicture = std::make_unique<BridgePicture>(

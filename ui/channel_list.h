@@ -19,7 +19,7 @@ class ChannelListModel : public QAbstractListModel {
   enum Role { StatusRole = Qt::UserRole + 1, VerdictRole };
 
   explicit ChannelListModel(Session& session, QObject* parent = nullptr);
-  int rowCount(const QModelIndex& parent = {}) const override;
+  int rowCount(const QModelIndex& parent = {}) const final;
   QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
   Qt::ItemFlags flags(const QModelIndex& index) const override;
   bool setData(const QModelIndex& index, const QVariant& value, int role = Qt::EditRole) override;

@@ -186,7 +186,7 @@ void useLanguage(const QString& wanted) {
   core::setLanguage(std::move(words));
 }
 
-SpokenScope::SpokenScope(std::shared_ptr<const core::Language> language)
+SpokenScope::SpokenScope(const std::shared_ptr<const core::Language>& language)
     : m_core(language), m_before(spokenHere()) {
   // Kept for as long as the program runs.
   if (const auto words = translatorFor(QString::fromStdString(language->code))) spokenHere() = words.get();

@@ -43,7 +43,7 @@ std::shared_ptr<const core::Language> languageFor(std::string_view code, bool lo
 class SpokenScope {
  public:
   /// Words that `language.code` has; those of the window when it has none.
-  explicit SpokenScope(std::shared_ptr<const core::Language> language);
+  explicit SpokenScope(const std::shared_ptr<const core::Language>& language);
   ~SpokenScope();
   SpokenScope(const SpokenScope&) = delete;
   SpokenScope& operator=(const SpokenScope&) = delete;

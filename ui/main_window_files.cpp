@@ -43,7 +43,7 @@
 namespace ui {
 namespace {
 
-QString withSuffix(QString path, const QString& suffix) {
+QString withSuffix(const QString& path, const QString& suffix) {
   return QFileInfo(path).suffix().isEmpty() ? path + "." + suffix : path;
 }
 

@@ -83,7 +83,7 @@ class PointAsDecimalMark {
 
 core::Result<QByteArray> pdfPages(const QString& title, const ReportStamp& stamp,
                                   const std::function<void(QTextDocument&)>& fill,
-                                  const std::function<void(double)>& progress, std::stop_token stop,
+                                  const std::function<void(double)>& progress, const std::stop_token& stop,
                                   const std::function<void(QTextDocument&)>& breakPages) {
   const PointAsDecimalMark point;
   QByteArray bytes;

@@ -29,7 +29,8 @@ struct ReportStamp {
 /// Fails when `stop` is requested meanwhile, and when the pages cannot be painted.
 core::Result<QByteArray> pdfPages(const QString& title, const ReportStamp& stamp,
                                   const std::function<void(QTextDocument&)>& fill,
-                                  const std::function<void(double)>& progress = {}, std::stop_token stop = {},
+                                  const std::function<void(double)>& progress = {},
+                                  const std::stop_token& stop = {},
                                   const std::function<void(QTextDocument&)>& breakPages = keepTogether);
 
 }  // namespace ui

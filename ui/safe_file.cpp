@@ -146,7 +146,7 @@ core::Result<void> checkReadable(const QString& path, const Descriptor& file, st
 /// Hands the file to `take` piece by piece until its end, or until `take` says false.
 template <class Take>
 core::Result<void> readPieces(const QString& path, const Descriptor& file, const Take& take) {
-  QByteArray piece(256 * 1024, Qt::Uninitialized);
+  QByteArray piece(qsizetype{256} * 1024, Qt::Uninitialized);
   for (;;) {
     const ssize_t count = ::read(file.number(), piece.data(), static_cast<std::size_t>(piece.size()));
     if (count < 0 && errno == EINTR) continue;
@@ -187,7 +187,8 @@ core::Result<QByteArray> loadBytes(const QString& path, qint64 cap) {
   struct stat status {};
   if (auto readable = checkReadable(path, file, status); !readable) return readable.error();
   const auto tooLarge = [&] {
-    return notRead(path, core::say("it is larger than {1} MB", {std::to_string(cap / (1024 * 1024))}));
+    return notRead(path,
+                   core::say("it is larger than {1} MB", {std::to_string(cap / (qint64{1024} * 1024))}));
   };
   if (status.st_size > cap) return tooLarge();
   QByteArray bytes;

@@ -4,6 +4,7 @@
 #include <QDate>
 #include <QUndoCommand>
 #include <algorithm>
+#include <cassert>
 #include <unordered_set>
 
 #include "core/document/edits.h"
@@ -89,14 +90,17 @@ void Session::setToday(core::Date day) {
 }
 
 const core::Setup& Session::shownSetup() const {
+  assert(channel());
   return check() ? core::setupOf(*channel(), *check()) : channel()->setup;
 }
 
 const core::SetupPrediction& Session::shownPrediction() const {
+  assert(evaluation());
   return check() ? evaluation()->checks[*m_selection.check].prediction : evaluation()->prediction;
 }
 
 const core::Budget& Session::shownBudget() const {
+  assert(evaluation());
   return check() ? evaluation()->checks[*m_selection.check].budget : evaluation()->budget;
 }
 

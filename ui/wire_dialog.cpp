@@ -40,7 +40,7 @@ WireDialog::WireDialog(const core::Lead& lead, QWidget* parent) : QDialog(parent
 }
 
 QuantityEdit* WireDialog::addField(const QString& name, const QString& label, core::UnitFamily family,
-                                   double value, std::function<void(double)> set) {
+                                   double value, const std::function<void(double)>& set) {
   auto* edit = new QuantityEdit(family, this);
   edit->setObjectName(name);
   edit->setAccessibleName(label);

@@ -30,7 +30,7 @@ class WireDialog : public QDialog {
 
  private:
   QuantityEdit* addField(const QString& name, const QString& label, core::UnitFamily family, double value,
-                         std::function<void(double)> set);
+                         const std::function<void(double)>& set);
   void showResult(const QString& problem = {});
 
   core::CopperWire m_wire{core::Length(5), core::awgSection(26), core::Temperature(20)};

@@ -907,6 +907,13 @@ TEST(TimeLabels, StepAtWholePartsOfTheUnitsThatPeopleCountIn) {
   }
 }
 
+TEST(TimeLabels, EndWhereTimesAreTooLargeToBeToldApart) {
+  // Seconds around 10^18 are 128 apart as doubles: ticks every minute would be the same number again and
+  // again.
+  EXPECT_TRUE(timeTicks(1e18, 1e18 + 256, 7).times_s.empty());
+  EXPECT_LE(timeTicks(-1e300, 1e300, 7).times_s.size(), 8u);
+}
+
 TEST(TimeLabels, TellSecondsMinutesAndHours) {
   EXPECT_EQ(timeText(12.345, 0.01, 20), "12.35");
   EXPECT_EQ(timeText(185.2, 0.1, 600), "3:05.2");

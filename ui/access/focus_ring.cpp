@@ -22,7 +22,10 @@ class RingAround : public QFocusFrame {
   }
 
  protected:
-  bool event(QEvent* event) override { return QWidget::event(event); }
+  // QFocusFrame's own would move it to where the style puts frames.
+  bool event(QEvent* event) override {
+    return QWidget::event(event);
+  }  // NOLINT(bugprone-parent-virtual-call)
 
   bool eventFilter(QObject*, QEvent* event) override {
     if (event->type() == QEvent::Resize) fit();

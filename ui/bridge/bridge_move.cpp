@@ -267,7 +267,7 @@ BridgeMove moveOf(const core::Setup& setup, std::optional<std::size_t> selected,
                   std::optional<MoveTarget> target) {
   BridgeMove move;
   move.grip = grip;
-  move.target = std::move(target);
+  move.target = target;
   move = grip.part.kind == Kind::Shunt ? shuntMove(setup, selected, std::move(move))
                                        : otherMove(setup, selected, std::move(move));
   const QString moved = movedText(setup, grip);

@@ -163,7 +163,7 @@ double BridgeSketch::leadZone(double edge, double columns) {
   return m_leadsEnd;
 }
 
-void BridgeSketch::lead(core::LeadRole role, double laneY, QPolygonF rest) {
+void BridgeSketch::lead(core::LeadRole role, double laneY, const QPolygonF& rest) {
   const auto wire =
       std::find_if(m_wires.begin(), m_wires.end(), [&](const auto& w) { return w.role == role; });
   if (wire == m_wires.end()) return;

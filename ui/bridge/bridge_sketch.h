@@ -63,7 +63,7 @@ class BridgeSketch {
   /// x of the k-th column beside the plug.
   double column(int k) const { return m_edge + 13 + 12 * k; }
   /// On from the end of the zone by `rest`.
-  void lead(core::LeadRole role, double laneY, QPolygonF rest);
+  void lead(core::LeadRole role, double laneY, const QPolygonF& rest);
   /// When all leads are there.
   void touches();
 

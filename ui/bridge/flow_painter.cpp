@@ -116,7 +116,10 @@ class FlowBrush {
     for (qsizetype k = 1; k < stream.route.size(); ++k) {
       const QLineF line(stream.route[k - 1], stream.route[k]);
       const double length = line.length();
-      for (; ahead < length; ahead += dotGap) dots << line.pointAt(ahead / length);
+      while (ahead < length) {
+        dots << line.pointAt(ahead / length);
+        ahead += dotGap;
+      }
       ahead -= length;
     }
     if (stream.ofShunt)

@@ -160,7 +160,7 @@ class Shelf {
   double symbolMiddle(const Rung& rung) const {
     const double middle = (rung.ends.low + rung.ends.high) / 2;
     const double play = (rung.ends.width() - shortest) / 2;
-    for (double shift = 0; shift <= play; shift += 4)
+    for (int shift = 0; shift <= play; shift += 4)
       for (const double x : {middle - shift, middle + shift})
         if (isClear(rung, {x - symbolLength / 2, x + symbolLength / 2}, clearance)) return x;
     return middle;
@@ -201,20 +201,22 @@ class Shelf {
   bool putInline(Rung& rung, double width) const {
     const double block = symbolLength + labelGap + width;
     const double room = rung.ends.width() - 2 * handleRoom;
-    for (double low = rung.ends.low + handleRoom; low <= rung.ends.low + handleRoom + room - block + 0.01;
-         low += 6)
+    for (int shift = 0; shift <= room - block + 0.01; shift += 6) {
+      const double low = rung.ends.low + handleRoom + shift;
       if (isClear(rung, {low, low + block}, clearance)) {
         rung.labelPlace = LabelPlace::Inline;
         rung.middle = low + symbolLength / 2;
         rung.label = {low + symbolLength + labelGap, low + block};
         return true;
       }
+    }
     return false;
   }
 
   /// Above the symbol, as wide as neighbours leave it.
   void putStacked(Rung& rung, const ShuntLabelWidth& width) const {
-    for (double wide = width.whole; wide >= width.least; wide -= 12) {
+    for (int less = 0; less <= width.whole - width.least; less += 12) {
+      const double wide = width.whole - less;
       const double room = std::max(rung.ends.width() - 2 * clearance, 0.0);
       if (wide > room && wide - 12 >= width.least) continue;
       const double middle = (rung.ends.low + rung.ends.high) / 2;

@@ -55,9 +55,11 @@ void SymbolPainter::dashes(const QPolygonF& route, const QColor& colour, double 
   for (qsizetype k = 1; k < route.size(); ++k) {
     const QPointF way = route[k] - route[k - 1];
     const double length = std::hypot(way.x(), way.y());
-    for (double at = 0; at < length; at += dash + gap)
+    for (int done = 0; done * (dash + gap) < length; ++done) {
+      const double at = done * (dash + gap);
       lines << QLineF(route[k - 1] + way * (at / length),
                       route[k - 1] + way * (std::min(at + dash, length) / length));
+    }
   }
   m_painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::FlatCap));
   m_painter.drawLines(lines);

@@ -125,8 +125,7 @@ QVariant BudgetModel::headerData(int section, Qt::Orientation orientation, int r
       QT_TR_NOOP("How its possible values are spread"),
       QT_TR_NOOP("How much the result changes when the input does, all else as it is"),
       QT_TR_NOOP("Sensitivity times standard uncertainty, with its sign"),
-      QT_TR_NOOP("Part of the combined variance. Negative where a correlation takes variance away; all "
-                 "shares together are 100 %"),
+      QT_TR_NOOP("Part of the combined variance, 100 % in all; negative where a correlation takes some away"),
       QT_TR_NOOP("Whether the uncertainty is stated for this channel or the usual one of its kind")};
   if (role == Qt::ToolTipRole) return tr(hints[section]);
   if (role != Qt::DisplayRole) return {};

@@ -83,14 +83,14 @@ void attachCellNumber(QLineEdit* editor, const QModelIndex& cell) {
   attachNumber(editor, [number = value.value<CellNumber>()] { return number; });
 }
 
-void attachNumber(QLineEdit* field, std::function<std::optional<CellNumber>()> number) {
+void attachNumber(QLineEdit* field, const std::function<std::optional<CellNumber>()>& number) {
   attachReader(field, [number](const QString& text) {
     const auto now = number();
     return now ? understoodInCell(text, *now) : Understood{};
   });
 }
 
-DigitKeys* attachNumberList(QLineEdit* field, std::function<std::optional<CellNumber>()> number) {
+DigitKeys* attachNumberList(QLineEdit* field, const std::function<std::optional<CellNumber>()>& number) {
   DigitKeys* keys = attachReader(field, [number](const QString& text) {
     const auto now = number();
     return now ? understoodList(text, *now) : Understood{};

@@ -34,11 +34,11 @@ QVariant cellNumber(core::UnitFamily family, const QString& unit = {});
 void attachCellNumber(QLineEdit* editor, const QModelIndex& cell);
 
 /// The same for a field of text that holds such a number now; none: it holds other text.
-void attachNumber(QLineEdit* field, std::function<std::optional<CellNumber>()> number);
+void attachNumber(QLineEdit* field, const std::function<std::optional<CellNumber>()>& number);
 
 /// The same for a list of numbers between semicolons, line breaks, or commas that a blank follows. The digit
 /// left of the cursor is one of the number that the cursor is in.
-DigitKeys* attachNumberList(QLineEdit* field, std::function<std::optional<CellNumber>()> number);
+DigitKeys* attachNumberList(QLineEdit* field, const std::function<std::optional<CellNumber>()>& number);
 
 }  // namespace ui
 

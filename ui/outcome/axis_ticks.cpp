@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 
 namespace ui {
 namespace {
@@ -48,6 +49,16 @@ AxisTicks niceTicks(const Extent& extent, int count, double room) {
   const auto intervals = [&] { return std::ceil(high / step) - std::floor(low / step); };
   while (intervals() > std::max(count, 2)) step = niceStep(1.5 * step);
   return {std::floor(low / step) * step, std::ceil(high / step) * step, step};
+}
+
+std::vector<double> multiples(double step, double low, double high) {
+  constexpr double greatestCounted = 9007199254740992;  // 2^53: beyond it a double skips whole numbers
+  const double first = std::ceil(low / step), last = std::floor(high / step);
+  std::vector<double> result;
+  if (!(std::isfinite(step) && std::max(std::abs(first), std::abs(last)) < greatestCounted)) return result;
+  for (auto k = static_cast<std::int64_t>(first); k <= static_cast<std::int64_t>(last); ++k)
+    result.push_back(static_cast<double>(k) * step);
+  return result;
 }
 
 bool isDrawable(double value) { return std::isfinite(value) && std::abs(value) < greatestDrawn; }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <vector>
 
 namespace ui {
 
@@ -28,6 +29,10 @@ struct Extent {
 /// `extent`, with `room` of its length free at both ends. An empty extent, or one with equal ends, is
 /// widened.
 AxisTicks niceTicks(const Extent& extent, int count, double room = 0.04);
+
+/// The multiples of `step` from `low` to `high`; none where those numbers are so large that neighbours among
+/// the multiples are one double.
+std::vector<double> multiples(double step, double low, double high);
 
 /// The largest magnitude that is drawn; whatever is beyond is no reading of any instrument.
 constexpr double greatestDrawn = 1e100;

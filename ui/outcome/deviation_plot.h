@@ -27,7 +27,7 @@ class DeviationPlot : public PlotFrame {
 
  protected:
   void applyColours(const Colours& colours) override;
-  void arrange() override;
+  void arrange() final;
 
  private:
   Extent uprightExtent() const;

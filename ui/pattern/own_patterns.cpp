@@ -74,7 +74,8 @@ QByteArray patternsToJson(const std::vector<core::Pattern>& patterns) {
 
 std::vector<core::Pattern> patternsFromJson(const QByteArray& json) {
   std::vector<core::Pattern> patterns;
-  for (const QJsonValue& value : QJsonDocument::fromJson(json).array()) {
+  const QJsonArray list = QJsonDocument::fromJson(json).array();
+  for (const QJsonValue value : list) {
     const auto pattern = patternFrom(value.toObject());
     if (pattern && named(patterns, pattern->name) == patterns.end() && patterns.size() < mostOwnPatterns)
       patterns.push_back(*pattern);

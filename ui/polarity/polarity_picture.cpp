@@ -357,7 +357,8 @@ void PolarityPicture::paintLegend(QPainter& painter) const {
   const PolarityLegend legend = this->legend();
   painter.drawText(box, Qt::AlignLeft | Qt::AlignTop, legend.what);
   painter.drawText(box, Qt::AlignLeft | Qt::AlignBottom, legend.points);
-  const int signs = Qt::AlignRight | (legend.signsBelow ? Qt::AlignBottom : Qt::AlignTop);
+  const Qt::Alignment beside = legend.signsBelow ? Qt::AlignBottom : Qt::AlignTop;
+  const int signs = static_cast<int>((Qt::AlignRight | beside).toInt());
   painter.setPen(m_colours.positive);
   const int minusWidth = fontMetrics().horizontalAdvance(legend.minus);
   painter.drawText(box.adjusted(0, 0, -minusWidth, 0), signs, legend.plus);

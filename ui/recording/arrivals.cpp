@@ -81,7 +81,7 @@ void Arrivals::readNext() {
   RecordingTask task;
   task.path = path;
   task.document = m_session.document();
-  m_job.start(std::move(task));
+  m_job.start(task);
 }
 
 /// An edit while the recording was read would make what was found in it untrue.

@@ -123,7 +123,8 @@ QStringList undecidedSentences(const core::FoundRun& run) {
 }  // namespace
 
 Finding findingOf(std::shared_ptr<const core::ChannelFind> find) {
-  Finding finding{.channel = find->use.channel, .column = find->use.column, .find = std::move(find)};
+  Finding finding{.channel = find->use.channel, .column = find->use.column};
+  finding.find = std::move(find);
   chooseRun(finding, 0);
   finding.isTicked = isPlain(*finding.find);
   return finding;

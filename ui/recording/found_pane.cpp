@@ -242,7 +242,7 @@ void FoundPane::showFirstLevel() {
   m_levels->scrollTo(cell, QAbstractItemView::PositionAtTop);
 }
 
-void FoundPane::showFind(std::shared_ptr<const core::ChannelFind> find) {
+void FoundPane::showFind(const std::shared_ptr<const core::ChannelFind>& find) {
   for (std::size_t row = 0; row < m_findings.size(); ++row) {
     const Finding& finding = m_findings[row];
     // The user may have gone on to another column meanwhile.

@@ -31,7 +31,7 @@ class FoundPane : public QWidget {
   /// Shows a row for each channel; chooses that of `channel`, or the first with a column when it has none.
   void showRead(const core::Document& document, std::shared_ptr<const RecordingRead> read,
                 std::size_t channel);
-  void showFind(std::shared_ptr<const core::ChannelFind> find);
+  void showFind(const std::shared_ptr<const core::ChannelFind>& find);
 
   /// Draws the curves of what was read, whose envelopes must be there.
   void drawSignal();

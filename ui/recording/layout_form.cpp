@@ -55,7 +55,7 @@ LayoutForm::LayoutForm(QWidget* parent) : QWidget(parent), m_grid(new QGridLayou
 }
 
 QComboBox* LayoutForm::combo(const char* name, const QString& label, const QStringList& words,
-                             std::function<void(int)> take) {
+                             const std::function<void(int)>& take) {
   auto* box = new QComboBox;
   box->setObjectName(name);
   box->setAccessibleName(label);
@@ -94,7 +94,7 @@ void LayoutForm::addRow(const QString& label, QWidget* field, std::optional<T> c
       [part](core::LayoutChoices& choices) { (choices.*part).reset(); }, isOfText);
 }
 
-void LayoutForm::addRow(const QString& label, QWidget* field, IsChosen isChosen, TakeBack takeBack,
+void LayoutForm::addRow(const QString& label, QWidget* field, IsChosen isChosen, const TakeBack& takeBack,
                         bool isOfText) {
   auto* name = new QLabel(label);
   if (!qobject_cast<QLabel*>(field)) name->setBuddy(field);

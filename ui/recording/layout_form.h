@@ -48,9 +48,10 @@ class LayoutForm : public QWidget {
   template <class T>
   void addRow(const QString& label, QWidget* field, std::optional<T> core::LayoutChoices::*part,
               bool isOfText = true);
-  void addRow(const QString& label, QWidget* field, IsChosen isChosen, TakeBack takeBack, bool isOfText);
+  void addRow(const QString& label, QWidget* field, IsChosen isChosen, const TakeBack& takeBack,
+              bool isOfText);
   QComboBox* combo(const char* name, const QString& label, const QStringList& words,
-                   std::function<void(int)> take);
+                   const std::function<void(int)>& take);
   CountEdit* lineBox(const char* name, const QString& label, int least, const QString& none,
                      std::optional<std::size_t> core::LayoutChoices::*part);
   void addTextRows();

@@ -42,8 +42,8 @@ QFont madeFont(LookOf look) {
 class Measured {
  public:
   explicit Measured(Look look) : m_font(madeFont(looks[static_cast<std::size_t>(look)])), m_metrics(m_font) {
-    for (char16_t letter = 0; letter < m_latin.size(); ++letter)
-      m_latin[letter] = m_metrics.horizontalAdvance(QChar(letter));
+    for (std::size_t letter = 0; letter < m_latin.size(); ++letter)
+      m_latin[letter] = m_metrics.horizontalAdvance(QChar(static_cast<char16_t>(letter)));
   }
 
   const QFont& font() const { return m_font; }

@@ -42,7 +42,7 @@ void drawFrameText(QPainter& painter, const QString& text, double x, double base
 
 }  // namespace
 
-ReportBook::ReportBook(core::Report report, ReportStamp stamp)
+ReportBook::ReportBook(core::Report report, const ReportStamp& stamp)
     : m_report(std::move(report)), m_title(toQString(m_report.title)), m_places(m_report.sections.size()) {
   const core::LanguageScope scope(m_report.words);
   m_foot = footText(stamp, m_report);

@@ -38,7 +38,7 @@ struct PageMark {
 /// Lengths in dots; see page_text.h.
 class ReportBook {
  public:
-  explicit ReportBook(core::Report report, ReportStamp stamp = {});
+  explicit ReportBook(core::Report report, const ReportStamp& stamp = {});
   Q_DISABLE_COPY_MOVE(ReportBook)
 
   static QSizeF paper();  ///< in dots

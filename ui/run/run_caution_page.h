@@ -20,7 +20,7 @@ class RunCautionPage : public RunPage {
  public:
   explicit RunCautionPage(Session& session, QWidget* parent = nullptr);
 
-  void refresh() override;
+  void refresh() final;
   void takeKeyboard() override;
   /// Each run is ticked for itself.
   void untick();

@@ -251,7 +251,7 @@ void SearchDialog::search() {
   m_cancel->setFocus();
 }
 
-void SearchDialog::showDone(std::shared_ptr<const SearchRunner::Outcome> outcome) {
+void SearchDialog::showDone(const std::shared_ptr<const SearchRunner::Outcome>& outcome) {
   const bool keyboard = m_cancel->hasFocus();
   if (!*outcome) {
     // What was found before stays, for what was asked then.

@@ -44,7 +44,7 @@ class SearchDialog : public QDialog {
   SheetView* table(const char* name, const QString& label, ReportTableModel* model);
   core::Result<SearchRunner::Job> job();
   void search();
-  void showDone(std::shared_ptr<const SearchRunner::Outcome> outcome);
+  void showDone(const std::shared_ptr<const SearchRunner::Outcome>& outcome);
   void showSet();
   void showControls();
   void watchForm(QWidget* form);

@@ -199,8 +199,8 @@ class Placing {
 /// The same resistors at other places are other shunts, so nothing that was read before stays.
 Channel withoutPlan(Channel channel) {
   channel = core::withSequence(std::move(channel), {});
-  while (!channel.setup.shunts.empty())
-    channel = core::withShuntRemoved(std::move(channel), channel.setup.shunts.size() - 1);
+  for (std::size_t left = channel.setup.shunts.size(); left > 0; --left)
+    channel = core::withShuntRemoved(std::move(channel), left - 1);
   return channel;
 }
 
@@ -208,7 +208,8 @@ Channel withStepsAdded(Channel channel, const std::vector<core::Step>& steps) {
   for (const core::Step& step : steps) {
     const auto& sequence = channel.setup.sequence;
     if (!sequence.empty() && step.closed.empty() && sequence.back().closed.empty()) continue;
-    channel = core::withStepInserted(std::move(channel), sequence.size(), step);
+    const std::size_t end = sequence.size();
+    channel = core::withStepInserted(std::move(channel), end, step);
   }
   return channel;
 }

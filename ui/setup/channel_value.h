@@ -54,7 +54,7 @@ ChannelValue optionalAt(At at) {
 }
 
 /// `value` shown `factor` times as large, for a unit that the notation does not know.
-inline ChannelValue scaled(ChannelValue value, double factor) {
+inline ChannelValue scaled(const ChannelValue& value, double factor) {
   return {[get = value.get, factor](const core::Channel& channel) -> std::optional<double> {
             const auto base = get(channel);
             return base ? std::optional(*base * factor) : std::nullopt;

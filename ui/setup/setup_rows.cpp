@@ -140,9 +140,9 @@ QuantityEdit* SetupRows::makeQuantity(const FieldName& name, core::UnitFamily fa
 }
 
 QLineEdit* SetupRows::addText(QGridLayout* form, const FieldName& name,
-                              std::function<std::string(const Channel&)> get,
-                              std::function<void(Channel&, const std::string&)> set, Shown shown,
-                              WhyNot whyNot) {
+                              const std::function<std::string(const Channel&)>& get,
+                              const std::function<void(Channel&, const std::string&)>& set,
+                              const Shown& shown, const WhyNot& whyNot) {
   auto* edit = new QLineEdit;
   edit->setObjectName(name.object);
   edit->setAccessibleName(spokenName(name));
@@ -178,7 +178,7 @@ QLineEdit* SetupRows::addText(QGridLayout* form, const FieldName& name,
 }
 
 QComboBox* SetupRows::addChoice(QGridLayout* form, const FieldName& name, const QStringList& items,
-                                ChannelChoice choice, Shown shown) {
+                                const ChannelChoice& choice, const Shown& shown) {
   auto* box = new CalmComboBox;
   box->setObjectName(name.object);
   box->setAccessibleName(spokenName(name));
@@ -199,7 +199,8 @@ QComboBox* SetupRows::addChoice(QGridLayout* form, const FieldName& name, const 
   return box;
 }
 
-QCheckBox* SetupRows::addSwitch(QGridLayout* form, const FieldName& name, ChannelChoice onOff, Shown shown) {
+QCheckBox* SetupRows::addSwitch(QGridLayout* form, const FieldName& name, const ChannelChoice& onOff,
+                                const Shown& shown) {
   auto* box = new QCheckBox(name.label);
   box->setObjectName(name.object);
   addEditing(box);

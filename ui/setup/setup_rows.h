@@ -60,13 +60,15 @@ class SetupRows : public QObject {
   /// The same without a row: the caller places it. `row` is what is hidden with it, itself when null.
   QuantityEdit* makeQuantity(const FieldName& name, core::UnitFamily family, ChannelValue value,
                              Shown shown = {}, QWidget* row = nullptr);
-  QLineEdit* addText(QGridLayout* form, const FieldName& name, std::function<std::string(const Channel&)> get,
-                     std::function<void(Channel&, const std::string&)> set, Shown shown = {},
-                     WhyNot whyNot = {});
+  QLineEdit* addText(QGridLayout* form, const FieldName& name,
+                     const std::function<std::string(const Channel&)>& get,
+                     const std::function<void(Channel&, const std::string&)>& set, const Shown& shown = {},
+                     const WhyNot& whyNot = {});
   /// One of `items`; without a label it takes the whole width.
   QComboBox* addChoice(QGridLayout* form, const FieldName& name, const QStringList& items,
-                       ChannelChoice choice, Shown shown = {});
-  QCheckBox* addSwitch(QGridLayout* form, const FieldName& name, ChannelChoice onOff, Shown shown = {});
+                       const ChannelChoice& choice, const Shown& shown = {});
+  QCheckBox* addSwitch(QGridLayout* form, const FieldName& name, const ChannelChoice& onOff,
+                       const Shown& shown = {});
   /// A sentence that follows the channel; hidden while it has nothing to say.
   QLabel* addNote(QGridLayout* form, const QString& objectName, Words words);
 

@@ -61,6 +61,11 @@ void fillStrokes(QImage& image, const Strokes& strokes, const QColor& colour) {
   }
 }
 
+/// The column of pixels that holds `x`; 0 for what lies before them, `width` for what lies behind.
+int leftColumn(double x, int width) {
+  return static_cast<int>(std::min(std::max(0.0, std::floor(x)), static_cast<double>(width)));
+}
+
 /// Lines from sample to sample as strokes: where each column of pixels is crossed by them.
 Strokes strokesOfLines(const CurveParts& parts, const core::TimeAxis& time, std::span<const double> values,
                        const CurveFrame& frame, QSize size, double pixelRatio) {
@@ -75,13 +80,13 @@ Strokes strokesOfLines(const CurveParts& parts, const core::TimeAxis& time, std:
     const double y0 = yOf(values[before], frame, size.height()), y1 = yOf(values[k], frame, size.height());
     const double slope = x1 > x0 ? (y1 - y0) / (x1 - x0) : 0;
     const double last = std::min(x1, size.width() - 1.0);
-    for (double column = std::max(0.0, std::floor(x0)); column <= last; ++column) {
+    for (int at = leftColumn(x0, size.width()); at <= last; ++at) {
       // At one time both samples stand in one column.
-      const double begin = x1 > x0 ? y0 + slope * (std::max(x0, column) - x0) : y0;
-      const double end = x1 > x0 ? y0 + slope * (std::min(x1, column + 1) - x0) : y1;
-      const auto at = static_cast<std::size_t>(column);
-      upper[at] = std::min({upper[at], begin, end});
-      lower[at] = std::max({lower[at], begin, end});
+      const double begin = x1 > x0 ? y0 + slope * (std::max<double>(x0, at) - x0) : y0;
+      const double end = x1 > x0 ? y0 + slope * (std::min<double>(x1, at + 1) - x0) : y1;
+      const auto column = static_cast<std::size_t>(at);
+      upper[column] = std::min({upper[column], begin, end});
+      lower[column] = std::max({lower[column], begin, end});
     }
   }
   Strokes strokes;

@@ -29,8 +29,7 @@ std::vector<core::Level> levelsWithin(const core::TimeAxis& time, std::span<cons
                                       core::SampleSpan part, const std::stop_token& stop) {
   std::vector<double> times(part.size());
   for (std::size_t k = 0; k < times.size(); ++k) times[k] = time[part.begin + k];
-  auto found =
-      core::findLevels(core::TimeAxis(std::move(times)), values.subspan(part.begin, part.size()), {}, stop);
+  auto found = core::findLevels(core::TimeAxis(times), values.subspan(part.begin, part.size()), {}, stop);
   if (!found) return {};
   for (core::Level& level : *found) level.span.begin += part.begin, level.span.end += part.begin;
   return *std::move(found);

@@ -285,8 +285,7 @@ void StripChart::paintScale(QPainter& painter, const StripLane& lane, const QRec
   const double step = niceTicks({frame.low, frame.high, false}, count, 0).step;
   const double greatest = std::max(std::abs(frame.low), std::abs(frame.high));
   int lowestText = rect.bottom() + 1;
-  for (double k = std::ceil(frame.low / step); k * step <= frame.high; ++k) {
-    const double value = k * step;
+  for (const double value : multiples(step, frame.low, frame.high)) {
     const int y = curve.top() +
                   static_cast<int>((frame.high - value) / (frame.high - frame.low) * (curve.height() - 1));
     painter.setPen(colours.grid);

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/outcome/axis_ticks.h"
 #include "ui/quantity_edit.h"
 
 namespace ui {
@@ -48,9 +49,8 @@ TimeTicks timeTicks(double begin_s, double end_s, int count) {
   TimeTicks ticks;
   if (!(end_s > begin_s)) return ticks;
   ticks.step_s = stepAtLeast((end_s - begin_s) / std::max(count, 1));
-  const double first = std::ceil(begin_s / ticks.step_s - 1e-9);
-  for (double k = first; k * ticks.step_s <= end_s + 1e-9 * ticks.step_s; ++k)
-    ticks.times_s.push_back(k * ticks.step_s);
+  const double play_s = 1e-9 * ticks.step_s;
+  ticks.times_s = multiples(ticks.step_s, begin_s - play_s, end_s + play_s);
   return ticks;
 }
 

@@ -90,15 +90,16 @@ void ColumnRoom::grow() {
 
 void ColumnRoom::share() {
   if (m_taking.isEmpty() || m_needs.isEmpty()) return;
-  int left = m_view.viewport()->width(), sharing = 0;
+  int left = m_view.viewport()->width();
+  QList<int> sharing;
   for (int column = 0; column < m_view.model()->columnCount(); ++column) {
     if (m_view.isColumnHidden(column)) continue;
-    m_taking.contains(column) ? void(++sharing) : void(left -= m_view.columnWidth(column));
+    m_taking.contains(column) ? sharing.append(column) : void(left -= m_view.columnWidth(column));
   }
   const int least = m_view.fontMetrics().horizontalAdvance('0') * leastLetters;
-  for (const int column : m_taking) {
-    if (m_view.isColumnHidden(column)) continue;
-    const int width = std::max(left / sharing--, std::min(m_needs.value(column), least));
+  for (qsizetype done = 0; done < sharing.size(); ++done) {
+    const int column = sharing[done], others = static_cast<int>(sharing.size() - done);
+    const int width = std::max(left / others, std::min(m_needs.value(column), least));
     m_view.setColumnWidth(column, width);
     left -= width;
   }

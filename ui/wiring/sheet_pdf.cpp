@@ -29,8 +29,8 @@ QString fileNameOf(const core::Channel& channel) {
 
 core::Result<QByteArray> wiringSheetPdf(const core::Document& document, std::size_t index,
                                         const core::OhmmeterConditions& conditions,
-                                        const std::function<void(double)>& progress, std::stop_token stop,
-                                        const ReportStamp& stamp) {
+                                        const std::function<void(double)>& progress,
+                                        const std::stop_token& stop, const ReportStamp& stamp) {
   const core::Report report = core::wiringSheet(document, index, conditions);
   std::unique_ptr<ReportPictures> pictures;
   const auto fill = [&](QTextDocument& text) {
@@ -51,8 +51,8 @@ core::Result<void> writeWiringSheet(QWidget* parent, const QString& path, const 
   dialog.setMinimumDuration(300);
   std::stop_source stop;
   QObject::connect(&dialog, &QProgressDialog::canceled, &dialog, [&stop] { stop.request_stop(); });
-  // The document may not change under the pages: a modal dialog takes the input.
-  const core::Document kept = document;
+  // Kept, since the events of the window are handled between the pages.
+  const core::Document kept = document;  // NOLINT(performance-unnecessary-copy-initialization)
   const auto bytes = wiringSheetPdf(
       kept, index, conditions, [&dialog](double share) { dialog.setValue(static_cast<int>(100 * share)); },
       stop.get_token());

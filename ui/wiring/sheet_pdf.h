@@ -15,7 +15,7 @@ namespace ui {
 core::Result<QByteArray> wiringSheetPdf(const core::Document& document, std::size_t index,
                                         const core::OhmmeterConditions& conditions,
                                         const std::function<void(double)>& progress = {},
-                                        std::stop_token stop = {}, const ReportStamp& stamp = {});
+                                        const std::stop_token& stop = {}, const ReportStamp& stamp = {});
 
 /// The same, put under the name `path` whole or not at all; over `parent` a dialog shows the progress of a
 /// long one and lets it be cancelled.

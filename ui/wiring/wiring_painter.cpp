@@ -15,6 +15,10 @@ QColor mixed(const QColor& a, const QColor& b, double share) {
   return QColor(part(a.red(), b.red()), part(a.green(), b.green()), part(a.blue(), b.blue()));
 }
 
+int oneLine(Qt::Alignment side) {
+  return static_cast<int>((side | Qt::AlignVCenter).toInt()) | Qt::TextSingleLine;
+}
+
 class WiringPainter {
  public:
   WiringPainter(QPainter& painter, const WiringPicture& picture, const WiringLayout& layout,
@@ -48,10 +52,8 @@ class WiringPainter {
     bold.setBold(true);
     m_painter.setFont(bold);
     m_painter.setPen(m_colours.text);
-    m_painter.drawText(
-        connector.head,
-        (connector.left ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter | Qt::TextSingleLine,
-        connector.title);
+    m_painter.drawText(connector.head, oneLine(connector.left ? Qt::AlignRight : Qt::AlignLeft),
+                       connector.title);
     m_painter.setFont(plain);
   }
 
@@ -72,9 +74,7 @@ class WiringPainter {
     const bool leadsNowhere =
         pin.pin && std::holds_alternative<std::monostate>(m_picture.wiring.pins[*pin.pin].use);
     m_painter.setPen(leadsNowhere ? m_colours.quiet : m_colours.text);
-    m_painter.drawText(pin.use,
-                       (pin.left ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter | Qt::TextSingleLine,
-                       pin.useText);
+    m_painter.drawText(pin.use, oneLine(pin.left ? Qt::AlignRight : Qt::AlignLeft), pin.useText);
     if (const auto mark = m_picture.marks.find(pin.name); mark != m_picture.marks.end())
       paintSeverity(m_painter, pin.mark.adjusted(4, 4, -4, -4), mark->second, m_colours);
   }
