@@ -13361,10 +13361,6 @@ Lesen, im Fenster ändern und unter anderem Namen speichern geht.</translation>
         <translation>Eine Kopie ungespeicherter Änderungen wird daneben aufbewahrt und nach einem Absturz angeboten. Das Dokument selbst ändert sich nur beim Speichern.</translation>
     </message>
     <message>
-        <source>A day is written as year-month-day</source>
-        <translation>Ein Tag wird als Jahr-Monat-Tag geschrieben</translation>
-    </message>
-    <message>
         <source>A deviation up to its own U passes, a larger one fails. The limit plays no part.</source>
         <translation>Eine Abweichung bis zu ihrer eigenen U besteht, eine größere nicht. Der Grenzwert spielt keine Rolle.</translation>
     </message>
@@ -18154,8 +18150,8 @@ oder mit den üblichen Stiften beginnen und sie umbenennen.</translation>
         <translation>Teil</translation>
     </message>
     <message>
-        <source>Part of the combined variance. Negative where a correlation takes variance away; all shares together are 100 %</source>
-        <translation>Anteil an der kombinierten Varianz. Negativ, wo eine Korrelation Varianz wegnimmt; alle Anteile zusammen sind 100 %</translation>
+        <source>Part of the combined variance, 100 % in all; negative where a correlation takes some away</source>
+        <translation>Anteil an der kombinierten Varianz, zusammen 100 %; negativ, wo eine Korrelation etwas wegnimmt</translation>
     </message>
     <message>
         <source>Part of the page</source>

@@ -90,6 +90,18 @@ TEST_F(EditMany, TextThatIsNoQuantityIsRefusedInWords) {
   EXPECT_FALSE(find<QPushButton>("manyOk")->isEnabled());
 }
 
+TEST_F(EditMany, ADueDateIsADayOfTheCalendar) {
+  choose("Due date of the instrument");
+  type("2027-02-30");
+  EXPECT_TRUE(QTest::qWaitFor([&] { return summary().contains("“2027-02-30” is no day"); }))
+      << summary().toStdString();
+  EXPECT_FALSE(find<QPushButton>("manyOk")->isEnabled());
+  type("2027-02-28");
+  ASSERT_TRUE(says("3 channels change.")) << summary().toStdString();
+  accept();
+  EXPECT_EQ(channel(1).setup.identity.due, core::dateFromText("2027-02-28"));
+}
+
 TEST_F(EditMany, NamesByAPattern) {
   choose("Names by a pattern");
   type("WG-{nn}");

@@ -9,6 +9,7 @@
 #include <QStackedWidget>
 
 #include "core/circuit/bridge_template.h"
+#include "core/units/day_words.h"
 #include "core/units/language.h"
 #include "core/units/notation.h"
 #include "core/units/text.h"
@@ -260,9 +261,9 @@ core::Result<ManyFields::Act> ManyFields::act() const {
         return core::withNamesByPattern(document, to, text, first);
       });
     case Kind::Day: {
-      const auto day = core::dateFromText(text);
-      if (!text.empty() && !day) return needed(tr("A day is written as year-month-day"));
-      values.instrumentDue.emplace(day);
+      const auto day = core::dayFromWords(text);
+      if (!day) return day.error();
+      values.instrumentDue.emplace(*day);
       break;
     }
     case Kind::Quantity: {
