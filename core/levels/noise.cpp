@@ -178,8 +178,10 @@ void Noise::layOutProcesses(std::size_t octaves) {
   }
   m_firstAveraged = m_processes.size();
   const double longest = std::ldexp(1.0, static_cast<int>(octaves)) / 2;
-  for (double length = 2; length <= longest; length = std::max(length + 1, std::round(1.15 * length))) {
+  double length = 2;
+  while (length <= longest) {
     m_processes.push_back({Process::Kind::Averaged, length});
+    length = std::max(length + 1, std::round(1.15 * length));
   }
   for (std::size_t s = 0; s < octaves; ++s) {
     std::vector<double> responses;

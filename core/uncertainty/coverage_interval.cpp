@@ -55,7 +55,7 @@ void orderTails(std::span<double> values, std::size_t count) {
 }  // namespace
 
 std::size_t coveredTrials(std::size_t trials, double coverage) {
-  return static_cast<std::size_t>(coverage * static_cast<double>(trials) + 0.5);
+  return static_cast<std::size_t>(std::llround(coverage * static_cast<double>(trials)));
 }
 
 CoverageIntervals coverageIntervals(std::span<double> values, double coverage) {
