@@ -113,6 +113,11 @@ def told(commands, broken):
     return f"{len(commands)} files, {len(broken)} with findings" + (f": {names}" if broken else "")
 
 
+# Who holds a shared pointer of Qt is counted by atomics, which the analyzer does not follow: to it every release may
+# be the last. Such findings lie in the header; what is ours to mend lies in our own files.
+COUNTED_BY_QT = re.compile(r"/qt6/QtCore/qsharedpointer_impl\.h:\d+:\d+: warning: Use of memory after it is freed")
+
+
 def tidy(bench):
     """Looks at the files of a folder one after another as one, as the build joins them, with its precompiled headers:
     headers are read a third as often. They are put into one text, since the analyzer looks at no included file."""
@@ -134,7 +139,7 @@ def tidy(bench):
 
     with ThreadPoolExecutor(os.cpu_count()) as workers:
         results = list(workers.map(one, range(len(commands))))
-    found = sorted({finding for _, findings in results for finding in findings})
+    found = sorted({finding for _, findings in results for finding in findings if not COUNTED_BY_QT.search(finding)})
     keep(bench, "clang-tidy.txt", found)
     return Row("clang-tidy 16 with the project's .clang-tidy over core, ui, app",
                f"{sum(count for count, _ in results)} files, {len(found)} findings", "0 findings", not found)
@@ -200,26 +205,49 @@ def threads(bench):
 WITH_THREADS = ("*Thread*:*Trial*:*MonteCarlo*:*Search*:*TextReading*:*Progress*:*Cancel*:*Campaign*:*Workbook*:*Stop*"
                 "-ReaderProcess.*:BinaryLayout.ProgressRises*:*AllocateNothing*")
 
-# Those measure time, memory or processor limits of their own, which valgrind changes; or only repeat themselves
-# a thousand times.
-NOT_UNDER_VALGRIND = "-*Memory*:*Limit*:*Allocat*:*Ngspice*:*Random*:*Practice*:*Damage*:*Gigabyte*:*Nineteen*"
+# Those measure time, memory or processor limits of their own, or need the 64 bits of a long double's fraction:
+# valgrind changes the former and has 53 of the latter.
+MEASURES_ITSELF = ("*Memory*:*Limit*:*Allocat*:*Ngspice*:*Gigabyte*:*Nineteen*:*IsQuick"
+                   ":Network.SensitivityIsTheDerivativeOfTheBridgeFormula")
+
+# Those do thousands of times what other tests do once; what they read is fuzzed under the address sanitizer.
+REPEATS_ITSELF = ("*Random*:*Practice*:*Damage*:*FromAnyDocument:*AnyChangedByte*:*ForMillions*:LevelMatchProperties.*"
+                  ":CompareMonteCarlo.*:OhmDiagnosis.RanksTheInjectedFaultFirst:Mends.TheFirstOneOfEveryFinding*"
+                  ":Draws.NormalInputs*:DelimitedText.DoesNotDependOnTheLocale")
+
+SHARDS = 16  # more than processors, since some take ten times as long as others
 
 
 def memory(bench):
-    log = bench.scratch / "valgrind.log"
-    done = subprocess.run(["valgrind", "-q", "--leak-check=full", "--error-exitcode=99", "--num-callers=30",
-                           f"--log-file={log}", bench.build / "tests" / "core_tests", "--gtest_brief=1",
-                           f"--gtest_filter={NOT_UNDER_VALGRIND}"], capture_output=True, text=True)
-    errors = log.read_text().count("== \n") if done.returncode == 99 else 0
-    keep(bench, "valgrind.txt", [log.read_text()])
-    return Row("valgrind on the tests of core", f"{tests_run(done.stdout)}, {errors} reports", "0 reports, all pass",
-               done.returncode == 0)
+    """In shards beside each other, each a process of its own: one takes an hour. Of leaks only what is definitely
+    one: what glibc keeps of threads that have ended looks like a possible one."""
+    def one(shard):
+        log = bench.scratch / f"valgrind-{shard}.log"
+        done = subprocess.run(["valgrind", "-q", "--leak-check=full", "--show-leak-kinds=definite",
+                               "--errors-for-leak-kinds=definite", "--error-exitcode=99", "--num-callers=30",
+                               f"--log-file={log}", bench.build / "tests" / "core_tests", "--gtest_brief=1",
+                               f"--gtest_filter=-{MEASURES_ITSELF}:{REPEATS_ITSELF}"], capture_output=True, text=True,
+                              env=os.environ | {"GTEST_TOTAL_SHARDS": str(SHARDS), "GTEST_SHARD_INDEX": str(shard)})
+        return done.returncode, tests_counted(done.stdout), log.read_text()
+
+    with ThreadPoolExecutor(os.cpu_count()) as workers:
+        results = list(workers.map(one, range(SHARDS)))
+    logs = [log for _, _, log in results if log]
+    keep(bench, "valgrind.txt", logs)
+    passed, ran = (sum(counts) for counts in zip(*(counts for _, counts, _ in results)))
+    return Row("valgrind on the tests of core", f"{passed} of {ran} tests pass, {len(logs)} of {SHARDS} logs with reports",
+               "no reports, all pass", not logs and all(code == 0 for code, _, _ in results))
 
 
 def tests_run(printed):
+    passed, ran = tests_counted(printed)
+    return f"{passed} of {ran} tests pass"
+
+
+def tests_counted(printed):
     ran = re.search(r"(\d+) tests? from \d+ test suites? ran", printed)
     passed = re.search(r"\[  PASSED  \] (\d+)", printed)
-    return f"{passed[1] if passed else 0} of {ran[1] if ran else '?'} tests pass"
+    return int(passed[1]) if passed else 0, int(ran[1]) if ran else 0
 
 
 def keep(bench, name, lines):
