@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How long a person waits for the window: process start to first paint (target under 0.5 s warm, under 1 s
 // with a file of 1,000 channels), one edit to all views repainted (target under 16 ms), another channel
-// chosen, the overview. Prints medians and worst, of the wall clock and of the processor's time, and the peak
-// memory. `window_bench N` takes N channels instead of 1,000.
+// chosen, the overview, a choice in the dialog that applies parts of a channel to others. Prints medians and
+// worst, of the wall clock and of the processor's time, and the peak memory. `window_bench N` takes N
+// channels instead of 1,000.
 #include <sys/resource.h>
 
+#include <QAbstractButton>
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QProcess>
@@ -16,6 +18,7 @@
 #include <cstdio>
 
 #include "tests/support/sample_channel.h"
+#include "ui/apply_dialog.h"
 #include "ui/bridge_view.h"
 #include "ui/campaign/channel_rows.h"
 #include "ui/campaign/overview_page.h"
@@ -201,6 +204,21 @@ void measureOverview(QApplication& app, ui::Session& session, ui::MainWindow& wi
   print("overview: sorted by another column", sorts);
 }
 
+void measureApply(QApplication& app, ui::Session& session) {
+  ui::ApplyDialog dialog(session);
+  dialog.show();
+  dialog.findChild<QAbstractButton*>("applyAll")->click();
+  settle(app);
+  Times times;
+  for (int run = 0; run < 20; ++run) {
+    const Stopwatch watch;
+    dialog.findChild<QAbstractButton*>("applyLimits")->click();
+    app.processEvents();
+    times.add(watch);
+  }
+  print("apply to channels: a choice of parts", times);
+}
+
 void measureWindow(QApplication& app, int channels) {
   ui::Session session(documentOf(channels));
   ui::MainWindow window(session);
@@ -212,6 +230,7 @@ void measureWindow(QApplication& app, int channels) {
   measureEdit(app, session, window);
   measureChoice(app, session);
   measureOverview(app, session, window);
+  measureApply(app, session);
   std::printf("  peak memory %.0f MB\n", peakMemory_MB(RUSAGE_SELF));
 }
 

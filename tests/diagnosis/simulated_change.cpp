@@ -2,19 +2,12 @@
 #include "tests/diagnosis/simulated_change.h"
 
 #include <cmath>
-#include <ctime>
 
 #include "core/compare/change_cause.h"
 #include "tests/diagnosis/plant.h"
 
 namespace diagnosis {
 namespace {
-
-double processor_ms() {
-  timespec now{};
-  clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
-  return 1e3 * static_cast<double>(now.tv_sec) + 1e-6 * static_cast<double>(now.tv_nsec);
-}
 
 core::Check checkBy(const DrawnChannel& channel, const Truth& truth, const char* name, Dice& dice) {
   std::vector<double> noise;
@@ -62,10 +55,8 @@ SimulatedChange unchanged(std::uint64_t seed, std::uint64_t number) {
 
 ChangeOutcome outcomeOf(const SimulatedChange& change) {
   const core::ChannelEvaluation evaluation = core::evaluate(change.channel);
-  const double begin = processor_ms();
   const core::Diagnosis told = core::changeCauseOf(change.channel, evaluation, 0, 1).diagnosis;
   ChangeOutcome outcome;
-  outcome.milliseconds = processor_ms() - begin;
   // That the zero alone moved is told beside, and is so in some pairs of which nothing else changed.
   const auto isZeroAlone = [](const core::Fault& fault) {
     return fault.kind == core::CauseKind::ZeroShift && fault.index == 0;

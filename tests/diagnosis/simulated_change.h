@@ -28,7 +28,6 @@ SimulatedChange unchanged(std::uint64_t seed, std::uint64_t number);
 struct ChangeOutcome {
   bool declared = false;
   bool first = false, firstTwo = false;  ///< planted kind, what is told to be tied with the first counted
-  double milliseconds = 0;               ///< of processor time
 };
 ChangeOutcome outcomeOf(const SimulatedChange& change);
 

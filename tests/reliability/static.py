@@ -207,7 +207,7 @@ WITH_THREADS = ("*Thread*:*Trial*:*MonteCarlo*:*Search*:*TextReading*:*Progress*
 
 # Those measure time, memory or processor limits of their own, or need the 64 bits of a long double's fraction:
 # valgrind changes the former and has 53 of the latter.
-MEASURES_ITSELF = ("*Memory*:*Limit*:*Allocat*:*Ngspice*:*Gigabyte*:*Nineteen*:*IsQuick"
+MEASURES_ITSELF = ("*Memory*:*Limit*:*Allocat*:*Ngspice*:*Gigabyte*:*Nineteen*"
                    ":Network.SensitivityIsTheDerivativeOfTheBridgeFormula")
 
 # Those do thousands of times what other tests do once; what they read is fuzzed under the address sanitizer.

@@ -6,7 +6,6 @@
 #include <QAbstractItemModelTester>
 #include <QApplication>
 #include <QComboBox>
-#include <QElapsedTimer>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
@@ -256,11 +255,9 @@ TEST_F(Review, AThousandChannelsDoNotHoldUpTheWindow) {
   for (int k = 0; k < 1000; ++k)
     document.channels.push_back(std::make_shared<const core::Channel>(faulty("CH-" + std::to_string(k))));
   open(document);
-  QElapsedTimer clock;
-  clock.start();
+  // The choice returns before the work is done, which goes on in slices between events.
   find<QComboBox>("reviewScope")->setCurrentIndex(1);
-  // A slice is 8 ms; whole, the work takes some tenths of a second. Common practice: 0.1 s reads as at once.
-  EXPECT_LT(clock.elapsed(), 100);
+  EXPECT_LT(rows(), 3000);
   EXPECT_TRUE(said("reviewCounts").contains(" of 1000 channels"));
   EXPECT_TRUE(QTest::qWaitFor([&] { return rows() == 3000; }, 20000));
   EXPECT_EQ(said("reviewCounts"), "1000 faults · 2000 warnings · 0 notes");
