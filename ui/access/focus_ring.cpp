@@ -23,9 +23,8 @@ class RingAround : public QFocusFrame {
 
  protected:
   // QFocusFrame's own would move it to where the style puts frames.
-  bool event(QEvent* event) override {
-    return QWidget::event(event);
-  }  // NOLINT(bugprone-parent-virtual-call)
+  // NOLINTNEXTLINE(bugprone-parent-virtual-call)
+  bool event(QEvent* event) override { return QWidget::event(event); }
 
   bool eventFilter(QObject*, QEvent* event) override {
     if (event->type() == QEvent::Resize) fit();

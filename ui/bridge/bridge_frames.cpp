@@ -427,7 +427,7 @@ class Full {
       signal.prepend({turn, lastLane});
       turn += 12;
     }
-    s.lead(LeadRole::SignalMinus, lastLane, std::move(signal));
+    s.lead(LeadRole::SignalMinus, lastLane, signal);
     if (m_six) {
       s.lead(LeadRole::SensePlus, laneY(0), {{0, laneY(0)}, {0, m_plusY}});
       const double y = m_minusY + 27;
