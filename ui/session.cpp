@@ -95,13 +95,15 @@ const core::Setup& Session::shownSetup() const {
 }
 
 const core::SetupPrediction& Session::shownPrediction() const {
-  assert(evaluation());
-  return check() ? evaluation()->checks[*m_selection.check].prediction : evaluation()->prediction;
+  const core::ChannelEvaluation* shown = evaluation();
+  assert(shown);
+  return check() ? shown->checks[*m_selection.check].prediction : shown->prediction;
 }
 
 const core::Budget& Session::shownBudget() const {
-  assert(evaluation());
-  return check() ? evaluation()->checks[*m_selection.check].budget : evaluation()->budget;
+  const core::ChannelEvaluation* shown = evaluation();
+  assert(shown);
+  return check() ? shown->checks[*m_selection.check].budget : shown->budget;
 }
 
 void Session::edit(const QString& label, core::Document next) {
