@@ -22,10 +22,6 @@ class RingAround : public QFocusFrame {
   }
 
  protected:
-  // QFocusFrame's own would move it to where the style puts frames.
-  // NOLINTNEXTLINE(bugprone-parent-virtual-call)
-  bool event(QEvent* event) override { return QWidget::event(event); }
-
   bool eventFilter(QObject*, QEvent* event) override {
     if (event->type() == QEvent::Resize) fit();
     if (event->type() == QEvent::ChildAdded) raise();
