@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The record of 10, 30 and 100 channels of nine steps and two checks as a PDF (target for 100: under 10 s on
-// two cores), and what a person at the preview waits for. A ratio near 1 says that time grows with the
-// channels only.
+// two cores), what a person at the preview waits for, and practice sheets of 10 and 100 questions. A ratio
+// near 1 says that time grows with the channels only; pages of questions are broken after measuring once, and
+// a layout for each break would make ten times the questions a hundred times the time.
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QEventLoop>
@@ -10,7 +11,9 @@
 #include <cstdio>
 #include <ctime>
 
+#include "tests/support/practice_questions.h"
 #include "tests/support/sample_channel.h"
+#include "ui/practice/practice_pdf.h"
 #include "ui/report/book_maker.h"
 #include "ui/report_pdf.h"
 
@@ -70,6 +73,17 @@ void measurePreview(int channels) {
               static_cast<long long>(timer.elapsed()));
 }
 
+/// Milliseconds a question of the processor.
+double measureQuestions(std::size_t count) {
+  const auto questions = test::handMadeSet(count, core::allQuestionKinds());
+  const double before = processorSeconds();
+  const auto pdf = ui::questionPages("Practice, questions", questions, false);
+  const double each_ms = 1e3 * (processorSeconds() - before) / double(count);
+  std::printf("PDF of %3zu questions: %5.1f ms a question, %5.1f MB\n", count, each_ms,
+              pdf ? double(pdf->size()) / 1e6 : 0.0);
+  return each_ms;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -79,5 +93,7 @@ int main(int argc, char** argv) {
   const double few = measurePdf(10), some = measurePdf(30), many = measurePdf(100);
   std::printf("a channel of 100 costs %.2f times one of 10, %.2f times one of 30\n", many / few, many / some);
   measurePreview(100);
+  const double ten = measureQuestions(10), hundred = measureQuestions(100);
+  std::printf("a question of 100 costs %.2f times one of 10\n", hundred / ten);
   return 0;
 }

@@ -278,7 +278,6 @@ Rates ratesOf(const std::vector<Outcome>& outcomes) {
   Share healthy;
   Rates rates;
   for (const Outcome& outcome : outcomes) {
-    rates.slowest_ms = std::max(rates.slowest_ms, outcome.milliseconds);
     if (outcome.planted)
       faulty.add(outcome);
     else

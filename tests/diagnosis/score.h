@@ -47,7 +47,6 @@ struct Rates {
   double first = 0, firstTwo = 0;         ///< with ties that the program tells counted
   double strictFirst = 0, strictTwo = 0;  ///< by the order of the list alone
   double healthyCalledFaulty = 0;
-  double slowest_ms = 0;
 };
 Rates ratesOf(const std::vector<Outcome>& outcomes);
 

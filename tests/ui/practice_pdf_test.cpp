@@ -9,7 +9,6 @@
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTemporaryDir>
-#include <ctime>
 
 #include "tests/support/practice_questions.h"
 #include "ui/practice/practice_words.h"
@@ -143,18 +142,6 @@ TEST(PracticePdf, StopsWhenAskedToAndTellsItsProgress) {
 TEST(PracticePdf, NoneAndTooManyAreRefused) {
   for (const std::size_t count : {std::size_t{0}, std::size_t{1001}})
     EXPECT_FALSE(practicePdf(1, count, core::Difficulty::First, {QuestionKind::Sign}, false)) << count;
-}
-
-TEST(PracticePdf, AHundredQuestionsTakeAboutTenTimesAsLongAsTen) {
-  // Pages are broken after measuring once; a layout for each break would make it a hundred times. Twenty-five
-  // leaves room for a busy machine. The time is the processor's, not that of the clock.
-  const auto seconds = [](std::size_t count) {
-    const std::clock_t before = std::clock();
-    EXPECT_TRUE(questionPages(title, test::handMadeSet(count, core::allQuestionKinds()), false));
-    return double(std::clock() - before) / CLOCKS_PER_SEC;
-  };
-  seconds(1);  // fonts are loaded
-  EXPECT_LT(seconds(100), 25 * seconds(10));
 }
 
 }  // namespace
